@@ -1,0 +1,3 @@
+/** Readings against limits: conformance probability, decision rule, three outcomes. */
+@org.jspecify.annotations.NullMarked
+package shimwright.mechanics.conformity;

@@ -1,0 +1,155 @@
+package shimwright.rebuild.job;
+
+import java.util.List;
+import java.util.Map;
+import shimwright.mechanics.conformity.Verdict;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.working.Line;
+import shimwright.rebuild.unit.Step.Phase;
+
+/**
+ * One thing that happened, as it is kept for ever. Entries are only ever added; a mistake is struck by a later entry and
+ * stays visible. Lengths and all other quantities are SI.
+ */
+public sealed interface Entry {
+
+    /** Entries of a job's own stream. */
+    sealed interface OfJob extends Entry {}
+
+    /** Entries of the shop's stream. */
+    sealed interface OfShop extends Entry {}
+
+    /** The unit came in: what it is, how that was told, and what the owner said. */
+    record JobOpened(
+            String number,
+            String unitType,
+            String variant,
+            String owner,
+            List<String> said,
+            Map<String, String> tellTales,
+            String overruledBecause,
+            String remark)
+            implements OfJob {}
+
+    /** One step of the strip-down, in order: what came off. */
+    record TakenOff(String gone, List<String> items, String note) implements OfJob {}
+
+    /** A finding: what was seen or measured on an item, against a wear limit where there is one. */
+    record Found(
+            String limit,
+            List<String> items,
+            String what,
+            List<Double> values,
+            Kind kind,
+            String words,
+            String outcome,
+            List<Line> working)
+            implements OfJob {}
+
+    /** The verdict on an item or finding. */
+    record Judged(String limit, List<String> items, String what, Decision decision, String reason, String consent)
+            implements OfJob {}
+
+    /** Reuse, rework or replace. */
+    enum Decision {
+        REUSE,
+        REWORK,
+        REPLACE
+    }
+
+    /** A side of a choice between lawful orders was taken. */
+    record ChoiceTaken(String choice, String side, String reason) implements OfJob {}
+
+    /** A step was done. */
+    record StepDone(String step, String note) implements OfJob {}
+
+    /** A step cannot be done now, and why. */
+    record StepCannot(String step, String reason) implements OfJob {}
+
+    /** A step was undone again. */
+    record StepUndone(String step, String reason) implements OfJob {}
+
+    /** One check of a hold point was read; {@code values} in SI, empty for an attested check. */
+    record CheckRead(
+            String hold,
+            String check,
+            List<Double> values,
+            Kind kind,
+            boolean attested,
+            Verdict verdict,
+            String words,
+            List<Line> working)
+            implements OfJob {}
+
+    /** A hold point was passed although it is not met: who decided stands in the envelope, the reason here. */
+    record HoldOverruled(String hold, String reason) implements OfJob {}
+
+    /** The pieces that are in while a clearance is read, by position. */
+    record PackIn(String clearance, Phase phase, Map<String, List<PieceIn>> pieces) implements OfJob {}
+
+    /** One piece with the thickness it was measured at. */
+    record PieceIn(String piece, double thickness, double u) {}
+
+    /** One round of readings of a clearance, one value per indicator (or one per place), as read, before any conversion. */
+    record RoundRead(String clearance, Phase phase, String gauge, List<Double> values, String typed) implements OfJob {}
+
+    /** A round that does not count any more, and why; it stays in the record. */
+    record RoundStruck(String entry, String reason) implements OfJob {}
+
+    /** The pack chosen for a clearance, with the prediction and its working. */
+    record PackChosen(
+            String clearance,
+            String position,
+            List<PieceIn> pieces,
+            double predicted,
+            double u,
+            double probability,
+            Verdict verdict,
+            String overruledBecause,
+            List<Line> working)
+            implements OfJob {}
+
+    /** A clearance was read with its pack and accepted. */
+    record ClearanceAccepted(
+            String clearance,
+            Phase phase,
+            double value,
+            double u,
+            double probability,
+            Verdict verdict,
+            double predicted,
+            String finding,
+            String overruledBecause,
+            List<Line> working)
+            implements OfJob {}
+
+    /** A note about a step, item, clearance or the whole job. */
+    record NoteMade(String about, String text) implements OfJob {}
+
+    /** A picture, by the hash of its content, already kept when this entry is. */
+    record PictureAdded(String about, String picture, String mediaType, long size, String caption) implements OfJob {}
+
+    /** The unit was handed back. */
+    record HandedBack(String warranty, String advice, String remark) implements OfJob {}
+
+    /** What became of the unit after. */
+    record FollowedUp(String said, String remark) implements OfJob {}
+
+    /** A piece was put in the drawer: what is stamped on it and what the micrometer said at each place. */
+    record ShimAdded(String piece, String family, String stamp, List<Double> readings, double u) implements OfShop {}
+
+    /** A piece left the drawer for another reason than a job. */
+    record ShimRemoved(String piece, String reason) implements OfShop {}
+
+    /** A gauge of the shop and what it can do; half-widths and pooled standard deviation in SI. */
+    record GaugeAdded(
+            String gauge,
+            String name,
+            Kind kind,
+            double step,
+            double errorLimit,
+            double retrace,
+            double repeatability,
+            double range)
+            implements OfShop {}
+}

@@ -1,0 +1,61 @@
+package shimwright.rebuild.job;
+
+import java.util.Arrays;
+import java.util.Map;
+import java.util.TreeMap;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.ObjectMapper;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * Entries to text and back. The text is what is stored and hashed; entries written by older versions stay readable:
+ * components may be added to an entry, never renamed or removed.
+ */
+public final class EntryCodec {
+    private static final ObjectMapper MAPPER = JsonMapper.builder()
+            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .disable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+            .build();
+    private static final Map<String, Class<? extends Entry>> TYPES = types();
+
+    private EntryCodec() {}
+
+    private static Map<String, Class<? extends Entry>> types() {
+        Map<String, Class<? extends Entry>> types = new TreeMap<>();
+        for (Class<?> room : new Class<?>[] {Entry.OfJob.class, Entry.OfShop.class}) {
+            Arrays.stream(room.getPermittedSubclasses())
+                    .map(c -> c.<Entry>asSubclass(Entry.class))
+                    .forEach(c -> types.put(c.getSimpleName(), c));
+        }
+        return types;
+    }
+
+    /** The name under which an entry's type is stored. */
+    public static String typeOf(Entry entry) {
+        return entry.getClass().getSimpleName();
+    }
+
+    /** The body as JSON text. */
+    public static String write(Entry entry) {
+        return MAPPER.writeValueAsString(entry);
+    }
+
+    /**
+     * The entry of a stored body.
+     *
+     * @throws IllegalStateException for a type or text that this program never wrote
+     */
+    public static Entry read(String type, String body) {
+        Class<? extends Entry> known = TYPES.get(type);
+        if (known == null) {
+            throw new IllegalStateException("the log holds an entry of the unknown type " + type
+                    + "; it was written by a newer program, use that one");
+        }
+        try {
+            return MAPPER.readValue(body, known);
+        } catch (JacksonException broken) {
+            throw new IllegalStateException("the log holds a broken entry of type " + type, broken);
+        }
+    }
+}

@@ -1,0 +1,16 @@
+package shimwright.rebuild.job;
+
+/**
+ * An entry as it stands in the log.
+ *
+ * @param number 1, 2, 3 … over the whole log
+ * @param streamNumber 1, 2, 3 … within its stream
+ * @param draft the entry
+ * @param hash SHA-256 over the previous entry's hash and this entry's text, lower-case hex
+ * @param streamHash the same along its stream alone
+ */
+public record Kept(long number, long streamNumber, Draft draft, String hash, String streamHash) {
+    public Entry body() {
+        return draft.body();
+    }
+}
