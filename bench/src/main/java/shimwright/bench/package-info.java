@@ -1,0 +1,3 @@
+/** The program: it joins the rooms of the house and opens its doors. */
+@org.jspecify.annotations.NullMarked
+package shimwright.bench;
