@@ -1,3 +1,3 @@
-/** The program: it joins the rooms of the house and opens its doors. */
+/** The program: store, web, print and command line, joined by Main. */
 @org.jspecify.annotations.NullMarked
 package shimwright.bench;
