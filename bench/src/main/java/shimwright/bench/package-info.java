@@ -1,0 +1,3 @@
+/** The program: store, web, print and command line, joined by Main. */
+@org.jspecify.annotations.NullMarked
+package shimwright.bench;

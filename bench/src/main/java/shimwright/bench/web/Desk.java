@@ -1,0 +1,141 @@
+package shimwright.bench.web;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.clearance.Session;
+import shimwright.rebuild.clearance.Sessions;
+import shimwright.rebuild.job.Draft;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Fold;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.JobLog;
+import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.PictureStore;
+import shimwright.rebuild.job.Rules;
+import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.plan.Order;
+import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.plan.Planner;
+import shimwright.rebuild.plan.Timers;
+import shimwright.rebuild.unit.Unit;
+
+/** What the pages do: look at folds, keep entries. */
+public final class Desk {
+    private final JobLog log;
+    private final PictureStore pictures;
+    private final Shelf shelf;
+    private final Clock clock;
+
+    public Desk(JobLog log, PictureStore pictures, Shelf shelf, Clock clock) {
+        this.log = log;
+        this.pictures = pictures;
+        this.shelf = shelf;
+        this.clock = clock;
+    }
+
+    /** A job with its unit, its plan and the clocks that run. */
+    public record OnBench(Job job, Unit unit, Order order, Outcome<Plan> plan, List<Timers.Timer> timers) {
+        /** The step to do now; empty when all are done or no plan can be laid. */
+        public Optional<shimwright.rebuild.unit.Step> next() {
+            return plan instanceof Outcome.Ok<Plan> ok ? ok.value().next() : Optional.empty();
+        }
+
+        /** True once every step is done. */
+        public boolean built() {
+            return plan instanceof Outcome.Ok<Plan> ok && ok.value().ahead().isEmpty();
+        }
+    }
+
+    public Shelf shelf() {
+        return shelf;
+    }
+
+    public PictureStore pictures() {
+        return pictures;
+    }
+
+    public Instant now() {
+        return clock.instant();
+    }
+
+    /** All jobs, the newest first. */
+    public List<Job> jobs() {
+        List<Job> jobs = new ArrayList<>();
+        for (String stream : log.streams()) {
+            if (!stream.equals(JobLog.SHOP)) {
+                Fold.job(log.read(stream)).ifPresent(job -> jobs.add(0, job));
+            }
+        }
+        return jobs;
+    }
+
+    public Shop shop() {
+        return Shop.of(log.read(JobLog.SHOP), jobs());
+    }
+
+    /** The job with everything around it; empty where there is none or its unit type is not on the shelf. */
+    public Optional<OnBench> bench(String jobId) {
+        return Fold.job(log.read(jobId)).flatMap(job -> shelf.unit(
+                        job.opened().unitType(), job.opened().variant())
+                .map(unit -> around(job, unit)));
+    }
+
+    private OnBench around(Job job, Unit unit) {
+        return new OnBench(
+                job,
+                unit,
+                Order.of(unit, job.sides()),
+                Planner.lay(unit, job.sides(), job.stepsDone()),
+                Timers.running(unit, job.doneAt(), clock.instant()));
+    }
+
+    /** The session of a clearance as it stands. */
+    public Session session(OnBench bench, String clearance) {
+        return Sessions.of(bench.unit(), bench.job(), shop(), clearance);
+    }
+
+    /** Keeps an entry of a job, unless a rule forbids it. */
+    public Outcome<Kept> keep(String jobId, @Nullable Unit unit, String entryId, String by, Entry.OfJob entry) {
+        return log.append(new Draft(jobId, entryId, clock.instant(), by, entry), stream -> {
+            Unit of = unit != null ? unit : unitOf(stream);
+            return of == null
+                    ? List.of(new Refusal("job", "there is no such job", "Look in the shop for its number"))
+                    : Rules.check(stream, of, entry);
+        });
+    }
+
+    private @Nullable Unit unitOf(List<Kept> stream) {
+        return Fold.job(stream)
+                .flatMap(job -> shelf.unit(job.opened().unitType(), job.opened().variant()))
+                .orElse(null);
+    }
+
+    /** Keeps an entry of the shop. */
+    public Outcome<Kept> keepInShop(String entryId, String by, Entry.OfShop entry) {
+        return log.append(new Draft(JobLog.SHOP, entryId, clock.instant(), by, entry), stream -> shopRules(stream, entry));
+    }
+
+    private static List<Refusal> shopRules(List<Kept> stream, Entry.OfShop entry) {
+        if (entry instanceof Entry.ShimAdded added) {
+            Set<String> ids = Shop.of(stream, List.of()).pieces().keySet();
+            if (ids.contains(added.piece())) {
+                return List.of(new Refusal(
+                        "piece", "a piece " + added.piece() + " is already in the drawer", "Give it another tag"));
+            }
+        }
+        return List.of();
+    }
+
+    /** A job id that is free, made from its number. */
+    public String freeJobId(String number) {
+        String base = "job-" + number.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        return base.replaceAll("-+$", "");
+    }
+}

@@ -1,0 +1,108 @@
+package shimwright.bench.web;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.SameSite;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.UnitSystem;
+
+/** Between a request and the pages: who asks, in which units, what was typed; and templates out. */
+public final class Door {
+    private static final int YEAR = 365 * 24 * 3600;
+    private static final int LONGEST_NAME = 60;
+
+    private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
+    private final Supplier<String> ids;
+    private final ZoneId zone;
+
+    public Door(Supplier<String> ids, ZoneId zone) {
+        this.ids = ids;
+        this.zone = zone;
+    }
+
+    UnitSystem system(Context ctx) {
+        return "inch".equals(ctx.cookie("units")) ? UnitSystem.INCH : UnitSystem.METRIC;
+    }
+
+    String who(Context ctx) {
+        String name = ctx.cookie("who");
+        return name == null || name.isBlank() ? "the bench" : decoded(name);
+    }
+
+    private static String decoded(String cookie) {
+        String name = java.net.URLDecoder.decode(cookie, java.nio.charset.StandardCharsets.UTF_8);
+        return name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) : name;
+    }
+
+    void remember(Context ctx, String name, String value) {
+        String safe = java.net.URLEncoder.encode(value, java.nio.charset.StandardCharsets.UTF_8);
+        ctx.cookie(new Cookie(name, safe, "/", YEAR, false, 0, true, null, null, SameSite.LAX));
+    }
+
+    /** The form of a post, multipart or not. */
+    Form form(Context ctx) {
+        return new Form(ctx.formParamMap(), system(ctx));
+    }
+
+    /** The entry's id as the client made it, or a new one. */
+    String entryId(Form form) {
+        String id = form.raw("entry");
+        return id.matches("[A-Za-z0-9-]{8,64}") ? id : ids.get();
+    }
+
+    Page page(Context ctx, String title, String tab, Desk.@Nullable OnBench bench) {
+        return page(ctx, title, tab, bench, List.of(), Map.of());
+    }
+
+    Page page(
+            Context ctx,
+            String title,
+            String tab,
+            Desk.@Nullable OnBench bench,
+            List<Refusal> faults,
+            Map<String, String> typed) {
+        String said = ctx.queryParam("said");
+        return new Page(
+                title,
+                new Show(system(ctx), zone),
+                tab,
+                bench,
+                faults,
+                typed,
+                who(ctx),
+                said == null ? "" : said,
+                ids.get());
+    }
+
+    /** Renders a template; 422 where the page carries refusals, so that nothing reads it as kept. */
+    void show(Context ctx, String template, Page page, Map<String, Object> more) {
+        Map<String, Object> all = new LinkedHashMap<>(more);
+        all.put("page", page);
+        ctx.status(page.refused() ? 422 : 200);
+        ctx.html(render(template, all));
+    }
+
+    String render(String template, Map<String, Object> values) {
+        StringOutput out = new StringOutput();
+        engine.render(template + ".jte", values, out);
+        return out.toString();
+    }
+
+    /** After an entry is kept: go on to a page, with a word of what was kept. */
+    void on(Context ctx, String to, String said) {
+        String word = said.isEmpty()
+                ? ""
+                : (to.contains("?") ? "&" : "?") + "said="
+                        + java.net.URLEncoder.encode(said, java.nio.charset.StandardCharsets.UTF_8);
+        ctx.redirect(to + word, io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+}

@@ -1,0 +1,113 @@
+package shimwright.bench.web;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import shimwright.bench.picture.SectionDrawing;
+import shimwright.bench.picture.SectionState;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Holds;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.plan.LastCall;
+import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.unit.Consumable;
+import shimwright.rebuild.unit.Fastener;
+import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.UnitType.Window;
+
+/**
+ * One step as the build page shows it.
+ *
+ * @param step the step; null when all are done
+ * @param done true where it stands done already
+ * @param waitsFor steps it still waits for
+ * @param fasteners what is tightened
+ * @param consumables what is used
+ * @param window the time window it stands in, null for none
+ * @param lastCalls what it shuts in
+ * @param checks its hold point
+ * @param cautions the usual cautions
+ * @param ahead the steps after it
+ * @param drawing the section with what is in, in hand and still to come
+ * @param cannot why it could not be done when last tried; null where it was not tried
+ */
+record StepView(
+        @Nullable Step step,
+        boolean done,
+        Map<Step, Step.Why> waitsFor,
+        List<Fastener> fasteners,
+        List<Consumable> consumables,
+        @Nullable Window window,
+        List<LastCall.Call> lastCalls,
+        List<Holds.CheckStanding> checks,
+        List<String> cautions,
+        List<Step> ahead,
+        String drawing,
+        Job.@Nullable Said<Entry.StepCannot> cannot,
+        Instant now) {
+
+    private static final int LOOK_AHEAD = 4;
+
+    static StepView of(Desk.OnBench bench, @Nullable Step step, Instant now) {
+        Unit unit = bench.unit();
+        List<Step> ahead = bench.plan().map(Plan::ahead).isOk()
+                ? bench.plan().orElseThrow().ahead().stream()
+                        .filter(next -> !next.equals(step))
+                        .limit(LOOK_AHEAD)
+                        .toList()
+                : List.of();
+        if (step == null) {
+            return new StepView(
+                    null, true, Map.of(), List.of(), List.of(), null, List.of(), List.of(), List.of(), ahead,
+                    drawing(bench, null), null, now);
+        }
+        return new StepView(
+                step,
+                bench.job().stepsDone().contains(step.id()),
+                bench.order().waitsFor(step.id(), bench.job().stepsDone()),
+                step.fasteners().stream().map(unit::fastener).toList(),
+                step.consumables().stream().map(unit::consumable).toList(),
+                step.window().isBlank() ? null : unit.window(step.window()),
+                LastCall.at(bench.order(), step.id()),
+                Holds.of(bench.job(), unit, step),
+                Cautions.of(step, unit),
+                ahead,
+                drawing(bench, step),
+                bench.job().cannot().get(step.id()),
+                now);
+    }
+
+    /** Items that are in after the steps that stand done. */
+    static Set<String> fitted(Desk.OnBench bench) {
+        Set<String> fitted = new LinkedHashSet<>();
+        List<Step> order = new ArrayList<>();
+        for (String id : bench.job().stepsDone()) {
+            Step step = bench.order().steps().get(id);
+            if (step != null) {
+                order.add(step);
+            }
+        }
+        for (Step step : order) {
+            fitted.addAll(step.installs());
+            step.removes().forEach(fitted::remove);
+        }
+        return fitted;
+    }
+
+    private static String drawing(Desk.OnBench bench, @Nullable Step step) {
+        Set<String> fitted = fitted(bench);
+        Set<String> inHand = new LinkedHashSet<>();
+        String clearance = null;
+        if (step != null && !bench.job().stepsDone().contains(step.id())) {
+            inHand.addAll(step.installs());
+            clearance = step.clearance().isBlank() ? null : step.clearance();
+        }
+        return SectionDrawing.svg(
+                bench.unit(), new SectionState(fitted, inHand, clearance, Set.of()), "build");
+    }
+}

@@ -1,0 +1,82 @@
+package shimwright.mechanics.worksheet;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import shimwright.mechanics.measure.Budget;
+import shimwright.mechanics.quantity.Quantities;
+import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.mechanics.working.Line;
+
+/**
+ * What a worksheet answers at the door, in words and as data.
+ *
+ * @param sheet the worksheet
+ * @param result its result record
+ * @param working its lines
+ * @param cautions its sentences to read
+ * @param budgets doubt from inputs typed with ±, by output path
+ * @param system units of the texts
+ */
+public record Answer(
+        Worksheet<?, ?> sheet,
+        Record result,
+        List<Line> working,
+        List<String> cautions,
+        Map<String, Budget> budgets,
+        UnitSystem system) {
+    public Answer {
+        working = List.copyOf(working);
+        cautions = List.copyOf(cautions);
+        budgets = Map.copyOf(budgets);
+    }
+
+    /**
+     * Maps, lists, texts, numbers, booleans and nulls only: {@code {"worksheet", "result": {name: {"value" (SI),
+     * "unit", "text", "u"}}, "working": […], "cautions": […]}}. A result that carries doubt from its inputs has a
+     * {@code "budget"} as well.
+     */
+    public Map<String, Object> json() {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("worksheet", sheet.name());
+        json.put("result", new Render(system, budgets).json(sheet.outputs(), result, ""));
+        json.put("working", working.stream().map(this::json).toList());
+        json.put("cautions", cautions);
+        return json;
+    }
+
+    private Map<String, Object> json(Line line) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("symbol", line.symbol());
+        json.put("expression", line.expression());
+        json.put("value", line.value());
+        json.put("unit", line.kind().siSymbol());
+        json.put("text", Quantities.print(line.value(), line.kind(), system));
+        json.put("source", line.source());
+        return json;
+    }
+
+    /** The same for a person: results, doubt by input, working, cautions. */
+    public String text() {
+        StringBuilder out = new StringBuilder();
+        out.append(sheet.title()).append('\n');
+        new Render(system, budgets).text(sheet.outputs(), result, "  ", "", out);
+        if (!working.isEmpty()) {
+            out.append("\nWorking\n");
+            for (Line line : working) {
+                out.append("  ").append(line.symbol());
+                if (!line.expression().isEmpty()) {
+                    out.append(" = ").append(line.expression());
+                }
+                out.append(" = ").append(Quantities.print(line.value(), line.kind(), system));
+                out.append(line.source().isEmpty() ? "" : "   [" + line.source() + "]")
+                        .append('\n');
+            }
+        }
+        if (!cautions.isEmpty()) {
+            out.append("\nMind\n");
+            cautions.forEach(caution -> out.append("  - ").append(caution).append('\n'));
+        }
+        return out.toString();
+    }
+}

@@ -1,0 +1,64 @@
+package shimwright.mechanics.worksheet;
+
+import java.util.List;
+import java.util.Optional;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.Range;
+import shimwright.mechanics.quantity.UnitSystem;
+
+/**
+ * One input or output of a worksheet, as its annotations describe it.
+ *
+ * @param name component name, which is also the key
+ * @param shape how its value is built
+ * @param type its Java type
+ * @param kind what its numbers measure
+ * @param meaning in words
+ * @param range allowed SI values
+ * @param metric unit and decimals for the metric system
+ * @param orElse text taken when nothing is given
+ * @param example text as typed; may be empty
+ * @param fewest fewest entries of a list
+ * @param most most entries of a list
+ * @param children the components of a record, or the one field describing the entries of a list
+ * @param u name of the sibling that holds the standard uncertainty; may be empty
+ * @param infinite words for an infinite result; may be empty
+ */
+public record Field(
+        String name,
+        Shape shape,
+        Class<?> type,
+        Kind kind,
+        String meaning,
+        Range range,
+        UnitSystem.Display metric,
+        Optional<String> orElse,
+        String example,
+        int fewest,
+        int most,
+        List<Field> children,
+        String u,
+        String infinite) {
+
+    /** The field of the entries of a list. */
+    public Field entry() {
+        return children.get(0);
+    }
+
+    /** Whether it must be given. */
+    public boolean needed() {
+        return switch (shape) {
+            case OPTIONAL_QUANTITY -> false;
+            case LIST -> fewest > 0 && orElse.isEmpty();
+            case RECORD -> orElse.isEmpty() && children.stream().anyMatch(Field::needed);
+            default -> orElse.isEmpty();
+        };
+    }
+
+    /** Unit and decimals in a system: the field's own in metric, else those of the kind. */
+    public UnitSystem.Display display(UnitSystem system) {
+        UnitSystem.Display usual = system.display(kind);
+        boolean noInchUnit = usual.equals(UnitSystem.METRIC.display(kind));
+        return noInchUnit ? metric : usual;
+    }
+}

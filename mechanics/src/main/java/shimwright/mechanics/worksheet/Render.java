@@ -1,0 +1,185 @@
+package shimwright.mechanics.worksheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.measure.Budget;
+import shimwright.mechanics.measure.Contribution;
+import shimwright.mechanics.quantity.Quantities;
+import shimwright.mechanics.quantity.UnitSystem;
+
+/** Turns result records into data and words by their fields. */
+record Render(UnitSystem system, Map<String, Budget> budgets) {
+
+    /** The plain numbers of a result by path, also those inside records, not those in lists. */
+    static Map<String, Double> numbers(List<Field> fields, Object record, String prefix) {
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        for (Field field : fields) {
+            Object value = Records.get(record, field.name());
+            if (value instanceof Double number) {
+                numbers.put(prefix + field.name(), number);
+            } else if (value != null && field.shape() == Shape.RECORD) {
+                numbers.putAll(numbers(field.children(), value, prefix + field.name() + "."));
+            }
+        }
+        return numbers;
+    }
+
+    /** Whether every number is finite, or infinite where the field has a word for it. */
+    static boolean finite(List<Field> fields, Object record) {
+        return fields.stream().allMatch(field -> finite(field, Records.get(record, field.name())));
+    }
+
+    private static boolean finite(Field field, @Nullable Object value) {
+        if (value instanceof Double number) {
+            return Double.isFinite(number)
+                    || (!Double.isNaN(number) && !field.infinite().isEmpty());
+        }
+        if (value instanceof List<?> list) {
+            return list.stream().allMatch(item -> finite(field.entry(), item));
+        }
+        return value == null || field.shape() != Shape.RECORD || finite(field.children(), value);
+    }
+
+    static String words(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    static String choice(@Nullable Object value) {
+        if (value instanceof Boolean yes) {
+            return yes ? "yes" : "no";
+        }
+        return value instanceof Enum<?> constant ? words(constant) : String.valueOf(value);
+    }
+
+    Map<String, Object> json(List<Field> fields, Object record, String prefix) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        for (Field field : fields) {
+            Object value = Records.get(record, field.name());
+            json.put(field.name(), json(field, value, record, prefix + field.name()));
+        }
+        return json;
+    }
+
+    private Object json(Field field, @Nullable Object value, Object record, String path) {
+        if (field.shape() == Shape.RECORD && value != null) {
+            return json(field.children(), value, path + ".");
+        }
+        if (value instanceof List<?> list) {
+            List<Object> items = new ArrayList<>();
+            list.forEach(item -> items.add(json(field.entry(), item, record, "")));
+            return items;
+        }
+        Map<String, @Nullable Object> json = new LinkedHashMap<>();
+        if (value instanceof Budget budget) {
+            json.put("u", budget.u());
+            json.put("unit", field.kind().siSymbol());
+            json.put("degreesOfFreedom", Double.isInfinite(budget.nu()) ? null : budget.nu());
+            json.put("parts", parts(budget));
+            return json;
+        }
+        boolean infinite = value instanceof Double number && Double.isInfinite(number);
+        json.put("value", infinite ? null : value instanceof Enum<?> constant ? constant.name() : value);
+        if (value instanceof Double) {
+            json.put("unit", field.kind().siSymbol());
+        }
+        json.put("text", text(field, value, record, path));
+        double u = doubt(field, record, path);
+        if (u > 0) {
+            json.put("u", u);
+        }
+        Budget budget = budgets.get(path);
+        if (budget != null) {
+            json.put("budget", parts(budget));
+        }
+        return json;
+    }
+
+    private static List<Map<String, Object>> parts(Budget budget) {
+        List<Map<String, Object>> parts = new ArrayList<>();
+        for (Contribution part : budget.contributions()) {
+            Map<String, Object> json = new LinkedHashMap<>();
+            json.put("input", part.name());
+            json.put("u", part.u());
+            json.put("sensitivity", part.sensitivity());
+            json.put("share", part.share());
+            parts.add(json);
+        }
+        return parts;
+    }
+
+    /** Own doubt of the result and that of the inputs behind ±, independent of each other. */
+    private double doubt(Field field, Object record, String path) {
+        Budget budget = budgets.get(path);
+        double fromInputs = budget == null ? 0 : budget.u();
+        Object own = field.u().isEmpty() ? null : Records.get(record, field.u());
+        double fromResult = own instanceof Double number && Double.isFinite(number) ? number : 0;
+        return Math.hypot(fromInputs, fromResult);
+    }
+
+    private String text(Field field, @Nullable Object value, Object record, String path) {
+        if (value instanceof Double number) {
+            if (Double.isInfinite(number)) {
+                return field.infinite();
+            }
+            UnitSystem.Display display = field.display(system);
+            return Quantities.print(number, doubt(field, record, path), display.unit(), display.decimals());
+        }
+        if (value == null) {
+            return "none";
+        }
+        return choice(value);
+    }
+
+    void text(List<Field> fields, Object record, String indent, String prefix, StringBuilder out) {
+        for (Field field : fields) {
+            Object value = Records.get(record, field.name());
+            String path = prefix + field.name();
+            out.append(indent).append(field.meaning()).append(": ");
+            write(field, value, record, indent, path, out);
+        }
+    }
+
+    private void write(
+            Field field, @Nullable Object value, Object record, String indent, String path, StringBuilder out) {
+        if (value instanceof Budget budget) {
+            out.append('\n');
+            budget(budget, field, indent + "  ", out);
+        } else if (value instanceof List<?> list && field.entry().shape() == Shape.RECORD) {
+            out.append(list.isEmpty() ? "none\n" : "\n");
+            for (int i = 0; i < list.size(); i++) {
+                out.append(indent).append("  ").append(i + 1).append(".\n");
+                text(field.entry().children(), list.get(i), indent + "     ", "", out);
+            }
+        } else if (value instanceof List<?> list) {
+            List<String> items = new ArrayList<>();
+            list.forEach(item -> items.add(text(field.entry(), item, record, "")));
+            out.append(items.isEmpty() ? "none" : String.join(", ", items)).append('\n');
+        } else if (field.shape() == Shape.RECORD && value != null) {
+            out.append('\n');
+            text(field.children(), value, indent + "  ", path + ".", out);
+        } else {
+            out.append(text(field, value, record, path)).append('\n');
+            Budget budget = budgets.get(path);
+            if (budget != null && budget.u() > 0) {
+                budget(budget, field, indent + "  ", out);
+            }
+        }
+    }
+
+    private void budget(Budget budget, Field field, String indent, StringBuilder out) {
+        UnitSystem.Display display = field.display(system);
+        for (Contribution part : budget.contributions()) {
+            out.append(indent)
+                    .append(part.name())
+                    .append(": ")
+                    .append(Quantities.brief(part.part() + display.unit().offset(), display.unit()))
+                    .append(", ")
+                    .append(Math.round(100 * part.share()))
+                    .append(" % of the doubt\n");
+        }
+    }
+}

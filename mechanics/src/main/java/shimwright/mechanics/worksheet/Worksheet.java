@@ -1,0 +1,106 @@
+package shimwright.mechanics.worksheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.mechanics.working.Worked;
+
+/**
+ * One calculation with named, dimensioned inputs, its working, its sources and its cautions.
+ *
+ * @param name key on the command line and in JSON: lower case, dashes
+ * @param title as a heading
+ * @param doc one sentence: what it finds from what
+ * @param sources standards, editions, sections; or "common practice, no source"
+ * @param caseType the input record, every component with {@link Input}
+ * @param resultType the output record, every component with {@link Output}
+ * @param compute the pure function; total over the annotated ranges
+ */
+public record Worksheet<C extends Record, R extends Record>(
+        String name,
+        String title,
+        String doc,
+        List<String> sources,
+        Class<C> caseType,
+        Class<R> resultType,
+        Function<C, Outcome<Worked<R>>> compute) {
+    public Worksheet {
+        sources = List.copyOf(sources);
+        if (!name.matches("[a-z][a-z0-9-]*") || title.isBlank() || !doc.endsWith(".") || sources.isEmpty()) {
+            throw new IllegalArgumentException("worksheet " + name + " lacks a name, title, sentence or source");
+        }
+        Fields.inputs(caseType);
+        Fields.outputs(resultType);
+    }
+
+    /** What it needs, in order. */
+    public List<Field> inputs() {
+        return Fields.inputs(caseType);
+    }
+
+    /** What it gives, in order. */
+    public List<Field> outputs() {
+        return Fields.outputs(resultType);
+    }
+
+    /** The worked example: the {@code example} texts of the annotations, by key. */
+    public Map<String, String> example() {
+        Map<String, String> example = new LinkedHashMap<>();
+        collectExamples(inputs(), "", example);
+        return example;
+    }
+
+    private static void collectExamples(List<Field> fields, String prefix, Map<String, String> example) {
+        for (Field field : fields) {
+            if (!field.example().isEmpty()) {
+                example.put(prefix + field.name(), field.example());
+            } else if (field.shape() == Shape.RECORD) {
+                collectExamples(field.children(), prefix + field.name() + ".", example);
+            }
+        }
+    }
+
+    /**
+     * Reads a case.
+     *
+     * @param given by key: text as typed, or numbers, booleans, lists and maps as a JSON reader gives them; a bare
+     *     number is in the unit that {@link Help} shows for the system; nulls count as not given
+     * @param system units of bare numbers
+     * @return the case, or every fault at once
+     */
+    public Outcome<Bound<C>> read(Map<String, ?> given, UnitSystem system) {
+        return Binder.bind(caseType, inputs(), given, system);
+    }
+
+    /** Reads, computes and propagates any ±; see {@link #read} for the parameters. */
+    public Outcome<Answer> answer(Map<String, ?> given, UnitSystem system) {
+        return read(given, system).flatMap(bound -> answer(bound, system));
+    }
+
+    /** Computes and propagates a case with its doubts. */
+    public Outcome<Answer> answer(Bound<C> bound, UnitSystem system) {
+        return compute.apply(bound.value())
+                .flatMap(worked -> Propagation.of(this, bound, worked.result())
+                        .flatMap(propagated -> finished(worked, propagated, system)));
+    }
+
+    private Outcome<Answer> finished(Worked<R> worked, Propagation propagated, UnitSystem system) {
+        if (!Render.finite(outputs(), worked.result())) {
+            return Outcome.refused(
+                    name, "these inputs give no finite result", "Look for a value that is far too large or too small");
+        }
+        List<String> cautions = new ArrayList<>(worked.cautions());
+        cautions.addAll(propagated.cautions());
+        return Outcome.ok(new Answer(
+                this,
+                worked.result(),
+                worked.working(),
+                cautions.stream().distinct().toList(),
+                propagated.budgets(),
+                system));
+    }
+}

@@ -1,0 +1,160 @@
+package shimwright.rebuild.clearance;
+
+import java.util.ArrayList;
+import java.util.List;
+import shimwright.mechanics.axial.EndPlay;
+import shimwright.mechanics.axial.EndPlayCase;
+import shimwright.mechanics.axial.EndPlayResult;
+import shimwright.mechanics.axial.GaugeData;
+import shimwright.mechanics.axial.Readings;
+import shimwright.mechanics.axial.ReadingsCase;
+import shimwright.mechanics.axial.ReadingsResult;
+import shimwright.mechanics.axial.Seating;
+import shimwright.mechanics.measure.Budget;
+import shimwright.mechanics.measure.Contribution;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.working.Worked;
+import shimwright.mechanics.working.Working;
+import shimwright.rebuild.clearance.Reading.Measured;
+import shimwright.rebuild.job.Shop.Gauge;
+import shimwright.rebuild.unit.Clearance;
+
+/** Rounds to clearance: picks the worksheet by the way it is read, and turns the reading into the clearance. */
+final class Reader {
+    private Reader() {}
+
+    /** What the rounds say; the rounds as read, in m. */
+    static Outcome<Measured> read(Clearance clearance, Gauge gauge, List<List<Double>> rounds) {
+        GaugeData data = new GaugeData(gauge.step(), gauge.errorLimit(), gauge.retrace(), gauge.repeatability());
+        return switch (clearance.method()) {
+            case TRAVEL -> EndPlay.compute(
+                            new EndPlayCase(rounds, data, clearance.settleWithin(), clearance.rounds(), 0.0))
+                    .map(worked -> travel(clearance, worked));
+            case SERIES -> Readings.compute(
+                            new ReadingsCase(rounds, data, clearance.settleWithin(), clearance.rounds()))
+                    .map(worked -> series(clearance, worked));
+            case PLACES -> Readings.compute(new ReadingsCase(
+                            places(rounds), data, clearance.settleWithin(), clearance.indicators()))
+                    .map(worked -> series(clearance, worked));
+            case FEELER -> Outcome.ok(feeler(clearance, rounds));
+        };
+    }
+
+    /** The places of the latest round, each as a round of its own. */
+    private static List<List<Double>> places(List<List<Double>> rounds) {
+        return rounds.get(rounds.size() - 1).stream().map(List::of).toList();
+    }
+
+    private static Measured travel(Clearance clearance, Worked<EndPlayResult> worked) {
+        EndPlayResult r = worked.result();
+        Working working = new Working();
+        working.include(worked);
+        return measured(
+                clearance,
+                working,
+                new Raw(
+                        r.value(),
+                        r.seating(),
+                        r.firstRoundUsed(),
+                        r.roundsUsed(),
+                        r.moreRoundsWanted(),
+                        r.tilt(),
+                        r.oddRounds(),
+                        r.budget(),
+                        r.advice()));
+    }
+
+    private static Measured series(Clearance clearance, Worked<ReadingsResult> worked) {
+        ReadingsResult r = worked.result();
+        Working working = new Working();
+        working.include(worked);
+        return measured(
+                clearance,
+                working,
+                new Raw(
+                        r.value(),
+                        r.seating(),
+                        r.firstRoundUsed(),
+                        r.roundsUsed(),
+                        r.moreRoundsWanted(),
+                        0,
+                        r.oddRounds(),
+                        r.budget(),
+                        r.advice()));
+    }
+
+    private record Raw(
+            double value,
+            Seating seating,
+            int first,
+            int used,
+            int more,
+            double tilt,
+            List<Integer> odd,
+            Budget budget,
+            String advice) {}
+
+    private static Measured measured(Clearance clearance, Working working, Raw raw) {
+        double factor = clearance.readingFactor();
+        double offset = clearance.readingOffset();
+        double value = factor == 1 && offset == 0
+                ? raw.value()
+                : working.line(
+                        clearance.name(),
+                        "reading × " + trimmed(factor) + " + offset",
+                        raw.value() * factor + offset,
+                        Kind.LENGTH);
+        Worked<Double> done = working.worked(value);
+        return new Measured(
+                value,
+                raw.budget().u() * Math.abs(factor),
+                raw.budget().nu(),
+                raw.seating(),
+                raw.first(),
+                raw.used(),
+                raw.more(),
+                raw.tilt(),
+                raw.odd(),
+                raw.budget(),
+                raw.advice(),
+                done.working(),
+                done.cautions());
+    }
+
+    private static String trimmed(double number) {
+        return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
+    }
+
+    /**
+     * Feelers: the clearance lies between the thickest that enters and the thinnest that does not, anywhere alike, so u =
+     * half the difference / √3 (JCGM 100:2008 4.3.7). Of several rounds the narrowest bracket that all agree with counts.
+     */
+    private static Measured feeler(Clearance clearance, List<List<Double>> rounds) {
+        double enters = Double.NEGATIVE_INFINITY;
+        double not = Double.POSITIVE_INFINITY;
+        for (List<Double> round : rounds) {
+            enters = Math.max(enters, round.get(0));
+            not = Math.min(not, round.get(round.size() - 1));
+        }
+        boolean agree = enters <= not;
+        Working working = new Working();
+        working.line("thickest feeler that enters", "largest of the rounds", enters, Kind.LENGTH);
+        working.line("thinnest that does not enter", "smallest of the rounds", not, Kind.LENGTH);
+        double value = working.line("reading", "middle between the two", (enters + not) / 2, Kind.LENGTH);
+        double u = working.line(
+                "u(reading)", "half the difference / √3", Math.abs(not - enters) / 2 / Math.sqrt(3), Kind.LENGTH,
+                "JCGM 100:2008 4.3.7");
+        int more = Math.max(0, clearance.rounds() - rounds.size());
+        Seating seating = !agree ? Seating.SCATTERED : more > 0 ? Seating.TOO_FEW : Seating.SETTLED;
+        String advice = !agree
+                ? "One feeler entered that did not enter another time: clean the faces and try both again."
+                : more > 0
+                        ? "Try the feelers " + more + (more == 1 ? " more time." : " more times.")
+                        : "The feelers agree.";
+        Budget budget = Budget.of(List.of(Contribution.of("feeler steps", u, Double.POSITIVE_INFINITY)));
+        List<Integer> odd = new ArrayList<>();
+        return measured(
+                clearance, working, new Raw(value, seating, 1, rounds.size(), more, 0, odd, budget, advice));
+    }
+}

@@ -1,0 +1,133 @@
+package shimwright.rebuild.clearance;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.axial.ShimPackResult;
+import shimwright.mechanics.conformity.Verdict;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.working.Line;
+import shimwright.rebuild.job.Entry.ClearanceAccepted;
+import shimwright.rebuild.job.Entry.PackChosen;
+import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.job.Shop.Gauge;
+import shimwright.rebuild.job.Shop.Piece;
+import shimwright.rebuild.unit.Clearance;
+import shimwright.rebuild.unit.Clearance.Position;
+import shimwright.rebuild.unit.Step.Phase;
+
+/**
+ * The setting of one clearance as it stands, from the job's log: nothing here is stored, all of it is computed again from
+ * the readings.
+ *
+ * @param clearance what is set
+ * @param gauge the gauge it is read with; null where the shop does not have it
+ * @param stage where the conversation stands
+ * @param say one sentence: what to do next
+ * @param trial the reading with trial pieces
+ * @param last the reading with the chosen pack
+ * @param again the reading after something could have moved it
+ * @param advice packs on offer; null until the trial reading has settled
+ * @param chosen packs chosen, by position
+ * @param closing the last reading against limits and prediction; null until it has settled
+ * @param accepted the acceptance that stands; null where none does
+ * @param reopened why an earlier acceptance no longer stands; empty where it does or there was none
+ * @param trialWanted true where the unit file has a step that reads this clearance with trial pieces
+ */
+public record Session(
+        Clearance clearance,
+        @Nullable Gauge gauge,
+        Stage stage,
+        String say,
+        Reading trial,
+        Reading last,
+        Reading again,
+        @Nullable Advice advice,
+        Map<String, PackChosen> chosen,
+        @Nullable Closing closing,
+        @Nullable Said<ClearanceAccepted> accepted,
+        String reopened,
+        boolean trialWanted) {
+
+    /** Where the conversation stands. */
+    public enum Stage {
+        /** Say which pieces are in for the trial. */
+        TRIAL_PACK,
+        /** Read with the trial pieces. */
+        READ_TRIAL,
+        /** Choose the pack. */
+        CHOOSE,
+        /** Fit the pack and read again. */
+        READ_LAST,
+        /** Accept, or find out why not. */
+        ACCEPT,
+        /** Read once more after what may have moved it. */
+        READ_AGAIN,
+        /** Accept what was read once more. */
+        ACCEPT_AGAIN,
+        /** Set and accepted. */
+        DONE
+    }
+
+    /**
+     * Packs on offer for the first position.
+     *
+     * @param position where the pack goes
+     * @param result offers in order, or what would help
+     * @param drawer pieces that could be used
+     * @param measured the trial reading brought to the packs chosen elsewhere, m
+     * @param u its standard uncertainty, m
+     * @param working the lines of the calculation
+     * @param cautions to be read with it
+     * @param refusals why no pack could be sought
+     */
+    public record Advice(
+            Position position,
+            @Nullable ShimPackResult result,
+            List<Piece> drawer,
+            double measured,
+            double u,
+            List<Line> working,
+            List<String> cautions,
+            List<Refusal> refusals) {}
+
+    /**
+     * The last reading judged.
+     *
+     * @param phase final or again
+     * @param value the clearance, signed as play, m
+     * @param u standard uncertainty, m
+     * @param probability that it lies within the limits
+     * @param verdict in, out or not proven
+     * @param predicted what the chosen pack was to leave, m; NaN-free: equals value where nothing was predicted
+     * @param difference value less predicted, m
+     * @param jointU standard uncertainty of the difference, m
+     * @param finding a sentence where the difference is beyond its doubt, else empty
+     * @param hot the clearance at working heat, m
+     * @param advice what to do
+     * @param working the lines of the calculation
+     */
+    public record Closing(
+            Phase phase,
+            double value,
+            double u,
+            double probability,
+            Verdict verdict,
+            double predicted,
+            double difference,
+            double jointU,
+            String finding,
+            double hot,
+            String advice,
+            List<Line> working) {}
+
+    /** The reading that is being taken now. */
+    public Reading current() {
+        return switch (stage) {
+            case TRIAL_PACK, READ_TRIAL, CHOOSE -> trial;
+            case READ_LAST, ACCEPT -> last;
+            case READ_AGAIN, ACCEPT_AGAIN -> again;
+            case DONE -> again.rounds().isEmpty() ? last : again;
+        };
+    }
+}

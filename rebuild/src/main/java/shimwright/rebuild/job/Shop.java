@@ -1,0 +1,133 @@
+package shimwright.rebuild.job;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.quantity.Kind;
+
+/**
+ * The shop: the drawer of loose shims and the gauges.
+ *
+ * @param pieces every piece ever put in the drawer, by id, in order
+ * @param gauges gauges by id
+ */
+public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
+
+    /**
+     * A loose piece.
+     *
+     * @param readings what the micrometer said at each place
+     * @param thickness their mean
+     * @param spread largest minus smallest
+     * @param u standard uncertainty of the thickness
+     * @param takenBy the job whose unit it is in, where it was chosen for one
+     * @param goneBecause why it left the drawer for good, where it did
+     */
+    public record Piece(
+            String id,
+            String family,
+            String stamp,
+            List<Double> readings,
+            double thickness,
+            double spread,
+            double u,
+            @Nullable String takenBy,
+            @Nullable String goneBecause) {
+        /** True while it lies in the drawer. */
+        public boolean inDrawer() {
+            return takenBy == null && goneBecause == null;
+        }
+    }
+
+    /** What a gauge can do: step, error limit and retrace as half-widths, pooled standard deviation of one reading. */
+    public record Gauge(
+            String id,
+            String name,
+            Kind kind,
+            double step,
+            double errorLimit,
+            double retrace,
+            double repeatability,
+            double range) {}
+
+    /**
+     * The shop of its own stream and of all jobs: a piece chosen for a clearance is in that unit.
+     *
+     * @param stream the shop's entries in order
+     * @param jobs all jobs
+     */
+    public static Shop of(List<Kept> stream, Collection<Job> jobs) {
+        Map<String, Piece> pieces = new LinkedHashMap<>();
+        Map<String, Gauge> gauges = new LinkedHashMap<>();
+        for (Kept kept : stream) {
+            if (kept.body() instanceof Entry.ShimAdded e) {
+                pieces.put(e.piece(), piece(e));
+            } else if (kept.body() instanceof Entry.ShimRemoved e && pieces.containsKey(e.piece())) {
+                pieces.computeIfPresent(e.piece(), (id, p) -> gone(p, p.takenBy(), e.reason()));
+            } else if (kept.body() instanceof Entry.GaugeAdded e) {
+                gauges.put(
+                        e.gauge(),
+                        new Gauge(
+                                e.gauge(),
+                                e.name(),
+                                e.kind(),
+                                e.step(),
+                                e.errorLimit(),
+                                e.retrace(),
+                                e.repeatability(),
+                                e.range()));
+            }
+        }
+        for (Job job : jobs) {
+            job.chosen().values().forEach(said -> said.what()
+                    .pieces()
+                    .forEach(in -> pieces.computeIfPresent(
+                            in.piece(), (id, p) -> gone(p, job.opened().number(), p.goneBecause()))));
+        }
+        return new Shop(
+                java.util.Collections.unmodifiableMap(pieces), java.util.Collections.unmodifiableMap(gauges));
+    }
+
+    private static Piece piece(Entry.ShimAdded e) {
+        double sum = 0;
+        double least = Double.MAX_VALUE;
+        double most = -Double.MAX_VALUE;
+        for (double reading : e.readings()) {
+            sum += reading;
+            least = Math.min(least, reading);
+            most = Math.max(most, reading);
+        }
+        double mean = sum / e.readings().size();
+        return new Piece(e.piece(), e.family(), e.stamp(), e.readings(), mean, most - least, e.u(), null, null);
+    }
+
+    private static Piece gone(Piece p, @Nullable String takenBy, @Nullable String because) {
+        return new Piece(
+                p.id(), p.family(), p.stamp(), p.readings(), p.thickness(), p.spread(), p.u(), takenBy, because);
+    }
+
+    /** A gauge by id. */
+    public Optional<Gauge> gauge(String id) {
+        return Optional.ofNullable(gauges.get(id));
+    }
+
+    /**
+     * Pieces of a family that lie in the drawer and are even enough to use.
+     *
+     * @param family the shim family
+     * @param spread largest spread round a piece, m
+     */
+    public List<Piece> usable(String family, double spread) {
+        List<Piece> usable = new ArrayList<>();
+        for (Piece piece : pieces.values()) {
+            if (piece.inDrawer() && piece.family().equals(family) && piece.spread() <= spread + 1e-9) {
+                usable.add(piece);
+            }
+        }
+        return usable;
+    }
+}
