@@ -60,7 +60,7 @@ final class BuildPages {
                 : bench.next();
         Page page = door.page(ctx, "Build", "build", bench, faults, typed);
         Map<String, Object> more = new LinkedHashMap<>();
-        more.put("view", StepView.of(bench, step.orElse(null), desk.now()));
+        more.put("view", StepView.of(bench, step.orElse(null), desk.now(), page.show()));
         door.show(ctx, "build", page, more);
     }
 

@@ -18,7 +18,7 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.PictureStore;
-import shimwright.rebuild.job.Rules;
+import shimwright.rebuild.rules.Rules;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;

@@ -68,7 +68,7 @@ final class Adviser {
         List<shimwright.mechanics.axial.Piece> pieces = drawer.stream()
                 .map(p -> new shimwright.mechanics.axial.Piece(p.id(), p.thickness(), p.u()))
                 .toList();
-        Outcome<Worked<ShimPackResult>> outcome = ShimPack.compute(new ShimPackCase(
+        Outcome<Worked<ShimPackResult>> outcome = ShimPack.work(new ShimPackCase(
                 value,
                 u,
                 nu,
