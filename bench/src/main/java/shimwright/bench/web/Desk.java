@@ -18,7 +18,7 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.PictureStore;
-import shimwright.rebuild.job.Rules;
+import shimwright.rebuild.rules.Rules;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
@@ -107,7 +107,7 @@ public final class Desk {
             Unit of = unit != null ? unit : unitOf(stream);
             return of == null
                     ? List.of(new Refusal("job", "there is no such job", "Look in the shop for its number"))
-                    : Rules.check(stream, of, entry);
+                    : Rules.check(stream, of, shop(), entry);
         });
     }
 

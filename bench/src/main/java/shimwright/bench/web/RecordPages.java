@@ -48,7 +48,7 @@ final class RecordPages {
 
     private Map<String, Object> values(Desk.OnBench bench, Page page) {
         Map<String, Object> values = new LinkedHashMap<>();
-        values.put("record", RecordView.of(bench, desk.shop(), page.show()));
+        values.put("record", RecordView.of(bench, page.show()));
         return values;
     }
 

@@ -22,19 +22,22 @@ import shimwright.rebuild.unit.Clearance;
 
 /** Rounds to clearance: picks the worksheet by the way it is read, and turns the reading into the clearance. */
 final class Reader {
+    /** What tilt may add to one indicator alone, half-width, m: the largest seen in the trade's notes, common practice. */
+    private static final double TILT_ALONE = 0.04e-3;
+
     private Reader() {}
 
     /** What the rounds say; the rounds as read, in m. */
     static Outcome<Measured> read(Clearance clearance, Gauge gauge, List<List<Double>> rounds) {
         GaugeData data = new GaugeData(gauge.step(), gauge.errorLimit(), gauge.retrace(), gauge.repeatability());
         return switch (clearance.method()) {
-            case TRAVEL -> EndPlay.compute(
-                            new EndPlayCase(rounds, data, clearance.settleWithin(), clearance.rounds(), 0.0))
+            case TRAVEL -> EndPlay.work(new EndPlayCase(
+                            rounds, data, clearance.settleWithin(), clearance.rounds(), 0.0, null, TILT_ALONE))
                     .map(worked -> travel(clearance, worked));
-            case SERIES -> Readings.compute(
+            case SERIES -> Readings.work(
                             new ReadingsCase(rounds, data, clearance.settleWithin(), clearance.rounds()))
                     .map(worked -> series(clearance, worked));
-            case PLACES -> Readings.compute(new ReadingsCase(
+            case PLACES -> Readings.work(new ReadingsCase(
                             places(rounds), data, clearance.settleWithin(), clearance.indicators()))
                     .map(worked -> series(clearance, worked));
             case FEELER -> Outcome.ok(feeler(clearance, rounds));
@@ -60,7 +63,7 @@ final class Reader {
                         r.roundsUsed(),
                         r.moreRoundsWanted(),
                         r.tilt(),
-                        r.oddRounds(),
+                        List.of(),
                         r.budget(),
                         r.advice()));
     }
