@@ -71,9 +71,7 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
         try {
             Disk.makeFolder(folder);
             lock = FileChannel.open(files.lock(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            opened = isOurs(lock)
-                    ? openLocked(files, how, lock)
-                    : Outcome.refused(List.of(Fault.inUse(folder)));
+            opened = isOurs(lock) ? openLocked(files, how, lock) : Outcome.refused(List.of(Fault.inUse(folder)));
         } catch (IOException failed) {
             opened = Outcome.refused(List.of(Fault.notWritable(folder, Disk.why(failed))));
         } catch (SQLException failed) {
