@@ -108,7 +108,7 @@ final class Serving {
                     FilePictureStore pictures = new FilePictureStore(folder);
                     Shelf shelf = new Shelf(types);
                     if (demo) {
-                        DemoShop.fill(log, shelf, clock);
+                        DemoShop.fill(log, pictures, shelf, clock);
                     }
                     return listen(new Desk(log, pictures, shelf, clock), log, options, number.value());
                 }));

@@ -95,6 +95,10 @@ final class ClearancePages {
         }
         Form form = door.form(ctx);
         Entry.OfJob entry = make.entry(bench, desk.session(bench, id), form);
+        if (!form.sound() && Pages.kept(bench, form)) {
+            door.on(ctx, "/job/" + bench.job().id() + (backToBuild ? "/build" : "/clearance/" + id), said);
+            return;
+        }
         if (!form.sound()) {
             session(ctx, form.faults(), form.typed());
             return;

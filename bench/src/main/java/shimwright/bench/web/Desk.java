@@ -107,7 +107,7 @@ public final class Desk {
             Unit of = unit != null ? unit : unitOf(stream);
             return of == null
                     ? List.of(new Refusal("job", "there is no such job", "Look in the shop for its number"))
-                    : Rules.check(stream, of, entry);
+                    : Rules.check(stream, of, shop(), entry);
         });
     }
 

@@ -11,6 +11,7 @@ import shimwright.bench.picture.View;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.rules.Holds;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.LastCall;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.unit.Consumable;
@@ -53,7 +54,7 @@ public record StepView(
 
     private static final int LOOK_AHEAD = 4;
 
-    static StepView of(Desk.OnBench bench, @Nullable Step step, Instant now, Show show) {
+    static StepView of(Desk.OnBench bench, Shop shop, @Nullable Step step, Instant now, Show show) {
         Unit unit = bench.unit();
         List<Step> ahead = bench.plan().map(Plan::ahead).isOk()
                 ? bench.plan().orElseThrow().ahead().stream()
@@ -74,7 +75,7 @@ public record StepView(
                 step.consumables().stream().map(unit::consumable).toList(),
                 step.window().isBlank() ? null : unit.window(step.window()),
                 LastCall.at(bench.order(), step.id()),
-                Holds.of(bench.job(), unit, step),
+                Holds.of(bench.job(), unit, shop, step),
                 Cautions.of(step, unit),
                 ahead,
                 drawing(bench, step, show),

@@ -41,6 +41,11 @@ public final class Sessions {
      * @param id the clearance; must be one of the unit
      */
     public static Session of(Unit unit, Job job, Shop shop, String id) {
+        return with(unit, job, shop, id, Map.of());
+    }
+
+    /** The same, with packs that are being chosen elsewhere at the same time, by position. */
+    static Session with(Unit unit, Job job, Shop shop, String id, Map<String, List<PieceIn>> proposed) {
         Clearance asked = unit.clearance(id);
         Optional<Integer> etched = Etched.digits(asked, job);
         Clearance clearance = Etched.moved(asked, etched);
@@ -55,7 +60,7 @@ public final class Sessions {
                 : Reopened.since(job, unit, id, accepted).orElse("");
         Said<ClearanceAccepted> stands = reopened.isEmpty() ? accepted : null;
         boolean trialWanted = hasStep(unit, id, Phase.TRIAL);
-        Advice advice = settled(trial) ? Adviser.advise(unit, clearance, job, shop, trial) : null;
+        Advice advice = settled(trial) ? Adviser.advise(unit, clearance, job, shop, trial, proposed) : null;
         boolean wantAgain = hasStep(unit, id, Phase.AGAIN) && stands != null && stands.what().phase() != Phase.AGAIN
                 && againIsDue(unit, job, id);
         Reading judged = wantAgain || (stands != null && !again.rounds().isEmpty()) ? again : last;

@@ -68,8 +68,8 @@ public record HandBackRecord(
     /** Something tightened: which step, when, by whom. */
     public record Tightened(Fastener fastener, Step step, Said<Entry.StepDone> done) {}
 
-    /** A check of a hold point as read. */
-    public record HoldReading(HoldPoint hold, Check check, @Nullable Said<Entry.CheckRead> read) {}
+    /** A check of a step's hold point as read. */
+    public record HoldReading(Step step, HoldPoint hold, Check check, @Nullable Said<Entry.CheckRead> read) {}
 
     /** A reading that does not count. */
     public record Struck(Said<Entry.RoundRead> round, String reason) {}
@@ -176,12 +176,15 @@ public record HandBackRecord(
 
     private static List<HoldReading> holds(Job job, Unit unit, boolean proof) {
         List<HoldReading> readings = new ArrayList<>();
-        for (HoldPoint hold : unit.type().holdPoints()) {
-            boolean isProof = unit.type().proof().contains(hold.id());
+        for (Step step : unit.type().steps()) {
+            if (step.hold().isBlank() || unit.type().proof().contains(step.hold()) != proof) {
+                continue;
+            }
+            HoldPoint hold = unit.holdPoint(step.hold());
             for (Check check : hold.checks()) {
-                Said<Entry.CheckRead> read = job.checks().get(hold.id() + "/" + check.id());
-                if (isProof == proof && check.clearance().isBlank() && (proof || read != null)) {
-                    readings.add(new HoldReading(hold, check, read));
+                Said<Entry.CheckRead> read = job.check(step.id(), check.id()).orElse(null);
+                if (check.clearance().isBlank() && (proof || read != null)) {
+                    readings.add(new HoldReading(step, hold, check, read));
                 }
             }
         }

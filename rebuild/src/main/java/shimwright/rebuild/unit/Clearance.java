@@ -12,30 +12,70 @@ public record Clearance(
         @Field("short id") String id,
         @Field("name in the trade's words") String name,
         @Field("what kind of clearance it is") Sense sense,
-        @Field(value = "lower limit, signed as play", kind = Kind.LENGTH) double lower,
-        @Field(value = "upper limit, signed as play", kind = Kind.LENGTH) double upper,
-        @Field(value = "value aimed at, signed as play", kind = Kind.LENGTH) double aim,
+
+        @Field(value = "lower limit, signed as play", kind = Kind.LENGTH)
+        double lower,
+
+        @Field(value = "upper limit, signed as play", kind = Kind.LENGTH)
+        double upper,
+
+        @Field(value = "value aimed at, signed as play", kind = Kind.LENGTH)
+        double aim,
+
+        @Field(
+                value = "how far one digit etched on the part moves limits and aim; 0 for none",
+                kind = Kind.LENGTH,
+                absent = "0 mm")
+        double etchedStep,
+
         @Field("how it is read") Method method,
-        @Field(value = "gauge it is read with", refersTo = "tools") String gauge,
+
+        @Field(value = "gauge it is read with", refersTo = "tools")
+        String gauge,
+
         @Field(value = "indicators read at once (1 or 2), or places round the ring for method places", absent = "1")
-                int indicators,
-        @Field(value = "fewest rounds that count as proof", absent = "3") int rounds,
-        @Field(value = "readings that agree within this are settled", kind = Kind.LENGTH) double settleWithin,
-        @Field(value = "clearance = reading x this + offset", absent = "1") double readingFactor,
+        int indicators,
+
+        @Field(value = "fewest rounds that count as proof", absent = "3")
+        int rounds,
+
+        @Field(value = "readings that agree within this are settled", kind = Kind.LENGTH)
+        double settleWithin,
+
+        @Field(value = "clearance = reading x this + offset", absent = "1")
+        double readingFactor,
+
         @Field(value = "clearance = reading x factor + this", kind = Kind.LENGTH, absent = "0 mm")
-                double readingOffset,
+        double readingOffset,
+
         @Field("how to seat and read, one order per line") List<String> how,
-        @Field(value = "where the reading is taken, for the record", absent = "") String place,
-        @Field("where shims go, the position chosen for this clearance first") List<Position> positions,
-        @Field(value = "lengths whose signed sum is the clearance", absent = "[]") List<Length> loop,
+
+        @Field(value = "where the reading is taken, for the record", absent = "")
+        String place,
+
+        @Field("where shims go, the position chosen for this clearance first")
+        List<Position> positions,
+
+        @Field(value = "lengths whose signed sum is the clearance", absent = "[]")
+        List<Length> loop,
+
         @Field(value = "change of the clearance at working heat, signed", kind = Kind.LENGTH, absent = "0 mm")
-                double growth,
-        @Field(value = "how the growth comes about", absent = "") String growthNote,
+        double growth,
+
+        @Field(value = "how the growth comes about", absent = "")
+        String growthNote,
+
         @Field(value = "clearances that must be set before this one", absent = "[]", refersTo = "clearances")
-                List<String> dependsOn,
-        @Field(value = "further limits or couplings in words", absent = "[]") List<String> notes,
+        List<String> dependsOn,
+
+        @Field(value = "turning torque that proves a preload", absent = "[]")
+        List<Drag> drag,
+
+        @Field(value = "further limits or couplings in words", absent = "[]")
+        List<String> notes,
+
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
-                Set<String> only) {
+        Set<String> only) {
 
     /** What kind of clearance it is. */
     public enum Sense {
@@ -67,17 +107,50 @@ public record Clearance(
     public record Position(
             @Field("short id of the place") String id,
             @Field("where it is") String where,
-            @Field(value = "shim family that fits there", refersTo = "shim_families") String family,
+
+            @Field(value = "shim family that fits there", refersTo = "shim_families")
+            String family,
+
             @Field(value = "fewest pieces", absent = "1") int fewest,
             @Field(value = "most pieces", absent = "1") int most,
-            @Field("change of the clearance per unit of thickness, -1 closes, +1 opens") double effect,
-            @Field(value = "the item drawn for it", absent = "", refersTo = "items") String item) {}
+
+            @Field("change of the clearance per unit of thickness, -1 closes, +1 opens")
+            double effect,
+
+            @Field(value = "the item drawn for it", absent = "", refersTo = "items")
+            String item) {}
+
+    /**
+     * Turning torque that proves a preload: torque = atZero + rise x preload.
+     *
+     * @param rise N.m per m of preload, which is N; 1 kN is 1 N.m per mm
+     */
+    public record Drag(
+            @Field("where it is read and in what condition") String where,
+            @Field(value = "least", kind = Kind.TORQUE) double lower,
+            @Field(value = "most", kind = Kind.TORQUE) double upper,
+
+            @Field(value = "torque without preload", kind = Kind.TORQUE, absent = "0 N.m")
+            double atZero,
+
+            @Field(value = "rise per preload; 1 kN is 1 N.m per mm; 0 where unknown", kind = Kind.FORCE, absent = "0 N")
+            double rise,
+
+            @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
+            Set<String> only) {}
 
     /** One length of a loop; its sign says whether it opens (+1) or closes (-1) the clearance. */
     public record Length(
             @Field("name of the length") String name,
-            @Field(value = "nominal length", kind = Kind.LENGTH) double nominal,
+
+            @Field(value = "nominal length", kind = Kind.LENGTH)
+            double nominal,
+
             @Field("+1 opens, -1 closes") int sign,
-            @Field(value = "material", absent = "", refersTo = "materials") String material,
-            @Field(value = "item it belongs to", absent = "", refersTo = "items") String item) {}
+
+            @Field(value = "material", absent = "", refersTo = "materials")
+            String material,
+
+            @Field(value = "item it belongs to", absent = "", refersTo = "items")
+            String item) {}
 }

@@ -9,17 +9,38 @@ public record Item(
         @Field("short id") String id,
         @Field("name") String name,
         @Field(value = "part number", absent = "") String part,
-        @Field(value = "what is drawn for it", absent = "none") Shape shape,
-        @Field(value = "shaft whose axis it turns about", absent = "", refersTo = "shafts") String shaft,
-        @Field(value = "along the axis, from and to", kind = Kind.LENGTH, absent = "[]") List<Double> along,
-        @Field(value = "inner and outer diameter", kind = Kind.LENGTH, absent = "[]") List<Double> diameters,
-        @Field(value = "further rings drawn with it: from, to, inner and outer diameter", kind = Kind.LENGTH, absent = "[]")
-                List<List<Double>> also,
+
+        @Field(value = "what is drawn for it", absent = "none")
+        Shape shape,
+
+        @Field(value = "shaft whose axis it turns about", absent = "", refersTo = "shafts")
+        String shaft,
+
+        @Field(value = "along the axis, from and to", kind = Kind.LENGTH, absent = "[]")
+        List<Double> along,
+
+        @Field(value = "inner and outer diameter", kind = Kind.LENGTH, absent = "[]")
+        List<Double> diameters,
+
+        @Field(
+                value = "further rings drawn with it: from, to, inner and outer diameter",
+                kind = Kind.LENGTH,
+                absent = "[]")
+        List<List<Double>> also,
+
         @Field(value = "pieces in one unit", absent = "1") int quantity,
-        @Field(value = "always renewed when it has been out", absent = "false") boolean renew,
-        @Field(value = "material", absent = "", refersTo = "materials") String material,
+
+        @Field(value = "stands in for a trial and comes out again", absent = "false")
+        boolean trial,
+
+        @Field(value = "always renewed when it has been out", absent = "false")
+        boolean renew,
+
+        @Field(value = "material", absent = "", refersTo = "materials")
+        String material,
+
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
-                Set<String> only) {
+        Set<String> only) {
 
     /** What is drawn for an item. */
     public enum Shape {
@@ -30,6 +51,7 @@ public record Item(
         TAPER_CUP,
         ROLLER_INNER,
         ROLLER_OUTER,
+        NEEDLES,
         WASHER,
         SHIM,
         SPACER,

@@ -8,8 +8,9 @@ public record Kit(
         @Field("kit number") String id,
         @Field("contents") List<Line> contents,
         @Field(value = "price of the whole", absent = "0") double price,
+
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
-                Set<String> only) {
+        Set<String> only) {
     /** One line of a kit. */
     public record Line(
             @Field("part number") String part,
@@ -17,5 +18,7 @@ public record Kit(
             @Field("pieces") int quantity,
             @Field("price a piece") double price,
             @Field(value = "supplier", absent = "") String from,
-            @Field(value = "item it replaces", absent = "", refersTo = "items") String item) {}
+
+            @Field(value = "item it replaces", absent = "", refersTo = "items")
+            String item) {}
 }

@@ -8,6 +8,9 @@ public record Seal(
         @Field("where it sits") String where,
         @Field("size") String size,
         @Field(value = "pieces", absent = "1") int quantity,
-        @Field(value = "which way the lip points", absent = "") String lip,
+
+        @Field(value = "which way the lip points", absent = "")
+        String lip,
+
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
-                Set<String> only) {}
+        Set<String> only) {}

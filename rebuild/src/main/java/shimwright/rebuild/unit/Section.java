@@ -8,17 +8,27 @@ import shimwright.mechanics.quantity.Kind;
  * z of its axis) or along y (with x and z).
  */
 public record Section(
-        @Field("shafts") List<Shaft> shafts, @Field("outlines of castings") List<Outline> castings) {
+        @Field("shafts") List<Shaft> shafts,
+        @Field("outlines of castings") List<Outline> castings) {
     /** A shaft: its axis and its steps. */
     public record Shaft(
             @Field("short id") String id,
             @Field("name") String name,
-            @Field(value = "direction of the axis", absent = "x") Axis axis,
+
+            @Field(value = "direction of the axis", absent = "x")
+            Axis axis,
+
             @Field(value = "where the axis lies: the two other coordinates in order", kind = Kind.LENGTH)
-                    List<Double> at,
-            @Field(value = "steps: from, to, diameter", kind = Kind.LENGTH) List<List<Double>> steps,
-            @Field(value = "item that carries the shaft itself", absent = "", refersTo = "items") String item,
-            @Field(value = "drawn in the main section", absent = "true") boolean drawn) {}
+            List<Double> at,
+
+            @Field(value = "steps: from, to, diameter", kind = Kind.LENGTH)
+            List<List<Double>> steps,
+
+            @Field(value = "item that carries the shaft itself", absent = "", refersTo = "items")
+            String item,
+
+            @Field(value = "drawn in the main section", absent = "true")
+            boolean drawn) {}
 
     /** Direction of an axis. */
     public enum Axis {
@@ -29,7 +39,13 @@ public record Section(
     /** An outline of a casting in the section plane: points of x and height. */
     public record Outline(
             @Field("name") String name,
-            @Field(value = "item it belongs to", absent = "", refersTo = "items") String item,
-            @Field(value = "points: x, height", kind = Kind.LENGTH) List<List<Double>> points,
-            @Field(value = "closed and hatched", absent = "false") boolean closed) {}
+
+            @Field(value = "item it belongs to", absent = "", refersTo = "items")
+            String item,
+
+            @Field(value = "points: x, height", kind = Kind.LENGTH)
+            List<List<Double>> points,
+
+            @Field(value = "closed and hatched", absent = "false")
+            boolean closed) {}
 }

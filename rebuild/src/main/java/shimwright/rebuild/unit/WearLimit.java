@@ -7,16 +7,29 @@ import java.util.Set;
 public record WearLimit(
         @Field("short id") String id,
         @Field("what is measured") String what,
-        @Field(value = "items it judges", absent = "[]", refersTo = "items") List<String> items,
-        @Field("kind of quantity; none for an attested check") UnitType.CheckKind kind,
-        @Field(value = "new, least and most, with units", absent = "[]") List<String> asNew,
-        @Field(value = "service limit with unit", absent = "") String limit,
+
+        @Field(value = "items it judges", absent = "[]", refersTo = "items")
+        List<String> items,
+
+        @Field("kind of quantity; none for an attested check")
+        UnitType.CheckKind kind,
+
+        @Field(value = "new, least and most, with units", absent = "[]")
+        List<String> asNew,
+
+        @Field(value = "service limit with unit", absent = "")
+        String limit,
+
         @Field("reject below min, above max, or attested") Direction direction,
-        @Field(value = "wear per 100 000 km with unit; signed", absent = "") String rate,
+
+        @Field(value = "wear per 100 000 km with unit; signed", absent = "")
+        String rate,
+
         @Field("how it is measured") String how,
         @Field("where the limit comes from") String origin,
+
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
-                Set<String> only) {
+        Set<String> only) {
     /** Which way the limit cuts. */
     public enum Direction {
         MIN,

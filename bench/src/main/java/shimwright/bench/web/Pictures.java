@@ -1,0 +1,1 @@
+package shimwright.bench.web;
