@@ -21,6 +21,7 @@ import shimwright.rebuild.unit.Unit;
 /** One panel with its labels above and below and, where it owns the loop of a clearance, the chain under it. */
 final class Block {
     private static final double GAP = 8;
+    private static final Svg.Stroke FRAME = new Svg.Stroke(Ink.FAINT, 1);
 
     private final Unit unit;
     private final SectionState state;
@@ -163,10 +164,15 @@ final class Block {
             String item = arrow.length().item();
             String text = Integer.toString(number);
             double middle = on.x((arrow.from() + arrow.to()) / 2);
-            Optional<Point2D> metal = find.metalAnchor(item, middle, false);
-            metal.or(() -> find.anchor(item, false))
-                    .ifPresent(at -> down.add(new Tag(item, text, Look.BALLOON, at.getX())));
+            along(find, item, middle).ifPresent(at -> down.add(new Tag(item, text, Look.BALLOON, at.getX())));
         }
+    }
+
+    /** A point of an item below a sheet position: in the metal of a casting, on a shaft, else on the part itself. */
+    private static Optional<Point2D> along(Finder find, String item, double x) {
+        return find.metalAnchor(item, x, false)
+                .or(() -> find.shaftAnchor(item, x, false))
+                .or(() -> find.anchor(item, false));
     }
 
     void draw(Svg svg, Pen pen, String prefix, boolean cropped, UnitSystem units) {
@@ -188,6 +194,9 @@ final class Block {
         svg.open("g", "clip-path", "url(#" + clip + ")");
         scene.draw(svg, pen, prefix);
         svg.close();
+        if (cropped) {
+            svg.rect(frame.getX(), frame.getY(), frame.getWidth(), frame.getHeight(), "", FRAME);
+        }
         Labels.draw(svg, above, upBase, true, t -> y(t, true));
         Labels.draw(svg, below, downBase, false, t -> y(t, false));
         if (loop.isPresent() && clearance.isPresent()) {
@@ -196,10 +205,7 @@ final class Block {
     }
 
     private double y(Tag tag, boolean upper) {
-        Optional<Point2D> metal =
-                tag.balloon() ? finder.metalAnchor(tag.item(), tag.x(), upper) : Optional.<Point2D>empty();
-        return metal.or(() -> finder.anchor(tag.item(), upper))
-                .map(Point2D::getY)
-                .orElse(upper ? panel.top() : panel.bottom());
+        Optional<Point2D> at = tag.balloon() ? along(finder, tag.item(), tag.x()) : finder.anchor(tag.item(), upper);
+        return at.map(Point2D::getY).orElse(upper ? panel.top() : panel.bottom());
     }
 }

@@ -71,6 +71,25 @@ final class Finder {
         return Math.max(0, Math.min(1, value));
     }
 
+    /** A point on a shaft's own body at a sheet position; empty where the item carries no shaft there. */
+    Optional<Point2D> shaftAnchor(String item, double x, boolean upper) {
+        return find(item)
+                .filter(Placed::body)
+                .filter(p -> p.at().getShearY() == 0)
+                .flatMap(p -> {
+                    double w = (x - p.at().getTranslateX()) / p.at().getScaleX();
+                    Rectangle2D box = p.figure().silhouette().getBounds2D();
+                    double r = p.extent().outer() * 0.5;
+                    Point2D one = p.at().transform(new Point2D.Double(w, r), null);
+                    Point2D two = p.at().transform(new Point2D.Double(w, -r), null);
+                    Point2D at = (one.getY() <= two.getY()) == upper ? one : two;
+                    return Optional.of(at)
+                            .filter(a -> w > box.getMinX()
+                                    && w < box.getMaxX()
+                                    && panel.frame().contains(a));
+                });
+    }
+
     private Optional<Point2D> endAnchor(String item, boolean upper) {
         for (Section.Shaft shaft : scene.crossShafts()) {
             for (EndView.Disc disc : scene.endView().seen(shaft)) {
