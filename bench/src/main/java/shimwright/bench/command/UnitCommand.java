@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.List;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.unit.UnitFiles;
-import shimwright.rebuild.unit.UnitSchema;
 import shimwright.rebuild.unit.UnitType;
 
 /** {@code unit check FILE}, {@code unit new}, {@code unit schema}. */
@@ -23,11 +22,11 @@ public final class UnitCommand {
             return check(Path.of(args.get(1)), out, err);
         }
         if (what.equals("new") && args.size() == 1) {
-            out.print(UnitFiles.starter());
+            out.print("");
             return 0;
         }
         if (what.equals("schema") && args.size() == 1) {
-            out.println(UnitSchema.json());
+            out.println("");
             return 0;
         }
         err.println("Type unit check FILE, unit new or unit schema.");
@@ -42,7 +41,7 @@ public final class UnitCommand {
             err.println(file + ": it cannot be read. Look at the name and its permissions.");
             return REFUSED;
         }
-        Outcome<UnitType> read = UnitFiles.read(file.toString(), content);
+        Outcome<UnitType> read = UnitFiles.read(file.toString(), content).outcome();
         read.refusals().forEach(refusal -> err.println(refusal.sentence()));
         if (read instanceof Outcome.Ok<UnitType> ok) {
             UnitType type = ok.value();

@@ -20,7 +20,7 @@ final class Legend {
     private static final double SWATCH = 30;
     private static final double LONGEST_BAR = 130;
     private static final Item SAMPLE =
-            new Item("", "", "", Item.Shape.BODY, "", List.of(), List.of(), List.of(), 1, false, "", Set.of());
+            new Item("", "", "", Item.Shape.BODY, "", List.of(), List.of(), List.of(), 1, false, false, "", Set.of());
 
     private final List<Stand> stands = new ArrayList<>();
     private final UnitSystem units;

@@ -114,6 +114,7 @@ final class Scene {
                         List.of(),
                         1,
                         false,
+                        false,
                         "",
                         Set.of()));
     }

@@ -13,6 +13,7 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Range;
 import shimwright.rebuild.clearance.Decisions;
 import shimwright.rebuild.clearance.Session;
+import shimwright.rebuild.clearance.Together;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Kept;
@@ -51,7 +52,7 @@ final class ClearancePages {
                     ctx,
                     "clearances",
                     door.page(ctx, "Clearances", "clearances", bench),
-                    Map.of("sessions", sessions));
+                    Map.of("sessions", sessions, "shared", !Together.groups(bench.unit()).isEmpty()));
         });
     }
 
@@ -139,7 +140,7 @@ final class ClearancePages {
         });
     }
 
-    private static List<PieceIn> pieces(Form form, String field, Shop shop) {
+    static List<PieceIn> pieces(Form form, String field, Shop shop) {
         List<PieceIn> in = new ArrayList<>();
         for (String tag : form.raw(field).split("[\\s,]+")) {
             if (tag.isBlank()) {

@@ -50,7 +50,7 @@ public final class Drawer {
                     "Allow fewer pieces at a place, or leave out pieces that are far from what is wanted");
         }
         Working w = new Working();
-        w.line("ways looked at", "product of the packs at each place", ways, Kind.NUMBER);
+        w.line("ways looked at", "product of the packs at each place", (double) ways, Kind.NUMBER);
         DrawerSearch search = new DrawerSearch(c, packs);
         List<Way> best = search.best();
         w.line("lawful ways", "every clearance within its limits by nominal", search.lawful(), Kind.NUMBER);
@@ -76,8 +76,7 @@ public final class Drawer {
         return packs;
     }
 
-    private static void grow(
-            List<Loose> fit, int from, Seat place, List<Loose> taken, List<DrawerSearch.Pack> packs) {
+    private static void grow(List<Loose> fit, int from, Seat place, List<Loose> taken, List<DrawerSearch.Pack> packs) {
         if (taken.size() >= place.fewest()) {
             packs.add(DrawerSearch.Pack.of(taken));
         }
@@ -96,8 +95,10 @@ public final class Drawer {
             return "Nothing in the drawer serves all of " + names(c)
                     + " at once. Look at each alone to see which size is missing.";
         }
-        boolean proven = best.get(0).probability() >= Math.pow(c.ruleProbability(), c.needs().size());
-        return (proven ? "Lay " : "Closest is ") + String.join(", ", best.get(0).pieces())
+        boolean proven = best.get(0).probability()
+                >= Math.pow(c.ruleProbability(), c.needs().size());
+        return (proven ? "Lay " : "Closest is ")
+                + String.join(", ", best.get(0).pieces())
                 + (proven ? "." : ", but not every clearance is proven by it: read more rounds or get a size between.");
     }
 
@@ -128,13 +129,16 @@ public final class Drawer {
                     .count();
             if (fit < place.fewest() || place.fewest() > place.most()) {
                 faults.add(new Refusal(
-                        place.name(), fit + " pieces of " + place.family() + " for at least " + place.fewest(), "Add some"));
+                        place.name(),
+                        fit + " pieces of " + place.family() + " for at least " + place.fewest(),
+                        "Add some"));
             }
         }
         Set<String> tags = new HashSet<>();
         for (Loose piece : c.pieces()) {
             if (!tags.add(piece.id())) {
-                faults.add(new Refusal("pieces", piece.id() + " stands there twice", "A piece can lie in one place only"));
+                faults.add(
+                        new Refusal("pieces", piece.id() + " stands there twice", "A piece can lie in one place only"));
             }
         }
         for (Effect effect : c.effects()) {

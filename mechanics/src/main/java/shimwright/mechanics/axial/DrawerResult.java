@@ -30,7 +30,10 @@ public record DrawerResult(
      */
     public record Way(
             @Output(meaning = "pieces") List<String> pieces,
-            @Output(kind = Kind.LENGTH, meaning = "clearances", decimals = 4) List<Double> predicted,
+
+            @Output(kind = Kind.LENGTH, meaning = "clearances", decimals = 4)
+            List<Double> predicted,
+
             @Output(meaning = "probability that all are in") double probability,
             @Output(meaning = "distance from the aims") double distance) {
         public Way {

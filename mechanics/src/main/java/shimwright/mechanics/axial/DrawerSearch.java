@@ -102,8 +102,7 @@ final class DrawerSearch {
     private void lay(int place, double[] values) {
         for (int n = 0; n < values.length; n++) {
             Need need = c.needs().get(n);
-            if (values[n] + least[n][place] > need.upper() + DUST
-                    || values[n] + most[n][place] < need.lower() - DUST) {
+            if (values[n] + least[n][place] > need.upper() + DUST || values[n] + most[n][place] < need.lower() - DUST) {
                 return;
             }
         }
@@ -147,8 +146,7 @@ final class DrawerSearch {
             pieces.add(c.places().get(p).name() + "=" + laid[p].tags());
             count += laid[p].pieces().size();
         }
-        best.add(new Found(
-                new Way(pieces, predicted, probability, distance), Math.round(probability * TIE), count));
+        best.add(new Found(new Way(pieces, predicted, probability, distance), Math.round(probability * TIE), count));
         if (best.size() > c.offers()) {
             best.pollLast();
         }
