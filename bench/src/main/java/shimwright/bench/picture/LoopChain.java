@@ -37,7 +37,7 @@ final class LoopChain {
 
     /** Height of the chain of a clearance on a sheet of this width. */
     static double height(Clearance clearance, double width) {
-        return clearance.loop().isEmpty() ? 0 : row(width) * clearance.loop().size() + ROW * 2 + 6;
+        return clearance.loop().isEmpty() ? 0 : row(width) * clearance.loop().size() + ROW * 2 + (narrow(width) ? 22 : 6);
     }
 
     /** On a narrow sheet the words stand above their arrow and need a line of their own. */
@@ -225,8 +225,11 @@ final class LoopChain {
         } else if (before - width >= left) {
             svg.text(before - width, y + 4.5, one, bold);
         } else {
-            double room = right - left - 8;
-            svg.text(left + 4, y + ROW, Type.fit(one, Ink.TEXT, true, room), bold);
+            double room = right - left;
+            boolean two = width > room;
+            String first = two ? Type.fit(name, Ink.TEXT, true, room) : one;
+            svg.text(left, y + ROW, first, bold);
+            svg.text(left, y + ROW + 17, two ? limits : "", bold);
         }
     }
 
