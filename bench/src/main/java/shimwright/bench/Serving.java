@@ -104,14 +104,13 @@ final class Serving {
         SqliteJobLog.Opening how =
                 options.has("accept-log") ? SqliteJobLog.Opening.ACCEPT : SqliteJobLog.Opening.WRITE;
         return Units.onShelf(folder.resolve("units")).flatMap(types -> SqliteJobLog.open(folder, how)
-                .flatMap(log -> {
-                    FilePictureStore pictures = new FilePictureStore(folder);
+                .flatMap(log -> FilePictureStore.open(folder.resolve("pictures")).flatMap(pictures -> {
                     Shelf shelf = new Shelf(types);
                     if (demo) {
                         DemoShop.fill(log, pictures, shelf, clock);
                     }
                     return listen(new Desk(log, pictures, shelf, clock), log, options, number.value());
-                }));
+                })));
     }
 
     private static Outcome<Running> listen(Desk desk, SqliteJobLog log, Options options, int port) {

@@ -23,11 +23,11 @@ final class Units {
     /** All unit types; refused with every problem of every file where one cannot be read. */
     static Outcome<List<UnitType>> onShelf(Path folder) {
         List<Outcome<UnitType>> read = new ArrayList<>();
-        read.add(UnitFiles.read(SHIPPED, shipped()));
+        read.add(UnitFiles.read(SHIPPED, shipped()).outcome());
         if (Files.isDirectory(folder)) {
             try (Stream<Path> files = Files.list(folder)) {
                 for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
-                    read.add(UnitFiles.read(file.toString(), Files.readAllBytes(file)));
+                    read.add(UnitFiles.read(file.toString(), Files.readAllBytes(file)).outcome());
                 }
             } catch (IOException broken) {
                 read.add(Outcome.refused(List.of(new Refusal(

@@ -42,7 +42,7 @@ public final class UnitCommand {
             err.println(file + ": it cannot be read. Look at the name and its permissions.");
             return REFUSED;
         }
-        Outcome<UnitType> read = UnitFiles.read(file.toString(), content);
+        Outcome<UnitType> read = UnitFiles.read(file.toString(), content).outcome();
         read.refusals().forEach(refusal -> err.println(refusal.sentence()));
         if (read instanceof Outcome.Ok<UnitType> ok) {
             UnitType type = ok.value();

@@ -24,7 +24,8 @@ final class Chain {
         digest.update(HexFormat.of().parseHex(previous));
         for (String text : texts) {
             byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-            digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(bytes.length).array());
+            digest.update(
+                    ByteBuffer.allocate(Integer.BYTES).putInt(bytes.length).array());
             digest.update(bytes);
         }
         return HexFormat.of().formatHex(digest.digest());

@@ -21,10 +21,7 @@ final class Disk {
     static void write(Path file, Path part, byte[] content) throws IOException {
         try {
             try (FileChannel out = FileChannel.open(
-                    part,
-                    StandardOpenOption.CREATE,
-                    StandardOpenOption.WRITE,
-                    StandardOpenOption.TRUNCATE_EXISTING)) {
+                    part, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
                 fill(out, 0, content);
                 out.force(true);
             }

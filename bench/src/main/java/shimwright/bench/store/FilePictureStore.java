@@ -59,7 +59,9 @@ public final class FilePictureStore implements PictureStore {
             String what = Image.what(content);
             return Outcome.refused(
                     name,
-                    content.length == 0 ? "the file is empty" : "the file is " + what + ", not a picture that is kept here",
+                    content.length == 0
+                            ? "the file is empty"
+                            : "the file is " + what + ", not a picture that is kept here",
                     what.contains("HEIC")
                             ? "Set the camera to JPEG (often called most compatible) and take it again"
                             : "Take a PNG or JPEG");
@@ -79,19 +81,20 @@ public final class FilePictureStore implements PictureStore {
             write(picture, type.get(), content);
             return Outcome.ok(picture);
         } catch (IOException failed) {
-            return Outcome.refused(List.of(new Refusal(
-                    name, "not kept: " + Disk.why(failed), "Put that right and send the picture again")));
+            return Outcome.refused(List.of(
+                    new Refusal(name, "not kept: " + Disk.why(failed), "Put that right and send the picture again")));
         }
     }
 
-    private static List<Refusal> faults(
-            String name, byte[] content, Image.Type type, Optional<Image.Size> size) {
+    private static List<Refusal> faults(String name, byte[] content, Image.Type type, Optional<Image.Size> size) {
         List<Refusal> faults = new ArrayList<>();
         if (content.length > MAX_BYTES) {
             faults.add(new Refusal(
                     name,
                     String.format(
-                            Locale.ROOT, "the picture has %.1f MB, more than 12 MB", content.length / (1024.0 * 1024.0)),
+                            Locale.ROOT,
+                            "the picture has %.1f MB, more than 12 MB",
+                            content.length / (1024.0 * 1024.0)),
                     "Take it at a lower resolution"));
         }
         if (size.isEmpty()) {

@@ -47,8 +47,8 @@ final class HeadFile {
             if (!slot.matches() || !slot.group(4).equals(sum(text.substring(0, slot.start(4))))) {
                 return Optional.empty();
             }
-            return Optional.of(new Slot(
-                    Long.parseLong(slot.group(1)), new Head(Long.parseLong(slot.group(2)), slot.group(3))));
+            return Optional.of(
+                    new Slot(Long.parseLong(slot.group(1)), new Head(Long.parseLong(slot.group(2)), slot.group(3))));
         }
 
         private static String sum(String text) {

@@ -31,7 +31,8 @@ final class Manifest {
 
     /** How many files the folder's manifest lists, if each is there as listed; otherwise every one that is not. */
     static Outcome<Integer> check(DataFolder backup) throws IOException {
-        String text = Files.exists(backup.manifest()) ? Files.readString(backup.manifest(), StandardCharsets.UTF_8) : "";
+        String text =
+                Files.exists(backup.manifest()) ? Files.readString(backup.manifest(), StandardCharsets.UTF_8) : "";
         int last = text.lastIndexOf('\n', text.length() - 2) + 1;
         String listed = text.substring(0, last);
         if (!text.substring(last).equals(Disk.hash(bytes(listed)) + " " + last + " " + SELF + "\n")) {
@@ -55,7 +56,8 @@ final class Manifest {
         }
         Path file = folder.resolve(line.group(3));
         if (!Files.isRegularFile(file)) {
-            return Optional.of(new Refusal(file.toString(), "the file is missing from the backup", "Use another backup"));
+            return Optional.of(
+                    new Refusal(file.toString(), "the file is missing from the backup", "Use another backup"));
         }
         return line(folder, file).strip().equals(listed)
                 ? Optional.empty()

@@ -72,8 +72,7 @@ final class Readers implements AutoCloseable {
             if (!row.followsInStream(head)) {
                 throw new StoreFailure(new Refusal(
                         stream,
-                        "entry %d of this job was changed or damaged while the program ran"
-                                .formatted(head.count() + 1),
+                        "entry %d of this job was changed or damaged while the program ran".formatted(head.count() + 1),
                         "Stop the program and restore the newest backup into a new folder"));
             }
             head = row.streamHead();

@@ -11,8 +11,7 @@ import java.util.Locale;
 /** The tables of the log, version by version. */
 final class Schema {
     /** The statements that lead from version {@code i} to version {@code i + 1}; only ever added to. */
-    private static final List<List<String>> MIGRATIONS = List.of(List.of(
-            """
+    private static final List<List<String>> MIGRATIONS = List.of(List.of("""
             create table entry (
               number integer primary key,
               stream text not null,
@@ -25,11 +24,9 @@ final class Schema {
               hash text not null,
               stream_hash text not null,
               unique (stream, stream_number)
-            ) strict""",
-            """
+            ) strict""", """
             create trigger entry_stays before update on entry
-            begin select raise(abort, 'an entry is never changed'); end""",
-            """
+            begin select raise(abort, 'an entry is never changed'); end""", """
             create trigger entry_remains before delete on entry
             begin select raise(abort, 'an entry is never removed'); end"""));
 
@@ -62,7 +59,8 @@ final class Schema {
                 .toList();
         List<String> found = new ArrayList<>();
         try (Statement ask = database.createStatement();
-                ResultSet rows = ask.executeQuery("select sql from sqlite_schema where sql is not null order by rowid")) {
+                ResultSet rows =
+                        ask.executeQuery("select sql from sqlite_schema where sql is not null order by rowid")) {
             while (rows.next()) {
                 found.add(rows.getString(1));
             }

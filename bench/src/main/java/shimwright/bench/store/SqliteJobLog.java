@@ -12,7 +12,9 @@ import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
@@ -46,6 +48,9 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
     private final Connection writer;
     private final Readers readers;
     private final ReentrantLock writing = new ReentrantLock();
+    /** Streams as last written here, so that the rules need not read them again for every entry; under the lock. */
+    private final Map<String, List<Kept>> known = new HashMap<>();
+
     private Head written;
 
     private SqliteJobLog(DataFolder files, FileChannel lock, Connection writer, Head written) {
@@ -71,9 +76,7 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
         try {
             Disk.makeFolder(folder);
             lock = FileChannel.open(files.lock(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            opened = isOurs(lock)
-                    ? openLocked(files, how, lock)
-                    : Outcome.refused(List.of(Fault.inUse(folder)));
+            opened = isOurs(lock) ? openLocked(files, how, lock) : Outcome.refused(List.of(Fault.inUse(folder)));
         } catch (IOException failed) {
             opened = Outcome.refused(List.of(Fault.notWritable(folder, Disk.why(failed))));
         } catch (SQLException failed) {
@@ -148,26 +151,43 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
             if (before.isPresent()) {
                 return repeated(before.get().kept(), draft);
             }
-            List<Row> stream = Readers.sound(Sql.stream(writer, draft.stream()), draft.stream());
-            List<Refusal> forbidden = rules.apply(stream.stream().map(Row::kept).toList());
+            Head streamHead = Sql.head(writer, draft.stream());
+            List<Kept> stream = known(draft.stream(), streamHead);
+            List<Refusal> forbidden = rules.apply(stream);
             if (!forbidden.isEmpty()) {
                 return Outcome.refused(forbidden);
             }
-            Head streamHead = stream.isEmpty()
-                    ? Head.EMPTY
-                    : stream.get(stream.size() - 1).streamHead();
             Row row = Row.after(Sql.head(writer), streamHead, draft);
             // read back before it is written: what cannot be read must never get in
             Kept kept = row.kept();
             Sql.insert(writer, row);
             Sql.run(writer, "commit");
             done = true;
+            List<Kept> longer = new ArrayList<>(stream);
+            longer.add(kept);
+            known.put(draft.stream(), List.copyOf(longer));
             return Outcome.ok(kept);
         } finally {
             if (!done) {
                 Sql.rollback(writer);
             }
         }
+    }
+
+    /** The stream as it stands, read and checked again only when it is not the one last written here. */
+    private List<Kept> known(String stream, Head head) throws SQLException {
+        List<Kept> before = known.getOrDefault(stream, List.of());
+        Head reached = before.isEmpty()
+                ? Head.EMPTY
+                : new Head(
+                        before.get(before.size() - 1).streamNumber(),
+                        before.get(before.size() - 1).streamHash());
+        if (!reached.equals(head)) {
+            before = Readers.sound(Sql.stream(writer, stream), stream).stream()
+                    .map(Row::kept)
+                    .toList();
+        }
+        return before;
     }
 
     private static Outcome<Kept> repeated(Kept kept, Draft draft) {

@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Range;
 import shimwright.rebuild.clearance.Decisions;
 import shimwright.rebuild.clearance.Session;
+import shimwright.rebuild.clearance.Together;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Kept;
@@ -51,7 +53,7 @@ final class ClearancePages {
                     ctx,
                     "clearances",
                     door.page(ctx, "Clearances", "clearances", bench),
-                    Map.of("sessions", sessions));
+                    Map.of("sessions", sessions, "shared", !Together.groups(bench.unit()).isEmpty()));
         });
     }
 
@@ -139,9 +141,9 @@ final class ClearancePages {
         });
     }
 
-    private static List<PieceIn> pieces(Form form, String field, Shop shop) {
+    static List<PieceIn> pieces(Form form, String field, Shop shop) {
         List<PieceIn> in = new ArrayList<>();
-        for (String tag : form.raw(field).split("[\\s,]+")) {
+        for (String tag : new LinkedHashSet<>(List.of(form.raw(field).split("[\\s,]+")))) {
             if (tag.isBlank()) {
                 continue;
             }

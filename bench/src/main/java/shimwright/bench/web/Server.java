@@ -48,6 +48,7 @@ public final class Server {
                     new InspectPages(desk, door).routes(config.routes);
                     new BuildPages(desk, door).routes(config.routes);
                     new ClearancePages(desk, door).routes(config.routes);
+                    new TogetherPages(desk, door).routes(config.routes);
                     new RecordPages(desk, door, paper).routes(config.routes);
                     config.routes.get(
                             "/job/{job}", ctx -> ctx.redirect("/job/" + ctx.pathParam("job") + "/build"));

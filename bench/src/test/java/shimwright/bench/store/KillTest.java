@@ -17,7 +17,8 @@ class KillTest {
         long start = System.nanoTime();
         Kills kills = new Kills(work, "honest");
         kills.run(KILLS);
-        String sentence = "%d kills in %.1f s: %s".formatted(KILLS, (System.nanoTime() - start) / 1e9, kills.sentence());
+        String sentence =
+                "%d kills in %.1f s: %s".formatted(KILLS, (System.nanoTime() - start) / 1e9, kills.sentence());
         System.out.println(sentence);
         assertThat(kills.notOpened).as(sentence).isEmpty();
         assertThat(kills.lost).as(sentence).isEmpty();

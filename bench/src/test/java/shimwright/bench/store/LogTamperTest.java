@@ -222,7 +222,12 @@ class LogTamperTest {
             out.writeByte(1);
             out.write(new byte[32]);
             for (String text : Stream.of(
-                            "job-1", "a", "1970-01-01T00:00:00Z", "rebuilder", "NoteMade", "{\"about\":\"job\",\"text\":\"a\"}")
+                            "job-1",
+                            "a",
+                            "1970-01-01T00:00:00Z",
+                            "rebuilder",
+                            "NoteMade",
+                            "{\"about\":\"job\",\"text\":\"a\"}")
                     .toList()) {
                 out.writeInt(text.length());
                 out.writeBytes(text);

@@ -55,12 +55,16 @@ final class Samples {
     private Object record(Class<?> type) {
         RecordComponent[] parts = type.getRecordComponents();
         Class<?>[] types = Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new);
-        Object[] values = Arrays.stream(parts).map(part -> value(part.getGenericType())).toArray();
+        Object[] values =
+                Arrays.stream(parts).map(part -> value(part.getGenericType())).toArray();
         try {
             var constructor = type.getDeclaredConstructor(types);
             constructor.setAccessible(true);
             return constructor.newInstance(values);
-        } catch (NoSuchMethodException | InstantiationException | IllegalAccessException | InvocationTargetException e) {
+        } catch (NoSuchMethodException
+                | InstantiationException
+                | IllegalAccessException
+                | InvocationTargetException e) {
             throw new IllegalStateException("no sample of " + type, e);
         }
     }

@@ -184,7 +184,8 @@ class SqliteJobLogTest {
                     for (int i = 0; i < 40; i++) {
                         // every id is posted by two writers
                         String id = writer / 2 + "-" + i;
-                        kept.add(append(log, note("job-" + writer / 4, id, "note " + id)).orElseThrow());
+                        kept.add(append(log, note("job-" + writer / 4, id, "note " + id))
+                                .orElseThrow());
                         assertThat(log.read("job-" + writer / 4)).contains(kept.get(i));
                     }
                     return kept;
