@@ -6,7 +6,7 @@ import shimwright.mechanics.worksheet.Worksheet;
 /** The worksheets of fits. */
 public final class Fits {
     /** All of them. */
-    public static final List<Worksheet<?, ?>> SHEETS = List.of(LimitsAndFits.SHEET);
+    public static final List<Worksheet<?, ?>> SHEETS = List.of(LimitsAndFits.SHEET, Interference.SHEET);
 
     private Fits() {}
 }

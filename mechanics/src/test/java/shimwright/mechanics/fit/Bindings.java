@@ -10,6 +10,7 @@ final class Bindings {
 
     static {
         LimitsBindings.addTo(BY_QUANTITY);
+        PressBindings.addTo(BY_QUANTITY);
     }
 
     private Bindings() {}

@@ -43,7 +43,7 @@ record CheckRow(
         Map<String, String> inputs = new LinkedHashMap<>();
         for (String pair : row.get("inputs").split(";")) {
             String[] sides = pair.split("=", 2);
-            inputs.put(sides[0].strip(), sides[sides.length - 1].strip());
+            inputs.putIfAbsent(sides[0].strip(), sides[sides.length - 1].strip());
         }
         return new CheckRow(
                 row.get("id"),

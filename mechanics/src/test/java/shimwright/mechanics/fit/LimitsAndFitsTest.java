@@ -125,7 +125,7 @@ class LimitsAndFitsTest {
 
     // The purpose of the delta rule (ISO 286-1): hole-basis and shaft-basis fits of one pair of letters are the same
     // fit.
-    @Property(tries = 400)
+    @Property(tries = 150)
     void holeBasisAndShaftBasisAreTheSameFit(
             @ForAll @DoubleRange(min = 3.01, max = 500) double size,
             @ForAll @IntRange(min = 0, max = 7) int letter,
@@ -140,7 +140,7 @@ class LimitsAndFitsTest {
         assertThat(requireNonNull(shaftBasis.loosest())).isCloseTo(requireNonNull(holeBasis.loosest()), within(1e-10));
     }
 
-    @Property(tries = 300)
+    @Property(tries = 100)
     void clearanceHolesMirrorTheirShaftsAndTolerancesGrowWithGradeAndSize(
             @ForAll @DoubleRange(min = 0.1, max = 490) double size,
             @ForAll @IntRange(min = 0, max = 4) int letter,

@@ -46,8 +46,8 @@ final class LimitsBindings {
         return requireNonNull(hole ? both.hole() : both.shaft());
     }
 
-    /** From classes, in mm; from limits, in inches, by the interference of the parts. */
-    private static double pair(CheckRow row, boolean tightest) {
+    /** From classes, in mm. */
+    static double pair(CheckRow row, boolean tightest) {
         FitLimits both = Sheets.result(
                 LimitsAndFits.SHEET,
                 "nominal",

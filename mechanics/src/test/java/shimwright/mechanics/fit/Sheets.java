@@ -42,7 +42,10 @@ final class Sheets {
     /** The worked example with some inputs changed. */
     static Map<String, String> changed(Worksheet<?, ?> sheet, String... pairs) {
         Map<String, String> given = new LinkedHashMap<>(sheet.example());
-        given.putAll(given(pairs));
+        given(pairs).forEach((key, value) -> {
+            given.keySet().removeIf(old -> old.startsWith(key + "."));
+            given.put(key, value);
+        });
         return given;
     }
 
