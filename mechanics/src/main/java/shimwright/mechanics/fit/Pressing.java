@@ -41,7 +41,83 @@ final class Pressing {
         shaft = new Cylinder(c.shaftBore(), joint, c.shaft().data());
     }
 
+    /** Interference by size and what is lost of it, metres. */
+    private record Left(double tight, double loose, double smoothing, double heat, double speed) {
+        double fittedTight() {
+            return tight - smoothing;
+        }
+
+        double fittedLoose() {
+            return loose - smoothing;
+        }
+
+        double workTight() {
+            return tight - smoothing - heat - speed;
+        }
+
+        double workLoose() {
+            return loose - smoothing - heat - speed;
+        }
+    }
+
     Worked<PressFit> worked() {
+        Left left = left();
+        double perMegapascal = perMegapascal();
+        double most = Math.max(left.fittedTight(), left.workTight());
+        double least = Math.min(left.fittedLoose(), left.workLoose());
+        double highest = pressure("highest pressure", most, perMegapascal);
+        double lowest = pressure("lowest pressure", least, perMegapascal);
+        double area = w.line("joint area", "π d L", Math.PI * joint * c.length(), Kind.AREA);
+        double forceHigh = w.line(
+                "press force, most",
+                "high friction × area × pressure as fitted",
+                c.frictionHigh() * area * pressure("pressure as fitted, tightest", left.fittedTight(), perMegapascal),
+                Kind.FORCE,
+                SHIGLEY);
+        double forceLow = w.line(
+                "press force, least",
+                "low friction × area × pressure as fitted",
+                c.frictionLow() * area * pressure("pressure as fitted, loosest", left.fittedLoose(), perMegapascal),
+                Kind.FORCE,
+                SHIGLEY);
+        double axial = w.line(
+                "axial force held",
+                "low friction × area × lowest pressure / slip factor",
+                c.frictionLow() * area * lowest / c.slipFactor(),
+                Kind.FORCE,
+                SHIGLEY);
+        Hub hubState = hub(highest);
+        Shaft shaftState = shaft(highest);
+        double stop = w.line(
+                "stop force",
+                "high friction × area × pressure at which the hub yields / yield factor",
+                c.frictionHigh() * area * hubState.elasticPressure() / c.yieldFactor(),
+                Kind.FORCE);
+        cautions(left.fittedTight(), least, hubState, shaftState, stop);
+        return w.worked(new PressFit(
+                left.tight(),
+                left.loose(),
+                left.tight() / joint,
+                left.smoothing(),
+                left.heat(),
+                left.speed(),
+                left.workTight(),
+                left.workLoose(),
+                highest,
+                lowest,
+                hubState,
+                shaftState,
+                w.line("torque held", "axial force × d/2", axial * joint / 2, Kind.TORQUE, SHIGLEY),
+                axial,
+                forceLow,
+                forceHigh,
+                stop,
+                hubGrowth(highest),
+                boreShrink(highest),
+                curve(forceLow, forceHigh)));
+    }
+
+    private Left left() {
         double tight = w.line(
                 "interference by size, tightest",
                 "largest shaft − smallest bore",
@@ -60,78 +136,25 @@ final class Pressing {
                 hub.boreGrowsBySpeed(c.speed()) - shaft.outsideGrowsBySpeed(c.speed()),
                 Kind.LENGTH,
                 "Ugural and Fenster 8.5");
-        double atWork = heat + speed;
-        double perPressure = w.line(
+        return new Left(tight, loose, smoothing, heat, speed);
+    }
+
+    private double perMegapascal() {
+        return w.line(
                 "interference per MPa",
                 "d (Co/Eo + Ci/Ei)",
                 (hub.boreOpens() + shaft.outsideShrinks()) * 1e6,
                 Kind.LENGTH,
                 LAME);
-        double mostEffective = Math.max(tight - smoothing, tight - smoothing - atWork);
-        double leastEffective = Math.min(loose - smoothing, loose - smoothing - atWork);
-        double highest = pressure("highest pressure", mostEffective, perPressure);
-        double lowest = pressure("lowest pressure", leastEffective, perPressure);
-        double fittedHigh = pressure("pressure as fitted, tightest", tight - smoothing, perPressure);
-        double fittedLow = pressure("pressure as fitted, loosest", loose - smoothing, perPressure);
-        double area = w.line("joint area", "π d L", Math.PI * joint * c.length(), Kind.AREA);
-        double forceHigh = w.line(
-                "press force, most",
-                "high friction × area × pressure",
-                c.frictionHigh() * area * fittedHigh,
-                Kind.FORCE,
-                SHIGLEY);
-        double forceLow = w.line(
-                "press force, least",
-                "low friction × area × pressure",
-                c.frictionLow() * area * fittedLow,
-                Kind.FORCE,
-                SHIGLEY);
-        double axial = w.line(
-                "axial force held",
-                "low friction × area × lowest pressure / slip factor",
-                c.frictionLow() * area * lowest / c.slipFactor(),
-                Kind.FORCE,
-                SHIGLEY);
-        double torque = w.line("torque held", "axial force × d/2", axial * joint / 2, Kind.TORQUE, SHIGLEY);
-        Hub hubState = hub(highest);
-        Shaft shaftState = shaft(highest);
-        double stop = w.line(
-                "stop force",
-                "high friction × area × pressure at which the hub yields / yield factor",
-                c.frictionHigh() * area * hubState.elasticPressure() / c.yieldFactor(),
-                Kind.FORCE);
-        cautions(tight - smoothing, leastEffective, hubState, shaftState, stop);
-        return w.worked(new PressFit(
-                tight,
-                loose,
-                tight / joint,
-                smoothing,
-                heat,
-                speed,
-                tight - smoothing - atWork,
-                loose - smoothing - atWork,
-                highest,
-                lowest,
-                hubState,
-                shaftState,
-                torque,
-                axial,
-                forceLow,
-                forceHigh,
-                stop,
-                w.line(
-                        "growth of the hub",
-                        "outside under inside pressure",
-                        highest * hub.outsideGrows(),
-                        Kind.LENGTH,
-                        LAME),
-                w.line(
-                        "shrink of the shaft bore",
-                        "bore under outside pressure",
-                        highest * shaft.boreCloses(),
-                        Kind.LENGTH,
-                        LAME),
-                curve(forceLow, forceHigh)));
+    }
+
+    private double hubGrowth(double p) {
+        return w.line("growth of the hub", "outside under inside pressure", p * hub.outsideGrows(), Kind.LENGTH, LAME);
+    }
+
+    private double boreShrink(double p) {
+        return w.line(
+                "shrink of the shaft bore", "bore under outside pressure", p * shaft.boreCloses(), Kind.LENGTH, LAME);
     }
 
     private double smoothing() {

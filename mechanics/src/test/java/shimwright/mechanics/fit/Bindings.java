@@ -11,6 +11,8 @@ final class Bindings {
     static {
         LimitsBindings.addTo(BY_QUANTITY);
         PressBindings.addTo(BY_QUANTITY);
+        HeatBindings.addTo(BY_QUANTITY);
+        GripBindings.addTo(BY_QUANTITY);
     }
 
     private Bindings() {}

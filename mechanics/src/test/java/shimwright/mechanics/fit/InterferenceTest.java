@@ -170,7 +170,7 @@ class InterferenceTest {
                         Sheets.changed(
                                 Interference.SHEET,
                                 "diameter",
-                                "35.15 mm",
+                                "35.3 mm",
                                 "hub",
                                 "bearing steel",
                                 "shaft",
