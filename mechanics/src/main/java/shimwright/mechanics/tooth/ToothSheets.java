@@ -1,0 +1,12 @@
+package shimwright.mechanics.tooth;
+
+import java.util.List;
+import shimwright.mechanics.worksheet.Worksheet;
+
+/** The worksheets of this topic. */
+public final class ToothSheets {
+    /** All of them. */
+    public static final List<Worksheet<?, ?>> ALL = List.of(OverPins.SHEET, BetweenPins.SHEET);
+
+    private ToothSheets() {}
+}
