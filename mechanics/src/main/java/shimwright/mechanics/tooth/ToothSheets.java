@@ -6,7 +6,17 @@ import shimwright.mechanics.worksheet.Worksheet;
 /** The worksheets of this topic. */
 public final class ToothSheets {
     /** All of them. */
-    public static final List<Worksheet<?, ?>> ALL = List.of(OverPins.SHEET, BetweenPins.SHEET);
+    public static final List<Worksheet<?, ?>> ALL = List.of(
+            InvoluteSheet.SHEET,
+            ToothThickness.SHEET,
+            OverPins.SHEET,
+            BetweenPins.SHEET,
+            Span.SHEET,
+            SplineRework.SHEET,
+            SplineTolerance.SHEET,
+            SplineStrength.SHEET,
+            GearPair.SHEET,
+            Backlash.SHEET);
 
     private ToothSheets() {}
 }
