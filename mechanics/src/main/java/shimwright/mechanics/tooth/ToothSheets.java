@@ -16,7 +16,10 @@ public final class ToothSheets {
             SplineTolerance.SHEET,
             SplineStrength.SHEET,
             GearPair.SHEET,
-            Backlash.SHEET);
+            Backlash.SHEET,
+            Ratios.SHEET,
+            TurnCount.SHEET,
+            RoadSpeed.SHEET);
 
     private ToothSheets() {}
 }
