@@ -5,13 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import shimwright.mechanics.bearing.BearingSheets;
+import shimwright.mechanics.synchro.SynchroSheets;
 import shimwright.mechanics.tooth.ToothSheets;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Every worksheet by name. A topic adds itself with one line. */
 public final class Registry {
     private static final List<Worksheet<?, ?>> ALL = Stream.<List<Worksheet<?, ?>>>of(
-                    ToothSheets.ALL, BearingSheets.ALL)
+                    ToothSheets.ALL, BearingSheets.ALL, SynchroSheets.ALL)
             .flatMap(List::stream)
             .sorted(Comparator.comparing(Worksheet::name))
             .toList();
