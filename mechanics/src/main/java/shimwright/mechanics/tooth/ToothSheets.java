@@ -19,7 +19,10 @@ public final class ToothSheets {
             Backlash.SHEET,
             Ratios.SHEET,
             TurnCount.SHEET,
-            RoadSpeed.SHEET);
+            RoadSpeed.SHEET,
+            BevelSlopes.SHEET,
+            CrownShift.SHEET,
+            PinionDepth.SHEET);
 
     private ToothSheets() {}
 }
