@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import shimwright.mechanics.axial.AxialSheets;
 import shimwright.mechanics.bearing.BearingSheets;
 import shimwright.mechanics.synchro.SynchroSheets;
 import shimwright.mechanics.tooth.ToothSheets;
@@ -11,8 +12,8 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** Every worksheet by name. A topic adds itself with one line. */
 public final class Registry {
-    private static final List<Worksheet<?, ?>> ALL = Stream.<List<Worksheet<?, ?>>>of(
-                    ToothSheets.ALL, BearingSheets.ALL, SynchroSheets.ALL)
+    private static final List<Worksheet<?, ?>> ALL = Stream.of(
+                    AxialSheets.ALL, BearingSheets.ALL, SynchroSheets.ALL, ToothSheets.ALL)
             .flatMap(List::stream)
             .sorted(Comparator.comparing(Worksheet::name))
             .toList();

@@ -21,8 +21,7 @@ public final class ToothSheets {
             TurnCount.SHEET,
             RoadSpeed.SHEET,
             BevelSlopes.SHEET,
-            CrownShift.SHEET,
-            PinionDepth.SHEET);
+            CrownShift.SHEET);
 
     private ToothSheets() {}
 }

@@ -57,6 +57,8 @@ public record Session(
         READ_TRIAL,
         /** Choose the pack. */
         CHOOSE,
+        /** Say which pieces are in, where none were chosen by a trial. */
+        LAST_PACK,
         /** Fit the pack and read again. */
         READ_LAST,
         /** Accept, or find out why not. */
@@ -65,6 +67,8 @@ public record Session(
         READ_AGAIN,
         /** Accept what was read once more. */
         ACCEPT_AGAIN,
+        /** The pack is chosen; what it leaves is proved by another reading, such as drag. */
+        PROVED_OTHERWISE,
         /** Set and accepted. */
         DONE
     }
@@ -125,8 +129,9 @@ public record Session(
     public Reading current() {
         return switch (stage) {
             case TRIAL_PACK, READ_TRIAL, CHOOSE -> trial;
-            case READ_LAST, ACCEPT -> last;
+            case LAST_PACK, READ_LAST, ACCEPT -> last;
             case READ_AGAIN, ACCEPT_AGAIN -> again;
+            case PROVED_OTHERWISE -> trial;
             case DONE -> again.rounds().isEmpty() ? last : again;
         };
     }

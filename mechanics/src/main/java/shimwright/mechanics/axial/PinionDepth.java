@@ -1,4 +1,4 @@
-package shimwright.mechanics.tooth;
+package shimwright.mechanics.axial;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,8 @@ import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.Quantities;
+import shimwright.mechanics.quantity.Units;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
 import shimwright.mechanics.worksheet.Input;
@@ -163,7 +165,7 @@ public final class PinionDepth {
         if (!(needed > 0)) {
             return Outcome.refused(
                     "shim",
-                    "the shim comes out at " + PinWork.mm(needed),
+                    "the shim comes out at " + Quantities.print(needed, Units.MM, 3),
                     "Look at the sense of the mark, where the shim sits, and the measured figures");
         }
         Double shim = c.shim();
