@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -26,7 +27,11 @@ import org.junit.jupiter.api.TestFactory;
  */
 class GearChecksTest {
     private static final Path FILE =
-            Path.of(System.getProperty("shimwright.root", "."), "..", "shared", "checks", "gears.csv");
+            Path.of(System.getProperty("shimwright.checks", root() + "/../shared/checks"), "gears.csv");
+
+    private static String root() {
+        return System.getProperty("shimwright.root", "..");
+    }
 
     private record Binding(String sheet, String inputs, String output, String unit) {}
 
@@ -53,7 +58,7 @@ class GearChecksTest {
         return tests.stream();
     }
 
-    private static void check(CSVRecord row, @org.jspecify.annotations.Nullable Binding binding) {
+    private static void check(CSVRecord row, @Nullable Binding binding) {
         String id = row.get("id");
         assertThat(binding).as(id + " has neither a binding nor a reason").isNotNull();
         Binding bound = Objects.requireNonNull(binding);
