@@ -5,14 +5,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import shimwright.mechanics.axial.AxialSheets;
+import shimwright.mechanics.bearing.BearingSheets;
 import shimwright.mechanics.fit.Fits;
+import shimwright.mechanics.synchro.SynchroSheets;
+import shimwright.mechanics.tooth.ToothSheets;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Every worksheet by name. A topic adds itself with one line. */
 public final class Registry {
     private static final List<Worksheet<?, ?>> ALL = Stream.<List<Worksheet<?, ?>>>of(
                     AxialSheets.ALL,
-                    Fits.SHEETS)
+                    BearingSheets.ALL,
+                    Fits.SHEETS,
+                    SynchroSheets.ALL,
+                    ToothSheets.ALL)
             .flatMap(List::stream)
             .sorted(Comparator.comparing(Worksheet::name))
             .toList();
