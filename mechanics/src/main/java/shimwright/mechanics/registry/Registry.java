@@ -4,11 +4,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import shimwright.mechanics.thread.ThreadSheets;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Every worksheet by name. A topic adds itself with one line. */
 public final class Registry {
-    private static final List<Worksheet<?, ?>> ALL = Stream.<List<Worksheet<?, ?>>>of()
+    private static final List<Worksheet<?, ?>> ALL = Stream.<List<Worksheet<?, ?>>>of(ThreadSheets.ALL)
             .flatMap(List::stream)
             .sorted(Comparator.comparing(Worksheet::name))
             .toList();
