@@ -5,7 +5,7 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheets of this topic. */
 public final class ThreadSheets {
-    public static final List<Worksheet<?, ?>> ALL = List.of(Threads.SHEET);
+    public static final List<Worksheet<?, ?>> ALL = List.of(Threads.SHEET, Tightening.SHEET);
 
     private ThreadSheets() {}
 }
