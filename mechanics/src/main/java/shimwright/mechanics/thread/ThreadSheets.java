@@ -5,7 +5,13 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheets of this topic. */
 public final class ThreadSheets {
-    public static final List<Worksheet<?, ?>> ALL = List.of(Threads.SHEET, Tightening.SHEET);
+    public static final List<Worksheet<?, ?>> ALL = List.of(
+            Threads.SHEET,
+            Tightening.SHEET,
+            NutFactors.SHEET,
+            TorqueTools.SHEET,
+            WrenchExtensions.SHEET,
+            ThreadStrips.SHEET);
 
     private ThreadSheets() {}
 }
