@@ -11,7 +11,8 @@ public final class ThreadSheets {
             NutFactors.SHEET,
             TorqueTools.SHEET,
             WrenchExtensions.SHEET,
-            ThreadStrips.SHEET);
+            ThreadStrips.SHEET,
+            BoltOrders.SHEET);
 
     private ThreadSheets() {}
 }
