@@ -4,12 +4,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import shimwright.mechanics.spring.SpringSheets;
 import shimwright.mechanics.thread.ThreadSheets;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Every worksheet by name. A topic adds itself with one line. */
 public final class Registry {
-    private static final List<Worksheet<?, ?>> ALL = Stream.<List<Worksheet<?, ?>>>of(ThreadSheets.ALL)
+    private static final List<Worksheet<?, ?>> ALL = Stream.<List<Worksheet<?, ?>>>of(
+                    ThreadSheets.ALL, SpringSheets.ALL)
             .flatMap(List::stream)
             .sorted(Comparator.comparing(Worksheet::name))
             .toList();
