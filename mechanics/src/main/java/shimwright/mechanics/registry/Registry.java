@@ -4,6 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import shimwright.mechanics.lifting.Lifting;
+import shimwright.mechanics.oil.OilSheets;
+import shimwright.mechanics.seal.SealSheets;
 import shimwright.mechanics.spring.SpringSheets;
 import shimwright.mechanics.thread.ThreadSheets;
 import shimwright.mechanics.worksheet.Worksheet;
@@ -11,7 +14,7 @@ import shimwright.mechanics.worksheet.Worksheet;
 /** Every worksheet by name. A topic adds itself with one line. */
 public final class Registry {
     private static final List<Worksheet<?, ?>> ALL = Stream.<List<Worksheet<?, ?>>>of(
-                    ThreadSheets.ALL, SpringSheets.ALL)
+                    ThreadSheets.ALL, SpringSheets.ALL, SealSheets.ALL, OilSheets.ALL, Lifting.ALL)
             .flatMap(List::stream)
             .sorted(Comparator.comparing(Worksheet::name))
             .toList();
