@@ -50,7 +50,7 @@ record ThreadLimits(
                 "ISO 965-1:2013, 6g and 6H"));
     }
 
-    /** Formulas in inches, printed values rounded to 0.0001 in; the hole's minor tolerance holds from 1/4 in. */
+    /** Formulas in inches, printed values rounded to 0.0001 in, the hole's minor diameter, which holds from 1/4 in, to 0.001 in. */
     private static Optional<ThreadLimits> unified(ThreadForm form) {
         double d = form.diameter() / INCH;
         double p = form.pitch() / INCH;
@@ -61,13 +61,13 @@ record ThreadLimits(
         double flank = 0.0015 * Math.cbrt(d) + 0.0015 * Math.sqrt(d) + 0.015 * crest;
         double allowance = rounded(0.3 * flank);
         double major = d - allowance;
-        double pitch = form.pitchDiameter() / INCH;
+        double pitch = rounded(form.pitchDiameter() / INCH);
         return Optional.of(new ThreadLimits(
                 major * INCH,
                 (major - rounded(0.060 * crest)) * INCH,
                 (pitch - allowance - rounded(flank)) * INCH,
                 (pitch + rounded(1.3 * flank)) * INCH,
-                (form.minor() / INCH + rounded(0.25 * p - 0.4 * p * p)) * INCH,
+                Math.rint((form.minor() / INCH + 0.25 * p - 0.4 * p * p) * 1e3) / 1e3 * INCH,
                 "ASME B1.1, 2A and 2B, formulas from memory"));
     }
 
