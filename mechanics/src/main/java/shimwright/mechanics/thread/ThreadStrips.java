@@ -69,9 +69,15 @@ public final class ThreadStrips {
         return Outcome.ok(stripped(c, form.orElseThrow(), strength.orElseThrow(), limits.orElseThrow()));
     }
 
-    private static Worked<ThreadStripResult> stripped(
-            ThreadStripCase c, ThreadForm form, StripStrength strength, StripLimits limits) {
-        Working w = new Working();
+    /** Areas in m², loads in N at full strength, ratio without unit. */
+    private record Loads(double holeArea, double boltArea, double hole, double bolt, double breaks, double ratio) {
+        double weakest() {
+            return Math.min(breaks, Math.min(hole, bolt));
+        }
+    }
+
+    private static Loads loads(
+            ThreadStripCase c, ThreadForm form, StripStrength strength, StripLimits limits, Working w) {
         double p = form.pitch();
         double length = w.line("good length", "engagement − damaged", c.engagement() - c.damaged(), Kind.LENGTH);
         double holeArea = w.line(
@@ -86,54 +92,45 @@ public final class ThreadStrips {
                 limits.boltAreaPerLength(p) * length,
                 Kind.AREA,
                 AREAS + "; " + limits.source());
-        double holeStrip = w.line("hole strips at", "hole area × shear", holeArea * strength.caseShear(), Kind.FORCE);
-        double boltStrip = w.line("bolt strips at", "bolt area × shear", boltArea * strength.boltShear(), Kind.FORCE);
+        double hole = w.line("hole strips at", "hole area × shear", holeArea * strength.caseShear(), Kind.FORCE);
+        double bolt = w.line("bolt strips at", "bolt area × shear", boltArea * strength.boltShear(), Kind.FORCE);
         double area = StressArea.of(w, form, null);
         double breaks = w.line("bolt breaks at", "stress area × Rm", area * strength.boltTensile(), Kind.FORCE);
-        double ratio = w.line("Rs", "hole / bolt", holeStrip / boltStrip, Kind.NUMBER, BENDING);
+        double ratio = w.line("Rs", "hole / bolt", hole / bolt, Kind.NUMBER, BENDING);
+        return new Loads(holeArea, boltArea, hole, bolt, breaks, ratio);
+    }
+
+    private static Worked<ThreadStripResult> stripped(
+            ThreadStripCase c, ThreadForm form, StripStrength strength, StripLimits limits) {
+        Working w = new Working();
+        Loads loads = loads(c, form, strength, limits, w);
         double dilation = w.line("C1", "boss width", dilation(c.bossWidth(), c.diameter()), Kind.NUMBER, BENDING);
-        double boltBending = w.line("C2", "polynomial in Rs", boltBending(ratio), Kind.NUMBER, BENDING);
-        double holeBending = w.line("C3", "polynomial in Rs", holeBending(ratio), Kind.NUMBER, BENDING);
+        double boltBending = w.line("C2", "polynomial in Rs", boltBending(loads.ratio()), Kind.NUMBER, BENDING);
+        double holeBending = w.line("C3", "polynomial in Rs", holeBending(loads.ratio()), Kind.NUMBER, BENDING);
         double lever = c.nutFactor() * c.diameter();
-        double weakest = Math.min(breaks, Math.min(holeStrip, boltStrip));
-        double stripTorque = w.line("strip torque", "K × d × weakest", lever * weakest, Kind.TORQUE, "T = K F d");
-        double hole = c.derate() * dilation * Math.min(1, holeBending) * holeStrip;
-        double bolt = dilation * Math.min(1, boltBending) * boltStrip;
+        double stripTorque =
+                w.line("strip torque", "K × d × weakest", lever * loads.weakest(), Kind.TORQUE, "T = K F d");
+        double hole = c.derate() * dilation * Math.min(1, holeBending) * loads.hole();
+        double bolt = dilation * Math.min(1, boltBending) * loads.bolt();
         double safeLoad = w.line(
                 "safe load",
                 "least of derated hole, bolt thread, bolt",
-                Math.min(breaks, Math.min(hole, bolt)),
+                Math.min(loads.breaks(), Math.min(hole, bolt)),
                 Kind.FORCE,
                 "derate is a judgement");
         double safeTorque = w.line(
                 "safe torque", "K × d × safe load/(1 + scatter)", lever * safeLoad / (1 + c.scatter()), Kind.TORQUE);
-        double equal =
-                w.line("Le", "2 As/(bolt area per length)", 2 * area / limits.boltAreaPerLength(p), Kind.LENGTH, AREAS);
-        double needed = w.line(
-                "needed engagement",
-                "Rm As/(shear × hole area per length)",
-                breaks / (strength.caseShear() * limits.holeAreaPerLength(p)),
-                Kind.LENGTH,
-                "statics");
-        Double caseTensile = strength.caseTensile();
-        Double j = caseTensile == null
-                ? null
-                : w.line(
-                        "J",
-                        "bolt area × its Rm/(hole area × its Rm)",
-                        boltArea * strength.boltTensile() / (holeArea * caseTensile),
-                        Kind.NUMBER,
-                        AREAS);
+        Engagement engagement = engagement(form, strength, limits, loads, w);
         Optional<Double> insert = WireInsert.diameters(strength.caseShear(), strength.boltTensile());
         Hole verdict = verdict(c.torque(), safeTorque, stripTorque);
         cautions(c, form, verdict, insert.isEmpty(), w);
         return w.worked(new ThreadStripResult(
-                holeArea,
-                boltArea,
-                holeStrip,
-                boltStrip,
-                breaks,
-                ratio,
+                loads.holeArea(),
+                loads.boltArea(),
+                loads.hole(),
+                loads.bolt(),
+                loads.breaks(),
+                loads.ratio(),
                 dilation,
                 boltBending,
                 holeBending,
@@ -141,12 +138,48 @@ public final class ThreadStrips {
                 safeLoad,
                 safeTorque,
                 verdict,
-                needed,
-                equal,
-                j,
-                j == null ? null : Math.max(1, j) * equal,
+                engagement.needed(),
+                engagement.equal(),
+                engagement.j(),
+                engagement.relative(),
                 insert.orElse(null),
                 insert.map(n -> n * c.diameter()).orElse(null)));
+    }
+
+    /** Lengths in m, j without unit. */
+    private record Engagement(
+            double needed,
+            double equal,
+            @Nullable Double j,
+            @Nullable Double relative) {}
+
+    private static Engagement engagement(
+            ThreadForm form, StripStrength strength, StripLimits limits, Loads loads, Working w) {
+        double p = form.pitch();
+        double equal = w.line(
+                "Le",
+                "2 As/(bolt area per length)",
+                2 * form.stressArea() / limits.boltAreaPerLength(p),
+                Kind.LENGTH,
+                AREAS);
+        double needed = w.line(
+                "needed engagement",
+                "Rm As/(shear × hole area per length)",
+                loads.breaks() / (strength.caseShear() * limits.holeAreaPerLength(p)),
+                Kind.LENGTH,
+                "statics");
+        Double tensile = strength.caseTensile();
+        if (tensile == null) {
+            return new Engagement(needed, equal, null, null);
+        }
+        double j = w.line(
+                "J",
+                "bolt area × its Rm/(hole area × its Rm)",
+                loads.boltArea() * strength.boltTensile() / (loads.holeArea() * tensile),
+                Kind.NUMBER,
+                AREAS);
+        return new Engagement(
+                needed, equal, j, w.line("Q", "max(1, J) × Le", Math.max(1, j) * equal, Kind.LENGTH, AREAS));
     }
 
     /** C1 for 1.4 ≤ s/d &lt; 1.9, else 1; smaller than 1 for a narrow boss. */
