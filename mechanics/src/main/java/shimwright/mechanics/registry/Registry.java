@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import shimwright.mechanics.axial.AxialSheets;
 import shimwright.mechanics.lifting.Lifting;
 import shimwright.mechanics.oil.OilSheets;
 import shimwright.mechanics.seal.SealSheets;
@@ -14,7 +15,7 @@ import shimwright.mechanics.worksheet.Worksheet;
 /** Every worksheet by name. A topic adds itself with one line. */
 public final class Registry {
     private static final List<Worksheet<?, ?>> ALL = Stream.<List<Worksheet<?, ?>>>of(
-                    ThreadSheets.ALL, SpringSheets.ALL, SealSheets.ALL, OilSheets.ALL, Lifting.ALL)
+                    AxialSheets.ALL, ThreadSheets.ALL, SpringSheets.ALL, SealSheets.ALL, OilSheets.ALL, Lifting.ALL)
             .flatMap(List::stream)
             .sorted(Comparator.comparing(Worksheet::name))
             .toList();
