@@ -2,9 +2,12 @@ package shimwright.mechanics.quantity;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Every unit the house reads or prints, one line each. Factors: NIST SP 811 (2008) appendix B and ISO 80000; the pound
@@ -55,6 +58,11 @@ public final class Units {
     public static final Unit M3 = add(Kind.VOLUME, "m³", 1, SI);
     public static final Unit IN3 = add(Kind.VOLUME, "in³", INCH * INCH * INCH, SP811, "cu in");
 
+    public static final Unit CM3_PER_MINUTE = add(Kind.FLOW, "cm³/min", 1e-6 / 60, SI, "mL/min", "cc/min", "ccm");
+    public static final Unit LITRE_PER_MINUTE = add(Kind.FLOW, "L/min", 1e-3 / 60, SI);
+    public static final Unit LITRE_PER_HOUR = add(Kind.FLOW, "L/h", 1e-3 / 3600, SI);
+    public static final Unit M3_PER_S = add(Kind.FLOW, "m³/s", 1, SI);
+
     public static final Unit DEGREE = add(Kind.ANGLE, "°", Math.PI / 180, SI, "deg", "degree", "degrees");
     public static final Unit RADIAN = add(Kind.ANGLE, "rad", 1, SI);
     public static final Unit MILLIRADIAN = add(Kind.ANGLE, "mrad", 1e-3, SI);
@@ -86,6 +94,11 @@ public final class Units {
     public static final Unit LBF = add(Kind.FORCE, "lbf", POUND_FORCE, SP811, "lb", "lbs");
 
     public static final Unit KGF = add(Kind.FORCE, "kgf", GRAVITY, SP811, "kp");
+    public static final Unit US_TON_FORCE =
+            add(Kind.FORCE, "US ton", 2000 * POUND_FORCE, SP811, "short ton", "US tonf");
+    public static final Unit LONG_TON_FORCE =
+            add(Kind.FORCE, "long ton", 2240 * POUND_FORCE, SP811, "UK ton", "UK tonf");
+    public static final Unit TONNE_FORCE = add(Kind.FORCE, "tf", 1000 * GRAVITY, SP811, "metric ton", "tonne");
     public static final Unit OUNCE_FORCE = add(Kind.FORCE, "ozf", POUND_FORCE / 16, SP811, "oz");
     public static final Unit NM = add(Kind.TORQUE, "N·m", 1, SI);
     public static final Unit LBF_FT =
@@ -113,6 +126,10 @@ public final class Units {
     public static final Unit KILOWATT = add(Kind.POWER, "kW", 1e3, SI);
     public static final Unit WATT = add(Kind.POWER, "W", 1, SI);
     public static final Unit HORSEPOWER = add(Kind.POWER, "hp", 550 * POUND_FORCE * FOOT, SP811 + ", 550 ft·lbf/s");
+    /** Pressure times volume per time: how a leak is stated without a reference temperature. */
+    public static final Unit MBAR_LITRE_PER_S = add(Kind.POWER, "mbar·L/s", 0.1, SI);
+
+    public static final Unit PASCAL_M3_PER_S = add(Kind.POWER, "Pa·m³/s", 1, SI);
     public static final Unit METRIC_HORSEPOWER = add(Kind.POWER, "PS", 75 * GRAVITY, SP811);
 
     public static final Unit CELSIUS = temperature("°C", 1, 273.15, "degC", "C", "deg C");
@@ -140,6 +157,8 @@ public final class Units {
     public static final Unit J_PER_KG_K = add(Kind.SPECIFIC_HEAT, "J/(kg·K)", 1, SI, "J/kg/K", "J/kgK");
     public static final Unit W_PER_M2_K = add(Kind.HEAT_TRANSFER, "W/(m²·K)", 1, SI, "W/m2/K", "W/m2K");
 
+    private static final Map<String, Unit> BY_LETTERS = byLetters();
+
     private Units() {}
 
     /** Every unit of a kind, the usual one first. */
@@ -155,12 +174,9 @@ public final class Units {
     /** The unit of this kind that was typed: exact letters first, then without regard to capitals. */
     public static Optional<Unit> find(String typed, Kind kind) {
         String wanted = plain(typed);
-        List<Unit> units = of(kind);
-        Optional<Unit> exact =
-                units.stream().filter(unit -> answersTo(unit, wanted, false)).findFirst();
-        return exact.isPresent()
-                ? exact
-                : units.stream().filter(unit -> answersTo(unit, wanted, true)).findFirst();
+        Unit exact = BY_LETTERS.get(kind.name() + ' ' + wanted);
+        return Optional.ofNullable(
+                exact != null ? exact : BY_LETTERS.get(kind.name() + ' ' + wanted.toLowerCase(Locale.ROOT)));
     }
 
     /** The first unit of any kind that was typed. */
@@ -174,15 +190,19 @@ public final class Units {
         return Optional.empty();
     }
 
-    private static boolean answersTo(Unit unit, String wanted, boolean anyCase) {
-        if (same(plain(unit.symbol()), wanted, anyCase)) {
-            return true;
+    /** Exact spellings win over those that only differ in capitals, earlier units over later ones. */
+    private static Map<String, Unit> byLetters() {
+        Map<String, Unit> map = new HashMap<>();
+        for (boolean anyCase : new boolean[] {false, true}) {
+            for (Unit unit : ALL) {
+                for (String name : Stream.concat(Stream.of(unit.symbol()), unit.aliases().stream())
+                        .toList()) {
+                    String plain = anyCase ? plain(name).toLowerCase(Locale.ROOT) : plain(name);
+                    map.putIfAbsent(unit.kind().name() + ' ' + plain, unit);
+                }
+            }
         }
-        return unit.aliases().stream().anyMatch(alias -> same(plain(alias), wanted, anyCase));
-    }
-
-    private static boolean same(String one, String two, boolean anyCase) {
-        return anyCase ? one.toLowerCase(Locale.ROOT).equals(two.toLowerCase(Locale.ROOT)) : one.equals(two);
+        return Map.copyOf(map);
     }
 
     /** Letters only as far as they tell units apart: micro is u, raised digits are digits, products have no sign. */

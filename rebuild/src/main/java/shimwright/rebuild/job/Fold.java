@@ -69,7 +69,7 @@ public final class Fold {
         } else if (entry instanceof Entry.Found e) {
             found.add(said(kept, e));
         } else if (entry instanceof Entry.Judged e) {
-            judged.put(e.what(), said(kept, e));
+            judged.put(e.limit().isBlank() ? e.what() : e.limit(), said(kept, e));
         } else if (entry instanceof Entry.NoteMade e) {
             notes.computeIfAbsent(e.about(), a -> new ArrayList<>()).add(said(kept, e));
         } else if (entry instanceof Entry.PictureAdded e) {
@@ -93,9 +93,9 @@ public final class Fold {
         } else if (entry instanceof Entry.StepUndone e) {
             done.remove(e.step());
         } else if (entry instanceof Entry.CheckRead e) {
-            checks.put(e.hold() + "/" + e.check(), said(kept, e));
+            checks.put(e.step() + "/" + e.check(), said(kept, e));
         } else if (entry instanceof Entry.HoldOverruled e) {
-            holdsOverruled.put(e.hold(), said(kept, e));
+            holdsOverruled.put(e.step(), said(kept, e));
         } else if (entry instanceof Entry.PackIn e) {
             Place place = new Place(e.clearance(), e.phase());
             Said<Entry.PackIn> before = packsIn.put(place, said(kept, e));

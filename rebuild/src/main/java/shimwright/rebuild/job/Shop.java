@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.rebuild.unit.Step.Phase;
 
 /**
  * The shop: the drawer of loose shims and the gauges.
@@ -16,6 +17,8 @@ import shimwright.mechanics.quantity.Kind;
  * @param gauges gauges by id
  */
 public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
+    /** One nanometre: binary dust of a decimal reading. */
+    private static final double DUST = 1e-9;
 
     /**
      * A loose piece.
@@ -41,6 +44,11 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
         public boolean inDrawer() {
             return takenBy == null && goneBecause == null;
         }
+
+        /** True where a job could take it: it lies in the drawer, or is chosen for that job already. */
+        public boolean freeFor(String number) {
+            return inDrawer() || (goneBecause == null && number.equals(takenBy));
+        }
     }
 
     /** What a gauge can do: step, error limit and retrace as half-widths, pooled standard deviation of one reading. */
@@ -55,7 +63,7 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
             double range) {}
 
     /**
-     * The shop of its own stream and of all jobs: a piece chosen for a clearance is in that unit.
+     * The shop of its own stream and of all jobs: a piece chosen for a clearance, or in for its last reading, is in that unit.
      *
      * @param stream the shop's entries in order
      * @param jobs all jobs
@@ -83,6 +91,14 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
             }
         }
         for (Job job : jobs) {
+            job.packsIn().forEach((place, said) -> {
+                if (place.phase() == Phase.FINAL) {
+                    said.what().pieces().values().stream()
+                            .flatMap(List::stream)
+                            .forEach(in -> pieces.computeIfPresent(
+                                    in.piece(), (id, p) -> gone(p, job.opened().number(), p.goneBecause())));
+                }
+            });
             job.chosen().values().forEach(said -> said.what()
                     .pieces()
                     .forEach(in -> pieces.computeIfPresent(
@@ -122,9 +138,18 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
      * @param spread largest spread round a piece, m
      */
     public List<Piece> usable(String family, double spread) {
+        return usable(family, spread, "");
+    }
+
+    /**
+     * The same with the pieces that are chosen for one job already, for choosing anew.
+     *
+     * @param number the job's number; empty for none
+     */
+    public List<Piece> usable(String family, double spread, String number) {
         List<Piece> usable = new ArrayList<>();
         for (Piece piece : pieces.values()) {
-            if (piece.inDrawer() && piece.family().equals(family) && piece.spread() <= spread + 1e-9) {
+            if (piece.freeFor(number) && piece.family().equals(family) && piece.spread() <= spread + DUST) {
                 usable.add(piece);
             }
         }

@@ -27,6 +27,7 @@ public record Clearance(
                 kind = Kind.LENGTH,
                 absent = "0 mm")
         double etchedStep,
+        @Field(value = "check that reads the etched digits, as hold point/check", absent = "") String etchedBy,
 
         @Field("how it is read") Method method,
 
@@ -76,6 +77,36 @@ public record Clearance(
 
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
         Set<String> only) {
+
+    /** The same clearance with limits and aim moved, as a deviation etched on the part asks. */
+    public Clearance movedBy(double metres) {
+        return new Clearance(
+                id,
+                name,
+                sense,
+                lower + metres,
+                upper + metres,
+                aim + metres,
+                etchedStep,
+                etchedBy,
+                method,
+                gauge,
+                indicators,
+                rounds,
+                settleWithin,
+                readingFactor,
+                readingOffset,
+                how,
+                place,
+                positions,
+                loop,
+                growth,
+                growthNote,
+                dependsOn,
+                drag,
+                notes,
+                only);
+    }
 
     /** What kind of clearance it is. */
     public enum Sense {

@@ -1,0 +1,129 @@
+package shimwright.rebuild.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Fold;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.plan.Order;
+import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.Step.Why;
+import shimwright.rebuild.unit.Unit;
+
+/** What forbids an entry. Asked with the stream as it stands, just before the entry is kept. */
+public final class Rules {
+    private Rules() {}
+
+    /**
+     * Every reason why the entry cannot be kept now.
+     *
+     * @param stream the job's entries
+     * @param unit the job's unit
+     * @param shop drawer and gauges
+     * @param entry what is to be kept
+     */
+    public static List<Refusal> check(List<Kept> stream, Unit unit, Shop shop, Entry.OfJob entry) {
+        Optional<Job> found = Fold.job(stream);
+        if (entry instanceof Entry.JobOpened) {
+            return found.isEmpty() ? List.of() : one("job", "this job is already open", "Open a new job for another unit");
+        }
+        if (found.isEmpty()) {
+            return one("job", "there is no such job", "Open it first, or look in the shop for its number");
+        }
+        Job job = found.get();
+        if (job.closed() && !(entry instanceof Entry.FollowedUp) && !(entry instanceof Entry.NoteMade)
+                && !(entry instanceof Entry.PictureAdded)) {
+            return one(
+                    "job " + job.opened().number(),
+                    "this unit was handed back and its record stands",
+                    "Add a note or a follow-up, or open a new job");
+        }
+        if (entry instanceof Entry.StepDone e) {
+            return stepDone(job, unit, shop, e.step());
+        }
+        if (entry instanceof Entry.StepUndone e) {
+            return stepUndone(job, unit, e.step());
+        }
+        if (entry instanceof Entry.RoundStruck e) {
+            return struck(job, e);
+        }
+        if (entry instanceof Entry.HandedBack) {
+            return handBack(job, unit);
+        }
+        return List.of();
+    }
+
+    private static List<Refusal> one(String place, String fact, String hint) {
+        return List.of(new Refusal(place, fact, hint));
+    }
+
+    private static List<Refusal> stepDone(Job job, Unit unit, Shop shop, String id) {
+        Order order = Order.of(unit, job.sides());
+        Step step = order.steps().get(id);
+        if (step == null) {
+            return one("step " + id, "this unit has no such step with the choices taken", "Go back to the build page");
+        }
+        if (job.stepsDone().contains(id)) {
+            return one("step " + id, "this step is already done", "");
+        }
+        List<Refusal> refusals = new ArrayList<>();
+        Map<Step, Why> waiting = order.waitsFor(id, job.stepsDone());
+        if (!waiting.isEmpty()) {
+            String names = waiting.keySet().stream()
+                    .map(other -> other.id() + " (" + other.todo() + ")")
+                    .collect(Collectors.joining("; "));
+            refusals.add(new Refusal("step " + id, "it waits for " + names, "Do these first, or mark them done if they are"));
+        }
+        refusals.addAll(Holds.open(job, unit, shop, step));
+        return refusals;
+    }
+
+    private static List<Refusal> stepUndone(Job job, Unit unit, String id) {
+        if (!job.stepsDone().contains(id)) {
+            return one("step " + id, "this step is not done", "");
+        }
+        Order order = Order.of(unit, job.sides());
+        List<Step> on = order.waiting(id).stream()
+                .filter(step -> job.stepsDone().contains(step.id()))
+                .toList();
+        if (on.isEmpty()) {
+            return List.of();
+        }
+        String names = on.stream().map(step -> step.id() + " (" + step.todo() + ")").collect(Collectors.joining("; "));
+        return one("step " + id, "done after it and standing on it: " + names, "Undo these first");
+    }
+
+    private static List<Refusal> struck(Job job, Entry.RoundStruck e) {
+        boolean there = job.rounds().values().stream()
+                .flatMap(List::stream)
+                .anyMatch(round -> round.id().equals(e.entry()));
+        if (!there) {
+            return one("reading", "there is no such reading that counts", "It may have been struck already");
+        }
+        return e.reason().isBlank()
+                ? one("reason", "nothing typed", "Say why the reading does not count; it stays in the record")
+                : List.of();
+    }
+
+    private static List<Refusal> handBack(Job job, Unit unit) {
+        Order order = Order.of(unit, job.sides());
+        List<Refusal> refusals = new ArrayList<>();
+        List<String> left = order.steps().keySet().stream()
+                .filter(id -> !job.stepsDone().contains(id))
+                .toList();
+        if (!left.isEmpty()) {
+            refusals.add(new Refusal(
+                    "hand-back",
+                    left.size() + (left.size() == 1 ? " step is" : " steps are") + " not done: "
+                            + String.join(", ", left),
+                    "Finish the build first"));
+        }
+        return refusals;
+    }
+}
