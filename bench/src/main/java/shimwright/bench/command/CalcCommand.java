@@ -123,9 +123,7 @@ public final class CalcCommand {
                 default -> take(arg, given, refusals);
             }
         }
-        return refusals.isEmpty()
-                ? Outcome.ok(new Asked(given, json, help, input, system))
-                : Outcome.refused(refusals);
+        return refusals.isEmpty() ? Outcome.ok(new Asked(given, json, help, input, system)) : Outcome.refused(refusals);
     }
 
     private static void take(String arg, Map<String, String> given, List<Refusal> refusals) {

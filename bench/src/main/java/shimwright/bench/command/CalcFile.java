@@ -116,13 +116,16 @@ final class CalcFile {
                 String place = name + ":" + rows.getCurrentLineNumber();
                 if (!row.isConsistent()) {
                     return List.of(new Refusal(
-                            place, row.size() + " cells under " + rows.getHeaderNames().size() + " keys", "Quote cells with commas"));
+                            place,
+                            row.size() + " cells under " + rows.getHeaderNames().size() + " keys",
+                            "Quote cells with commas"));
                 }
                 each.accept(new Case(number, place, new LinkedHashMap<>(row.toMap())));
             }
             return List.of();
         } catch (IllegalArgumentException twice) {
-            return List.of(new Refusal(name + ":1", "the header line has an empty or repeated key", "Name each column once"));
+            return List.of(
+                    new Refusal(name + ":1", "the header line has an empty or repeated key", "Name each column once"));
         }
     }
 }

@@ -51,8 +51,9 @@ class CalcCommandTest {
         Ran words = calc("growth", "legs=case: 200 mm: 21.8: 11.3", "caseRise=60", "shaftRise=60 ± 2 K");
         assertThat(words.code()).isZero();
         assertThat(words.out()).contains("change of play: 0.1260 ± 0.0046 mm", "Working", "Mind");
-        JsonNode json = JSON.readTree(
-                calc("growth", "legs=case: 200 mm: 21.8: 11.3", "caseRise=60", "shaftRise=60", "--json").out());
+        JsonNode json =
+                JSON.readTree(calc("growth", "legs=case: 200 mm: 21.8: 11.3", "caseRise=60", "shaftRise=60", "--json")
+                        .out());
         assertThat(json.propertyNames()).containsExactly("worksheet", "result", "working", "cautions");
         // metrology.csv THX-11: 0.126 mm
         assertThat(json.at("/result/change/value").asDouble()).isCloseTo(0.126e-3, within(5e-7));
@@ -74,7 +75,9 @@ class CalcCommandTest {
         assertThat(json.get("worksheet").asString()).isEqualTo("growth");
         assertThat(json.at("/refusals/0/sentence").asString()).startsWith("legs: not given.");
         assertThat(calc("grow").err()).isEqualTo("there is no worksheet \"grow\". Did you mean growth?\n");
-        assertThat(calc("growth", "nonsense", "a=1", "a=2", "--units", "cubit", "--input").err().lines())
+        assertThat(calc("growth", "nonsense", "a=1", "a=2", "--units", "cubit", "--input")
+                        .err()
+                        .lines())
                 .hasSize(4);
     }
 
@@ -91,10 +94,12 @@ class CalcCommandTest {
         assertThat(ran.code()).isEqualTo(2);
         List<String> lines = ran.out().lines().toList();
         assertThat(lines).hasSize(2);
-        assertThat(JSON.readTree(lines.get(0)).at("/result/warmPlay/value").isNull()).isTrue();
+        assertThat(JSON.readTree(lines.get(0)).at("/result/warmPlay/value").isNull())
+                .isTrue();
         assertThat(JSON.readTree(lines.get(1)).get("case").asInt()).isEqualTo(3);
         assertThat(JSON.readTree(ran.err()).get("case").asInt()).isEqualTo(2);
-        assertThat(calc("growth", "--input", file.toString()).err()).contains("cases.csv:3, caseRise: \"hot\" is not a number");
+        assertThat(calc("growth", "--input", file.toString()).err())
+                .contains("cases.csv:3, caseRise: \"hot\" is not a number");
         Files.writeString(file, "legs;caseRise;shaftRise\n\"case: 200 mm: 21,8: 11,3\";60;60,0\n");
         assertThat(calc("growth", "--input", file.toString()).out()).contains("0.1260 mm");
     }
@@ -102,7 +107,8 @@ class CalcCommandTest {
     @Test
     void aJsonFileIsOneCaseOrMany(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("case.json");
-        String legs = "\"legs\": [{\"name\": \"case\", \"length\": \"200 mm\", \"caseExpansion\": 21.8, \"shaftExpansion\": 11.3}]";
+        String legs =
+                "\"legs\": [{\"name\": \"case\", \"length\": \"200 mm\", \"caseExpansion\": 21.8, \"shaftExpansion\": 11.3}]";
         Files.writeString(file, "{" + legs + ", \"caseRise\": 60, \"coldPlay\": null}");
         Ran ran = calc("growth", "--input", file.toString(), "shaftRise=60");
         assertThat(ran.err()).isEmpty();
@@ -125,6 +131,7 @@ class CalcCommandTest {
         Files.writeString(json, "{\"a\": 1,\n \"a\": 2}");
         assertThat(calc("growth", "--input", json.toString()).err()).contains("x.json:2: is not sound JSON");
         Files.writeString(folder.resolve("x.txt"), "a");
-        assertThat(calc("growth", "--input", folder.resolve("x.txt").toString()).err()).contains("neither .json nor .csv");
+        assertThat(calc("growth", "--input", folder.resolve("x.txt").toString()).err())
+                .contains("neither .json nor .csv");
     }
 }

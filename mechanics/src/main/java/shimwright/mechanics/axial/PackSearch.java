@@ -105,8 +105,10 @@ final class PackSearch {
 
     /** No pack of these sizes is likelier than this: best place, least doubt, most degrees of freedom. */
     private double ceiling(int fewest, int most) {
-        double[] variances =
-                sorted.stream().mapToDouble(piece -> piece.u() * piece.u()).sorted().toArray();
+        double[] variances = sorted.stream()
+                .mapToDouble(piece -> piece.u() * piece.u())
+                .sorted()
+                .toArray();
         double variance = 0;
         for (int i = variances.length - most; i < variances.length; i++) {
             variance += variances[i];

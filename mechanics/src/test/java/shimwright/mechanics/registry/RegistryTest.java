@@ -36,14 +36,18 @@ class RegistryTest {
                     }
                     assertThat(sheet.sources()).allMatch(source -> !source.isBlank());
                     assertThat(sheet.answer(Map.of(), UnitSystem.METRIC).refusals())
-                            .hasSizeGreaterThanOrEqualTo(
-                                    (int) sheet.inputs().stream().filter(Field::needed).count());
+                            .hasSizeGreaterThanOrEqualTo((int) sheet.inputs().stream()
+                                    .filter(Field::needed)
+                                    .count());
                 }));
     }
 
     @Test
     void namesAreUniqueAndFound() {
-        assertThat(Registry.all()).extracting(Worksheet::name).doesNotHaveDuplicates().isSorted();
+        assertThat(Registry.all())
+                .extracting(Worksheet::name)
+                .doesNotHaveDuplicates()
+                .isSorted();
         assertThat(Registry.find("end-play")).isPresent();
         assertThat(Registry.find("flux")).isEmpty();
     }
