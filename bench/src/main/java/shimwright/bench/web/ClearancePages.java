@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -142,7 +143,7 @@ final class ClearancePages {
 
     static List<PieceIn> pieces(Form form, String field, Shop shop) {
         List<PieceIn> in = new ArrayList<>();
-        for (String tag : form.raw(field).split("[\\s,]+")) {
+        for (String tag : new LinkedHashSet<>(List.of(form.raw(field).split("[\\s,]+")))) {
             if (tag.isBlank()) {
                 continue;
             }

@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.picture.SectionDrawing;
 import shimwright.bench.picture.SectionState;
-import shimwright.bench.picture.View;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.rules.Holds;
 import shimwright.rebuild.job.Job;
@@ -48,7 +46,7 @@ public record StepView(
         List<Holds.CheckStanding> checks,
         List<String> cautions,
         List<Step> ahead,
-        String drawing,
+        Drawings drawing,
         Job.@Nullable Said<Entry.StepCannot> cannot,
         Instant now) {
 
@@ -83,7 +81,7 @@ public record StepView(
                 now);
     }
 
-    private static String drawing(Desk.OnBench bench, @Nullable Step step, Show show) {
+    private static Drawings drawing(Desk.OnBench bench, @Nullable Step step, Show show) {
         Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
         SectionState state = SectionState.EMPTY.withFitted(fitted);
         if (step != null && !bench.job().stepsDone().contains(step.id())) {
@@ -92,6 +90,6 @@ public record StepView(
                 state = state.withClearance(step.clearance());
             }
         }
-        return SectionDrawing.svg(bench.unit(), state, "build", View.FULL.in(show.system()));
+        return Drawings.of(bench.unit(), state, "build", show);
     }
 }

@@ -38,6 +38,11 @@ final class Amounts {
         return written(typed, kind).map(Written::si);
     }
 
+    /** One quantity in SI, written once; the unit must be written, except for a plain number. */
+    static Outcome<Double> single(String text, Kind kind) {
+        return written(text.strip(), kind).map(Written::si);
+    }
+
     /** Several quantities that share the unit at the end. */
     static Outcome<List<Double>> row(String text, Kind kind) {
         String[] words = text.strip().split("\\s+");

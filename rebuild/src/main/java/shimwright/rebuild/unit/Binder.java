@@ -131,10 +131,15 @@ final class Binder {
         List<String> known = components.stream().map(Component::key).toList();
         for (NodeTuple tuple : mapping.getValue()) {
             if (tuple.getKeyNode() instanceof ScalarNode key && !known.contains(key.getValue())) {
+                boolean cut = tuple.getValueNode() instanceof ScalarNode value
+                        && value.getValue().isEmpty()
+                        && Spelling.nearest(key.getValue(), known).isEmpty();
                 troubles.add(
                         Place.of(key),
                         name + " has no key \"" + key.getValue() + "\"",
-                        Spelling.hint(key.getValue(), known, "keys"));
+                        cut
+                                ? "If it belongs to the text before it, put that text in quotes: a comma ends it here"
+                                : Spelling.hint(key.getValue(), known, "keys"));
             }
         }
     }
@@ -204,7 +209,7 @@ final class Binder {
             String id = first.in(record).toString();
             Set<String> only = VariantFilter.only(record);
             Place place = whereabouts.of(record, "id");
-            ids.define(list, id, only, place);
+            ids.define(list, id);
             defined.add(Map.entry(id, only));
             places.add(place);
         }
@@ -225,7 +230,7 @@ final class Binder {
         entries(mapping, "list of " + list).forEach((key, tuple) -> {
             nodes++;
             if (component.field().refersTo().isEmpty()) {
-                ids.define(component.key(), key, Set.of(), Place.of(tuple.getKeyNode()));
+                ids.define(component.key(), key);
             } else {
                 refer(component, key, tuple.getKeyNode());
             }

@@ -1,5 +1,6 @@
 package shimwright.rebuild.unit;
 
+import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
@@ -20,6 +21,8 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 record Component(String key, Field field, Type type, RecordComponent source) {
     private static final Map<Class<?>, List<Component>> KNOWN = new ConcurrentHashMap<>();
+
+    private static final Map<Class<?>, Constructor<?>> MAKERS = new ConcurrentHashMap<>();
 
     /** The keys of a record, in the order of the file. */
     static List<Component> of(Class<?> record) {
@@ -51,12 +54,18 @@ record Component(String key, Field field, Type type, RecordComponent source) {
 
     /** A record of these values, one for each component. */
     static <T> T make(Class<T> record, Object[] values) {
-        Class<?>[] types = Arrays.stream(record.getRecordComponents())
-                .map(RecordComponent::getType)
-                .toArray(Class<?>[]::new);
         try {
-            return record.getDeclaredConstructor(types).newInstance(values);
+            return record.cast(MAKERS.computeIfAbsent(record, Component::maker).newInstance(values));
         } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("cannot make " + record, e);
+        }
+    }
+
+    private static Constructor<?> maker(Class<?> record) {
+        Class<?>[] types = of(record).stream().map(c -> c.source().getType()).toArray(Class<?>[]::new);
+        try {
+            return record.getDeclaredConstructor(types);
+        } catch (NoSuchMethodException e) {
             throw new IllegalStateException("cannot make " + record, e);
         }
     }

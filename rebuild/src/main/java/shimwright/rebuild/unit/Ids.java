@@ -3,27 +3,25 @@ package shimwright.rebuild.unit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
 /** The ids a file defines, by list, and the places that refer to them. */
 final class Ids {
-    /** An id of a list, with the variants it holds for (all when empty). */
-    private record Definition(String id, Set<String> only, Place place) {}
-
     private record Reference(String list, String id, Place place) {}
 
-    private final Map<String, List<Definition>> definitions = new LinkedHashMap<>();
+    private final Map<String, Set<String>> definitions = new LinkedHashMap<>();
     private final List<Reference> references = new ArrayList<>();
 
     /** Notes that a list is there, even if it is empty or partly broken. */
     void list(String list) {
-        definitions.computeIfAbsent(list, key -> new ArrayList<>());
+        definitions.computeIfAbsent(list, key -> new LinkedHashSet<>());
     }
 
-    void define(String list, String id, Set<String> only, Place place) {
-        definitions.computeIfAbsent(list, key -> new ArrayList<>()).add(new Definition(id, only, place));
+    void define(String list, String id) {
+        definitions.computeIfAbsent(list, key -> new LinkedHashSet<>()).add(id);
     }
 
     void refer(String list, String id, Place place) {
@@ -56,14 +54,13 @@ final class Ids {
     /** Reports every reference to an id that its list does not hold. */
     void check(Troubles troubles) {
         for (Reference reference : references) {
-            List<Definition> list = definitions.getOrDefault(reference.list(), List.of());
-            List<String> known = list.stream().map(Definition::id).distinct().toList();
-            if (!known.contains(reference.id())) {
+            Set<String> names = definitions.getOrDefault(reference.list(), Set.of());
+            if (!names.contains(reference.id())) {
                 String words = reference.list().replace('_', ' ');
                 troubles.add(
                         reference.place(),
                         "\"" + reference.id() + "\" is not among the " + words,
-                        Spelling.hint(reference.id(), known, words));
+                        Spelling.hint(reference.id(), names, words));
             }
         }
     }

@@ -4,9 +4,14 @@ package shimwright.rebuild.unit;
 final class SenseChecks {
     private SenseChecks() {}
 
+    /** Everything that was read without a problem is judged; what was not is passed over. */
     static void check(UnitType type, Whereabouts whereabouts, Troubles troubles) {
-        if (!whereabouts.sound(type) && troubles.count() == 0) {
-            throw new IllegalStateException("unsound without a trouble");
-        }
+        Ground ground = new Ground(type, whereabouts, troubles);
+        new HeadSense(ground).check();
+        new ClearanceSense(ground).check();
+        new LimitSense(ground).check();
+        new PartSense(ground).check();
+        new StepSense(ground).check();
+        new VariantSense(ground).check();
     }
 }

@@ -27,6 +27,13 @@ final class VariantFilter {
         return filter.copy(kept, UnitType.class, true);
     }
 
+    /** The ids of the variant by list; of all variants for an empty text. */
+    static Map<String, Set<String>> idsOf(UnitType type, String variant) {
+        VariantFilter filter = new VariantFilter(variant);
+        filter.copy(type, UnitType.class, false);
+        return filter.left;
+    }
+
     /** The variants a record is restricted to; empty for all. */
     static Set<String> only(Record record) {
         for (Component component : Component.of(record.getClass())) {
@@ -48,7 +55,7 @@ final class VariantFilter {
             return true;
         }
         Set<String> only = only(record);
-        return only.isEmpty() || only.contains(variant);
+        return variant.isEmpty() || only.isEmpty() || only.contains(variant);
     }
 
     private <T extends Record> T copy(T record, Class<T> type, boolean references) {
