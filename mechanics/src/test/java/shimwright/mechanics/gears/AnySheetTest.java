@@ -76,7 +76,7 @@ class AnySheetTest {
                 }));
     }
 
-    @Property(tries = 3000)
+    @Property(tries = 1500)
     void nothingWithinTheRangesBreaksASheet(@ForAll long seed) {
         Random random = new Random(seed);
         Worksheet<?, ?> sheet = Bench.sheet(NAMES.get(random.nextInt(NAMES.size())));
