@@ -42,8 +42,8 @@ class CalcCommandTest {
 
     @Test
     void helpTellsUnitsDefaultsAndSources() {
-        assertThat(calc("growth", "--help").out()).contains("caseRise", "in K", "Sources", "ISO 1:2016");
-        assertThat(calc("end-play", "--units", "inch", "--help").out()).contains("in in");
+        assertThat(calc("growth", "--help").out()).contains("caseRise", "[K, ", "Sources", "ISO 1:2016");
+        assertThat(calc("end-play", "--units", "inch", "--help").out()).contains("[in, ");
     }
 
     @Test

@@ -176,7 +176,7 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
             out.append(indent)
                     .append(part.name())
                     .append(": ")
-                    .append(Quantities.brief(part.part() + display.unit().offset(), display.unit()))
+                    .append(Quantities.brief(part.part() + display.unit().offset(), display.unit(), 2))
                     .append(", ")
                     .append(Math.round(100 * part.share()))
                     .append(" % of the doubt\n");
