@@ -60,7 +60,7 @@ final class BuildPages {
                 : bench.next();
         Page page = door.page(ctx, "Build", "build", bench, faults, typed);
         Map<String, Object> more = new LinkedHashMap<>();
-        more.put("view", StepView.of(bench, step.orElse(null), desk.now()));
+        more.put("view", StepView.of(bench, desk.shop(), step.orElse(null), desk.now(), page.show()));
         door.show(ctx, "build", page, more);
     }
 
@@ -82,6 +82,10 @@ final class BuildPages {
         }
         Form form = door.form(ctx);
         Entry.OfJob entry = make.entry(bench.get(), form);
+        if (!form.sound() && Pages.kept(bench.get(), form)) {
+            door.on(ctx, "/job/" + bench.get().job().id() + "/build", said);
+            return;
+        }
         if (!form.sound()) {
             build(ctx, form.faults(), form.typed());
             return;
@@ -125,6 +129,7 @@ final class BuildPages {
                 ctx,
                 "Kept: passed by your decision, it stands on the record",
                 (bench, form) -> new Entry.HoldOverruled(
+                        step(form),
                         form.needed("hold", "hold point", "Go back to the build page"),
                         form.needed("reason", "reason", "Say why it may be passed; it stands on the record")));
     }
@@ -159,12 +164,14 @@ final class BuildPages {
     }
 
     private static Entry.CheckRead attested(Form form, String hold, Check check) {
+        String step = step(form);
         String answer = form.raw("attest");
         if (!answer.equals("yes") && !answer.equals("no")) {
             form.fault(check.what(), "nothing chosen", "Say yes or no");
         }
         boolean yes = answer.equals("yes");
         return new Entry.CheckRead(
+                step,
                 hold,
                 check.id(),
                 List.of(),
@@ -176,6 +183,7 @@ final class BuildPages {
     }
 
     private static Entry.CheckRead measured(Form form, String hold, Check check) {
+        String step = step(form);
         Kind kind = WearJudgement.kind(check.kind());
         List<Double> values = InspectPages.readings(form, "values", kind, check.what());
         String words = form.text("words", "remark");
@@ -185,11 +193,12 @@ final class BuildPages {
             if (judged instanceof Outcome.Ok<Checks.Judged> ok) {
                 Checks.Judged j = ok.value();
                 return new Entry.CheckRead(
-                        hold, check.id(), values, kind, false, j.verdict(),
+                        step, hold, check.id(), values, kind, false, j.verdict(),
                         words.isEmpty() ? j.say() : words + " " + j.say(), j.working());
             }
         }
         return new Entry.CheckRead(
+                step,
                 hold, check.id(), values, kind, false, Verdict.NOT_PROVEN, words, List.of());
     }
 

@@ -4,8 +4,10 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -14,11 +16,12 @@ import shimwright.rebuild.clearance.Sessions;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Fold;
+import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.PictureStore;
-import shimwright.rebuild.job.Rules;
+import shimwright.rebuild.rules.Rules;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
@@ -32,6 +35,15 @@ public final class Desk {
     private final PictureStore pictures;
     private final Shelf shelf;
     private final Clock clock;
+    private final Map<String, Known> known = new ConcurrentHashMap<>();
+
+    private volatile @Nullable Stock stock;
+
+    /** The shop's entries and how far they went when they were read. */
+    private record Stock(Head head, List<Kept> entries) {}
+
+    /** A fold and how far its stream went when it was made. */
+    private record Known(Head head, Job job) {}
 
     public Desk(JobLog log, PictureStore pictures, Shelf shelf, Clock clock) {
         this.log = log;
@@ -65,24 +77,43 @@ public final class Desk {
         return clock.instant();
     }
 
+    /** The job of a stream; folded again only when its stream has grown. */
+    private Optional<Job> job(String stream) {
+        Head head = log.head(stream);
+        Known before = known.get(stream);
+        if (before != null && before.head().equals(head)) {
+            return Optional.of(before.job());
+        }
+        Optional<Job> job = Fold.job(log.read(stream));
+        job.ifPresent(j -> known.put(stream, new Known(j.head(), j)));
+        return job;
+    }
+
     /** All jobs, the newest first. */
     public List<Job> jobs() {
         List<Job> jobs = new ArrayList<>();
         for (String stream : log.streams()) {
             if (!stream.equals(JobLog.SHOP)) {
-                Fold.job(log.read(stream)).ifPresent(job -> jobs.add(0, job));
+                job(stream).ifPresent(job -> jobs.add(0, job));
             }
         }
         return jobs;
     }
 
     public Shop shop() {
-        return Shop.of(log.read(JobLog.SHOP), jobs());
+        List<Job> jobs = jobs();
+        Head head = log.head(JobLog.SHOP);
+        Stock before = stock;
+        if (before == null || !before.head().equals(head)) {
+            before = new Stock(head, log.read(JobLog.SHOP));
+            stock = before;
+        }
+        return Shop.of(before.entries(), jobs);
     }
 
     /** The job with everything around it; empty where there is none or its unit type is not on the shelf. */
     public Optional<OnBench> bench(String jobId) {
-        return Fold.job(log.read(jobId)).flatMap(job -> shelf.unit(
+        return job(jobId).flatMap(job -> shelf.unit(
                         job.opened().unitType(), job.opened().variant())
                 .map(unit -> around(job, unit)));
     }
@@ -107,7 +138,7 @@ public final class Desk {
             Unit of = unit != null ? unit : unitOf(stream);
             return of == null
                     ? List.of(new Refusal("job", "there is no such job", "Look in the shop for its number"))
-                    : Rules.check(stream, of, entry);
+                    : Rules.check(stream, of, shop(), entry);
         });
     }
 

@@ -45,7 +45,7 @@ public final class Door {
 
     void remember(Context ctx, String name, String value) {
         String safe = java.net.URLEncoder.encode(value, java.nio.charset.StandardCharsets.UTF_8);
-        ctx.cookie(new Cookie(name, safe, "/", YEAR, false, 0, true, null, null, SameSite.LAX));
+        ctx.cookie(new Cookie(name, safe, "/", YEAR, false, true, null, SameSite.LAX));
     }
 
     /** The form of a post, multipart or not. */

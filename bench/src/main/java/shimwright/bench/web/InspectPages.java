@@ -65,16 +65,13 @@ final class InspectPages {
         }
     }
 
-    /** One wear check with what was found and decided. */
-    record Row(WearLimit wear, List<Job.Said<Entry.Found>> found, Optional<Job.Said<Entry.Judged>> judged) {}
-
-    static List<Row> rows(Desk.OnBench bench) {
-        List<Row> rows = new ArrayList<>();
+    static List<Views.WearRow> rows(Desk.OnBench bench) {
+        List<Views.WearRow> rows = new ArrayList<>();
         for (WearLimit wear : bench.unit().type().wearLimits()) {
             List<Job.Said<Entry.Found>> found = bench.job().found().stream()
                     .filter(said -> said.what().limit().equals(wear.id()))
                     .toList();
-            rows.add(new Row(
+            rows.add(new Views.WearRow(
                     wear, found, Optional.ofNullable(bench.job().judged().get(wear.id()))));
         }
         return rows;

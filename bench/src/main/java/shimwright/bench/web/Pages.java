@@ -17,6 +17,12 @@ final class Pages {
         return bench;
     }
 
+    /** True where the entry that this form makes is kept already: the answer was lost on the way and it came again. */
+    static boolean kept(Desk.OnBench bench, Form form) {
+        String id = form.raw("entry");
+        return bench.job().entries().stream().anyMatch(kept -> kept.draft().id().equals(id));
+    }
+
     /** A page that says in a sentence what is not here. */
     static void lost(Context ctx, Door door, String sentence) {
         door.show(ctx, "lost", door.page(ctx, "Not here", "", null), Map.of("sentence", sentence));

@@ -38,16 +38,13 @@ final class ShopPages {
         routes.post("/me", this::me);
     }
 
-    /** A job as it lies on the bench. */
-    record Card(Job job, String unitName, String where, int done, int total) {}
-
     private void shop(Context ctx, List<Refusal> faults, Map<String, String> typed) {
-        List<Card> cards = new ArrayList<>();
+        List<Views.Card> cards = new ArrayList<>();
         for (Job job : desk.jobs()) {
             desk.bench(job.id())
                     .ifPresentOrElse(
                             bench -> cards.add(card(bench)),
-                            () -> cards.add(new Card(
+                            () -> cards.add(new Views.Card(
                                     job,
                                     job.opened().unitType(),
                                     "its unit type is not on this shelf",
@@ -58,7 +55,7 @@ final class ShopPages {
         door.show(ctx, "shop", page, Map.of("cards", cards, "shop", desk.shop()));
     }
 
-    static Card card(Desk.OnBench bench) {
+    static Views.Card card(Desk.OnBench bench) {
         Job job = bench.job();
         String unitName = bench.unit().type().maker() + " " + bench.unit().variantName();
         int total = bench.order().steps().size();
@@ -75,7 +72,7 @@ final class ShopPages {
         } else {
             where = bench.next().map(step -> "Next: " + step.todo()).orElse("The plan has a fault");
         }
-        return new Card(job, unitName, where, done, total);
+        return new Views.Card(job, unitName, where, done, total);
     }
 
     private void drawer(Context ctx, List<Refusal> faults, Map<String, String> typed) {

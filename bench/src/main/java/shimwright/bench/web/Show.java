@@ -11,6 +11,7 @@ import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.mechanics.quantity.Units;
 import shimwright.mechanics.working.Line;
 
 /** Values as the person wants to see them: units, doubt, times. Handed to every template. */
@@ -20,7 +21,18 @@ public record Show(UnitSystem system, ZoneId zone) {
 
     /** A value of any kind in the person's units. */
     public String value(double si, Kind kind) {
-        return Quantities.print(si, kind, system);
+        UnitSystem.Display display = display(kind);
+        return Quantities.print(si, display.unit(), display.decimals());
+    }
+
+    /** Unit and decimals as a bench wants them: pressures are those of an air test, in bar, not stresses. */
+    public UnitSystem.Display display(Kind kind) {
+        if (kind == Kind.PRESSURE) {
+            return system == UnitSystem.INCH
+                    ? new UnitSystem.Display(Units.PSI, 2)
+                    : new UnitSystem.Display(Units.BAR, 3);
+        }
+        return system.display(kind);
     }
 
     /** A length in the person's units. */
@@ -104,7 +116,7 @@ public record Show(UnitSystem system, ZoneId zone) {
         if (kind == Kind.NUMBER) {
             return values.stream().map(v -> Quantities.brief(v, system.display(kind).unit())).collect(Collectors.joining(", "));
         }
-        UnitSystem.Display display = system.display(kind);
+        UnitSystem.Display display = display(kind);
         String unit = " " + display.unit().symbol();
         return values.stream()
                         .map(v -> Quantities.print(v, display.unit(), display.decimals()).replace(unit, ""))

@@ -1,17 +1,15 @@
 package shimwright.bench.web;
 
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.picture.SectionDrawing;
 import shimwright.bench.picture.SectionState;
 import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.job.Holds;
+import shimwright.rebuild.rules.Holds;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.LastCall;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.unit.Consumable;
@@ -35,8 +33,9 @@ import shimwright.rebuild.unit.UnitType.Window;
  * @param ahead the steps after it
  * @param drawing the section with what is in, in hand and still to come
  * @param cannot why it could not be done when last tried; null where it was not tried
+ * @param now the server's time
  */
-record StepView(
+public record StepView(
         @Nullable Step step,
         boolean done,
         Map<Step, Step.Why> waitsFor,
@@ -47,13 +46,13 @@ record StepView(
         List<Holds.CheckStanding> checks,
         List<String> cautions,
         List<Step> ahead,
-        String drawing,
+        Drawings drawing,
         Job.@Nullable Said<Entry.StepCannot> cannot,
         Instant now) {
 
     private static final int LOOK_AHEAD = 4;
 
-    static StepView of(Desk.OnBench bench, @Nullable Step step, Instant now) {
+    static StepView of(Desk.OnBench bench, Shop shop, @Nullable Step step, Instant now, Show show) {
         Unit unit = bench.unit();
         List<Step> ahead = bench.plan().map(Plan::ahead).isOk()
                 ? bench.plan().orElseThrow().ahead().stream()
@@ -64,7 +63,7 @@ record StepView(
         if (step == null) {
             return new StepView(
                     null, true, Map.of(), List.of(), List.of(), null, List.of(), List.of(), List.of(), ahead,
-                    drawing(bench, null), null, now);
+                    drawing(bench, null, show), null, now);
         }
         return new StepView(
                 step,
@@ -74,40 +73,23 @@ record StepView(
                 step.consumables().stream().map(unit::consumable).toList(),
                 step.window().isBlank() ? null : unit.window(step.window()),
                 LastCall.at(bench.order(), step.id()),
-                Holds.of(bench.job(), unit, step),
+                Holds.of(bench.job(), unit, shop, step),
                 Cautions.of(step, unit),
                 ahead,
-                drawing(bench, step),
+                drawing(bench, step, show),
                 bench.job().cannot().get(step.id()),
                 now);
     }
 
-    /** Items that are in after the steps that stand done. */
-    static Set<String> fitted(Desk.OnBench bench) {
-        Set<String> fitted = new LinkedHashSet<>();
-        List<Step> order = new ArrayList<>();
-        for (String id : bench.job().stepsDone()) {
-            Step step = bench.order().steps().get(id);
-            if (step != null) {
-                order.add(step);
+    private static Drawings drawing(Desk.OnBench bench, @Nullable Step step, Show show) {
+        Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
+        SectionState state = SectionState.EMPTY.withFitted(fitted);
+        if (step != null && !bench.job().stepsDone().contains(step.id())) {
+            state = state.withInHand(Set.copyOf(step.installs()));
+            if (!step.clearance().isBlank()) {
+                state = state.withClearance(step.clearance());
             }
         }
-        for (Step step : order) {
-            fitted.addAll(step.installs());
-            step.removes().forEach(fitted::remove);
-        }
-        return fitted;
-    }
-
-    private static String drawing(Desk.OnBench bench, @Nullable Step step) {
-        Set<String> fitted = fitted(bench);
-        Set<String> inHand = new LinkedHashSet<>();
-        String clearance = null;
-        if (step != null && !bench.job().stepsDone().contains(step.id())) {
-            inHand.addAll(step.installs());
-            clearance = step.clearance().isBlank() ? null : step.clearance();
-        }
-        return SectionDrawing.svg(
-                bench.unit(), new SectionState(fitted, inHand, clearance, Set.of()), "build");
+        return Drawings.of(bench.unit(), state, "build", show);
     }
 }

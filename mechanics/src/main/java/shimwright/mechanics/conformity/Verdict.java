@@ -1,11 +1,11 @@
 package shimwright.mechanics.conformity;
 
-/** The three outcomes of a reading against its limits. */
+/** What a measured value proves. */
 public enum Verdict {
-    /** Proven to lie within the limits. */
+    /** Proven within the limits. */
     IN,
-    /** Outside the limits. */
+    /** Proven outside, or the value itself stands outside. */
     OUT,
-    /** Inside by its nominal, but the doubt is too large to call it proven. */
+    /** The doubt covers a limit: neither is proven. */
     NOT_PROVEN
 }

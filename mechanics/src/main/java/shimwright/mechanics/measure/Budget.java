@@ -29,15 +29,20 @@ public record Budget(List<Contribution> contributions, double u, double nu) {
         if (u == 0) {
             return new Budget(parts, 0, Double.POSITIVE_INFINITY);
         }
-        double sum = 0;
-        for (Contribution part : parts) {
-            sum += Math.pow(part.part() / u, 4) / part.nu();
-        }
         double total = u;
         List<Contribution> shared = parts.stream()
                 .map(part -> new Contribution(
                         part.name(), part.u(), part.sensitivity(), Math.pow(part.part() / total, 2), part.nu()))
                 .toList();
-        return new Budget(shared, u, sum == 0 ? Double.POSITIVE_INFINITY : 1 / sum);
+        return new Budget(shared, u, degreesOfFreedom(u, parts));
+    }
+
+    /** Effective degrees of freedom for a combined u greater than 0 (G.4.1, equation G.2b), not truncated. */
+    public static double degreesOfFreedom(double u, List<Contribution> parts) {
+        double sum = 0;
+        for (Contribution part : parts) {
+            sum += Math.pow(part.part() / u, 4) / part.nu();
+        }
+        return sum == 0 ? Double.POSITIVE_INFINITY : 1 / sum;
     }
 }

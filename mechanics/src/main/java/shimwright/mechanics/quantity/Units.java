@@ -2,9 +2,12 @@ package shimwright.mechanics.quantity;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Every unit the house reads or prints, one line each. Factors: NIST SP 811 (2008) appendix B and ISO 80000; the pound
@@ -145,6 +148,8 @@ public final class Units {
     public static final Unit J_PER_KG_K = add(Kind.SPECIFIC_HEAT, "J/(kg·K)", 1, SI, "J/kg/K", "J/kgK");
     public static final Unit W_PER_M2_K = add(Kind.HEAT_TRANSFER, "W/(m²·K)", 1, SI, "W/m2/K", "W/m2K");
 
+    private static final Map<String, Unit> BY_LETTERS = byLetters();
+
     private Units() {}
 
     /** Every unit of a kind, the usual one first. */
@@ -160,12 +165,9 @@ public final class Units {
     /** The unit of this kind that was typed: exact letters first, then without regard to capitals. */
     public static Optional<Unit> find(String typed, Kind kind) {
         String wanted = plain(typed);
-        List<Unit> units = of(kind);
-        Optional<Unit> exact =
-                units.stream().filter(unit -> answersTo(unit, wanted, false)).findFirst();
-        return exact.isPresent()
-                ? exact
-                : units.stream().filter(unit -> answersTo(unit, wanted, true)).findFirst();
+        Unit exact = BY_LETTERS.get(kind.name() + ' ' + wanted);
+        return Optional.ofNullable(
+                exact != null ? exact : BY_LETTERS.get(kind.name() + ' ' + wanted.toLowerCase(Locale.ROOT)));
     }
 
     /** The first unit of any kind that was typed. */
@@ -179,15 +181,19 @@ public final class Units {
         return Optional.empty();
     }
 
-    private static boolean answersTo(Unit unit, String wanted, boolean anyCase) {
-        if (same(plain(unit.symbol()), wanted, anyCase)) {
-            return true;
+    /** Exact spellings win over those that only differ in capitals, earlier units over later ones. */
+    private static Map<String, Unit> byLetters() {
+        Map<String, Unit> map = new HashMap<>();
+        for (boolean anyCase : new boolean[] {false, true}) {
+            for (Unit unit : ALL) {
+                for (String name : Stream.concat(Stream.of(unit.symbol()), unit.aliases().stream())
+                        .toList()) {
+                    String plain = anyCase ? plain(name).toLowerCase(Locale.ROOT) : plain(name);
+                    map.putIfAbsent(unit.kind().name() + ' ' + plain, unit);
+                }
+            }
         }
-        return unit.aliases().stream().anyMatch(alias -> same(plain(alias), wanted, anyCase));
-    }
-
-    private static boolean same(String one, String two, boolean anyCase) {
-        return anyCase ? one.toLowerCase(Locale.ROOT).equals(two.toLowerCase(Locale.ROOT)) : one.equals(two);
+        return Map.copyOf(map);
     }
 
     /** Letters only as far as they tell units apart: micro is u, raised digits are digits, products have no sign. */

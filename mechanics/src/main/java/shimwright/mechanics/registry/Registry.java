@@ -4,12 +4,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import shimwright.mechanics.axial.AxialSheets;
 import shimwright.mechanics.fit.Fits;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Every worksheet by name. A topic adds itself with one line. */
 public final class Registry {
-    private static final List<Worksheet<?, ?>> ALL = Stream.<List<Worksheet<?, ?>>>of(Fits.SHEETS)
+    private static final List<Worksheet<?, ?>> ALL = Stream.of(AxialSheets.ALL, Fits.SHEETS)
             .flatMap(List::stream)
             .sorted(Comparator.comparing(Worksheet::name))
             .toList();

@@ -166,7 +166,7 @@ class QuantitiesTest {
         assertThat(Quantities.print(0.0002783, 0, Units.MM, 3)).isEqualTo("0.278 mm");
     }
 
-    @Property
+    @Property(tries = 200)
     void whatIsPrintedReadsBack(
             @ForAll @DoubleRange(min = -10, max = 10) double si, @ForAll @IntRange(max = 8) int digits) {
         for (Kind kind : Kind.values()) {

@@ -1,23 +1,26 @@
 package shimwright.rebuild.clearance;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
+
+import shimwright.mechanics.axial.PackOffer;
+import shimwright.mechanics.axial.Piece;
 import shimwright.mechanics.axial.ShimPack;
 import shimwright.mechanics.axial.ShimPackCase;
 import shimwright.mechanics.axial.ShimPackResult;
+import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.working.Line;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
 import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session.Advice;
-import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.Shop;
-import shimwright.rebuild.job.Shop.Piece;
 import shimwright.rebuild.unit.Clearance;
 import shimwright.rebuild.unit.Clearance.Position;
 import shimwright.rebuild.unit.Unit;
@@ -31,16 +34,17 @@ final class Adviser {
 
     private Adviser() {}
 
-    static Advice advise(Unit unit, Clearance clearance, Job job, Shop shop, Reading trial) {
+    static Advice advise(Unit unit, Clearance clearance, Job job, Shop shop, Reading trial, Map<String, List<PieceIn>> proposed) {
         Measured measured = Objects.requireNonNull(trial.measured());
         Position own = clearance.positions().get(0);
         Working working = new Working();
         double value = measured.value();
         double variance = measured.u() * measured.u();
         for (Position other : clearance.positions().subList(1, clearance.positions().size())) {
-            Optional<Said<PackChosen>> elsewhere = job.packIn(other.id());
-            if (elsewhere.isPresent()) {
-                List<PieceIn> pieces = elsewhere.get().what().pieces();
+            List<PieceIn> pieces = proposed.containsKey(other.id())
+                    ? Objects.requireNonNull(proposed.get(other.id()))
+                    : job.packIn(other.id()).map(said -> said.what().pieces()).orElse(List.of());
+            if (!pieces.isEmpty()) {
                 double change = pieces.stream().mapToDouble(PieceIn::thickness).sum() - trial.thickness(other.id());
                 value = working.line(
                         "play with " + other.id() + " as chosen",
@@ -52,7 +56,7 @@ final class Adviser {
                 variance += other.effect() * other.effect() * doubt;
             }
         }
-        List<Piece> drawer = shop.usable(own.family(), unit.shimFamily(own.family()).spread());
+        List<Shop.Piece> drawer = shop.usable(own.family(), unit.shimFamily(own.family()).spread());
         return ask(clearance, own, trial, working, value, Math.sqrt(variance), measured.nu(), drawer);
     }
 
@@ -64,11 +68,12 @@ final class Adviser {
             double value,
             double u,
             double nu,
-            List<Piece> drawer) {
-        List<shimwright.mechanics.axial.Piece> pieces = drawer.stream()
-                .map(p -> new shimwright.mechanics.axial.Piece(p.id(), p.thickness(), p.u()))
+            List<Shop.Piece> drawer) {
+        List<Line> before = working.worked(value).working();
+        List<Piece> pieces = drawer.stream()
+                .map(p -> new Piece(p.id(), p.thickness(), p.u()))
                 .toList();
-        Outcome<Worked<ShimPackResult>> outcome = ShimPack.compute(new ShimPackCase(
+        Outcome<Worked<ShimPackResult>> outcome = ShimPack.work(new ShimPackCase(
                 value,
                 u,
                 nu,
@@ -85,8 +90,62 @@ final class Adviser {
         if (outcome instanceof Outcome.Ok<Worked<ShimPackResult>> ok) {
             ShimPackResult result = working.include(ok.value());
             Worked<ShimPackResult> done = working.worked(result);
-            return new Advice(own, result, drawer, value, u, done.working(), done.cautions(), List.of());
+            return new Advice(
+                    own, result, drawer, value, u, before, done.working(), done.cautions(), List.of());
         }
-        return new Advice(own, null, drawer, value, u, working.worked(value).working(), List.of(), outcome.refusals());
+        return new Advice(own, null, drawer, value, u, before, before, List.of(), outcome.refusals());
+    }
+
+    /**
+     * One pack judged by the same worksheet that seeks them: the drawer holds its pieces alone.
+     *
+     * @return an offer also where the pack leaves the clearance outside, with the verdict OUT
+     */
+    static Outcome<Worked<PackOffer>> judge(Clearance clearance, Advice advice, Reading trial, List<PieceIn> pieces) {
+        Position own = advice.position();
+        List<Piece> only = pieces.stream().map(p -> new Piece(p.piece(), p.thickness(), p.u())).toList();
+        double nu = Objects.requireNonNull(trial.measured()).nu();
+        Outcome<Worked<ShimPackResult>> outcome = ShimPack.work(new ShimPackCase(
+                advice.measured(),
+                advice.u(),
+                nu,
+                trial.thickness(own.id()),
+                trial.thicknessDoubt(own.id()),
+                own.effect(),
+                clearance.lower(),
+                clearance.upper(),
+                RULE,
+                only,
+                only.size(),
+                only.size(),
+                1));
+        return outcome.map(worked -> {
+            List<Line> lines = new ArrayList<>(advice.before());
+            lines.addAll(worked.working());
+            PackOffer offer = worked.result().offers().stream()
+                    .findFirst()
+                    .orElseGet(() -> outside(advice, trial, own, pieces, nu));
+            return new Worked<>(offer, lines, worked.cautions());
+        });
+    }
+
+    /** A pack that the worksheet does not offer because it leaves the nominal outside. */
+    private static PackOffer outside(
+            Advice advice, Reading trial, Position own, List<PieceIn> pieces, double nu) {
+        double thickness = pieces.stream().mapToDouble(PieceIn::thickness).sum();
+        double uPack = Math.sqrt(pieces.stream().mapToDouble(p -> p.u() * p.u()).sum());
+        double u = Math.hypot(
+                advice.u(), own.effect() * Math.hypot(uPack, trial.thicknessDoubt(own.id())));
+        double predicted = advice.measured() + own.effect() * (thickness - trial.thickness(own.id()));
+        return new PackOffer(
+                pieces.stream().map(PieceIn::piece).toList(),
+                thickness,
+                uPack,
+                predicted,
+                u,
+                nu,
+                0,
+                Verdict.OUT,
+                0);
     }
 }

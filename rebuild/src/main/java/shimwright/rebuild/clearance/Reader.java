@@ -2,6 +2,7 @@ package shimwright.rebuild.clearance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import shimwright.mechanics.axial.EndPlay;
 import shimwright.mechanics.axial.EndPlayCase;
 import shimwright.mechanics.axial.EndPlayResult;
@@ -12,8 +13,13 @@ import shimwright.mechanics.axial.ReadingsResult;
 import shimwright.mechanics.axial.Seating;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Contribution;
+import shimwright.mechanics.measure.Outliers;
+import shimwright.mechanics.measure.Statistics;
+import shimwright.mechanics.measure.Uncertainties;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.Quantities;
+import shimwright.mechanics.quantity.Units;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
 import shimwright.rebuild.clearance.Reading.Measured;
@@ -22,28 +28,70 @@ import shimwright.rebuild.unit.Clearance;
 
 /** Rounds to clearance: picks the worksheet by the way it is read, and turns the reading into the clearance. */
 final class Reader {
+    /** What tilt may add to one indicator alone, half-width, m: the largest seen in the trade's notes, common practice. */
+    private static final double TILT_ALONE = 0.04e-3;
+
     private Reader() {}
 
     /** What the rounds say; the rounds as read, in m. */
     static Outcome<Measured> read(Clearance clearance, Gauge gauge, List<List<Double>> rounds) {
         GaugeData data = new GaugeData(gauge.step(), gauge.errorLimit(), gauge.retrace(), gauge.repeatability());
         return switch (clearance.method()) {
-            case TRAVEL -> EndPlay.compute(
-                            new EndPlayCase(rounds, data, clearance.settleWithin(), clearance.rounds(), 0.0))
+            case TRAVEL -> EndPlay.work(new EndPlayCase(
+                            rounds, data, clearance.settleWithin(), clearance.rounds(), 0.0, null, TILT_ALONE))
                     .map(worked -> travel(clearance, worked));
-            case SERIES -> Readings.compute(
+            case SERIES -> Readings.work(
                             new ReadingsCase(rounds, data, clearance.settleWithin(), clearance.rounds()))
                     .map(worked -> series(clearance, worked));
-            case PLACES -> Readings.compute(new ReadingsCase(
-                            places(rounds), data, clearance.settleWithin(), clearance.indicators()))
-                    .map(worked -> series(clearance, worked));
+            case PLACES -> Outcome.ok(places(clearance, data, rounds.get(rounds.size() - 1)));
             case FEELER -> Outcome.ok(feeler(clearance, rounds));
         };
     }
 
-    /** The places of the latest round, each as a round of its own. */
-    private static List<List<Double>> places(List<List<Double>> rounds) {
-        return rounds.get(rounds.size() - 1).stream().map(List::of).toList();
+    /**
+     * One reading at each of several places round a ring: their mean counts, for run-out adds as much on one side as it
+     * takes on the other. Places have no order in time, so nothing is tested for seating; a place that stands off the
+     * others, or a spread beyond the limit, is read again. u² = s²/n + (step twice)² + (error limit)² + (retrace)².
+     */
+    private static Measured places(Clearance clearance, GaugeData gauge, List<Double> places) {
+        Working working = new Working();
+        double value = working.line(
+                "mean of " + places.size() + " places", "sum / n", Statistics.mean(places), Kind.LENGTH,
+                "JCGM 100:2008 4.2.1");
+        double range = working.line("spread", "largest − smallest", Statistics.range(places), Kind.LENGTH);
+        List<Contribution> parts = List.of(
+                Contribution.of(
+                        "places", Uncertainties.ofMean(Statistics.deviation(places), places.size()), places.size() - 1),
+                Contribution.of("step, read twice", Uncertainties.stepTwice(gauge.step()), Double.POSITIVE_INFINITY),
+                Contribution.of("error limit", Uncertainties.rectangular(gauge.errorLimit()), Double.POSITIVE_INFINITY),
+                Contribution.of("retrace", Uncertainties.rectangular(gauge.retrace()), Double.POSITIVE_INFINITY));
+        Budget budget = Budget.of(parts);
+        working.line("u", "root of the sum of squares of the parts", budget.u(), Kind.LENGTH, "JCGM 100:2008 5.1.2");
+        List<Integer> odd =
+                Outliers.odd(places, clearance.settleWithin()).stream().map(i -> i + 1).toList();
+        boolean even = range <= clearance.settleWithin() + 1e-9;
+        String advice = !odd.isEmpty()
+                ? "Place " + odd.stream().map(String::valueOf).collect(Collectors.joining(", "))
+                        + " stands off the others: read it again before the mean counts."
+                : even
+                        ? "The places agree; their mean counts."
+                        : "The places spread over more than "
+                                + Quantities.print(clearance.settleWithin(), Units.MM, 2)
+                                + ": look at run-out and dirt, then read all again.";
+        Seating seating = even && odd.isEmpty() ? Seating.SETTLED : Seating.SCATTERED;
+        return measured(
+                clearance,
+                working,
+                new Raw(
+                        value,
+                        seating,
+                        1,
+                        places.size(),
+                        seating == Seating.SETTLED ? 0 : 1,
+                        0,
+                        odd,
+                        budget,
+                        advice));
     }
 
     private static Measured travel(Clearance clearance, Worked<EndPlayResult> worked) {
@@ -60,7 +108,7 @@ final class Reader {
                         r.roundsUsed(),
                         r.moreRoundsWanted(),
                         r.tilt(),
-                        r.oddRounds(),
+                        List.of(),
                         r.budget(),
                         r.advice()));
     }

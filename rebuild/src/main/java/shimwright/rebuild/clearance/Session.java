@@ -57,6 +57,8 @@ public record Session(
         READ_TRIAL,
         /** Choose the pack. */
         CHOOSE,
+        /** Say which pieces are in, where none were chosen by a trial. */
+        LAST_PACK,
         /** Fit the pack and read again. */
         READ_LAST,
         /** Accept, or find out why not. */
@@ -65,6 +67,8 @@ public record Session(
         READ_AGAIN,
         /** Accept what was read once more. */
         ACCEPT_AGAIN,
+        /** The pack is chosen; what it leaves is proved by another reading, such as drag. */
+        PROVED_OTHERWISE,
         /** Set and accepted. */
         DONE
     }
@@ -77,7 +81,8 @@ public record Session(
      * @param drawer pieces that could be used
      * @param measured the trial reading brought to the packs chosen elsewhere, m
      * @param u its standard uncertainty, m
-     * @param working the lines of the calculation
+     * @param before the lines that bring the reading to the packs chosen elsewhere
+     * @param working the lines of the whole calculation
      * @param cautions to be read with it
      * @param refusals why no pack could be sought
      */
@@ -87,6 +92,7 @@ public record Session(
             List<Piece> drawer,
             double measured,
             double u,
+            List<Line> before,
             List<Line> working,
             List<String> cautions,
             List<Refusal> refusals) {}
@@ -125,8 +131,9 @@ public record Session(
     public Reading current() {
         return switch (stage) {
             case TRIAL_PACK, READ_TRIAL, CHOOSE -> trial;
-            case READ_LAST, ACCEPT -> last;
+            case LAST_PACK, READ_LAST, ACCEPT -> last;
             case READ_AGAIN, ACCEPT_AGAIN -> again;
+            case PROVED_OTHERWISE -> trial;
             case DONE -> again.rounds().isEmpty() ? last : again;
         };
     }

@@ -41,7 +41,12 @@ public final class Sessions {
      * @param id the clearance; must be one of the unit
      */
     public static Session of(Unit unit, Job job, Shop shop, String id) {
-        Clearance clearance = unit.clearance(id);
+        return with(unit, job, shop, id, Map.of());
+    }
+
+    /** The same, with packs that are being chosen elsewhere at the same time, by position. */
+    static Session with(Unit unit, Job job, Shop shop, String id, Map<String, List<PieceIn>> proposed) {
+        Clearance clearance = Etched.of(unit.clearance(id), job);
         Gauge gauge = shop.gauge(clearance.gauge()).orElse(null);
         Map<String, PackChosen> chosen = job.packOf(id);
         Reading trial = reading(job, clearance, gauge, Phase.TRIAL, Map.of());
@@ -53,12 +58,12 @@ public final class Sessions {
                 : Reopened.since(job, unit, id, accepted).orElse("");
         Said<ClearanceAccepted> stands = reopened.isEmpty() ? accepted : null;
         boolean trialWanted = hasStep(unit, id, Phase.TRIAL);
-        Advice advice = settled(trial) ? Adviser.advise(unit, clearance, job, shop, trial) : null;
+        Advice advice = settled(trial) ? Adviser.advise(unit, clearance, job, shop, trial, proposed) : null;
         boolean wantAgain = hasStep(unit, id, Phase.AGAIN) && stands != null && stands.what().phase() != Phase.AGAIN
                 && againIsDue(unit, job, id);
         Reading judged = wantAgain || (stands != null && !again.rounds().isEmpty()) ? again : last;
         Closing closing = settled(judged) ? Closer.close(clearance, judged, predicted(job, clearance)) : null;
-        Stage stage = stage(trial, judged, chosen, stands, trialWanted, wantAgain);
+        Stage stage = stage(unit, clearance, trial, judged, chosen, stands, trialWanted, wantAgain);
         return new Session(
                 clearance,
                 gauge,
@@ -113,6 +118,9 @@ public final class Sessions {
         if (rounds.isEmpty()) {
             return new Reading(phase, pack, rounds, null, List.of());
         }
+        if (Etched.missing(clearance, job)) {
+            return new Reading(phase, pack, rounds, null, List.of(Etched.refusal(clearance)));
+        }
         if (gauge == null) {
             return new Reading(phase, pack, rounds, null, List.of(new Refusal(
                     "gauge " + clearance.gauge(),
@@ -127,6 +135,8 @@ public final class Sessions {
     }
 
     private static Stage stage(
+            Unit unit,
+            Clearance clearance,
             Reading trial,
             Reading judged,
             Map<String, PackChosen> chosen,
@@ -144,6 +154,12 @@ public final class Sessions {
                 return Stage.TRIAL_PACK;
             }
             return settled(trial) ? Stage.CHOOSE : Stage.READ_TRIAL;
+        }
+        if (!hasStep(unit, clearance.id(), Phase.FINAL)) {
+            return Stage.PROVED_OTHERWISE;
+        }
+        if (judged.pack().isEmpty()) {
+            return Stage.LAST_PACK;
         }
         return settled(judged) ? Stage.ACCEPT : Stage.READ_LAST;
     }

@@ -30,6 +30,8 @@ final class Words {
             case CHOOSE -> advice == null || advice.result() == null
                     ? "No pack can be sought yet: see the reasons below."
                     : advice.result().advice();
+            case LAST_PACK -> "Say which piece is in, then read what it leaves.";
+            case PROVED_OTHERWISE -> "The pack is chosen. What it leaves is proved by the turning torque at its hold point.";
             case READ_LAST, READ_AGAIN -> reading(clearance, judged);
             case ACCEPT, ACCEPT_AGAIN -> closing == null ? "Read the clearance." : closing.advice();
             case DONE -> "Set and accepted. Go on with the build.";

@@ -69,8 +69,9 @@ public sealed interface Entry {
     /** A step was undone again. */
     record StepUndone(String step, String reason) implements OfJob {}
 
-    /** One check of a hold point was read; {@code values} in SI, empty for an attested check. */
+    /** One check of a step's hold point was read; {@code values} in SI, empty for an attested check. */
     record CheckRead(
+            String step,
             String hold,
             String check,
             List<Double> values,
@@ -82,7 +83,7 @@ public sealed interface Entry {
             implements OfJob {}
 
     /** A hold point was passed although it is not met: who decided stands in the envelope, the reason here. */
-    record HoldOverruled(String hold, String reason) implements OfJob {}
+    record HoldOverruled(String step, String hold, String reason) implements OfJob {}
 
     /** The pieces that are in while a clearance is read, by position. */
     record PackIn(String clearance, Phase phase, Map<String, List<PieceIn>> pieces) implements OfJob {}

@@ -1,21 +1,34 @@
 package shimwright.rebuild.job;
 
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.json.JsonWriteFeature;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.ObjectMapper;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * Entries to text and back. The text is what is stored and hashed; entries written by older versions stay readable:
- * components may be added to an entry, never renamed or removed.
+ * Entries to text and back. The text is what is stored and hashed.
+ *
+ * <p>Entries written by older programs stay readable for ever: a component is never renamed or removed, and only text, a
+ * list or a map may be added, which is empty in entries written before. A number, choice or yes-or-no cannot be added to
+ * a type that is already written, because nothing would tell an absent one from a real one; that takes a new type.
  */
 public final class EntryCodec {
+    private static final JsonSetter.Value EMPTY = JsonSetter.Value.forValueNulls(Nulls.AS_EMPTY);
     private static final ObjectMapper MAPPER = JsonMapper.builder()
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
-            .disable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+            .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+            .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+            .withConfigOverride(String.class, absent -> absent.setNullHandling(EMPTY))
+            .withConfigOverride(List.class, absent -> absent.setNullHandling(EMPTY))
+            .withConfigOverride(Map.class, absent -> absent.setNullHandling(EMPTY))
+            .disable(JsonWriteFeature.WRITE_NAN_AS_STRINGS)
             .build();
     private static final Map<String, Class<? extends Entry>> TYPES = types();
 
@@ -34,6 +47,11 @@ public final class EntryCodec {
     /** The name under which an entry's type is stored. */
     public static String typeOf(Entry entry) {
         return entry.getClass().getSimpleName();
+    }
+
+    /** Whether this program has entries of that type. */
+    public static boolean knows(String type) {
+        return TYPES.containsKey(type);
     }
 
     /** The body as JSON text. */

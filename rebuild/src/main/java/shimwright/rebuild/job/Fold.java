@@ -93,9 +93,9 @@ public final class Fold {
         } else if (entry instanceof Entry.StepUndone e) {
             done.remove(e.step());
         } else if (entry instanceof Entry.CheckRead e) {
-            checks.put(e.hold() + "/" + e.check(), said(kept, e));
+            checks.put(e.step() + "/" + e.check(), said(kept, e));
         } else if (entry instanceof Entry.HoldOverruled e) {
-            holdsOverruled.put(e.hold(), said(kept, e));
+            holdsOverruled.put(e.step(), said(kept, e));
         } else if (entry instanceof Entry.PackIn e) {
             Place place = new Place(e.clearance(), e.phase());
             Said<Entry.PackIn> before = packsIn.put(place, said(kept, e));

@@ -23,8 +23,8 @@ import shimwright.rebuild.unit.Step.Phase;
  * @param choices side taken, by choice
  * @param done steps that stand done, each with the entry that says so
  * @param cannot steps that could not be done when last tried and are not done since
- * @param checks the latest reading of each check, by "hold/check"
- * @param holdsOverruled reasons by hold
+ * @param checks the latest reading of each check, by "step/check"
+ * @param holdsOverruled hold points passed by decision, by step
  * @param packsIn pieces that were in for a reading, by clearance and phase
  * @param rounds rounds that count, by clearance and phase
  * @param struck reason by the id of the entry that no longer counts
@@ -107,6 +107,11 @@ public record Job(
         return pack;
     }
 
+    /** A check of a step's hold point as last read; empty where it was not. */
+    public Optional<Said<Entry.CheckRead>> check(String step, String check) {
+        return Optional.ofNullable(checks.get(step + "/" + check));
+    }
+
     /** The pack that stands in a position, whichever clearance it was chosen for. */
     public Optional<Said<Entry.PackChosen>> packIn(String position) {
         return chosen.entrySet().stream()
@@ -122,7 +127,7 @@ public record Job(
             sentences.add("Variant " + opened.variant() + " although the tell-tales do not settle it: "
                     + opened.overruledBecause());
         }
-        holdsOverruled.values().forEach(said -> sentences.add("Hold point " + said.what().hold() + " passed by "
+        holdsOverruled.values().forEach(said -> sentences.add("Hold point " + said.what().hold() + " at step " + said.what().step() + " passed by "
                 + said.by() + ": " + said.what().reason()));
         chosen.values().forEach(said -> {
             if (!said.what().overruledBecause().isBlank()) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.rebuild.unit.Step.Phase;
 
 /**
  * The shop: the drawer of loose shims and the gauges.
@@ -55,7 +56,7 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
             double range) {}
 
     /**
-     * The shop of its own stream and of all jobs: a piece chosen for a clearance is in that unit.
+     * The shop of its own stream and of all jobs: a piece chosen for a clearance, or in for its last reading, is in that unit.
      *
      * @param stream the shop's entries in order
      * @param jobs all jobs
@@ -83,6 +84,14 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
             }
         }
         for (Job job : jobs) {
+            job.packsIn().forEach((place, said) -> {
+                if (place.phase() == Phase.FINAL) {
+                    said.what().pieces().values().stream()
+                            .flatMap(List::stream)
+                            .forEach(in -> pieces.computeIfPresent(
+                                    in.piece(), (id, p) -> gone(p, job.opened().number(), p.goneBecause())));
+                }
+            });
             job.chosen().values().forEach(said -> said.what()
                     .pieces()
                     .forEach(in -> pieces.computeIfPresent(

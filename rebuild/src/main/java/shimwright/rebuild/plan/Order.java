@@ -93,6 +93,11 @@ public record Order(Map<String, Step> steps, Map<String, Map<String, Why>> befor
         return waiting;
     }
 
+    /** True where everything the step waits for is done. */
+    public boolean free(String step, Collection<String> done) {
+        return done.containsAll(before.getOrDefault(step, Map.of()).keySet());
+    }
+
     /** Steps that wait for this one. */
     public List<Step> waiting(String step) {
         return steps.values().stream()

@@ -38,7 +38,7 @@ public final class Planner {
         while (!todo.isEmpty()) {
             List<Step> free = todo.stream()
                     .map(id -> step(order, id))
-                    .filter(step -> order.waitsFor(step.id(), gone).isEmpty())
+                    .filter(step -> order.free(step.id(), gone))
                     .toList();
             if (free.isEmpty()) {
                 return circle(order, todo, gone);

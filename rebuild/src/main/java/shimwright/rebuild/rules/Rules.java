@@ -1,4 +1,4 @@
-package shimwright.rebuild.job;
+package shimwright.rebuild.rules;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Fold;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.unit.Step;
 import shimwright.rebuild.unit.Step.Why;
@@ -20,9 +25,10 @@ public final class Rules {
      *
      * @param stream the job's entries
      * @param unit the job's unit
+     * @param shop drawer and gauges
      * @param entry what is to be kept
      */
-    public static List<Refusal> check(List<Kept> stream, Unit unit, Entry.OfJob entry) {
+    public static List<Refusal> check(List<Kept> stream, Unit unit, Shop shop, Entry.OfJob entry) {
         Optional<Job> found = Fold.job(stream);
         if (entry instanceof Entry.JobOpened) {
             return found.isEmpty() ? List.of() : one("job", "this job is already open", "Open a new job for another unit");
@@ -39,7 +45,7 @@ public final class Rules {
                     "Add a note or a follow-up, or open a new job");
         }
         if (entry instanceof Entry.StepDone e) {
-            return stepDone(job, unit, e.step());
+            return stepDone(job, unit, shop, e.step());
         }
         if (entry instanceof Entry.StepUndone e) {
             return stepUndone(job, unit, e.step());
@@ -57,7 +63,7 @@ public final class Rules {
         return List.of(new Refusal(place, fact, hint));
     }
 
-    private static List<Refusal> stepDone(Job job, Unit unit, String id) {
+    private static List<Refusal> stepDone(Job job, Unit unit, Shop shop, String id) {
         Order order = Order.of(unit, job.sides());
         Step step = order.steps().get(id);
         if (step == null) {
@@ -74,7 +80,7 @@ public final class Rules {
                     .collect(Collectors.joining("; "));
             refusals.add(new Refusal("step " + id, "it waits for " + names, "Do these first, or mark them done if they are"));
         }
-        refusals.addAll(Holds.open(job, unit, step));
+        refusals.addAll(Holds.open(job, unit, shop, step));
         return refusals;
     }
 

@@ -1,0 +1,156 @@
+package shimwright.bench;
+
+import io.javalin.Javalin;
+import io.javalin.util.JavalinBindException;
+import java.awt.Desktop;
+import java.awt.GraphicsEnvironment;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import shimwright.bench.command.Options;
+import shimwright.bench.demo.DemoShop;
+import shimwright.bench.print.PdfPaper;
+import shimwright.bench.store.FilePictureStore;
+import shimwright.bench.store.SqliteJobLog;
+import shimwright.bench.web.Desk;
+import shimwright.bench.web.Server;
+import shimwright.bench.web.Shelf;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+
+/** Opens a data folder and serves it. Clock and ids are born here. */
+final class Serving {
+    /** The exit code of a command that goes on running. */
+    static final int GOES_ON = -1;
+
+    private static final int REFUSED = 2;
+    private static final String PORT = "8613";
+    private static final String HOST = "127.0.0.1";
+
+    private Serving() {}
+
+    /** A running server. */
+    record Running(Javalin server, SqliteJobLog log) implements AutoCloseable {
+        @Override
+        public void close() {
+            server.stop();
+            log.close();
+        }
+    }
+
+    static int demo(List<String> args, PrintStream out, PrintStream err) {
+        Outcome<Options> options = Options.read(args, Set.of("port", "host", "data"), Set.of("no-browser"));
+        if (!(options instanceof Outcome.Ok<Options> ok)) {
+            return refused(options.refusals(), err);
+        }
+        try {
+            Path folder = ok.value().has("data")
+                    ? Path.of(ok.value().get("data", ""))
+                    : Files.createTempDirectory("shimwright-demo-");
+            return start(folder, ok.value(), true, out, err);
+        } catch (IOException full) {
+            err.println("No folder for the demo shop could be made: " + full.getMessage());
+            return REFUSED;
+        }
+    }
+
+    static int serve(List<String> args, PrintStream out, PrintStream err) {
+        Outcome<Options> options =
+                Options.read(args, Set.of("port", "host", "data"), Set.of("accept-log", "no-browser"));
+        if (!(options instanceof Outcome.Ok<Options> ok)) {
+            return refused(options.refusals(), err);
+        }
+        if (!ok.value().has("data")) {
+            err.println("Say where the shop's data lies: ./shimwright serve --data DIR");
+            return REFUSED;
+        }
+        return start(Path.of(ok.value().get("data", "")), ok.value(), false, out, err);
+    }
+
+    private static int refused(List<Refusal> refusals, PrintStream err) {
+        refusals.forEach(refusal -> err.println(refusal.sentence()));
+        return REFUSED;
+    }
+
+    private static int start(Path folder, Options options, boolean demo, PrintStream out, PrintStream err) {
+        Outcome<Running> running = open(folder, options, demo, Clock.systemUTC());
+        if (!(running instanceof Outcome.Ok<Running> ok)) {
+            return refused(running.refusals(), err);
+        }
+        String url = "http://" + options.get("host", HOST) + ":" + ok.value().server().port() + "/";
+        Runtime.getRuntime().addShutdownHook(new Thread(ok.value()::close));
+        out.println("Shimwright is at " + url);
+        out.println("Data: " + folder.toAbsolutePath() + (demo ? " (demo, made anew)" : ""));
+        out.println("Stop with Ctrl-C. What was kept stays kept.");
+        if (!options.has("no-browser")) {
+            browse(url);
+        }
+        return GOES_ON;
+    }
+
+    /** Opens the data folder, fills it for a demo, and serves it. */
+    static Outcome<Running> open(Path folder, Options options, boolean demo, Clock clock) {
+        Outcome<Integer> port = port(options.get("port", PORT));
+        if (!(port instanceof Outcome.Ok<Integer> number)) {
+            return Outcome.refused(port.refusals());
+        }
+        SqliteJobLog.Opening how =
+                options.has("accept-log") ? SqliteJobLog.Opening.ACCEPT : SqliteJobLog.Opening.WRITE;
+        return Units.onShelf(folder.resolve("units")).flatMap(types -> SqliteJobLog.open(folder, how)
+                .flatMap(log -> FilePictureStore.open(folder.resolve("pictures")).flatMap(pictures -> {
+                    Shelf shelf = new Shelf(types);
+                    if (demo) {
+                        DemoShop.fill(log, pictures, shelf, clock);
+                    }
+                    return listen(new Desk(log, pictures, shelf, clock), log, options, number.value());
+                })));
+    }
+
+    private static Outcome<Running> listen(Desk desk, SqliteJobLog log, Options options, int port) {
+        try {
+            return Outcome.ok(new Running(
+                    Server.start(
+                            desk,
+                            PdfPaper::pdf,
+                            () -> UUID.randomUUID().toString(),
+                            ZoneId.systemDefault(),
+                            options.get("host", HOST),
+                            port),
+                    log));
+        } catch (JavalinBindException taken) {
+            log.close();
+            return Outcome.refused(
+                    "port " + port, "another program listens there", "Stop it, or take another with --port N");
+        }
+    }
+
+    private static Outcome<Integer> port(String text) {
+        try {
+            int port = Integer.parseInt(text);
+            if (port >= 0 && port < 65536) {
+                return Outcome.ok(port);
+            }
+        } catch (NumberFormatException letters) {
+            return Outcome.refused("--port", "\"" + text + "\" is not a number", "Type a number such as " + PORT);
+        }
+        return Outcome.refused("--port", text + " is not a port", "Type a number from 0 to 65535");
+    }
+
+    private static void browse(String url) {
+        if (GraphicsEnvironment.isHeadless() || !Desktop.isDesktopSupported()) {
+            return;
+        }
+        try {
+            Desktop.getDesktop().browse(URI.create(url));
+        } catch (IOException | UnsupportedOperationException none) {
+            // no browser here: the address is printed
+        }
+    }
+}

@@ -1,0 +1,35 @@
+package shimwright.bench.command;
+
+import java.io.PrintStream;
+
+/** What the command line says of itself. */
+public final class Words {
+    private Words() {}
+
+    /** Prints what can be asked. */
+    public static int help(PrintStream out) {
+        out.println(
+                """
+                Shimwright, a bench companion for people who rebuild manual gearboxes.
+
+                  shimwright demo                    a shop to try things in, made anew each time
+                  shimwright serve --data DIR        your own shop; DIR is made when it is not there
+                      --port N                       port to listen on (8613)
+                      --host ADDRESS                 address to listen on (127.0.0.1; 0.0.0.0 lets the tablet in)
+                      --accept-log                   go on with a log that is shorter than its head file says
+                  shimwright unit check FILE         every problem of a unit file, with line and column
+                  shimwright unit new                the beginning of a unit file
+                  shimwright unit schema             the JSON Schema of unit files
+                  shimwright calc                    the worksheets
+                  shimwright calc NAME --help        a worksheet's inputs
+                  shimwright calc NAME key=value …   work it out
+                """);
+        return 0;
+    }
+
+    /** Says that a command is not known. */
+    public static int unknown(String command, PrintStream err) {
+        err.println("There is no command \"" + command + "\". Type ./shimwright help for what there is.");
+        return 2;
+    }
+}

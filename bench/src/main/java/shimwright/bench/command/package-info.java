@@ -1,0 +1,3 @@
+/** The command line. */
+@org.jspecify.annotations.NullMarked
+package shimwright.bench.command;

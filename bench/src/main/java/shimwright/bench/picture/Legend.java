@@ -1,0 +1,122 @@
+package shimwright.bench.picture;
+
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import shimwright.bench.picture.SectionState.Stand;
+import shimwright.bench.picture.Svg.Letter;
+import shimwright.bench.picture.Svg.Stroke;
+import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.rebuild.unit.Item;
+import shimwright.rebuild.unit.Unit;
+
+/** What the lines mean, what is shown, and a scale bar. */
+final class Legend {
+    private static final double ROW = 22;
+    private static final double LINE = 17;
+    private static final double SWATCH = 30;
+    private static final double LONGEST_BAR = 130;
+    private static final Item SAMPLE =
+            new Item("", "", "", Item.Shape.BODY, "", List.of(), List.of(), List.of(), 1, false, false, "", Set.of());
+
+    private final List<Stand> stands = new ArrayList<>();
+    private final UnitSystem units;
+    private final double scale;
+    private final String name;
+    private final String shows;
+
+    /**
+     * Plans the legend.
+     *
+     * @param scale drawing units per metre of the upright section; 0 leaves the bar out
+     */
+    Legend(Unit unit, SectionState state, View view, boolean upright, boolean flat, double scale) {
+        this.units = view.units();
+        this.scale = scale;
+        this.name = unit.type().maker() + " " + unit.type().model() + " " + unit.variant();
+        String cross = "across the differential, seen from above, front up";
+        this.shows = upright
+                ? "Section through the shafts, front to the left" + (flat ? "; " + cross : "")
+                : "Section " + cross;
+        stands.add(Stand.FITTED);
+        if (!state.inHand().isEmpty()) {
+            stands.add(Stand.IN_HAND);
+        }
+        if (!state.trial().isEmpty()) {
+            stands.add(Stand.TRIAL);
+        }
+        stands.add(Stand.COMING);
+    }
+
+    double height(double width) {
+        double bar = scale > 0 ? ROW : 0;
+        return ROW * rows(width).size() + bar + LINE * (lines(width).size() + 1) + 6;
+    }
+
+    private List<String> lines(double width) {
+        return Type.wrap(shows, Ink.SMALL, false, width);
+    }
+
+    private List<List<Stand>> rows(double width) {
+        List<List<Stand>> rows = new ArrayList<>();
+        List<Stand> row = new ArrayList<>();
+        double x = 0;
+        for (Stand stand : stands) {
+            if (x > 0 && x + entry(stand) - 20 > width) {
+                rows.add(row);
+                row = new ArrayList<>();
+                x = 0;
+            }
+            row.add(stand);
+            x += entry(stand);
+        }
+        rows.add(row);
+        return rows;
+    }
+
+    private static double entry(Stand stand) {
+        return SWATCH + 8 + Type.width(stand.words(), Ink.SMALL, false) + 20;
+    }
+
+    void draw(Svg svg, double left, double top, double width) {
+        double y = top + ROW / 2;
+        for (List<Stand> row : rows(width)) {
+            double x = left;
+            for (Stand stand : row) {
+                Area box = new Area(new Rectangle2D.Double(x + 1, y - 7, SWATCH, 14));
+                Figure sample = new Figure(SAMPLE, List.of(new Figure.Piece(box, Figure.Fill.RISING)), List.of());
+                new Pen(svg).figure(sample, new AffineTransform(), stand, false, false);
+                svg.text(x + SWATCH + 8, y + 4.2, stand.words(), Letter.start(Ink.SMALL));
+                x += entry(stand);
+            }
+            y += ROW;
+        }
+        if (scale > 0) {
+            bar(svg, left + 1, y);
+            y += ROW;
+        }
+        svg.text(left, y + 6, name, Letter.start(Ink.TEXT).strong());
+        for (String line : lines(width)) {
+            y += LINE;
+            svg.text(left, y + 6, line, Letter.start(Ink.SMALL).in(Ink.SOFT));
+        }
+    }
+
+    /** A bar of a round length. */
+    private void bar(Svg svg, double left, double y) {
+        boolean inch = units == UnitSystem.INCH;
+        double one = inch ? 0.0254 : 0.01;
+        int count = 1;
+        for (int n : new int[] {2, 5, 10}) {
+            count = n * one * scale <= LONGEST_BAR ? n : count;
+        }
+        double end = left + count * one * scale;
+        String d = "M" + Svg.p(left, y - 5) + "L" + Svg.p(left, y + 5) + "M" + Svg.p(left, y) + "L" + Svg.p(end, y)
+                + "M" + Svg.p(end, y - 5) + "L" + Svg.p(end, y + 5);
+        svg.path(d, "", new Stroke(Ink.INK, 1.2));
+        svg.text(end + 7, y + 4.2, inch ? count + " in" : count * 10 + " mm", Letter.start(Ink.SMALL));
+    }
+}

@@ -1,0 +1,123 @@
+package shimwright.bench.picture;
+
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
+import shimwright.bench.picture.Figure.Fill;
+import shimwright.bench.picture.SectionState.Stand;
+import shimwright.bench.picture.Svg.Stroke;
+
+/**
+ * Draws a figure the way its item stands: fitted in ink with fill and section lines, in the hand with a heavy blue
+ * outline and blue lines, in for a trial with long dashes, still to come in thin grey dashes.
+ */
+final class Pen {
+    private static final Stroke NONE = new Stroke(Ink.INK, 0);
+    private static final Stroke EDGE = new Stroke(Ink.INK, 1.1);
+    private static final Stroke COMING = new Stroke(Ink.GREY, 0.8, Ink.COMING_DASH);
+
+    private final Svg svg;
+
+    Pen(Svg svg) {
+        this.svg = svg;
+    }
+
+    /**
+     * Draws one figure.
+     *
+     * @param thin true where the part is too thin on the sheet for section lines
+     * @param accent true for the shim of the clearance that is shown
+     */
+    void figure(Figure figure, AffineTransform place, Stand stand, boolean thin, boolean accent) {
+        if (stand == Stand.COMING) {
+            Stroke dashes = accent ? new Stroke(Ink.BLUE, 1.4, Ink.COMING_DASH) : COMING;
+            svg.path(Svg.data(place.createTransformedShape(figure.silhouette())), "", dashes);
+            return;
+        }
+        for (Figure.Piece piece : figure.pieces()) {
+            Shape shape = place.createTransformedShape(piece.outline());
+            if (piece.fill() == Fill.BLACK || (accent && thin)) {
+                solid(shape, accent || stand == Stand.IN_HAND ? Ink.BLUE : Ink.INK, stand);
+            } else {
+                piece(shape, piece.fill(), stand, thin);
+            }
+        }
+        for (Figure.Line line : figure.lines()) {
+            svg.path(Svg.data(place.createTransformedShape(line.path())), "", mark(line.mark(), stand));
+        }
+    }
+
+    private void piece(Shape shape, Fill fill, Stand stand, boolean thin) {
+        String d = Svg.data(shape);
+        boolean hand = stand == Stand.IN_HAND;
+        String colour = hand ? Ink.BLUE : Ink.INK;
+        svg.path(d, ground(fill, stand, thin), NONE);
+        if (hand || (!thin && cut(fill))) {
+            svg.path(lines(shape, fill, hand), "", new Stroke(colour, hand ? 1 : 0.55));
+        }
+        svg.path(d, "", outline(stand));
+    }
+
+    private void solid(Shape shape, String colour, Stand stand) {
+        svg.path(Svg.data(shape), colour, new Stroke(colour, stand == Stand.IN_HAND ? 1.6 : 0.6));
+    }
+
+    private static boolean cut(Fill fill) {
+        return fill == Fill.RISING || fill == Fill.FALLING || fill == Fill.CLOSE;
+    }
+
+    private static String ground(Fill fill, Stand stand, boolean thin) {
+        if (stand == Stand.IN_HAND) {
+            return Ink.BLUE_WASH;
+        }
+        if (fill == Fill.PLAIN) {
+            return Ink.STEEL;
+        }
+        return thin ? Ink.BRONZE : Ink.SECTION;
+    }
+
+    private static String lines(Shape shape, Fill fill, boolean hand) {
+        double angle = fill == Fill.FALLING ? -45 : 45;
+        double pitch = fill == Fill.CLOSE ? 3.2 : 4.6;
+        return Hatch.lines(shape, angle, hand ? pitch + 0.6 : pitch);
+    }
+
+    private static Stroke outline(Stand stand) {
+        return switch (stand) {
+            case IN_HAND -> new Stroke(Ink.BLUE, 2.2);
+            case TRIAL -> new Stroke(Ink.INK, 1.2, "8 2.5");
+            case COMING -> COMING;
+            case FITTED -> EDGE;
+        };
+    }
+
+    private static Stroke mark(Figure.Mark mark, Stand stand) {
+        String colour = stand == Stand.IN_HAND ? Ink.BLUE : Ink.INK;
+        return switch (mark) {
+            case EDGE -> new Stroke(colour, 0.8);
+            case CENTRE -> new Stroke(colour, 0.5, "6 1.5 1.5 1.5");
+            case THREAD -> new Stroke(colour, 0.6);
+        };
+    }
+
+    /** A casting: cut metal with wide section lines. */
+    void casting(Area metal, Stand stand) {
+        String d = Svg.data(metal);
+        if (stand == Stand.COMING) {
+            svg.path(d, "", COMING);
+            return;
+        }
+        boolean hand = stand == Stand.IN_HAND;
+        svg.path(d, hand ? Ink.BLUE_WASH : Ink.CASTING, NONE);
+        svg.path(Hatch.lines(metal, -45, 7), "", new Stroke(hand ? Ink.BLUE : Ink.CASTING_LINE, hand ? 0.9 : 0.7));
+        svg.path(d, "", hand ? outline(stand) : new Stroke(Ink.INK, 1.4, stand == Stand.TRIAL ? "8 2.5" : ""));
+    }
+
+    void centreLine(double x1, double y1, double x2, double y2) {
+        svg.line(x1, y1, x2, y2, new Stroke(Ink.INK, 0.6, Ink.CENTRE_DASH));
+    }
+
+    void hiddenTip(double x1, double y1, double x2, double y2) {
+        svg.line(x1, y1, x2, y2, new Stroke(Ink.INK, 0.8, Ink.HIDDEN_DASH));
+    }
+}

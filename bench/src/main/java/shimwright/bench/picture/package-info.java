@@ -1,0 +1,3 @@
+/** Drawings as SVG text: the section of a unit, and the plots of readings, limits, packs and budgets. */
+@org.jspecify.annotations.NullMarked
+package shimwright.bench.picture;

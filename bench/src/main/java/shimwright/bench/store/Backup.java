@@ -1,0 +1,220 @@
+package shimwright.bench.store;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Kept;
+
+/**
+ * Backups of a data folder: a folder with a copy of the log taken in one piece, its head, the pictures that its entries
+ * name, the shop's unit files, and a list of all of them with hashes. It may be made while a program writes.
+ */
+public final class Backup {
+    private Backup() {}
+
+    /**
+     * What a backup holds.
+     *
+     * @param head how far its log goes
+     * @param files the number of its files
+     * @param missing pictures that entries name and that were not in the data folder, or not whole
+     */
+    public record Made(Head head, int files, List<Refusal> missing) {}
+
+    /**
+     * Makes a backup and checks the copy, not the original.
+     *
+     * @param data the data folder
+     * @param target a folder that is not there yet or is empty; it appears only when the backup is whole
+     */
+    public static Outcome<Made> make(Path data, Path target) {
+        return guarded(target, () -> {
+            DataFolder from = new DataFolder(data);
+            Outcome<Path> part = begin(target);
+            if (!(part instanceof Outcome.Ok<Path> begun)) {
+                return Outcome.refused(part.refusals());
+            }
+            if (!Files.exists(from.database())) {
+                return Outcome.refused(data.toString(), "there is no job log here", "Name a data folder");
+            }
+            DataFolder to = new DataFolder(begun.value());
+            copyLog(from, to);
+            Outcome<Head> log = head(to);
+            if (!(log instanceof Outcome.Ok<Head> head)) {
+                return Outcome.refused(log.refusals());
+            }
+            List<Refusal> missing = copyPictures(from, to);
+            copyAll(from.units(), to.units());
+            Files.writeString(to.manifest(), Manifest.of(to.root()), StandardCharsets.UTF_8);
+            Outcome<Made> checked = check(to.root());
+            return checked.flatMap(made -> finish(to.root(), target, new Made(head.value(), made.files(), missing)));
+        });
+    }
+
+    /** Checks a backup: every file against its list, the database's pages, the chain and the head. */
+    public static Outcome<Made> check(Path backup) {
+        return guarded(backup, () -> {
+            DataFolder files = new DataFolder(backup);
+            Outcome<Integer> listed = Manifest.check(files);
+            if (!(listed instanceof Outcome.Ok<Integer> count)) {
+                return Outcome.refused(listed.refusals());
+            }
+            return new LogCheck(files).check(false).map(head -> new Made(head, count.value(), List.of()));
+        });
+    }
+
+    /**
+     * Puts a backup into a new data folder after checking it, and checks what arrived.
+     *
+     * @param target a folder that is not there yet or is empty
+     */
+    public static Outcome<Made> restore(Path backup, Path target) {
+        Outcome<Made> sound = check(backup);
+        if (!sound.isOk()) {
+            return sound;
+        }
+        return guarded(target, () -> {
+            Outcome<Path> part = begin(target);
+            if (!(part instanceof Outcome.Ok<Path> begun)) {
+                return Outcome.refused(part.refusals());
+            }
+            copyAll(backup, begun.value());
+            Outcome<Made> arrived = check(begun.value());
+            Files.deleteIfExists(new DataFolder(begun.value()).manifest());
+            return arrived.flatMap(made -> finish(begun.value(), target, made));
+        });
+    }
+
+    private interface Work {
+        Outcome<Made> run() throws IOException, SQLException;
+    }
+
+    private static Outcome<Made> guarded(Path place, Work work) {
+        try {
+            return work.run();
+        } catch (IOException failed) {
+            return Outcome.refused(place.toString(), "not done: " + Disk.why(failed), "Put that right and try again");
+        } catch (SQLException failed) {
+            return Outcome.refused(place.toString(), "not done: " + Sql.why(failed), "Put that right and try again");
+        }
+    }
+
+    /** An empty folder beside the target to work in. */
+    private static Outcome<Path> begin(Path target) throws IOException {
+        if (Files.exists(target) && !isEmptyFolder(target)) {
+            return Outcome.refused(
+                    target.toString(), "there is something here already", "Name a folder that is not there yet");
+        }
+        Path part = target.resolveSibling(target.getFileName() + ".part");
+        deleteAll(part);
+        Disk.makeFolder(part);
+        return Outcome.ok(part);
+    }
+
+    private static boolean isEmptyFolder(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return false;
+        }
+        try (Stream<Path> inside = Files.list(folder)) {
+            return inside.findAny().isEmpty();
+        }
+    }
+
+    private static void deleteAll(Path folder) throws IOException {
+        if (Files.exists(folder)) {
+            try (Stream<Path> all = Files.walk(folder)) {
+                for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(path);
+                }
+            }
+        }
+    }
+
+    private static Outcome<Made> finish(Path part, Path target, Made made) {
+        return guarded(target, () -> {
+            for (Path file : Manifest.files(part)) {
+                Disk.syncFile(file);
+                Disk.syncFolder(Disk.parent(file));
+            }
+            Files.deleteIfExists(target);
+            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+            Disk.syncFolder(Disk.parent(target));
+            return Outcome.ok(made);
+        });
+    }
+
+    private static void copyLog(DataFolder from, DataFolder to) throws SQLException {
+        try (Connection database = Sql.toRead(from.database());
+                PreparedStatement copy = database.prepareStatement("vacuum into ?")) {
+            copy.setString(1, to.database().toAbsolutePath().toString());
+            copy.execute();
+        }
+    }
+
+    /** Checks the copied log and writes its head file. */
+    private static Outcome<Head> head(DataFolder to) throws IOException {
+        Outcome<Head> log = new LogCheck(to).check(true);
+        if (log instanceof Outcome.Ok<Head> head) {
+            new HeadFile(to.head()).write(head.value());
+        }
+        return log;
+    }
+
+    private static List<Refusal> copyPictures(DataFolder from, DataFolder to) throws IOException {
+        Outcome<FilePictureStore> opened = FilePictureStore.open(to.pictures());
+        if (!(opened instanceof Outcome.Ok<FilePictureStore> target)) {
+            throw new IOException(opened.refusals().get(0).sentence());
+        }
+        FilePictureStore source = FilePictureStore.over(from.pictures());
+        List<Refusal> missing = new ArrayList<>();
+        for (String hash : named(to)) {
+            Optional<byte[]> content = source.find(hash);
+            if (content.isEmpty() || !target.value().keep(hash, content.get()).isOk()) {
+                missing.add(new Refusal(
+                        "picture " + hash.substring(0, Math.min(12, hash.length())),
+                        "an entry names it, but it is not there or not whole",
+                        "Look for it in an older backup"));
+            }
+        }
+        return missing;
+    }
+
+    private static Set<String> named(DataFolder copy) {
+        Set<String> hashes = new LinkedHashSet<>();
+        Outcome<ReadOnlyJobLog> opened = ReadOnlyJobLog.open(copy.root());
+        try (ReadOnlyJobLog log = opened.orElseThrow()) {
+            for (String stream : log.streams()) {
+                for (Kept kept : log.read(stream)) {
+                    if (kept.body() instanceof Entry.PictureAdded picture) {
+                        hashes.add(picture.picture());
+                    }
+                }
+            }
+        }
+        return hashes;
+    }
+
+    private static void copyAll(Path from, Path to) throws IOException {
+        for (Path file : Manifest.files(from)) {
+            Path copy = to.resolve(from.relativize(file).toString());
+            Files.createDirectories(Disk.parent(copy));
+            Files.copy(file, copy);
+        }
+    }
+}

@@ -1,0 +1,33 @@
+package shimwright.bench.store;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.HexFormat;
+
+/**
+ * The hash chain of the log.
+ *
+ * <p>{@code hash = SHA-256(version ‖ previous ‖ n₁ ‖ text₁ ‖ … ‖ n₆ ‖ text₆)} with one version byte (1), the previous
+ * hash as 32 bytes (zeros before the first entry), and stream, id, time, person, type and body as UTF-8, each after its
+ * length in bytes as a 4-byte big-endian number. Lengths make the text unambiguous: no two entries share one.
+ */
+final class Chain {
+    private static final byte VERSION = 1;
+
+    private Chain() {}
+
+    /** The hash of the entry that follows {@code previous}; both lower-case hex. */
+    static String next(String previous, String... texts) {
+        MessageDigest digest = Disk.sha256();
+        digest.update(VERSION);
+        digest.update(HexFormat.of().parseHex(previous));
+        for (String text : texts) {
+            byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+            digest.update(
+                    ByteBuffer.allocate(Integer.BYTES).putInt(bytes.length).array());
+            digest.update(bytes);
+        }
+        return HexFormat.of().formatHex(digest.digest());
+    }
+}

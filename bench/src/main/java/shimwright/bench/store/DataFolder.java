@@ -1,0 +1,40 @@
+package shimwright.bench.store;
+
+import java.nio.file.Path;
+
+/**
+ * Where things lie in a data folder, and in a backup of one.
+ *
+ * @param root the folder
+ */
+public record DataFolder(Path root) {
+    /** The job log. */
+    public Path database() {
+        return root.resolve("shimwright.db");
+    }
+
+    /** How far the job log goes, kept apart from it. */
+    public Path head() {
+        return root.resolve("head");
+    }
+
+    /** Pictures by their hash. */
+    public Path pictures() {
+        return root.resolve("pictures");
+    }
+
+    /** Unit files of the shop. */
+    public Path units() {
+        return root.resolve("units");
+    }
+
+    /** Held while a program writes here. */
+    Path lock() {
+        return root.resolve("lock");
+    }
+
+    /** In a backup: every file with its size and hash. */
+    Path manifest() {
+        return root.resolve("manifest");
+    }
+}

@@ -1,0 +1,136 @@
+package shimwright.bench.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.EntryCodec;
+import shimwright.rebuild.job.Head;
+
+/**
+ * Walks the whole log and compares it with its head file, writing nothing: SQLite's own check of its pages, the tables,
+ * and every entry's two hashes.
+ */
+final class LogCheck {
+    private final Path folder;
+    private final DataFolder files;
+
+    LogCheck(DataFolder files) {
+        this.files = files;
+        this.folder = files.root();
+    }
+
+    /**
+     * The head of a sound log.
+     *
+     * @param accepted whether a missing or damaged head file and one that says more are let pass
+     */
+    Outcome<Head> check(boolean accepted) {
+        try {
+            HeadFile file = new HeadFile(files.head());
+            boolean headThere = file.exists();
+            Optional<Head> head = file.read();
+            Head mark = head.orElse(Head.EMPTY);
+            Outcome<Walk> walk = walk(mark.count());
+            if (!(walk instanceof Outcome.Ok<Walk> ok)) {
+                return walk.map(Walk::head);
+            }
+            Optional<Refusal> fault = compare(headThere, head, ok.value(), accepted);
+            return fault.isPresent() ? Outcome.refused(List.of(fault.get())) : walk.map(Walk::head);
+        } catch (SQLException failed) {
+            return refused(Fault.damaged(folder, Sql.why(failed)));
+        } catch (IOException failed) {
+            return refused(Fault.damaged(folder, Disk.why(failed)));
+        }
+    }
+
+    private Optional<Refusal> compare(boolean headThere, Optional<Head> head, Walk walk, boolean accepted) {
+        Head log = walk.head();
+        if (head.isEmpty()) {
+            if (accepted || (log.count() == 0 && !headThere)) {
+                return Optional.empty();
+            }
+            return Optional.of(headThere ? Fault.headTorn(folder, log) : Fault.headMissing(folder, log));
+        }
+        if (log.count() < head.get().count()) {
+            return accepted ? Optional.empty() : Optional.of(Fault.shorter(folder, head.get(), log));
+        }
+        return walk.atMark().equals(head.get().hash())
+                ? Optional.empty()
+                : Optional.of(Fault.other(folder, head.get()));
+    }
+
+    /** The head that the walk came to and the hash it met at the marked number. */
+    private record Walk(Head head, String atMark) {}
+
+    private Outcome<Walk> walk(long mark) throws IOException, SQLException {
+        Walk nothing = new Walk(Head.EMPTY, mark == 0 ? Head.EMPTY.hash() : "");
+        if (!Files.exists(files.database()) || Files.size(files.database()) == 0) {
+            return Outcome.ok(nothing);
+        }
+        try (Connection database = Sql.toRead(files.database())) {
+            int version = Schema.version(database);
+            if (version > Schema.NEWEST) {
+                return refused(Fault.newer(folder, "tables of version " + version));
+            }
+            if (!Schema.isOurs(database)) {
+                return refused(Fault.guard(folder));
+            }
+            String pages = pages(database);
+            if (!pages.equals("ok")) {
+                return refused(Fault.damaged(folder, pages));
+            }
+            return version == 0 ? Outcome.ok(nothing) : walk(database, mark);
+        }
+    }
+
+    private static String pages(Connection database) throws SQLException {
+        try (Statement ask = database.createStatement();
+                ResultSet answer = ask.executeQuery("pragma integrity_check(1)")) {
+            return answer.next() ? answer.getString(1) : "no answer";
+        }
+    }
+
+    private Outcome<Walk> walk(Connection database, long mark) throws SQLException {
+        Head log = Head.EMPTY;
+        String atMark = mark == 0 ? log.hash() : "";
+        Map<String, Head> streams = new HashMap<>();
+        try (Statement ask = database.createStatement();
+                ResultSet rows = ask.executeQuery("select " + Row.COLUMNS + " from entry order by number")) {
+            while (rows.next()) {
+                Row row = Row.of(rows);
+                Head stream = streams.getOrDefault(row.stream(), Head.EMPTY);
+                if (!row.follows(log) || !row.followsInStream(stream)) {
+                    return refused(Fault.broken(folder, log.count() + 1, count(database)));
+                }
+                if (!EntryCodec.knows(row.type())) {
+                    return refused(Fault.newer(folder, "an entry of the type " + row.type()));
+                }
+                log = row.head();
+                streams.put(row.stream(), row.streamHead());
+                atMark = log.count() == mark ? log.hash() : atMark;
+            }
+        }
+        return Outcome.ok(new Walk(log, atMark));
+    }
+
+    private static long count(Connection database) throws SQLException {
+        try (Statement ask = database.createStatement();
+                ResultSet answer = ask.executeQuery("select count(*) from entry")) {
+            return answer.next() ? answer.getLong(1) : 0;
+        }
+    }
+
+    private static <T> Outcome<T> refused(Refusal refusal) {
+        return Outcome.refused(List.of(refusal));
+    }
+}

@@ -1,0 +1,68 @@
+package shimwright.bench.store;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.function.Function;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Draft;
+import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.JobLog;
+import shimwright.rebuild.job.Kept;
+
+/** A data folder's job log for reading, also while another program writes it. */
+public final class ReadOnlyJobLog implements JobLog, AutoCloseable {
+    private final Path folder;
+    private final Readers readers;
+
+    private ReadOnlyJobLog(DataFolder files) {
+        this.folder = files.root();
+        this.readers = new Readers(files);
+    }
+
+    /** Opens a log after the same checks as {@link SqliteJobLog#open}; refused where there is none. */
+    public static Outcome<ReadOnlyJobLog> open(Path folder) {
+        DataFolder files = new DataFolder(folder);
+        if (!Files.exists(files.database()) && !Files.exists(files.head())) {
+            return Outcome.refused(folder.toString(), "there is no job log here", "Name a data folder");
+        }
+        return new LogCheck(files).check(false).map(sound -> new ReadOnlyJobLog(files));
+    }
+
+    /** Always refused. */
+    @Override
+    public Outcome<Kept> append(Draft draft, Function<List<Kept>, List<Refusal>> rules) {
+        return Outcome.refused(folder.toString(), "not kept: this log is open for reading only", "");
+    }
+
+    @Override
+    public List<Kept> read(String stream) {
+        return readers.read(stream);
+    }
+
+    @Override
+    public List<String> streams() {
+        return readers.streams();
+    }
+
+    @Override
+    public Head head() {
+        return readers.head();
+    }
+
+    @Override
+    public Head head(String stream) {
+        return readers.head(stream);
+    }
+
+    @Override
+    public void close() {
+        try {
+            readers.close();
+        } catch (SQLException failed) {
+            throw new IllegalStateException("the log could not be closed", failed);
+        }
+    }
+}

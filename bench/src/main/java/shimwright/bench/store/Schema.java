@@ -1,0 +1,76 @@
+package shimwright.bench.store;
+
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** The tables of the log, version by version. */
+final class Schema {
+    /** The statements that lead from version {@code i} to version {@code i + 1}; only ever added to. */
+    private static final List<List<String>> MIGRATIONS = List.of(List.of("""
+            create table entry (
+              number integer primary key,
+              stream text not null,
+              stream_number integer not null,
+              id text not null unique,
+              at text not null,
+              by_whom text not null,
+              type text not null,
+              body text not null,
+              hash text not null,
+              stream_hash text not null,
+              unique (stream, stream_number)
+            ) strict""", """
+            create trigger entry_stays before update on entry
+            begin select raise(abort, 'an entry is never changed'); end""", """
+            create trigger entry_remains before delete on entry
+            begin select raise(abort, 'an entry is never removed'); end"""));
+
+    /** The version this program writes. */
+    static final int NEWEST = MIGRATIONS.size();
+
+    private Schema() {}
+
+    /** The version of an open database; 0 for one without tables. */
+    static int version(Connection database) throws SQLException {
+        try (Statement ask = database.createStatement();
+                ResultSet answer = ask.executeQuery("pragma user_version")) {
+            return answer.next() ? answer.getInt(1) : 0;
+        }
+    }
+
+    /** Brings the tables to the newest version, each version whole or not at all. */
+    static void migrate(Connection database) throws SQLException {
+        for (int from = version(database); from < NEWEST; from++) {
+            List<String> statements = new ArrayList<>(MIGRATIONS.get(from));
+            statements.add("pragma user_version = " + (from + 1));
+            Sql.inTransaction(database, statements);
+        }
+    }
+
+    /** Whether the tables are those that this program made for their version. */
+    static boolean isOurs(Connection database) throws SQLException {
+        List<String> made = MIGRATIONS.subList(0, version(database)).stream()
+                .flatMap(List::stream)
+                .toList();
+        List<String> found = new ArrayList<>();
+        try (Statement ask = database.createStatement();
+                ResultSet rows =
+                        ask.executeQuery("select sql from sqlite_schema where sql is not null order by rowid")) {
+            while (rows.next()) {
+                found.add(rows.getString(1));
+            }
+        }
+        return plain(found).equals(plain(made));
+    }
+
+    private static List<String> plain(List<String> statements) {
+        return statements.stream()
+                .map(sql -> sql.replaceAll("\\s+", " ").strip().toLowerCase(Locale.ROOT))
+                .toList();
+    }
+}

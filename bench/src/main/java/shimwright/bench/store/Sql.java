@@ -1,0 +1,172 @@
+package shimwright.bench.store;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+import shimwright.rebuild.job.Head;
+
+/** Connections to the log, and the few statements asked of it. */
+final class Sql {
+    private static final int BUSY_MILLISECONDS = 10_000;
+
+    private Sql() {}
+
+    /** A connection that may write: every commit is synced before it returns. */
+    static Connection toWrite(Path database) throws SQLException {
+        SQLiteConfig config = common();
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        return config.createConnection(url(database));
+    }
+
+    /** A connection that cannot write. */
+    static Connection toRead(Path database) throws SQLException {
+        SQLiteConfig config = common();
+        config.setReadOnly(true);
+        return config.createConnection(url(database));
+    }
+
+    private static SQLiteConfig common() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.enforceForeignKeys(true);
+        config.setBusyTimeout(BUSY_MILLISECONDS);
+        return config;
+    }
+
+    private static String url(Path database) {
+        return "jdbc:sqlite:" + database.toAbsolutePath();
+    }
+
+    static void run(Connection database, String statement) throws SQLException {
+        try (Statement ask = database.createStatement()) {
+            ask.execute(statement);
+        }
+    }
+
+    /** All statements, or none. */
+    static void inTransaction(Connection database, List<String> statements) throws SQLException {
+        boolean done = false;
+        run(database, "begin immediate");
+        try {
+            for (String statement : statements) {
+                run(database, statement);
+            }
+            run(database, "commit");
+            done = true;
+        } finally {
+            if (!done) {
+                rollback(database);
+            }
+        }
+    }
+
+    /** Leaves a transaction that failed; SQLite may have left it already, which is as good. */
+    static void rollback(Connection database) {
+        try {
+            run(database, "rollback");
+        } catch (SQLException alreadyOut) {
+            return;
+        }
+    }
+
+    /** The rows of a stream in order. */
+    static List<Row> stream(Connection database, String stream) throws SQLException {
+        List<Row> found = new ArrayList<>();
+        try (PreparedStatement ask = database.prepareStatement(
+                "select " + Row.COLUMNS + " from entry where stream = ? order by stream_number")) {
+            ask.setString(1, stream);
+            try (ResultSet rows = ask.executeQuery()) {
+                while (rows.next()) {
+                    found.add(Row.of(rows));
+                }
+            }
+        }
+        return found;
+    }
+
+    /** The row of a client's id. */
+    static Optional<Row> entry(Connection database, String id) throws SQLException {
+        return one(database, "select " + Row.COLUMNS + " from entry where id = ?", id);
+    }
+
+    /** The head of the whole log. */
+    static Head head(Connection database) throws SQLException {
+        return one(database, "select " + Row.COLUMNS + " from entry order by number desc limit 1")
+                .map(Row::head)
+                .orElse(Head.EMPTY);
+    }
+
+    /** The head of a stream. */
+    static Head head(Connection database, String stream) throws SQLException {
+        return one(
+                        database,
+                        "select " + Row.COLUMNS + " from entry where stream = ? order by stream_number desc limit 1",
+                        stream)
+                .map(Row::streamHead)
+                .orElse(Head.EMPTY);
+    }
+
+    /** The streams in order of their first entry. */
+    static List<String> streams(Connection database) throws SQLException {
+        List<String> found = new ArrayList<>();
+        try (Statement ask = database.createStatement();
+                ResultSet rows = ask.executeQuery("select stream from entry where stream_number = 1 order by number")) {
+            while (rows.next()) {
+                found.add(rows.getString(1));
+            }
+        }
+        return found;
+    }
+
+    static void insert(Connection database, Row row) throws SQLException {
+        try (PreparedStatement put = database.prepareStatement(
+                "insert into entry (" + Row.COLUMNS + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
+            put.setLong(1, row.number());
+            put.setString(2, row.stream());
+            put.setLong(3, row.streamNumber());
+            put.setString(4, row.id());
+            put.setString(5, row.at());
+            put.setString(6, row.by());
+            put.setString(7, row.type());
+            put.setString(8, row.body());
+            put.setString(9, row.hash());
+            put.setString(10, row.streamHash());
+            put.executeUpdate();
+        }
+    }
+
+    private static Optional<Row> one(Connection database, String query, String... given) throws SQLException {
+        try (PreparedStatement ask = database.prepareStatement(query)) {
+            for (int i = 0; i < given.length; i++) {
+                ask.setString(i + 1, given[i]);
+            }
+            try (ResultSet rows = ask.executeQuery()) {
+                return rows.next() ? Optional.of(Row.of(rows)) : Optional.empty();
+            }
+        }
+    }
+
+    /** Why the database refused, in words for a person. */
+    static String why(SQLException failed) {
+        SQLiteErrorCode code =
+                failed instanceof SQLiteException known ? known.getResultCode() : SQLiteErrorCode.SQLITE_ERROR;
+        return switch (code.code & 0xff) {
+            case 13 -> "the disk is full";
+            case 8 -> "the disk or the data folder can only be read";
+            case 5, 6 -> "another program holds the log";
+            case 11, 26 -> "the log's file is damaged";
+            case 14 -> "the log's file cannot be opened";
+            default -> "the disk answered with an error (" + failed.getMessage() + ")";
+        };
+    }
+}

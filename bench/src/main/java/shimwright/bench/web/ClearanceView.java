@@ -1,0 +1,108 @@
+package shimwright.bench.web;
+
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import shimwright.bench.picture.SectionState;
+import shimwright.mechanics.working.Line;
+import shimwright.rebuild.clearance.Reading;
+import shimwright.rebuild.clearance.Reading.Measured;
+import shimwright.rebuild.clearance.Session;
+import shimwright.rebuild.clearance.Session.Stage;
+import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.unit.Clearance;
+import shimwright.rebuild.unit.Clearance.Position;
+
+/**
+ * A clearance session as its page shows it.
+ *
+ * @param session the session
+ * @param shop the drawer
+ * @param unit the unit's shim spreads come from it
+ * @param drawing the section with the loop
+ * @param series the readings drawn with the limits; empty while there are none
+ * @param packs the packs on offer drawn against the limits; empty while there are none
+ * @param limits the clearance's doubt against its limits; empty until it has settled
+ * @param budget where the doubt comes from; empty until it has settled
+ */
+public record ClearanceView(
+        Session session,
+        Shop shop,
+        shimwright.rebuild.unit.Unit unit,
+        Drawings drawing,
+        String series,
+        String packs,
+        String limits,
+        String budget) {
+
+    static ClearanceView of(Desk.OnBench bench, Session session, Shop shop, Show show) {
+        Clearance clearance = session.clearance();
+        Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
+        SectionState state = SectionState.EMPTY.withFitted(fitted).withClearance(clearance.id());
+        Drawings drawing = Drawings.of(bench.unit(), state, "loop", show);
+        return new ClearanceView(
+                session,
+                shop,
+                bench.unit(),
+                drawing,
+                Pictures.series(session, show),
+                Pictures.packs(session, show),
+                Pictures.limits(session, show),
+                Pictures.budget(session, show));
+    }
+
+    /** True while rounds are wanted. */
+    public boolean reading() {
+        Stage stage = session.stage();
+        return stage == Stage.READ_TRIAL || stage == Stage.READ_LAST || stage == Stage.READ_AGAIN;
+    }
+
+    /** How many numbers one round has. */
+    public int fields() {
+        return ClearancePages.fields(session.clearance());
+    }
+
+    /** What the i-th number of a round is called, from 1. */
+    public String label(int i) {
+        return ClearancePages.label(session.clearance(), i);
+    }
+
+    /** Pieces that could go in at a position, thinnest first. */
+    public List<Shop.Piece> drawer(Position position) {
+        return shop.usable(position.family(), unit.shimFamily(position.family()).spread()).stream()
+                .sorted((a, b) -> Double.compare(a.thickness(), b.thickness()))
+                .toList();
+    }
+
+    private @Nullable Measured measured() {
+        return session.current().measured();
+    }
+
+    /** True where a round, counted from 1, was used. */
+    public boolean used(int round) {
+        Measured m = measured();
+        return m == null || session.clearance().method() == Clearance.Method.PLACES || round >= m.firstUsed();
+    }
+
+    /** True where a round, counted from 1, stands apart from the others. */
+    public boolean odd(int round) {
+        Measured m = measured();
+        return m != null && session.clearance().method() != Clearance.Method.PLACES && m.odd().contains(round);
+    }
+
+    /** The lines of working that belong to where the session stands. */
+    public List<Line> lines() {
+        Session.Closing closing = session.closing();
+        if (closing != null) {
+            return closing.working();
+        }
+        Session.Advice advice = session.advice();
+        Reading current = session.current();
+        Measured m = current.measured();
+        List<Line> lines = new java.util.ArrayList<>(m == null ? List.of() : m.working());
+        if (advice != null && session.stage() == Stage.CHOOSE) {
+            lines.addAll(advice.working());
+        }
+        return List.copyOf(lines);
+    }
+}

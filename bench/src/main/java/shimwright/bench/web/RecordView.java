@@ -1,0 +1,64 @@
+package shimwright.bench.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import shimwright.bench.picture.SectionDrawing;
+import shimwright.bench.picture.SectionState;
+import shimwright.bench.picture.View;
+import shimwright.mechanics.working.Line;
+import shimwright.rebuild.inspect.Identification;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.record.HandBackRecord;
+import shimwright.rebuild.record.HandBackRecord.HoldReading;
+import shimwright.rebuild.record.HandBackRecord.Setting;
+
+/**
+ * The record as page and paper show it.
+ *
+ * @param data the record
+ * @param told how the variant was told
+ * @param settings clearances with their drawings
+ */
+public record RecordView(HandBackRecord data, String told, List<Drawn> settings) {
+
+    /** A clearance with its pictures and the working kept when it was accepted. */
+    public record Drawn(Setting setting, String drawing, String limits, List<Line> working) {}
+
+    static RecordView of(Desk.OnBench bench, Show show) {
+        HandBackRecord data = HandBackRecord.of(bench.job(), bench.unit());
+        Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
+        List<Drawn> drawn = new ArrayList<>();
+        for (Setting setting : data.clearances()) {
+            String id = setting.clearance().id();
+            boolean has = setting.accepted() != null;
+            SectionState state = SectionState.EMPTY.withFitted(fitted).withClearance(id);
+            drawn.add(new Drawn(
+                    setting,
+                    has ? SectionDrawing.svg(bench.unit(), state, "rec-" + id, View.FULL.in(show.system())) : "",
+                    has ? Pictures.accepted(setting.clearance(), setting.accepted().what(), show) : "",
+                    working(setting)));
+        }
+        String told = Identification.of(
+                        bench.unit().type(), bench.job().opened().tellTales())
+                .say();
+        return new RecordView(data, told, List.copyOf(drawn));
+    }
+
+    private static List<Line> working(Setting setting) {
+        List<Line> lines = new ArrayList<>();
+        setting.chosen().stream()
+                .filter(said -> said.what().clearance().equals(setting.clearance().id()))
+                .map(said -> said.what().working())
+                .forEach(lines::addAll);
+        if (setting.accepted() != null) {
+            Entry.ClearanceAccepted accepted = setting.accepted().what();
+            lines.addAll(accepted.working());
+        }
+        return List.copyOf(lines);
+    }
+
+    static List<HoldReading> proofs(Desk.OnBench bench) {
+        return HandBackRecord.of(bench.job(), bench.unit()).proofs();
+    }
+}

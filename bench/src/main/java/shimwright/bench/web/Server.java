@@ -1,0 +1,74 @@
+package shimwright.bench.web;
+
+import io.javalin.Javalin;
+import io.javalin.http.staticfiles.Location;
+import java.time.ZoneId;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** The web server: routes, headers, and what is said when something breaks. */
+public final class Server {
+    private static final Logger LOG = LoggerFactory.getLogger(Server.class);
+    private static final long LARGEST_POST = 16L * 1024 * 1024;
+    private static final String POLICY =
+            "default-src 'self'; img-src 'self' data: blob:; style-src 'self' 'unsafe-inline'; object-src 'none'; base-uri 'none'; frame-ancestors 'none'; form-action 'self'";
+
+    private Server() {}
+
+    /**
+     * Starts the server.
+     *
+     * @param desk jobs, shop and pictures
+     * @param paper makes PDFs
+     * @param ids makes ids for entries where the browser did not
+     * @param zone the shop's time zone
+     * @param host address to listen on
+     * @param port port, 0 for any free one
+     */
+    public static Javalin start(Desk desk, Paper paper, Supplier<String> ids, ZoneId zone, String host, int port) {
+        Door door = new Door(ids, zone);
+        return Javalin.create(config -> {
+                    config.startup.showJavalinBanner = false;
+                    config.http.maxRequestSize = LARGEST_POST;
+                    config.staticFiles.add(files -> {
+                        files.hostedPath = "/static";
+                        files.directory = "/static";
+                        files.location = Location.CLASSPATH;
+                    });
+                    config.routes.before(ctx -> {
+                        ctx.header("Content-Security-Policy", POLICY);
+                        ctx.header("X-Content-Type-Options", "nosniff");
+                        ctx.header("Referrer-Policy", "same-origin");
+                        ctx.header("Cache-Control", "no-store");
+                    });
+                    new ShopPages(desk, door).routes(config.routes);
+                    new IntakePages(desk, door).routes(config.routes);
+                    new InspectPages(desk, door).routes(config.routes);
+                    new BuildPages(desk, door).routes(config.routes);
+                    new ClearancePages(desk, door).routes(config.routes);
+                    new TogetherPages(desk, door).routes(config.routes);
+                    new RecordPages(desk, door, paper).routes(config.routes);
+                    config.routes.get(
+                            "/job/{job}", ctx -> ctx.redirect("/job/" + ctx.pathParam("job") + "/build"));
+                    config.routes.error(404, ctx -> {
+                        if (ctx.result() == null || ctx.result().isBlank() || ctx.result().startsWith("Endpoint")) {
+                            Pages.lost(ctx, door, "There is no such page here.");
+                        }
+                    });
+                    config.routes.exception(Exception.class, (broken, ctx) -> {
+                        LOG.error("{} {}", ctx.method(), ctx.path(), broken);
+                        ctx.status(500);
+                        ctx.html(door.render(
+                                "lost",
+                                Map.of(
+                                        "page",
+                                        door.page(ctx, "A fault of ours", "", null),
+                                        "sentence",
+                                        "The program has a fault here. What you typed is still in this form: go back. Nothing that was kept is lost.")));
+                    });
+                })
+                .start(host, port);
+    }
+}

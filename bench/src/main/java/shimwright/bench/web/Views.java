@@ -1,0 +1,18 @@
+package shimwright.bench.web;
+
+import java.util.List;
+import java.util.Optional;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.unit.WearLimit;
+
+/** Small shapes that templates read. */
+public final class Views {
+    private Views() {}
+
+    /** A job as it lies on the bench. */
+    public record Card(Job job, String unitName, String where, int done, int total) {}
+
+    /** One wear check with what was found and decided. */
+    public record WearRow(WearLimit wear, List<Job.Said<Entry.Found>> found, Optional<Job.Said<Entry.Judged>> judged) {}
+}

@@ -1,0 +1,121 @@
+package shimwright.bench.store;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Random;
+import shimwright.rebuild.job.Draft;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.PictureStore.Picture;
+
+/**
+ * A program that keeps entries and pictures as fast as it can and answers each on its standard output, until it is
+ * killed. It begins when it is told to and ends with whoever started it.
+ */
+final class KillChild {
+    private final SqliteJobLog log;
+    private final FilePictureStore pictures;
+    private final FileOutputStream answers = new FileOutputStream(FileDescriptor.out);
+    private final String run;
+
+    private KillChild(SqliteJobLog log, FilePictureStore pictures, String run) {
+        this.log = log;
+        this.pictures = pictures;
+        this.run = run;
+    }
+
+    /** Arguments: the data folder, a name for this run, and {@code honest} or {@code liar}. */
+    public static void main(String[] arguments) throws IOException {
+        Path folder = Path.of(arguments[0]);
+        warmUp(folder.resolveSibling("warm-" + arguments[1]));
+        if (System.in.read() != 'g') {
+            return;
+        }
+        Thread watch = new Thread(KillChild::endWithParent);
+        watch.setDaemon(true);
+        watch.start();
+        KillChild child = over(folder, arguments[1]);
+        if (arguments[2].equals("liar")) {
+            child.lie();
+        } else {
+            for (int bench = 0; bench < 3; bench++) {
+                int number = bench;
+                new Thread(() -> child.work(number)).start();
+            }
+        }
+    }
+
+    private static KillChild over(Path folder, String run) {
+        return new KillChild(
+                Logs.open(folder),
+                FilePictureStore.open(new DataFolder(folder).pictures()).orElseThrow(),
+                run);
+    }
+
+    /** Loads and runs everything once in a folder of its own, so that the time before the kill is spent on writing. */
+    private static void warmUp(Path folder) {
+        KillChild child = over(folder, "warm");
+        Logs.fill(child.log, 30, 1);
+        child.picture(new Random(1));
+        child.log.close();
+    }
+
+    private static void endWithParent() {
+        try {
+            System.in.transferTo(OutputStream.nullOutputStream());
+        } catch (IOException gone) {
+            Runtime.getRuntime().halt(1);
+        }
+        Runtime.getRuntime().halt(0);
+    }
+
+    private void work(int bench) {
+        Samples samples = new Samples(run.hashCode() + bench);
+        Random random = new Random(run.hashCode() - bench);
+        for (int i = 0; true; i++) {
+            String id = run + "-" + bench + "-" + i;
+            String job = "job-" + run + "-" + bench;
+            Entry entry = random.nextInt(5) == 0 ? picture(random) : samples.entry();
+            Kept kept = log.append(samples.draft(id, job, entry), stream -> List.of())
+                    .orElseThrow();
+            answer(kept.draft().id(), kept.hash());
+        }
+    }
+
+    private Entry picture(Random random) {
+        Picture kept =
+                pictures.keep("noise.png", Pictures.noise(random, 24, 24)).orElseThrow();
+        return new Entry.PictureAdded("job", kept.hash(), kept.mediaType(), kept.size(), "noise");
+    }
+
+    /** The same the wrong way round: the answer goes out before the entry is kept. */
+    private void lie() {
+        Head whole = log.head();
+        Head own = Head.EMPTY;
+        for (int i = 0; true; i++) {
+            Draft draft = new Draft(
+                    "job-" + run, run + "-" + i, Instant.EPOCH, "rebuilder", new Entry.NoteMade("job", "note " + i));
+            Row row = Row.after(whole, own, draft);
+            answer(draft.id(), row.hash());
+            log.append(draft, stream -> List.of()).orElseThrow();
+            whole = row.head();
+            own = row.streamHead();
+        }
+    }
+
+    private void answer(String id, String hash) {
+        try {
+            // one write of a short line: a pipe takes it whole or not at all
+            answers.write((id + " " + hash + "\n").getBytes(StandardCharsets.US_ASCII));
+        } catch (IOException gone) {
+            Runtime.getRuntime().halt(0);
+        }
+    }
+}

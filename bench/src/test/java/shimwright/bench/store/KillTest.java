@@ -1,0 +1,39 @@
+package shimwright.bench.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What was acknowledged is still there after the program was killed. */
+class KillTest {
+    /** Set by {@code -Dshimwright.kills=1000} for a long run. */
+    private static final int KILLS = Integer.getInteger("shimwright.kills", 50);
+
+    @Test
+    void whatWasAcknowledgedSurvivesEveryKill(@TempDir Path work) throws IOException, InterruptedException {
+        long start = System.nanoTime();
+        Kills kills = new Kills(work, "honest");
+        kills.run(KILLS);
+        String sentence =
+                "%d kills in %.1f s: %s".formatted(KILLS, (System.nanoTime() - start) / 1e9, kills.sentence());
+        System.out.println(sentence);
+        assertThat(kills.notOpened).as(sentence).isEmpty();
+        assertThat(kills.lost).as(sentence).isEmpty();
+        assertThat(kills.changed).as(sentence).isEmpty();
+        assertThat(kills.doubled).as(sentence).isEmpty();
+        assertThat(kills.withoutPicture).as(sentence).isEmpty();
+        assertThat(kills.acknowledged).isGreaterThan(KILLS);
+        assertThat(kills.pictures).isPositive();
+    }
+
+    @Test
+    void aProgramThatAnswersTooEarlyIsFoundOut(@TempDir Path work) throws IOException, InterruptedException {
+        Kills kills = new Kills(work, "liar");
+        kills.run(8);
+        assertThat(kills.lost).isNotEmpty();
+        assertThat(kills.changed).isEmpty();
+    }
+}

@@ -1,0 +1,181 @@
+package shimwright.bench.store;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Kept;
+
+/** Starts children that keep entries, kills them at random moments and looks at what is left. */
+final class Kills {
+    private static final int KILLS_PER_FOLDER = 100;
+    private static final Pattern ANSWER = Pattern.compile("(\\S+) ([0-9a-f]{64})");
+
+    /** What was found wrong; all should stay empty. */
+    final List<String> lost = new ArrayList<>();
+
+    final List<String> changed = new ArrayList<>();
+    final List<String> doubled = new ArrayList<>();
+    final List<String> withoutPicture = new ArrayList<>();
+    final List<String> notOpened = new ArrayList<>();
+    long acknowledged;
+    long keptUnanswered;
+    long pictures;
+
+    private final Path work;
+    private final String mode;
+    private final Random random = new Random(20261125);
+    private final Map<String, String> answered = new ConcurrentHashMap<>();
+
+    Kills(Path work, String mode) {
+        this.work = work;
+        this.mode = mode;
+    }
+
+    /** So many kills, over the same folder up to a hundred of them. */
+    void run(int kills) throws IOException, InterruptedException {
+        Process next = start(0);
+        for (int kill = 0; kill < kills; kill++) {
+            Process child = next;
+            // the next one warms up while this one works
+            next = start(kill + 1);
+            workAndDie(child);
+            boolean last = kill == kills - 1 || folder(kill + 1) != folder(kill);
+            inspect(work.resolve("data-" + folder(kill)), last);
+        }
+        next.toHandle().destroyForcibly();
+    }
+
+    String sentence() {
+        return ("%d entries acknowledged, %d lost, %d changed, %d doubled, %d of %d without their picture, %d logs did not"
+                        + " open, %d entries kept without an answer")
+                .formatted(
+                        acknowledged,
+                        lost.size(),
+                        changed.size(),
+                        doubled.size(),
+                        withoutPicture.size(),
+                        pictures,
+                        notOpened.size(),
+                        keptUnanswered);
+    }
+
+    private static int folder(int kill) {
+        return kill / KILLS_PER_FOLDER;
+    }
+
+    private Process start(int kill) throws IOException {
+        Path library = Files.createDirectories(work.resolve("native"));
+        return new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:+UseSerialGC",
+                        "-XX:TieredStopAtLevel=1",
+                        "-Xmx128m",
+                        "-Djava.awt.headless=true",
+                        "-Dorg.sqlite.tmpdir=" + library,
+                        "-cp",
+                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                        KillChild.class.getName(),
+                        work.resolve("data-" + folder(kill)).toString(),
+                        "run" + kill,
+                        mode)
+                .redirectError(ProcessBuilder.Redirect.appendTo(
+                        work.resolve("child-errors").toFile()))
+                .start();
+    }
+
+    private void workAndDie(Process child) throws IOException, InterruptedException {
+        CountDownLatch begun = new CountDownLatch(1);
+        Thread listener = new Thread(() -> listen(child, begun));
+        listener.start();
+        child.getOutputStream().write('g');
+        child.getOutputStream().flush();
+        if (!begun.await(60, TimeUnit.SECONDS)) {
+            throw new IllegalStateException("no answer: " + Files.readString(work.resolve("child-errors")));
+        }
+        child.waitFor(50 + random.nextInt(350), TimeUnit.MILLISECONDS);
+        // through the handle: Process.destroyForcibly would close the pipe with answers still in it
+        child.toHandle().destroyForcibly();
+        child.waitFor();
+        listener.join();
+    }
+
+    private void listen(Process child, CountDownLatch begun) {
+        try (BufferedReader lines =
+                new BufferedReader(new InputStreamReader(child.getInputStream(), StandardCharsets.US_ASCII))) {
+            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+                Matcher answer = ANSWER.matcher(line);
+                if (answer.matches()) {
+                    answered.put(answer.group(1), answer.group(2));
+                    begun.countDown();
+                }
+            }
+        } catch (IOException torn) {
+            throw new IllegalStateException(torn);
+        }
+    }
+
+    private void inspect(Path folder, boolean last) {
+        Outcome<SqliteJobLog> opened = SqliteJobLog.open(folder, SqliteJobLog.Opening.WRITE);
+        if (!(opened instanceof Outcome.Ok<SqliteJobLog> ok)) {
+            notOpened.add(opened.refusals().get(0).sentence());
+            return;
+        }
+        try (SqliteJobLog log = ok.value()) {
+            List<Kept> all = Logs.all(log);
+            Map<String, String> found = new ConcurrentHashMap<>();
+            all.forEach(kept -> found.put(kept.draft().id(), kept.hash()));
+            answered.forEach((id, hash) -> {
+                if (!found.containsKey(id)) {
+                    lost.add(id);
+                } else if (!hash.equals(found.get(id))) {
+                    changed.add(id);
+                }
+            });
+            // the client that got no answer posts again
+            for (Kept kept : all.subList(Math.max(0, all.size() - 5), all.size())) {
+                if (!log.append(kept.draft(), stream -> List.of()).orElseThrow().equals(kept)) {
+                    doubled.add(kept.draft().id());
+                }
+            }
+            if (log.head().count() != found.size()) {
+                doubled.add(log.head() + " for " + found.size() + " ids");
+            }
+            if (last) {
+                close(folder, all);
+            }
+        }
+    }
+
+    /** The sums over a folder that is done with. */
+    private void close(Path folder, List<Kept> all) {
+        FilePictureStore store = FilePictureStore.over(new DataFolder(folder).pictures());
+        for (Kept kept : all) {
+            if (kept.body() instanceof Entry.PictureAdded picture
+                    && picture.caption().equals("noise")) {
+                pictures++;
+                if (store.find(picture.picture()).isEmpty()) {
+                    withoutPicture.add(kept.draft().id());
+                }
+            }
+        }
+        acknowledged += answered.size();
+        keptUnanswered += all.stream()
+                .filter(kept -> !answered.containsKey(kept.draft().id()))
+                .count();
+        answered.clear();
+    }
+}

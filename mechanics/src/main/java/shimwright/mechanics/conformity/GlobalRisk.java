@@ -1,0 +1,45 @@
+package shimwright.mechanics.conformity;
+
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import shimwright.mechanics.measure.Quadrature;
+import shimwright.mechanics.measure.Student;
+
+/**
+ * What a rule does over many parts: the part of all that is wrongly accepted (consumer's) or wrongly rejected
+ * (producer's), for a normal process and a normal measurement (JCGM 106:2012 9.5, A.4).
+ *
+ * @param mean of the process
+ * @param deviation of the process, greater than 0
+ * @param u standard uncertainty of one measurement, greater than 0
+ * @param limits both given
+ * @param guard what each limit is moved inwards for acceptance, may be 0
+ */
+public record GlobalRisk(double mean, double deviation, double u, Limits limits, double guard) {
+    private static final double FAR = 9;
+    private static final int PANELS = 40;
+
+    public GlobalRisk {
+        if (!(deviation > 0) || !(u > 0) || !limits.closed()) {
+            throw new IllegalArgumentException("global risk of an exact process, measurement or an open limit");
+        }
+    }
+
+    /** Share of all parts that are outside and accepted. */
+    public double consumer() {
+        NormalDistribution process = new NormalDistribution(mean, deviation);
+        return Quadrature.integral(x -> process.density(x) * accepted(x), mean - FAR * deviation, limits.low(), PANELS)
+                + Quadrature.integral(
+                        x -> process.density(x) * accepted(x), limits.high(), mean + FAR * deviation, PANELS);
+    }
+
+    /** Share of all parts that are inside and rejected. */
+    public double producer() {
+        NormalDistribution process = new NormalDistribution(mean, deviation);
+        return Quadrature.integral(x -> process.density(x) * (1 - accepted(x)), limits.low(), limits.high(), PANELS);
+    }
+
+    private double accepted(double x) {
+        return Student.cumulative((limits.high() - guard - x) / u, Double.POSITIVE_INFINITY)
+                - Student.cumulative((limits.low() + guard - x) / u, Double.POSITIVE_INFINITY);
+    }
+}

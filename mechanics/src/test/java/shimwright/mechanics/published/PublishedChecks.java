@@ -1,0 +1,156 @@
+package shimwright.mechanics.published;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.DynamicTest;
+
+/**
+ * Published values against our functions, row by row. A binding parses the inputs of its row and calls our code; the
+ * answer is compared in the row's unit within the row's tolerance. Every row must be bound or named as not bound; the
+ * deviations are written to {@code target/published-NAME.txt}.
+ */
+public final class PublishedChecks {
+    /** One row of a file of published values. */
+    public record Row(String id, String quantity, String inputs, double expected, double tolerance, String source) {
+        /** The number behind {@code name=}. */
+        public double number(String name) {
+            Matcher matcher = Pattern.compile("(?:^|[;,] ?)" + Pattern.quote(name) + "=([-+0-9.eE]+)")
+                    .matcher(inputs);
+            if (!matcher.find()) {
+                throw new IllegalArgumentException(id + " has no " + name);
+            }
+            return Double.parseDouble(matcher.group(1));
+        }
+
+        /** The numbers behind {@code name=}, up to the next semicolon. */
+        public List<Double> numbers(String name) {
+            Matcher matcher = Pattern.compile("(?:^|; ?)" + Pattern.quote(name) + "=([^;]*)")
+                    .matcher(inputs);
+            if (!matcher.find()) {
+                throw new IllegalArgumentException(id + " has no " + name);
+            }
+            return Arrays.stream(matcher.group(1).split(",", -1))
+                    .map(part -> Double.parseDouble(part.strip().split("\\s", -1)[0]))
+                    .toList();
+        }
+
+        /** Every number of the inputs in order, signs included. */
+        public List<Double> all() {
+            List<Double> all = new ArrayList<>();
+            Matcher matcher = Pattern.compile("(?<![A-Za-z0-9_.])[-+]?\\d+(?:\\.\\d+)?(?:[eE][-+]?\\d+)?")
+                    .matcher(inputs);
+            while (matcher.find()) {
+                all.add(Double.valueOf(matcher.group()));
+            }
+            return all;
+        }
+    }
+
+    private final String name;
+    private final Map<String, Row> rows = new LinkedHashMap<>();
+    private final Map<String, ToDoubleFunction<Row>> bindings = new LinkedHashMap<>();
+    private final List<Pattern> notBound = new ArrayList<>();
+
+    private PublishedChecks(String name, Path file) {
+        this.name = name;
+        try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            for (CSVRecord line : CSVFormat.DEFAULT
+                    .builder()
+                    .setHeader()
+                    .setSkipHeaderRecord(true)
+                    .get()
+                    .parse(reader)) {
+                Row row = new Row(
+                        line.get("id"),
+                        line.get("quantity"),
+                        line.get("inputs"),
+                        Double.parseDouble(line.get("expected")),
+                        Double.parseDouble(line.get("tolerance")),
+                        line.get("source"));
+                rows.put(row.id(), row);
+            }
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /**
+     * The rows of {@code ../shared/checks/NAME.csv} beside the project, or of the folder named by the system property
+     * {@code shimwright.checks}; the test is skipped where the file is absent.
+     */
+    public static PublishedChecks of(String name) {
+        String root = System.getProperty("shimwright.root", "..");
+        String folder = System.getProperty("shimwright.checks", root + "/../shared/checks");
+        Path file = Path.of(folder, name + ".csv").normalize();
+        Assumptions.assumeTrue(Files.exists(file), "no published values at " + file);
+        return new PublishedChecks(name, file);
+    }
+
+    /** Binds every row whose id matches. */
+    public PublishedChecks bind(String idPattern, ToDoubleFunction<Row> ours) {
+        Pattern pattern = Pattern.compile(idPattern);
+        long bound = rows.keySet().stream()
+                .filter(id -> pattern.matcher(id).matches())
+                .peek(id -> bindings.putIfAbsent(id, ours))
+                .count();
+        if (bound == 0) {
+            throw new IllegalArgumentException("no row " + idPattern);
+        }
+        return this;
+    }
+
+    /** Names rows that another task will bind. */
+    public PublishedChecks notBoundYet(String idPattern) {
+        notBound.add(Pattern.compile(idPattern));
+        return this;
+    }
+
+    /** One test per bound row, and one that every row is accounted for. */
+    public Stream<DynamicTest> tests() {
+        TreeSet<String> open = new TreeSet<>(rows.keySet());
+        open.removeAll(bindings.keySet());
+        open.removeIf(id -> notBound.stream().anyMatch(p -> p.matcher(id).matches()));
+        List<String> report = new ArrayList<>();
+        List<DynamicTest> tests = new ArrayList<>();
+        bindings.forEach((id, ours) -> tests.add(DynamicTest.dynamicTest(id, () -> check(rows.get(id), ours, report))));
+        tests.add(DynamicTest.dynamicTest("every row is bound or named", () -> {
+            Files.createDirectories(Path.of("target"));
+            Files.write(Path.of("target", "published-" + name + ".txt"), report);
+            assertThat(open).isEmpty();
+        }));
+        return tests.stream();
+    }
+
+    private static void check(@Nullable Row row, ToDoubleFunction<Row> ours, List<String> report) {
+        if (row == null) {
+            throw new IllegalStateException("row vanished");
+        }
+        double value = ours.applyAsDouble(row);
+        double deviation = value - row.expected();
+        report.add(row.id() + "\t" + row.source() + "\texpected " + row.expected() + "\tours " + value + "\tdeviation "
+                + deviation);
+        assertThat(Math.abs(deviation))
+                .as("%s, %s: expected %s, ours %s", row.quantity(), row.source(), row.expected(), value)
+                .isLessThanOrEqualTo(row.tolerance() + 1e-12 * Math.abs(row.expected()));
+    }
+}

@@ -1,0 +1,154 @@
+package shimwright.rebuild.clearance;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.axial.Drawer;
+import shimwright.mechanics.axial.DrawerCase;
+import shimwright.mechanics.axial.DrawerResult;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.working.Line;
+import shimwright.mechanics.working.Worked;
+import shimwright.rebuild.clearance.Reading.Measured;
+import shimwright.rebuild.job.Entry.PackChosen;
+import shimwright.rebuild.job.Entry.PieceIn;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.unit.Clearance;
+import shimwright.rebuild.unit.Clearance.Position;
+import shimwright.rebuild.unit.Unit;
+
+/**
+ * Clearances that share shim positions are chosen together, from one drawer.
+ *
+ * @param clearances the clearances, in setting order
+ * @param places every shim position of theirs once
+ * @param result ways to serve them all, best first; null where they cannot be chosen yet
+ * @param working the lines of the calculation
+ * @param refusals why they cannot be chosen yet, all reasons
+ */
+public record Together(
+        List<String> clearances,
+        List<Position> places,
+        @Nullable DrawerResult result,
+        List<Line> working,
+        List<Refusal> refusals) {
+
+    private static final int OFFERS = 3;
+    private static final double MICROMETER = 0.000002;
+
+    /** Groups of clearances that share positions; one that shares none is not in any. */
+    public static List<List<String>> groups(Unit unit) {
+        List<List<String>> groups = new ArrayList<>();
+        Set<String> seen = new LinkedHashSet<>();
+        for (String id : unit.type().settingOrder()) {
+            if (seen.contains(id)) {
+                continue;
+            }
+            Set<String> group = new LinkedHashSet<>(Set.of(id));
+            boolean grown = true;
+            while (grown) {
+                grown = unit.type().settingOrder().stream()
+                        .filter(other -> !group.contains(other) && group.stream().anyMatch(g -> share(unit, g, other)))
+                        .map(group::add)
+                        .reduce(false, (a, b) -> a || b);
+            }
+            seen.addAll(group);
+            if (group.size() > 1) {
+                groups.add(unit.type().settingOrder().stream().filter(group::contains).toList());
+            }
+        }
+        return List.copyOf(groups);
+    }
+
+    private static boolean share(Unit unit, String a, String b) {
+        Set<String> of = new LinkedHashSet<>();
+        unit.clearance(a).positions().forEach(p -> of.add(p.id()));
+        return unit.clearance(b).positions().stream().anyMatch(p -> of.contains(p.id()));
+    }
+
+    /** The choice for one group as it stands. */
+    public static Together of(Unit unit, Job job, Shop shop, List<String> group) {
+        List<Refusal> refusals = new ArrayList<>();
+        Map<String, Position> places = new LinkedHashMap<>();
+        List<DrawerCase.Need> needs = new ArrayList<>();
+        List<DrawerCase.Effect> effects = new ArrayList<>();
+        for (String id : group) {
+            Session session = Sessions.of(unit, job, shop, id);
+            session.clearance().positions().forEach(p -> places.putIfAbsent(p.id(), p));
+            need(session, refusals).ifPresent(needs::add);
+            session.clearance()
+                    .positions()
+                    .forEach(p -> effects.add(new DrawerCase.Effect(id, p.id(), p.effect())));
+        }
+        List<Position> at = List.copyOf(places.values());
+        if (!refusals.isEmpty()) {
+            return new Together(group, at, null, List.of(), List.copyOf(refusals));
+        }
+        List<DrawerCase.Seat> seats = at.stream()
+                .map(p -> new DrawerCase.Seat(p.id(), p.family(), 0, p.fewest(), p.most()))
+                .toList();
+        List<DrawerCase.Loose> pieces = at.stream()
+                .map(Position::family)
+                .distinct()
+                .flatMap(family -> shop.usable(family, unit.shimFamily(family).spread()).stream())
+                .map(p -> new DrawerCase.Loose(p.id(), p.family(), p.thickness(), p.u()))
+                .toList();
+        Outcome<Worked<DrawerResult>> outcome =
+                Drawer.work(new DrawerCase(needs, seats, effects, pieces, Adviser.RULE, OFFERS));
+        if (outcome instanceof Outcome.Ok<Worked<DrawerResult>> ok) {
+            return new Together(group, at, ok.value().result(), ok.value().working(), List.of());
+        }
+        return new Together(group, at, null, List.of(), outcome.refusals());
+    }
+
+    /** The clearance as it would read with no shim at all: the trial pieces taken out by arithmetic. */
+    private static Optional<DrawerCase.Need> need(Session session, List<Refusal> refusals) {
+        Clearance clearance = session.clearance();
+        Measured measured = session.trial().measured();
+        if (measured == null || !measured.settled()) {
+            refusals.add(new Refusal(
+                    clearance.id() + " " + clearance.name(),
+                    measured == null ? "it is not read with trial pieces yet" : "its trial reading is not settled",
+                    "Read it first: they are chosen together"));
+            return Optional.empty();
+        }
+        double value = measured.value();
+        double variance = measured.u() * measured.u();
+        for (Position position : clearance.positions()) {
+            value -= position.effect() * session.trial().thickness(position.id());
+            double doubt = Math.pow(session.trial().thicknessDoubt(position.id()), 2) + MICROMETER * MICROMETER;
+            variance += position.effect() * position.effect() * doubt;
+        }
+        return Optional.of(new DrawerCase.Need(
+                clearance.id(), value, Math.sqrt(variance), clearance.lower(), clearance.upper(), clearance.aim()));
+    }
+
+    /**
+     * The entries that choose packs for a whole group: each clearance is predicted with all the packs chosen.
+     *
+     * @param pieces the pieces by position, every position of the group
+     * @param because why, where one of them is not proven to come out in
+     */
+    public static Outcome<List<PackChosen>> choose(
+            Unit unit, Job job, Shop shop, List<String> group, Map<String, List<PieceIn>> pieces, String because) {
+        List<Outcome<PackChosen>> chosen = new ArrayList<>();
+        for (String id : group) {
+            Session session = Sessions.with(unit, job, shop, id, pieces);
+            String own = session.clearance().positions().get(0).id();
+            List<PieceIn> pack = pieces.get(own);
+            chosen.add(
+                    pack == null
+                            ? Outcome.refused(own, "no piece chosen", "Choose one for every place")
+                            : Decisions.choose(session, Objects.requireNonNull(pack), because));
+        }
+        return Outcome.all(chosen);
+    }
+}

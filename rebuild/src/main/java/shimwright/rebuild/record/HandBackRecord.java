@@ -1,0 +1,210 @@
+package shimwright.rebuild.record;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import shimwright.rebuild.clearance.Etched;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Job.Place;
+import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.unit.Clearance;
+import shimwright.rebuild.unit.Consumable;
+import shimwright.rebuild.unit.Fastener;
+import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.UnitType.Check;
+import shimwright.rebuild.unit.UnitType.HoldPoint;
+
+/**
+ * The record that goes with the unit.
+ *
+ * @param job the job
+ * @param unit the unit
+ * @param tellTales what told the variant: look, what was seen
+ * @param decisions findings with their verdicts
+ * @param clearances every clearance with readings, pack and acceptance
+ * @param torques what was tightened, in order
+ * @param consumables what was used, with the step it was used at
+ * @param holds every hold point that was read
+ * @param proofs the proof readings
+ * @param overruled what was passed against advice, by whom and why
+ * @param struck readings that do not count, with the reason
+ * @param notes notes in order
+ * @param pictures pictures in order
+ */
+public record HandBackRecord(
+        Job job,
+        Unit unit,
+        Map<String, String> tellTales,
+        List<Decision> decisions,
+        List<Setting> clearances,
+        List<Tightened> torques,
+        Map<Consumable, String> consumables,
+        List<HoldReading> holds,
+        List<HoldReading> proofs,
+        List<String> overruled,
+        List<Struck> struck,
+        List<Said<Entry.NoteMade>> notes,
+        List<Said<Entry.PictureAdded>> pictures) {
+
+    /** A finding and the verdict on it. */
+    public record Decision(String what, String found, String verdict, String reason, String consent) {}
+
+    /** A clearance as it was set; one that is not read with its pack is proved by its drag at a hold point. */
+    public record Setting(
+            Clearance clearance,
+            Entry.@Nullable PackIn trialPack,
+            List<Said<Entry.RoundRead>> trial,
+            List<Said<Entry.PackChosen>> chosen,
+            List<Said<Entry.RoundRead>> last,
+            @Nullable Said<Entry.ClearanceAccepted> accepted,
+            boolean readWithPack) {}
+
+    /** Something tightened: which step, when, by whom. */
+    public record Tightened(Fastener fastener, Step step, Said<Entry.StepDone> done) {}
+
+    /** A check of a step's hold point as read. */
+    public record HoldReading(Step step, HoldPoint hold, Check check, @Nullable Said<Entry.CheckRead> read) {}
+
+    /** A reading that does not count. */
+    public record Struck(Said<Entry.RoundRead> round, String reason) {}
+
+    /** The record of a job, whether it was handed back yet or not. */
+    public static HandBackRecord of(Job job, Unit unit) {
+        Map<String, String> tales = new LinkedHashMap<>();
+        unit.type().tellTales().forEach(tale -> {
+            String saw = job.opened().tellTales().get(tale.id());
+            if (saw != null) {
+                tales.put(tale.look(), saw);
+            }
+        });
+        return new HandBackRecord(
+                job,
+                unit,
+                tales,
+                decisions(job),
+                unit.type().settingOrder().stream()
+                        .map(id -> setting(job, unit, Etched.of(unit.clearance(id), job)))
+                        .toList(),
+                torques(job, unit),
+                consumables(job, unit),
+                holds(job, unit, false),
+                holds(job, unit, true),
+                job.overruled(),
+                struck(job),
+                job.notes().values().stream()
+                        .flatMap(List::stream)
+                        .filter(said -> !said.what().text().isBlank())
+                        .sorted(java.util.Comparator.comparingLong(Said::number))
+                        .toList(),
+                job.pictures().values().stream()
+                        .flatMap(List::stream)
+                        .sorted(java.util.Comparator.comparingLong(Said::number))
+                        .toList());
+    }
+
+    private static List<Decision> decisions(Job job) {
+        Map<String, Decision> decisions = new LinkedHashMap<>();
+        for (Said<Entry.Found> said : job.found()) {
+            Entry.Found found = said.what();
+            String words = found.words().isBlank() ? found.outcome() : found.words() + ". " + found.outcome();
+            String key = found.limit().isBlank() ? found.what() : found.limit();
+            Decision before = decisions.get(key);
+            String all = before == null ? words : before.found() + " " + words;
+            decisions.put(key, new Decision(found.what(), all, "", "", ""));
+        }
+        job.judged().forEach((what, said) -> {
+            Entry.Judged judged = said.what();
+            String key = judged.limit().isBlank() ? judged.what() : judged.limit();
+            Decision before = decisions.get(key);
+            decisions.put(
+                    key,
+                    new Decision(
+                            before == null ? judged.what() : before.what(),
+                            before == null ? "" : before.found(),
+                            judged.decision().name().toLowerCase(java.util.Locale.ENGLISH),
+                            judged.reason(),
+                            judged.consent()));
+        });
+        return List.copyOf(decisions.values());
+    }
+
+    private static Setting setting(Job job, Unit unit, Clearance clearance) {
+        Said<Entry.PackIn> in = job.packsIn().get(new Place(clearance.id(), Phase.TRIAL));
+        List<Said<Entry.PackChosen>> chosen = clearance.positions().stream()
+                .map(position -> job.packIn(position.id()))
+                .flatMap(Optional::stream)
+                .toList();
+        List<Said<Entry.RoundRead>> last = new ArrayList<>(job.roundsOf(clearance.id(), Phase.FINAL));
+        last.addAll(job.roundsOf(clearance.id(), Phase.AGAIN));
+        return new Setting(
+                clearance,
+                in == null ? null : in.what(),
+                job.roundsOf(clearance.id(), Phase.TRIAL),
+                chosen,
+                List.copyOf(last),
+                job.accepted().get(clearance.id()),
+                !unit.stepsReading(clearance.id(), Phase.FINAL).isEmpty());
+    }
+
+    private static List<Tightened> torques(Job job, Unit unit) {
+        List<Tightened> torques = new ArrayList<>();
+        for (Map.Entry<String, Said<Entry.StepDone>> done : job.done().entrySet()) {
+            step(unit, done.getKey()).ifPresent(step -> step.fasteners()
+                    .forEach(id -> torques.add(new Tightened(unit.fastener(id), step, done.getValue()))));
+        }
+        return List.copyOf(torques);
+    }
+
+    private static Optional<Step> step(Unit unit, String id) {
+        return unit.type().steps().stream().filter(s -> s.id().equals(id)).findFirst();
+    }
+
+    private static Map<Consumable, String> consumables(Job job, Unit unit) {
+        Map<Consumable, String> used = new LinkedHashMap<>();
+        for (String id : job.done().keySet()) {
+            step(unit, id)
+                    .ifPresent(step -> step.consumables()
+                            .forEach(c -> used.merge(unit.consumable(c), id, (a, b) -> a + ", " + b)));
+        }
+        return used;
+    }
+
+    private static List<HoldReading> holds(Job job, Unit unit, boolean proof) {
+        List<HoldReading> readings = new ArrayList<>();
+        for (Step step : unit.type().steps()) {
+            if (step.hold().isBlank() || unit.type().proof().contains(step.hold()) != proof) {
+                continue;
+            }
+            HoldPoint hold = unit.holdPoint(step.hold());
+            for (Check check : hold.checks()) {
+                Said<Entry.CheckRead> read = job.check(step.id(), check.id()).orElse(null);
+                if (check.clearance().isBlank() && (proof || read != null)) {
+                    readings.add(new HoldReading(step, hold, check, read));
+                }
+            }
+        }
+        return List.copyOf(readings);
+    }
+
+    private static List<Struck> struck(Job job) {
+        List<Struck> struck = new ArrayList<>();
+        for (Kept kept : job.entries()) {
+            if (kept.body() instanceof Entry.RoundRead round
+                    && job.struck().containsKey(kept.draft().id())) {
+                Said<Entry.RoundRead> said = new Said<>(
+                        kept.draft().id(), kept.number(), kept.draft().at(), kept.draft().by(), round);
+                struck.add(new Struck(
+                        said, Objects.requireNonNull(job.struck().get(kept.draft().id()))));
+            }
+        }
+        return List.copyOf(struck);
+    }
+}

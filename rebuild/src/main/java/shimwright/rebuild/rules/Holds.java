@@ -1,0 +1,114 @@
+package shimwright.rebuild.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import shimwright.mechanics.conformity.Verdict;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.clearance.Session;
+import shimwright.rebuild.clearance.Sessions;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.UnitType.Check;
+
+/** Hold points: what is still to be read and accepted before a step counts as done. */
+public final class Holds {
+    private Holds() {}
+
+    /** How a check of a hold point stands. */
+    public enum Standing {
+        /** Nothing read yet. */
+        OPEN,
+        /** Read and in, or attested, or its clearance is settled or accepted. */
+        ACCEPTED,
+        /** Read, and not in. */
+        FAILED,
+        /** Passed by decision. */
+        OVERRULED
+    }
+
+    /** One check and how it stands. */
+    public record CheckStanding(Check check, Standing standing) {}
+
+    /**
+     * The checks of a step's hold point; empty where it has none.
+     *
+     * @param shop drawer and gauges, for a clearance that is read at the step
+     */
+    public static List<CheckStanding> of(Job job, Unit unit, Shop shop, Step step) {
+        if (step.hold().isBlank()) {
+            return List.of();
+        }
+        List<CheckStanding> standings = new ArrayList<>();
+        for (Check check : unit.holdPoint(step.hold()).checks()) {
+            standings.add(new CheckStanding(check, standing(job, unit, shop, step, check)));
+        }
+        return List.copyOf(standings);
+    }
+
+    private static Standing standing(Job job, Unit unit, Shop shop, Step step, Check check) {
+        if (job.holdsOverruled().containsKey(step.id())) {
+            return Standing.OVERRULED;
+        }
+        if (!check.clearance().isBlank()) {
+            return clearance(job, unit, shop, step, check.clearance());
+        }
+        Said<Entry.CheckRead> read = job.check(step.id(), check.id()).orElse(null);
+        if (read == null) {
+            return Standing.OPEN;
+        }
+        return read.what().verdict() == Verdict.IN ? Standing.ACCEPTED : Standing.FAILED;
+    }
+
+    private static Standing clearance(Job job, Unit unit, Shop shop, Step step, String clearance) {
+        Session session = Sessions.of(unit, job, shop, clearance);
+        long since = after(job, step);
+        if (step.phase() == Phase.TRIAL) {
+            boolean settled = session.trial().measured() != null
+                    && Objects.requireNonNull(session.trial().measured()).settled();
+            boolean fresh = session.trial().rounds().stream().allMatch(round -> round.number() > since);
+            return settled && fresh ? Standing.ACCEPTED : Standing.OPEN;
+        }
+        Said<Entry.ClearanceAccepted> accepted = session.accepted();
+        if (accepted == null || accepted.number() < since) {
+            return Standing.OPEN;
+        }
+        boolean again = step.phase() == Phase.AGAIN && accepted.what().phase() != Phase.AGAIN;
+        return again ? Standing.OPEN : Standing.ACCEPTED;
+    }
+
+    /** Number of the last entry that says a step before this one is done: a reading must be younger. */
+    private static long after(Job job, Step step) {
+        return step.after().keySet().stream()
+                .map(id -> job.done().get(id))
+                .filter(Objects::nonNull)
+                .mapToLong(Said::number)
+                .max()
+                .orElse(0);
+    }
+
+    /** Refusals for everything of the step's hold point that is not accepted yet. */
+    public static List<Refusal> open(Job job, Unit unit, Shop shop, Step step) {
+        List<Refusal> refusals = new ArrayList<>();
+        for (CheckStanding standing : of(job, unit, shop, step)) {
+            String place = "hold point " + step.hold();
+            if (standing.standing() == Standing.OPEN) {
+                refusals.add(new Refusal(
+                        place,
+                        "not read yet: " + standing.check().what(),
+                        "Read it before the step counts as done"));
+            } else if (standing.standing() == Standing.FAILED) {
+                refusals.add(new Refusal(
+                        place,
+                        "read and not within limits: " + standing.check().what(),
+                        "Mend it and read again, or pass it with your reason"));
+            }
+        }
+        return refusals;
+    }
+}

@@ -1,0 +1,17 @@
+package shimwright.rebuild.unit;
+
+/** Limits from elsewhere are not trusted: what was read must make sense as well. */
+final class SenseChecks {
+    private SenseChecks() {}
+
+    /** Everything that was read without a problem is judged; what was not is passed over. */
+    static void check(UnitType type, Whereabouts whereabouts, Troubles troubles) {
+        Ground ground = new Ground(type, whereabouts, troubles);
+        new HeadSense(ground).check();
+        new ClearanceSense(ground).check();
+        new LimitSense(ground).check();
+        new PartSense(ground).check();
+        new StepSense(ground).check();
+        new VariantSense(ground).check();
+    }
+}
