@@ -55,43 +55,19 @@ final class Gripping {
                 "smallest race − largest seat",
                 Collections.min(c.cup()) - Collections.max(c.seat()),
                 Kind.LENGTH);
-        double heat = w.line(
-                "lost to heat",
-                "d (α seat (T seat − 20 °C) − α race (T race − 20 °C))",
-                seat
-                        * (around.expansion() * (c.housingTemperature() - ROOM)
-                                - c.race().data().expansion() * (c.raceTemperature() - ROOM)),
-                Kind.LENGTH);
+        double heat = heatLoss();
         double jointHot = nest.hasSleeve() ? jointHot() : 0;
-        double relaxation = w.line(
-                "lost as the sleeve opens",
-                "closure of its bore at 20 °C − at work",
-                nest.opens(jointHot),
-                Kind.LENGTH,
-                "Lamé");
+        double relaxation = relaxation(jointHot);
         double hotTight =
                 w.line("interference at work, tightest", "less both losses", tight - heat - relaxation, Kind.LENGTH);
         double hotLoose =
                 w.line("interference at work, loosest", "less both losses", loose - heat - relaxation, Kind.LENGTH);
         Pressures cold = nest.pressures(nest.joint(), tight);
         Pressures hot = nest.pressures(jointHot, tight - heat);
-        double eases = w.line(
-                "race opens",
-                "closure of its bore at 20 °C − at work",
-                nest.race().boreCloses() * (cold.seat() - hot.seat()),
-                Kind.LENGTH,
-                "Lamé");
-        Double angle = c.cupHalfAngle();
-        Double axial = angle == null
-                ? null
-                : w.line(
-                        "axial shift",
-                        "half of that / tan(half cup angle)",
-                        HousingGrip.axial(eases, angle),
-                        Kind.LENGTH);
+        double eases = eases(cold, hot);
+        Double axial = axial(eases);
         InHousing sleeve = nest.hasSleeve() ? sleeve(jointHot) : null;
-        Verdict verdict =
-                hotLoose > 0 ? Verdict.HOLDS : hotTight > 0 ? Verdict.HOLDS_ONLY_WHEN_TIGHT : Verdict.IS_LOOSE;
+        Verdict verdict = verdict(hotTight, hotLoose);
         cautions(verdict, sleeve, axial != null);
         return w.worked(new Grip(
                 tight,
@@ -110,6 +86,52 @@ final class Gripping {
                 gone(tight),
                 verdict,
                 sleeve));
+    }
+
+    private double heatLoss() {
+        double seatGrowth = around.expansion() * (c.housingTemperature() - ROOM);
+        double raceGrowth = c.race().data().expansion() * (c.raceTemperature() - ROOM);
+        return w.line(
+                "lost to heat",
+                "d (α seat (T seat − 20 °C) − α race (T race − 20 °C))",
+                seat * (seatGrowth - raceGrowth),
+                Kind.LENGTH);
+    }
+
+    private double relaxation(double jointHot) {
+        return w.line(
+                "lost as the sleeve opens",
+                "closure of its bore at 20 °C − at work",
+                nest.opens(jointHot),
+                Kind.LENGTH,
+                "Lamé");
+    }
+
+    private double eases(Pressures cold, Pressures hot) {
+        return w.line(
+                "race opens",
+                "closure of its bore at 20 °C − at work",
+                nest.race().boreCloses() * (cold.seat() - hot.seat()),
+                Kind.LENGTH,
+                "Lamé");
+    }
+
+    private @Nullable Double axial(double eases) {
+        Double angle = c.cupHalfAngle();
+        return angle == null
+                ? null
+                : w.line(
+                        "axial shift",
+                        "half of that / tan(half cup angle)",
+                        HousingGrip.axial(eases, angle),
+                        Kind.LENGTH);
+    }
+
+    private static Verdict verdict(double hotTight, double hotLoose) {
+        if (hotLoose > 0) {
+            return Verdict.HOLDS;
+        }
+        return hotTight > 0 ? Verdict.HOLDS_ONLY_WHEN_TIGHT : Verdict.IS_LOOSE;
     }
 
     private double perKelvinOfSleeve() {

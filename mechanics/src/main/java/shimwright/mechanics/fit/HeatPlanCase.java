@@ -10,7 +10,7 @@ import shimwright.mechanics.worksheet.Input;
  *
  * @param diameter joint diameter
  * @param interference the tightest of the measured pair at 20 °C
- * @param clearance wanted while the parts go together; null takes the larger of 0.001 d and half the interference
+ * @param clearance wanted while the parts go together
  * @param outer the part that is heated, what it is made of
  * @param inner the part that goes in, what it is made of
  * @param heated everything that gets hot; the lowest ceiling counts
@@ -34,11 +34,11 @@ public record HeatPlanCase(
 
         @Input(
                 kind = Kind.LENGTH,
-                meaning = "clearance wanted while fitting, else 0.001 of the diameter or half the interference",
+                meaning = "clearance wanted while fitting: 0.001 of the diameter, for a small bearing by hand 0.01 mm",
                 min = 0,
-                max = 0.02)
-        @Nullable
-        Double clearance,
+                max = 0.02,
+                example = "0.010 mm")
+        double clearance,
 
         @Input(meaning = "outer part, what it is made of") Stock outer,
         @Input(meaning = "inner part, what it is made of") Stock inner,

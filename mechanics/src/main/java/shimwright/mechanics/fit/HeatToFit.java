@@ -33,6 +33,9 @@ final class HeatToFit {
     /** Below this retained austenite in hardened parts changes (from memory), −60 °C. */
     private static final double DEEPEST_FOR_HARDENED = 213.15;
 
+    /** Usual clearance per diameter, DIN 7190 practice, from memory. */
+    private static final double SAFE_SHARE = 0.001;
+
     private HeatToFit() {}
 
     /**
@@ -49,20 +52,11 @@ final class HeatToFit {
                     "Look for a misread digit");
         }
         Working w = new Working();
-        Double given = c.clearance();
-        double clearance = given != null
-                ? given
-                : w.line(
-                        "clearance wanted",
-                        "larger of 0.001 d and half the interference",
-                        Math.max(0.001 * c.diameter(), c.interference() / 2),
-                        Kind.LENGTH,
-                        "DIN 7190, from memory");
         double ceiling = ceiling(c, w);
-        List<Choice> choices = choices(c, clearance, ceiling);
+        List<Choice> choices = choices(c, ceiling);
         Optional<Choice> best = choices.stream().filter(Choice::lawful).findFirst();
         if (best.isEmpty()) {
-            return Outcome.refused("interference", whyNot(c, clearance, ceiling, choices), hint(c));
+            return Outcome.refused("interference", whyNot(c, ceiling, choices), hint(c));
         }
         return Outcome.ok(plan(c, w, ceiling, choices, best.get()));
     }
@@ -78,22 +72,22 @@ final class HeatToFit {
                 : w.line("ceiling", "lower of that and the own one", Math.min(table, own), Kind.TEMPERATURE);
     }
 
-    private static List<Choice> choices(HeatPlanCase c, double clearance, double ceiling) {
+    private static List<Choice> choices(HeatPlanCase c, double ceiling) {
         List<Choice> choices = new ArrayList<>();
         Double measured = c.innerTemperature();
         if (measured != null) {
-            choices.add(choice(c, Cold.NONE, measured, clearance, ceiling));
+            choices.add(choice(c, Cold.NONE, measured, ceiling));
             return choices;
         }
         Arrays.stream(Cold.values())
                 .filter(cold -> cold.compareTo(c.cold()) <= 0)
-                .forEach(cold -> choices.add(choice(c, cold, cold.reached(c.room()), clearance, ceiling)));
+                .forEach(cold -> choices.add(choice(c, cold, cold.reached(c.room()), ceiling)));
         return choices;
     }
 
-    private static Choice choice(HeatPlanCase c, Cold cold, double inner, double clearance, double ceiling) {
+    private static Choice choice(HeatPlanCase c, Cold cold, double inner, double ceiling) {
         double needed = c.room()
-                + (c.interference() + clearance - shrink(c, inner))
+                + (c.interference() + c.clearance() - shrink(c, inner))
                         / (c.outer().data().expansion() * c.diameter());
         double outer = Math.max(c.room(), needed);
         boolean spared = !c.innerHardened() || inner >= DEEPEST_FOR_HARDENED;
@@ -147,6 +141,9 @@ final class HeatToFit {
                 + "the part itself, bore and rim alike.");
         w.caution(
                 "One movement to the shoulder, no second try. Hold it there until it is cold, then check with a feeler.");
+        if (c.clearance() < SAFE_SHARE * c.diameter()) {
+            w.caution("Less clearance than 0.001 of the diameter: it goes on only if it is quick and square.");
+        }
         if (ceiling - best.outerNeeded() < 10) {
             w.caution("Less than 10 K is left under the ceiling: the thermometer must be good to that.");
         }
@@ -165,14 +162,14 @@ final class HeatToFit {
         }
     }
 
-    private static String whyNot(HeatPlanCase c, double clearance, double ceiling, List<Choice> choices) {
+    private static String whyNot(HeatPlanCase c, double ceiling, List<Choice> choices) {
         String ways = choices.stream()
                 .map(choice -> "inner part "
                         + (c.innerTemperature() == null ? choice.cold().words() : "as it is") + " ("
                         + celsius(choice.innerTemperature()) + "): outer needs " + celsius(choice.outerNeeded())
                         + (choice.outerNeeded() <= ceiling ? ", but so much cold would change a hardened part" : ""))
                 .collect(Collectors.joining("; "));
-        return "no lawful heat gives " + Interference.mm(clearance) + " clearance under the ceiling of "
+        return "no lawful heat gives " + Interference.mm(c.clearance()) + " clearance under the ceiling of "
                 + celsius(ceiling) + ": " + ways;
     }
 

@@ -50,10 +50,12 @@ record Nest(Cylinder boss, Cylinder sleeve, Cylinder race, double joint) {
         double determinant = a * d - b * c;
         double outer = (jointNow * d - b * free) / determinant;
         double inner = (a * free - c * jointNow) / determinant;
-        if (inner <= 0) {
-            return new Pressures(jointPressure(jointNow), 0);
+        if (outer >= 0 && inner >= 0) {
+            return new Pressures(outer, inner);
         }
-        return outer <= 0 ? new Pressures(0, Math.max(0, free) / d) : new Pressures(outer, inner);
+        double alone = jointPressure(jointNow);
+        boolean raceStandsFree = free + sleeve.boreCloses() * alone <= 0;
+        return raceStandsFree ? new Pressures(alone, 0) : new Pressures(0, free / d);
     }
 
     /** Hoop stress of the boss at its bore. */

@@ -57,6 +57,7 @@ final class HeatBindings {
                                 .outerTemperature()
                         - ZERO);
         addCooling(bindings);
+        addTimes(bindings);
         addConstants(bindings);
     }
 
@@ -121,6 +122,9 @@ final class HeatBindings {
                 row -> Cooling.time(constant(row), row.number("T0"), row.number("T"), row.number("Tinf")));
         bindings.put("lumped inverse time constant", row -> 1 / constant(row));
         bindings.put("initial cooling rate", row -> (row.number("T0") - row.number("Tinf")) / constant(row));
+    }
+
+    private static void addTimes(Map<String, ToDoubleFunction<CheckRow>> bindings) {
         bindings.put(
                 "characteristic length V/A of a gear blank",
                 row -> Sheets.result(
