@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.unit.UnitFiles;
+import shimwright.rebuild.unit.UnitSchema;
 import shimwright.rebuild.unit.UnitType;
 
 /** {@code unit check FILE}, {@code unit new}, {@code unit schema}. */
@@ -22,11 +23,11 @@ public final class UnitCommand {
             return check(Path.of(args.get(1)), out, err);
         }
         if (what.equals("new") && args.size() == 1) {
-            out.print("");
+            out.print(UnitFiles.starter());
             return 0;
         }
         if (what.equals("schema") && args.size() == 1) {
-            out.println("");
+            out.println(UnitSchema.json());
             return 0;
         }
         err.println("Type unit check FILE, unit new or unit schema.");

@@ -1,5 +1,6 @@
 package shimwright.rebuild.clearance;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -12,6 +13,7 @@ import shimwright.mechanics.axial.ShimPackResult;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.working.Line;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
 import shimwright.rebuild.clearance.Reading.Measured;
@@ -67,6 +69,7 @@ final class Adviser {
             double u,
             double nu,
             List<Shop.Piece> drawer) {
+        List<Line> before = working.worked(value).working();
         List<Piece> pieces = drawer.stream()
                 .map(p -> new Piece(p.id(), p.thickness(), p.u()))
                 .toList();
@@ -87,9 +90,10 @@ final class Adviser {
         if (outcome instanceof Outcome.Ok<Worked<ShimPackResult>> ok) {
             ShimPackResult result = working.include(ok.value());
             Worked<ShimPackResult> done = working.worked(result);
-            return new Advice(own, result, drawer, value, u, done.working(), done.cautions(), List.of());
+            return new Advice(
+                    own, result, drawer, value, u, before, done.working(), done.cautions(), List.of());
         }
-        return new Advice(own, null, drawer, value, u, working.worked(value).working(), List.of(), outcome.refusals());
+        return new Advice(own, null, drawer, value, u, before, before, List.of(), outcome.refusals());
     }
 
     /**
@@ -97,7 +101,7 @@ final class Adviser {
      *
      * @return an offer also where the pack leaves the clearance outside, with the verdict OUT
      */
-    static Outcome<PackOffer> judge(Clearance clearance, Advice advice, Reading trial, List<PieceIn> pieces) {
+    static Outcome<Worked<PackOffer>> judge(Clearance clearance, Advice advice, Reading trial, List<PieceIn> pieces) {
         Position own = advice.position();
         List<Piece> only = pieces.stream().map(p -> new Piece(p.piece(), p.thickness(), p.u())).toList();
         double nu = Objects.requireNonNull(trial.measured()).nu();
@@ -115,9 +119,14 @@ final class Adviser {
                 only.size(),
                 only.size(),
                 1));
-        return outcome.map(worked -> worked.result().offers().stream()
-                .findFirst()
-                .orElseGet(() -> outside(advice, trial, own, pieces, nu)));
+        return outcome.map(worked -> {
+            List<Line> lines = new ArrayList<>(advice.before());
+            lines.addAll(worked.working());
+            PackOffer offer = worked.result().offers().stream()
+                    .findFirst()
+                    .orElseGet(() -> outside(advice, trial, own, pieces, nu));
+            return new Worked<>(offer, lines, worked.cautions());
+        });
     }
 
     /** A pack that the worksheet does not offer because it leaves the nominal outside. */

@@ -1,13 +1,11 @@
 package shimwright.rebuild.clearance;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import shimwright.mechanics.axial.PackOffer;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
-import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.working.Line;
+import shimwright.mechanics.working.Worked;
 import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Closing;
@@ -48,12 +46,13 @@ public final class Decisions {
                     pieces.size() + (pieces.size() == 1 ? " piece" : " pieces") + " chosen, " + wanted + " can go in",
                     "Tap one of the packs on offer, or choose pieces");
         }
-        Outcome<PackOffer> judged = Adviser.judge(session.clearance(), advice, session.trial(), pieces);
-        return judged.flatMap(offer -> chosen(session.clearance(), advice, pieces, offer, because));
+        Outcome<Worked<PackOffer>> judged = Adviser.judge(session.clearance(), advice, session.trial(), pieces);
+        return judged.flatMap(worked -> chosen(session.clearance(), advice, pieces, worked, because));
     }
 
     private static Outcome<PackChosen> chosen(
-            Clearance clearance, Advice advice, List<PieceIn> pieces, PackOffer offer, String because) {
+            Clearance clearance, Advice advice, List<PieceIn> pieces, Worked<PackOffer> worked, String because) {
+        PackOffer offer = worked.result();
         if (offer.verdict() != Verdict.IN && because.isBlank()) {
             return Outcome.refused(
                     clearance.name(),
@@ -62,15 +61,6 @@ public final class Decisions {
                             : "this pack is not proven to leave the clearance within its limits",
                     "Take another pack, or say why you take this one; it stands on the record");
         }
-        List<Line> working = new ArrayList<>(advice.working());
-        working.add(new Line("pack", String.join(" + ", offer.pieces()), offer.thickness(), Kind.LENGTH, ""));
-        working.add(new Line(
-                "clearance with the pack",
-                "trial play + effect × (pack − trial pieces)",
-                offer.predicted(),
-                Kind.LENGTH,
-                ""));
-        working.add(new Line("u(clearance with the pack)", "reading, trial pieces and pack", offer.u(), Kind.LENGTH, ""));
         return Outcome.ok(new PackChosen(
                 clearance.id(),
                 advice.position().id(),
@@ -80,7 +70,7 @@ public final class Decisions {
                 offer.probability(),
                 offer.verdict(),
                 offer.verdict() == Verdict.IN ? "" : because,
-                List.copyOf(working)));
+                worked.working()));
     }
 
     /**

@@ -9,7 +9,7 @@ import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.unit.Clearance;
 
 /** The deviation that the maker etched on a part moves limits and aim of its clearance. */
-final class Etched {
+public final class Etched {
     private Etched() {}
 
     /** The digits as read at the check that the clearance names; empty where it needs none or they are not read yet. */
@@ -36,6 +36,11 @@ final class Etched {
                 "hold point " + clearance.etchedBy(),
                 "the deviation etched on the part is not read yet, and it moves the limits",
                 "Read it first; without it no limit can be named");
+    }
+
+    /** The clearance of a job: limits and aim moved by what is etched, where that is read. */
+    public static Clearance of(Clearance clearance, Job job) {
+        return moved(clearance, digits(clearance, job));
     }
 
     /** The clearance with limits and aim moved by the etched digits. */

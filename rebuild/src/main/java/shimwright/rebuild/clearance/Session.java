@@ -81,7 +81,8 @@ public record Session(
      * @param drawer pieces that could be used
      * @param measured the trial reading brought to the packs chosen elsewhere, m
      * @param u its standard uncertainty, m
-     * @param working the lines of the calculation
+     * @param before the lines that bring the reading to the packs chosen elsewhere
+     * @param working the lines of the whole calculation
      * @param cautions to be read with it
      * @param refusals why no pack could be sought
      */
@@ -91,6 +92,7 @@ public record Session(
             List<Piece> drawer,
             double measured,
             double u,
+            List<Line> before,
             List<Line> working,
             List<String> cautions,
             List<Refusal> refusals) {}

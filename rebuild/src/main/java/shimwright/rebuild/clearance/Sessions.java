@@ -46,9 +46,7 @@ public final class Sessions {
 
     /** The same, with packs that are being chosen elsewhere at the same time, by position. */
     static Session with(Unit unit, Job job, Shop shop, String id, Map<String, List<PieceIn>> proposed) {
-        Clearance asked = unit.clearance(id);
-        Optional<Integer> etched = Etched.digits(asked, job);
-        Clearance clearance = Etched.moved(asked, etched);
+        Clearance clearance = Etched.of(unit.clearance(id), job);
         Gauge gauge = shop.gauge(clearance.gauge()).orElse(null);
         Map<String, PackChosen> chosen = job.packOf(id);
         Reading trial = reading(job, clearance, gauge, Phase.TRIAL, Map.of());

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import shimwright.rebuild.clearance.Etched;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Place;
@@ -56,14 +57,15 @@ public record HandBackRecord(
     /** A finding and the verdict on it. */
     public record Decision(String what, String found, String verdict, String reason, String consent) {}
 
-    /** A clearance as it was set. */
+    /** A clearance as it was set; one that is not read with its pack is proved by its drag at a hold point. */
     public record Setting(
             Clearance clearance,
             Entry.@Nullable PackIn trialPack,
             List<Said<Entry.RoundRead>> trial,
             List<Said<Entry.PackChosen>> chosen,
             List<Said<Entry.RoundRead>> last,
-            @Nullable Said<Entry.ClearanceAccepted> accepted) {}
+            @Nullable Said<Entry.ClearanceAccepted> accepted,
+            boolean readWithPack) {}
 
     /** Something tightened: which step, when, by whom. */
     public record Tightened(Fastener fastener, Step step, Said<Entry.StepDone> done) {}
@@ -89,7 +91,7 @@ public record HandBackRecord(
                 tales,
                 decisions(job),
                 unit.type().settingOrder().stream()
-                        .map(id -> setting(job, unit.clearance(id)))
+                        .map(id -> setting(job, unit, Etched.of(unit.clearance(id), job)))
                         .toList(),
                 torques(job, unit),
                 consumables(job, unit),
@@ -134,7 +136,7 @@ public record HandBackRecord(
         return List.copyOf(decisions.values());
     }
 
-    private static Setting setting(Job job, Clearance clearance) {
+    private static Setting setting(Job job, Unit unit, Clearance clearance) {
         Said<Entry.PackIn> in = job.packsIn().get(new Place(clearance.id(), Phase.TRIAL));
         List<Said<Entry.PackChosen>> chosen = clearance.positions().stream()
                 .map(position -> job.packIn(position.id()))
@@ -148,7 +150,8 @@ public record HandBackRecord(
                 job.roundsOf(clearance.id(), Phase.TRIAL),
                 chosen,
                 List.copyOf(last),
-                job.accepted().get(clearance.id()));
+                job.accepted().get(clearance.id()),
+                !unit.stepsReading(clearance.id(), Phase.FINAL).isEmpty());
     }
 
     private static List<Tightened> torques(Job job, Unit unit) {
