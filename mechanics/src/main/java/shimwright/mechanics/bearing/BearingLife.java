@@ -132,30 +132,24 @@ public final class BearingLife {
      *     mean; set by (Σ L^−e)^(−1/e)
      */
     public static Outcome<Worked<Result>> work(Case c) {
+        Duty duty = duty(c);
         List<Refusal> faults = new ArrayList<>();
-        double time = c.loads().stream().mapToDouble(Load::share).sum();
-        if (!(time > 0)) {
+        if (!(duty.time() > 0)) {
             faults.add(new Refusal("loads", "all shares of time are 0", "Give each load its share, such as 0.2"));
-        }
-        double p = c.elements().exponent;
-        double turns = 0;
-        double damage = 0;
-        for (Load load : c.loads()) {
-            turns += load.share() * load.speed();
-            damage += load.share() * load.speed() * Math.pow(equivalent(c, load), p);
-        }
-        if (faults.isEmpty() && !(damage > 0)) {
+        } else if (!(duty.damage() > 0)) {
             faults.add(new Refusal("loads", "no load acts", "Give the radial load in newtons"));
         }
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
         }
+        double p = c.elements().exponent;
         Working w = new Working();
-        double speed = w.line("mean speed", "Σ(speed × share) / Σ share", turns / time, Kind.ROTATION);
+        double speed = w.line(
+                "mean speed", "Σ(speed × share) / Σ share", duty.turns() / duty.time(), Kind.ROTATION);
         double mean = w.line(
                 "equivalent load P",
                 "(Σ(P^p × speed × share) / Σ(speed × share))^(1/p)",
-                Math.pow(damage / turns, 1 / p),
+                Math.pow(duty.damage() / duty.turns(), 1 / p),
                 Kind.FORCE,
                 ISO);
         double revolutions =
@@ -192,6 +186,21 @@ public final class BearingLife {
                         ISO);
         cautions(c, w, mean);
         return Outcome.ok(w.worked(new Result(mean, speed, revolutions, life, a1, a1 * life, system, needed)));
+    }
+
+    /** Sums over the duty: shares, share × speed, and share × speed × P^p. */
+    private record Duty(double time, double turns, double damage) {}
+
+    private static Duty duty(Case c) {
+        double time = 0;
+        double turns = 0;
+        double damage = 0;
+        for (Load load : c.loads()) {
+            time += load.share();
+            turns += load.share() * load.speed();
+            damage += load.share() * load.speed() * Math.pow(equivalent(c, load), c.elements().exponent);
+        }
+        return new Duty(time, turns, damage);
     }
 
     private static double equivalent(Case c, Load load) {
