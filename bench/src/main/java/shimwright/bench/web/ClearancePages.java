@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -141,15 +142,20 @@ final class ClearancePages {
     }
 
     static List<PieceIn> pieces(Form form, String field, Shop shop) {
+        return pieces(form, field, shop, "");
+    }
+
+    /** The pieces named in a field; those chosen for the job of this number already may be named again. */
+    static List<PieceIn> pieces(Form form, String field, Shop shop, String number) {
         List<PieceIn> in = new ArrayList<>();
-        for (String tag : form.raw(field).split("[\\s,]+")) {
+        for (String tag : new LinkedHashSet<>(List.of(form.raw(field).split("[\\s,]+")))) {
             if (tag.isBlank()) {
                 continue;
             }
             Shop.Piece piece = shop.pieces().get(tag);
             if (piece == null) {
                 form.fault("piece " + tag, "there is no such piece in the drawer", "Look at its tag");
-            } else if (!piece.inDrawer()) {
+            } else if (!piece.freeFor(number)) {
                 form.fault("piece " + tag, "it is in unit " + piece.takenBy() + " or gone", "Take another piece");
             } else {
                 in.add(new PieceIn(tag, piece.thickness(), piece.u()));

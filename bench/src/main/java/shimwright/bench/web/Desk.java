@@ -37,6 +37,11 @@ public final class Desk {
     private final Clock clock;
     private final Map<String, Known> known = new ConcurrentHashMap<>();
 
+    private volatile @Nullable Stock stock;
+
+    /** The shop's entries and how far they went when they were read. */
+    private record Stock(Head head, List<Kept> entries) {}
+
     /** A fold and how far its stream went when it was made. */
     private record Known(Head head, Job job) {}
 
@@ -96,7 +101,14 @@ public final class Desk {
     }
 
     public Shop shop() {
-        return Shop.of(log.read(JobLog.SHOP), jobs());
+        List<Job> jobs = jobs();
+        Head head = log.head(JobLog.SHOP);
+        Stock before = stock;
+        if (before == null || !before.head().equals(head)) {
+            before = new Stock(head, log.read(JobLog.SHOP));
+            stock = before;
+        }
+        return Shop.of(before.entries(), jobs);
     }
 
     /** The job with everything around it; empty where there is none or its unit type is not on the shelf. */

@@ -68,7 +68,8 @@ final class TogetherPages {
         List<String> group = group(bench);
         Map<String, List<PieceIn>> pieces = new LinkedHashMap<>();
         for (Position place : Together.of(bench.unit(), bench.job(), shop, group).places()) {
-            pieces.put(place.id(), ClearancePages.pieces(form, "at-" + place.id(), shop));
+            pieces.put(place.id(), ClearancePages.pieces(
+                            form, "at-" + place.id(), shop, bench.job().opened().number()));
         }
         Outcome<List<PackChosen>> chosen =
                 Together.choose(bench.unit(), bench.job(), shop, group, pieces, form.text("because", "reason"));

@@ -94,6 +94,11 @@ public final class Units {
     public static final Unit LBF = add(Kind.FORCE, "lbf", POUND_FORCE, SP811, "lb", "lbs");
 
     public static final Unit KGF = add(Kind.FORCE, "kgf", GRAVITY, SP811, "kp");
+    public static final Unit US_TON_FORCE =
+            add(Kind.FORCE, "US ton", 2000 * POUND_FORCE, SP811, "short ton", "US tonf");
+    public static final Unit LONG_TON_FORCE =
+            add(Kind.FORCE, "long ton", 2240 * POUND_FORCE, SP811, "UK ton", "UK tonf");
+    public static final Unit TONNE_FORCE = add(Kind.FORCE, "tf", 1000 * GRAVITY, SP811, "metric ton", "tonne");
     public static final Unit OUNCE_FORCE = add(Kind.FORCE, "ozf", POUND_FORCE / 16, SP811, "oz");
     public static final Unit NM = add(Kind.TORQUE, "N·m", 1, SI);
     public static final Unit LBF_FT =

@@ -74,6 +74,19 @@ public record Together(
         return unit.clearance(b).positions().stream().anyMatch(p -> of.contains(p.id()));
     }
 
+    /** True where a whole group is read with trial pieces and its packs are not all chosen. */
+    public static boolean due(Unit unit, Job job, Shop shop) {
+        for (List<String> group : groups(unit)) {
+            List<Session> sessions =
+                    group.stream().map(id -> Sessions.of(unit, job, shop, id)).toList();
+            boolean read = sessions.stream().map(Session::trial).map(Reading::measured).allMatch(m -> m != null && m.settled());
+            if (read && sessions.stream().anyMatch(session -> session.chosen().isEmpty())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** The choice for one group as it stands. */
     public static Together of(Unit unit, Job job, Shop shop, List<String> group) {
         List<Refusal> refusals = new ArrayList<>();
@@ -98,7 +111,7 @@ public record Together(
         List<DrawerCase.Loose> pieces = at.stream()
                 .map(Position::family)
                 .distinct()
-                .flatMap(family -> shop.usable(family, unit.shimFamily(family).spread()).stream())
+                .flatMap(family -> shop.usable(family, unit.shimFamily(family).spread(), job.opened().number()).stream())
                 .map(p -> new DrawerCase.Loose(p.id(), p.family(), p.thickness(), p.u()))
                 .toList();
         Outcome<Worked<DrawerResult>> outcome =
