@@ -2,9 +2,9 @@ package shimwright.mechanics.thread;
 
 import java.util.Collections;
 import java.util.List;
-import org.hipparchus.distribution.continuous.TDistribution;
-import org.hipparchus.stat.descriptive.StreamingStatistics;
 import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.measure.Statistics;
+import shimwright.mechanics.measure.Student;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.working.Worked;
@@ -13,7 +13,7 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** Worksheet {@code nut-factor}. */
 public final class NutFactors {
-    private static final double BOTH_SIDES_95 = 0.975;
+    private static final double BOTH_SIDES = 0.95;
 
     static final Worksheet<NutFactorCase, NutFactorResult> SHEET = new Worksheet<>(
             "nut-factor",
@@ -38,12 +38,10 @@ public final class NutFactors {
             return Outcome.refused(form.refusals());
         }
         Working w = new Working();
-        StreamingStatistics statistics = new StreamingStatistics();
-        c.preloads().forEach(statistics::addValue);
-        double mean = w.line("mean preload", "sum / count", statistics.getMean(), Kind.FORCE);
+        double mean = w.line("mean preload", "sum / count", Statistics.mean(c.preloads()), Kind.FORCE);
         double s = w.line(
-                "s", "√(Σ(F − mean)²/(n − 1))", statistics.getStandardDeviation(), Kind.FORCE, "JCGM 100:2008, 4.2.2");
-        double t = new TDistribution(c.preloads().size() - 1.0).inverseCumulativeProbability(BOTH_SIDES_95);
+                "s", "√(Σ(F − mean)²/(n − 1))", Statistics.deviation(c.preloads()), Kind.FORCE, "JCGM 100:2008, 4.2.2");
+        double t = Student.coverageFactor(BOTH_SIDES, c.preloads().size() - 1.0);
         double scatter = w.line("scatter", "t × s / mean", t * s / mean, Kind.NUMBER, "Student, 95 %");
         double k = w.line("K", "torque / (mean × d)", c.torque() / (mean * c.diameter()), Kind.NUMBER, "T = K F d");
         double lever = c.torque() / mean;

@@ -26,15 +26,18 @@ record ThreadLimits(
         return form.unified() ? unified(form) : metric(form);
     }
 
+    /** A measured pitch counts for the printed one within half a percent; two printed ones are farther apart. */
+    private static boolean samePitch(Table.Row row, double mm) {
+        return Math.abs(row.number("pitch") - mm) <= 0.005 * mm;
+    }
+
     private static Optional<ThreadLimits> metric(ThreadForm form) {
         double d = form.diameter() * 1000;
         double p = form.pitch() * 1000;
-        Optional<Table.Row> crest = BY_PITCH.rows().stream()
-                .filter(row -> Math.abs(row.number("pitch") - p) < 1e-6)
-                .findFirst();
+        Optional<Table.Row> crest =
+                BY_PITCH.rows().stream().filter(row -> samePitch(row, p)).findFirst();
         Optional<Table.Row> flank = BY_SIZE.rows().stream()
-                .filter(row ->
-                        d > row.number("over") && d <= row.number("upTo") && Math.abs(row.number("pitch") - p) < 1e-6)
+                .filter(row -> d > row.number("over") && d <= row.number("upTo") && samePitch(row, p))
                 .findFirst();
         if (crest.isEmpty() || flank.isEmpty()) {
             return Optional.empty();
