@@ -53,7 +53,11 @@ final class ClearancePages {
                     ctx,
                     "clearances",
                     door.page(ctx, "Clearances", "clearances", bench),
-                    Map.of("sessions", sessions, "shared", !Together.groups(bench.unit()).isEmpty()));
+                    Map.of(
+                            "sessions",
+                            sessions,
+                            "shared",
+                            !Together.groups(bench.unit()).isEmpty()));
         });
     }
 
@@ -183,11 +187,7 @@ final class ClearancePages {
                         "Type the one that enters first");
             }
             return new Entry.RoundRead(
-                    clearance.id(),
-                    phase(form, session),
-                    clearance.gauge(),
-                    values,
-                    String.join(" | ", typed));
+                    clearance.id(), phase(form, session), clearance.gauge(), values, String.join(" | ", typed));
         });
     }
 
@@ -219,8 +219,7 @@ final class ClearancePages {
     private void choose(Context ctx) {
         keep(ctx, "Pack kept. Fit it and read again", true, (bench, session, form) -> {
             List<PieceIn> pieces = pieces(form, "pack", desk.shop());
-            Outcome<Entry.PackChosen> decision =
-                    Decisions.choose(session, pieces, form.text("because", "reason"));
+            Outcome<Entry.PackChosen> decision = Decisions.choose(session, pieces, form.text("because", "reason"));
             decision.refusals().forEach(r -> form.fault(r.place(), r.fact(), r.hint()));
             return decision instanceof Outcome.Ok<Entry.PackChosen> ok
                     ? ok.value()

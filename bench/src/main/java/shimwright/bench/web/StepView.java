@@ -8,11 +8,11 @@ import org.jspecify.annotations.Nullable;
 import shimwright.bench.picture.SectionState;
 import shimwright.rebuild.clearance.Together;
 import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.rules.Holds;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.LastCall;
 import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.rules.Holds;
 import shimwright.rebuild.unit.Consumable;
 import shimwright.rebuild.unit.Fastener;
 import shimwright.rebuild.unit.Step;
@@ -65,8 +65,20 @@ public record StepView(
                 : List.of();
         if (step == null) {
             return new StepView(
-                    null, true, Map.of(), List.of(), List.of(), null, List.of(), List.of(), List.of(), ahead,
-                    drawing(bench, null, show), null, false, now);
+                    null,
+                    true,
+                    Map.of(),
+                    List.of(),
+                    List.of(),
+                    null,
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    ahead,
+                    drawing(bench, null, show),
+                    null,
+                    false,
+                    now);
         }
         return new StepView(
                 step,

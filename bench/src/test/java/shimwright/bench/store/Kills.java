@@ -62,7 +62,8 @@ final class Kills {
         for (String element : given.split(Pattern.quote(File.pathSeparator))) {
             Path file = work.resolve("classes-" + packed.size() + ".jar");
             if (Files.isDirectory(Path.of(element))
-                    && jar.run(System.out, System.err, "--create", "--file", file.toString(), "-C", element, ".") == 0) {
+                    && jar.run(System.out, System.err, "--create", "--file", file.toString(), "-C", element, ".")
+                            == 0) {
                 packed.add(file.toString());
             } else {
                 packed.add(element);

@@ -144,8 +144,7 @@ public final class BearingLife {
         }
         double p = c.elements().exponent;
         Working w = new Working();
-        double speed = w.line(
-                "mean speed", "Σ(speed × share) / Σ share", duty.turns() / duty.time(), Kind.ROTATION);
+        double speed = w.line("mean speed", "Σ(speed × share) / Σ share", duty.turns() / duty.time(), Kind.ROTATION);
         double mean = w.line(
                 "equivalent load P",
                 "(Σ(P^p × speed × share) / Σ(speed × share))^(1/p)",

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-
 import shimwright.mechanics.axial.PackOffer;
 import shimwright.mechanics.axial.Piece;
 import shimwright.mechanics.axial.ShimPack;
@@ -34,13 +33,15 @@ final class Adviser {
 
     private Adviser() {}
 
-    static Advice advise(Unit unit, Clearance clearance, Job job, Shop shop, Reading trial, Map<String, List<PieceIn>> proposed) {
+    static Advice advise(
+            Unit unit, Clearance clearance, Job job, Shop shop, Reading trial, Map<String, List<PieceIn>> proposed) {
         Measured measured = Objects.requireNonNull(trial.measured());
         Position own = clearance.positions().get(0);
         Working working = new Working();
         double value = measured.value();
         double variance = measured.u() * measured.u();
-        for (Position other : clearance.positions().subList(1, clearance.positions().size())) {
+        for (Position other :
+                clearance.positions().subList(1, clearance.positions().size())) {
             List<PieceIn> pieces = proposed.containsKey(other.id())
                     ? Objects.requireNonNull(proposed.get(other.id()))
                     : job.packIn(other.id()).map(said -> said.what().pieces()).orElse(List.of());
@@ -56,7 +57,8 @@ final class Adviser {
                 variance += other.effect() * other.effect() * doubt;
             }
         }
-        List<Shop.Piece> drawer = shop.usable(own.family(), unit.shimFamily(own.family()).spread());
+        List<Shop.Piece> drawer =
+                shop.usable(own.family(), unit.shimFamily(own.family()).spread());
         return ask(clearance, own, trial, working, value, Math.sqrt(variance), measured.nu(), drawer);
     }
 
@@ -90,8 +92,7 @@ final class Adviser {
         if (outcome instanceof Outcome.Ok<Worked<ShimPackResult>> ok) {
             ShimPackResult result = working.include(ok.value());
             Worked<ShimPackResult> done = working.worked(result);
-            return new Advice(
-                    own, result, drawer, value, u, before, done.working(), done.cautions(), List.of());
+            return new Advice(own, result, drawer, value, u, before, done.working(), done.cautions(), List.of());
         }
         return new Advice(own, null, drawer, value, u, before, before, List.of(), outcome.refusals());
     }
@@ -103,7 +104,9 @@ final class Adviser {
      */
     static Outcome<Worked<PackOffer>> judge(Clearance clearance, Advice advice, Reading trial, List<PieceIn> pieces) {
         Position own = advice.position();
-        List<Piece> only = pieces.stream().map(p -> new Piece(p.piece(), p.thickness(), p.u())).toList();
+        List<Piece> only = pieces.stream()
+                .map(p -> new Piece(p.piece(), p.thickness(), p.u()))
+                .toList();
         double nu = Objects.requireNonNull(trial.measured()).nu();
         Outcome<Worked<ShimPackResult>> outcome = ShimPack.work(new ShimPackCase(
                 advice.measured(),
@@ -130,22 +133,12 @@ final class Adviser {
     }
 
     /** A pack that the worksheet does not offer because it leaves the nominal outside. */
-    private static PackOffer outside(
-            Advice advice, Reading trial, Position own, List<PieceIn> pieces, double nu) {
+    private static PackOffer outside(Advice advice, Reading trial, Position own, List<PieceIn> pieces, double nu) {
         double thickness = pieces.stream().mapToDouble(PieceIn::thickness).sum();
         double uPack = Math.sqrt(pieces.stream().mapToDouble(p -> p.u() * p.u()).sum());
-        double u = Math.hypot(
-                advice.u(), own.effect() * Math.hypot(uPack, trial.thicknessDoubt(own.id())));
+        double u = Math.hypot(advice.u(), own.effect() * Math.hypot(uPack, trial.thicknessDoubt(own.id())));
         double predicted = advice.measured() + own.effect() * (thickness - trial.thickness(own.id()));
         return new PackOffer(
-                pieces.stream().map(PieceIn::piece).toList(),
-                thickness,
-                uPack,
-                predicted,
-                u,
-                nu,
-                0,
-                Verdict.OUT,
-                0);
+                pieces.stream().map(PieceIn::piece).toList(), thickness, uPack, predicted, u, nu, 0, Verdict.OUT, 0);
     }
 }

@@ -49,10 +49,7 @@ final class Closer {
             finding = finding(difference, joint);
         }
         double hot = working.line(
-                "at working heat",
-                "clearance + growth",
-                measured.value() + clearance.growth(),
-                Kind.LENGTH);
+                "at working heat", "clearance + growth", measured.value() + clearance.growth(), Kind.LENGTH);
         return new Closing(
                 reading.phase(),
                 measured.value(),
@@ -84,7 +81,8 @@ final class Closer {
         return switch (verdict) {
             case IN -> "In, and as predicted. Accept it.";
             case OUT -> "Out. Do not close on it: look at the seat and the pieces, then choose again.";
-            case NOT_PROVEN -> "Inside by the number, but the doubt reaches over the limit. Read more rounds, or take a finer gauge.";
+            case NOT_PROVEN ->
+                "Inside by the number, but the doubt reaches over the limit. Read more rounds, or take a finer gauge.";
         };
     }
 }

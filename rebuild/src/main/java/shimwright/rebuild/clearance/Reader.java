@@ -37,12 +37,13 @@ final class Reader {
     static Outcome<Measured> read(Clearance clearance, Gauge gauge, List<List<Double>> rounds) {
         GaugeData data = new GaugeData(gauge.step(), gauge.errorLimit(), gauge.retrace(), gauge.repeatability());
         return switch (clearance.method()) {
-            case TRAVEL -> EndPlay.work(new EndPlayCase(
-                            rounds, data, clearance.settleWithin(), clearance.rounds(), 0.0, null, TILT_ALONE))
-                    .map(worked -> travel(clearance, worked));
-            case SERIES -> Readings.work(
-                            new ReadingsCase(rounds, data, clearance.settleWithin(), clearance.rounds()))
-                    .map(worked -> series(clearance, worked));
+            case TRAVEL ->
+                EndPlay.work(new EndPlayCase(
+                                rounds, data, clearance.settleWithin(), clearance.rounds(), 0.0, null, TILT_ALONE))
+                        .map(worked -> travel(clearance, worked));
+            case SERIES ->
+                Readings.work(new ReadingsCase(rounds, data, clearance.settleWithin(), clearance.rounds()))
+                        .map(worked -> series(clearance, worked));
             case PLACES -> Outcome.ok(places(clearance, data, rounds.get(rounds.size() - 1)));
             case FEELER -> Outcome.ok(feeler(clearance, rounds));
         };
@@ -56,7 +57,10 @@ final class Reader {
     private static Measured places(Clearance clearance, GaugeData gauge, List<Double> places) {
         Working working = new Working();
         double value = working.line(
-                "mean of " + places.size() + " places", "sum / n", Statistics.mean(places), Kind.LENGTH,
+                "mean of " + places.size() + " places",
+                "sum / n",
+                Statistics.mean(places),
+                Kind.LENGTH,
                 "JCGM 100:2008 4.2.1");
         double range = working.line("spread", "largest − smallest", Statistics.range(places), Kind.LENGTH);
         List<Contribution> parts = List.of(
@@ -67,8 +71,9 @@ final class Reader {
                 Contribution.of("retrace", Uncertainties.rectangular(gauge.retrace()), Double.POSITIVE_INFINITY));
         Budget budget = Budget.of(parts);
         working.line("u", "root of the sum of squares of the parts", budget.u(), Kind.LENGTH, "JCGM 100:2008 5.1.2");
-        List<Integer> odd =
-                Outliers.odd(places, clearance.settleWithin()).stream().map(i -> i + 1).toList();
+        List<Integer> odd = Outliers.odd(places, clearance.settleWithin()).stream()
+                .map(i -> i + 1)
+                .toList();
         boolean even = range <= clearance.settleWithin() + 1e-9;
         String advice = !odd.isEmpty()
                 ? "Place " + odd.stream().map(String::valueOf).collect(Collectors.joining(", "))
@@ -82,16 +87,7 @@ final class Reader {
         return measured(
                 clearance,
                 working,
-                new Raw(
-                        value,
-                        seating,
-                        1,
-                        places.size(),
-                        seating == Seating.SETTLED ? 0 : 1,
-                        0,
-                        odd,
-                        budget,
-                        advice));
+                new Raw(value, seating, 1, places.size(), seating == Seating.SETTLED ? 0 : 1, 0, odd, budget, advice));
     }
 
     private static Measured travel(Clearance clearance, Worked<EndPlayResult> worked) {
@@ -191,7 +187,10 @@ final class Reader {
         working.line("thinnest that does not enter", "smallest of the rounds", not, Kind.LENGTH);
         double value = working.line("reading", "middle between the two", (enters + not) / 2, Kind.LENGTH);
         double u = working.line(
-                "u(reading)", "half the difference / √3", Math.abs(not - enters) / 2 / Math.sqrt(3), Kind.LENGTH,
+                "u(reading)",
+                "half the difference / √3",
+                Math.abs(not - enters) / 2 / Math.sqrt(3),
+                Kind.LENGTH,
                 "JCGM 100:2008 4.3.7");
         int more = Math.max(0, clearance.rounds() - rounds.size());
         Seating seating = !agree ? Seating.SCATTERED : more > 0 ? Seating.TOO_FEW : Seating.SETTLED;
@@ -202,7 +201,6 @@ final class Reader {
                         : "The feelers agree.";
         Budget budget = Budget.of(List.of(Contribution.of("feeler steps", u, Double.POSITIVE_INFINITY)));
         List<Integer> odd = new ArrayList<>();
-        return measured(
-                clearance, working, new Raw(value, seating, 1, rounds.size(), more, 0, odd, budget, advice));
+        return measured(clearance, working, new Raw(value, seating, 1, rounds.size(), more, 0, odd, budget, advice));
     }
 }

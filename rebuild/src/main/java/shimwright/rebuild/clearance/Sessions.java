@@ -53,13 +53,14 @@ public final class Sessions {
         Reading last = reading(job, clearance, gauge, Phase.FINAL, fitted(job, clearance));
         Reading again = reading(job, clearance, gauge, Phase.AGAIN, fitted(job, clearance));
         Said<ClearanceAccepted> accepted = job.accepted().get(id);
-        String reopened = accepted == null
-                ? ""
-                : Reopened.since(job, unit, id, accepted).orElse("");
+        String reopened =
+                accepted == null ? "" : Reopened.since(job, unit, id, accepted).orElse("");
         Said<ClearanceAccepted> stands = reopened.isEmpty() ? accepted : null;
         boolean trialWanted = hasStep(unit, id, Phase.TRIAL);
         Advice advice = settled(trial) ? Adviser.advise(unit, clearance, job, shop, trial, proposed) : null;
-        boolean wantAgain = hasStep(unit, id, Phase.AGAIN) && stands != null && stands.what().phase() != Phase.AGAIN
+        boolean wantAgain = hasStep(unit, id, Phase.AGAIN)
+                && stands != null
+                && stands.what().phase() != Phase.AGAIN
                 && againIsDue(unit, job, id);
         Reading judged = wantAgain || (stands != null && !again.rounds().isEmpty()) ? again : last;
         Closing closing = settled(judged) ? Closer.close(clearance, judged, predicted(job, clearance)) : null;
@@ -101,13 +102,15 @@ public final class Sessions {
     private static Map<String, List<PieceIn>> fitted(Job job, Clearance clearance) {
         Map<String, List<PieceIn>> fitted = new LinkedHashMap<>();
         for (Position position : clearance.positions()) {
-            job.packIn(position.id()).ifPresent(said -> fitted.put(position.id(), said.what().pieces()));
+            job.packIn(position.id())
+                    .ifPresent(said -> fitted.put(position.id(), said.what().pieces()));
         }
         return fitted;
     }
 
     private static Optional<PackChosen> predicted(Job job, Clearance clearance) {
-        return Optional.ofNullable(job.packOf(clearance.id()).get(clearance.positions().get(0).id()));
+        return Optional.ofNullable(
+                job.packOf(clearance.id()).get(clearance.positions().get(0).id()));
     }
 
     private static Reading reading(
@@ -122,10 +125,15 @@ public final class Sessions {
             return new Reading(phase, pack, rounds, null, List.of(Etched.refusal(clearance)));
         }
         if (gauge == null) {
-            return new Reading(phase, pack, rounds, null, List.of(new Refusal(
-                    "gauge " + clearance.gauge(),
-                    "the shop has no data of this gauge, so its doubt is not known",
-                    "Enter its step and error limit in the shop")));
+            return new Reading(
+                    phase,
+                    pack,
+                    rounds,
+                    null,
+                    List.of(new Refusal(
+                            "gauge " + clearance.gauge(),
+                            "the shop has no data of this gauge, so its doubt is not known",
+                            "Enter its step and error limit in the shop")));
         }
         List<List<Double>> values = new ArrayList<>();
         rounds.forEach(round -> values.add(round.what().values()));

@@ -56,13 +56,16 @@ public record Together(
             boolean grown = true;
             while (grown) {
                 grown = unit.type().settingOrder().stream()
-                        .filter(other -> !group.contains(other) && group.stream().anyMatch(g -> share(unit, g, other)))
+                        .filter(other ->
+                                !group.contains(other) && group.stream().anyMatch(g -> share(unit, g, other)))
                         .map(group::add)
                         .reduce(false, (a, b) -> a || b);
             }
             seen.addAll(group);
             if (group.size() > 1) {
-                groups.add(unit.type().settingOrder().stream().filter(group::contains).toList());
+                groups.add(unit.type().settingOrder().stream()
+                        .filter(group::contains)
+                        .toList());
             }
         }
         return List.copyOf(groups);
@@ -79,7 +82,10 @@ public record Together(
         for (List<String> group : groups(unit)) {
             List<Session> sessions =
                     group.stream().map(id -> Sessions.of(unit, job, shop, id)).toList();
-            boolean read = sessions.stream().map(Session::trial).map(Reading::measured).allMatch(m -> m != null && m.settled());
+            boolean read = sessions.stream()
+                    .map(Session::trial)
+                    .map(Reading::measured)
+                    .allMatch(m -> m != null && m.settled());
             if (read && sessions.stream().anyMatch(session -> session.chosen().isEmpty())) {
                 return true;
             }
@@ -97,9 +103,7 @@ public record Together(
             Session session = Sessions.of(unit, job, shop, id);
             session.clearance().positions().forEach(p -> places.putIfAbsent(p.id(), p));
             need(session, refusals).ifPresent(needs::add);
-            session.clearance()
-                    .positions()
-                    .forEach(p -> effects.add(new DrawerCase.Effect(id, p.id(), p.effect())));
+            session.clearance().positions().forEach(p -> effects.add(new DrawerCase.Effect(id, p.id(), p.effect())));
         }
         List<Position> at = List.copyOf(places.values());
         if (!refusals.isEmpty()) {
@@ -111,7 +115,13 @@ public record Together(
         List<DrawerCase.Loose> pieces = at.stream()
                 .map(Position::family)
                 .distinct()
-                .flatMap(family -> shop.usable(family, unit.shimFamily(family).spread(), job.opened().number()).stream())
+                .flatMap(
+                        family -> shop
+                                .usable(
+                                        family,
+                                        unit.shimFamily(family).spread(),
+                                        job.opened().number())
+                                .stream())
                 .map(p -> new DrawerCase.Loose(p.id(), p.family(), p.thickness(), p.u()))
                 .toList();
         Outcome<Worked<DrawerResult>> outcome =

@@ -50,7 +50,12 @@ public final class Fold {
     }
 
     private static <E extends Entry> Said<E> said(Kept kept, E what) {
-        return new Said<>(kept.draft().id(), kept.number(), kept.draft().at(), kept.draft().by(), what);
+        return new Said<>(
+                kept.draft().id(),
+                kept.number(),
+                kept.draft().at(),
+                kept.draft().by(),
+                what);
     }
 
     private void take(Kept kept) {

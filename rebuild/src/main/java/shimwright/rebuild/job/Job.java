@@ -127,8 +127,11 @@ public record Job(
             sentences.add("Variant " + opened.variant() + " although the tell-tales do not settle it: "
                     + opened.overruledBecause());
         }
-        holdsOverruled.values().forEach(said -> sentences.add("Hold point " + said.what().hold() + " at step " + said.what().step() + " passed by "
-                + said.by() + ": " + said.what().reason()));
+        holdsOverruled
+                .values()
+                .forEach(said -> sentences.add("Hold point " + said.what().hold() + " at step "
+                        + said.what().step() + " passed by " + said.by() + ": "
+                        + said.what().reason()));
         chosen.values().forEach(said -> {
             if (!said.what().overruledBecause().isBlank()) {
                 sentences.add("Pack of clearance " + said.what().clearance() + " chosen by " + said.by()

@@ -18,11 +18,11 @@ public final class Reopened {
      *
      * @return empty where it stands
      */
-    public static Optional<String> since(
-            Job job, Unit unit, String clearance, Said<Entry.ClearanceAccepted> accepted) {
+    public static Optional<String> since(Job job, Unit unit, String clearance, Said<Entry.ClearanceAccepted> accepted) {
         Set<String> upstream = upstream(unit, clearance);
         return job.chosen().entrySet().stream()
-                .filter(e -> upstream.contains(e.getKey().clearance()) && e.getValue().number() > accepted.number())
+                .filter(e -> upstream.contains(e.getKey().clearance())
+                        && e.getValue().number() > accepted.number())
                 .map(e -> "the pack of clearance " + e.getKey().clearance() + " was changed after it was accepted")
                 .findFirst();
     }

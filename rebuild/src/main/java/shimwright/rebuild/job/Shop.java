@@ -99,13 +99,14 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
                                     in.piece(), (id, p) -> gone(p, job.opened().number(), p.goneBecause())));
                 }
             });
-            job.chosen().values().forEach(said -> said.what()
-                    .pieces()
-                    .forEach(in -> pieces.computeIfPresent(
-                            in.piece(), (id, p) -> gone(p, job.opened().number(), p.goneBecause()))));
+            job.chosen()
+                    .values()
+                    .forEach(said -> said.what()
+                            .pieces()
+                            .forEach(in -> pieces.computeIfPresent(
+                                    in.piece(), (id, p) -> gone(p, job.opened().number(), p.goneBecause()))));
         }
-        return new Shop(
-                java.util.Collections.unmodifiableMap(pieces), java.util.Collections.unmodifiableMap(gauges));
+        return new Shop(java.util.Collections.unmodifiableMap(pieces), java.util.Collections.unmodifiableMap(gauges));
     }
 
     private static Piece piece(Entry.ShimAdded e) {

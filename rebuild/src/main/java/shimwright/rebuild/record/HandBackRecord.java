@@ -71,7 +71,11 @@ public record HandBackRecord(
     public record Tightened(Fastener fastener, Step step, Said<Entry.StepDone> done) {}
 
     /** A check of a step's hold point as read. */
-    public record HoldReading(Step step, HoldPoint hold, Check check, @Nullable Said<Entry.CheckRead> read) {}
+    public record HoldReading(
+            Step step,
+            HoldPoint hold,
+            Check check,
+            @Nullable Said<Entry.CheckRead> read) {}
 
     /** A reading that does not count. */
     public record Struck(Said<Entry.RoundRead> round, String reason) {}
@@ -157,8 +161,9 @@ public record HandBackRecord(
     private static List<Tightened> torques(Job job, Unit unit) {
         List<Tightened> torques = new ArrayList<>();
         for (Map.Entry<String, Said<Entry.StepDone>> done : job.done().entrySet()) {
-            step(unit, done.getKey()).ifPresent(step -> step.fasteners()
-                    .forEach(id -> torques.add(new Tightened(unit.fastener(id), step, done.getValue()))));
+            step(unit, done.getKey())
+                    .ifPresent(step -> step.fasteners()
+                            .forEach(id -> torques.add(new Tightened(unit.fastener(id), step, done.getValue()))));
         }
         return List.copyOf(torques);
     }
@@ -200,9 +205,14 @@ public record HandBackRecord(
             if (kept.body() instanceof Entry.RoundRead round
                     && job.struck().containsKey(kept.draft().id())) {
                 Said<Entry.RoundRead> said = new Said<>(
-                        kept.draft().id(), kept.number(), kept.draft().at(), kept.draft().by(), round);
+                        kept.draft().id(),
+                        kept.number(),
+                        kept.draft().at(),
+                        kept.draft().by(),
+                        round);
                 struck.add(new Struck(
-                        said, Objects.requireNonNull(job.struck().get(kept.draft().id()))));
+                        said,
+                        Objects.requireNonNull(job.struck().get(kept.draft().id()))));
             }
         }
         return List.copyOf(struck);

@@ -31,13 +31,17 @@ public final class Rules {
     public static List<Refusal> check(List<Kept> stream, Unit unit, Shop shop, Entry.OfJob entry) {
         Optional<Job> found = Fold.job(stream);
         if (entry instanceof Entry.JobOpened) {
-            return found.isEmpty() ? List.of() : one("job", "this job is already open", "Open a new job for another unit");
+            return found.isEmpty()
+                    ? List.of()
+                    : one("job", "this job is already open", "Open a new job for another unit");
         }
         if (found.isEmpty()) {
             return one("job", "there is no such job", "Open it first, or look in the shop for its number");
         }
         Job job = found.get();
-        if (job.closed() && !(entry instanceof Entry.FollowedUp) && !(entry instanceof Entry.NoteMade)
+        if (job.closed()
+                && !(entry instanceof Entry.FollowedUp)
+                && !(entry instanceof Entry.NoteMade)
                 && !(entry instanceof Entry.PictureAdded)) {
             return one(
                     "job " + job.opened().number(),
@@ -78,7 +82,8 @@ public final class Rules {
             String names = waiting.keySet().stream()
                     .map(other -> other.id() + " (" + other.todo() + ")")
                     .collect(Collectors.joining("; "));
-            refusals.add(new Refusal("step " + id, "it waits for " + names, "Do these first, or mark them done if they are"));
+            refusals.add(new Refusal(
+                    "step " + id, "it waits for " + names, "Do these first, or mark them done if they are"));
         }
         refusals.addAll(Holds.open(job, unit, shop, step));
         return refusals;
@@ -95,7 +100,8 @@ public final class Rules {
         if (on.isEmpty()) {
             return List.of();
         }
-        String names = on.stream().map(step -> step.id() + " (" + step.todo() + ")").collect(Collectors.joining("; "));
+        String names =
+                on.stream().map(step -> step.id() + " (" + step.todo() + ")").collect(Collectors.joining("; "));
         return one("step " + id, "done after it and standing on it: " + names, "Undo these first");
     }
 
