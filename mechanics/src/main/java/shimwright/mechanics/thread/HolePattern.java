@@ -1,6 +1,7 @@
 package shimwright.mechanics.thread;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -16,8 +17,8 @@ import shimwright.mechanics.thread.BoltOrderCase.Point;
  * @param dowels scaled
  */
 record HolePattern(List<Double> x, List<Double> y, List<Point> dowels) {
-    /** Distances that differ by less are equal; what binary arithmetic leaves is far smaller. */
-    private static final double EQUAL = 1e9;
+    /** Angles in rad, and distances in radii, that differ by less are equal: holes are measured, not drawn. */
+    private static final double EQUAL = 0.01;
 
     HolePattern {
         x = List.copyOf(x);
@@ -148,11 +149,15 @@ record HolePattern(List<Double> x, List<Double> y, List<Point> dowels) {
         done.add(hole);
     }
 
+    /** Each measure in turn keeps the holes that are as good as the best one; the lowest number is left. */
     private static int farthest(List<Integer> open, List<ToDoubleFunction<Integer>> measures) {
-        Comparator<Integer> order = Comparator.comparingDouble(hole -> 0);
+        List<Integer> best = open;
         for (ToDoubleFunction<Integer> measure : measures) {
-            order = order.thenComparing(hole -> -(double) Math.round(measure.applyAsDouble(hole) * EQUAL));
+            double most = best.stream().mapToDouble(measure).max().orElseThrow();
+            best = best.stream()
+                    .filter(hole -> measure.applyAsDouble(hole) >= most - EQUAL)
+                    .toList();
         }
-        return open.stream().min(order.thenComparing(Comparator.naturalOrder())).orElseThrow();
+        return Collections.min(best);
     }
 }

@@ -174,7 +174,7 @@ class HeatToFitTest {
                         "heated",
                         "case hardened",
                         "interference",
-                        "0.035 mm",
+                        "0.050 mm",
                         "cold",
                         "dry ice",
                         "innerHardened",

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
@@ -66,6 +67,18 @@ class BoltOrderLawsTest {
                                 .replace("mm", "in")
                                 .replace("in: ", " in: ") + "; start=1"))
                 .isEqualTo(expected);
+    }
+
+    /** Holes measured to a tenth of a millimeter still count as a circle. */
+    @Property(tries = 60)
+    void holesAreMeasuredNotDrawn(@ForAll @IntRange(min = 3, max = 24) int n, @ForAll long seed) {
+        Random random = new Random(seed);
+        List<double[]> measured = circle(n, 120, 1, 0, 0).stream()
+                .map(place -> new double[] {
+                    place[0] + 0.1 * (random.nextDouble() - 0.5), place[1] + 0.1 * (random.nextDouble() - 0.5)
+                })
+                .toList();
+        assertThat(order(holes(measured) + "; start=1")).isEqualTo(order("count=" + n + "; start=1"));
     }
 
     /** A long cover goes from the middle outward, side to side (common practice, no source). */
