@@ -27,7 +27,9 @@ public record Clearance(
                 kind = Kind.LENGTH,
                 absent = "0 mm")
         double etchedStep,
-        @Field(value = "check that reads the etched digits, as hold point/check", absent = "") String etchedBy,
+
+        @Field(value = "check that reads the etched digits, as hold point/check", absent = "")
+        String etchedBy,
 
         @Field("how it is read") Method method,
 
