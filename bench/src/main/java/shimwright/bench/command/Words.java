@@ -8,8 +8,7 @@ public final class Words {
 
     /** Prints what can be asked. */
     public static int help(PrintStream out) {
-        out.println(
-                """
+        out.println("""
                 Shimwright, a bench companion for people who rebuild manual gearboxes.
 
                   shimwright demo                    a shop to try things in, made anew each time

@@ -114,4 +114,11 @@ final class Bearings {
         figure.line(
                 Mark.CENTRE, at(ring.from() - 0.1 * ring.width(), middle), at(ring.to() + 0.1 * ring.width(), middle));
     }
+
+    /** A needle cage: the needle between the two rims of the cage. */
+    static void needles(Sketch figure, Extent e) {
+        double rim = Math.min(0.1 * e.width(), e.wall());
+        figure.ring(Fill.CLOSE, e.from(), e.to(), e.inner() + 0.15 * e.wall(), e.outer() - 0.15 * e.wall());
+        figure.ring(Fill.PLAIN, e.from() + rim, e.to() - rim, e.inner(), e.outer());
+    }
 }

@@ -28,11 +28,11 @@ final class EndView {
     /** An item's circle with where it lies square to the plane. */
     record Disc(Item item, Extent extent) {}
 
-    /** What is seen of a shaft along y, farthest first. */
+    /** What is seen of a shaft along y, farthest first; trial parts are not drawn here. */
     List<Disc> seen(Section.Shaft shaft) {
         List<Disc> all = new ArrayList<>();
         for (Item item : unit.type().items()) {
-            if (item.shaft().equals(shaft.id())) {
+            if (item.shaft().equals(shaft.id()) && !item.trial()) {
                 Extent.of(item).filter(e -> e.to() > 0).ifPresent(e -> all.add(new Disc(item, e)));
             }
         }

@@ -20,7 +20,8 @@ final class Figures {
     /** Teeth are drawn this deep where no gear pair gives a module: a share of the outer radius. */
     private static final double USUAL_TOOTH = 0.11;
 
-    private static final int SLIDING_SLEEVE = 4;
+    /** A sleeve whose bore is a hub's outside within this slides on it, m (radius). */
+    private static final double ON_HUB = 0.5e-3;
 
     private final Unit unit;
     private final double leastWidth;
@@ -67,11 +68,13 @@ final class Figures {
                         .ifPresentOrElse(inner -> Bearings.outer(figure, e, inner), () -> ring(figure, Fill.CLOSE, e));
             case SHIM, SNAP_RING -> ring(figure, Fill.BLACK, e);
             case WASHER, HUB -> ring(figure, Fill.FALLING, e);
-            case SPACER, SLEEVE -> ring(figure, Fill.CLOSE, e);
+            case SPACER -> ring(figure, Fill.CLOSE, e);
+            case SLEEVE -> sleeve(figure, item, e);
+            case NEEDLES -> Bearings.needles(figure, e);
             case NUT -> nut(figure, e);
             case SEAL -> seal(figure, e);
             case PLATE -> ring(figure, Fill.RISING, e);
-            case RING -> slidingRing(figure, e);
+            case RING -> ring(figure, Fill.FALLING, e);
             case BODY -> ring(figure, e.inner() > 0 ? Fill.RISING : Fill.PLAIN, e);
             case NONE -> throw new IllegalStateException("no shape");
             default -> throw new IllegalStateException("unknown shape " + item.shape());
@@ -162,10 +165,14 @@ final class Figures {
                 at(e.from() + 0.3 * e.width(), e.inner() + 0.2 * e.wall()));
     }
 
-    /** A ring; one that is much wider than it is thick is a sliding sleeve and gets the groove of its fork. */
-    private static void slidingRing(Sketch figure, Extent e) {
-        if (e.width() < SLIDING_SLEEVE * e.wall()) {
-            ring(figure, Fill.FALLING, e);
+    /** A plain sleeve, or one that slides on a hub and has the groove of its fork. */
+    private void sleeve(Sketch figure, Item item, Extent e) {
+        boolean slides = unit.type().items().stream()
+                .filter(hub -> hub.shape() == Item.Shape.HUB && hub.shaft().equals(item.shaft()))
+                .flatMap(hub -> Extent.of(hub).stream())
+                .anyMatch(hub -> hub.overlaps(e) && Math.abs(hub.outer() - e.inner()) < ON_HUB);
+        if (!slides) {
+            ring(figure, Fill.CLOSE, e);
             return;
         }
         double half = 0.11 * e.width();

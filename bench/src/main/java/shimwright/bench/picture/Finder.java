@@ -71,6 +71,29 @@ final class Finder {
         return Math.max(0, Math.min(1, value));
     }
 
+    /** A point on the shaft that an item carries; empty where the item's own ring is, or no shaft of it. */
+    Optional<Point2D> shaftAnchor(String item, double x, boolean upper) {
+        Optional<Placed> ring = find(item).filter(p -> !p.body());
+        return scene.placed().stream()
+                .filter(p -> p.body() && p.item().id().equals(item) && p.at().getShearY() == 0)
+                .findFirst()
+                .flatMap(p -> {
+                    double w = (x - p.at().getTranslateX()) / p.at().getScaleX();
+                    Rectangle2D box = p.figure().silhouette().getBounds2D();
+                    boolean onRing = ring.isPresent()
+                            && w > ring.get().extent().from()
+                            && w < ring.get().extent().to();
+                    if (onRing || w <= box.getMinX() || w >= box.getMaxX()) {
+                        return Optional.empty();
+                    }
+                    double r = p.extent().outer() * 0.5;
+                    Point2D one = p.at().transform(new Point2D.Double(w, r), null);
+                    Point2D two = p.at().transform(new Point2D.Double(w, -r), null);
+                    return Optional.of((one.getY() <= two.getY()) == upper ? one : two)
+                            .filter(a -> panel.frame().contains(a));
+                });
+    }
+
     private Optional<Point2D> endAnchor(String item, boolean upper) {
         for (Section.Shaft shaft : scene.crossShafts()) {
             for (EndView.Disc disc : scene.endView().seen(shaft)) {

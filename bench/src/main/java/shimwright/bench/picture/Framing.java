@@ -15,6 +15,7 @@ final class Framing {
     private static final double RIM = 4e-3;
     private static final double FLATTEST = 0.42;
     private static final double TALLEST = 0.62;
+    private static final double TALLEST_FLAT = 0.72;
     private static final double TALLEST_NARROW = 1.05;
 
     private final Unit unit;
@@ -37,7 +38,7 @@ final class Framing {
         }
         Optional<Rectangle2D> near = around(Section.Axis.X);
         if (near.isPresent()) {
-            return near.map(box -> crop(box, whole.get()));
+            return near.map(box -> crop(box, whole.get(), TALLEST));
         }
         return around(Section.Axis.Y).isPresent() ? Optional.empty() : whole;
     }
@@ -50,7 +51,7 @@ final class Framing {
         }
         Optional<Rectangle2D> near = around(Section.Axis.Y);
         if (near.isPresent()) {
-            return near.map(box -> crop(box, whole.get()));
+            return near.map(box -> crop(box, whole.get(), TALLEST_FLAT));
         }
         return Optional.empty();
     }
@@ -131,18 +132,19 @@ final class Framing {
         }
     }
 
-    /** The neighbourhood brought to a shape that suits the page and kept within the whole. */
-    private Rectangle2D crop(Rectangle2D box, Rectangle2D whole) {
-        double tallest = view.width() < 560 ? TALLEST_NARROW : TALLEST;
-        double width = Math.min(Math.max(box.getWidth(), box.getHeight() / tallest), whole.getWidth());
-        double height = Math.min(Math.max(box.getHeight(), width * FLATTEST), whole.getHeight());
+    /** The neighbourhood brought to a shape that suits the page, within the whole where the whole is large enough. */
+    private Rectangle2D crop(Rectangle2D box, Rectangle2D whole, double usual) {
+        double tallest = view.width() < 560 ? TALLEST_NARROW : usual;
+        double tall = Math.min(box.getHeight(), whole.getHeight());
+        double width = Math.max(Math.min(box.getWidth(), whole.getWidth()), tall / tallest);
+        double height = Math.min(Math.max(tall, width * FLATTEST), whole.getHeight());
         double x = clamp(box.getCenterX() - width / 2, whole.getMinX(), whole.getMaxX() - width);
         double y = clamp(box.getCenterY() - height / 2, whole.getMinY(), whole.getMaxY() - height);
         return new Rectangle2D.Double(x, y, width, height);
     }
 
     private static double clamp(double value, double low, double high) {
-        return Math.max(low, Math.min(high, value));
+        return high < low ? (low + high) / 2 : Math.max(low, Math.min(high, value));
     }
 
     /** A box that grows round points. */

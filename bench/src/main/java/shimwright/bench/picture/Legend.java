@@ -45,7 +45,7 @@ final class Legend {
         if (!state.inHand().isEmpty()) {
             stands.add(Stand.IN_HAND);
         }
-        if (!state.trial().isEmpty()) {
+        if (unit.type().items().stream().anyMatch(i -> state.of(i) == Stand.TRIAL)) {
             stands.add(Stand.TRIAL);
         }
         stands.add(Stand.COMING);
@@ -88,7 +88,7 @@ final class Legend {
             for (Stand stand : row) {
                 Area box = new Area(new Rectangle2D.Double(x + 1, y - 7, SWATCH, 14));
                 Figure sample = new Figure(SAMPLE, List.of(new Figure.Piece(box, Figure.Fill.RISING)), List.of());
-                new Pen(svg).figure(sample, new AffineTransform(), stand, false, false);
+                new Pen(svg).figure(sample, new AffineTransform(), new Pen.Look(stand, false, false, false));
                 svg.text(x + SWATCH + 8, y + 4.2, stand.words(), Letter.start(Ink.SMALL));
                 x += entry(stand);
             }

@@ -16,6 +16,8 @@ final class LoopChain {
     private static final double HEAD = 8;
     private static final double STUB = 16;
     private static final double NUMBER = 21;
+    private static final double NARROW = 520;
+    private static final double LIFT = 14;
     private static final Stroke LINE = new Stroke(Ink.INK, 1.5);
     private static final Stroke LINK = new Stroke(Ink.GREY, 0.8, "1.5 2.5");
 
@@ -33,12 +35,20 @@ final class LoopChain {
         this.units = units;
     }
 
+    /** Height of the chain of a clearance on a sheet of this width. */
     static double height(Clearance clearance, double width) {
-        return clearance.loop().isEmpty() ? 0 : ROW * (clearance.loop().size() + 1 + (narrow(width) ? 1 : 0)) + 6;
+        return clearance.loop().isEmpty()
+                ? 0
+                : row(width) * clearance.loop().size() + ROW * 2 + (narrow(width) ? 22 : 6);
+    }
+
+    /** On a narrow sheet the words stand above their arrow and need a line of their own. */
+    private static double row(double width) {
+        return narrow(width) ? 1.7 * ROW : ROW;
     }
 
     private static boolean narrow(double width) {
-        return width < 560;
+        return width < NARROW;
     }
 
     /** A text of the chain with its room on the sheet. */
@@ -50,26 +60,28 @@ final class LoopChain {
 
     /** Draws the chain with its first row below the given sheet height. */
     void draw(Clearance clearance, Loop loop, double top) {
-        double y = top + ROW / 2;
+        double row = row(right - left);
+        double first = top + row - ROW / 2;
         List<Loop.Arrow> arrows = loop.arrows();
         List<Words> words = new ArrayList<>();
         for (int i = 0; i < arrows.size(); i++) {
-            words.add(words(arrows.get(i), y + i * ROW));
+            double y = first + i * row;
+            words.add(narrow(right - left) ? above(arrows.get(i), y - LIFT) : beside(arrows.get(i), y));
         }
-        double start = x(loop.from());
-        double gapRow = y + ROW * arrows.size();
-        link(start, top - 4, gapRow, words);
+        double last = first + (arrows.size() - 1) * row;
+        double gapRow = last + ROW;
+        link(x(loop.from()), top - 4, gapRow, words);
         for (int i = 0; i < arrows.size(); i++) {
             Loop.Arrow arrow = arrows.get(i);
+            double y = first + i * row;
             if (i > 0) {
-                svg.line(x(arrow.from()), y - ROW, x(arrow.from()), y, LINK);
+                link(x(arrow.from()), y - row, y, words);
             }
             arrow(arrow, y, words.get(i));
             label(i + 1, words.get(i));
-            y += ROW;
         }
-        svg.line(x(loop.to()), y - ROW, x(loop.to()), y, LINK);
-        gap(clearance, loop, y);
+        link(x(loop.to()), last, gapRow, words);
+        gap(clearance, loop, gapRow);
     }
 
     /** A dotted line down the sheet, left out where it would run through a text. */
@@ -100,7 +112,7 @@ final class LoopChain {
         double tail = small ? from - way * STUB : from;
         double low = Math.min(tail, to);
         double high = Math.max(tail, to);
-        if (words.from() > low && words.to() < high) {
+        if (words.y() == y && words.from() > low && words.to() < high) {
             svg.line(low, y, words.from() - 5, y, LINE);
             svg.line(words.to() + 5, y, high, y, LINE);
         } else {
@@ -130,32 +142,43 @@ final class LoopChain {
         svg.path(d, full ? Ink.INK : Ink.SECTION, new Stroke(Ink.INK, 1.1));
     }
 
-    /** Where the words of a length stand: beside its arrow where there is room, else in a break of its line. */
-    private Words words(Loop.Arrow arrow, double y) {
-        String text = arrow.length().name() + "  " + (arrow.opens() ? "+" : "−") + " "
-                + length(arrow.length().nominal());
+    /** Words above their arrow. */
+    private Words above(Loop.Arrow arrow, double y) {
+        Words words = words(arrow, right - left);
+        double low = Math.min(x(arrow.from()), x(arrow.to()));
+        double from = Math.max(left, Math.min(low, right - words.to()));
+        return new Words(words.text(), from, from + words.to(), y);
+    }
+
+    /** Words beside their arrow where there is room, else in a break of its line. */
+    private Words beside(Loop.Arrow arrow, double y) {
         double low = Math.min(x(arrow.from()), x(arrow.to()));
         double high = Math.max(x(arrow.from()), x(arrow.to()));
         double pad = high - low < HEAD + 3 ? STUB + 8 : 9;
-        double width = NUMBER + Type.width(text, Ink.SMALL, false);
         double rightRoom = right - high - pad;
         double leftRoom = low - pad - left;
-        if (width <= rightRoom) {
-            return new Words(text, high + pad, high + pad + width, y);
-        }
-        if (width <= leftRoom) {
-            return new Words(text, low - pad - width, low - pad, y);
-        }
         double inside = high - low - 4 * HEAD;
+        double wanted = words(arrow, Double.MAX_VALUE).to();
         double room = Math.max(inside, Math.max(rightRoom, leftRoom));
-        String shown = Type.fit(text, Ink.SMALL, false, room - NUMBER);
-        double taken = NUMBER + Type.width(shown, Ink.SMALL, false);
-        if (room == inside) {
-            double from = (low + high - taken) / 2;
-            return new Words(shown, from, from + taken, y);
+        Words words = words(arrow, room);
+        double from;
+        if (wanted <= rightRoom || (wanted > leftRoom && room == rightRoom)) {
+            from = high + pad;
+        } else if (wanted <= leftRoom || room == leftRoom) {
+            from = low - pad - words.to();
+        } else {
+            from = (low + high - words.to()) / 2;
         }
-        double from = room == rightRoom ? high + pad : low - pad - taken;
-        return new Words(shown, from, from + taken, y);
+        return new Words(words.text(), from, from + words.to(), y);
+    }
+
+    /** The words of a length from 0 to their width; a name too long for the room is cut, never its figure. */
+    private Words words(Loop.Arrow arrow, double room) {
+        String figure =
+                "  " + (arrow.opens() ? "+" : "−") + " " + length(arrow.length().nominal());
+        double spare = room - NUMBER - Type.width(figure, Ink.SMALL, false);
+        String text = Type.fit(arrow.length().name(), Ink.SMALL, false, Math.max(spare, 0)) + figure;
+        return new Words(text, 0, NUMBER + Type.width(text, Ink.SMALL, false), 0);
     }
 
     private void label(int number, Words words) {
@@ -204,8 +227,11 @@ final class LoopChain {
         } else if (before - width >= left) {
             svg.text(before - width, y + 4.5, one, bold);
         } else {
-            double room = right - left - 8;
-            svg.text(left + 4, y + ROW, Type.fit(one, Ink.TEXT, true, room), bold);
+            double room = right - left;
+            boolean two = width > room;
+            String first = two ? Type.fit(name, Ink.TEXT, true, room) : one;
+            svg.text(left, y + ROW, first, bold);
+            svg.text(left, y + ROW + 17, two ? limits : "", bold);
         }
     }
 

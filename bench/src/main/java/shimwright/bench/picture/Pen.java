@@ -18,6 +18,15 @@ final class Pen {
 
     private final Svg svg;
 
+    /**
+     * How one part is drawn.
+     *
+     * @param thin true where it is too thin on the sheet for section lines
+     * @param accent true for a shim of the clearance that is shown
+     * @param brass true for brass or bronze
+     */
+    record Look(Stand stand, boolean thin, boolean accent, boolean brass) {}
+
     Pen(Svg svg) {
         this.svg = svg;
     }
@@ -25,10 +34,11 @@ final class Pen {
     /**
      * Draws one figure.
      *
-     * @param thin true where the part is too thin on the sheet for section lines
-     * @param accent true for the shim of the clearance that is shown
+     * @param place from the figure's coordinates to the sheet
      */
-    void figure(Figure figure, AffineTransform place, Stand stand, boolean thin, boolean accent) {
+    void figure(Figure figure, AffineTransform place, Look look) {
+        Stand stand = look.stand();
+        boolean accent = look.accent();
         if (stand == Stand.COMING) {
             Stroke dashes = accent ? new Stroke(Ink.BLUE, 1.4, Ink.COMING_DASH) : COMING;
             svg.path(Svg.data(place.createTransformedShape(figure.silhouette())), "", dashes);
@@ -36,10 +46,10 @@ final class Pen {
         }
         for (Figure.Piece piece : figure.pieces()) {
             Shape shape = place.createTransformedShape(piece.outline());
-            if (piece.fill() == Fill.BLACK || (accent && thin)) {
+            if (piece.fill() == Fill.BLACK || (accent && look.thin())) {
                 solid(shape, accent || stand == Stand.IN_HAND ? Ink.BLUE : Ink.INK, stand);
             } else {
-                piece(shape, piece.fill(), stand, thin);
+                piece(shape, piece.fill(), look);
             }
         }
         for (Figure.Line line : figure.lines()) {
@@ -47,12 +57,13 @@ final class Pen {
         }
     }
 
-    private void piece(Shape shape, Fill fill, Stand stand, boolean thin) {
+    private void piece(Shape shape, Fill fill, Look look) {
+        Stand stand = look.stand();
         String d = Svg.data(shape);
         boolean hand = stand == Stand.IN_HAND;
         String colour = hand ? Ink.BLUE : Ink.INK;
-        svg.path(d, ground(fill, stand, thin), NONE);
-        if (hand || (!thin && cut(fill))) {
+        svg.path(d, ground(fill, look), NONE);
+        if (hand || (!look.thin() && cut(fill))) {
             svg.path(lines(shape, fill, hand), "", new Stroke(colour, hand ? 1 : 0.55));
         }
         svg.path(d, "", outline(stand));
@@ -66,14 +77,14 @@ final class Pen {
         return fill == Fill.RISING || fill == Fill.FALLING || fill == Fill.CLOSE;
     }
 
-    private static String ground(Fill fill, Stand stand, boolean thin) {
-        if (stand == Stand.IN_HAND) {
+    private static String ground(Fill fill, Look look) {
+        if (look.stand() == Stand.IN_HAND) {
             return Ink.BLUE_WASH;
         }
         if (fill == Fill.PLAIN) {
             return Ink.STEEL;
         }
-        return thin ? Ink.BRONZE : Ink.SECTION;
+        return look.thin() || look.brass() ? Ink.BRONZE : Ink.SECTION;
     }
 
     private static String lines(Shape shape, Fill fill, boolean hand) {

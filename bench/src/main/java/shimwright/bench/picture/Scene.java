@@ -16,6 +16,7 @@ import shimwright.rebuild.unit.GearPair;
 import shimwright.rebuild.unit.Item;
 import shimwright.rebuild.unit.Section;
 import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.UnitType;
 
 /** Everything that one panel shows, and its drawing: behind, cut castings, shafts and what is on them. */
 final class Scene {
@@ -90,7 +91,8 @@ final class Scene {
             placed.add(new Placed(carrier, figure, at, body, 0, true));
         });
         for (Item item : unit.type().items()) {
-            if (item.shaft().equals(shaft.id())) {
+            boolean away = item.trial() && state.of(item) == Stand.COMING;
+            if (item.shaft().equals(shaft.id()) && !away) {
                 Extent.of(item)
                         .ifPresent(e -> figures.of(item)
                                 .ifPresent(figure -> placed.add(new Placed(item, figure, at, e, rank(item), false))));
@@ -175,14 +177,14 @@ final class Scene {
                             prefix + "-end-" + disc.item().id(),
                             disc.item().id(),
                             disc.item().name());
-                    endView.draw(svg, shaft, disc, state.of(disc.item().id()));
+                    endView.draw(svg, shaft, disc, state.of(disc.item()));
                     svg.close();
                 }));
         int count = 0;
         for (Metal metal : metals) {
             Section.Outline outline = metal.outline();
             group(svg, prefix + "-case-" + count++, outline.item(), outline.name());
-            pen.casting(metal.area(), outline.item().isEmpty() ? Stand.FITTED : state.of(outline.item()));
+            pen.casting(metal.area(), standOf(outline));
             svg.close();
         }
         for (Stand stand : List.of(Stand.FITTED, Stand.COMING, Stand.TRIAL, Stand.IN_HAND)) {
@@ -201,13 +203,15 @@ final class Scene {
                 : plane + p.item().id();
         group(svg, prefix + id, p.item().id(), p.item().name());
         double thickness = Math.min(p.extent().wall(), p.extent().width()) * panel.scale();
-        pen.figure(
-                p.figure(),
-                p.at(),
-                stand,
-                thickness < HATCHED,
-                accents.contains(p.item().id()));
+        boolean accent = accents.contains(p.item().id());
+        pen.figure(p.figure(), p.at(), new Pen.Look(stand, thickness < HATCHED, accent, brass(p.item())));
         svg.close();
+    }
+
+    private boolean brass(Item item) {
+        UnitType.Material material = unit.type().materials().get(item.material());
+        String name = material == null ? "" : material.name();
+        return name.contains("brass") || name.contains("bronze");
     }
 
     private static void group(Svg svg, String id, String item, String name) {
@@ -215,10 +219,19 @@ final class Scene {
         svg.element("title", name);
     }
 
+    /** A casting that belongs to no item is always there. */
+    private Stand standOf(Section.Outline outline) {
+        return unit.type().items().stream()
+                .filter(i -> i.id().equals(outline.item()))
+                .findFirst()
+                .map(state::of)
+                .orElse(Stand.FITTED);
+    }
+
     /** A shaft that no item carries stands as soon as something on it is fitted. */
     private Stand standOf(Placed p) {
         if (!p.item().id().isEmpty()) {
-            return state.of(p.item().id());
+            return state.of(p.item());
         }
         boolean any = placed.stream()
                 .anyMatch(o -> o.at().equals(p.at())

@@ -49,7 +49,10 @@ public final class SectionDrawing {
         if (!hand.isEmpty()) {
             text.append(" In your hand: ").append(hand).append('.');
         }
-        String trial = names(unit, state.trial());
+        String trial = unit.type().items().stream()
+                .filter(i -> state.of(i) == SectionState.Stand.TRIAL)
+                .map(Item::name)
+                .collect(Collectors.joining(", "));
         if (!trial.isEmpty()) {
             text.append(" In for the trial only: ").append(trial).append('.');
         }

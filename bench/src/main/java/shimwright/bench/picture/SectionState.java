@@ -2,6 +2,7 @@ package shimwright.bench.picture;
 
 import java.util.Optional;
 import java.util.Set;
+import shimwright.rebuild.unit.Item;
 
 /**
  * What the section drawing shows of a job.
@@ -54,14 +55,15 @@ public record SectionState(
         return new SectionState(fitted, inHand, clearance, highlighted, items);
     }
 
-    Stand of(String item) {
-        if (inHand.contains(item)) {
+    /** How an item stands; a fitted one that the unit file calls a trial part is in for the trial only. */
+    Stand of(Item item) {
+        if (inHand.contains(item.id())) {
             return Stand.IN_HAND;
         }
-        if (trial.contains(item)) {
+        if (trial.contains(item.id()) || (item.trial() && fitted.contains(item.id()))) {
             return Stand.TRIAL;
         }
-        return fitted.contains(item) ? Stand.FITTED : Stand.COMING;
+        return fitted.contains(item.id()) ? Stand.FITTED : Stand.COMING;
     }
 
     /** How an item stands, and so how it is drawn. */

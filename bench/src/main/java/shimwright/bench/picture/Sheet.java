@@ -8,8 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import shimwright.rebuild.unit.Clearance;
 import shimwright.rebuild.unit.Clearance.Length;
+import shimwright.rebuild.unit.Item;
 import shimwright.rebuild.unit.Section;
 import shimwright.rebuild.unit.Unit;
 
@@ -70,7 +72,8 @@ final class Sheet {
         List<Block> blocks = new ArrayList<>();
         double y = MARGIN;
         if (up.isPresent()) {
-            Block block = block(up.get(), false, scale, MARGIN, right, y);
+            boolean alone = flat.isEmpty();
+            Block block = block(up.get(), false, i -> alone || !onCrossShaft(i.id()), scale, MARGIN, right, y);
             blocks.add(block);
             y = block.bottom() + BETWEEN;
         }
@@ -82,7 +85,8 @@ final class Sheet {
             double flatScale = up.isPresent()
                     ? Math.min(fits, Math.max(scale, 0.7 * inner / flat.get().getWidth() * (wide ? 0 : 1)))
                     : fits;
-            Block block = block(flat.get(), true, flatScale, MARGIN, flatRight, y);
+            boolean alone = up.isEmpty();
+            Block block = block(flat.get(), true, i -> alone || onCrossShaft(i.id()), flatScale, MARGIN, flatRight, y);
             blocks.add(block);
             y = block.bottom() + BETWEEN;
         }
@@ -105,11 +109,18 @@ final class Sheet {
         return svg.done();
     }
 
-    private Block block(Rectangle2D area, boolean flat, double scale, double left, double right, double top) {
+    private Block block(
+            Rectangle2D area,
+            boolean flat,
+            Predicate<Item> named,
+            double scale,
+            double left,
+            double right,
+            double top) {
         double indent = Math.max(0, (right - left - scale * area.getWidth()) / 2);
         Panel panel = new Panel(flat, framing.level(), area, scale, left + indent, top);
         Optional<Loop> own = flat == loopIsFlat ? loop : Optional.empty();
-        return new Block(unit, state, clearance, own, panel, left, right);
+        return new Block(unit, state, clearance, own, named, panel, left, right);
     }
 
     /** The area widened so that the whole chain has room, unless that would shrink the picture too much. */

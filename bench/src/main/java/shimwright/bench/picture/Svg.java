@@ -121,7 +121,11 @@ final class Svg {
         return this;
     }
 
+    /** A text; nothing is written for an empty one. */
     Svg text(double x, double y, String content, Letter letter) {
+        if (content.isEmpty()) {
+            return this;
+        }
         start("text", "x", n(x), "y", n(y), "font-size", n(letter.size()), "fill", letter.colour());
         if (!"start".equals(letter.anchor())) {
             attribute("text-anchor", letter.anchor());

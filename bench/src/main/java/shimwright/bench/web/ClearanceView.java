@@ -3,9 +3,7 @@ package shimwright.bench.web;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.picture.SectionDrawing;
 import shimwright.bench.picture.SectionState;
-import shimwright.bench.picture.View;
 import shimwright.mechanics.working.Line;
 import shimwright.rebuild.clearance.Reading;
 import shimwright.rebuild.clearance.Reading.Measured;
@@ -31,7 +29,7 @@ public record ClearanceView(
         Session session,
         Shop shop,
         shimwright.rebuild.unit.Unit unit,
-        String drawing,
+        Drawings drawing,
         String series,
         String packs,
         String limits,
@@ -41,7 +39,7 @@ public record ClearanceView(
         Clearance clearance = session.clearance();
         Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
         SectionState state = SectionState.EMPTY.withFitted(fitted).withClearance(clearance.id());
-        String drawing = SectionDrawing.svg(bench.unit(), state, "loop", View.FULL.in(show.system()));
+        Drawings drawing = Drawings.of(bench.unit(), state, "loop", show);
         return new ClearanceView(
                 session,
                 shop,
@@ -89,7 +87,9 @@ public record ClearanceView(
     /** True where a round, counted from 1, stands apart from the others. */
     public boolean odd(int round) {
         Measured m = measured();
-        return m != null && session.clearance().method() != Clearance.Method.PLACES && m.odd().contains(round);
+        return m != null
+                && session.clearance().method() != Clearance.Method.PLACES
+                && m.odd().contains(round);
     }
 
     /** The lines of working that belong to where the session stands. */

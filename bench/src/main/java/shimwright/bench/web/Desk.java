@@ -21,12 +21,12 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.PictureStore;
-import shimwright.rebuild.rules.Rules;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
 import shimwright.rebuild.plan.Timers;
+import shimwright.rebuild.rules.Rules;
 import shimwright.rebuild.unit.Unit;
 
 /** What the pages do: look at folds, keep entries. */
@@ -36,6 +36,11 @@ public final class Desk {
     private final Shelf shelf;
     private final Clock clock;
     private final Map<String, Known> known = new ConcurrentHashMap<>();
+
+    private volatile @Nullable Stock stock;
+
+    /** The shop's entries and how far they went when they were read. */
+    private record Stock(Head head, List<Kept> entries) {}
 
     /** A fold and how far its stream went when it was made. */
     private record Known(Head head, Job job) {}
@@ -96,14 +101,21 @@ public final class Desk {
     }
 
     public Shop shop() {
-        return Shop.of(log.read(JobLog.SHOP), jobs());
+        List<Job> jobs = jobs();
+        Head head = log.head(JobLog.SHOP);
+        Stock before = stock;
+        if (before == null || !before.head().equals(head)) {
+            before = new Stock(head, log.read(JobLog.SHOP));
+            stock = before;
+        }
+        return Shop.of(before.entries(), jobs);
     }
 
     /** The job with everything around it; empty where there is none or its unit type is not on the shelf. */
     public Optional<OnBench> bench(String jobId) {
-        return job(jobId).flatMap(job -> shelf.unit(
-                        job.opened().unitType(), job.opened().variant())
-                .map(unit -> around(job, unit)));
+        return job(jobId)
+                .flatMap(job -> shelf.unit(job.opened().unitType(), job.opened().variant())
+                        .map(unit -> around(job, unit)));
     }
 
     private OnBench around(Job job, Unit unit) {
@@ -138,7 +150,8 @@ public final class Desk {
 
     /** Keeps an entry of the shop. */
     public Outcome<Kept> keepInShop(String entryId, String by, Entry.OfShop entry) {
-        return log.append(new Draft(JobLog.SHOP, entryId, clock.instant(), by, entry), stream -> shopRules(stream, entry));
+        return log.append(
+                new Draft(JobLog.SHOP, entryId, clock.instant(), by, entry), stream -> shopRules(stream, entry));
     }
 
     private static List<Refusal> shopRules(List<Kept> stream, Entry.OfShop entry) {

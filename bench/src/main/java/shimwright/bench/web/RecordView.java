@@ -36,7 +36,10 @@ public record RecordView(HandBackRecord data, String told, List<Drawn> settings)
             drawn.add(new Drawn(
                     setting,
                     has ? SectionDrawing.svg(bench.unit(), state, "rec-" + id, View.FULL.in(show.system())) : "",
-                    has ? Pictures.accepted(setting.clearance(), setting.accepted().what(), show) : "",
+                    has
+                            ? Pictures.accepted(
+                                    setting.clearance(), setting.accepted().what(), show)
+                            : "",
                     working(setting)));
         }
         String told = Identification.of(
@@ -48,7 +51,8 @@ public record RecordView(HandBackRecord data, String told, List<Drawn> settings)
     private static List<Line> working(Setting setting) {
         List<Line> lines = new ArrayList<>();
         setting.chosen().stream()
-                .filter(said -> said.what().clearance().equals(setting.clearance().id()))
+                .filter(said ->
+                        said.what().clearance().equals(setting.clearance().id()))
                 .map(said -> said.what().working())
                 .forEach(lines::addAll);
         if (setting.accepted() != null) {

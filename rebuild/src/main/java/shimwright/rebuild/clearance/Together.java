@@ -76,6 +76,22 @@ public record Together(
         return unit.clearance(b).positions().stream().anyMatch(p -> of.contains(p.id()));
     }
 
+    /** True where a whole group is read with trial pieces and its packs are not all chosen. */
+    public static boolean due(Unit unit, Job job, Shop shop) {
+        for (List<String> group : groups(unit)) {
+            List<Session> sessions =
+                    group.stream().map(id -> Sessions.of(unit, job, shop, id)).toList();
+            boolean read = sessions.stream()
+                    .map(Session::trial)
+                    .map(Reading::measured)
+                    .allMatch(m -> m != null && m.settled());
+            if (read && sessions.stream().anyMatch(session -> session.chosen().isEmpty())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** The choice for one group as it stands. */
     public static Together of(Unit unit, Job job, Shop shop, List<String> group) {
         List<Refusal> refusals = new ArrayList<>();

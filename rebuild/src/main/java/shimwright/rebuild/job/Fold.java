@@ -74,7 +74,7 @@ public final class Fold {
         } else if (entry instanceof Entry.Found e) {
             found.add(said(kept, e));
         } else if (entry instanceof Entry.Judged e) {
-            judged.put(e.what(), said(kept, e));
+            judged.put(e.limit().isBlank() ? e.what() : e.limit(), said(kept, e));
         } else if (entry instanceof Entry.NoteMade e) {
             notes.computeIfAbsent(e.about(), a -> new ArrayList<>()).add(said(kept, e));
         } else if (entry instanceof Entry.PictureAdded e) {

@@ -19,7 +19,7 @@ import shimwright.rebuild.unit.Step.Phase;
  * @param head how far the job's stream goes, and its hash
  * @param takenOff the strip-down in order
  * @param found findings in order
- * @param judged the latest verdict by finding or item
+ * @param judged the latest verdict, by wear limit or, without one, by item
  * @param choices side taken, by choice
  * @param done steps that stand done, each with the entry that says so
  * @param cannot steps that could not be done when last tried and are not done since

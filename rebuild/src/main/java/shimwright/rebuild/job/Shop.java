@@ -17,6 +17,8 @@ import shimwright.rebuild.unit.Step.Phase;
  * @param gauges gauges by id
  */
 public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
+    /** One nanometre: binary dust of a decimal reading. */
+    private static final double DUST = 1e-9;
 
     /**
      * A loose piece.
@@ -41,6 +43,11 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
         /** True while it lies in the drawer. */
         public boolean inDrawer() {
             return takenBy == null && goneBecause == null;
+        }
+
+        /** True where a job could take it: it lies in the drawer, or is chosen for that job already. */
+        public boolean freeFor(String number) {
+            return inDrawer() || (goneBecause == null && number.equals(takenBy));
         }
     }
 
@@ -145,7 +152,7 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
         List<Piece> usable = new ArrayList<>();
         for (Piece piece : pieces.values()) {
             boolean there = piece.inDrawer() || (piece.goneBecause() == null && free.contains(piece.id()));
-            if (there && piece.family().equals(family) && piece.spread() <= spread + 1e-9) {
+            if (there && piece.family().equals(family) && piece.spread() <= spread + DUST) {
                 usable.add(piece);
             }
         }

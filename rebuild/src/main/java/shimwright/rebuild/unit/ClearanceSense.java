@@ -31,7 +31,9 @@ final class ClearanceSense {
                 limits(c);
                 reading(c);
                 c.positions().forEach(p -> position(c, p));
-                loop(c);
+                if (c.lower() < c.upper()) {
+                    loop(c);
+                }
                 c.drag().forEach(d -> drag(c, d));
             }
         }
@@ -79,7 +81,8 @@ final class ClearanceSense {
     }
 
     private static String words(Sense sense) {
-        return "a " + sense.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return (sense == Sense.END_PLAY ? "an " : "a ")
+                + sense.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private void reading(Clearance c) {

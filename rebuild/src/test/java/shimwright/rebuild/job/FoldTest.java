@@ -39,8 +39,8 @@ class FoldTest {
                 List.of());
     }
 
-    private static Entry.Judged judged(String what, Entry.Decision decision) {
-        return new Entry.Judged("C01", List.of("ring_3"), what, decision, "worn", "");
+    private static Entry.Judged judged(String limit, String what, Entry.Decision decision) {
+        return new Entry.Judged(limit, List.of(), what, decision, "worn", "");
     }
 
     private static Entry.CheckRead check(String step, String check, Verdict verdict) {
@@ -154,12 +154,12 @@ class FoldTest {
 
     @Test
     void theLatestVerdictWinsAndTheEarlierStaysInTheLog() {
-        stream.add(judged("rings", Entry.Decision.REUSE));
-        stream.add(judged("rings", Entry.Decision.REPLACE));
-        stream.add(judged("hub 5", Entry.Decision.REWORK));
+        stream.add(judged("C01", "ring gap", Entry.Decision.REUSE));
+        stream.add(judged("C01", "ring gap of 3rd", Entry.Decision.REPLACE));
+        stream.add(judged("", "hub 5", Entry.Decision.REWORK));
         Job job = stream.job();
-        assertThat(job.judged()).containsOnlyKeys("rings", "hub 5");
-        assertThat(Objects.requireNonNull(job.judged().get("rings")).what().decision())
+        assertThat(job.judged()).containsOnlyKeys("C01", "hub 5");
+        assertThat(Objects.requireNonNull(job.judged().get("C01")).what().decision())
                 .isEqualTo(Entry.Decision.REPLACE);
         assertThat(job.entries()).hasSize(4);
     }

@@ -1,0 +1,152 @@
+package shimwright.bench.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import shimwright.bench.picture.Plots.Page;
+import shimwright.bench.picture.Plots.Places;
+import shimwright.bench.picture.Svg.Letter;
+import shimwright.bench.picture.Svg.Stroke;
+import shimwright.mechanics.quantity.UnitSystem.Display;
+
+/** Readings round a ring: place 1 on top, clockwise; the farther out, the larger. */
+final class PlacesPlot {
+    private static final double LARGEST = 118;
+    private static final double HOLE = 38;
+    private static final double FIGURES = 78;
+    private static final double LETTERS = 34;
+
+    private final Places places;
+    private final Page page;
+    private final Svg svg = new Svg();
+    private final double ring;
+    private final double x;
+    private final double y;
+    private final Axis axis;
+
+    PlacesPlot(Places places, Page page) {
+        this.places = places;
+        this.page = page;
+        ring = Math.min(LARGEST, page.width() / 2 - FIGURES);
+        x = Math.min(page.width() / 2, ring + 96);
+        y = Sheetlet.TITLE + LETTERS + ring + 4;
+        double[] span = Sheetlet.span(places.values(), places.lower(), places.upper());
+        axis = Axis.over(span, places.kind(), page.units(), HOLE, ring, 3);
+    }
+
+    private boolean beside() {
+        return page.width() >= 2 * ring + 340;
+    }
+
+    String draw() {
+        double notes = beside() ? 0 : 22.0 * notes().size() + 8;
+        double height = y + ring + LETTERS + notes + 4;
+        svg.root(page.idPrefix(), page.width(), height, places.title(), about());
+        Sheetlet.title(svg, places.title(), page.width());
+        limits();
+        line();
+        svg.text(
+                x,
+                y - 2,
+                print(places.mean()).replace(" " + symbol(), ""),
+                Letter.middle(Ink.TEXT).strong().in(Ink.BLUE));
+        svg.text(x, y + 13, "mean, " + symbol(), Letter.middle(11).in(Ink.BLUE));
+        double noteX = beside() ? x + ring + LETTERS + 44 : Sheetlet.MARGIN;
+        double noteY = beside() ? y - 11 * notes().size() : y + ring + LETTERS + 18;
+        for (String note : notes()) {
+            for (String part : Type.wrap(note, Ink.SMALL, false, page.width() - noteX - Sheetlet.MARGIN)) {
+                svg.text(noteX, noteY, part, Letter.start(Ink.SMALL));
+                noteY += 18;
+            }
+            noteY += 4;
+        }
+        return svg.done();
+    }
+
+    private List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        if (places.lower().isPresent() && places.upper().isPresent()) {
+            notes.add("Between the two heavy rings: " + print(places.lower().getAsDouble()) + " to "
+                    + print(places.upper().getAsDouble()));
+        }
+        double least =
+                places.values().stream().mapToDouble(Double::doubleValue).min().orElse(0);
+        double most =
+                places.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+        notes.add("Largest minus smallest: " + print(most - least));
+        if (places.odd().isPresent()) {
+            notes.add("Place " + (places.odd().getAsInt() + 1) + ": " + places.said());
+        }
+        return notes;
+    }
+
+    private String about() {
+        return places.values().size() + " places, mean " + print(places.mean()) + ". " + String.join(". ", notes())
+                + ".";
+    }
+
+    private String print(double si) {
+        return Sheetlet.print(si, places.kind(), page.units());
+    }
+
+    private String symbol() {
+        return display().unit().symbol();
+    }
+
+    private Display display() {
+        return page.units().display(places.kind());
+    }
+
+    private void limits() {
+        for (double tick : axis.ticks()) {
+            svg.circle(x, y, axis.at(tick), "", new Stroke(Ink.FAINT, 0.6));
+        }
+        for (OptionalDouble limit : List.of(places.lower(), places.upper())) {
+            limit.ifPresent(l -> svg.circle(x, y, axis.at(l), "", Sheetlet.LIMIT));
+        }
+        double r = axis.at(places.mean());
+        svg.circle(x, y, r, "", new Stroke(Ink.BLUE, 1, "6 3"));
+    }
+
+    private double[] at(int place, double radius) {
+        double angle = 2 * Math.PI * place / places.values().size();
+        return new double[] {x + radius * Math.sin(angle), y - radius * Math.cos(angle)};
+    }
+
+    private void line() {
+        StringBuilder d = new StringBuilder();
+        int count = places.values().size();
+        for (int i = 0; i < count; i++) {
+            double[] p = at(i, axis.at(places.values().get(i)));
+            d.append(i == 0 ? 'M' : 'L').append(Svg.p(p[0], p[1]));
+            double[] spoke = at(i, ring + 3);
+            svg.line(
+                    x + (spoke[0] - x) * HOLE / ring,
+                    y + (spoke[1] - y) * HOLE / ring,
+                    spoke[0],
+                    spoke[1],
+                    new Stroke(Ink.FAINT, 0.6));
+        }
+        svg.path(count > 0 ? d + "Z" : "", "", new Stroke(Ink.GREY, 1));
+        for (int i = 0; i < count; i++) {
+            double[] p = at(i, axis.at(places.values().get(i)));
+            svg.circle(p[0], p[1], 4.2, Ink.INK, new Stroke(Ink.SECTION, 0.8));
+            boolean odd = places.odd().isPresent() && places.odd().getAsInt() == i;
+            if (odd) {
+                svg.circle(p[0], p[1], 10, "", new Stroke(Ink.BLUE, 1.8));
+            }
+            figure(i, odd);
+        }
+    }
+
+    /** The place's number and reading outside the ring. */
+    private void figure(int place, boolean odd) {
+        double[] p = at(place, ring + 16);
+        String value = axis.figure(places.values().get(place), display().decimals());
+        String text = (place + 1) + ": " + value;
+        double lean = (p[0] - x) / (ring + 16);
+        String anchor = Math.abs(lean) < 0.3 ? "middle" : lean > 0 ? "start" : "end";
+        Letter letter = new Letter(Ink.SMALL, anchor, odd, odd ? Ink.BLUE : Ink.INK);
+        svg.text(p[0], p[1] + 4.2 + (Math.abs(lean) < 0.3 ? (p[1] < y ? -2 : 4) : 0), text, letter);
+    }
+}

@@ -1,0 +1,24 @@
+package shimwright.bench.web;
+
+import shimwright.bench.picture.SectionDrawing;
+import shimwright.bench.picture.SectionState;
+import shimwright.bench.picture.View;
+import shimwright.rebuild.unit.Unit;
+
+/**
+ * One section drawing in two widths, so that its letters can be read on a tablet and on a phone.
+ *
+ * @param wide for half a tablet
+ * @param narrow for a phone
+ */
+public record Drawings(String wide, String narrow) {
+    private static final double WIDE = 620;
+    private static final double NARROW = 370;
+
+    static Drawings of(Unit unit, SectionState state, String id, Show show) {
+        View view = View.FULL.in(show.system());
+        return new Drawings(
+                SectionDrawing.svg(unit, state, id, view.forWidth(WIDE)),
+                SectionDrawing.svg(unit, state, id + "-narrow", view.forWidth(NARROW)));
+    }
+}

@@ -1,0 +1,180 @@
+package shimwright.bench;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** A real Chromium, driven by keys and looks. */
+final class Browser implements AutoCloseable {
+    private static final Duration PATIENCE = Duration.ofSeconds(40);
+
+    private final ChromeDriver driver;
+
+    Browser() {
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(program("chromium"));
+        options.addArguments(
+                "--headless=new",
+                "--disable-gpu",
+                "--disable-quic",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--disable-dev-shm-usage",
+                "--window-size=1180,960");
+        if ("root".equals(System.getProperty("user.name"))) {
+            options.addArguments("--no-sandbox");
+        }
+        ChromeDriverService service = new ChromeDriverService.Builder()
+                .usingDriverExecutable(new File(program("chromedriver")))
+                .withSilent(true)
+                .build();
+        driver = new ChromeDriver(service, options);
+        tablet();
+    }
+
+    private static String program(String name) {
+        return Stream.of("/usr/bin/" + name, "/usr/lib/chromium/" + name, "/usr/local/bin/" + name)
+                .filter(path -> Files.isExecutable(Path.of(path)))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(
+                        name + " is not installed: run ./check, or install the packages chromium and chromium-driver"));
+    }
+
+    /** A tablet lying on its side, 1180×820. */
+    void tablet() {
+        size(1180, 820, false);
+    }
+
+    /** A phone held upright, 390×844, with a finger for a pointer. */
+    void phone() {
+        size(390, 844, true);
+    }
+
+    private void size(int width, int height, boolean touch) {
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", touch));
+        driver.executeCdpCommand("Emulation.setTouchEmulationEnabled", Map.of("enabled", touch));
+    }
+
+    /** Cuts the network, or gives it back. */
+    void offline(boolean off) {
+        driver.executeCdpCommand("Network.enable", Map.of());
+        driver.executeCdpCommand(
+                "Network.emulateNetworkConditions",
+                Map.of("offline", off, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+    }
+
+    void open(String url) {
+        driver.get(url);
+    }
+
+    String url() {
+        return driver.getCurrentUrl();
+    }
+
+    String path() {
+        return java.net.URI.create(url()).getPath();
+    }
+
+    List<WebElement> all(String css) {
+        return driver.findElements(By.cssSelector(css));
+    }
+
+    WebElement one(String css) {
+        return wait(
+                css,
+                () -> driver.findElements(By.cssSelector(css)).stream()
+                        .findFirst()
+                        .orElse(null));
+    }
+
+    boolean has(String css) {
+        return !all(css).isEmpty();
+    }
+
+    String text() {
+        return one("body").getText();
+    }
+
+    /** The first number in an element's text. */
+    double number(String css) {
+        String text = one(css).getText().replace('−', '-');
+        java.util.regex.Matcher matcher =
+                java.util.regex.Pattern.compile("-?\\d+(\\.\\d+)?").matcher(text);
+        if (!matcher.find()) {
+            throw new IllegalStateException("no number in " + text);
+        }
+        return Double.parseDouble(matcher.group());
+    }
+
+    /** Types into whatever has the focus and presses Enter there. */
+    void typeAndEnter(String text) {
+        driver.switchTo().activeElement().sendKeys(text + Keys.ENTER);
+    }
+
+    /** Presses Enter on whatever has the focus, and waits until the page has changed. */
+    void enter() {
+        changes(() -> driver.switchTo().activeElement().sendKeys(Keys.ENTER));
+    }
+
+    /** Types and presses Enter, and waits until the page has changed. */
+    void typeAndSend(String text) {
+        changes(() -> typeAndEnter(text));
+    }
+
+    /** Does something that leads to another page, or to this one anew. */
+    void changes(Runnable action) {
+        driver.executeScript("window.before = true");
+        action.run();
+        wait("a new page", () -> fresh() ? Boolean.TRUE : null);
+    }
+
+    private boolean fresh() {
+        Object fresh = driver.executeScript(
+                "return window.before === undefined && document.readyState === 'complete' && !document.querySelector('button[disabled]')");
+        return Boolean.TRUE.equals(fresh);
+    }
+
+    <T> T wait(String what, java.util.function.Supplier<T> look) {
+        return new WebDriverWait(driver, PATIENCE)
+                .ignoring(StaleElementReferenceException.class)
+                .withMessage(() -> what + " at " + driver.getCurrentUrl())
+                .until(d -> look.get());
+    }
+
+    Object script(String script) {
+        return driver.executeScript(script);
+    }
+
+    /** Keeps a picture of the page under target/pictures, to be looked at. */
+    void picture(String name) {
+        try {
+            Path folder = Files.createDirectories(Path.of("target", "pictures"));
+            Files.write(folder.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+        } catch (IOException full) {
+            throw new java.io.UncheckedIOException(full);
+        }
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
+}

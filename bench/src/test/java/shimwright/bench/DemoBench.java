@@ -1,0 +1,164 @@
+package shimwright.bench;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import shimwright.bench.command.Options;
+import shimwright.mechanics.outcome.Outcome;
+
+/** The real program on a copy of the demo shop, on a free port. */
+final class DemoBench implements AutoCloseable {
+    private static final Options FREE_PORT = new Options(Map.of("port", "0"));
+
+    /** The demo shop is played once in a run of the tests; every test gets its own copy. */
+    private static final class Played {
+        static final Path FOLDER = play();
+
+        private static Path play() {
+            try {
+                Path folder = Files.createTempDirectory("shimwright-played-");
+                open(folder, true).close();
+                return folder;
+            } catch (IOException full) {
+                throw new UncheckedIOException(full);
+            }
+        }
+    }
+
+    private final Path folder;
+    private final HttpClient client = HttpClient.newBuilder()
+            .cookieHandler(new CookieManager())
+            .followRedirects(HttpClient.Redirect.NORMAL)
+            .build();
+    private Serving.Running running;
+
+    private DemoBench(Path folder) {
+        this.folder = folder;
+        this.running = open(folder, false);
+    }
+
+    static DemoBench fresh() {
+        return new DemoBench(copy());
+    }
+
+    /** A copy of the played shop's data. */
+    static Path copy() {
+        try {
+            Path to = Files.createTempDirectory("shimwright-test-");
+            try (Stream<Path> all = Files.walk(Played.FOLDER)) {
+                for (Path from : (Iterable<Path>) all::iterator) {
+                    Path target = to.resolve(Played.FOLDER.relativize(from).toString());
+                    if (Files.isDirectory(from)) {
+                        Files.createDirectories(target);
+                    } else {
+                        Files.copy(from, target);
+                    }
+                }
+            }
+            return to;
+        } catch (IOException full) {
+            throw new UncheckedIOException(full);
+        }
+    }
+
+    private static Serving.Running open(Path folder, boolean demo) {
+        Outcome<Serving.Running> opened = Serving.open(folder, FREE_PORT, demo, Clock.systemUTC());
+        return opened.orElseThrow();
+    }
+
+    /** Stops the program and starts it again on the same data. */
+    void restart() {
+        running.close();
+        running = open(folder, false);
+    }
+
+    Path folder() {
+        return folder;
+    }
+
+    String url(String path) {
+        return "http://127.0.0.1:" + running.server().port() + path;
+    }
+
+    HttpResponse<String> get(String path) {
+        return send(HttpRequest.newBuilder(URI.create(url(path))).GET().build());
+    }
+
+    Document page(String path) {
+        return Jsoup.parse(get(path).body());
+    }
+
+    byte[] bytes(String path) {
+        try {
+            return client.send(HttpRequest.newBuilder(URI.create(url(path))).build(), BodyHandlers.ofByteArray())
+                    .body();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        } catch (InterruptedException stopped) {
+            throw new IllegalStateException(stopped);
+        }
+    }
+
+    /** Posts a form given as name, value, name, value. */
+    HttpResponse<String> post(String path, String... fields) {
+        List<String> pairs = new ArrayList<>();
+        for (int i = 0; i < fields.length; i += 2) {
+            pairs.add(fields[i] + "=" + URLEncoder.encode(fields[i + 1], StandardCharsets.UTF_8));
+        }
+        return send(HttpRequest.newBuilder(URI.create(url(path)))
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(BodyPublishers.ofString(String.join("&", pairs)))
+                .build());
+    }
+
+    /** Posts a file beside text fields. */
+    HttpResponse<String> upload(String path, String name, byte[] content, String... fields) {
+        String edge = "edge-of-this-form";
+        StringBuilder head = new StringBuilder();
+        for (int i = 0; i < fields.length; i += 2) {
+            head.append("--" + edge + "\r\nContent-Disposition: form-data; name=\"" + fields[i] + "\"\r\n\r\n"
+                    + fields[i + 1] + "\r\n");
+        }
+        head.append("--" + edge + "\r\nContent-Disposition: form-data; name=\"picture\"; filename=\"" + name
+                + "\"\r\nContent-Type: application/octet-stream\r\n\r\n");
+        return send(HttpRequest.newBuilder(URI.create(url(path)))
+                .header("Content-Type", "multipart/form-data; boundary=" + edge)
+                .POST(BodyPublishers.concat(
+                        BodyPublishers.ofString(head.toString()),
+                        BodyPublishers.ofByteArray(content),
+                        BodyPublishers.ofString("\r\n--" + edge + "--\r\n")))
+                .build());
+    }
+
+    private HttpResponse<String> send(HttpRequest request) {
+        try {
+            return client.send(request, BodyHandlers.ofString());
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        } catch (InterruptedException stopped) {
+            throw new IllegalStateException(stopped);
+        }
+    }
+
+    @Override
+    public void close() {
+        running.close();
+    }
+}

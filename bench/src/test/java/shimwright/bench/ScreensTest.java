@@ -1,0 +1,120 @@
+package shimwright.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** The pages on a tablet and on a phone: nothing wider than the screen, targets large enough for a knuckle. */
+class ScreensTest {
+    private static final List<String> PAGES = List.of(
+            "/",
+            "/drawer",
+            "/new/ambleholt-l5-74",
+            "/job/job-v-0093/strip",
+            "/job/job-v-0093/inspect?limit=C10",
+            "/job/job-v-0093/build",
+            "/job/job-v-0093/plan",
+            "/job/job-v-0093/clearances",
+            "/job/job-v-0093/together",
+            "/job/job-v-0093/clearance/c",
+            "/job/job-v-0093/clearance/a",
+            "/job/job-v-0093/clearance/e",
+            "/job/job-v-0093/proof",
+            "/job/job-v-0093/record");
+
+    private static DemoBench bench;
+    private static Browser browser;
+
+    @BeforeAll
+    static void start() {
+        bench = DemoBench.fresh();
+        browser = new Browser();
+    }
+
+    @AfterAll
+    static void stop() {
+        browser.close();
+        bench.close();
+    }
+
+    private static final String SMALL_TARGETS = """
+            return Array.from(document.querySelectorAll('main button, main a.button, .way a, input:not([type=hidden]):not(.sr)'))
+                .filter(e => e.offsetParent !== null)
+                .filter(e => e.getBoundingClientRect().height < 55.5)
+                .map(e => e.outerHTML.slice(0, 80))
+            """;
+
+    @Test
+    void everyPageFitsATabletAndAPhone() {
+        for (boolean phone : new boolean[] {false, true}) {
+            if (phone) {
+                browser.phone();
+            } else {
+                browser.tablet();
+            }
+            for (String page : PAGES) {
+                browser.open(bench.url(page));
+                Object width = browser.script("return document.documentElement.scrollWidth - window.innerWidth");
+                assertThat(((Number) width).intValue())
+                        .as(page + (phone ? " on a phone" : ""))
+                        .isLessThanOrEqualTo(0);
+                assertThat((List<?>) browser.script(SMALL_TARGETS)).as(page).isEmpty();
+                browser.picture((phone ? "phone" : "tablet") + page.replaceAll("[^a-z0-9]+", "-"));
+            }
+        }
+        browser.tablet();
+    }
+
+    @Test
+    void aDroppedNetworkLosesNothingTyped() {
+        browser.tablet();
+        browser.open(bench.url("/job/job-v-0093/strip"));
+        browser.one("input[name=gone]").sendKeys("speed driven gear, once more");
+        browser.offline(true);
+        browser.one("input[name=gone]").sendKeys("\n");
+        browser.wait("the sentence", () -> browser.one("#not-kept").getText().contains("Not kept yet") ? true : null);
+        browser.picture("network-dropped");
+        browser.changes(() -> browser.offline(false));
+        assertThat(browser.text()).contains("speed driven gear, once more");
+        long times = browser.all("ol.log li").stream()
+                .filter(li -> li.getText().contains("once more"))
+                .count();
+        assertThat(times).isEqualTo(1);
+    }
+
+    @Test
+    void aDraftSurvivesAReload() {
+        browser.open(bench.url("/job/job-v-0093/strip"));
+        browser.one("input[name=note]").sendKeys("half a sent");
+        browser.open(bench.url("/job/job-v-0093/strip"));
+        assertThat(browser.one("input[name=note]").getDomProperty("value")).isEqualTo("half a sent");
+        browser.one("input[name=note]").clear();
+    }
+
+    @Test
+    void inchesAreShownAndTakenAllTheWay() {
+        browser.tablet();
+        browser.open(bench.url("/job/job-v-0093/clearance/c"));
+        browser.changes(() -> browser.one("button[name=units]").click());
+        assertThat(browser.text()).contains("0.0008 … 0.0031 in");
+        browser.typeAndSend("d52-10");
+        browser.typeAndEnter("0.0094");
+        browser.typeAndSend("0.32 mm");
+        assertThat(browser.one("table.rounds").getText()).contains("0.0094, 0.0126 in");
+        browser.changes(() -> browser.one("button[name=units]").click());
+        assertThat(browser.one("table.rounds").getText()).contains("0.239, 0.320 mm");
+    }
+
+    @Test
+    void aPhoneHasANumberPadForGreasyHands() {
+        browser.phone();
+        browser.open(bench.url("/job/job-v-0093/clearance/d"));
+        browser.open(bench.url("/drawer"));
+        browser.script("document.querySelector('input[name=t1]').focus()");
+        assertThat(browser.all(".pad button").size()).isGreaterThan(12);
+        browser.tablet();
+    }
+}

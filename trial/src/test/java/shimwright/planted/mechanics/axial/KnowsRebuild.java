@@ -1,0 +1,12 @@
+package shimwright.planted.mechanics.axial;
+
+import shimwright.planted.rebuild.job.Job;
+
+/** Planted to break a rule of the house. */
+final class KnowsRebuild {
+    private KnowsRebuild() {}
+
+    static int number() {
+        return Job.number();
+    }
+}

@@ -1,0 +1,79 @@
+package shimwright.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The house keeps its rules, and each rule is seen to find the class that was planted to break it. */
+class HouseRulesTest {
+    private static final JavaClasses HOUSE =
+            new ClassFileImporter().importPackages("shimwright.mechanics", "shimwright.rebuild", "shimwright.bench");
+    private static final JavaClasses PLANTED = new ClassFileImporter().importPackages("shimwright.planted");
+
+    /** The class that breaks each rule. */
+    private static final Map<String, String> CULPRITS = Map.ofEntries(
+            Map.entry("mechanics knows neither rebuild nor bench", "axial.KnowsRebuild"),
+            Map.entry("rebuild does not know bench", "job.KnowsBench"),
+            Map.entry("mechanics uses the JDK and the numerics library", "axial.UsesALibrary"),
+            Map.entry("topics do not know each other", "axial.KnowsAnotherTopic"),
+            Map.entry("below the topics nobody knows a topic", "quantity.KnowsATopic"),
+            Map.entry("no files, network or database below bench", "job.ReadsAFile"),
+            Map.entry("no clock and no chance below bench", "job.TossesACoin"),
+            Map.entry("only bench speaks to the terminal", "job.Speaks"),
+            Map.entry("web, command and print do not see each other", "web.Prints"),
+            Map.entry("only Main and its helpers see the store", "web.OpensTheStore"),
+            Map.entry("SQL stays in the store", "web.AsksTheDatabase"),
+            Map.entry("nobody sees Main", "web.StartsTheProgram"),
+            Map.entry("no package cycles", "axial.KnowsAnotherTopic"),
+            Map.entry("every package says what may be null", "web.Prints"));
+
+    static Stream<Arguments> rulesOfTheHouse() {
+        return new HouseRules("shimwright").all().entrySet().stream().map(e -> Arguments.of(e.getKey(), e.getValue()));
+    }
+
+    static Stream<Arguments> rulesOfThePlanted() {
+        return new HouseRules("shimwright.planted")
+                .all().entrySet().stream().map(e -> Arguments.of(e.getKey(), e.getValue()));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("rulesOfTheHouse")
+    void theHouseKeepsIt(String name, ArchRule rule) {
+        rule.check(HOUSE);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("rulesOfThePlanted")
+    void itFindsTheClassThatBreaksIt(String name, ArchRule rule) {
+        assertThat(CULPRITS).containsKey(name);
+        assertThat(String.join("\n", rule.evaluate(PLANTED).getFailureReport().getDetails()))
+                .contains(CULPRITS.get(name));
+    }
+
+    @ParameterizedTest
+    @MethodSource("rooms")
+    void everyRoomHasClasses(String room) {
+        assertThat(HOUSE).anyMatch(c -> c.getPackageName().equals("shimwright." + room));
+    }
+
+    static Stream<String> rooms() {
+        return Stream.of(
+                "mechanics.axial",
+                "mechanics.quantity",
+                "mechanics.registry",
+                "rebuild.job",
+                "rebuild.unit",
+                "bench",
+                "bench.web",
+                "bench.command",
+                "bench.print",
+                "bench.store");
+    }
+}
