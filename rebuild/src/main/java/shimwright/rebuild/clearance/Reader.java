@@ -17,6 +17,7 @@ import shimwright.mechanics.measure.Outliers;
 import shimwright.mechanics.measure.Statistics;
 import shimwright.mechanics.measure.Uncertainties;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Units;
@@ -25,6 +26,7 @@ import shimwright.mechanics.working.Working;
 import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.job.Shop.Gauge;
 import shimwright.rebuild.unit.Clearance;
+import shimwright.rebuild.unit.Clearance.Method;
 
 /** Rounds to clearance: picks the worksheet by the way it is read, and turns the reading into the clearance. */
 final class Reader {
@@ -33,8 +35,17 @@ final class Reader {
 
     private Reader() {}
 
-    /** What the rounds say; the rounds as read, in m. */
+    /**
+     * What the rounds say.
+     *
+     * @param rounds as read, m
+     * @return refused where a round has other than the places, or other than the two feelers, that it must have
+     */
     static Outcome<Measured> read(Clearance clearance, Gauge gauge, List<List<Double>> rounds) {
+        List<Refusal> faults = faults(clearance, rounds);
+        if (!faults.isEmpty()) {
+            return Outcome.refused(faults);
+        }
         GaugeData data = new GaugeData(gauge.step(), gauge.errorLimit(), gauge.retrace(), gauge.repeatability());
         return switch (clearance.method()) {
             case TRAVEL ->
@@ -47,6 +58,24 @@ final class Reader {
             case PLACES -> Outcome.ok(places(clearance, data, rounds.get(rounds.size() - 1)));
             case FEELER -> Outcome.ok(feeler(clearance, rounds));
         };
+    }
+
+    private static List<Refusal> faults(Clearance clearance, List<List<Double>> rounds) {
+        List<Refusal> faults = new ArrayList<>();
+        for (int i = 0; i < rounds.size(); i++) {
+            int values = rounds.get(i).size();
+            String place = "round " + (i + 1);
+            if (clearance.method() == Method.PLACES && values != clearance.indicators()) {
+                faults.add(new Refusal(
+                        place, values + " of " + clearance.indicators() + " places read", "Read every place once"));
+            } else if (clearance.method() == Method.FEELER && values != 2) {
+                faults.add(new Refusal(
+                        place,
+                        values + (values == 1 ? " feeler tried" : " feelers tried"),
+                        "Give the thickest that enters and the thinnest that does not"));
+            }
+        }
+        return faults;
     }
 
     /**

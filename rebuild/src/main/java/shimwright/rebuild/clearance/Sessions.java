@@ -49,9 +49,9 @@ public final class Sessions {
         Clearance clearance = Etched.of(unit.clearance(id), job);
         Gauge gauge = shop.gauge(clearance.gauge()).orElse(null);
         Map<String, PackChosen> chosen = job.packOf(id);
-        Reading trial = reading(job, clearance, gauge, Phase.TRIAL, Map.of());
-        Reading last = reading(job, clearance, gauge, Phase.FINAL, fitted(job, clearance));
-        Reading again = reading(job, clearance, gauge, Phase.AGAIN, fitted(job, clearance));
+        Reading trial = reading(unit, job, clearance, gauge, Phase.TRIAL, Map.of());
+        Reading last = reading(unit, job, clearance, gauge, Phase.FINAL, fitted(job, clearance));
+        Reading again = reading(unit, job, clearance, gauge, Phase.AGAIN, fitted(job, clearance));
         Said<ClearanceAccepted> accepted = job.accepted().get(id);
         String reopened =
                 accepted == null ? "" : Reopened.since(job, unit, id, accepted).orElse("");
@@ -114,10 +114,15 @@ public final class Sessions {
     }
 
     private static Reading reading(
-            Job job, Clearance clearance, @Nullable Gauge gauge, Phase phase, Map<String, List<PieceIn>> fallback) {
+            Unit unit,
+            Job job,
+            Clearance clearance,
+            @Nullable Gauge gauge,
+            Phase phase,
+            Map<String, List<PieceIn>> fallback) {
         Said<Entry.PackIn> in = job.packsIn().get(new Place(clearance.id(), phase));
         Map<String, List<PieceIn>> pack = in == null ? fallback : in.what().pieces();
-        List<Said<Entry.RoundRead>> rounds = job.roundsOf(clearance.id(), phase);
+        List<Said<Entry.RoundRead>> rounds = Reopened.rounds(job, unit, clearance.id(), phase);
         if (rounds.isEmpty()) {
             return new Reading(phase, pack, rounds, null, List.of());
         }
@@ -135,11 +140,25 @@ public final class Sessions {
                             "the shop has no data of this gauge, so its doubt is not known",
                             "Enter its step and error limit in the shop")));
         }
+        List<Refusal> unnamed = phase == Phase.TRIAL ? unnamed(clearance, pack) : List.of();
+        if (!unnamed.isEmpty()) {
+            return new Reading(phase, pack, rounds, null, unnamed);
+        }
         List<List<Double>> values = new ArrayList<>();
         rounds.forEach(round -> values.add(round.what().values()));
         Outcome<Measured> outcome = Reader.read(clearance, gauge, values);
         Measured measured = outcome instanceof Outcome.Ok<Measured> ok ? ok.value() : null;
         return new Reading(phase, pack, rounds, measured, outcome.refusals());
+    }
+
+    /** Places that must hold a piece and of which none is named: it would be taken for a thickness of nothing. */
+    private static List<Refusal> unnamed(Clearance clearance, Map<String, List<PieceIn>> pack) {
+        return clearance.positions().stream()
+                .filter(position -> position.fewest() > 0
+                        && pack.getOrDefault(position.id(), List.of()).isEmpty())
+                .map(position -> new Refusal(
+                        position.where(), "it is not said which piece is in", "Say which pieces are in, then read"))
+                .toList();
     }
 
     private static Stage stage(
@@ -158,7 +177,7 @@ public final class Sessions {
             return settled(judged) ? Stage.ACCEPT_AGAIN : Stage.READ_AGAIN;
         }
         if (chosen.isEmpty() && trialWanted) {
-            if (trial.pack().isEmpty()) {
+            if (!unnamed(clearance, trial.pack()).isEmpty()) {
                 return Stage.TRIAL_PACK;
             }
             return settled(trial) ? Stage.CHOOSE : Stage.READ_TRIAL;

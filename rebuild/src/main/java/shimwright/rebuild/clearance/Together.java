@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -112,16 +111,11 @@ public record Together(
         List<DrawerCase.Seat> seats = at.stream()
                 .map(p -> new DrawerCase.Seat(p.id(), p.family(), 0, p.fewest(), p.most()))
                 .toList();
+        List<String> free = Adviser.in(job, places.keySet());
         List<DrawerCase.Loose> pieces = at.stream()
                 .map(Position::family)
                 .distinct()
-                .flatMap(
-                        family -> shop
-                                .usable(
-                                        family,
-                                        unit.shimFamily(family).spread(),
-                                        job.opened().number())
-                                .stream())
+                .flatMap(family -> shop.usable(family, unit.shimFamily(family).spread(), free).stream())
                 .map(p -> new DrawerCase.Loose(p.id(), p.family(), p.thickness(), p.u()))
                 .toList();
         Outcome<Worked<DrawerResult>> outcome =
@@ -159,19 +153,45 @@ public record Together(
      *
      * @param pieces the pieces by position, every position of the group
      * @param because why, where one of them is not proven to come out in
+     * @return refused with a place left empty, with one piece in two places, or as {@link Decisions#choose} refuses
      */
     public static Outcome<List<PackChosen>> choose(
             Unit unit, Job job, Shop shop, List<String> group, Map<String, List<PieceIn>> pieces, String because) {
+        List<Refusal> faults = faults(unit, group, pieces);
+        if (!faults.isEmpty()) {
+            return Outcome.refused(faults);
+        }
         List<Outcome<PackChosen>> chosen = new ArrayList<>();
         for (String id : group) {
             Session session = Sessions.with(unit, job, shop, id, pieces);
             String own = session.clearance().positions().get(0).id();
-            List<PieceIn> pack = pieces.get(own);
-            chosen.add(
-                    pack == null
-                            ? Outcome.refused(own, "no piece chosen", "Choose one for every place")
-                            : Decisions.choose(session, Objects.requireNonNull(pack), because));
+            chosen.add(Decisions.choose(session, pieces.getOrDefault(own, List.of()), because));
         }
         return Outcome.all(chosen);
+    }
+
+    private static List<Refusal> faults(Unit unit, List<String> group, Map<String, List<PieceIn>> pieces) {
+        Map<String, Refusal> faults = new LinkedHashMap<>();
+        Map<String, String> taken = new LinkedHashMap<>();
+        for (String id : group) {
+            for (Position place : unit.clearance(id).positions()) {
+                List<PieceIn> pack = pieces.getOrDefault(place.id(), List.of());
+                if (pack.isEmpty() && place.fewest() > 0) {
+                    faults.put(place.id(), new Refusal(place.where(), "no piece chosen", "Choose one for every place"));
+                }
+                for (PieceIn piece : pack) {
+                    String other = taken.putIfAbsent(piece.piece(), place.id());
+                    if (other != null && !other.equals(place.id())) {
+                        faults.put(
+                                piece.piece(),
+                                new Refusal(
+                                        "piece " + piece.piece(),
+                                        "it is chosen for two places",
+                                        "Take another for one of them"));
+                    }
+                }
+            }
+        }
+        return List.copyOf(faults.values());
     }
 }

@@ -96,7 +96,7 @@ public final class Fold {
         } else if (entry instanceof Entry.StepCannot e) {
             cannot.put(e.step(), said(kept, e));
         } else if (entry instanceof Entry.StepUndone e) {
-            done.remove(e.step());
+            undone(e.step());
         } else if (entry instanceof Entry.CheckRead e) {
             checks.put(e.step() + "/" + e.check(), said(kept, e));
         } else if (entry instanceof Entry.HoldOverruled e) {
@@ -118,6 +118,13 @@ public final class Fold {
         } else if (entry instanceof Entry.ClearanceAccepted e) {
             accepted.put(e.clearance(), said(kept, e));
         }
+    }
+
+    /** What a step's hold point was passed on goes with the step: redone, it is read anew. */
+    private void undone(String step) {
+        done.remove(step);
+        holdsOverruled.remove(step);
+        checks.values().removeIf(read -> read.what().step().equals(step));
     }
 
     private void strikeAll(Place place, String reason) {

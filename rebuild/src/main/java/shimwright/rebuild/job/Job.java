@@ -23,7 +23,7 @@ import shimwright.rebuild.unit.Step.Phase;
  * @param choices side taken, by choice
  * @param done steps that stand done, each with the entry that says so
  * @param cannot steps that could not be done when last tried and are not done since
- * @param checks the latest reading of each check, by "step/check"
+ * @param checks the latest reading of each check, by "step/check"; gone with a step that was undone
  * @param holdsOverruled hold points passed by decision, by step
  * @param packsIn pieces that were in for a reading, by clearance and phase
  * @param rounds rounds that count, by clearance and phase

@@ -64,6 +64,7 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
 
     /**
      * The shop of its own stream and of all jobs: a piece chosen for a clearance, or in for its last reading, is in that unit.
+     * A piece without a reading has no thickness and is not taken in.
      *
      * @param stream the shop's entries in order
      * @param jobs all jobs
@@ -72,7 +73,7 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
         Map<String, Piece> pieces = new LinkedHashMap<>();
         Map<String, Gauge> gauges = new LinkedHashMap<>();
         for (Kept kept : stream) {
-            if (kept.body() instanceof Entry.ShimAdded e) {
+            if (kept.body() instanceof Entry.ShimAdded e && !e.readings().isEmpty()) {
                 pieces.put(e.piece(), piece(e));
             } else if (kept.body() instanceof Entry.ShimRemoved e && pieces.containsKey(e.piece())) {
                 pieces.computeIfPresent(e.piece(), (id, p) -> gone(p, p.takenBy(), e.reason()));
@@ -139,18 +140,19 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
      * @param spread largest spread round a piece, m
      */
     public List<Piece> usable(String family, double spread) {
-        return usable(family, spread, "");
+        return usable(family, spread, List.of());
     }
 
     /**
-     * The same with the pieces that are chosen for one job already, for choosing anew.
+     * The same, with pieces that come free while a place is chosen anew.
      *
-     * @param number the job's number; empty for none
+     * @param free ids of pieces that are in at that place now
      */
-    public List<Piece> usable(String family, double spread, String number) {
+    public List<Piece> usable(String family, double spread, Collection<String> free) {
         List<Piece> usable = new ArrayList<>();
         for (Piece piece : pieces.values()) {
-            if (piece.freeFor(number) && piece.family().equals(family) && piece.spread() <= spread + DUST) {
+            boolean there = piece.inDrawer() || (piece.goneBecause() == null && free.contains(piece.id()));
+            if (there && piece.family().equals(family) && piece.spread() <= spread + DUST) {
                 usable.add(piece);
             }
         }

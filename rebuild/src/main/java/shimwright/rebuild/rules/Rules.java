@@ -1,20 +1,25 @@
 package shimwright.rebuild.rules;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Fold;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
+import shimwright.rebuild.plan.Planner;
 import shimwright.rebuild.unit.Step;
 import shimwright.rebuild.unit.Step.Why;
 import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.UnitType.Choice;
 
 /** What forbids an entry. Asked with the stream as it stands, just before the entry is kept. */
 public final class Rules {
@@ -56,6 +61,12 @@ public final class Rules {
         }
         if (entry instanceof Entry.RoundStruck e) {
             return struck(job, e);
+        }
+        if (entry instanceof Entry.HoldOverruled e && e.reason().isBlank()) {
+            return one("reason", "nothing typed", "Say why it may be passed; it stands on the record");
+        }
+        if (entry instanceof Entry.ChoiceTaken e) {
+            return choice(job, unit, e);
         }
         if (entry instanceof Entry.HandedBack) {
             return handBack(job, unit);
@@ -117,6 +128,23 @@ public final class Rules {
                 : List.of();
     }
 
+    private static List<Refusal> choice(Job job, Unit unit, Entry.ChoiceTaken e) {
+        String place = "choice " + e.choice();
+        Optional<Choice> choice = unit.type().choices().stream()
+                .filter(c -> c.id().equals(e.choice()))
+                .findFirst();
+        if (choice.isEmpty()) {
+            return one(place, "this unit has no such choice", "Go back to the plan");
+        }
+        Set<String> sides = choice.get().sides().keySet();
+        if (!sides.contains(e.side())) {
+            return one(place, "it has no side " + e.side(), "Take " + String.join(" or ", sides));
+        }
+        Map<String, String> taken = new LinkedHashMap<>(job.sides());
+        taken.put(e.choice(), e.side());
+        return Planner.lay(unit, taken, job.stepsDone()).refusals();
+    }
+
     private static List<Refusal> handBack(Job job, Unit unit) {
         Order order = Order.of(unit, job.sides());
         List<Refusal> refusals = new ArrayList<>();
@@ -130,6 +158,10 @@ public final class Rules {
                             + String.join(", ", left),
                     "Finish the build first"));
         }
+        job.accepted()
+                .forEach((id, accepted) -> Reopened.since(job, unit, id, accepted)
+                        .ifPresent(why ->
+                                refusals.add(new Refusal("clearance " + id, why, "Read it again and accept it"))));
         return refusals;
     }
 }
