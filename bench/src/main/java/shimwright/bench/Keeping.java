@@ -29,8 +29,7 @@ final class Keeping {
         Outcome<Backup.Made> of(Path from, Path to);
     }
 
-    private static int run(
-            List<String> args, PrintStream out, PrintStream err, String source, String word, Work work) {
+    private static int run(List<String> args, PrintStream out, PrintStream err, String source, String word, Work work) {
         Outcome<Options> options = Options.read(args, Set.of(source, "to"), Set.of());
         if (!(options instanceof Outcome.Ok<Options> ok)) {
             return refused(options.refusals(), err);
@@ -45,7 +44,8 @@ final class Keeping {
             return refused(made.refusals(), err);
         }
         done.value().missing().forEach(refusal -> err.println(refusal.sentence()));
-        out.println(word + ": " + done.value().head().count() + " entries and " + done.value().files()
+        out.println(word + ": " + done.value().head().count() + " entries and "
+                + done.value().files()
                 + " files in " + to.toAbsolutePath() + ", checked. Head "
                 + done.value().head().hash());
         return 0;

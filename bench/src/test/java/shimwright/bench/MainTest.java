@@ -105,10 +105,20 @@ class MainTest {
     void aBackupIsMadeOfAnOpenShopAndLaidBack() {
         try (DemoBench bench = DemoBench.fresh()) {
             String copy = folder.resolve("copy").toString();
-            assertThat(run("backup", "--data", bench.folder().toString(), "--to", copy)).as(refused()).isZero();
-            assertThat(run("restore", "--from", copy, "--to", folder.resolve("back").toString())).as(refused()).isZero();
+            assertThat(run("backup", "--data", bench.folder().toString(), "--to", copy))
+                    .as(refused())
+                    .isZero();
+            assertThat(run(
+                            "restore",
+                            "--from",
+                            copy,
+                            "--to",
+                            folder.resolve("back").toString()))
+                    .as(refused())
+                    .isZero();
             assertThat(said()).contains("restored: ").contains("entries");
-            assertThat(run("restore", "--from", folder.resolve("none").toString(), "--to", copy)).isEqualTo(2);
+            assertThat(run("restore", "--from", folder.resolve("none").toString(), "--to", copy))
+                    .isEqualTo(2);
         }
         assertThat(run("backup", "--to", "x")).isEqualTo(2);
         assertThat(refused()).contains("--data DIR");
