@@ -74,6 +74,11 @@ public final class Rules {
         return List.of();
     }
 
+    /** A step's order without its full stop, to stand within a sentence. */
+    private static String plain(String order) {
+        return order.endsWith(".") ? order.substring(0, order.length() - 1) : order;
+    }
+
     private static List<Refusal> one(String place, String fact, String hint) {
         return List.of(new Refusal(place, fact, hint));
     }
@@ -91,7 +96,7 @@ public final class Rules {
         Map<Step, Why> waiting = order.waitsFor(id, job.stepsDone());
         if (!waiting.isEmpty()) {
             String names = waiting.keySet().stream()
-                    .map(other -> other.id() + " (" + other.todo() + ")")
+                    .map(other -> other.id() + " (" + plain(other.todo()) + ")")
                     .collect(Collectors.joining("; "));
             refusals.add(new Refusal(
                     "step " + id, "it waits for " + names, "Do these first, or mark them done if they are"));
@@ -111,8 +116,9 @@ public final class Rules {
         if (on.isEmpty()) {
             return List.of();
         }
-        String names =
-                on.stream().map(step -> step.id() + " (" + step.todo() + ")").collect(Collectors.joining("; "));
+        String names = on.stream()
+                .map(step -> step.id() + " (" + plain(step.todo()) + ")")
+                .collect(Collectors.joining("; "));
         return one("step " + id, "done after it and standing on it: " + names, "Undo these first");
     }
 
