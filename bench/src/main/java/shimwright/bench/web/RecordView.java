@@ -10,6 +10,7 @@ import shimwright.mechanics.working.Line;
 import shimwright.rebuild.inspect.Identification;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.record.HandBackRecord;
 import shimwright.rebuild.record.HandBackRecord.HoldReading;
 import shimwright.rebuild.record.HandBackRecord.Setting;
