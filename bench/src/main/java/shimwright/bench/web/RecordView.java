@@ -10,7 +10,6 @@ import shimwright.mechanics.working.Line;
 import shimwright.rebuild.inspect.Identification;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
-import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.record.HandBackRecord;
 import shimwright.rebuild.record.HandBackRecord.HoldReading;
 import shimwright.rebuild.record.HandBackRecord.Setting;
@@ -38,9 +37,8 @@ public record RecordView(HandBackRecord data, String told, List<Drawn> settings)
             drawn.add(new Drawn(
                     setting,
                     accepted != null ? SectionDrawing.svg(bench.unit(), state, "rec-" + id, View.FULL.in(show.system())) : "",
-                    has
-                            ? Pictures.accepted(
-                                    setting.clearance(), setting.accepted().what(), show)
+                    accepted != null
+                            ? Pictures.accepted(setting.clearance(), accepted.what(), show)
                             : "",
                     working(setting)));
         }
