@@ -95,9 +95,9 @@ class BadInputTest {
         assertThat(post(CLEARANCE + "/round", "phase", "trial", "v1", "0,24", "v2", "12.6 thou")
                         .statusCode())
                 .isEqualTo(200);
-        String read =
-                bench.page(CLEARANCE).select("table.rounds tbody tr").last().text();
-        assertThat(read).contains("0.240, 0.320 mm");
+        List<String> read =
+                bench.page(CLEARANCE).select("table.rounds tbody tr").eachText();
+        assertThat(read).last().asString().contains("0.240, 0.320 mm");
         assertThat(rounds()).isEqualTo(before + 1);
     }
 

@@ -36,10 +36,10 @@ public record RecordView(HandBackRecord data, String told, List<Drawn> settings)
             SectionState state = SectionState.EMPTY.withFitted(fitted).withClearance(id);
             drawn.add(new Drawn(
                     setting,
-                    accepted != null ? SectionDrawing.svg(bench.unit(), state, "rec-" + id, View.FULL.in(show.system())) : "",
                     accepted != null
-                            ? Pictures.accepted(setting.clearance(), accepted.what(), show)
+                            ? SectionDrawing.svg(bench.unit(), state, "rec-" + id, View.FULL.in(show.system()))
                             : "",
+                    accepted != null ? Pictures.accepted(setting.clearance(), accepted.what(), show) : "",
                     working(setting)));
         }
         String told = Identification.of(
