@@ -164,7 +164,7 @@ final class Browser implements AutoCloseable {
     }
 
     Object script(String script) {
-        return driver.executeScript(script);
+        return Objects.requireNonNullElse(driver.executeScript(script), "nothing");
     }
 
     /** Keeps a picture of the page under target/pictures, to be looked at. */
