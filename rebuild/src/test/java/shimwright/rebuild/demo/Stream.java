@@ -36,7 +36,7 @@ public final class Stream {
     }
 
     public Kept add(String id, String by, Entry entry) {
-        long number = kept.size() + 1;
+        long number = kept.size() + 1L;
         Instant at = BEGIN.plus(APART.multipliedBy(number));
         String hash = "%064x".formatted(number);
         Kept one = new Kept(number, number, new Draft(name, id, at, by, entry), hash, hash);

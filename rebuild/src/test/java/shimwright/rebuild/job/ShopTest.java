@@ -112,6 +112,16 @@ class ShopTest {
     }
 
     @Test
+    void aPieceIsFreeForTheJobThatHasItAndForNobodyElse() {
+        choose("c", "sI", "d52-03");
+        assertThat(piece("d52-03").freeFor("V-0093")).isTrue();
+        assertThat(piece("d52-03").freeFor("V-0094")).isFalse();
+        assertThat(piece("d52-04").freeFor("V-0094")).isTrue();
+        bench.keepInShop(new Entry.ShimRemoved("d52-03", "lost"));
+        assertThat(piece("d52-03").freeFor("V-0093")).isFalse();
+    }
+
+    @Test
     void gaugesAreFoundByTheirId() {
         assertThat(bench.shop().gauge("DI").orElseThrow().errorLimit()).isCloseTo(0.005 * MM, within(1e-12));
         assertThat(bench.shop().gauge("XX")).isEmpty();

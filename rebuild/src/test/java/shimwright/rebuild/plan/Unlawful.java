@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import shimwright.rebuild.unit.Step;
 import shimwright.rebuild.unit.Unit;
@@ -25,7 +26,8 @@ final class Unlawful {
         List<List<String>> added = new ArrayList<>();
         List<List<String>> dropped = new ArrayList<>();
         for (Choice choice : unit.type().choices()) {
-            Side side = choice.sides().get(taken.getOrDefault(choice.id(), choice.usual()));
+            Side side = Objects.requireNonNull(
+                    choice.sides().get(taken.getOrDefault(choice.id(), choice.usual())));
             skipped.addAll(side.skips());
             added.addAll(side.before());
             dropped.addAll(side.drops());
@@ -98,7 +100,7 @@ final class Unlawful {
         Set<String> seen = new HashSet<>(Set.of(to));
         List<String> open = new ArrayList<>(List.of(to));
         while (!open.isEmpty()) {
-            for (String before : edges.get(open.remove(open.size() - 1))) {
+            for (String before : edges.getOrDefault(open.remove(open.size() - 1), Set.of())) {
                 if (before.equals(from)) {
                     return true;
                 }

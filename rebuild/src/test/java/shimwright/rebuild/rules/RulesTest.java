@@ -106,6 +106,39 @@ class RulesTest {
     }
 
     @Test
+    void aClearanceIsReadAndAcceptedOnceTheStepsBeforeItsReadingAreDone() {
+        Workbench bench = Workbench.open();
+        assertThat(against(bench, bench.read("c", Phase.TRIAL, 0.24, 0.32)))
+                .containsExactly("clearance c: its reading waits for E01 (Slip the rear cup in, trial shim on it, plate "
+                        + "dry with four bolts at 20 N.m.). Do these first, or mark them done if they are.");
+        bench.layDone("E01");
+        assertThat(against(bench, bench.read("c", Phase.TRIAL, 0.24, 0.32))).isEmpty();
+        assertThat(against(bench, bench.read("c", Phase.AGAIN, 0.24, 0.32))).hasSize(1);
+        Entry.ClearanceAccepted accepted = new Entry.ClearanceAccepted(
+                "c", Phase.FINAL, 4e-5, 5e-6, 0.97, Verdict.IN, 4e-5, "", "", List.of());
+        assertThat(against(bench, accepted))
+                .singleElement()
+                .satisfies(s -> assertThat(s).startsWith("clearance c: its reading waits for E02 ("));
+        bench.layDone("E02");
+        assertThat(against(bench, accepted)).isEmpty();
+    }
+
+    @Test
+    void ofTwoStepsThatReadAClearanceOneIsEnough() {
+        Workbench bench = Workbench.open();
+        bench.layDone("T05", "T08");
+        assertThat(against(bench, bench.read("e", Phase.TRIAL, 0.3))).isEmpty();
+    }
+
+    @Test
+    void aClearanceThatThisUnitDoesNotHaveIsNotRead() {
+        Workbench bench = Workbench.open();
+        assertThat(against(bench, new Entry.RoundRead("z", Phase.TRIAL, "DI", List.of(1e-4), "")))
+                .containsExactly("clearance z: this unit has no such clearance. Go back to the clearances.");
+        assertThat(against(bench, new Entry.PackIn("z", Phase.TRIAL, Map.of()))).hasSize(1);
+    }
+
+    @Test
     void passingAHoldPointNeedsAReason() {
         Workbench bench = Workbench.open();
         assertThat(against(bench, new Entry.HoldOverruled("P02", "H01", "")))
