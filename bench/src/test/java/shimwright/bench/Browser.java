@@ -7,7 +7,10 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
@@ -152,11 +155,12 @@ final class Browser implements AutoCloseable {
         return Boolean.TRUE.equals(fresh);
     }
 
-    <T> T wait(String what, java.util.function.Supplier<T> look) {
-        return new WebDriverWait(driver, PATIENCE)
+    <T> T wait(String what, Supplier<@Nullable T> look) {
+        T found = new WebDriverWait(driver, PATIENCE)
                 .ignoring(StaleElementReferenceException.class)
                 .withMessage(() -> what + " at " + driver.getCurrentUrl())
                 .until(d -> look.get());
+        return Objects.requireNonNull(found);
     }
 
     Object script(String script) {

@@ -13,6 +13,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+@SuppressWarnings("NullAway.Init") // the folder is set by JUnit
 class MainTest {
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
@@ -97,8 +98,31 @@ class MainTest {
             assertThat(refused()).contains("another program listens there");
             assertThat(run("serve", "--data", bench.folder().toString(), "--port", "0"))
                     .isEqualTo(2);
-            assertThat(refused()).contains("in use");
+            assertThat(refused()).contains("another Shimwright is working in this folder");
         }
+    }
+
+    @Test
+    void aBackupIsMadeOfAnOpenShopAndLaidBack() {
+        try (DemoBench bench = DemoBench.fresh()) {
+            String copy = folder.resolve("copy").toString();
+            assertThat(run("backup", "--data", bench.folder().toString(), "--to", copy))
+                    .as(refused())
+                    .isZero();
+            assertThat(run(
+                            "restore",
+                            "--from",
+                            copy,
+                            "--to",
+                            folder.resolve("back").toString()))
+                    .as(refused())
+                    .isZero();
+            assertThat(said()).contains("restored: ").contains("entries");
+            assertThat(run("restore", "--from", folder.resolve("none").toString(), "--to", copy))
+                    .isEqualTo(2);
+        }
+        assertThat(run("backup", "--to", "x")).isEqualTo(2);
+        assertThat(refused()).contains("--data DIR");
     }
 
     @Test

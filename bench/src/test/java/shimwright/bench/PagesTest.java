@@ -65,15 +65,13 @@ class PagesTest {
                     .allMatch(form -> !form.select("input[name=entry]").isEmpty());
             assertThat(page.select("input:not([type=hidden]), select, textarea"))
                     .as("every field has a name a screen reader can say")
-                    .allMatch(PagesTest::labelled);
+                    .allMatch(field -> labelled(page, field));
         }
     }
 
-    private static boolean labelled(Element field) {
+    private static boolean labelled(Document page, Element field) {
         return field.closest("label") != null
-                || !field.ownerDocument()
-                        .select("label[for=" + field.id() + "]")
-                        .isEmpty();
+                || !page.select("label[for=" + field.id() + "]").isEmpty();
     }
 
     @Test

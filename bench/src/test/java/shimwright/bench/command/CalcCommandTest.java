@@ -82,6 +82,7 @@ class CalcCommandTest {
     }
 
     @Test
+    @SuppressWarnings("StringConcatToTextBlock") // a byte order mark is easier seen as an escape
     void aCsvFileIsOneCaseARow(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("cases.csv");
         Files.writeString(

@@ -124,6 +124,7 @@ final class HeatBindings {
         bindings.put("initial cooling rate", row -> (row.number("T0") - row.number("Tinf")) / constant(row));
     }
 
+    // size: one entry a published row
     private static void addTimes(Map<String, ToDoubleFunction<CheckRow>> bindings) {
         bindings.put(
                 "characteristic length V/A of a gear blank",

@@ -85,6 +85,11 @@ public final class Rules {
         return List.of();
     }
 
+    /** A step's order without its full stop, to stand within a sentence. */
+    private static String plain(String order) {
+        return order.endsWith(".") ? order.substring(0, order.length() - 1) : order;
+    }
+
     private static List<Refusal> one(String place, String fact, String hint) {
         return List.of(new Refusal(place, fact, hint));
     }
@@ -145,7 +150,9 @@ public final class Rules {
     }
 
     private static String named(Collection<Step> steps) {
-        return steps.stream().map(step -> step.id() + " (" + step.todo() + ")").collect(Collectors.joining("; "));
+        return steps.stream()
+                .map(step -> step.id() + " (" + plain(step.todo()) + ")")
+                .collect(Collectors.joining("; "));
     }
 
     private static List<Refusal> struck(Job job, Entry.RoundStruck e) {

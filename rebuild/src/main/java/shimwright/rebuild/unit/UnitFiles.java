@@ -91,6 +91,11 @@ public final class UnitFiles {
         return bound(tree.get(), troubles);
     }
 
+    /** The text of a unit file that reads as this unit type. */
+    public static String write(UnitType type) {
+        return UnitWriter.text(type);
+    }
+
     /** The text that a new unit file starts from: small, commented and without a problem. */
     public static String starter() {
         return resource("/shimwright/rebuild/unit/starter.yaml");

@@ -92,7 +92,8 @@ class FoldPropertyTest {
             for (Kept kept : job.entries()) {
                 if (kept.body() instanceof Entry.StepDone said && said.step().equals(step)) {
                     done = true;
-                } else if (kept.body() instanceof Entry.StepUndone said && said.step().equals(step)) {
+                } else if (kept.body() instanceof Entry.StepUndone said
+                        && said.step().equals(step)) {
                     done = false;
                 }
             }

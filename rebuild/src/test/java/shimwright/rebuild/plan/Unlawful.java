@@ -26,8 +26,7 @@ final class Unlawful {
         List<List<String>> added = new ArrayList<>();
         List<List<String>> dropped = new ArrayList<>();
         for (Choice choice : unit.type().choices()) {
-            Side side = Objects.requireNonNull(
-                    choice.sides().get(taken.getOrDefault(choice.id(), choice.usual())));
+            Side side = Objects.requireNonNull(choice.sides().get(taken.getOrDefault(choice.id(), choice.usual())));
             skipped.addAll(side.skips());
             added.addAll(side.before());
             dropped.addAll(side.drops());

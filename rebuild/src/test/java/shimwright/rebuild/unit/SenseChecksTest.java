@@ -47,13 +47,16 @@ class SenseChecksTest {
             clearance: c}         | clearance: c, kind: length, lower: 2 mm, upper: 1 mm} | 2 mm, upper | lower limit 2 mm is not below the upper limit 1 mm
             clearance: c}         | kind: length}           | length}      | measured against nothing
             clearance: c}         | lower: 2 mm}            | play, what   | limits or places without a kind
+            clearance: c\\n    phase: final | trap: none    | H1           | hold point H1 wants clearance c, the step reads none
+            gauge: DI             | etched_step: 0.01 mm\\n    gauge: DI | 0.01 mm | etched_step and etched_by belong together
+            gauge: DI             | etched_step: 0.01 mm\\n    etched_by: H1/play\\n    gauge: DI | H1/play | is no check that reads a number
             hold: H1              | trap: none              | H1           | no step stands in it
             tell_tales: []        | tell_tales: []\\nturn_over: {UP-DOWN: 4 min} | {UP-DOWN | does not lead from one station to another
             shape: shim, shaft: input | shape: shim         | shim, along  | it is drawn but on no shaft
             shape: shim, shaft: input, along: 216 217 mm | shape: shim, shaft: input | {id: sI, name: end | along is missing
             """)
     void oneFault(String piece, String fresh, String marker, String fact) {
-        String text = Texts.with(piece, fresh.replace("\\n", "\n"));
+        String text = Texts.with(piece.replace("\\n", "\n"), fresh.replace("\\n", "\n"));
         List<Problem> problems = Texts.problems(text);
         assertThat(problems)
                 .as("%s", problems.stream().map(Problem::sentence).toList())
@@ -140,7 +143,7 @@ class SenseChecksTest {
                 """);
         assertThat(Texts.sentences(two))
                 .satisfiesExactlyInAnyOrder(
-                        s -> assertThat(s).contains("1 strong tell-tales keep variant A and variant B apart"),
+                        s -> assertThat(s).contains("1 strong tell-tale keeps variant A and variant B apart"),
                         s -> assertThat(s).contains("tell tale I2: it does not say what variant B shows"));
         assertThat(Texts.sentences(two.replace("{A: 25, B: 29}", "{A: 25, C: 29}")))
                 .anySatisfy(s -> assertThat(s).contains("\"C\" is not among the variants"));
