@@ -11,6 +11,7 @@ import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.unit.Clearance.Method;
 import shimwright.rebuild.unit.Step;
 import shimwright.rebuild.unit.Step.Phase;
 import shimwright.rebuild.unit.Unit;
@@ -67,22 +68,27 @@ public final class Holds {
 
     private static Standing clearance(Job job, Unit unit, Shop shop, Step step, String clearance) {
         Session session = Sessions.of(unit, job, shop, clearance);
-        long since = after(job, step);
         if (step.phase() == Phase.TRIAL) {
+            long since = after(job, step);
             boolean settled = session.trial().measured() != null
                     && Objects.requireNonNull(session.trial().measured()).settled();
-            boolean fresh = session.trial().rounds().stream().allMatch(round -> round.number() > since);
-            return settled && fresh ? Standing.ACCEPTED : Standing.OPEN;
+            long fresh = session.trial().rounds().stream()
+                    .filter(round -> round.number() > since)
+                    .count();
+            int wanted = session.clearance().method() == Method.PLACES
+                    ? 1
+                    : session.clearance().rounds();
+            return settled && fresh >= wanted ? Standing.ACCEPTED : Standing.OPEN;
         }
         Said<Entry.ClearanceAccepted> accepted = session.accepted();
-        if (accepted == null || accepted.number() < since) {
+        if (accepted == null) {
             return Standing.OPEN;
         }
         boolean again = step.phase() == Phase.AGAIN && accepted.what().phase() != Phase.AGAIN;
         return again ? Standing.OPEN : Standing.ACCEPTED;
     }
 
-    /** Number of the last entry that says a step before this one is done: a reading must be younger. */
+    /** Number of the last entry that says a step before this one is done: a trial reading must be younger. */
     private static long after(Job job, Step step) {
         return step.after().keySet().stream()
                 .map(id -> job.done().get(id))

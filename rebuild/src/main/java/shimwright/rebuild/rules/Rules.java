@@ -1,6 +1,7 @@
 package shimwright.rebuild.rules;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Planner;
 import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.Step.Phase;
 import shimwright.rebuild.unit.Step.Why;
 import shimwright.rebuild.unit.Unit;
 import shimwright.rebuild.unit.UnitType.Choice;
@@ -59,6 +61,15 @@ public final class Rules {
         if (entry instanceof Entry.StepUndone e) {
             return stepUndone(job, unit, e.step());
         }
+        if (entry instanceof Entry.PackIn e) {
+            return known(unit, e.clearance());
+        }
+        if (entry instanceof Entry.RoundRead e) {
+            return early(job, unit, e.clearance(), e.phase());
+        }
+        if (entry instanceof Entry.ClearanceAccepted e) {
+            return early(job, unit, e.clearance(), e.phase());
+        }
         if (entry instanceof Entry.RoundStruck e) {
             return struck(job, e);
         }
@@ -95,11 +106,8 @@ public final class Rules {
         List<Refusal> refusals = new ArrayList<>();
         Map<Step, Why> waiting = order.waitsFor(id, job.stepsDone());
         if (!waiting.isEmpty()) {
-            String names = waiting.keySet().stream()
-                    .map(other -> other.id() + " (" + plain(other.todo()) + ")")
-                    .collect(Collectors.joining("; "));
             refusals.add(new Refusal(
-                    "step " + id, "it waits for " + names, "Do these first, or mark them done if they are"));
+                    "step " + id, "it waits for " + named(waiting.keySet()), "Do these first, or mark them done if they are"));
         }
         refusals.addAll(Holds.open(job, unit, shop, step));
         return refusals;
@@ -116,10 +124,35 @@ public final class Rules {
         if (on.isEmpty()) {
             return List.of();
         }
-        String names = on.stream()
+        return one("step " + id, "done after it and standing on it: " + named(on), "Undo these first");
+    }
+
+    private static List<Refusal> known(Unit unit, String clearance) {
+        return unit.type().clearances().stream().anyMatch(c -> c.id().equals(clearance))
+                ? List.of()
+                : one("clearance " + clearance, "this unit has no such clearance", "Go back to the clearances");
+    }
+
+    /** A reading taken before the steps that lead to it would tell of another state of the unit. */
+    private static List<Refusal> early(Job job, Unit unit, String clearance, Phase phase) {
+        Order order = Order.of(unit, job.sides());
+        List<Step> reading = unit.stepsReading(clearance, phase).stream()
+                .filter(step -> order.steps().containsKey(step.id()))
+                .toList();
+        if (reading.isEmpty() || reading.stream().anyMatch(step -> order.free(step.id(), job.stepsDone()))) {
+            return known(unit, clearance);
+        }
+        String names = named(order.waitsFor(reading.get(0).id(), job.stepsDone()).keySet());
+        return one(
+                "clearance " + clearance,
+                "its reading waits for " + names,
+                "Do these first, or mark them done if they are");
+    }
+
+    private static String named(Collection<Step> steps) {
+        return steps.stream()
                 .map(step -> step.id() + " (" + plain(step.todo()) + ")")
                 .collect(Collectors.joining("; "));
-        return one("step " + id, "done after it and standing on it: " + names, "Undo these first");
     }
 
     private static List<Refusal> struck(Job job, Entry.RoundStruck e) {

@@ -109,6 +109,12 @@ class DecisionsTest {
     }
 
     @Test
+    void aReasonTypedWithoutNeedIsNotAnOverruling() {
+        assertThat(choose(read(), "looks good", "d52-03", "d52-09").overruledBecause())
+                .isEmpty();
+    }
+
+    @Test
     void tooFewAndTooManyPiecesAreRefused() {
         Session session = read();
         assertThat(refused(session, "no"))
@@ -156,7 +162,7 @@ class DecisionsTest {
         }
         Entry.ClearanceAccepted accepted =
                 Decisions.accept(bench.session("c"), "").orElseThrow();
-        bench.keep(accepted);
+        bench.lay(accepted);
         assertThat(Decisions.accept(bench.session("c"), "").isOk()).isFalse();
     }
 }

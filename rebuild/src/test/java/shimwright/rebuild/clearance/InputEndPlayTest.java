@@ -136,14 +136,14 @@ class InputEndPlayTest {
         assertThat(accepted.predicted()).isEqualTo(closing.predicted());
         assertThat(accepted.probability()).isEqualTo(closing.probability());
         assertThat(accepted.working()).isEqualTo(closing.working());
-        bench.keep(accepted);
+        bench.lay(accepted);
         assertThat(bench.session("c").stage()).isEqualTo(Stage.DONE);
         assertThat(bench.session("c").say()).isEqualTo("Set and accepted. Go on with the build.");
     }
 
     @Test
     void afterThePlateBoltsItIsReadAndAcceptedOnceMore() {
-        bench.keep(Decisions.accept(readWithPack(), "").orElseThrow());
+        bench.lay(Decisions.accept(readWithPack(), "").orElseThrow());
         bench.layDone("E03");
         assertThat(bench.session("c").stage()).isEqualTo(Stage.READ_AGAIN);
         bench.round("c", Phase.AGAIN, 0.03, 0.05);
@@ -157,7 +157,7 @@ class InputEndPlayTest {
         // after_locker of the demo source: 0.0433
         assertThat(again.value()).isCloseTo(0.0433 * MM, within(0.00005 * MM));
         assertThat(again.phase()).isEqualTo(Phase.AGAIN);
-        bench.keep(again);
+        bench.lay(again);
         assertThat(bench.session("c").stage()).isEqualTo(Stage.DONE);
         assertThat(bench.session("c").current().phase()).isEqualTo(Phase.AGAIN);
     }

@@ -85,7 +85,7 @@ public final class Van7 {
             case "check" -> check(step, part[2], part[3]);
             case "trial" -> bench.packIn(part[2], Phase.TRIAL, part[3]);
             case "fitted" -> bench.packIn(part[2], Phase.FINAL, part[3]);
-            case "round" -> bench.round(part[2], phase(part[3]), millimetres(part[4]));
+            case "round" -> bench.keep(bench.read(part[2], phase(part[3]), millimetres(part[4])));
             case "strike" -> strike(part[2], phase(part[3]), part[4]);
             case "note" -> bench.keep(new Entry.NoteMade(part[2], part[3]));
             case "together" -> together(part[2]);

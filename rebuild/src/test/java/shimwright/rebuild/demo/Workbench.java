@@ -169,12 +169,16 @@ public final class Workbench {
         keep(new Entry.PackIn(clearance, phase, pack(text)));
     }
 
-    /** One round, in mm as read. */
+    /** One round, in mm as read, without asking the rules. */
     public Kept round(String clearance, Phase phase, double... millimetres) {
+        return lay(read(clearance, phase, millimetres));
+    }
+
+    /** One round, in mm as read. */
+    public Entry.RoundRead read(String clearance, Phase phase, double... millimetres) {
         List<Double> values =
                 java.util.Arrays.stream(millimetres).map(v -> v * MM).boxed().toList();
-        return keep(
-                new Entry.RoundRead(clearance, phase, unit.clearance(clearance).gauge(), values, ""));
+        return new Entry.RoundRead(clearance, phase, unit.clearance(clearance).gauge(), values, "");
     }
 
     /** Says yes to the check, or reads it as in. */

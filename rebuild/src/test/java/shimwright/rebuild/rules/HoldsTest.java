@@ -130,6 +130,33 @@ class HoldsTest {
     }
 
     @Test
+    void aLateAcceptanceOfTheReadingBeforeTheLockerDoesNotPassTheOneAfter() {
+        Workbench bench = Van7.before("E03");
+        bench.keep(new Entry.HoldOverruled("E03", "H31", "read later"));
+        bench.keep(Decisions.choose(bench.session("c"), bench.pieces("d52-03", "d52-09"), "")
+                .orElseThrow());
+        bench.keep(new Entry.StepDone("E03", ""));
+        for (int i = 0; i < 3; i++) {
+            bench.keep(bench.read("c", Phase.FINAL, 0.04, 0.05));
+        }
+        bench.keep(Decisions.accept(bench.session("c"), "").orElseThrow());
+        assertThat(standings(bench, "E04")).containsEntry("play", Standing.OPEN);
+    }
+
+    @Test
+    void roundsReadBeforeTheStepBeforeWasMarkedAreMadeUpForByNewOnes() {
+        Workbench bench = Van7.before("T09");
+        bench.packIn("e", Phase.TRIAL, "sL=d80-08+d80-01 sR=d80-15 sP=d80-06");
+        bench.keep(bench.read("e", Phase.TRIAL, 0.270, 0.275, 0.280, 0.275, 0.270, 0.260, 0.255, 0.260));
+        bench.in("T09", "odd");
+        bench.in("T09", "slope");
+        bench.keep(new Entry.StepDone("T09", ""));
+        assertThat(standings(bench, "T10")).containsEntry("places", Standing.OPEN);
+        bench.keep(bench.read("e", Phase.TRIAL, 0.270, 0.275, 0.280, 0.275, 0.270, 0.260, 0.255, 0.260));
+        assertThat(standings(bench, "T10")).containsEntry("places", Standing.ACCEPTED);
+    }
+
+    @Test
     void anAcceptanceThatNoLongerStandsPassesNothing() {
         Workbench bench = Van7.before("D06");
         assertThat(standings(bench, "D05")).containsEntry("mean", Standing.ACCEPTED);

@@ -41,9 +41,9 @@ class RulesTest {
     void aStepIsRefusedWhileOthersMustComeFirstAndTheyAreNamed() {
         Workbench bench = Workbench.open();
         assertThat(against(bench, new Entry.StepDone("K01", "")))
-                .containsExactly("step K01: it waits for P02 (Gauge faces, dowels and every bearing seat.); "
+                .containsExactly("step K01: it waits for P02 (Gauge faces, dowels and every bearing seat); "
                         + "P04 (Goods in. Read bore, outside and assembled width of every bearing, try seals against "
-                        + "their lands, count.). Do these first, or mark them done if they are.");
+                        + "their lands, count). Do these first, or mark them done if they are.");
         bench.layDone("P02");
         assertThat(against(bench, new Entry.StepDone("K01", "")))
                 .singleElement()
@@ -57,7 +57,7 @@ class RulesTest {
         assertThat(against(Workbench.open(), new Entry.StepDone("K03", "")))
                 .containsExactly(
                         "step K03: it waits for K02 (Drop cup 55 into its blind seat and cup 72 on the lip. Press down "
-                                + "until below 45 degC.). Do these first, or mark them done if they are.",
+                                + "until below 45 degC). Do these first, or mark them done if they are.",
                         "hold point H08: not read yet: depth of the cup, three places (four clocks in a cover). "
                                 + "Read it before the step counts as done.",
                         "hold point H08: not read yet: the depth is what it was before heating within 0.01 mm. "
@@ -84,8 +84,8 @@ class RulesTest {
         bench.layDone("P01", "P02", "S01");
         assertThat(against(bench, new Entry.StepUndone("P01", "dirt")))
                 .containsExactly("step P01: done after it and standing on it: "
-                        + "P02 (Gauge faces, dowels and every bearing seat.); "
-                        + "S01 (Read forks, rails, springs and plugs against their limits.). Undo these first.");
+                        + "P02 (Gauge faces, dowels and every bearing seat); "
+                        + "S01 (Read forks, rails, springs and plugs against their limits). Undo these first.");
         bench.keep(new Entry.StepUndone("P02", "dirt"));
         bench.keep(new Entry.StepUndone("S01", "dirt"));
         assertThat(against(bench, new Entry.StepUndone("P01", "dirt"))).isEmpty();
@@ -103,6 +103,39 @@ class RulesTest {
         bench.keep(new Entry.RoundStruck(id, "slipped"));
         assertThat(against(bench, new Entry.RoundStruck(id, "slipped")))
                 .containsExactly("reading: there is no such reading that counts. It may have been struck already.");
+    }
+
+    @Test
+    void aClearanceIsReadAndAcceptedOnceTheStepsBeforeItsReadingAreDone() {
+        Workbench bench = Workbench.open();
+        assertThat(against(bench, bench.read("c", Phase.TRIAL, 0.24, 0.32)))
+                .containsExactly("clearance c: its reading waits for E01 (Slip the rear cup in, trial shim on it, plate "
+                        + "dry with four bolts at 20 N.m). Do these first, or mark them done if they are.");
+        bench.layDone("E01");
+        assertThat(against(bench, bench.read("c", Phase.TRIAL, 0.24, 0.32))).isEmpty();
+        assertThat(against(bench, bench.read("c", Phase.AGAIN, 0.24, 0.32))).hasSize(1);
+        Entry.ClearanceAccepted accepted = new Entry.ClearanceAccepted(
+                "c", Phase.FINAL, 4e-5, 5e-6, 0.97, Verdict.IN, 4e-5, "", "", List.of());
+        assertThat(against(bench, accepted))
+                .singleElement()
+                .satisfies(s -> assertThat(s).startsWith("clearance c: its reading waits for E02 ("));
+        bench.layDone("E02");
+        assertThat(against(bench, accepted)).isEmpty();
+    }
+
+    @Test
+    void ofTwoStepsThatReadAClearanceOneIsEnough() {
+        Workbench bench = Workbench.open();
+        bench.layDone("T05", "T08");
+        assertThat(against(bench, bench.read("e", Phase.TRIAL, 0.3))).isEmpty();
+    }
+
+    @Test
+    void aClearanceThatThisUnitDoesNotHaveIsNotRead() {
+        Workbench bench = Workbench.open();
+        assertThat(against(bench, new Entry.RoundRead("z", Phase.TRIAL, "DI", List.of(1e-4), "")))
+                .containsExactly("clearance z: this unit has no such clearance. Go back to the clearances.");
+        assertThat(against(bench, new Entry.PackIn("z", Phase.TRIAL, Map.of()))).hasSize(1);
     }
 
     @Test
