@@ -146,8 +146,7 @@ final class Block {
         for (Item item : unit.type().items()) {
             if (named.contains(item.id()) && own.test(item)) {
                 boolean upper = upper(on, item);
-                find.anchor(item.id(), upper)
-                        .ifPresent(at -> (upper ? up : down).add(tag(item, at)));
+                find.anchor(item.id(), upper).ifPresent(at -> (upper ? up : down).add(tag(item, at)));
             }
         }
     }
@@ -156,7 +155,8 @@ final class Block {
     private Tag tag(Item item, Point2D at) {
         Stand stand = state.of(item);
         boolean in = stand == Stand.FITTED || stand == Stand.TRIAL;
-        Optional<String> first = clearance.flatMap(c -> c.positions().stream().findFirst()).map(Clearance.Position::item);
+        Optional<String> first =
+                clearance.flatMap(c -> c.positions().stream().findFirst()).map(Clearance.Position::item);
         if (first.isPresent() && first.get().equals(item.id())) {
             return new Tag(item.id(), capital(item.name()) + (in ? "" : " goes here"), Look.SHIM, false, at.getX());
         }

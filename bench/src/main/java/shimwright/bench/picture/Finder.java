@@ -80,7 +80,9 @@ final class Finder {
                 .flatMap(p -> {
                     double w = (x - p.at().getTranslateX()) / p.at().getScaleX();
                     Rectangle2D box = p.figure().silhouette().getBounds2D();
-                    boolean onRing = ring.isPresent() && w > ring.get().extent().from() && w < ring.get().extent().to();
+                    boolean onRing = ring.isPresent()
+                            && w > ring.get().extent().from()
+                            && w < ring.get().extent().to();
                     if (onRing || w <= box.getMinX() || w >= box.getMaxX()) {
                         return Optional.empty();
                     }

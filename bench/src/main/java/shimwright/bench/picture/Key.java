@@ -42,7 +42,11 @@ final class Key {
             double y = top + ROW * (i % rows) + ROW / 2;
             Letter letter = Letter.start(Ink.TEXT).in(entry.tag().colour());
             svg.circle(x + 9, y, 8.5, "", new Stroke(entry.tag().colour(), 1.1));
-            svg.text(x + 9, y + 4.2, entry.letter(), Letter.middle(Ink.SMALL).in(entry.tag().colour()));
+            svg.text(
+                    x + 9,
+                    y + 4.2,
+                    entry.letter(),
+                    Letter.middle(Ink.SMALL).in(entry.tag().colour()));
             String shown = Type.fit(entry.tag().text(), Ink.TEXT, entry.tag().strong(), column - TEXT - 8);
             svg.text(x + TEXT, y + 4.5, shown, entry.tag().strong() ? letter.strong() : letter);
         }

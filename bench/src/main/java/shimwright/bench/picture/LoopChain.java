@@ -37,7 +37,9 @@ final class LoopChain {
 
     /** Height of the chain of a clearance on a sheet of this width. */
     static double height(Clearance clearance, double width) {
-        return clearance.loop().isEmpty() ? 0 : row(width) * clearance.loop().size() + ROW * 2 + (narrow(width) ? 22 : 6);
+        return clearance.loop().isEmpty()
+                ? 0
+                : row(width) * clearance.loop().size() + ROW * 2 + (narrow(width) ? 22 : 6);
     }
 
     /** On a narrow sheet the words stand above their arrow and need a line of their own. */

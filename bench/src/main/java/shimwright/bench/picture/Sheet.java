@@ -110,7 +110,13 @@ final class Sheet {
     }
 
     private Block block(
-            Rectangle2D area, boolean flat, Predicate<Item> named, double scale, double left, double right, double top) {
+            Rectangle2D area,
+            boolean flat,
+            Predicate<Item> named,
+            double scale,
+            double left,
+            double right,
+            double top) {
         double indent = Math.max(0, (right - left - scale * area.getWidth()) / 2);
         Panel panel = new Panel(flat, framing.level(), area, scale, left + indent, top);
         Optional<Loop> own = flat == loopIsFlat ? loop : Optional.empty();
