@@ -31,6 +31,8 @@ public final class Main {
         return switch (command) {
             case "demo" -> Serving.demo(rest, out, err);
             case "serve" -> Serving.serve(rest, out, err);
+            case "backup" -> Keeping.backup(rest, out, err);
+            case "restore" -> Keeping.restore(rest, out, err);
             case "unit" -> UnitCommand.run(rest, out, err);
             case "calc" -> CalcCommand.run(rest, out, err);
             case "help", "--help", "-h" -> Words.help(out);

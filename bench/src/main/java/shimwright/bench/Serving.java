@@ -84,7 +84,8 @@ final class Serving {
         if (!(running instanceof Outcome.Ok<Running> ok)) {
             return refused(running.refusals(), err);
         }
-        String url = "http://" + options.get("host", HOST) + ":" + ok.value().server().port() + "/";
+        String url = "http://" + options.get("host", HOST) + ":"
+                + ok.value().server().port() + "/";
         Runtime.getRuntime().addShutdownHook(new Thread(ok.value()::close));
         out.println("Shimwright is at " + url);
         out.println("Data: " + folder.toAbsolutePath() + (demo ? " (demo, made anew)" : ""));
@@ -101,16 +102,17 @@ final class Serving {
         if (!(port instanceof Outcome.Ok<Integer> number)) {
             return Outcome.refused(port.refusals());
         }
-        SqliteJobLog.Opening how =
-                options.has("accept-log") ? SqliteJobLog.Opening.ACCEPT : SqliteJobLog.Opening.WRITE;
-        return Units.onShelf(folder.resolve("units")).flatMap(types -> SqliteJobLog.open(folder, how)
-                .flatMap(log -> FilePictureStore.open(folder.resolve("pictures")).flatMap(pictures -> {
-                    Shelf shelf = new Shelf(types);
-                    if (demo) {
-                        DemoShop.fill(log, pictures, shelf, clock);
-                    }
-                    return listen(new Desk(log, pictures, shelf, clock), log, options, number.value());
-                })));
+        SqliteJobLog.Opening how = options.has("accept-log") ? SqliteJobLog.Opening.ACCEPT : SqliteJobLog.Opening.WRITE;
+        return Units.onShelf(folder.resolve("units"))
+                .flatMap(types -> SqliteJobLog.open(folder, how)
+                        .flatMap(log -> FilePictureStore.open(folder.resolve("pictures"))
+                                .flatMap(pictures -> {
+                                    Shelf shelf = new Shelf(types);
+                                    if (demo) {
+                                        DemoShop.fill(log, pictures, shelf, clock);
+                                    }
+                                    return listen(new Desk(log, pictures, shelf, clock), log, options, number.value());
+                                })));
     }
 
     private static Outcome<Running> listen(Desk desk, SqliteJobLog log, Options options, int port) {

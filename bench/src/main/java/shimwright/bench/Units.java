@@ -26,8 +26,11 @@ final class Units {
         read.add(UnitFiles.read(SHIPPED, shipped()).outcome());
         if (Files.isDirectory(folder)) {
             try (Stream<Path> files = Files.list(folder)) {
-                for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
-                    read.add(UnitFiles.read(file.toString(), Files.readAllBytes(file)).outcome());
+                for (Path file : files.filter(f -> f.toString().endsWith(".yaml"))
+                        .sorted()
+                        .toList()) {
+                    read.add(UnitFiles.read(file.toString(), Files.readAllBytes(file))
+                            .outcome());
                 }
             } catch (IOException broken) {
                 read.add(Outcome.refused(List.of(new Refusal(

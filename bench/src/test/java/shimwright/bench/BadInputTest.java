@@ -74,7 +74,9 @@ class BadInputTest {
     void aReadingThatCannotBeIsAnsweredWithASentenceAndStaysTyped(String typed, String sentence) {
         HttpResponse<String> answer = post(CLEARANCE + "/round", "phase", "trial", "v1", typed, "v2", "0.31");
         assertThat(answer.statusCode()).isEqualTo(422);
-        assertThat(faults(answer)).hasSize(1).allMatch(line -> line.startsWith("indicator 1: ") && line.contains(sentence));
+        assertThat(faults(answer))
+                .hasSize(1)
+                .allMatch(line -> line.startsWith("indicator 1: ") && line.contains(sentence));
         Document page = Jsoup.parse(answer.body());
         assertThat(page.select("input[name=v1]").val()).isEqualTo(typed);
         assertThat(page.select("input[name=v2]").val()).isEqualTo("0.31");
@@ -90,9 +92,11 @@ class BadInputTest {
 
     @Test
     void aDecimalCommaAndInchesAreUnderstood() {
-        assertThat(post(CLEARANCE + "/round", "phase", "trial", "v1", "0,24", "v2", "12.6 thou").statusCode())
+        assertThat(post(CLEARANCE + "/round", "phase", "trial", "v1", "0,24", "v2", "12.6 thou")
+                        .statusCode())
                 .isEqualTo(200);
-        String read = bench.page(CLEARANCE).select("table.rounds tbody tr").last().text();
+        String read =
+                bench.page(CLEARANCE).select("table.rounds tbody tr").last().text();
         assertThat(read).contains("0.240, 0.320 mm");
         assertThat(rounds()).isEqualTo(before + 1);
     }
@@ -129,7 +133,8 @@ class BadInputTest {
         HttpResponse<String> none = bench.upload("/job/job-v-0093/picture", "", new byte[0], fields);
         assertThat(faults(none)).singleElement().asString().contains("no picture");
         byte[] big = new byte[13 * 1024 * 1024];
-        assertThat(bench.upload("/job/job-v-0093/picture", "big.png", big, fields).statusCode())
+        assertThat(bench.upload("/job/job-v-0093/picture", "big.png", big, fields)
+                        .statusCode())
                 .isIn(413, 422);
     }
 
@@ -140,7 +145,14 @@ class BadInputTest {
         java.io.ByteArrayOutputStream out = new java.io.ByteArrayOutputStream();
         javax.imageio.ImageIO.write(image, "png", out);
         HttpResponse<String> kept = bench.upload(
-                "/job/job-v-0093/picture", "seat.png", out.toByteArray(), "about", "step E02", "step", "E02", "entry",
+                "/job/job-v-0093/picture",
+                "seat.png",
+                out.toByteArray(),
+                "about",
+                "step E02",
+                "step",
+                "E02",
+                "entry",
                 "test-picture-2");
         assertThat(kept.statusCode()).isEqualTo(200);
         String address = Jsoup.parse(kept.body()).select(".pictures a").attr("href");
@@ -151,7 +163,7 @@ class BadInputTest {
     void aStepOutOfOrderIsRefusedByName() {
         HttpResponse<String> answer = post("/job/job-v-0093/done", "step", "X06");
         assertThat(answer.statusCode()).isEqualTo(422);
-        assertThat(faults(answer)).anyMatch(line -> line.contains("waits for X05"));
+        assertThat(faults(answer)).anyMatch(line -> line.contains("waits for X04") && line.contains("X05"));
     }
 
     @Test
@@ -165,7 +177,11 @@ class BadInputTest {
     @Test
     void anUnknownAddressIsAPlainPage() {
         for (String path : List.of(
-                "/nowhere", "/job/none/build", "/job/job-v-0093/clearance/zz", "/new/none", "/picture/" + "0".repeat(64))) {
+                "/nowhere",
+                "/job/none/build",
+                "/job/job-v-0093/clearance/zz",
+                "/new/none",
+                "/picture/" + "0".repeat(64))) {
             HttpResponse<String> answer = bench.get(path);
             assertThat(answer.statusCode()).as(path).isEqualTo(404);
             assertThat(answer.body()).as(path).contains("To the shop").doesNotContain("Exception");
@@ -174,9 +190,9 @@ class BadInputTest {
 
     @Test
     void aLongTextIsRefusedNotCut() {
-        String longText = String.join("", IntStream.range(0, 500).mapToObj(i -> "too long ").toList());
-        HttpResponse<String> answer =
-                post("/job/job-v-0093/note", "step", "E02", "text", longText);
+        String longText = String.join(
+                "", IntStream.range(0, 500).mapToObj(i -> "too long ").toList());
+        HttpResponse<String> answer = post("/job/job-v-0093/note", "step", "E02", "text", longText);
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(faults(answer)).anyMatch(line -> line.contains("characters"));
     }
@@ -191,8 +207,8 @@ class BadInputTest {
 
     @Test
     void aShimWithBadReadingsStaysTyped() {
-        HttpResponse<String> answer =
-                post("/drawer", "piece", "d52-11", "family", "SH52", "stamp", "0.70", "t1", "0.7", "t2", "x", "t3", "700");
+        HttpResponse<String> answer = post(
+                "/drawer", "piece", "d52-11", "family", "SH52", "stamp", "0.70", "t1", "0.7", "t2", "x", "t3", "700");
         assertThat(faults(answer)).hasSize(2);
         assertThat(Jsoup.parse(answer.body()).select("input[name=t1]").val()).isEqualTo("0.7");
         assertThat(post("/drawer", "piece", "d52-10", "family", "SH52", "t1", "0.7", "t2", "0.7", "t3", "0.7")

@@ -98,9 +98,11 @@ final class Browser implements AutoCloseable {
     }
 
     WebElement one(String css) {
-        return wait(css, () -> driver.findElements(By.cssSelector(css)).stream()
-                .findFirst()
-                .orElse(null));
+        return wait(
+                css,
+                () -> driver.findElements(By.cssSelector(css)).stream()
+                        .findFirst()
+                        .orElse(null));
     }
 
     boolean has(String css) {
@@ -114,7 +116,8 @@ final class Browser implements AutoCloseable {
     /** The first number in an element's text. */
     double number(String css) {
         String text = one(css).getText().replace('−', '-');
-        java.util.regex.Matcher matcher = java.util.regex.Pattern.compile("-?\\d+(\\.\\d+)?").matcher(text);
+        java.util.regex.Matcher matcher =
+                java.util.regex.Pattern.compile("-?\\d+(\\.\\d+)?").matcher(text);
         if (!matcher.find()) {
             throw new IllegalStateException("no number in " + text);
         }

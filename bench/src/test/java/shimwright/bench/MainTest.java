@@ -61,7 +61,8 @@ class MainTest {
 
     @Test
     void theShippedUnitAndTheStarterAreSound() throws IOException {
-        String shipped = System.getProperty("shimwright.root", "..") + "/rebuild/src/main/resources/units/ambleholt-l5-74.yaml";
+        String shipped =
+                System.getProperty("shimwright.root", "..") + "/rebuild/src/main/resources/units/ambleholt-l5-74.yaml";
         assertThat(run("unit", "check", shipped)).as(refused()).isZero();
         assertThat(said()).contains("sound").contains("variants A, B");
         out.reset();
@@ -77,7 +78,8 @@ class MainTest {
     void servingSaysWhatIsMissing() {
         assertThat(run("serve")).isEqualTo(2);
         assertThat(refused()).contains("--data DIR");
-        assertThat(run("serve", "--data", folder.toString(), "--port", "ninety")).isEqualTo(2);
+        assertThat(run("serve", "--data", folder.toString(), "--port", "ninety"))
+                .isEqualTo(2);
         assertThat(refused()).contains("\"ninety\" is not a number");
         assertThat(run("serve", "--data", folder.toString(), "--port", "99999")).isEqualTo(2);
         assertThat(run("serve", "--dta", folder.toString())).isEqualTo(2);
@@ -90,11 +92,36 @@ class MainTest {
     void aPortThatIsTakenAndAFolderInUseAreSaid() {
         try (DemoBench bench = DemoBench.fresh()) {
             String port = bench.url("").replaceAll(".*:", "");
-            assertThat(run("serve", "--data", folder.toString(), "--port", port)).isEqualTo(2);
+            assertThat(run("serve", "--data", folder.toString(), "--port", port))
+                    .isEqualTo(2);
             assertThat(refused()).contains("another program listens there");
-            assertThat(run("serve", "--data", bench.folder().toString(), "--port", "0")).isEqualTo(2);
-            assertThat(refused()).contains("in use");
+            assertThat(run("serve", "--data", bench.folder().toString(), "--port", "0"))
+                    .isEqualTo(2);
+            assertThat(refused()).contains("another Shimwright is working in this folder");
         }
+    }
+
+    @Test
+    void aBackupIsMadeOfAnOpenShopAndLaidBack() {
+        try (DemoBench bench = DemoBench.fresh()) {
+            String copy = folder.resolve("copy").toString();
+            assertThat(run("backup", "--data", bench.folder().toString(), "--to", copy))
+                    .as(refused())
+                    .isZero();
+            assertThat(run(
+                            "restore",
+                            "--from",
+                            copy,
+                            "--to",
+                            folder.resolve("back").toString()))
+                    .as(refused())
+                    .isZero();
+            assertThat(said()).contains("restored: ").contains("entries");
+            assertThat(run("restore", "--from", folder.resolve("none").toString(), "--to", copy))
+                    .isEqualTo(2);
+        }
+        assertThat(run("backup", "--to", "x")).isEqualTo(2);
+        assertThat(refused()).contains("--data DIR");
     }
 
     @Test

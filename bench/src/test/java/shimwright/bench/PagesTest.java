@@ -30,12 +30,26 @@ class PagesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "/", "/drawer", "/new/ambleholt-l5-74", "/job/job-v-0093/strip", "/job/job-v-0093/inspect",
-                "/job/job-v-0093/build", "/job/job-v-0093/plan", "/job/job-v-0093/clearances",
-                "/job/job-v-0093/together", "/job/job-v-0093/clearance/a", "/job/job-v-0093/clearance/b",
-                "/job/job-v-0093/clearance/c", "/job/job-v-0093/clearance/d", "/job/job-v-0093/clearance/e",
-                "/job/job-v-0093/clearance/f", "/job/job-v-0093/proof", "/job/job-v-0093/record",
-                "/job/job-v-0091/record", "/job/job-v-0091/build?step=T06", "/job/job-v-0091/clearance/c"
+                "/",
+                "/drawer",
+                "/new/ambleholt-l5-74",
+                "/job/job-v-0093/strip",
+                "/job/job-v-0093/inspect",
+                "/job/job-v-0093/build",
+                "/job/job-v-0093/plan",
+                "/job/job-v-0093/clearances",
+                "/job/job-v-0093/together",
+                "/job/job-v-0093/clearance/a",
+                "/job/job-v-0093/clearance/b",
+                "/job/job-v-0093/clearance/c",
+                "/job/job-v-0093/clearance/d",
+                "/job/job-v-0093/clearance/e",
+                "/job/job-v-0093/clearance/f",
+                "/job/job-v-0093/proof",
+                "/job/job-v-0093/record",
+                "/job/job-v-0091/record",
+                "/job/job-v-0091/build?step=T06",
+                "/job/job-v-0091/clearance/c"
             })
     void everyPageAnswersInBothUnits(String path) {
         for (String units : List.of("inch", "metric")) {
@@ -57,30 +71,67 @@ class PagesTest {
 
     private static boolean labelled(Element field) {
         return field.closest("label") != null
-                || !field.ownerDocument().select("label[for=" + field.id() + "]").isEmpty();
+                || !field.ownerDocument()
+                        .select("label[for=" + field.id() + "]")
+                        .isEmpty();
     }
 
     @Test
     void aVariantIsToldByItsTellTalesAndAContradictionIsShown() {
         String form = "/new/ambleholt-l5-74";
-        String[] one = {
-            "entry", "test-new-1", "number", "V-0100", "owner", "a farm", "tale-I3", "25", "tale-I7", "B"
-        };
+        String[] one = {"entry", "test-new-1", "number", "V-0100", "owner", "a farm", "tale-I3", "25", "tale-I7", "B"};
         HttpResponse<String> tooFew = bench.post(form, one);
         assertThat(tooFew.statusCode()).isEqualTo(422);
         assertThat(tooFew.body()).contains("Not settled: 1 strong tell-tale so far, two must agree");
         HttpResponse<String> against = bench.post(
-                form, "entry", "test-new-2", "number", "V-0100", "owner", "a farm", "tale-I3", "25", "tale-I5", "19.8",
-                "tale-I6", "37/8");
+                form,
+                "entry",
+                "test-new-2",
+                "number",
+                "V-0100",
+                "owner",
+                "a farm",
+                "tale-I3",
+                "25",
+                "tale-I5",
+                "19.8",
+                "tale-I6",
+                "37/8");
         assertThat(against.statusCode()).isEqualTo(422);
         assertThat(against.body()).contains("Contradiction").contains("37/8");
         HttpResponse<String> told = bench.post(
-                form, "entry", "test-new-3", "number", "V-0100", "owner", "a farm", "tale-I3", "25", "tale-I5", "19,8",
-                "tale-I7", "B", "said", "it whines\nin third");
+                form,
+                "entry",
+                "test-new-3",
+                "number",
+                "V-0100",
+                "owner",
+                "a farm",
+                "tale-I3",
+                "25",
+                "tale-I5",
+                "19,8",
+                "tale-I7",
+                "B",
+                "said",
+                "it whines\nin third");
         assertThat(told.statusCode()).isEqualTo(200);
         assertThat(told.uri().getPath()).isEqualTo("/job/job-v-0100/strip");
-        assertThat(bench.page("/job/job-v-0100/record").text()).contains("it whines").contains("2 strong tell-tales agree");
-        assertThat(bench.post(form, "entry", "test-new-4", "number", "V-0100", "owner", "x", "tale-I3", "25", "tale-I5", "19.8")
+        assertThat(bench.page("/job/job-v-0100/record").text())
+                .contains("it whines")
+                .contains("2 strong tell-tales agree");
+        assertThat(bench.post(
+                                form,
+                                "entry",
+                                "test-new-4",
+                                "number",
+                                "V-0100",
+                                "owner",
+                                "x",
+                                "tale-I3",
+                                "25",
+                                "tale-I5",
+                                "19.8")
                         .body())
                 .contains("already open");
     }
@@ -88,58 +139,97 @@ class PagesTest {
     @Test
     void stripAndInspectionAreKeptAndJudged() {
         String job = "/job/job-v-0093";
-        assertThat(bench.post(job + "/strip", "entry", "test-off-1", "gone", "breather", "note", "blocked").body())
+        assertThat(bench.post(job + "/strip", "entry", "test-off-1", "gone", "breather", "note", "blocked")
+                        .body())
                 .contains("breather");
-        assertThat(bench.post(job + "/strip", "entry", "test-off-2", "gone", "").statusCode()).isEqualTo(422);
+        assertThat(bench.post(job + "/strip", "entry", "test-off-2", "gone", "").statusCode())
+                .isEqualTo(422);
         HttpResponse<String> found =
                 bench.post(job + "/inspect", "entry", "test-found-1", "limit", "C14", "values", "13.95 13.93 13.96");
         assertThat(found.body()).contains("is below the limit of 13.940 mm");
-        assertThat(bench.post(job + "/inspect", "entry", "test-found-2", "limit", "C14", "values", "13.95 x").statusCode())
+        assertThat(bench.post(job + "/inspect", "entry", "test-found-2", "limit", "C14", "values", "13.95 x")
+                        .statusCode())
                 .isEqualTo(422);
-        assertThat(bench.post(job + "/inspect", "entry", "test-found-3", "limit", "C04", "attest", "good").body())
+        assertThat(bench.post(job + "/inspect", "entry", "test-found-3", "limit", "C04", "attest", "good")
+                        .body())
                 .contains("As it should be");
-        assertThat(bench.post(job + "/inspect", "entry", "test-found-4", "what", "breather", "words", "blocked").statusCode())
+        assertThat(bench.post(job + "/inspect", "entry", "test-found-4", "what", "breather", "words", "blocked")
+                        .statusCode())
                 .isEqualTo(200);
         assertThat(bench.post(
-                                job + "/judge", "entry", "test-judge-1", "limit", "C14", "what", "rails", "decision",
-                                "replace", "reason", "worn")
+                                job + "/judge",
+                                "entry",
+                                "test-judge-1",
+                                "limit",
+                                "C14",
+                                "what",
+                                "rails",
+                                "decision",
+                                "replace",
+                                "reason",
+                                "worn")
                         .body())
                 .contains("replace");
-        assertThat(bench.post(job + "/judge", "entry", "test-judge-2", "limit", "C14", "what", "rails").statusCode())
+        assertThat(bench.post(job + "/judge", "entry", "test-judge-2", "limit", "C14", "what", "rails")
+                        .statusCode())
                 .isEqualTo(422);
     }
 
     @Test
     void stepsCanBeUndoneOnlyFromTheEnd() {
         String job = "/job/job-v-0093";
-        assertThat(bench.post(job + "/undo", "entry", "test-undo-1", "step", "R04", "reason", "leak").body())
+        assertThat(bench.post(job + "/undo", "entry", "test-undo-1", "step", "R04", "reason", "leak")
+                        .body())
                 .contains("standing on it");
-        assertThat(bench.post(job + "/undo", "entry", "test-undo-2", "step", "E01", "reason", "wrong shim").statusCode())
+        assertThat(bench.post(job + "/undo", "entry", "test-undo-2", "step", "E01", "reason", "wrong shim")
+                        .statusCode())
                 .isEqualTo(200);
         assertThat(bench.page(job + "/build").select(".step .at b").text()).isEqualTo("E01");
-        assertThat(bench.post(job + "/cannot", "entry", "test-cannot-1", "step", "E01", "reason", "no bolts").body())
+        assertThat(bench.post(job + "/cannot", "entry", "test-cannot-1", "step", "E01", "reason", "no bolts")
+                        .body())
                 .contains("no bolts");
-        assertThat(bench.post(job + "/done", "entry", "test-done-1", "step", "E01").statusCode()).isEqualTo(200);
+        assertThat(bench.post(job + "/done", "entry", "test-done-1", "step", "E01")
+                        .statusCode())
+                .isEqualTo(200);
         assertThat(bench.page(job + "/build").select(".step .at b").text()).isEqualTo("E02");
     }
 
     @Test
     void theDrawerTakesAPieceAndLetsItGo() {
-        assertThat(bench.post("/drawer", "entry", "test-shim-1", "piece", "d80-23", "family", "SH80", "stamp", "1.15", "t1", "1.150", "t2", "1.151", "t3", "1.150")
+        assertThat(bench.post(
+                                "/drawer",
+                                "entry",
+                                "test-shim-1",
+                                "piece",
+                                "d80-23",
+                                "family",
+                                "SH80",
+                                "stamp",
+                                "1.15",
+                                "t1",
+                                "1.150",
+                                "t2",
+                                "1.151",
+                                "t3",
+                                "1.150")
                         .body())
                 .contains("d80-23");
-        assertThat(bench.post("/drawer/remove", "entry", "test-shim-2", "piece", "d80-23", "reason", "").statusCode())
+        assertThat(bench.post("/drawer/remove", "entry", "test-shim-2", "piece", "d80-23", "reason", "")
+                        .statusCode())
                 .isEqualTo(422);
-        assertThat(bench.post("/drawer/remove", "entry", "test-shim-3", "piece", "d80-23", "reason", "bent").body())
+        assertThat(bench.post("/drawer/remove", "entry", "test-shim-3", "piece", "d80-23", "reason", "bent")
+                        .body())
                 .doesNotContain(">d80-23<");
     }
 
     @Test
     void aRecordThatWasHandedBackIsClosed() {
-        HttpResponse<String> late = bench.post("/job/job-v-0091/cannot", "entry", "test-late-1", "step", "X07", "reason", "x");
+        HttpResponse<String> late =
+                bench.post("/job/job-v-0091/cannot", "entry", "test-late-1", "step", "X07", "reason", "x");
         assertThat(late.statusCode()).isEqualTo(422);
         assertThat(late.body()).contains("handed back");
-        assertThat(bench.post("/job/job-v-0093/handback", "entry", "test-early-1", "warranty", "1 year").body())
+        assertThat(bench.post("/job/job-v-0093/handback", "entry", "test-early-1", "warranty", "1 year")
+                        .body())
                 .contains("steps are not done");
     }
 }

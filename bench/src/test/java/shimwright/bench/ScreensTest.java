@@ -40,8 +40,7 @@ class ScreensTest {
         bench.close();
     }
 
-    private static final String SMALL_TARGETS =
-            """
+    private static final String SMALL_TARGETS = """
             return Array.from(document.querySelectorAll('main button, main a.button, .way a, input:not([type=hidden]):not(.sr)'))
                 .filter(e => e.offsetParent !== null)
                 .filter(e => e.getBoundingClientRect().height < 55.5)
@@ -59,7 +58,9 @@ class ScreensTest {
             for (String page : PAGES) {
                 browser.open(bench.url(page));
                 Object width = browser.script("return document.documentElement.scrollWidth - window.innerWidth");
-                assertThat(((Number) width).intValue()).as(page + (phone ? " on a phone" : "")).isLessThanOrEqualTo(0);
+                assertThat(((Number) width).intValue())
+                        .as(page + (phone ? " on a phone" : ""))
+                        .isLessThanOrEqualTo(0);
                 assertThat((List<?>) browser.script(SMALL_TARGETS)).as(page).isEmpty();
                 browser.picture((phone ? "phone" : "tablet") + page.replaceAll("[^a-z0-9]+", "-"));
             }

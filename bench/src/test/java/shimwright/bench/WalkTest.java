@@ -178,7 +178,8 @@ class WalkTest {
     }
 
     private static double number(String text, String after) {
-        Matcher matcher = Pattern.compile(Pattern.quote(after) + "\\s*(-?\\d+\\.\\d+)").matcher(text);
+        Matcher matcher =
+                Pattern.compile(Pattern.quote(after) + "\\s*(-?\\d+\\.\\d+)").matcher(text);
         assertThat(matcher.find()).as(after + "in " + text).isTrue();
         return Double.parseDouble(matcher.group(1));
     }

@@ -85,22 +85,20 @@ final class HouseRules {
         return classes()
                 .that(in(mechanics))
                 .should()
-                .onlyDependOnClassesThat(resideInAnyPackage(
-                        "", "java..", "org.hipparchus..", "org.jspecify..", mechanics + ".."));
+                .onlyDependOnClassesThat(
+                        resideInAnyPackage("", "java..", "org.hipparchus..", "org.jspecify..", mechanics + ".."));
     }
 
     ArchRule topicsDoNotKnowEachOther() {
-        return classes()
-                .that(areOfATopic())
-                .should(new ArchCondition<>("know no other topic") {
-                    @Override
-                    public void check(JavaClass item, ConditionEvents events) {
-                        item.getDirectDependenciesFromSelf().stream()
-                                .filter(on -> areOfATopic().test(on.getTargetClass()))
-                                .filter(on -> !part(on.getTargetClass()).equals(part(item)))
-                                .forEach(on -> events.add(SimpleConditionEvent.violated(on, on.getDescription())));
-                    }
-                });
+        return classes().that(areOfATopic()).should(new ArchCondition<>("know no other topic") {
+            @Override
+            public void check(JavaClass item, ConditionEvents events) {
+                item.getDirectDependenciesFromSelf().stream()
+                        .filter(on -> areOfATopic().test(on.getTargetClass()))
+                        .filter(on -> !part(on.getTargetClass()).equals(part(item)))
+                        .forEach(on -> events.add(SimpleConditionEvent.violated(on, on.getDescription())));
+            }
+        });
     }
 
     ArchRule belowTheTopicsNobodyKnowsATopic() {
@@ -145,9 +143,14 @@ final class HouseRules {
     }
 
     ArchRule onlyBenchSpeaksToTheTerminal() {
-        return noClasses().that(belowBench()).should().accessField(System.class, "out")
-                .orShould().accessField(System.class, "err")
-                .orShould().callMethod(System.class, "exit", int.class);
+        return noClasses()
+                .that(belowBench())
+                .should()
+                .accessField(System.class, "out")
+                .orShould()
+                .accessField(System.class, "err")
+                .orShould()
+                .callMethod(System.class, "exit", int.class);
     }
 
     ArchRule doorsDoNotSeeEachOther() {
@@ -198,7 +201,8 @@ final class HouseRules {
                     @Override
                     public void check(JavaClass item, ConditionEvents events) {
                         boolean marked = item.getPackage().isAnnotatedWith(NullMarked.class);
-                        events.add(new SimpleConditionEvent(item, marked, item.getName() + " lies in no @NullMarked package"));
+                        events.add(new SimpleConditionEvent(
+                                item, marked, item.getName() + " lies in no @NullMarked package"));
                     }
                 });
     }

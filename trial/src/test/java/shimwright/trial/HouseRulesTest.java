@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The house keeps its rules, and each rule is seen to find the class that was planted to break it. */
 class HouseRulesTest {
-    private static final JavaClasses HOUSE = new ClassFileImporter()
-            .importPackages("shimwright.mechanics", "shimwright.rebuild", "shimwright.bench");
+    private static final JavaClasses HOUSE =
+            new ClassFileImporter().importPackages("shimwright.mechanics", "shimwright.rebuild", "shimwright.bench");
     private static final JavaClasses PLANTED = new ClassFileImporter().importPackages("shimwright.planted");
 
     /** The class that breaks each rule. */

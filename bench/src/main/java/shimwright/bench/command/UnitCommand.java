@@ -47,7 +47,8 @@ public final class UnitCommand {
         if (read instanceof Outcome.Ok<UnitType> ok) {
             UnitType type = ok.value();
             out.println(file + ": sound. " + type.maker() + " " + type.model() + ", variants "
-                    + String.join(", ", type.variants().keySet()) + ", " + type.steps().size() + " steps, "
+                    + String.join(", ", type.variants().keySet()) + ", "
+                    + type.steps().size() + " steps, "
                     + type.clearances().size() + " clearances.");
             return 0;
         }

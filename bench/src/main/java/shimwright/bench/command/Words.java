@@ -8,8 +8,7 @@ public final class Words {
 
     /** Prints what can be asked. */
     public static int help(PrintStream out) {
-        out.println(
-                """
+        out.println("""
                 Shimwright, a bench companion for people who rebuild manual gearboxes.
 
                   shimwright demo                    a shop to try things in, made anew each time
@@ -17,6 +16,8 @@ public final class Words {
                       --port N                       port to listen on (8613)
                       --host ADDRESS                 address to listen on (127.0.0.1; 0.0.0.0 lets the tablet in)
                       --accept-log                   go on with a log that is shorter than its head file says
+                  shimwright backup --data DIR --to DIR    a checked copy, also while the shop is open
+                  shimwright restore --from DIR --to DIR   lay a backup into an empty folder
                   shimwright unit check FILE         every problem of a unit file, with line and column
                   shimwright unit new                the beginning of a unit file
                   shimwright unit schema             the JSON Schema of unit files

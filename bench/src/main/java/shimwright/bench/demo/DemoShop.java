@@ -32,10 +32,11 @@ public final class DemoShop {
             return;
         }
         Instant now = clock.instant();
-        Desk shop = new Desk(log, pictures, shelf, new PlayedClock(now.minus(Duration.ofDays(70)), Duration.ofMinutes(2)));
+        Desk shop =
+                new Desk(log, pictures, shelf, new PlayedClock(now.minus(Duration.ofDays(70)), Duration.ofMinutes(2)));
         stock(shop);
-        play(log, pictures, shelf, now.minus(Duration.ofDays(62)), Duration.ofMinutes(53), "v-0091.txt", "");
-        play(log, pictures, shelf, now.minus(Duration.ofDays(20)), Duration.ofMinutes(71), "v-0093.txt", "E02");
+        play(log, pictures, shelf, now.minus(Duration.ofDays(62)), Duration.ofMinutes(21), "v-0091.txt", "");
+        play(log, pictures, shelf, now.minus(Duration.ofDays(20)), Duration.ofMinutes(19), "v-0093.txt", "E02");
     }
 
     private static void play(

@@ -103,7 +103,8 @@ final class Player {
             case "off" -> keep(new Entry.TakenOff(line.part(0), List.of(), line.part(1)));
             case "found" -> found(line);
             case "seen" ->
-                keep(new Entry.Found("", List.of(), line.part(0), List.of(), Kind.NUMBER, line.part(1), "Noted.", List.of()));
+                keep(new Entry.Found(
+                        "", List.of(), line.part(0), List.of(), Kind.NUMBER, line.part(1), "Noted.", List.of()));
             case "judge" ->
                 keep(new Entry.Judged(
                         line.part(0).matches("C\\d+") ? line.part(0) : "",
@@ -136,8 +137,7 @@ final class Player {
         WearLimit wear = unit().wearLimit(line.part(0));
         Kind kind = WearJudgement.kind(wear.kind());
         List<Double> values = values(line.part(1), kind);
-        WearJudgement judged =
-                WearJudgement.of(wear, values, UnitSystem.METRIC).orElseThrow();
+        WearJudgement judged = WearJudgement.of(wear, values, UnitSystem.METRIC).orElseThrow();
         keep(new Entry.Found(
                 wear.id(), wear.items(), wear.what(), values, kind, line.part(2), judged.say(), judged.working()));
     }
@@ -145,9 +145,10 @@ final class Player {
     private static List<Double> values(String text, Kind kind) {
         List<Double> values = new ArrayList<>();
         for (String part : text.split("\\s+")) {
-            values.add(Quantities.parse(part, kind, UnitSystem.METRIC.display(kind).unit(), text)
-                    .orElseThrow()
-                    .si());
+            values.add(
+                    Quantities.parse(part, kind, UnitSystem.METRIC.display(kind).unit(), text)
+                            .orElseThrow()
+                            .si());
         }
         return values;
     }
@@ -186,7 +187,11 @@ final class Player {
             return;
         }
         for (Check check : unit().holdPoint(step.hold()).checks()) {
-            boolean read = desk.bench(job).orElseThrow().job().check(step.id(), check.id()).isPresent();
+            boolean read = desk.bench(job)
+                    .orElseThrow()
+                    .job()
+                    .check(step.id(), check.id())
+                    .isPresent();
             if (!read && check.kind() == CheckKind.NONE && check.clearance().isBlank()) {
                 keep(new Entry.CheckRead(
                         step.id(), step.hold(), check.id(), List.of(), Kind.NUMBER, true, Verdict.IN, "", List.of()));
@@ -215,21 +220,26 @@ final class Player {
     private void round(Line line) {
         String gauge = unit().clearance(line.part(0)).gauge();
         Phase phase = Phase.valueOf(line.part(1).toUpperCase(Locale.ROOT));
-        keep(new Entry.RoundRead(
-                line.part(0), phase, gauge, values(line.part(2), Kind.LENGTH), line.part(2)));
+        keep(new Entry.RoundRead(line.part(0), phase, gauge, values(line.part(2), Kind.LENGTH), line.part(2)));
     }
 
     private void strike(Line line) {
         Phase phase = Phase.valueOf(line.part(1).toUpperCase(Locale.ROOT));
         List<?> rounds = desk.bench(job).orElseThrow().job().roundsOf(line.part(0), phase);
-        String id = desk.bench(job).orElseThrow().job().roundsOf(line.part(0), phase).get(rounds.size() - 1).id();
+        String id = desk.bench(job)
+                .orElseThrow()
+                .job()
+                .roundsOf(line.part(0), phase)
+                .get(rounds.size() - 1)
+                .id();
         keep(new Entry.RoundStruck(id, line.part(2)));
     }
 
     private void choose(Line line) {
         Desk.OnBench bench = desk.bench(job).orElseThrow();
         List<PieceIn> pack = pieces(line.part(1)).values().iterator().next();
-        keep(Decisions.choose(desk.session(bench, line.part(0)), pack, line.part(2)).orElseThrow());
+        keep(Decisions.choose(desk.session(bench, line.part(0)), pack, line.part(2))
+                .orElseThrow());
     }
 
     private void together(Line line) {

@@ -28,7 +28,8 @@ final class Key {
 
     static double height(List<Entry> entries, double width) {
         int columns = columns(width);
-        return entries.isEmpty() ? 0 : ROW * ((entries.size() + columns - 1) / columns) + 8;
+        int rows = (entries.size() + columns - 1) / columns;
+        return entries.isEmpty() ? 0 : ROW * rows + 8;
     }
 
     /** Draws the key in columns, read downwards. */
@@ -38,7 +39,8 @@ final class Key {
         double column = width / columns;
         for (int i = 0; i < entries.size(); i++) {
             Entry entry = entries.get(i);
-            double x = left + column * (i / rows);
+            int at = i / rows;
+            double x = left + column * at;
             double y = top + ROW * (i % rows) + ROW / 2;
             Letter letter = Letter.start(Ink.TEXT).in(entry.tag().colour());
             svg.circle(x + 9, y, 8.5, "", new Stroke(entry.tag().colour(), 1.1));

@@ -45,8 +45,7 @@ public final class PdfPaper {
         return out.toByteArray();
     }
 
-    private static void font(
-            PdfRendererBuilder builder, String file, String family, int weight, FontStyle style) {
+    private static void font(PdfRendererBuilder builder, String file, String family, int weight, FontStyle style) {
         builder.useFont(() -> open(file), family, weight, style, true);
     }
 

@@ -66,8 +66,7 @@ final class BuildPages {
 
     private void plan(Context ctx) {
         Pages.bench(ctx, desk, door)
-                .ifPresent(bench ->
-                        door.show(ctx, "plan", door.page(ctx, "The plan", "build", bench), Map.of()));
+                .ifPresent(bench -> door.show(ctx, "plan", door.page(ctx, "The plan", "build", bench), Map.of()));
     }
 
     private interface Make {
@@ -120,8 +119,8 @@ final class BuildPages {
         keep(
                 ctx,
                 "Kept: undone",
-                (bench, form) -> new Entry.StepUndone(
-                        step(form), form.needed("reason", "reason", "Say why it was undone")));
+                (bench, form) ->
+                        new Entry.StepUndone(step(form), form.needed("reason", "reason", "Say why it was undone")));
     }
 
     private void overrule(Context ctx) {
@@ -193,13 +192,18 @@ final class BuildPages {
             if (judged instanceof Outcome.Ok<Checks.Judged> ok) {
                 Checks.Judged j = ok.value();
                 return new Entry.CheckRead(
-                        step, hold, check.id(), values, kind, false, j.verdict(),
-                        words.isEmpty() ? j.say() : words + " " + j.say(), j.working());
+                        step,
+                        hold,
+                        check.id(),
+                        values,
+                        kind,
+                        false,
+                        j.verdict(),
+                        words.isEmpty() ? j.say() : words + " " + j.say(),
+                        j.working());
             }
         }
-        return new Entry.CheckRead(
-                step,
-                hold, check.id(), values, kind, false, Verdict.NOT_PROVEN, words, List.of());
+        return new Entry.CheckRead(step, hold, check.id(), values, kind, false, Verdict.NOT_PROVEN, words, List.of());
     }
 
     private void picture(Context ctx) {

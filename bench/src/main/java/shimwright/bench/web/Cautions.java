@@ -33,7 +33,8 @@ final class Cautions {
             case SPRING -> "Stored spring force: cover the hole, turn it away from you, glasses on.";
             case LIFT ->
                 unit.type().mass() > ONE_PERSON
-                        ? "The unit weighs about " + Quantities.print(unit.type().mass(), Kind.MASS, UnitSystem.METRIC)
+                        ? "The unit weighs about "
+                                + Quantities.print(unit.type().mass(), Kind.MASS, UnitSystem.METRIC)
                                 + " dry: hoist or a second person, nobody under it."
                         : "Lift with a straight back and a clear way.";
             case AIR ->

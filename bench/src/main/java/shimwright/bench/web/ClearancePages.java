@@ -53,7 +53,11 @@ final class ClearancePages {
                     ctx,
                     "clearances",
                     door.page(ctx, "Clearances", "clearances", bench),
-                    Map.of("sessions", sessions, "shared", !Together.groups(bench.unit()).isEmpty()));
+                    Map.of(
+                            "sessions",
+                            sessions,
+                            "shared",
+                            !Together.groups(bench.unit()).isEmpty()));
         });
     }
 
@@ -142,6 +146,11 @@ final class ClearancePages {
     }
 
     static List<PieceIn> pieces(Form form, String field, Shop shop) {
+        return pieces(form, field, shop, "");
+    }
+
+    /** The pieces named in a field; those chosen for the job of this number already may be named again. */
+    static List<PieceIn> pieces(Form form, String field, Shop shop, String number) {
         List<PieceIn> in = new ArrayList<>();
         for (String tag : new LinkedHashSet<>(List.of(form.raw(field).split("[\\s,]+")))) {
             if (tag.isBlank()) {
@@ -150,7 +159,7 @@ final class ClearancePages {
             Shop.Piece piece = shop.pieces().get(tag);
             if (piece == null) {
                 form.fault("piece " + tag, "there is no such piece in the drawer", "Look at its tag");
-            } else if (!piece.inDrawer()) {
+            } else if (!piece.freeFor(number)) {
                 form.fault("piece " + tag, "it is in unit " + piece.takenBy() + " or gone", "Take another piece");
             } else {
                 in.add(new PieceIn(tag, piece.thickness(), piece.u()));
@@ -178,11 +187,7 @@ final class ClearancePages {
                         "Type the one that enters first");
             }
             return new Entry.RoundRead(
-                    clearance.id(),
-                    phase(form, session),
-                    clearance.gauge(),
-                    values,
-                    String.join(" | ", typed));
+                    clearance.id(), phase(form, session), clearance.gauge(), values, String.join(" | ", typed));
         });
     }
 
@@ -214,8 +219,7 @@ final class ClearancePages {
     private void choose(Context ctx) {
         keep(ctx, "Pack kept. Fit it and read again", true, (bench, session, form) -> {
             List<PieceIn> pieces = pieces(form, "pack", desk.shop());
-            Outcome<Entry.PackChosen> decision =
-                    Decisions.choose(session, pieces, form.text("because", "reason"));
+            Outcome<Entry.PackChosen> decision = Decisions.choose(session, pieces, form.text("because", "reason"));
             decision.refusals().forEach(r -> form.fault(r.place(), r.fact(), r.hint()));
             return decision instanceof Outcome.Ok<Entry.PackChosen> ok
                     ? ok.value()

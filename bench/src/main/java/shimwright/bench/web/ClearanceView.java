@@ -87,7 +87,9 @@ public record ClearanceView(
     /** True where a round, counted from 1, stands apart from the others. */
     public boolean odd(int round) {
         Measured m = measured();
-        return m != null && session.clearance().method() != Clearance.Method.PLACES && m.odd().contains(round);
+        return m != null
+                && session.clearance().method() != Clearance.Method.PLACES
+                && m.odd().contains(round);
     }
 
     /** The lines of working that belong to where the session stands. */

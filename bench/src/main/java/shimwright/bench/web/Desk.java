@@ -21,12 +21,12 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.PictureStore;
-import shimwright.rebuild.rules.Rules;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
 import shimwright.rebuild.plan.Timers;
+import shimwright.rebuild.rules.Rules;
 import shimwright.rebuild.unit.Unit;
 
 /** What the pages do: look at folds, keep entries. */
@@ -113,9 +113,9 @@ public final class Desk {
 
     /** The job with everything around it; empty where there is none or its unit type is not on the shelf. */
     public Optional<OnBench> bench(String jobId) {
-        return job(jobId).flatMap(job -> shelf.unit(
-                        job.opened().unitType(), job.opened().variant())
-                .map(unit -> around(job, unit)));
+        return job(jobId)
+                .flatMap(job -> shelf.unit(job.opened().unitType(), job.opened().variant())
+                        .map(unit -> around(job, unit)));
     }
 
     private OnBench around(Job job, Unit unit) {
@@ -150,7 +150,8 @@ public final class Desk {
 
     /** Keeps an entry of the shop. */
     public Outcome<Kept> keepInShop(String entryId, String by, Entry.OfShop entry) {
-        return log.append(new Draft(JobLog.SHOP, entryId, clock.instant(), by, entry), stream -> shopRules(stream, entry));
+        return log.append(
+                new Draft(JobLog.SHOP, entryId, clock.instant(), by, entry), stream -> shopRules(stream, entry));
     }
 
     private static List<Refusal> shopRules(List<Kept> stream, Entry.OfShop entry) {

@@ -43,8 +43,8 @@ final class InspectPages {
 
     private void strip(Context ctx, List<Refusal> faults, Map<String, String> typed) {
         Pages.bench(ctx, desk, door)
-                .ifPresent(bench -> door.show(
-                        ctx, "strip", door.page(ctx, "Strip-down", "strip", bench, faults, typed), Map.of()));
+                .ifPresent(bench ->
+                        door.show(ctx, "strip", door.page(ctx, "Strip-down", "strip", bench, faults, typed), Map.of()));
     }
 
     private void takeOff(Context ctx) {
@@ -56,8 +56,8 @@ final class InspectPages {
             return;
         }
         String job = ctx.pathParam("job");
-        Outcome<Kept> kept = desk.keep(
-                job, null, door.entryId(form), door.who(ctx), new Entry.TakenOff(gone, List.of(), note));
+        Outcome<Kept> kept =
+                desk.keep(job, null, door.entryId(form), door.who(ctx), new Entry.TakenOff(gone, List.of(), note));
         if (kept.isOk()) {
             door.on(ctx, "/job/" + job + "/strip", "Kept: " + gone);
         } else {
@@ -128,8 +128,14 @@ final class InspectPages {
                 form.fault(wear.id() + " " + wear.what(), "nothing chosen", "Say whether it is as it should be");
             }
             return new Entry.Found(
-                    wear.id(), wear.items(), wear.what(), List.of(), kind, words,
-                    good ? "As it should be." : "Not as it should be: rework or replace.", List.of());
+                    wear.id(),
+                    wear.items(),
+                    wear.what(),
+                    List.of(),
+                    kind,
+                    words,
+                    good ? "As it should be." : "Not as it should be: rework or replace.",
+                    List.of());
         }
         List<Double> values = readings(form, "values", kind, wear.id() + " " + wear.what());
         if (!form.sound()) {
@@ -139,8 +145,7 @@ final class InspectPages {
         judged.refusals().forEach(r -> form.fault(r.place(), r.fact(), r.hint()));
         if (judged instanceof Outcome.Ok<WearJudgement> ok) {
             WearJudgement j = ok.value();
-            return new Entry.Found(
-                    wear.id(), wear.items(), wear.what(), values, kind, words, j.say(), j.working());
+            return new Entry.Found(wear.id(), wear.items(), wear.what(), values, kind, words, j.say(), j.working());
         }
         return new Entry.Found(wear.id(), wear.items(), wear.what(), values, kind, words, "", List.of());
     }
@@ -151,9 +156,8 @@ final class InspectPages {
         if (text.isEmpty()) {
             return List.of();
         }
-        String[] parts = text.contains(";") || text.contains("\n")
-                ? text.split("[;\n]+")
-                : text.split("\\s+(?=[-+.,\\d])");
+        String[] parts =
+                text.contains(";") || text.contains("\n") ? text.split("[;\n]+") : text.split("\\s+(?=[-+.,\\d])");
         if (parts.length > MOST_READINGS) {
             form.fault(place, parts.length + " readings in one line", "Type at most " + MOST_READINGS);
             return List.of();
@@ -161,7 +165,11 @@ final class InspectPages {
         List<Double> values = new ArrayList<>();
         Arrays.stream(parts).map(String::strip).filter(part -> !part.isEmpty()).forEach(part -> {
             Outcome<Parsed> parsed = Quantities.parse(
-                    part, kind, form.system().display(kind).unit(), place + ", reading " + (values.size() + 1), range(kind));
+                    part,
+                    kind,
+                    form.system().display(kind).unit(),
+                    place + ", reading " + (values.size() + 1),
+                    range(kind));
             parsed.refusals().forEach(r -> form.fault(r.place(), r.fact(), r.hint()));
             values.add(parsed instanceof Outcome.Ok<Parsed> ok ? ok.value().si() : 0.0);
         });

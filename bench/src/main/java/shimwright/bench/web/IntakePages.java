@@ -37,7 +37,11 @@ final class IntakePages {
             ctx.redirect("/new/" + desk.shelf().types().iterator().next().id());
             return;
         }
-        door.show(ctx, "newjob-type", door.page(ctx, "New job", "", null), Map.of("types", desk.shelf().types()));
+        door.show(
+                ctx,
+                "newjob-type",
+                door.page(ctx, "New job", "", null),
+                Map.of("types", desk.shelf().types()));
     }
 
     private static Map<String, String> seen(UnitType type, Map<String, String> typed) {
@@ -93,7 +97,8 @@ final class IntakePages {
             form(ctx, form.faults(), form.typed());
             return;
         }
-        List<String> said = Arrays.stream(form.text("said", "what the owner said").split("\n"))
+        List<String> said = Arrays.stream(
+                        form.text("said", "what the owner said").split("\n"))
                 .map(String::strip)
                 .filter(line -> !line.isEmpty())
                 .toList();

@@ -53,7 +53,7 @@ final class Pictures {
                 second.add(clearanceOf(clearance, round.what().values().get(1)));
             }
         });
-        boolean settled = measured != null && measured.settled();
+        Measured settled = measured != null && measured.settled() ? measured : null;
         boolean trial = reading.phase() == shimwright.rebuild.unit.Step.Phase.TRIAL;
         Map<Integer, String> odd = new LinkedHashMap<>();
         if (measured != null) {
@@ -65,11 +65,11 @@ final class Pictures {
                         Kind.LENGTH,
                         first,
                         second,
-                        settled ? measured.firstUsed() - 1 : first.size(),
+                        settled != null ? settled.firstUsed() - 1 : first.size(),
                         trial ? OptionalDouble.empty() : OptionalDouble.of(clearance.lower()),
                         trial ? OptionalDouble.empty() : OptionalDouble.of(clearance.upper()),
-                        settled ? OptionalDouble.of(measured.value()) : OptionalDouble.empty(),
-                        settled ? K * measured.u() : 0,
+                        settled != null ? OptionalDouble.of(settled.value()) : OptionalDouble.empty(),
+                        settled != null ? K * settled.u() : 0,
                         odd),
                 page("series", COLUMN, show));
     }

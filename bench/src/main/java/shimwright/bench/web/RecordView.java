@@ -9,6 +9,7 @@ import shimwright.bench.picture.View;
 import shimwright.mechanics.working.Line;
 import shimwright.rebuild.inspect.Identification;
 import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.record.HandBackRecord;
 import shimwright.rebuild.record.HandBackRecord.HoldReading;
 import shimwright.rebuild.record.HandBackRecord.Setting;
@@ -31,12 +32,14 @@ public record RecordView(HandBackRecord data, String told, List<Drawn> settings)
         List<Drawn> drawn = new ArrayList<>();
         for (Setting setting : data.clearances()) {
             String id = setting.clearance().id();
-            boolean has = setting.accepted() != null;
+            Said<Entry.ClearanceAccepted> accepted = setting.accepted();
             SectionState state = SectionState.EMPTY.withFitted(fitted).withClearance(id);
             drawn.add(new Drawn(
                     setting,
-                    has ? SectionDrawing.svg(bench.unit(), state, "rec-" + id, View.FULL.in(show.system())) : "",
-                    has ? Pictures.accepted(setting.clearance(), setting.accepted().what(), show) : "",
+                    accepted != null ? SectionDrawing.svg(bench.unit(), state, "rec-" + id, View.FULL.in(show.system())) : "",
+                    accepted != null
+                            ? Pictures.accepted(setting.clearance(), accepted.what(), show)
+                            : "",
                     working(setting)));
         }
         String told = Identification.of(
@@ -48,12 +51,13 @@ public record RecordView(HandBackRecord data, String told, List<Drawn> settings)
     private static List<Line> working(Setting setting) {
         List<Line> lines = new ArrayList<>();
         setting.chosen().stream()
-                .filter(said -> said.what().clearance().equals(setting.clearance().id()))
+                .filter(said ->
+                        said.what().clearance().equals(setting.clearance().id()))
                 .map(said -> said.what().working())
                 .forEach(lines::addAll);
-        if (setting.accepted() != null) {
-            Entry.ClearanceAccepted accepted = setting.accepted().what();
-            lines.addAll(accepted.working());
+        Said<Entry.ClearanceAccepted> accepted = setting.accepted();
+        if (accepted != null) {
+            lines.addAll(accepted.what().working());
         }
         return List.copyOf(lines);
     }

@@ -50,23 +50,25 @@ public final class Server {
                     new ClearancePages(desk, door).routes(config.routes);
                     new TogetherPages(desk, door).routes(config.routes);
                     new RecordPages(desk, door, paper).routes(config.routes);
-                    config.routes.get(
-                            "/job/{job}", ctx -> ctx.redirect("/job/" + ctx.pathParam("job") + "/build"));
+                    config.routes.get("/job/{job}", ctx -> ctx.redirect("/job/" + ctx.pathParam("job") + "/build"));
                     config.routes.error(404, ctx -> {
-                        if (ctx.result() == null || ctx.result().isBlank() || ctx.result().startsWith("Endpoint")) {
+                        if (ctx.result() == null
+                                || ctx.result().isBlank()
+                                || ctx.result().startsWith("Endpoint")) {
                             Pages.lost(ctx, door, "There is no such page here.");
                         }
                     });
                     config.routes.exception(Exception.class, (broken, ctx) -> {
                         LOG.error("{} {}", ctx.method(), ctx.path(), broken);
                         ctx.status(500);
-                        ctx.html(door.render(
-                                "lost",
-                                Map.of(
-                                        "page",
-                                        door.page(ctx, "A fault of ours", "", null),
-                                        "sentence",
-                                        "The program has a fault here. What you typed is still in this form: go back. Nothing that was kept is lost.")));
+                        ctx.html(
+                                door.render(
+                                        "lost",
+                                        Map.of(
+                                                "page",
+                                                door.page(ctx, "A fault of ours", "", null),
+                                                "sentence",
+                                                "The program has a fault here. What you typed is still in this form: go back. Nothing that was kept is lost.")));
                     });
                 })
                 .start(host, port);

@@ -83,8 +83,10 @@ final class ShopPages {
                 .sorted((a, b) -> Double.compare(a.thickness(), b.thickness()))
                 .toList());
         Map<String, Double> spreads = new LinkedHashMap<>();
-        desk.shelf().types().forEach(type -> type.shimFamilies()
-                .forEach((id, family) -> spreads.merge(id, family.spread(), Math::min)));
+        desk.shelf()
+                .types()
+                .forEach(type ->
+                        type.shimFamilies().forEach((id, family) -> spreads.merge(id, family.spread(), Math::min)));
         Page page = door.page(ctx, "The drawer", "", null, faults, typed);
         door.show(ctx, "drawer", page, Map.of("families", families, "spreads", spreads));
     }
@@ -119,8 +121,7 @@ final class ShopPages {
             drawer(ctx, form.faults(), form.typed());
             return;
         }
-        Outcome<Kept> kept =
-                desk.keepInShop(door.entryId(form), door.who(ctx), new Entry.ShimRemoved(piece, reason));
+        Outcome<Kept> kept = desk.keepInShop(door.entryId(form), door.who(ctx), new Entry.ShimRemoved(piece, reason));
         if (kept.isOk()) {
             door.on(ctx, "/drawer", piece + " is out of the drawer");
         } else {

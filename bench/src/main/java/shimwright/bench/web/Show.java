@@ -114,12 +114,15 @@ public record Show(UnitSystem system, ZoneId zone) {
     /** Values of one kind in a row, the unit once. */
     public String values(List<Double> values, Kind kind) {
         if (kind == Kind.NUMBER) {
-            return values.stream().map(v -> Quantities.brief(v, system.display(kind).unit())).collect(Collectors.joining(", "));
+            return values.stream()
+                    .map(v -> Quantities.brief(v, system.display(kind).unit()))
+                    .collect(Collectors.joining(", "));
         }
         UnitSystem.Display display = display(kind);
         String unit = " " + display.unit().symbol();
         return values.stream()
-                        .map(v -> Quantities.print(v, display.unit(), display.decimals()).replace(unit, ""))
+                        .map(v -> Quantities.print(v, display.unit(), display.decimals())
+                                .replace(unit, ""))
                         .collect(Collectors.joining(", "))
                 + unit;
     }

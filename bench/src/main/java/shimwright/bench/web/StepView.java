@@ -6,12 +6,13 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.picture.SectionState;
+import shimwright.rebuild.clearance.Together;
 import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.rules.Holds;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.LastCall;
 import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.rules.Holds;
 import shimwright.rebuild.unit.Consumable;
 import shimwright.rebuild.unit.Fastener;
 import shimwright.rebuild.unit.Step;
@@ -33,6 +34,7 @@ import shimwright.rebuild.unit.UnitType.Window;
  * @param ahead the steps after it
  * @param drawing the section with what is in, in hand and still to come
  * @param cannot why it could not be done when last tried; null where it was not tried
+ * @param together true where clearances that share shims are all read and wait to be chosen together
  * @param now the server's time
  */
 public record StepView(
@@ -48,6 +50,7 @@ public record StepView(
         List<Step> ahead,
         Drawings drawing,
         Job.@Nullable Said<Entry.StepCannot> cannot,
+        boolean together,
         Instant now) {
 
     private static final int LOOK_AHEAD = 4;
@@ -62,8 +65,20 @@ public record StepView(
                 : List.of();
         if (step == null) {
             return new StepView(
-                    null, true, Map.of(), List.of(), List.of(), null, List.of(), List.of(), List.of(), ahead,
-                    drawing(bench, null, show), null, now);
+                    null,
+                    true,
+                    Map.of(),
+                    List.of(),
+                    List.of(),
+                    null,
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    ahead,
+                    drawing(bench, null, show),
+                    null,
+                    false,
+                    now);
         }
         return new StepView(
                 step,
@@ -78,6 +93,7 @@ public record StepView(
                 ahead,
                 drawing(bench, step, show),
                 bench.job().cannot().get(step.id()),
+                Together.due(unit, bench.job(), shop),
                 now);
     }
 

@@ -67,8 +67,12 @@ final class TogetherPages {
         Shop shop = desk.shop();
         List<String> group = group(bench);
         Map<String, List<PieceIn>> pieces = new LinkedHashMap<>();
-        for (Position place : Together.of(bench.unit(), bench.job(), shop, group).places()) {
-            pieces.put(place.id(), ClearancePages.pieces(form, "at-" + place.id(), shop));
+        for (Position place :
+                Together.of(bench.unit(), bench.job(), shop, group).places()) {
+            pieces.put(
+                    place.id(),
+                    ClearancePages.pieces(
+                            form, "at-" + place.id(), shop, bench.job().opened().number()));
         }
         Outcome<List<PackChosen>> chosen =
                 Together.choose(bench.unit(), bench.job(), shop, group, pieces, form.text("because", "reason"));

@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import shimwright.rebuild.job.Draft;
@@ -95,18 +96,23 @@ final class KillChild {
         return new Entry.PictureAdded("job", kept.hash(), kept.mediaType(), kept.size(), "noise");
     }
 
-    /** The same the wrong way round: the answer goes out before the entry is kept. */
+    /** The same the wrong way round: the answers to ten entries go out before the first is kept. */
     private void lie() {
         Head whole = log.head();
         Head own = Head.EMPTY;
-        for (int i = 0; true; i++) {
-            Draft draft = new Draft(
-                    "job-" + run, run + "-" + i, Instant.EPOCH, "rebuilder", new Entry.NoteMade("job", "note " + i));
-            Row row = Row.after(whole, own, draft);
-            answer(draft.id(), row.hash());
-            log.append(draft, stream -> List.of()).orElseThrow();
-            whole = row.head();
-            own = row.streamHead();
+        for (int round = 0; true; round++) {
+            List<Draft> promised = new ArrayList<>();
+            for (int i = 0; i < 10; i++) {
+                Entry note = new Entry.NoteMade("job", "note " + i);
+                promised.add(new Draft("job-" + run, run + "-" + round + "-" + i, Instant.EPOCH, "rebuilder", note));
+            }
+            for (Draft draft : promised) {
+                Row row = Row.after(whole, own, draft);
+                answer(draft.id(), row.hash());
+                whole = row.head();
+                own = row.streamHead();
+            }
+            promised.forEach(draft -> log.append(draft, stream -> List.of()).orElseThrow());
         }
     }
 

@@ -1,6 +1,7 @@
 package shimwright.bench.store;
 
 import java.io.BufferedReader;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
@@ -15,6 +16,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.spi.ToolProvider;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Kept;
@@ -40,9 +42,34 @@ final class Kills {
     private final Random random = new Random(20261125);
     private final Map<String, String> answered = new ConcurrentHashMap<>();
 
-    Kills(Path work, String mode) {
+    private final String classes;
+
+    Kills(Path work, String mode) throws IOException, InterruptedException {
         this.work = work;
         this.mode = mode;
+        this.classes = jars();
+        // a child that ends by itself leaves its loaded classes to the others: half of a start would go into loading
+        Process first = java(List.of("-XX:ArchiveClassesAtExit=" + work.resolve("classes.jsa")), "data-none", "first");
+        first.getOutputStream().close();
+        first.waitFor();
+    }
+
+    /** The class path with every folder packed into a jar, because only jars can be shared that way. */
+    private String jars() throws IOException {
+        ToolProvider jar = ToolProvider.findFirst("jar").orElseThrow();
+        List<String> packed = new ArrayList<>();
+        String given = System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
+        for (String element : given.split(Pattern.quote(File.pathSeparator))) {
+            Path file = work.resolve("classes-" + packed.size() + ".jar");
+            if (Files.isDirectory(Path.of(element))
+                    && jar.run(System.out, System.err, "--create", "--file", file.toString(), "-C", element, ".")
+                            == 0) {
+                packed.add(file.toString());
+            } else {
+                packed.add(element);
+            }
+        }
+        return String.join(File.pathSeparator, packed);
     }
 
     /** So many kills, over the same folder up to a hundred of them. */
@@ -78,20 +105,21 @@ final class Kills {
     }
 
     private Process start(int kill) throws IOException {
-        Path library = Files.createDirectories(work.resolve("native"));
-        return new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-XX:+UseSerialGC",
-                        "-XX:TieredStopAtLevel=1",
-                        "-Xmx128m",
-                        "-Djava.awt.headless=true",
-                        "-Dorg.sqlite.tmpdir=" + library,
-                        "-cp",
-                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                        KillChild.class.getName(),
-                        work.resolve("data-" + folder(kill)).toString(),
-                        "run" + kill,
-                        mode)
+        return java(
+                List.of("-XX:SharedArchiveFile=" + work.resolve("classes.jsa"), "-Xlog:disable"),
+                "data-" + folder(kill),
+                "run" + kill);
+    }
+
+    private Process java(List<String> options, String folder, String run) throws IOException {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(options);
+        command.addAll(List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx128m"));
+        command.add("-Dorg.sqlite.tmpdir=" + Files.createDirectories(work.resolve("native")));
+        command.addAll(List.of("-cp", classes, KillChild.class.getName()));
+        command.addAll(List.of(work.resolve(folder).toString(), run, mode));
+        return new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.appendTo(
                         work.resolve("child-errors").toFile()))
                 .start();

@@ -83,8 +83,8 @@ public final class AxialSheets {
             DrawerResult.class,
             Drawer::work);
 
-    public static final List<Worksheet<?, ?>> ALL =
-            List.of(READINGS, END_PLAY, DEPTH_STACK, GROWTH, CONFORMITY, SHIM_PACK, DRAWER, BACKLASH_SHIFT);
+    public static final List<Worksheet<?, ?>> ALL = List.of(
+            READINGS, END_PLAY, DEPTH_STACK, GROWTH, CONFORMITY, SHIM_PACK, DRAWER, BACKLASH_SHIFT, PinionDepth.SHEET);
 
     private AxialSheets() {}
 }

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
+import shimwright.mechanics.conformity.Conformity;
 
 /**
  * Finds the best packs exactly: every set of pieces whose clearance lies within the limits is met, none is approximated.
@@ -80,20 +81,47 @@ final class PackSearch {
         return Arrays.stream(pack.at).mapToObj(sorted::get).toList();
     }
 
-    /** The best packs in order. */
+    /**
+     * The best packs in order. Larger packs are left unlooked at only once they cannot change the order: when the packs
+     * named are the same whether the best probability still to come is as low as the best found or as high as the most
+     * that any pack could have.
+     */
     List<Pack> best(int least, int most, int offers) {
         List<Pack> pool = new ArrayList<>();
-        for (int count = least; count <= Math.min(most, thickness.length); count++) {
+        int largest = Math.min(most, thickness.length);
+        for (int count = least; count <= largest; count++) {
             List<Pack> found = new ArrayList<>();
             extend(new int[count], 0, 0, 0, 0, found);
             pool.addAll(ranked(found, offers));
-            long sure =
-                    pool.stream().filter(pack -> 1 - pack.probability() < TIE).count();
-            if (sure >= offers) {
-                break;
+            if (count < largest && pool.size() >= offers) {
+                List<Pack> cautious = inOrder(pool, offers, ceiling(count + 1, largest));
+                if (cautious.size() == offers && cautious.equals(inOrder(pool, offers, 0))) {
+                    return cautious;
+                }
             }
         }
-        return inOrder(pool, offers);
+        return inOrder(pool, offers, 0);
+    }
+
+    /** No pack of these sizes is likelier than this: best place, least doubt, most degrees of freedom. */
+    private double ceiling(int fewest, int most) {
+        double[] variances = sorted.stream()
+                .mapToDouble(piece -> piece.u() * piece.u())
+                .sorted()
+                .toArray();
+        double variance = 0;
+        for (int i = variances.length - most; i < variances.length; i++) {
+            variance += variances[i];
+        }
+        double u = prediction.u(0);
+        double freedom = prediction.freedom(prediction.u(variance));
+        double thinnest = smallest[fewest];
+        double thickest = smallest[thickness.length] - smallest[thickness.length - most];
+        double there = prediction.limits().closed()
+                ? (prediction.limits().low() + prediction.limits().high()) / 2
+                : prediction.clearance(
+                        prediction.remoteness(thinnest) < prediction.remoteness(thickest) ? thinnest : thickest);
+        return Conformity.probability(there, u, freedom, prediction.limits());
     }
 
     private void extend(int[] at, int depth, int from, double sum, double variance, List<Pack> found) {
@@ -178,12 +206,13 @@ final class PackSearch {
         return ranked;
     }
 
-    private List<Pack> inOrder(List<Pack> pool, int offers) {
+    /** Names packs one by one; ties are taken against the best left, or against a better one that may be to come. */
+    private List<Pack> inOrder(List<Pack> pool, int offers, double toCome) {
         List<Pack> left = new ArrayList<>(pool);
         left.sort(Comparator.comparingDouble(Pack::probability).reversed());
         List<Pack> order = new ArrayList<>();
         while (order.size() < offers && !left.isEmpty()) {
-            double best = left.get(0).probability();
+            double best = Math.max(toCome, left.get(0).probability());
             int fewest = Integer.MAX_VALUE;
             List<Pack> ties = new ArrayList<>();
             for (Pack pack : left) {
@@ -197,6 +226,9 @@ final class PackSearch {
                 if (pack.at.length == fewest) {
                     ties.add(pack);
                 }
+            }
+            if (ties.isEmpty()) {
+                return order;
             }
             Pack chosen = ties.stream().min(this::compareTies).orElseThrow();
             order.add(chosen);

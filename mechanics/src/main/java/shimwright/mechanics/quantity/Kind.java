@@ -6,6 +6,8 @@ public enum Kind {
     LENGTH("a length", "m"),
     AREA("an area", "m²"),
     VOLUME("a volume", "m³"),
+    /** Volume per time; of a gas at stated reference conditions. */
+    FLOW("a flow", "m³/s"),
     ANGLE("an angle", "rad"),
     TIME("a time", "s"),
     SPEED("a speed", "m/s"),

@@ -218,11 +218,16 @@ public final class Quantities {
 
     /** A value with as many digits as it needs, up to six: for limits and examples. */
     public static String brief(double si, Unit unit) {
-        BigDecimal value = new BigDecimal(unit.fromSi(si)).round(new MathContext(6, RoundingMode.HALF_UP));
+        return brief(si, unit, 6);
+    }
+
+    /** A value with as many digits as it needs, up to a number of significant ones. */
+    public static String brief(double si, Unit unit, int digits) {
+        BigDecimal value = new BigDecimal(unit.fromSi(si)).round(new MathContext(digits, RoundingMode.HALF_UP));
         BigDecimal shown = value.signum() == 0 ? BigDecimal.ZERO : value.stripTrailingZeros();
         int magnitude = shown.precision() - shown.scale();
-        String digits = magnitude > 9 || magnitude < -6 ? shown.toString() : shown.toPlainString();
-        return digits + gap(unit) + unit.symbol();
+        String text = magnitude > 9 || magnitude < -6 ? shown.toString() : shown.toPlainString();
+        return text + gap(unit) + unit.symbol();
     }
 
     private static BigDecimal rounded(double number, int decimals) {

@@ -38,6 +38,7 @@ public enum UnitSystem {
         map.put(Kind.LENGTH, new Display(Units.MM, 3));
         map.put(Kind.AREA, new Display(Units.MM2, 1));
         map.put(Kind.VOLUME, new Display(Units.LITRE, 2));
+        map.put(Kind.FLOW, new Display(Units.CM3_PER_MINUTE, 2));
         map.put(Kind.ANGLE, new Display(Units.DEGREE, 3));
         map.put(Kind.TIME, new Display(Units.SECOND, 0));
         map.put(Kind.SPEED, new Display(Units.KM_PER_HOUR, 1));

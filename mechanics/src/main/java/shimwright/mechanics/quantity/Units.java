@@ -58,6 +58,11 @@ public final class Units {
     public static final Unit M3 = add(Kind.VOLUME, "m³", 1, SI);
     public static final Unit IN3 = add(Kind.VOLUME, "in³", INCH * INCH * INCH, SP811, "cu in");
 
+    public static final Unit CM3_PER_MINUTE = add(Kind.FLOW, "cm³/min", 1e-6 / 60, SI, "mL/min", "cc/min", "ccm");
+    public static final Unit LITRE_PER_MINUTE = add(Kind.FLOW, "L/min", 1e-3 / 60, SI);
+    public static final Unit LITRE_PER_HOUR = add(Kind.FLOW, "L/h", 1e-3 / 3600, SI);
+    public static final Unit M3_PER_S = add(Kind.FLOW, "m³/s", 1, SI);
+
     public static final Unit DEGREE = add(Kind.ANGLE, "°", Math.PI / 180, SI, "deg", "degree", "degrees");
     public static final Unit RADIAN = add(Kind.ANGLE, "rad", 1, SI);
     public static final Unit MILLIRADIAN = add(Kind.ANGLE, "mrad", 1e-3, SI);
@@ -89,6 +94,11 @@ public final class Units {
     public static final Unit LBF = add(Kind.FORCE, "lbf", POUND_FORCE, SP811, "lb", "lbs");
 
     public static final Unit KGF = add(Kind.FORCE, "kgf", GRAVITY, SP811, "kp");
+    public static final Unit US_TON_FORCE =
+            add(Kind.FORCE, "US ton", 2000 * POUND_FORCE, SP811, "short ton", "US tonf");
+    public static final Unit LONG_TON_FORCE =
+            add(Kind.FORCE, "long ton", 2240 * POUND_FORCE, SP811, "UK ton", "UK tonf");
+    public static final Unit TONNE_FORCE = add(Kind.FORCE, "tf", 1000 * GRAVITY, SP811, "metric ton", "tonne");
     public static final Unit OUNCE_FORCE = add(Kind.FORCE, "ozf", POUND_FORCE / 16, SP811, "oz");
     public static final Unit NM = add(Kind.TORQUE, "N·m", 1, SI);
     public static final Unit LBF_FT =
@@ -116,6 +126,10 @@ public final class Units {
     public static final Unit KILOWATT = add(Kind.POWER, "kW", 1e3, SI);
     public static final Unit WATT = add(Kind.POWER, "W", 1, SI);
     public static final Unit HORSEPOWER = add(Kind.POWER, "hp", 550 * POUND_FORCE * FOOT, SP811 + ", 550 ft·lbf/s");
+    /** Pressure times volume per time: how a leak is stated without a reference temperature. */
+    public static final Unit MBAR_LITRE_PER_S = add(Kind.POWER, "mbar·L/s", 0.1, SI);
+
+    public static final Unit PASCAL_M3_PER_S = add(Kind.POWER, "Pa·m³/s", 1, SI);
     public static final Unit METRIC_HORSEPOWER = add(Kind.POWER, "PS", 75 * GRAVITY, SP811);
 
     public static final Unit CELSIUS = temperature("°C", 1, 273.15, "degC", "C", "deg C");

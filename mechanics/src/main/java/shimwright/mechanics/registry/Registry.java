@@ -5,11 +5,30 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import shimwright.mechanics.axial.AxialSheets;
+import shimwright.mechanics.bearing.BearingSheets;
+import shimwright.mechanics.fit.Fits;
+import shimwright.mechanics.lifting.Lifting;
+import shimwright.mechanics.oil.OilSheets;
+import shimwright.mechanics.seal.SealSheets;
+import shimwright.mechanics.spring.SpringSheets;
+import shimwright.mechanics.synchro.SynchroSheets;
+import shimwright.mechanics.thread.ThreadSheets;
+import shimwright.mechanics.tooth.ToothSheets;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Every worksheet by name. A topic adds itself with one line. */
 public final class Registry {
-    private static final List<Worksheet<?, ?>> ALL = Stream.of(AxialSheets.ALL)
+    private static final List<Worksheet<?, ?>> ALL = Stream.<List<Worksheet<?, ?>>>of(
+                    AxialSheets.ALL,
+                    BearingSheets.ALL,
+                    Fits.SHEETS,
+                    Lifting.ALL,
+                    OilSheets.ALL,
+                    SealSheets.ALL,
+                    SpringSheets.ALL,
+                    SynchroSheets.ALL,
+                    ThreadSheets.ALL,
+                    ToothSheets.ALL)
             .flatMap(List::stream)
             .sorted(Comparator.comparing(Worksheet::name))
             .toList();

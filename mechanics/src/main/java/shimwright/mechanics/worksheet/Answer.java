@@ -51,9 +51,15 @@ public record Answer(
         json.put("expression", line.expression());
         json.put("value", line.value());
         json.put("unit", line.kind().siSymbol());
-        json.put("text", Quantities.print(line.value(), line.kind(), system));
+        json.put("text", finely(line));
         json.put("source", line.source());
         return json;
+    }
+
+    /** One digit more than a result, so that the working can be followed. */
+    private String finely(Line line) {
+        UnitSystem.Display display = system.display(line.kind());
+        return Quantities.print(line.value(), display.unit(), display.decimals() + 1);
     }
 
     /** The same for a person: results, doubt by input, working, cautions. */
@@ -68,7 +74,7 @@ public record Answer(
                 if (!line.expression().isEmpty()) {
                     out.append(" = ").append(line.expression());
                 }
-                out.append(" = ").append(Quantities.print(line.value(), line.kind(), system));
+                out.append(" = ").append(finely(line));
                 out.append(line.source().isEmpty() ? "" : "   [" + line.source() + "]")
                         .append('\n');
             }

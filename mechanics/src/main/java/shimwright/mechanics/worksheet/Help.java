@@ -72,7 +72,7 @@ public final class Help {
         String what = switch (leaf.shape()) {
             case QUANTITY, OPTIONAL_QUANTITY -> {
                 Unit unit = leaf.display(system).unit();
-                yield (unit.symbol().isEmpty() ? "number" : "in " + unit.symbol()) + limits(leaf.range(), unit);
+                yield (unit.symbol().isEmpty() ? "number" : unit.symbol()) + limits(leaf.range(), unit);
             }
             case WHOLE_NUMBER ->
                 "whole number" + limits(leaf.range(), leaf.display(system).unit());

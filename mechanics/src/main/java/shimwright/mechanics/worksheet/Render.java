@@ -152,7 +152,7 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
             out.append(list.isEmpty() ? "none\n" : "\n");
             for (int i = 0; i < list.size(); i++) {
                 out.append(indent).append("  ").append(i + 1).append(".\n");
-                text(field.entry().children(), list.get(i), indent + "     ", "", out);
+                text(field.entry().children(), list.get(i), indent + "     ", path + "[].", out);
             }
         } else if (value instanceof List<?> list) {
             List<String> items = new ArrayList<>();
@@ -176,7 +176,7 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
             out.append(indent)
                     .append(part.name())
                     .append(": ")
-                    .append(Quantities.brief(part.part() + display.unit().offset(), display.unit()))
+                    .append(Quantities.brief(part.part() + display.unit().offset(), display.unit(), 2))
                     .append(", ")
                     .append(Math.round(100 * part.share()))
                     .append(" % of the doubt\n");

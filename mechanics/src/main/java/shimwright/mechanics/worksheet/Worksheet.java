@@ -89,7 +89,8 @@ public record Worksheet<C extends Record, R extends Record>(
     }
 
     private Outcome<Answer> finished(Worked<R> worked, Propagation propagated, UnitSystem system) {
-        if (!Render.finite(outputs(), worked.result())) {
+        boolean finite = worked.working().stream().allMatch(line -> Double.isFinite(line.value()));
+        if (!finite || !Render.finite(outputs(), worked.result())) {
             return Outcome.refused(
                     name, "these inputs give no finite result", "Look for a value that is far too large or too small");
         }

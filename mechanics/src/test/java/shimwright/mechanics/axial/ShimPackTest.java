@@ -3,6 +3,8 @@ package shimwright.mechanics.axial;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -197,7 +199,7 @@ class ShimPackTest {
         return drawer;
     }
 
-    @Property(tries = 400)
+    @Property(tries = 600)
     void theSearchIsExact(@ForAll long seed) {
         Random random = new Random(seed);
         List<Piece> drawer = random(random, 1 + random.nextInt(11), 1 + random.nextInt(4));
@@ -224,23 +226,26 @@ class ShimPackTest {
 
     @Test
     void fortyPiecesAndPacksOfSixAreSearchedInATwinkle() {
-        List<Piece> drawer = random(new Random(7), 40, 1);
-        Bench bench = new Bench(0.3, 0.005, 6, 1.9, -1, 0.02, 0.08, drawer, 1, 6);
-        Bench awkward = new Bench(0.3, 0.02, 2, 1.9, -1, 0.02, 0.08, random(new Random(8), 40, 5), 4, 6);
-        long best = Long.MAX_VALUE;
-        long bestAwkward = Long.MAX_VALUE;
-        for (int i = 0; i < 12; i++) {
-            long start = System.nanoTime();
+        // doubts too large for certainty, so that no size of pack can be left out
+        Bench alike = new Bench(0.3, 0.02, 6, 1.9, -1, 0.02, 0.08, random(new Random(7), 40, 1), 1, 6);
+        Bench mixed = new Bench(0.3, 0.02, 2, 1.9, -1, 0.02, 0.08, random(new Random(8), 40, 5), 1, 6);
+        double alikeMs = leastMilliseconds(alike);
+        double mixedMs = leastMilliseconds(mixed);
+        System.out.printf("40 pieces, packs of 1 to 6: %.1f ms; with mixed doubts %.1f ms%n", alikeMs, mixedMs);
+        assertThat(alikeMs).isLessThan(100);
+        assertThat(mixedMs).isLessThan(300);
+    }
+
+    /** Processor time, so that a busy machine does not matter. */
+    private static double leastMilliseconds(Bench bench) {
+        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
+        long least = Long.MAX_VALUE;
+        for (int i = 0; i < 15; i++) {
+            long start = clock.getCurrentThreadCpuTime();
             assertThat(bench.result().offers()).hasSize(3);
-            best = Math.min(best, System.nanoTime() - start);
-            start = System.nanoTime();
-            assertThat(awkward.result().offers()).hasSize(3);
-            bestAwkward = Math.min(bestAwkward, System.nanoTime() - start);
+            least = Math.min(least, clock.getCurrentThreadCpuTime() - start);
         }
-        System.out.printf(
-                "40 pieces, packs of 1-6: %.1f ms; few rounds, mixed doubts: %.1f ms%n", best / 1e6, bestAwkward / 1e6);
-        assertThat(best).isLessThan(100_000_000L);
-        assertThat(bestAwkward).isLessThan(1_000_000_000L);
+        return least / 1e6;
     }
 
     /** Every subset, judged and ordered by the rule as written, without any short cut. */

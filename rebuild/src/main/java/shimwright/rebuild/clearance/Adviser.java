@@ -1,15 +1,18 @@
 package shimwright.rebuild.clearance;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import shimwright.mechanics.axial.PackOffer;
 import shimwright.mechanics.axial.Piece;
 import shimwright.mechanics.axial.ShimPack;
 import shimwright.mechanics.axial.ShimPackCase;
 import shimwright.mechanics.axial.ShimPackResult;
+import shimwright.mechanics.conformity.Conformity;
+import shimwright.mechanics.conformity.Limits;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.Kind;
@@ -34,13 +37,15 @@ final class Adviser {
 
     private Adviser() {}
 
-    static Advice advise(Unit unit, Clearance clearance, Job job, Shop shop, Reading trial, Map<String, List<PieceIn>> proposed) {
+    static Advice advise(
+            Unit unit, Clearance clearance, Job job, Shop shop, Reading trial, Map<String, List<PieceIn>> proposed) {
         Measured measured = Objects.requireNonNull(trial.measured());
         Position own = clearance.positions().get(0);
         Working working = new Working();
         double value = measured.value();
         double variance = measured.u() * measured.u();
-        for (Position other : clearance.positions().subList(1, clearance.positions().size())) {
+        for (Position other :
+                clearance.positions().subList(1, clearance.positions().size())) {
             List<PieceIn> pieces = proposed.containsKey(other.id())
                     ? Objects.requireNonNull(proposed.get(other.id()))
                     : job.packIn(other.id()).map(said -> said.what().pieces()).orElse(List.of());
@@ -56,8 +61,20 @@ final class Adviser {
                 variance += other.effect() * other.effect() * doubt;
             }
         }
-        List<Shop.Piece> drawer = shop.usable(own.family(), unit.shimFamily(own.family()).spread());
+        Set<String> places = new TreeSet<>(proposed.keySet());
+        places.add(own.id());
+        List<Shop.Piece> drawer =
+                shop.usable(own.family(), unit.shimFamily(own.family()).spread(), in(job, places));
         return ask(clearance, own, trial, working, value, Math.sqrt(variance), measured.nu(), drawer);
+    }
+
+    /** Pieces of this unit that come free when these places are chosen anew. */
+    static List<String> in(Job job, Set<String> places) {
+        return places.stream()
+                .flatMap(place -> job.packIn(place).stream())
+                .flatMap(said -> said.what().pieces().stream())
+                .map(PieceIn::piece)
+                .toList();
     }
 
     private static Advice ask(
@@ -90,8 +107,7 @@ final class Adviser {
         if (outcome instanceof Outcome.Ok<Worked<ShimPackResult>> ok) {
             ShimPackResult result = working.include(ok.value());
             Worked<ShimPackResult> done = working.worked(result);
-            return new Advice(
-                    own, result, drawer, value, u, before, done.working(), done.cautions(), List.of());
+            return new Advice(own, result, drawer, value, u, before, done.working(), done.cautions(), List.of());
         }
         return new Advice(own, null, drawer, value, u, before, before, List.of(), outcome.refusals());
     }
@@ -103,7 +119,9 @@ final class Adviser {
      */
     static Outcome<Worked<PackOffer>> judge(Clearance clearance, Advice advice, Reading trial, List<PieceIn> pieces) {
         Position own = advice.position();
-        List<Piece> only = pieces.stream().map(p -> new Piece(p.piece(), p.thickness(), p.u())).toList();
+        List<Piece> only = pieces.stream()
+                .map(p -> new Piece(p.piece(), p.thickness(), p.u()))
+                .toList();
         double nu = Objects.requireNonNull(trial.measured()).nu();
         Outcome<Worked<ShimPackResult>> outcome = ShimPack.work(new ShimPackCase(
                 advice.measured(),
@@ -120,31 +138,52 @@ final class Adviser {
                 only.size(),
                 1));
         return outcome.map(worked -> {
-            List<Line> lines = new ArrayList<>(advice.before());
-            lines.addAll(worked.working());
-            PackOffer offer = worked.result().offers().stream()
+            Working working = new Working();
+            working.include(new Worked<>(advice, advice.before(), List.of()));
+            ShimPackResult result = working.include(worked);
+            PackOffer offer = result.offers().stream()
                     .findFirst()
-                    .orElseGet(() -> outside(advice, trial, own, pieces, nu));
-            return new Worked<>(offer, lines, worked.cautions());
+                    .orElseGet(() -> outside(clearance, advice, trial, pieces, nu, working));
+            return working.worked(offer);
         });
     }
 
     /** A pack that the worksheet does not offer because it leaves the nominal outside. */
     private static PackOffer outside(
-            Advice advice, Reading trial, Position own, List<PieceIn> pieces, double nu) {
-        double thickness = pieces.stream().mapToDouble(PieceIn::thickness).sum();
+            Clearance clearance, Advice advice, Reading trial, List<PieceIn> pieces, double nu, Working working) {
+        Position own = advice.position();
+        double thickness = working.line(
+                "pack",
+                pieces.stream().map(PieceIn::piece).collect(Collectors.joining(" + ")),
+                pieces.stream().mapToDouble(PieceIn::thickness).sum(),
+                Kind.LENGTH);
         double uPack = Math.sqrt(pieces.stream().mapToDouble(p -> p.u() * p.u()).sum());
-        double u = Math.hypot(
-                advice.u(), own.effect() * Math.hypot(uPack, trial.thicknessDoubt(own.id())));
-        double predicted = advice.measured() + own.effect() * (thickness - trial.thickness(own.id()));
+        double predicted = working.line(
+                "clearance",
+                "measured + effect × (pack − trial)",
+                advice.measured() + own.effect() * (thickness - trial.thickness(own.id())),
+                Kind.LENGTH);
+        double u = working.line(
+                "u",
+                "√(u measured² + effect² × (u pack² + u trial²))",
+                Math.hypot(advice.u(), own.effect() * Math.hypot(uPack, trial.thicknessDoubt(own.id()))),
+                Kind.LENGTH,
+                "JCGM 100:2008 5.1.2");
+        double freedom = Double.isInfinite(nu) ? nu : nu * Math.pow(u / advice.u(), 4);
+        double probability = working.line(
+                "probability",
+                "chance of lying within the limits",
+                Conformity.probability(predicted, u, freedom, new Limits(clearance.lower(), clearance.upper())),
+                Kind.NUMBER,
+                "JCGM 106:2012 7.4");
         return new PackOffer(
                 pieces.stream().map(PieceIn::piece).toList(),
                 thickness,
                 uPack,
                 predicted,
                 u,
-                nu,
-                0,
+                freedom,
+                probability,
                 Verdict.OUT,
                 0);
     }

@@ -49,10 +49,7 @@ final class Closer {
             finding = finding(difference, joint);
         }
         double hot = working.line(
-                "at working heat",
-                "clearance + growth",
-                measured.value() + clearance.growth(),
-                Kind.LENGTH);
+                "at working heat", "clearance + growth", measured.value() + clearance.growth(), Kind.LENGTH);
         return new Closing(
                 reading.phase(),
                 measured.value(),
@@ -64,7 +61,7 @@ final class Closer {
                 joint,
                 finding,
                 hot,
-                advice(verdict, finding),
+                advice(verdict, finding, predicted.isPresent()),
                 working.worked(verdict).working());
     }
 
@@ -77,14 +74,15 @@ final class Closer {
                 : "Less play than predicted, beyond the doubt of both readings: not seated, a burr, dirt between the pieces, or a wrong piece.";
     }
 
-    private static String advice(Verdict verdict, String finding) {
+    private static String advice(Verdict verdict, String finding, boolean foretold) {
         if (!finding.isEmpty()) {
             return "Not what was predicted. Find out why before anything is closed.";
         }
         return switch (verdict) {
-            case IN -> "In, and as predicted. Accept it.";
+            case IN -> foretold ? "In, and as predicted. Accept it." : "In. Accept it.";
             case OUT -> "Out. Do not close on it: look at the seat and the pieces, then choose again.";
-            case NOT_PROVEN -> "Inside by the number, but the doubt reaches over the limit. Read more rounds, or take a finer gauge.";
+            case NOT_PROVEN ->
+                "Inside by the number, but the doubt reaches over the limit. Read more rounds, or take a finer gauge.";
         };
     }
 }

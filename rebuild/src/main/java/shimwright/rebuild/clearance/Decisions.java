@@ -5,6 +5,7 @@ import java.util.Optional;
 import shimwright.mechanics.axial.PackOffer;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.working.Worked;
 import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session.Advice;
@@ -26,7 +27,8 @@ public final class Decisions {
      * @param session the session; its trial reading must have settled
      * @param pieces the pieces chosen
      * @param because why, where the pack is not proven to come out in; may be empty for one that is
-     * @return refused without a settled reading, with no or too many pieces, or unproven without a reason
+     * @return refused without a settled reading, with too few or too many pieces, with pieces that do not lie even and
+     *     free in the drawer of that place, or unproven without a reason
      */
     public static Outcome<PackChosen> choose(Session session, List<PieceIn> pieces, String because) {
         Advice advice = session.advice();
@@ -45,6 +47,16 @@ public final class Decisions {
                     position.where(),
                     pieces.size() + (pieces.size() == 1 ? " piece" : " pieces") + " chosen, " + wanted + " can go in",
                     "Tap one of the packs on offer, or choose pieces");
+        }
+        List<Refusal> strange = pieces.stream()
+                .filter(piece -> advice.drawer().stream().noneMatch(p -> p.id().equals(piece.piece())))
+                .map(piece -> new Refusal(
+                        "piece " + piece.piece(),
+                        "it does not lie ready in the drawer for this place",
+                        "Take one that is on offer, or measure it again first"))
+                .toList();
+        if (!strange.isEmpty()) {
+            return Outcome.refused(strange);
         }
         Outcome<Worked<PackOffer>> judged = Adviser.judge(session.clearance(), advice, session.trial(), pieces);
         return judged.flatMap(worked -> chosen(session.clearance(), advice, pieces, worked, because));

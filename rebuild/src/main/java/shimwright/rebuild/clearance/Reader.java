@@ -17,6 +17,7 @@ import shimwright.mechanics.measure.Outliers;
 import shimwright.mechanics.measure.Statistics;
 import shimwright.mechanics.measure.Uncertainties;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Units;
@@ -25,6 +26,7 @@ import shimwright.mechanics.working.Working;
 import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.job.Shop.Gauge;
 import shimwright.rebuild.unit.Clearance;
+import shimwright.rebuild.unit.Clearance.Method;
 
 /** Rounds to clearance: picks the worksheet by the way it is read, and turns the reading into the clearance. */
 final class Reader {
@@ -33,19 +35,47 @@ final class Reader {
 
     private Reader() {}
 
-    /** What the rounds say; the rounds as read, in m. */
+    /**
+     * What the rounds say.
+     *
+     * @param rounds as read, m
+     * @return refused where a round has other than the places, or other than the two feelers, that it must have
+     */
     static Outcome<Measured> read(Clearance clearance, Gauge gauge, List<List<Double>> rounds) {
+        List<Refusal> faults = faults(clearance, rounds);
+        if (!faults.isEmpty()) {
+            return Outcome.refused(faults);
+        }
         GaugeData data = new GaugeData(gauge.step(), gauge.errorLimit(), gauge.retrace(), gauge.repeatability());
         return switch (clearance.method()) {
-            case TRAVEL -> EndPlay.work(new EndPlayCase(
-                            rounds, data, clearance.settleWithin(), clearance.rounds(), 0.0, null, TILT_ALONE))
-                    .map(worked -> travel(clearance, worked));
-            case SERIES -> Readings.work(
-                            new ReadingsCase(rounds, data, clearance.settleWithin(), clearance.rounds()))
-                    .map(worked -> series(clearance, worked));
+            case TRAVEL ->
+                EndPlay.work(new EndPlayCase(
+                                rounds, data, clearance.settleWithin(), clearance.rounds(), 0.0, null, TILT_ALONE))
+                        .map(worked -> travel(clearance, worked));
+            case SERIES ->
+                Readings.work(new ReadingsCase(rounds, data, clearance.settleWithin(), clearance.rounds()))
+                        .map(worked -> series(clearance, worked));
             case PLACES -> Outcome.ok(places(clearance, data, rounds.get(rounds.size() - 1)));
             case FEELER -> Outcome.ok(feeler(clearance, rounds));
         };
+    }
+
+    private static List<Refusal> faults(Clearance clearance, List<List<Double>> rounds) {
+        List<Refusal> faults = new ArrayList<>();
+        for (int i = 0; i < rounds.size(); i++) {
+            int values = rounds.get(i).size();
+            String place = "round " + (i + 1);
+            if (clearance.method() == Method.PLACES && values != clearance.indicators()) {
+                faults.add(new Refusal(
+                        place, values + " of " + clearance.indicators() + " places read", "Read every place once"));
+            } else if (clearance.method() == Method.FEELER && values != 2) {
+                faults.add(new Refusal(
+                        place,
+                        values + (values == 1 ? " feeler tried" : " feelers tried"),
+                        "Give the thickest that enters and the thinnest that does not"));
+            }
+        }
+        return faults;
     }
 
     /**
@@ -56,7 +86,10 @@ final class Reader {
     private static Measured places(Clearance clearance, GaugeData gauge, List<Double> places) {
         Working working = new Working();
         double value = working.line(
-                "mean of " + places.size() + " places", "sum / n", Statistics.mean(places), Kind.LENGTH,
+                "mean of " + places.size() + " places",
+                "sum / n",
+                Statistics.mean(places),
+                Kind.LENGTH,
                 "JCGM 100:2008 4.2.1");
         double range = working.line("spread", "largest − smallest", Statistics.range(places), Kind.LENGTH);
         List<Contribution> parts = List.of(
@@ -67,8 +100,9 @@ final class Reader {
                 Contribution.of("retrace", Uncertainties.rectangular(gauge.retrace()), Double.POSITIVE_INFINITY));
         Budget budget = Budget.of(parts);
         working.line("u", "root of the sum of squares of the parts", budget.u(), Kind.LENGTH, "JCGM 100:2008 5.1.2");
-        List<Integer> odd =
-                Outliers.odd(places, clearance.settleWithin()).stream().map(i -> i + 1).toList();
+        List<Integer> odd = Outliers.odd(places, clearance.settleWithin()).stream()
+                .map(i -> i + 1)
+                .toList();
         boolean even = range <= clearance.settleWithin() + 1e-9;
         String advice = !odd.isEmpty()
                 ? "Place " + odd.stream().map(String::valueOf).collect(Collectors.joining(", "))
@@ -82,16 +116,7 @@ final class Reader {
         return measured(
                 clearance,
                 working,
-                new Raw(
-                        value,
-                        seating,
-                        1,
-                        places.size(),
-                        seating == Seating.SETTLED ? 0 : 1,
-                        0,
-                        odd,
-                        budget,
-                        advice));
+                new Raw(value, seating, 1, places.size(), seating == Seating.SETTLED ? 0 : 1, 0, odd, budget, advice));
     }
 
     private static Measured travel(Clearance clearance, Worked<EndPlayResult> worked) {
@@ -191,7 +216,10 @@ final class Reader {
         working.line("thinnest that does not enter", "smallest of the rounds", not, Kind.LENGTH);
         double value = working.line("reading", "middle between the two", (enters + not) / 2, Kind.LENGTH);
         double u = working.line(
-                "u(reading)", "half the difference / √3", Math.abs(not - enters) / 2 / Math.sqrt(3), Kind.LENGTH,
+                "u(reading)",
+                "half the difference / √3",
+                Math.abs(not - enters) / 2 / Math.sqrt(3),
+                Kind.LENGTH,
                 "JCGM 100:2008 4.3.7");
         int more = Math.max(0, clearance.rounds() - rounds.size());
         Seating seating = !agree ? Seating.SCATTERED : more > 0 ? Seating.TOO_FEW : Seating.SETTLED;
@@ -202,7 +230,6 @@ final class Reader {
                         : "The feelers agree.";
         Budget budget = Budget.of(List.of(Contribution.of("feeler steps", u, Double.POSITIVE_INFINITY)));
         List<Integer> odd = new ArrayList<>();
-        return measured(
-                clearance, working, new Raw(value, seating, 1, rounds.size(), more, 0, odd, budget, advice));
+        return measured(clearance, working, new Raw(value, seating, 1, rounds.size(), more, 0, odd, budget, advice));
     }
 }

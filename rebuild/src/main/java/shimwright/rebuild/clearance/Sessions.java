@@ -49,17 +49,18 @@ public final class Sessions {
         Clearance clearance = Etched.of(unit.clearance(id), job);
         Gauge gauge = shop.gauge(clearance.gauge()).orElse(null);
         Map<String, PackChosen> chosen = job.packOf(id);
-        Reading trial = reading(job, clearance, gauge, Phase.TRIAL, Map.of());
-        Reading last = reading(job, clearance, gauge, Phase.FINAL, fitted(job, clearance));
-        Reading again = reading(job, clearance, gauge, Phase.AGAIN, fitted(job, clearance));
+        Reading trial = reading(unit, job, clearance, gauge, Phase.TRIAL, Map.of());
+        Reading last = reading(unit, job, clearance, gauge, Phase.FINAL, fitted(job, clearance));
+        Reading again = reading(unit, job, clearance, gauge, Phase.AGAIN, fitted(job, clearance));
         Said<ClearanceAccepted> accepted = job.accepted().get(id);
-        String reopened = accepted == null
-                ? ""
-                : Reopened.since(job, unit, id, accepted).orElse("");
+        String reopened =
+                accepted == null ? "" : Reopened.since(job, unit, id, accepted).orElse("");
         Said<ClearanceAccepted> stands = reopened.isEmpty() ? accepted : null;
         boolean trialWanted = hasStep(unit, id, Phase.TRIAL);
         Advice advice = settled(trial) ? Adviser.advise(unit, clearance, job, shop, trial, proposed) : null;
-        boolean wantAgain = hasStep(unit, id, Phase.AGAIN) && stands != null && stands.what().phase() != Phase.AGAIN
+        boolean wantAgain = hasStep(unit, id, Phase.AGAIN)
+                && stands != null
+                && stands.what().phase() != Phase.AGAIN
                 && againIsDue(unit, job, id);
         Reading judged = wantAgain || (stands != null && !again.rounds().isEmpty()) ? again : last;
         Closing closing = settled(judged) ? Closer.close(clearance, judged, predicted(job, clearance)) : null;
@@ -101,20 +102,27 @@ public final class Sessions {
     private static Map<String, List<PieceIn>> fitted(Job job, Clearance clearance) {
         Map<String, List<PieceIn>> fitted = new LinkedHashMap<>();
         for (Position position : clearance.positions()) {
-            job.packIn(position.id()).ifPresent(said -> fitted.put(position.id(), said.what().pieces()));
+            job.packIn(position.id())
+                    .ifPresent(said -> fitted.put(position.id(), said.what().pieces()));
         }
         return fitted;
     }
 
     private static Optional<PackChosen> predicted(Job job, Clearance clearance) {
-        return Optional.ofNullable(job.packOf(clearance.id()).get(clearance.positions().get(0).id()));
+        return Optional.ofNullable(
+                job.packOf(clearance.id()).get(clearance.positions().get(0).id()));
     }
 
     private static Reading reading(
-            Job job, Clearance clearance, @Nullable Gauge gauge, Phase phase, Map<String, List<PieceIn>> fallback) {
+            Unit unit,
+            Job job,
+            Clearance clearance,
+            @Nullable Gauge gauge,
+            Phase phase,
+            Map<String, List<PieceIn>> fallback) {
         Said<Entry.PackIn> in = job.packsIn().get(new Place(clearance.id(), phase));
         Map<String, List<PieceIn>> pack = in == null ? fallback : in.what().pieces();
-        List<Said<Entry.RoundRead>> rounds = job.roundsOf(clearance.id(), phase);
+        List<Said<Entry.RoundRead>> rounds = Reopened.rounds(job, unit, clearance.id(), phase);
         if (rounds.isEmpty()) {
             return new Reading(phase, pack, rounds, null, List.of());
         }
@@ -122,16 +130,35 @@ public final class Sessions {
             return new Reading(phase, pack, rounds, null, List.of(Etched.refusal(clearance)));
         }
         if (gauge == null) {
-            return new Reading(phase, pack, rounds, null, List.of(new Refusal(
-                    "gauge " + clearance.gauge(),
-                    "the shop has no data of this gauge, so its doubt is not known",
-                    "Enter its step and error limit in the shop")));
+            return new Reading(
+                    phase,
+                    pack,
+                    rounds,
+                    null,
+                    List.of(new Refusal(
+                            "gauge " + clearance.gauge(),
+                            "the shop has no data of this gauge, so its doubt is not known",
+                            "Enter its step and error limit in the shop")));
+        }
+        List<Refusal> unnamed = phase == Phase.TRIAL ? unnamed(clearance, pack) : List.of();
+        if (!unnamed.isEmpty()) {
+            return new Reading(phase, pack, rounds, null, unnamed);
         }
         List<List<Double>> values = new ArrayList<>();
         rounds.forEach(round -> values.add(round.what().values()));
         Outcome<Measured> outcome = Reader.read(clearance, gauge, values);
         Measured measured = outcome instanceof Outcome.Ok<Measured> ok ? ok.value() : null;
         return new Reading(phase, pack, rounds, measured, outcome.refusals());
+    }
+
+    /** Places that must hold a piece and of which none is named: it would be taken for a thickness of nothing. */
+    private static List<Refusal> unnamed(Clearance clearance, Map<String, List<PieceIn>> pack) {
+        return clearance.positions().stream()
+                .filter(position -> position.fewest() > 0
+                        && pack.getOrDefault(position.id(), List.of()).isEmpty())
+                .map(position -> new Refusal(
+                        position.where(), "it is not said which piece is in", "Say which pieces are in, then read"))
+                .toList();
     }
 
     private static Stage stage(
@@ -150,7 +177,7 @@ public final class Sessions {
             return settled(judged) ? Stage.ACCEPT_AGAIN : Stage.READ_AGAIN;
         }
         if (chosen.isEmpty() && trialWanted) {
-            if (trial.pack().isEmpty()) {
+            if (!unnamed(clearance, trial.pack()).isEmpty()) {
                 return Stage.TRIAL_PACK;
             }
             return settled(trial) ? Stage.CHOOSE : Stage.READ_TRIAL;

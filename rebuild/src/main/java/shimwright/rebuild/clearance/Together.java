@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -56,13 +55,16 @@ public record Together(
             boolean grown = true;
             while (grown) {
                 grown = unit.type().settingOrder().stream()
-                        .filter(other -> !group.contains(other) && group.stream().anyMatch(g -> share(unit, g, other)))
+                        .filter(other ->
+                                !group.contains(other) && group.stream().anyMatch(g -> share(unit, g, other)))
                         .map(group::add)
                         .reduce(false, (a, b) -> a || b);
             }
             seen.addAll(group);
             if (group.size() > 1) {
-                groups.add(unit.type().settingOrder().stream().filter(group::contains).toList());
+                groups.add(unit.type().settingOrder().stream()
+                        .filter(group::contains)
+                        .toList());
             }
         }
         return List.copyOf(groups);
@@ -72,6 +74,22 @@ public record Together(
         Set<String> of = new LinkedHashSet<>();
         unit.clearance(a).positions().forEach(p -> of.add(p.id()));
         return unit.clearance(b).positions().stream().anyMatch(p -> of.contains(p.id()));
+    }
+
+    /** True where a whole group is read with trial pieces and its packs are not all chosen. */
+    public static boolean due(Unit unit, Job job, Shop shop) {
+        for (List<String> group : groups(unit)) {
+            List<Session> sessions =
+                    group.stream().map(id -> Sessions.of(unit, job, shop, id)).toList();
+            boolean read = sessions.stream()
+                    .map(Session::trial)
+                    .map(Reading::measured)
+                    .allMatch(m -> m != null && m.settled());
+            if (read && sessions.stream().anyMatch(session -> session.chosen().isEmpty())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The choice for one group as it stands. */
@@ -84,9 +102,7 @@ public record Together(
             Session session = Sessions.of(unit, job, shop, id);
             session.clearance().positions().forEach(p -> places.putIfAbsent(p.id(), p));
             need(session, refusals).ifPresent(needs::add);
-            session.clearance()
-                    .positions()
-                    .forEach(p -> effects.add(new DrawerCase.Effect(id, p.id(), p.effect())));
+            session.clearance().positions().forEach(p -> effects.add(new DrawerCase.Effect(id, p.id(), p.effect())));
         }
         List<Position> at = List.copyOf(places.values());
         if (!refusals.isEmpty()) {
@@ -95,10 +111,11 @@ public record Together(
         List<DrawerCase.Seat> seats = at.stream()
                 .map(p -> new DrawerCase.Seat(p.id(), p.family(), 0, p.fewest(), p.most()))
                 .toList();
+        List<String> free = Adviser.in(job, places.keySet());
         List<DrawerCase.Loose> pieces = at.stream()
                 .map(Position::family)
                 .distinct()
-                .flatMap(family -> shop.usable(family, unit.shimFamily(family).spread()).stream())
+                .flatMap(family -> shop.usable(family, unit.shimFamily(family).spread(), free).stream())
                 .map(p -> new DrawerCase.Loose(p.id(), p.family(), p.thickness(), p.u()))
                 .toList();
         Outcome<Worked<DrawerResult>> outcome =
@@ -136,19 +153,45 @@ public record Together(
      *
      * @param pieces the pieces by position, every position of the group
      * @param because why, where one of them is not proven to come out in
+     * @return refused with a place left empty, with one piece in two places, or as {@link Decisions#choose} refuses
      */
     public static Outcome<List<PackChosen>> choose(
             Unit unit, Job job, Shop shop, List<String> group, Map<String, List<PieceIn>> pieces, String because) {
+        List<Refusal> faults = faults(unit, group, pieces);
+        if (!faults.isEmpty()) {
+            return Outcome.refused(faults);
+        }
         List<Outcome<PackChosen>> chosen = new ArrayList<>();
         for (String id : group) {
             Session session = Sessions.with(unit, job, shop, id, pieces);
             String own = session.clearance().positions().get(0).id();
-            List<PieceIn> pack = pieces.get(own);
-            chosen.add(
-                    pack == null
-                            ? Outcome.refused(own, "no piece chosen", "Choose one for every place")
-                            : Decisions.choose(session, Objects.requireNonNull(pack), because));
+            chosen.add(Decisions.choose(session, pieces.getOrDefault(own, List.of()), because));
         }
         return Outcome.all(chosen);
+    }
+
+    private static List<Refusal> faults(Unit unit, List<String> group, Map<String, List<PieceIn>> pieces) {
+        Map<String, Refusal> faults = new LinkedHashMap<>();
+        Map<String, String> taken = new LinkedHashMap<>();
+        for (String id : group) {
+            for (Position place : unit.clearance(id).positions()) {
+                List<PieceIn> pack = pieces.getOrDefault(place.id(), List.of());
+                if (pack.isEmpty() && place.fewest() > 0) {
+                    faults.put(place.id(), new Refusal(place.where(), "no piece chosen", "Choose one for every place"));
+                }
+                for (PieceIn piece : pack) {
+                    String other = taken.putIfAbsent(piece.piece(), place.id());
+                    if (other != null && !other.equals(place.id())) {
+                        faults.put(
+                                piece.piece(),
+                                new Refusal(
+                                        "piece " + piece.piece(),
+                                        "it is chosen for two places",
+                                        "Take another for one of them"));
+                    }
+                }
+            }
+        }
+        return List.copyOf(faults.values());
     }
 }

@@ -25,13 +25,16 @@ final class Words {
                     + ": enter its step and error limit before you read.";
         }
         return switch (stage) {
-            case TRIAL_PACK -> "Say which pieces are in for the trial. Take pieces that leave play, so that there is something to read.";
+            case TRIAL_PACK ->
+                "Say which pieces are in for the trial. Take pieces that leave play, so that there is something to read.";
             case READ_TRIAL -> reading(clearance, trial);
-            case CHOOSE -> advice == null || advice.result() == null
-                    ? "No pack can be sought yet: see the reasons below."
-                    : advice.result().advice();
+            case CHOOSE ->
+                advice == null || advice.result() == null
+                        ? "No pack can be sought yet: see the reasons below."
+                        : advice.result().advice();
             case LAST_PACK -> "Say which piece is in, then read what it leaves.";
-            case PROVED_OTHERWISE -> "The pack is chosen. What it leaves is proved by the turning torque at its hold point.";
+            case PROVED_OTHERWISE ->
+                "The pack is chosen. What it leaves is proved by the turning torque at its hold point.";
             case READ_LAST, READ_AGAIN -> reading(clearance, judged);
             case ACCEPT, ACCEPT_AGAIN -> closing == null ? "Read the clearance." : closing.advice();
             case DONE -> "Set and accepted. Go on with the build.";

@@ -56,8 +56,11 @@ public final class Checks {
         });
         say(wrong, low, Quantities.print(least, kind, system) + " is below the limit of " + check.lower());
         say(wrong, high, Quantities.print(most, kind, system) + " is above the limit of " + check.upper());
-        say(wrong, wide, "the readings spread over " + Quantities.print(most - least, kind, system) + ", the limit is "
-                + check.spread());
+        say(
+                wrong,
+                wide,
+                "the readings spread over " + Quantities.print(most - least, kind, system) + ", the limit is "
+                        + check.spread());
         boolean in = wrong.length() == 0;
         return Outcome.ok(new Judged(
                 in ? Verdict.IN : Verdict.OUT,

@@ -98,8 +98,7 @@ public record Identification(
     private static boolean same(String shown, String saw, double within) {
         if (within > 0) {
             try {
-                double difference =
-                        Double.parseDouble(shown) - Double.parseDouble(saw.replace(',', '.'));
+                double difference = Double.parseDouble(shown) - Double.parseDouble(saw.replace(',', '.'));
                 return Math.abs(difference) <= within + 1e-9;
             } catch (NumberFormatException words) {
                 return false;

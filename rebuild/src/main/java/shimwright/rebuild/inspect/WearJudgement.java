@@ -69,7 +69,12 @@ public record WearJudgement(
                         ? values.stream().mapToDouble(v -> v).min().orElseThrow()
                         : values.stream().mapToDouble(v -> v).max().orElseThrow(),
                 kind);
-        double limit = working.line("service limit", min ? "reject below" : "reject above", limitText.orElseThrow().si(), kind, wear.origin());
+        double limit = working.line(
+                "service limit",
+                min ? "reject below" : "reject above",
+                limitText.orElseThrow().si(),
+                kind,
+                wear.origin());
         double slack = 1e-9 * Math.max(Math.abs(limit), Math.abs(worst));
         boolean within = min ? worst >= limit - slack : worst <= limit + slack;
         double left = distance(wear, kind, worst, limit, within, working);
@@ -77,8 +82,8 @@ public record WearJudgement(
         String say = within
                 ? shown + " is within the limit of " + Quantities.print(limit, kind, system)
                         + (left < 0 ? "." : "; about " + Math.round(left / 100) * 100 + " km left at the usual wear.")
-                : shown + " is " + (min ? "below" : "above") + " the limit of "
-                        + Quantities.print(limit, kind, system) + ": rework or replace.";
+                : shown + " is " + (min ? "below" : "above") + " the limit of " + Quantities.print(limit, kind, system)
+                        + ": rework or replace.";
         return Outcome.ok(new WearJudgement(worst, limit, within, left, say, List.copyOf(lines(working))));
     }
 

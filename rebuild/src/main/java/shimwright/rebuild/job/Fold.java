@@ -50,7 +50,12 @@ public final class Fold {
     }
 
     private static <E extends Entry> Said<E> said(Kept kept, E what) {
-        return new Said<>(kept.draft().id(), kept.number(), kept.draft().at(), kept.draft().by(), what);
+        return new Said<>(
+                kept.draft().id(),
+                kept.number(),
+                kept.draft().at(),
+                kept.draft().by(),
+                what);
     }
 
     private void take(Kept kept) {
@@ -69,7 +74,7 @@ public final class Fold {
         } else if (entry instanceof Entry.Found e) {
             found.add(said(kept, e));
         } else if (entry instanceof Entry.Judged e) {
-            judged.put(e.what(), said(kept, e));
+            judged.put(e.limit().isBlank() ? e.what() : e.limit(), said(kept, e));
         } else if (entry instanceof Entry.NoteMade e) {
             notes.computeIfAbsent(e.about(), a -> new ArrayList<>()).add(said(kept, e));
         } else if (entry instanceof Entry.PictureAdded e) {
@@ -91,7 +96,7 @@ public final class Fold {
         } else if (entry instanceof Entry.StepCannot e) {
             cannot.put(e.step(), said(kept, e));
         } else if (entry instanceof Entry.StepUndone e) {
-            done.remove(e.step());
+            undone(e.step());
         } else if (entry instanceof Entry.CheckRead e) {
             checks.put(e.step() + "/" + e.check(), said(kept, e));
         } else if (entry instanceof Entry.HoldOverruled e) {
@@ -113,6 +118,13 @@ public final class Fold {
         } else if (entry instanceof Entry.ClearanceAccepted e) {
             accepted.put(e.clearance(), said(kept, e));
         }
+    }
+
+    /** What a step's hold point was passed on goes with the step: redone, it is read anew. */
+    private void undone(String step) {
+        done.remove(step);
+        holdsOverruled.remove(step);
+        checks.values().removeIf(read -> read.what().step().equals(step));
     }
 
     private void strikeAll(Place place, String reason) {

@@ -19,11 +19,11 @@ import shimwright.rebuild.unit.Step.Phase;
  * @param head how far the job's stream goes, and its hash
  * @param takenOff the strip-down in order
  * @param found findings in order
- * @param judged the latest verdict by finding or item
+ * @param judged the latest verdict, by wear limit or, without one, by item
  * @param choices side taken, by choice
  * @param done steps that stand done, each with the entry that says so
  * @param cannot steps that could not be done when last tried and are not done since
- * @param checks the latest reading of each check, by "step/check"
+ * @param checks the latest reading of each check, by "step/check"; gone with a step that was undone
  * @param holdsOverruled hold points passed by decision, by step
  * @param packsIn pieces that were in for a reading, by clearance and phase
  * @param rounds rounds that count, by clearance and phase
@@ -127,8 +127,11 @@ public record Job(
             sentences.add("Variant " + opened.variant() + " although the tell-tales do not settle it: "
                     + opened.overruledBecause());
         }
-        holdsOverruled.values().forEach(said -> sentences.add("Hold point " + said.what().hold() + " at step " + said.what().step() + " passed by "
-                + said.by() + ": " + said.what().reason()));
+        holdsOverruled
+                .values()
+                .forEach(said -> sentences.add("Hold point " + said.what().hold() + " at step "
+                        + said.what().step() + " passed by " + said.by() + ": "
+                        + said.what().reason()));
         chosen.values().forEach(said -> {
             if (!said.what().overruledBecause().isBlank()) {
                 sentences.add("Pack of clearance " + said.what().clearance() + " chosen by " + said.by()

@@ -17,6 +17,8 @@ import shimwright.rebuild.unit.Step.Phase;
  * @param gauges gauges by id
  */
 public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
+    /** One nanometre: binary dust of a decimal reading. */
+    private static final double DUST = 1e-9;
 
     /**
      * A loose piece.
@@ -42,6 +44,11 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
         public boolean inDrawer() {
             return takenBy == null && goneBecause == null;
         }
+
+        /** True where a job could take it: it lies in the drawer, or is chosen for that job already. */
+        public boolean freeFor(String number) {
+            return inDrawer() || (goneBecause == null && number.equals(takenBy));
+        }
     }
 
     /** What a gauge can do: step, error limit and retrace as half-widths, pooled standard deviation of one reading. */
@@ -57,6 +64,7 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
 
     /**
      * The shop of its own stream and of all jobs: a piece chosen for a clearance, or in for its last reading, is in that unit.
+     * A piece without a reading has no thickness and is not taken in.
      *
      * @param stream the shop's entries in order
      * @param jobs all jobs
@@ -65,7 +73,7 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
         Map<String, Piece> pieces = new LinkedHashMap<>();
         Map<String, Gauge> gauges = new LinkedHashMap<>();
         for (Kept kept : stream) {
-            if (kept.body() instanceof Entry.ShimAdded e) {
+            if (kept.body() instanceof Entry.ShimAdded e && !e.readings().isEmpty()) {
                 pieces.put(e.piece(), piece(e));
             } else if (kept.body() instanceof Entry.ShimRemoved e && pieces.containsKey(e.piece())) {
                 pieces.computeIfPresent(e.piece(), (id, p) -> gone(p, p.takenBy(), e.reason()));
@@ -92,13 +100,14 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
                                     in.piece(), (id, p) -> gone(p, job.opened().number(), p.goneBecause())));
                 }
             });
-            job.chosen().values().forEach(said -> said.what()
-                    .pieces()
-                    .forEach(in -> pieces.computeIfPresent(
-                            in.piece(), (id, p) -> gone(p, job.opened().number(), p.goneBecause()))));
+            job.chosen()
+                    .values()
+                    .forEach(said -> said.what()
+                            .pieces()
+                            .forEach(in -> pieces.computeIfPresent(
+                                    in.piece(), (id, p) -> gone(p, job.opened().number(), p.goneBecause()))));
         }
-        return new Shop(
-                java.util.Collections.unmodifiableMap(pieces), java.util.Collections.unmodifiableMap(gauges));
+        return new Shop(java.util.Collections.unmodifiableMap(pieces), java.util.Collections.unmodifiableMap(gauges));
     }
 
     private static Piece piece(Entry.ShimAdded e) {
@@ -131,9 +140,19 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
      * @param spread largest spread round a piece, m
      */
     public List<Piece> usable(String family, double spread) {
+        return usable(family, spread, List.of());
+    }
+
+    /**
+     * The same, with pieces that come free while a place is chosen anew.
+     *
+     * @param free ids of pieces that are in at that place now
+     */
+    public List<Piece> usable(String family, double spread, Collection<String> free) {
         List<Piece> usable = new ArrayList<>();
         for (Piece piece : pieces.values()) {
-            if (piece.inDrawer() && piece.family().equals(family) && piece.spread() <= spread + 1e-9) {
+            boolean there = piece.inDrawer() || (piece.goneBecause() == null && free.contains(piece.id()));
+            if (there && piece.family().equals(family) && piece.spread() <= spread + DUST) {
                 usable.add(piece);
             }
         }

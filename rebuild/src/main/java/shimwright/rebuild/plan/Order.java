@@ -75,8 +75,8 @@ public record Order(Map<String, Step> steps, Map<String, Map<String, Why>> befor
         } else if (seen.add(id)) {
             unit.type().steps().stream()
                     .filter(left -> left.id().equals(id))
-                    .forEach(left -> left.after()
-                            .forEach((further, w) -> bridge(unit, steps, further, w, needs, seen)));
+                    .forEach(
+                            left -> left.after().forEach((further, w) -> bridge(unit, steps, further, w, needs, seen)));
         }
     }
 

@@ -1,10 +1,10 @@
 package shimwright.rebuild.record;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.clearance.Etched;
@@ -13,6 +13,7 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Place;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.unit.Clearance;
 import shimwright.rebuild.unit.Consumable;
 import shimwright.rebuild.unit.Fastener;
@@ -57,12 +58,23 @@ public record HandBackRecord(
     /** A finding and the verdict on it. */
     public record Decision(String what, String found, String verdict, String reason, String consent) {}
 
-    /** A clearance as it was set; one that is not read with its pack is proved by its drag at a hold point. */
+    /**
+     * A clearance as it was set; one that is not read with its pack is proved by its drag at a hold point.
+     *
+     * @param trialPack pieces that were in for the trial
+     * @param trial rounds of the trial that count
+     * @param chosen packs chosen at its places
+     * @param fitted pieces named as in without a trial
+     * @param last rounds that count with the pack in
+     * @param accepted the acceptance that stands; null where none does
+     * @param readWithPack true where the unit file has a step that reads it with its pack
+     */
     public record Setting(
             Clearance clearance,
             Entry.@Nullable PackIn trialPack,
             List<Said<Entry.RoundRead>> trial,
             List<Said<Entry.PackChosen>> chosen,
+            Entry.@Nullable PackIn fitted,
             List<Said<Entry.RoundRead>> last,
             @Nullable Said<Entry.ClearanceAccepted> accepted,
             boolean readWithPack) {}
@@ -71,7 +83,11 @@ public record HandBackRecord(
     public record Tightened(Fastener fastener, Step step, Said<Entry.StepDone> done) {}
 
     /** A check of a step's hold point as read. */
-    public record HoldReading(Step step, HoldPoint hold, Check check, @Nullable Said<Entry.CheckRead> read) {}
+    public record HoldReading(
+            Step step,
+            HoldPoint hold,
+            Check check,
+            @Nullable Said<Entry.CheckRead> read) {}
 
     /** A reading that does not count. */
     public record Struck(Said<Entry.RoundRead> round, String reason) {}
@@ -98,7 +114,7 @@ public record HandBackRecord(
                 holds(job, unit, false),
                 holds(job, unit, true),
                 job.overruled(),
-                struck(job),
+                struck(job, unit),
                 job.notes().values().stream()
                         .flatMap(List::stream)
                         .filter(said -> !said.what().text().isBlank())
@@ -138,27 +154,35 @@ public record HandBackRecord(
 
     private static Setting setting(Job job, Unit unit, Clearance clearance) {
         Said<Entry.PackIn> in = job.packsIn().get(new Place(clearance.id(), Phase.TRIAL));
+        Said<Entry.PackIn> fitted = job.packsIn().get(new Place(clearance.id(), Phase.FINAL));
+        Said<Entry.ClearanceAccepted> accepted = job.accepted().get(clearance.id());
         List<Said<Entry.PackChosen>> chosen = clearance.positions().stream()
                 .map(position -> job.packIn(position.id()))
                 .flatMap(Optional::stream)
                 .toList();
-        List<Said<Entry.RoundRead>> last = new ArrayList<>(job.roundsOf(clearance.id(), Phase.FINAL));
-        last.addAll(job.roundsOf(clearance.id(), Phase.AGAIN));
+        List<Said<Entry.RoundRead>> last = new ArrayList<>(Reopened.rounds(job, unit, clearance.id(), Phase.FINAL));
+        last.addAll(Reopened.rounds(job, unit, clearance.id(), Phase.AGAIN));
         return new Setting(
                 clearance,
                 in == null ? null : in.what(),
-                job.roundsOf(clearance.id(), Phase.TRIAL),
+                Reopened.rounds(job, unit, clearance.id(), Phase.TRIAL),
                 chosen,
+                fitted == null ? null : fitted.what(),
                 List.copyOf(last),
-                job.accepted().get(clearance.id()),
+                accepted == null
+                                || Reopened.since(job, unit, clearance.id(), accepted)
+                                        .isPresent()
+                        ? null
+                        : accepted,
                 !unit.stepsReading(clearance.id(), Phase.FINAL).isEmpty());
     }
 
     private static List<Tightened> torques(Job job, Unit unit) {
         List<Tightened> torques = new ArrayList<>();
         for (Map.Entry<String, Said<Entry.StepDone>> done : job.done().entrySet()) {
-            step(unit, done.getKey()).ifPresent(step -> step.fasteners()
-                    .forEach(id -> torques.add(new Tightened(unit.fastener(id), step, done.getValue()))));
+            step(unit, done.getKey())
+                    .ifPresent(step -> step.fasteners()
+                            .forEach(id -> torques.add(new Tightened(unit.fastener(id), step, done.getValue()))));
         }
         return List.copyOf(torques);
     }
@@ -194,15 +218,22 @@ public record HandBackRecord(
         return List.copyOf(readings);
     }
 
-    private static List<Struck> struck(Job job) {
+    private static List<Struck> struck(Job job, Unit unit) {
+        Map<String, String> reasons = new HashMap<>(Reopened.stale(job, unit));
+        reasons.putAll(job.struck());
         List<Struck> struck = new ArrayList<>();
         for (Kept kept : job.entries()) {
-            if (kept.body() instanceof Entry.RoundRead round
-                    && job.struck().containsKey(kept.draft().id())) {
-                Said<Entry.RoundRead> said = new Said<>(
-                        kept.draft().id(), kept.number(), kept.draft().at(), kept.draft().by(), round);
+            String id = kept.draft().id();
+            String reason = reasons.get(id);
+            if (kept.body() instanceof Entry.RoundRead round && reason != null) {
                 struck.add(new Struck(
-                        said, Objects.requireNonNull(job.struck().get(kept.draft().id()))));
+                        new Said<>(
+                                id,
+                                kept.number(),
+                                kept.draft().at(),
+                                kept.draft().by(),
+                                round),
+                        reason));
             }
         }
         return List.copyOf(struck);

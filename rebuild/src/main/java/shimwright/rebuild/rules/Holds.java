@@ -99,9 +99,7 @@ public final class Holds {
             String place = "hold point " + step.hold();
             if (standing.standing() == Standing.OPEN) {
                 refusals.add(new Refusal(
-                        place,
-                        "not read yet: " + standing.check().what(),
-                        "Read it before the step counts as done"));
+                        place, "not read yet: " + standing.check().what(), "Read it before the step counts as done"));
             } else if (standing.standing() == Standing.FAILED) {
                 refusals.add(new Refusal(
                         place,

@@ -1,20 +1,25 @@
 package shimwright.rebuild.rules;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Fold;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
+import shimwright.rebuild.plan.Planner;
 import shimwright.rebuild.unit.Step;
 import shimwright.rebuild.unit.Step.Why;
 import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.UnitType.Choice;
 
 /** What forbids an entry. Asked with the stream as it stands, just before the entry is kept. */
 public final class Rules {
@@ -31,13 +36,17 @@ public final class Rules {
     public static List<Refusal> check(List<Kept> stream, Unit unit, Shop shop, Entry.OfJob entry) {
         Optional<Job> found = Fold.job(stream);
         if (entry instanceof Entry.JobOpened) {
-            return found.isEmpty() ? List.of() : one("job", "this job is already open", "Open a new job for another unit");
+            return found.isEmpty()
+                    ? List.of()
+                    : one("job", "this job is already open", "Open a new job for another unit");
         }
         if (found.isEmpty()) {
             return one("job", "there is no such job", "Open it first, or look in the shop for its number");
         }
         Job job = found.get();
-        if (job.closed() && !(entry instanceof Entry.FollowedUp) && !(entry instanceof Entry.NoteMade)
+        if (job.closed()
+                && !(entry instanceof Entry.FollowedUp)
+                && !(entry instanceof Entry.NoteMade)
                 && !(entry instanceof Entry.PictureAdded)) {
             return one(
                     "job " + job.opened().number(),
@@ -53,10 +62,21 @@ public final class Rules {
         if (entry instanceof Entry.RoundStruck e) {
             return struck(job, e);
         }
+        if (entry instanceof Entry.HoldOverruled e && e.reason().isBlank()) {
+            return one("reason", "nothing typed", "Say why it may be passed; it stands on the record");
+        }
+        if (entry instanceof Entry.ChoiceTaken e) {
+            return choice(job, unit, e);
+        }
         if (entry instanceof Entry.HandedBack) {
             return handBack(job, unit);
         }
         return List.of();
+    }
+
+    /** A step's order without its full stop, to stand within a sentence. */
+    private static String plain(String order) {
+        return order.endsWith(".") ? order.substring(0, order.length() - 1) : order;
     }
 
     private static List<Refusal> one(String place, String fact, String hint) {
@@ -76,9 +96,10 @@ public final class Rules {
         Map<Step, Why> waiting = order.waitsFor(id, job.stepsDone());
         if (!waiting.isEmpty()) {
             String names = waiting.keySet().stream()
-                    .map(other -> other.id() + " (" + other.todo() + ")")
+                    .map(other -> other.id() + " (" + plain(other.todo()) + ")")
                     .collect(Collectors.joining("; "));
-            refusals.add(new Refusal("step " + id, "it waits for " + names, "Do these first, or mark them done if they are"));
+            refusals.add(new Refusal(
+                    "step " + id, "it waits for " + names, "Do these first, or mark them done if they are"));
         }
         refusals.addAll(Holds.open(job, unit, shop, step));
         return refusals;
@@ -95,7 +116,9 @@ public final class Rules {
         if (on.isEmpty()) {
             return List.of();
         }
-        String names = on.stream().map(step -> step.id() + " (" + step.todo() + ")").collect(Collectors.joining("; "));
+        String names = on.stream()
+                .map(step -> step.id() + " (" + plain(step.todo()) + ")")
+                .collect(Collectors.joining("; "));
         return one("step " + id, "done after it and standing on it: " + names, "Undo these first");
     }
 
@@ -111,6 +134,23 @@ public final class Rules {
                 : List.of();
     }
 
+    private static List<Refusal> choice(Job job, Unit unit, Entry.ChoiceTaken e) {
+        String place = "choice " + e.choice();
+        Optional<Choice> choice = unit.type().choices().stream()
+                .filter(c -> c.id().equals(e.choice()))
+                .findFirst();
+        if (choice.isEmpty()) {
+            return one(place, "this unit has no such choice", "Go back to the plan");
+        }
+        Set<String> sides = choice.get().sides().keySet();
+        if (!sides.contains(e.side())) {
+            return one(place, "it has no side " + e.side(), "Take " + String.join(" or ", sides));
+        }
+        Map<String, String> taken = new LinkedHashMap<>(job.sides());
+        taken.put(e.choice(), e.side());
+        return Planner.lay(unit, taken, job.stepsDone()).refusals();
+    }
+
     private static List<Refusal> handBack(Job job, Unit unit) {
         Order order = Order.of(unit, job.sides());
         List<Refusal> refusals = new ArrayList<>();
@@ -124,6 +164,10 @@ public final class Rules {
                             + String.join(", ", left),
                     "Finish the build first"));
         }
+        job.accepted()
+                .forEach((id, accepted) -> Reopened.since(job, unit, id, accepted)
+                        .ifPresent(why ->
+                                refusals.add(new Refusal("clearance " + id, why, "Read it again and accept it"))));
         return refusals;
     }
 }

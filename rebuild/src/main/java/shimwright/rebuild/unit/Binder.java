@@ -66,7 +66,7 @@ final class Binder {
         Map<String, Place> keys = new LinkedHashMap<>();
         List<Component> components = Component.of(type);
         String name = as + named(entries);
-        unknown(mapping, components, name);
+        Set<String> meant = unknown(mapping, components, name);
         Object[] values = new Object[components.size()];
         for (int i = 0; i < values.length; i++) {
             Component component = components.get(i);
@@ -76,10 +76,7 @@ final class Binder {
                 keys.put(component.key(), Place.of(value));
                 values[i] = value(value, component, component.type(), name).orElse(Blanks.blank(component.type()));
             } else if (component.required()) {
-                troubles.add(
-                        Place.of(node),
-                        name + " has no \"" + component.key() + "\"",
-                        "Add " + component.key() + ": " + component.field().value());
+                missing(Place.of(node), component, name, meant);
                 values[i] = Blanks.blank(component.type());
             } else {
                 values[i] = Blanks.absent(component);
@@ -127,13 +124,28 @@ final class Binder {
         return entries;
     }
 
-    private void unknown(MappingNode mapping, List<Component> components, String name) {
+    /** A key that is there under a name with a slip is not reported as missing as well. */
+    private void missing(Place place, Component component, String name, Set<String> meant) {
+        if (meant.contains(component.key())) {
+            return;
+        }
+        troubles.add(
+                place,
+                name + " has no \"" + component.key() + "\"",
+                "Add " + component.key() + ": " + component.field().value());
+    }
+
+    /** Reports the keys that are not known; gives the keys that were probably meant. */
+    private Set<String> unknown(MappingNode mapping, List<Component> components, String name) {
         List<String> known = components.stream().map(Component::key).toList();
+        Set<String> meant = new LinkedHashSet<>();
         for (NodeTuple tuple : mapping.getValue()) {
             if (tuple.getKeyNode() instanceof ScalarNode key && !known.contains(key.getValue())) {
-                boolean cut = tuple.getValueNode() instanceof ScalarNode value
-                        && value.getValue().isEmpty()
-                        && Spelling.nearest(key.getValue(), known).isEmpty();
+                List<String> near = Spelling.nearest(key.getValue(), known);
+                meant.addAll(near);
+                boolean cut = near.isEmpty()
+                        && tuple.getValueNode() instanceof ScalarNode value
+                        && value.getValue().isEmpty();
                 troubles.add(
                         Place.of(key),
                         name + " has no key \"" + key.getValue() + "\"",
@@ -142,6 +154,7 @@ final class Binder {
                                 : Spelling.hint(key.getValue(), known, "keys"));
             }
         }
+        return meant;
     }
 
     private Optional<Object> value(Node node, Component component, Type type, String name) {

@@ -27,7 +27,9 @@ public record Clearance(
                 kind = Kind.LENGTH,
                 absent = "0 mm")
         double etchedStep,
-        @Field(value = "check that reads the etched digits, as hold point/check", absent = "") String etchedBy,
+
+        @Field(value = "check that reads the etched digits, as hold point/check", absent = "")
+        String etchedBy,
 
         @Field("how it is read") Method method,
 
@@ -57,7 +59,10 @@ public record Clearance(
         @Field("where shims go, the position chosen for this clearance first")
         List<Position> positions,
 
-        @Field(value = "lengths whose signed sum is the clearance", absent = "[]")
+        @Field(
+                value =
+                        "lengths whose signed sum is the clearance; their nominals must add up to a value within the limits",
+                absent = "[]")
         List<Length> loop,
 
         @Field(value = "change of the clearance at working heat, signed", kind = Kind.LENGTH, absent = "0 mm")

@@ -31,7 +31,9 @@ final class ClearanceSense {
                 limits(c);
                 reading(c);
                 c.positions().forEach(p -> position(c, p));
-                loop(c);
+                if (c.lower() < c.upper()) {
+                    loop(c);
+                }
                 c.drag().forEach(d -> drag(c, d));
             }
         }
@@ -76,10 +78,35 @@ final class ClearanceSense {
                     "Plausible is 0.002 mm to 2 mm; look at the unit");
         }
         ground.within(c, "etched_step", c.etchedStep(), 0, 0.1 * MM, Kind.LENGTH);
+        etched(c);
+    }
+
+    private void etched(Clearance c) {
+        if (c.etchedBy().isEmpty() != (c.etchedStep() == 0)) {
+            ground.fault(
+                    c,
+                    c.etchedBy().isEmpty() ? "etched_step" : "etched_by",
+                    "etched_step and etched_by belong together",
+                    "Write etched_step: 0.01 mm and etched_by: HOLD/CHECK, or neither");
+        } else if (!c.etchedBy().isEmpty()) {
+            List<String> known = ground.type().holdPoints().stream()
+                    .flatMap(hold -> hold.checks().stream()
+                            .filter(check -> check.kind() == UnitType.CheckKind.NUMBER)
+                            .map(check -> hold.id() + "/" + check.id()))
+                    .toList();
+            if (!known.contains(c.etchedBy())) {
+                ground.fault(
+                        c,
+                        "etched_by",
+                        "\"" + c.etchedBy() + "\" is no check that reads a number",
+                        Spelling.hint(c.etchedBy(), known, "such checks"));
+            }
+        }
     }
 
     private static String words(Sense sense) {
-        return "a " + sense.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return (sense == Sense.END_PLAY ? "an " : "a ")
+                + sense.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private void reading(Clearance c) {

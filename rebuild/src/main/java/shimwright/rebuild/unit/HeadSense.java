@@ -93,7 +93,8 @@ final class HeadSense {
         if (allSound && apart < 2) {
             head(
                     "tell_tales",
-                    apart + " strong tell-tales keep variant " + one + " and variant " + other + " apart",
+                    apart + (apart == 1 ? " strong tell-tale keeps variant " : " strong tell-tales keep variant ") + one
+                            + " and variant " + other + " apart",
                     "Two strong ones must agree before a variant is settled; name at least two that differ");
         }
     }

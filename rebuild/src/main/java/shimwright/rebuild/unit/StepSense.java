@@ -114,12 +114,30 @@ final class StepSense {
             }
         }
         for (Step step : type.steps()) {
+            if (!step.hold().isEmpty()) {
+                heldClearance(step);
+            }
             for (String item : step.removes()) {
                 if (!removable.contains(item)) {
                     ground.fault(step, "removes", "\"" + item + "\" is never put in", "Add it to installs of a step");
                 }
             }
         }
+    }
+
+    /** A hold point that wants a clearance accepted stands at a step that reads that clearance. */
+    private void heldClearance(Step step) {
+        ground.type().holdPoints().stream()
+                .filter(hold -> hold.id().equals(step.hold()))
+                .flatMap(hold -> hold.checks().stream())
+                .filter(check ->
+                        !check.clearance().isEmpty() && !check.clearance().equals(step.clearance()))
+                .forEach(check -> ground.fault(
+                        step,
+                        "hold",
+                        "hold point " + step.hold() + " wants clearance " + check.clearance() + ", the step reads "
+                                + (step.clearance().isEmpty() ? "none" : step.clearance()),
+                        "Write clearance: " + check.clearance() + " with its phase, or take another hold point"));
     }
 
     private void orders(String variant) {

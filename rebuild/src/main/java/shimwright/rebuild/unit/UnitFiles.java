@@ -1,5 +1,8 @@
 package shimwright.rebuild.unit;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
@@ -86,6 +89,32 @@ public final class UnitFiles {
             return new Bad(troubles.sorted());
         }
         return bound(tree.get(), troubles);
+    }
+
+    /** The text of a unit file that reads as this unit type. */
+    public static String write(UnitType type) {
+        return UnitWriter.text(type);
+    }
+
+    /** The text that a new unit file starts from: small, commented and without a problem. */
+    public static String starter() {
+        return resource("/shimwright/rebuild/unit/starter.yaml");
+    }
+
+    /** The text of the example that is shipped: an invented transaxle with everything that a unit file can hold. */
+    public static String example() {
+        return resource("/units/ambleholt-l5-74.yaml");
+    }
+
+    private static String resource(String path) {
+        try (InputStream in = UnitFiles.class.getResourceAsStream(path)) {
+            if (in == null) {
+                throw new IllegalStateException("not shipped: " + path);
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static Result bound(Node tree, Troubles troubles) {

@@ -93,7 +93,10 @@ final class VariantFilter {
                 kept.add(element instanceof Record record ? copyAny(record, references) : element);
             }
         }
-        if (!references) {
+        if (!references
+                && Component.held((ParameterizedType) component.type()) instanceof Class<?> held
+                && held.isRecord()) {
+            left.computeIfAbsent(component.key(), key -> new HashSet<>());
             kept.forEach(element -> register(element, component.key()));
         }
         return List.copyOf(kept);

@@ -1,6 +1,5 @@
 package shimwright.planted.rebuild.job;
 
-
 /** Planted to break a rule of the house. */
 final class Speaks {
     private Speaks() {}

@@ -1,0 +1,154 @@
+package shimwright.mechanics.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.working.Worked;
+import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Worksheet;
+
+/** The worksheet {@code time-to-grab}. */
+final class TimeToGrab {
+    static final Worksheet<GrabCase, Grab> SHEET = new Worksheet<>(
+            "time-to-grab",
+            "Time to grab",
+            "How long a heated or chilled part stays free in the air, and what is left of its growth on arrival.",
+            List.of(
+                    "Incropera et al., Fundamentals of Heat and Mass Transfer, 5.1 to 5.3: lumped cooling, radiation",
+                    "contact coefficient: order of magnitude, common practice, no source"),
+            GrabCase.class,
+            Grab.class,
+            TimeToGrab::work);
+
+    private static final String INCROPERA = "Incropera 5.1 to 5.3";
+    private static final double STILL_AIR = 10;
+    private static final double LARGEST_BIOT = 0.1;
+
+    private TimeToGrab() {}
+
+    /**
+     * Cooling or warming of the whole part at one temperature; film coefficient held at its value for the start, which
+     * errs to the short side.
+     *
+     * <p>Refused: no wall, a joint outside the part, a start at the air's own temperature, a growth at the start that is
+     * not above what is needed.
+     */
+    static Outcome<Worked<Grab>> work(GrabCase c) {
+        List<Refusal> refusals = new ArrayList<>();
+        if (c.bore() >= c.outer()) {
+            refusals.add(new Refusal(
+                    "bore",
+                    Interference.mm(c.bore()) + " leaves no wall in an outside of " + Interference.mm(c.outer()),
+                    "Measure both again"));
+        }
+        boolean hot = c.start() > c.air();
+        if (Math.abs(c.start() - c.air()) < 1) {
+            refusals.add(new Refusal(
+                    "start", "the part is as warm as the air: it neither grows nor shrinks", "Heat it or chill it"));
+        } else {
+            double growth = growth(c, c.start());
+            if (growth <= c.needed()) {
+                refusals.add(new Refusal(
+                        "needed",
+                        Interference.mm(c.needed()) + " is needed, but at the start there is only "
+                                + Interference.mm(growth),
+                        hot
+                                ? "Heat it further, within its ceiling, or chill the other part"
+                                : "Chill it further, or heat the other part"));
+            }
+        }
+        if (c.joint() > c.outer() * 1.001 || c.joint() < c.bore() * 0.999) {
+            refusals.add(new Refusal(
+                    "joint",
+                    Interference.mm(c.joint()) + " lies outside the part",
+                    "Give the bore for a part pushed over a shaft, the outside for one that goes into a housing"));
+        }
+        return refusals.isEmpty() ? Outcome.ok(cooled(c, hot)) : Outcome.refused(refusals);
+    }
+
+    /** Growth of a hot part, shrink of a cold one, against its size at the temperature of the air; positive. */
+    private static double growth(GrabCase c, double temperature) {
+        Material.Data data = c.part().data();
+        double alpha = c.start() > c.air() ? data.expansion() : data.coldExpansion();
+        return alpha * c.joint() * Math.abs(temperature - c.air());
+    }
+
+    private static Worked<Grab> cooled(GrabCase c, boolean hot) {
+        Working w = new Working();
+        Material.Data data = c.part().data();
+        double length = w.line(
+                "volume over area",
+                "all faces in the air",
+                Cooling.ringLength(c.bore(), c.outer(), c.width()),
+                Kind.LENGTH);
+        Double given = c.film();
+        double film = given != null
+                ? given
+                : w.line(
+                        "film coefficient",
+                        "10 for still air + radiation at the start",
+                        STILL_AIR + Cooling.radiation(c.emissivity(), c.start(), c.air()),
+                        Kind.HEAT_TRANSFER,
+                        INCROPERA);
+        double biot = w.line(
+                "Biot number", "h (V/A)/k", Cooling.biot(film, length, data.conductivity()), Kind.NUMBER, INCROPERA);
+        double constant = w.line(
+                "time constant",
+                "ρ c (V/A)/h",
+                Cooling.timeConstant(data.density(), data.specificHeat(), length, film),
+                Kind.TIME,
+                INCROPERA);
+        double then = c.air() + (c.start() - c.air()) * c.needed() / growth(c, c.start());
+        w.line("temperature at which only the needed growth is left", "air ± needed/(α d)", then, Kind.TEMPERATURE);
+        double time = w.line(
+                "time in air",
+                "time constant × ln((start − air)/(then − air))",
+                Cooling.time(constant, c.start(), then, c.air()),
+                Kind.TIME,
+                INCROPERA);
+        double arrival = w.line(
+                "temperature on arrival",
+                "air + (start − air) exp(−carry/time constant)",
+                c.air() + (c.start() - c.air()) * Math.exp(-c.carry() / constant),
+                Kind.TEMPERATURE,
+                INCROPERA);
+        double left = w.line("growth on arrival", "α d (arrival − air)", growth(c, arrival), Kind.LENGTH);
+        double touching = w.line(
+                "time constant once it touches",
+                "ρ c (V/A of the joint)/contact coefficient",
+                Cooling.timeConstant(
+                        data.density(),
+                        data.specificHeat(),
+                        Cooling.ringLengthAt(c.joint(), c.bore(), c.outer()),
+                        c.contact()),
+                Kind.TIME,
+                "order of magnitude");
+        double gap = w.line(
+                "gap at the shoulder",
+                "α width |start − air|",
+                growth(c, c.start()) * c.width() / c.joint(),
+                Kind.LENGTH);
+        boolean lumped = biot < LARGEST_BIOT;
+        cautions(w, lumped, hot, left <= c.needed());
+        return w.worked(new Grab(
+                length, film, biot, lumped, constant, time, then, arrival, left, left - c.needed(), touching, gap));
+    }
+
+    private static void cautions(Working w, boolean lumped, boolean hot, boolean late) {
+        w.caution("Once it touches it cools within seconds: one movement to the shoulder, no second try.");
+        w.caution(
+                "Hold it against the shoulder until it is cold, then check with a feeler; otherwise end play and shims "
+                        + "are read wrong.");
+        if (!lumped) {
+            w.caution("The part is too thick to count at one temperature: the times are not proven.");
+        }
+        if (late) {
+            w.caution("It would grab on the way. Shorten the carry, or start with more growth.");
+        }
+        if (!hot) {
+            w.caution("Frost takes up room at the seat: wipe it off and oil the part at once.");
+        }
+    }
+}

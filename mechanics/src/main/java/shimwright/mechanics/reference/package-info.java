@@ -1,0 +1,6 @@
+/**
+ * Reader of the reference tables: one file per printed table under {@code reference/<standard-and-edition>/}, headed by
+ * what it is, its unit, who typed it and whether it was checked; read by column name.
+ */
+@org.jspecify.annotations.NullMarked
+package shimwright.mechanics.reference;

@@ -1,0 +1,175 @@
+package shimwright.mechanics.spring;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.Quantities;
+import shimwright.mechanics.quantity.Units;
+import shimwright.mechanics.reference.Table;
+import shimwright.mechanics.working.Worked;
+import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Worksheet;
+
+/** Worksheet {@code spring}. */
+public final class Springs {
+    private static final Table WIRES = Table.read("shigley-10/spring-wire.csv");
+    private static final String BOOK = "Shigley 10th ed., ch. 10";
+    private static final double TIGHTEST = 3;
+
+    static final Worksheet<SpringCase, SpringResult> SHEET = new Worksheet<>(
+            "spring",
+            "Spring",
+            "Rate, load, stress and set of a coil spring from its wire, coils and lengths; detent force from its ramp.",
+            List.of("Shigley, Mechanical Engineering Design, 10th ed., Eq. 10-1 to 10-13, Tables 10-1, 10-4 to 10-6"),
+            SpringCase.class,
+            SpringResult.class,
+            Springs::work);
+
+    private Springs() {}
+
+    /**
+     * Spring: k = G d⁴/(8 D³ Na), τ = KB 8 F D/(π d³), KB = (4C + 2)/(4C − 3), Sut = A/d^m.
+     *
+     * @param c lengths in m, moduli and strengths in Pa, ramp in rad
+     * @return rate in N/m, loads in N, stresses in Pa; refused: coils that overlap (index under 3), no active coil, a
+     *     free or working length that does not lie in order over the solid length, wire outside the table without its
+     *     strength, a ramp that jams
+     */
+    public static Outcome<Worked<SpringResult>> work(SpringCase c) {
+        List<Refusal> refusals = new ArrayList<>();
+        double d = c.wire();
+        double mean = c.outerDiameter() - d;
+        double active = c.totalCoils() - c.ends().dead;
+        double solid = d * (c.totalCoils() + c.ends().solidExtra);
+        if (mean < TIGHTEST * d) {
+            refusals.add(new Refusal(
+                    "outerDiameter", "no coil this tight can be wound", "Look whether inner and outer are mixed up"));
+        }
+        if (active < 0.5) {
+            refusals.add(new Refusal("totalCoils", "no active coil is left", "Count all coils, end coils included"));
+        }
+        if (c.freeLength() <= solid) {
+            refusals.add(new Refusal(
+                    "freeLength",
+                    "it is not longer than the solid length " + Quantities.brief(solid, Units.MM),
+                    "Look at wire, coils and ends"));
+        }
+        Double working = c.workingLength();
+        if (working != null && (working > c.freeLength() || working < solid)) {
+            refusals.add(new Refusal(
+                    "workingLength",
+                    "it does not lie between solid and free length",
+                    "Solid here is " + Quantities.brief(solid, Units.MM)));
+        }
+        Double ramp = c.ramp();
+        if (ramp != null && c.friction() * Math.tan(ramp) >= 0.95) {
+            refusals.add(new Refusal("ramp", "at this friction the detent jams", "Look at the angle of the notch"));
+        }
+        Optional<Table.Row> wire = WIRES.rows().stream()
+                .filter(row -> row.text("material").equals(c.material().name())
+                        && d * 1000 > row.number("over")
+                        && d * 1000 <= row.number("upTo"))
+                .findFirst();
+        if (wire.isEmpty() && (c.tensile() == null || c.shearModulus() == null)) {
+            refusals.add(new Refusal(
+                    "wire",
+                    "the table does not reach to this diameter of this wire",
+                    "Give tensile and shearModulus, or look at the material"));
+        }
+        return refusals.isEmpty() ? Outcome.ok(sprung(c, mean, active, solid, wire)) : Outcome.refused(refusals);
+    }
+
+    private static Worked<SpringResult> sprung(
+            SpringCase c, double mean, double active, double solid, Optional<Table.Row> wire) {
+        Working w = new Working();
+        double d = c.wire();
+        double index = w.line("C", "(outer − d)/d", mean / d, Kind.NUMBER, BOOK);
+        w.line("active coils", "coils − end coils", active, Kind.NUMBER, "Table 10-1");
+        double shear = c.shearModulus() != null
+                ? c.shearModulus()
+                : w.line("G", "for this wire", row(wire).number("shear") * 1e9, Kind.PRESSURE, WIRES.name());
+        double rate = w.line(
+                "rate",
+                "G d⁴/(8 D³ Na)",
+                shear * Math.pow(d, 4) / (8 * Math.pow(mean, 3) * active),
+                Kind.STIFFNESS,
+                BOOK);
+        w.line("solid length", "d × coils", solid, Kind.LENGTH, "Table 10-1");
+        double tensile = c.tensile() != null ? c.tensile() : tensile(row(wire), d, w);
+        double share = wire.map(r -> r.number("yieldShare")).orElse(0.45);
+        double yield = w.line("Ssy", "share × Sut", share * tensile, Kind.PRESSURE, "Table 10-6, set not removed");
+        double curvature = w.line("KB", "(4C + 2)/(4C − 3)", (4 * index + 2) / (4 * index - 3), Kind.NUMBER, BOOK);
+        double stressPerLoad = curvature * 8 * mean / (Math.PI * d * d * d);
+        double yieldLoad = w.line("yield load", "π d³ Ssy/(8 KB D)", yield / stressPerLoad, Kind.FORCE, BOOK);
+        double safe =
+                w.line("solid-safe length", "solid + yield load/rate", solid + yieldLoad / rate, Kind.LENGTH, BOOK);
+        double buckling = w.line("buckling length", "2.63 D/α", 2.63 * mean / c.endCondition(), Kind.LENGTH, BOOK);
+        double solidLoad = w.line("solid load", "rate × (free − solid)", rate * (c.freeLength() - solid), Kind.FORCE);
+        boolean sets = solidLoad > yieldLoad;
+        Double working = c.workingLength();
+        Double load = working == null
+                ? null
+                : w.line("load", "rate × (free − working)", rate * (c.freeLength() - working), Kind.FORCE);
+        Double stress =
+                load == null ? null : w.line("stress", "KB 8 F D/(π d³)", load * stressPerLoad, Kind.PRESSURE, BOOK);
+        cautions(c, sets, buckling, w);
+        return w.worked(new SpringResult(
+                index,
+                active,
+                rate,
+                solid,
+                tensile,
+                yield,
+                curvature,
+                yieldLoad,
+                safe,
+                buckling,
+                solidLoad,
+                sets,
+                load,
+                stress,
+                stress == null ? null : stress / yield,
+                rideOut(c, load, w)));
+    }
+
+    private static Table.Row row(Optional<Table.Row> wire) {
+        return wire.orElseThrow(() -> new IllegalStateException("no wire"));
+    }
+
+    private static double tensile(Table.Row wire, double d, Working w) {
+        double sut = wire.number("a") * 1e6 / Math.pow(d * 1000, wire.number("m"));
+        return w.line("Sut", "A/d^m", sut, Kind.PRESSURE, WIRES.name());
+    }
+
+    /** F = Fs (tan a + μ)/(1 − μ tan a): one flank, side friction of the plunger left out. */
+    private static @Nullable Double rideOut(SpringCase c, @Nullable Double load, Working w) {
+        Double ramp = c.ramp();
+        if (ramp == null || load == null) {
+            return null;
+        }
+        double tan = Math.tan(ramp);
+        return w.line(
+                "ride-out force",
+                "load × (tan a + μ)/(1 − μ tan a)",
+                load * (tan + c.friction()) / (1 - c.friction() * tan),
+                Kind.FORCE,
+                "statics of the wedge");
+    }
+
+    private static void cautions(SpringCase c, boolean sets, double buckling, Working w) {
+        w.caution("A spring under a cover or plug is stored energy: eyes covered, face aside, let it out slowly.");
+        if (sets) {
+            w.caution("Pressed solid this spring takes a set: do not close it fully in a vise.");
+        }
+        if (c.freeLength() > buckling) {
+            w.caution("Unguided it buckles; in its bore or on its pin it does not.");
+        }
+        if (c.ramp() != null) {
+            w.caution("A worn notch changes the shift effort more than a tired spring: look at the edge first.");
+        }
+    }
+}

@@ -1,0 +1,76 @@
+package shimwright.mechanics.thread;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.reference.Table;
+
+/**
+ * Strength of bolt and case, as given, else from the tables. Stresses in Pa.
+ *
+ * @param boltTensile Rm of the bolt
+ * @param boltShear shear strength of the bolt
+ * @param caseShear shear strength of the case
+ * @param caseTensile Rm of the case, where known
+ */
+record StripStrength(
+        double boltTensile,
+        double boltShear,
+        double caseShear,
+        @Nullable Double caseTensile) {
+    private static final Table ALLOYS = Table.read("nadca-a-3-2/alloys.csv");
+    private static final double MPA = 1e6;
+    /** Smallest shear strength of bolt steel over its tensile strength, classes to 12.9 (VDI 2230-1, from memory). */
+    private static final double STEEL_SHEAR = 0.6;
+
+    /** Refused where the bolt's or the case's strength is not known. */
+    static Outcome<StripStrength> of(ThreadStripCase c) {
+        List<Refusal> refusals = new ArrayList<>();
+        Outcome<Optional<Strength>> bolt = Strength.of(c.strengthClass(), c.diameter());
+        refusals.addAll(bolt.refusals());
+        Double tensile = c.boltTensile();
+        if (tensile == null && bolt.isOk()) {
+            tensile = bolt.orElseThrow().map(Strength::tensile).orElse(null);
+            if (tensile == null) {
+                refusals.add(new Refusal(
+                        "strengthClass",
+                        "the strength of the bolt is not known",
+                        "Type the mark on its head, such as 8.8, or boltTensile"));
+            }
+        }
+        Optional<Table.Row> alloy = ALLOYS.rows().stream()
+                .filter(row -> row.text("alloy")
+                        .toLowerCase(Locale.ROOT)
+                        .equals(c.parent().toLowerCase(Locale.ROOT)))
+                .findFirst();
+        if (!c.parent().isBlank() && alloy.isEmpty()) {
+            String known = ALLOYS.rows().stream().map(row -> row.text("alloy")).collect(Collectors.joining(", "));
+            refusals.add(new Refusal(
+                    "parent",
+                    "\"" + c.parent() + "\" is no alloy known here",
+                    "Known: " + known + "; for another type parentShear"));
+        }
+        Double shear = c.parentShear() != null
+                ? c.parentShear()
+                : alloy.map(row -> row.number("shear") * MPA).orElse(null);
+        if (shear == null && c.parent().isBlank()) {
+            refusals.add(new Refusal(
+                    "parentShear",
+                    "the strength of the case is not known",
+                    "Type parent=A380, or parentShear=190 MPa"));
+        }
+        if (tensile == null || shear == null || !refusals.isEmpty()) {
+            return Outcome.refused(refusals);
+        }
+        Double caseTensile = c.parentTensile() != null
+                ? c.parentTensile()
+                : alloy.map(row -> row.number("tensile") * MPA).orElse(null);
+        double boltShear = c.boltShear() != null ? c.boltShear() : STEEL_SHEAR * tensile;
+        return Outcome.ok(new StripStrength(tensile, boltShear, shear, caseTensile));
+    }
+}

@@ -1,0 +1,115 @@
+package shimwright.mechanics.thread;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.reference.Table;
+import shimwright.mechanics.working.Worked;
+import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Worksheet;
+
+/** Worksheet {@code thread}. */
+public final class Threads {
+    private static final Table KNOWN = Table.read("iso-261-1998/threads.csv");
+    private static final String FORM = "ISO 68-1:1998, ISO 724:1993; ASME B1.1";
+    /** A nut of another thread still starts when diameter and pitch lie this near. */
+    private static final double NEAR_DIAMETER = 0.06;
+
+    private static final double NEAR_PITCH = 0.45;
+
+    static final Worksheet<ThreadCase, ThreadResult> SHEET = new Worksheet<>(
+            "thread",
+            "Thread",
+            "Sizes, limits, stress area, proof load and look-alikes of a 60 degree thread from its diameter and pitch.",
+            List.of(
+                    "ISO 68-1:1998; ISO 724:1993",
+                    "ISO 965-1:2013, 6g and 6H",
+                    "ISO 898-1:2013, 9.1.6 and Table 3",
+                    "ASME B1.1; SAE J429"),
+            ThreadCase.class,
+            ThreadResult.class,
+            Threads::work);
+
+    private Threads() {}
+
+    /**
+     * Sizes from d and P: d2 = d − 3/4 H, D1 = d − 5/4 H, As = (π/4)((d2 + d3)/2)², unified (π/4)(d − 0.9743 P)².
+     *
+     * @param c diameter and pitch in m, or threads per inch; the class may be empty
+     * @return lengths in m, area in m², loads in N; refused: pitch and threads per inch both or neither given, a pitch
+     *     over 0.4 d, an unknown class
+     */
+    public static Outcome<Worked<ThreadResult>> work(ThreadCase c) {
+        Outcome<ThreadForm> form = ThreadForm.of(c.diameter(), c.pitch(), c.perInch());
+        Outcome<Optional<Strength>> strength = Strength.of(c.strengthClass(), c.diameter());
+        List<Refusal> refusals = Refusals.of(form, strength);
+        if (!refusals.isEmpty()) {
+            return Outcome.refused(refusals);
+        }
+        return Outcome.ok(sizes(c, form.orElseThrow(), strength.orElseThrow()));
+    }
+
+    private static Worked<ThreadResult> sizes(ThreadCase c, ThreadForm form, Optional<Strength> strength) {
+        Working w = new Working();
+        double height = w.line("H", "√3/2 × P", form.height(), Kind.LENGTH, FORM);
+        double pitchDiameter = w.line("d2", "d − 3/4 H", form.pitchDiameter(), Kind.LENGTH, FORM);
+        double minor = w.line("D1", "d − 5/4 H", form.minor(), Kind.LENGTH, FORM);
+        String rootExpression = form.unified() ? "d − 3/2 H" : "d − 17/12 H";
+        double root = w.line("d3", rootExpression, form.root(), Kind.LENGTH, FORM);
+        double area = StressArea.of(w, form, c.stressArea());
+        Optional<ThreadLimits> limits = ThreadLimits.of(form);
+        limits.ifPresent(l -> {
+            w.line("d max", "d − es", l.majorMax(), Kind.LENGTH, l.source());
+            w.line("d min", "d max − Td", l.majorMin(), Kind.LENGTH, l.source());
+            w.line("d2 min", "d2 − es − Td2", l.pitchMin(), Kind.LENGTH, l.source());
+            w.line("D2 max", "d2 + TD2", l.holePitchMax(), Kind.LENGTH, l.source());
+            w.line("D1 max", "D1 + TD1", l.holeMinorMax(), Kind.LENGTH, l.source());
+        });
+        if (limits.isEmpty()) {
+            w.caution("No table here prints limits for " + form.designation() + "; only the basic sizes are given.");
+        }
+        Double proofStress = c.proofStress() != null
+                ? c.proofStress()
+                : strength.map(Strength::proof).orElse(null);
+        Double proof = proofStress == null
+                ? null
+                : w.line("proof load", "stress area × proof stress", area * proofStress, Kind.FORCE, "ISO 898-1:2013");
+        Double breaking = strength.map(
+                        s -> w.line("breaking load", "stress area × Rm", area * s.tensile(), Kind.FORCE, s.source()))
+                .orElse(null);
+        w.caution("A nut that runs two turns and then binds is the wrong thread: no more torque, but a pitch gauge.");
+        return w.worked(new ThreadResult(
+                height,
+                pitchDiameter,
+                minor,
+                root,
+                area,
+                get(limits.map(ThreadLimits::majorMax)),
+                get(limits.map(ThreadLimits::majorMin)),
+                get(limits.map(ThreadLimits::pitchMin)),
+                get(limits.map(ThreadLimits::holePitchMax)),
+                get(limits.map(ThreadLimits::holeMinorMax)),
+                proof,
+                breaking,
+                lookAlikes(form)));
+    }
+
+    private static @Nullable Double get(Optional<Double> value) {
+        return value.orElse(null);
+    }
+
+    /** Threads of the table near in both diameter and pitch, without the thread itself. */
+    static List<String> lookAlikes(ThreadForm form) {
+        double d = form.diameter() * 1000;
+        double p = form.pitch() * 1000;
+        return KNOWN.rows().stream()
+                .filter(row -> Math.abs(row.number("diameter") - d) <= NEAR_DIAMETER * d)
+                .filter(row -> Math.abs(row.number("pitch") - p) <= NEAR_PITCH * p)
+                .filter(row -> Math.abs(row.number("diameter") - d) > 0.01 || Math.abs(row.number("pitch") - p) > 0.005)
+                .map(row -> row.text("name") + " (" + row.text("diameter") + " x " + row.text("pitch") + " mm)")
+                .toList();
+    }
+}

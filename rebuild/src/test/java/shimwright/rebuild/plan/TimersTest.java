@@ -1,0 +1,63 @@
+package shimwright.rebuild.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import shimwright.rebuild.demo.DemoUnit;
+import shimwright.rebuild.plan.Timers.Timer;
+
+/** Clocks of the demo unit: sealant on G 20 min from R02 to R04, silicone 3 h before the air test. */
+class TimersTest {
+    private static final Instant NOON = Instant.parse("2031-03-03T12:00:00Z");
+
+    private final Map<String, Instant> done = new HashMap<>();
+
+    private List<Timer> running(Duration after) {
+        return Timers.running(DemoUnit.A, done, NOON.plus(after));
+    }
+
+    @Test
+    void nothingDoneNothingRuns() {
+        assertThat(running(Duration.ZERO)).isEmpty();
+    }
+
+    @Test
+    void anOpenWindowRunsFromItsOpeningStepUntilItIsClosed() {
+        done.put("R02", NOON);
+        assertThat(running(Duration.ofMinutes(5)))
+                .containsExactly(
+                        new Timer("anaerobic on face G", NOON, NOON.plus(Duration.ofMinutes(20)), true, "R02", "R04"));
+        // a window that was missed is not forgotten
+        assertThat(running(Duration.ofHours(5))).hasSize(1);
+        done.put("R04", NOON.plus(Duration.ofMinutes(15)));
+        assertThat(running(Duration.ofMinutes(16))).isEmpty();
+    }
+
+    @Test
+    void aCureIsWaitedForAndThenForgotten() {
+        done.put("X01", NOON);
+        assertThat(running(Duration.ofHours(1)))
+                .containsExactly(new Timer(
+                        "neutral silicone for end cap and selector box cures",
+                        NOON,
+                        NOON.plus(Duration.ofHours(3)),
+                        false,
+                        "X01",
+                        "X05"));
+        assertThat(running(Duration.ofHours(3))).isEmpty();
+    }
+
+    @Test
+    void everyCureRunsForItselfUntilTheStepThatWaitsIsDone() {
+        done.put("Q07", NOON);
+        done.put("X01", NOON.plus(Duration.ofMinutes(30)));
+        assertThat(running(Duration.ofHours(1))).extracting(Timer::step).containsExactlyInAnyOrder("Q07", "X01");
+        done.put("X05", NOON.plus(Duration.ofMinutes(40)));
+        assertThat(running(Duration.ofHours(1))).isEmpty();
+    }
+}

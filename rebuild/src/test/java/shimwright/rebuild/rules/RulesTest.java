@@ -1,0 +1,192 @@
+package shimwright.rebuild.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import shimwright.mechanics.conformity.Verdict;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.rebuild.demo.DemoUnit;
+import shimwright.rebuild.demo.Van7;
+import shimwright.rebuild.demo.Workbench;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.unit.Step.Phase;
+
+class RulesTest {
+    private static List<String> said(List<Refusal> refusals) {
+        return refusals.stream().map(Refusal::sentence).toList();
+    }
+
+    private static List<String> against(Workbench bench, Entry.OfJob entry) {
+        return said(bench.against(entry));
+    }
+
+    @Test
+    void aJobIsOpenedOnceAndBeforeAnythingElse() {
+        Workbench bench = new Workbench(DemoUnit.A);
+        assertThat(against(bench, new Entry.NoteMade("job", "wet")))
+                .containsExactly("job: there is no such job. Open it first, or look in the shop for its number.");
+        assertThat(against(bench, Workbench.opening())).isEmpty();
+        bench.keep(Workbench.opening());
+        assertThat(against(bench, Workbench.opening()))
+                .containsExactly("job: this job is already open. Open a new job for another unit.");
+    }
+
+    @Test
+    void aStepIsRefusedWhileOthersMustComeFirstAndTheyAreNamed() {
+        Workbench bench = Workbench.open();
+        assertThat(against(bench, new Entry.StepDone("K01", "")))
+                .containsExactly("step K01: it waits for P02 (Gauge faces, dowels and every bearing seat.); "
+                        + "P04 (Goods in. Read bore, outside and assembled width of every bearing, try seals against "
+                        + "their lands, count.). Do these first, or mark them done if they are.");
+        bench.layDone("P02");
+        assertThat(against(bench, new Entry.StepDone("K01", "")))
+                .singleElement()
+                .satisfies(s -> assertThat(s).contains("P04").doesNotContain("P02"));
+        bench.layDone("P04");
+        assertThat(against(bench, new Entry.StepDone("K01", ""))).isEmpty();
+    }
+
+    @Test
+    void allFaultsOfAStepComeAtOnce() {
+        assertThat(against(Workbench.open(), new Entry.StepDone("K03", "")))
+                .containsExactly(
+                        "step K03: it waits for K02 (Drop cup 55 into its blind seat and cup 72 on the lip. Press down "
+                                + "until below 45 degC.). Do these first, or mark them done if they are.",
+                        "hold point H08: not read yet: depth of the cup, three places (four clocks in a cover). "
+                                + "Read it before the step counts as done.",
+                        "hold point H08: not read yet: the depth is what it was before heating within 0.01 mm. "
+                                + "Read it before the step counts as done.");
+    }
+
+    @Test
+    void aStepIsDoneOnceAndOnlyOneThatThisUnitHas() {
+        Workbench bench = Workbench.open();
+        bench.keep(new Entry.StepDone("P01", ""));
+        assertThat(against(bench, new Entry.StepDone("P01", "")))
+                .containsExactly("step P01: this step is already done.");
+        assertThat(against(bench, new Entry.StepDone("D09B", "")))
+                .containsExactly(
+                        "step D09B: this unit has no such step with the choices taken. Go back to the build page.");
+        bench.keep(new Entry.ChoiceTaken("O1", "late", "the pair is proved"));
+        assertThat(against(bench, new Entry.StepDone("D04", ""))).hasSize(1);
+    }
+
+    @Test
+    void aStepIsNotUndoneWhileOthersStandOnIt() {
+        Workbench bench = Workbench.open();
+        assertThat(against(bench, new Entry.StepUndone("P01", ""))).containsExactly("step P01: this step is not done.");
+        bench.layDone("P01", "P02", "S01");
+        assertThat(against(bench, new Entry.StepUndone("P01", "dirt")))
+                .containsExactly("step P01: done after it and standing on it: "
+                        + "P02 (Gauge faces, dowels and every bearing seat.); "
+                        + "S01 (Read forks, rails, springs and plugs against their limits.). Undo these first.");
+        bench.keep(new Entry.StepUndone("P02", "dirt"));
+        bench.keep(new Entry.StepUndone("S01", "dirt"));
+        assertThat(against(bench, new Entry.StepUndone("P01", "dirt"))).isEmpty();
+    }
+
+    @Test
+    void aReadingIsStruckWithAReasonAndOnce() {
+        Workbench bench = Workbench.open();
+        Kept round = bench.round("c", Phase.TRIAL, 0.24, 0.32);
+        String id = round.draft().id();
+        assertThat(against(bench, new Entry.RoundStruck(id, " ")))
+                .containsExactly("reason: nothing typed. Say why the reading does not count; it stays in the record.");
+        assertThat(against(bench, new Entry.RoundStruck("entry-1", "not a reading")))
+                .hasSize(1);
+        bench.keep(new Entry.RoundStruck(id, "slipped"));
+        assertThat(against(bench, new Entry.RoundStruck(id, "slipped")))
+                .containsExactly("reading: there is no such reading that counts. It may have been struck already.");
+    }
+
+    @Test
+    void passingAHoldPointNeedsAReason() {
+        Workbench bench = Workbench.open();
+        assertThat(against(bench, new Entry.HoldOverruled("P02", "H01", "")))
+                .containsExactly("reason: nothing typed. Say why it may be passed; it stands on the record.");
+        assertThat(against(bench, new Entry.HoldOverruled("P02", "H01", "gauged last week")))
+                .isEmpty();
+    }
+
+    @Test
+    void aChoiceMustBeOneOfTheUnits() {
+        Workbench bench = Workbench.open();
+        assertThat(against(bench, new Entry.ChoiceTaken("O9", "late", "")))
+                .containsExactly("choice O9: this unit has no such choice. Go back to the plan.");
+        assertThat(against(bench, new Entry.ChoiceTaken("O1", "lately", "")))
+                .containsExactly("choice O1: it has no side lately. Take early or late.");
+    }
+
+    @Test
+    void aChoiceThatLeavesNoLawfulOrderIsRefusedWithTheCircle() {
+        Workbench bench = Workbench.open();
+        bench.keep(new Entry.ChoiceTaken("O1", "late", "the pair is proved"));
+        // PL-6 of the demo source, invented scenario, recomputed
+        assertThat(against(bench, new Entry.ChoiceTaken("O4", "first", "no tall stand")))
+                .singleElement()
+                .satisfies(s -> assertThat(s).startsWith("plan: these steps wait for each other: "));
+        bench.keep(new Entry.ChoiceTaken("O1", "early", "then not"));
+        assertThat(against(bench, new Entry.ChoiceTaken("O4", "first", "no tall stand")))
+                .isEmpty();
+    }
+
+    @Test
+    void handBackIsRefusedWithStepsLeftAndTheyAreNamed() {
+        Workbench bench = Van7.before("X06");
+        assertThat(against(bench, new Entry.HandedBack("12 months", "", "")))
+                .containsExactly("hand-back: 2 steps are not done: X06, X07. Finish the build first.");
+        bench.keep(new Entry.StepDone("X06", ""));
+        assertThat(against(bench, new Entry.HandedBack("12 months", "", "")))
+                .containsExactly("hand-back: 1 step is not done: X07. Finish the build first.");
+    }
+
+    @Test
+    void handBackIsRefusedWhileAnAcceptanceNoLongerStands() {
+        Workbench bench = Van7.before("");
+        assertThat(against(bench, new Entry.HandedBack("12 months", "", ""))).isEmpty();
+        bench.lay(new Entry.PackChosen(
+                "c", "sI", bench.pieces("d52-05", "d52-08"), 2e-5, 5e-6, 0.6, Verdict.NOT_PROVEN, "why", List.of()));
+        assertThat(against(bench, new Entry.HandedBack("12 months", "", "")))
+                .containsExactly("clearance c: the pack of clearance c was changed after it was accepted. "
+                        + "Read it again and accept it.");
+    }
+
+    @Test
+    void afterTheHandBackOnlyNotesPicturesAndTheFollowUpAreKept() {
+        Workbench bench = Van7.handedBack();
+        List<Entry.OfJob> lawful = List.of(
+                new Entry.NoteMade("job", "the owner called"),
+                new Entry.PictureAdded("job", "aa", "image/png", 3, ""),
+                new Entry.FollowedUp("quiet; fifth stays", "3 100 km"));
+        List<Entry.OfJob> unlawful = List.of(
+                new Entry.StepUndone("X07", "forgot a bolt"),
+                new Entry.StepDone("X07", ""),
+                new Entry.StepCannot("X07", ""),
+                new Entry.HandedBack("24 months", "", ""),
+                new Entry.RoundStruck("entry-9", "odd"),
+                new Entry.RoundRead("c", Phase.FINAL, "DI", List.of(1e-4), ""),
+                new Entry.PackIn("c", Phase.FINAL, Map.of()),
+                new Entry.HoldOverruled("X05", "H36", "dry"),
+                new Entry.ChoiceTaken("O1", "late", ""),
+                new Entry.TakenOff("fluid", List.of(), ""),
+                new Entry.Judged("", List.of(), "hub", Entry.Decision.REUSE, "", ""),
+                new Entry.Found("", List.of(), "hub", List.of(), Kind.NUMBER, "", "", List.of()));
+        lawful.forEach(entry -> assertThat(against(bench, entry)).isEmpty());
+        unlawful.forEach(entry -> assertThat(against(bench, entry))
+                .containsExactly("job V-0093: this unit was handed back and its record stands. "
+                        + "Add a note or a follow-up, or open a new job."));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"T06", "D01", "R03", "X07"})
+    void whatThePlanOffersNextIsNeverRefusedForItsOrder(String step) {
+        Workbench bench = Van7.before(step);
+        assertThat(against(bench, new Entry.StepDone(step, ""))).noneMatch(s -> s.contains("it waits for"));
+    }
+}

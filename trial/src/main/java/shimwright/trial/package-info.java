@@ -1,0 +1,3 @@
+/** Simulated rebuilds and benchmarks; ships nothing. */
+@org.jspecify.annotations.NullMarked
+package shimwright.trial;
