@@ -89,7 +89,7 @@ record Axis(double low, double high, double from, double to, Unit unit, double s
             svg.line(at(tick), gridTop, at(tick), y, GRID);
             svg.line(at(tick), y, at(tick), y + 5, LINE);
             double width = Type.width(figure(tick), Ink.SMALL, false);
-            if (at(tick) + width / 2 < right + 2) {
+            if (at(tick) + width / 2 < right + 2 && at(tick) - width / 2 > 1) {
                 svg.text(at(tick), y + 18, figure(tick), Letter.middle(Ink.SMALL));
             }
         }

@@ -53,7 +53,7 @@ final class Framing {
         if (near.isPresent()) {
             return near.map(box -> crop(box, whole.get(), TALLEST_FLAT));
         }
-        return Optional.empty();
+        return around(Section.Axis.X).isPresent() ? Optional.empty() : whole;
     }
 
     /** Height of the flat section, z of the cross shaft. */

@@ -19,6 +19,10 @@ final class Legend {
     private static final double LINE = 17;
     private static final double SWATCH = 30;
     private static final double LONGEST_BAR = 130;
+    private static final double MILLIMETRE = 1e-3;
+    private static final double INCH = 0.0254;
+    private static final double[] MILLIMETRES = {1, 2, 5, 10, 20, 50, 100, 200, 500};
+    private static final double[] INCHES = {0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20};
     private static final Item SAMPLE =
             new Item("", "", "", Item.Shape.BODY, "", List.of(), List.of(), List.of(), 1, false, false, "", Set.of());
 
@@ -52,7 +56,7 @@ final class Legend {
     }
 
     double height(double width) {
-        double bar = scale > 0 ? ROW : 0;
+        double bar = barCount() > 0 ? ROW : 0;
         return ROW * rows(width).size() + bar + LINE * (lines(width).size() + 1) + 6;
     }
 
@@ -94,29 +98,38 @@ final class Legend {
             }
             y += ROW;
         }
-        if (scale > 0) {
+        if (barCount() > 0) {
             bar(svg, left + 1, y);
             y += ROW;
         }
-        svg.text(left, y + 6, name, Letter.start(Ink.TEXT).strong());
+        svg.text(
+                left,
+                y + 6,
+                Type.fit(name, Ink.TEXT, true, width),
+                Letter.start(Ink.TEXT).strong());
         for (String line : lines(width)) {
             y += LINE;
             svg.text(left, y + 6, line, Letter.start(Ink.SMALL).in(Ink.SOFT));
         }
     }
 
-    /** A bar of a round length. */
-    private void bar(Svg svg, double left, double y) {
-        boolean inch = units == UnitSystem.INCH;
-        double one = inch ? 0.0254 : 0.01;
-        int count = 1;
-        for (int n : new int[] {2, 5, 10}) {
+    /** The longest round length that is not too long on the sheet, in the person's unit; 0 where none is. */
+    private double barCount() {
+        double one = units == UnitSystem.INCH ? INCH : MILLIMETRE;
+        double count = 0;
+        for (double n : units == UnitSystem.INCH ? INCHES : MILLIMETRES) {
             count = n * one * scale <= LONGEST_BAR ? n : count;
         }
-        double end = left + count * one * scale;
+        return count;
+    }
+
+    private void bar(Svg svg, double left, double y) {
+        boolean inch = units == UnitSystem.INCH;
+        double count = barCount();
+        double end = left + count * (inch ? INCH : MILLIMETRE) * scale;
         String d = "M" + Svg.p(left, y - 5) + "L" + Svg.p(left, y + 5) + "M" + Svg.p(left, y) + "L" + Svg.p(end, y)
                 + "M" + Svg.p(end, y - 5) + "L" + Svg.p(end, y + 5);
         svg.path(d, "", new Stroke(Ink.INK, 1.2));
-        svg.text(end + 7, y + 4.2, inch ? count + " in" : count * 10 + " mm", Letter.start(Ink.SMALL));
+        svg.text(end + 7, y + 4.2, Svg.n(count) + (inch ? " in" : " mm"), Letter.start(Ink.SMALL));
     }
 }

@@ -3,6 +3,8 @@ package shimwright.bench.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import shimwright.bench.picture.Plots.Page;
 import shimwright.bench.picture.Plots.Places;
 import shimwright.bench.picture.Svg.Letter;
@@ -13,12 +15,18 @@ import shimwright.mechanics.quantity.UnitSystem.Display;
 final class PlacesPlot {
     private static final double LARGEST = 118;
     private static final double HOLE = 38;
-    private static final double FIGURES = 78;
+    private static final double NOTE = 18;
+    /** With more places, or a smaller ring, the readings are listed instead of standing round the ring. */
+    private static final int MOST_FIGURES = 8;
+
+    private static final double LEAST = 70;
+    private static final double LEAST_NOTE = 170;
     private static final double LETTERS = 34;
 
     private final Places places;
     private final Page page;
     private final Svg svg = new Svg();
+    private final boolean listed;
     private final double ring;
     private final double x;
     private final double y;
@@ -27,19 +35,41 @@ final class PlacesPlot {
     PlacesPlot(Places places, Page page) {
         this.places = places;
         this.page = page;
-        ring = Math.min(LARGEST, page.width() / 2 - FIGURES);
-        x = Math.min(page.width() / 2, ring + 96);
+        double figures = widest();
+        listed = places.values().size() > MOST_FIGURES || page.width() / 2 - figures - 4 < LEAST;
+        double room = listed ? 2 * LETTERS : figures + 4;
+        ring = Math.min(LARGEST, page.width() / 2 - room);
+        x = Math.min(page.width() / 2, ring + room);
         y = Sheetlet.TITLE + LETTERS + ring + 4;
         double[] span = Sheetlet.span(places.values(), places.lower(), places.upper());
         axis = Axis.over(span, places.kind(), page.units(), HOLE, ring, 3);
     }
 
+    /** Width of the widest place and reading. */
+    private double widest() {
+        return places.values().stream()
+                .mapToDouble(v -> Type.width("88: " + reading(v), Ink.SMALL, true))
+                .max()
+                .orElse(0);
+    }
+
+    private String reading(double si) {
+        return print(si).replace(" " + symbol(), "");
+    }
+
+    private double besideX() {
+        return x + ring + LETTERS + (listed ? 0 : widest());
+    }
+
     private boolean beside() {
-        return page.width() >= 2 * ring + 340;
+        return page.width() - besideX() >= LEAST_NOTE;
     }
 
     String draw() {
-        double notes = beside() ? 0 : 22.0 * notes().size() + 8;
+        double noteX = beside() ? besideX() : Sheetlet.MARGIN;
+        List<String> lines = new ArrayList<>();
+        notes().forEach(n -> lines.addAll(Type.wrap(n, Ink.SMALL, false, page.width() - noteX - Sheetlet.MARGIN)));
+        double notes = beside() ? 0 : NOTE * lines.size() + 8;
         double height = y + ring + LETTERS + notes + 4;
         svg.root(page.idPrefix(), page.width(), height, places.title(), about());
         Sheetlet.title(svg, places.title(), page.width());
@@ -51,14 +81,10 @@ final class PlacesPlot {
                 print(places.mean()).replace(" " + symbol(), ""),
                 Letter.middle(Ink.TEXT).strong().in(Ink.BLUE));
         svg.text(x, y + 13, "mean, " + symbol(), Letter.middle(11).in(Ink.BLUE));
-        double noteX = beside() ? x + ring + LETTERS + 44 : Sheetlet.MARGIN;
-        double noteY = beside() ? y - 11 * notes().size() : y + ring + LETTERS + 18;
-        for (String note : notes()) {
-            for (String part : Type.wrap(note, Ink.SMALL, false, page.width() - noteX - Sheetlet.MARGIN)) {
-                svg.text(noteX, noteY, part, Letter.start(Ink.SMALL));
-                noteY += 18;
-            }
-            noteY += 4;
+        double noteY = beside() ? y - NOTE / 2 * (lines.size() - 1) : y + ring + LETTERS + 18;
+        for (String note : lines) {
+            svg.text(noteX, noteY, note, Letter.start(Ink.SMALL));
+            noteY += NOTE;
         }
         return svg.done();
     }
@@ -66,18 +92,28 @@ final class PlacesPlot {
     private List<String> notes() {
         List<String> notes = new ArrayList<>();
         if (places.lower().isPresent() && places.upper().isPresent()) {
-            notes.add("Between the two heavy rings: " + print(places.lower().getAsDouble()) + " to "
-                    + print(places.upper().getAsDouble()));
+            notes.add("Between the two heavy rings: " + whole(places.lower().getAsDouble()) + " to "
+                    + whole(places.upper().getAsDouble()));
         }
         double least =
                 places.values().stream().mapToDouble(Double::doubleValue).min().orElse(0);
         double most =
                 places.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
-        notes.add("Largest minus smallest: " + print(most - least));
+        notes.add("Largest minus smallest: " + whole(most - least));
+        if (listed) {
+            notes.add(IntStream.range(0, places.values().size())
+                    .mapToObj(i -> (i + 1) + ": " + reading(places.values().get(i)))
+                    .collect(Collectors.joining("; ")));
+        }
         if (places.odd().isPresent()) {
             notes.add("Place " + (places.odd().getAsInt() + 1) + ": " + places.said());
         }
         return notes;
+    }
+
+    /** A value that is not broken from its unit. */
+    private String whole(double si) {
+        return print(si).replace(' ', '\u00a0');
     }
 
     private String about() {
@@ -142,8 +178,8 @@ final class PlacesPlot {
     /** The place's number and reading outside the ring. */
     private void figure(int place, boolean odd) {
         double[] p = at(place, ring + 16);
-        String value = axis.figure(places.values().get(place), display().decimals());
-        String text = (place + 1) + ": " + value;
+        String text =
+                (place + 1) + (listed ? "" : ": " + reading(places.values().get(place)));
         double lean = (p[0] - x) / (ring + 16);
         String anchor = Math.abs(lean) < 0.3 ? "middle" : lean > 0 ? "start" : "end";
         Letter letter = new Letter(Ink.SMALL, anchor, odd, odd ? Ink.BLUE : Ink.INK);

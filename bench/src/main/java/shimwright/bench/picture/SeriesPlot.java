@@ -16,6 +16,7 @@ import shimwright.mechanics.quantity.UnitSystem.Display;
 final class SeriesPlot {
     private static final double PLOT = 200;
     private static final double MARK = 4.2;
+    private static final double STEP_AIR = 7;
 
     private final Series series;
     private final Page page;
@@ -34,7 +35,7 @@ final class SeriesPlot {
                 .max()
                 .orElse(0);
         left = Sheetlet.MARGIN + 52;
-        right = page.width() - Sheetlet.MARGIN - Math.min(side + 8, 0.4 * page.width());
+        right = page.width() - Sheetlet.MARGIN - Math.min(side + 8, 0.52 * page.width());
         List<Double> values = new ArrayList<>(series.first());
         values.addAll(series.second());
         series.mean().ifPresent(m -> {
@@ -125,7 +126,9 @@ final class SeriesPlot {
     /** A bracket under the readings that agree. */
     private void settled() {
         int count = series.first().size();
-        for (int i = 0; i < count; i++) {
+        double step = Type.width(Integer.toString(count), Ink.SMALL, false) + STEP_AIR;
+        int every = Math.max(1, (int) Math.ceil(step * count / (right - left)));
+        for (int i = 0; i < count; i += every) {
             svg.text(x(i), bottom + 16, Integer.toString(i + 1), Letter.middle(Ink.SMALL));
         }
         svg.line(left, bottom, right, bottom, new Stroke(Ink.INK, 1));

@@ -42,18 +42,23 @@ final class Svg {
         }
     }
 
-    /** Opens the root with title and description; ids begin with the prefix. */
+    /**
+     * Opens the root with title and description; ids begin with the prefix. Width and height are rounded up to whole
+     * numbers, for the printer takes no others.
+     */
     Svg root(String prefix, double width, double height, String title, String about) {
+        String wide = n(Math.ceil(width));
+        String high = n(Math.ceil(height));
         open(
                 "svg",
                 "xmlns",
                 "http://www.w3.org/2000/svg",
                 "viewBox",
-                "0 0 " + n(width) + " " + n(height),
+                "0 0 " + wide + " " + high,
                 "width",
-                n(width),
+                wide,
                 "height",
-                n(height),
+                high,
                 "role",
                 "img",
                 "aria-labelledby",

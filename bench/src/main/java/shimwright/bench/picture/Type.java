@@ -18,6 +18,7 @@ final class Type {
     /** Taken for every other character; the widest that occurs (plus-minus, minus, arrow). */
     private static final int OTHER = 84;
 
+    private static final int NO_BREAK = 0xA0;
     private static final double BOLD = 1.13;
 
     private Type() {}
@@ -25,6 +26,7 @@ final class Type {
     /** Width of a text in the unit of the letter size. */
     static double width(String text, double size, boolean bold) {
         int sum = text.codePoints()
+                .map(c -> c == NO_BREAK ? ' ' : c)
                 .map(c -> c >= ' ' && c <= '~' ? ADVANCE[c - ' '] : OTHER)
                 .sum();
         return sum * size / 100 * (bold ? BOLD : 1);

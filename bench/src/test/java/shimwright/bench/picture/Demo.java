@@ -1,0 +1,101 @@
+package shimwright.bench.picture;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import shimwright.rebuild.unit.Clearance;
+import shimwright.rebuild.unit.GearPair;
+import shimwright.rebuild.unit.Item;
+import shimwright.rebuild.unit.Section;
+import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.UnitFiles;
+import shimwright.rebuild.unit.UnitType;
+
+/** The shipped demo unit, and small units of our own. */
+final class Demo {
+    static final Unit A = unit("A");
+
+    private Demo() {}
+
+    static Unit unit(String variant) {
+        try (InputStream in = UnitFiles.class.getResourceAsStream("/units/ambleholt-l5-74.yaml")) {
+            byte[] bytes = Objects.requireNonNull(in).readAllBytes();
+            return UnitFiles.read("demo", bytes).outcome().orElseThrow().resolve(variant);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    static Set<String> allItems(Unit unit) {
+        return unit.type().items().stream()
+                .filter(i -> !i.trial())
+                .map(Item::id)
+                .collect(Collectors.toSet());
+    }
+
+    static Clearance clearance(String id) {
+        return A.type().clearances().stream()
+                .filter(c -> c.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** A unit that is nothing but a drawing. */
+    static Unit small(List<Item> items, Section section, List<GearPair> gears) {
+        UnitType t = A.type();
+        UnitType type = new UnitType(
+                t.format(),
+                t.id(),
+                "Own",
+                "Sample",
+                t.about(),
+                true,
+                t.mass(),
+                t.ratedTorque(),
+                t.fluid(),
+                t.variants(),
+                List.of(),
+                t.materials(),
+                Map.of(),
+                Map.of(),
+                items,
+                section,
+                gears,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                Map.of(),
+                List.of());
+        return new Unit(type, "A");
+    }
+
+    static Item item(String id, String name, Item.Shape shape, List<Double> along, List<Double> diameters) {
+        return new Item(id, name, "", shape, "s", along, diameters, List.of(), 1, false, false, "", Set.of());
+    }
+
+    static Section oneShaft(List<List<Double>> steps) {
+        return new Section(
+                List.of(new Section.Shaft("s", "shaft", Section.Axis.X, List.of(0.0, 0.0), steps, "", true)),
+                List.of());
+    }
+}
