@@ -107,7 +107,9 @@ public final class Rules {
         Map<Step, Why> waiting = order.waitsFor(id, job.stepsDone());
         if (!waiting.isEmpty()) {
             refusals.add(new Refusal(
-                    "step " + id, "it waits for " + named(waiting.keySet()), "Do these first, or mark them done if they are"));
+                    "step " + id,
+                    "it waits for " + named(waiting.keySet()),
+                    "Do these first, or mark them done if they are"));
         }
         refusals.addAll(Holds.open(job, unit, shop, step));
         return refusals;
@@ -142,7 +144,8 @@ public final class Rules {
         if (reading.isEmpty() || reading.stream().anyMatch(step -> order.free(step.id(), job.stepsDone()))) {
             return known(unit, clearance);
         }
-        String names = named(order.waitsFor(reading.get(0).id(), job.stepsDone()).keySet());
+        String names =
+                named(order.waitsFor(reading.get(0).id(), job.stepsDone()).keySet());
         return one(
                 "clearance " + clearance,
                 "its reading waits for " + names,

@@ -201,8 +201,8 @@ class SessionsTest {
         Session session = bench.session("a");
         assertThat(session.stage()).isEqualTo(Stage.READ_LAST);
         assertThat(session.reopened()).isEqualTo("step F03 was undone after it was accepted");
-        bench.keep(new Entry.CheckRead(
-                "F03", "H18", "drag", List.of(1.5), Kind.TORQUE, false, Verdict.IN, "", List.of()));
+        bench.keep(
+                new Entry.CheckRead("F03", "H18", "drag", List.of(1.5), Kind.TORQUE, false, Verdict.IN, "", List.of()));
         bench.keep(new Entry.StepDone("F03", ""));
         for (int i = 0; i < 3; i++) {
             bench.keep(bench.read("a", Phase.FINAL, 32.08));

@@ -109,13 +109,14 @@ class RulesTest {
     void aClearanceIsReadAndAcceptedOnceTheStepsBeforeItsReadingAreDone() {
         Workbench bench = Workbench.open();
         assertThat(against(bench, bench.read("c", Phase.TRIAL, 0.24, 0.32)))
-                .containsExactly("clearance c: its reading waits for E01 (Slip the rear cup in, trial shim on it, plate "
-                        + "dry with four bolts at 20 N.m). Do these first, or mark them done if they are.");
+                .containsExactly(
+                        "clearance c: its reading waits for E01 (Slip the rear cup in, trial shim on it, plate "
+                                + "dry with four bolts at 20 N.m). Do these first, or mark them done if they are.");
         bench.layDone("E01");
         assertThat(against(bench, bench.read("c", Phase.TRIAL, 0.24, 0.32))).isEmpty();
         assertThat(against(bench, bench.read("c", Phase.AGAIN, 0.24, 0.32))).hasSize(1);
-        Entry.ClearanceAccepted accepted = new Entry.ClearanceAccepted(
-                "c", Phase.FINAL, 4e-5, 5e-6, 0.97, Verdict.IN, 4e-5, "", "", List.of());
+        Entry.ClearanceAccepted accepted =
+                new Entry.ClearanceAccepted("c", Phase.FINAL, 4e-5, 5e-6, 0.97, Verdict.IN, 4e-5, "", "", List.of());
         assertThat(against(bench, accepted))
                 .singleElement()
                 .satisfies(s -> assertThat(s).startsWith("clearance c: its reading waits for E02 ("));
