@@ -103,7 +103,7 @@ class LayoutTest {
             assertThat(one.textLeft()).isGreaterThanOrEqualTo(14 - FlagPlan.BALLOON);
             assertThat(one.textRight()).isLessThanOrEqualTo(806 + FlagPlan.BALLOON);
             for (Flag other : flags) {
-                if (one != other) {
+                if (!one.equals(other)) {
                     boolean touch = one.textLeft() < other.textRight() && other.textLeft() < one.textRight();
                     assertThat(one.row() == other.row() && touch)
                             .as("texts touch")
