@@ -75,7 +75,9 @@ public record UnitType(
         @Field(value = "lessons of earlier jobs", absent = "[]")
         List<String> lessons,
 
-        @Field(value = "openings through which items are reached without taking apart what stands on them", absent = "[]")
+        @Field(
+                value = "openings through which items are reached without taking apart what stands on them",
+                absent = "[]")
         List<Opening> openings) {
 
     /**

@@ -54,8 +54,7 @@ public record BackOut(
     static final long BUDGET = 200_000;
 
     /** The cheapest way back by the usual tariff. */
-    public static Outcome<BackOut> to(
-            Unit unit, Map<String, String> taken, Collection<String> done, Target target) {
+    public static Outcome<BackOut> to(Unit unit, Map<String, String> taken, Collection<String> done, Target target) {
         return to(unit, taken, done, target, Tariff.USUAL);
     }
 
@@ -73,7 +72,9 @@ public record BackOut(
             Unit unit, Map<String, String> taken, Collection<String> done, Target target, Tariff tariff) {
         if (!known(unit, target)) {
             return Outcome.refused(
-                    "back to " + target.id(), "this unit has nothing of that name", "Take it from the list of its parts");
+                    "back to " + target.id(),
+                    "this unit has nothing of that name",
+                    "Take it from the list of its parts");
         }
         Standing standing = Standing.of(unit, taken, done);
         Ways ways = new Ways(standing, tariff);
@@ -93,7 +94,11 @@ public record BackOut(
                 back.turning() + in.turning(),
                 losses,
                 renew(standing, set, losses),
-                set.stream().flatMap(s -> s.consumables().stream()).distinct().map(unit::consumable).toList(),
+                set.stream()
+                        .flatMap(s -> s.consumables().stream())
+                        .distinct()
+                        .map(unit::consumable)
+                        .toList(),
                 reopened(standing, set),
                 set.stream().filter(s -> !s.hold().isBlank()).toList(),
                 found.proven()));
@@ -158,8 +163,9 @@ public record BackOut(
 
     private static Map<String, Set<String>> after(Standing standing, List<Step> set) {
         Map<String, Set<String>> after = new LinkedHashMap<>();
-        before(standing, set).forEach((step, needs) -> needs.forEach(
-                need -> after.computeIfAbsent(need, k -> new LinkedHashSet<>()).add(step)));
+        before(standing, set)
+                .forEach((step, needs) -> needs.forEach(need ->
+                        after.computeIfAbsent(need, k -> new LinkedHashSet<>()).add(step)));
         return after;
     }
 

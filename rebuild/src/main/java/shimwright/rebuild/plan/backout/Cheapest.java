@@ -92,7 +92,7 @@ final class Cheapest {
     }
 
     /** An open blocker set: the ways that are left, cheapest first, with what each adds. */
-    private record Fork(int[] set, List<Way> ways) {
+    private record Fork(List<Way> ways) {
         double least() {
             return ways.get(0).more();
         }
@@ -108,8 +108,9 @@ final class Cheapest {
         if (cost >= bestCost - EQUAL) {
             return;
         }
+        List<int[]> open = open(taken);
         List<Fork> forks = new ArrayList<>();
-        for (int[] set : open(taken)) {
+        for (int[] set : open) {
             Fork fork = fork(set, taken, out);
             if (fork == null) {
                 return;
@@ -121,7 +122,7 @@ final class Cheapest {
             bestCost = cost;
             return;
         }
-        if (cost + charges.over(forks.stream().map(Fork::set).toList(), taken, out) >= bestCost - EQUAL) {
+        if (cost + charges.over(open, taken, out) >= bestCost - EQUAL) {
             return;
         }
         Fork fork = forks.stream()
@@ -151,7 +152,7 @@ final class Cheapest {
             return null;
         }
         ways.sort(Comparator.comparingDouble(Way::more).thenComparingInt(Way::node));
-        return new Fork(set, ways);
+        return new Fork(ways);
     }
 
     /** True where taking the way takes another way of the same set as well, so that the other branch holds it. */

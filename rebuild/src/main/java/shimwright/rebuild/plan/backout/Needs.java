@@ -8,12 +8,20 @@ import java.util.List;
  * What undoing one thing asks of others, as numbers: a node is a step done (or a way to a part), {@code cost} what undoing
  * it costs, and of every blocker set of an undone node at least one must be undone as well. A set of one is plain order;
  * a larger one is a choice between ways.
- *
- * @param cost of each node, 0 or more, finite; not changed afterwards
- * @param blockers for each node its blocker sets, each not empty
  */
-record Needs(double[] cost, List<List<int[]>> blockers) {
-    Needs {
+final class Needs {
+    private final double[] cost;
+    private final List<List<int[]>> blockers;
+
+    /**
+     * The needs of some nodes.
+     *
+     * @param cost of each node, 0 or more, finite; not changed afterwards
+     * @param blockers for each node its blocker sets, each not empty
+     */
+    Needs(double[] cost, List<List<int[]>> blockers) {
+        this.cost = cost;
+        this.blockers = blockers;
         if (cost.length != blockers.size()) {
             throw new IllegalArgumentException("costs and blockers differ in number");
         }
@@ -22,6 +30,14 @@ record Needs(double[] cost, List<List<int[]>> blockers) {
                 throw new IllegalArgumentException("cost " + c);
             }
         }
+    }
+
+    double[] cost() {
+        return cost;
+    }
+
+    List<List<int[]>> blockers() {
+        return blockers;
     }
 
     /** The least set that undoing a node alone forces, whatever ways are chosen, for every node. */

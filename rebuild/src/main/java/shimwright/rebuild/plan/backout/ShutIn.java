@@ -76,7 +76,8 @@ public record ShutIn(Step step, List<Call> calls, List<Jump> jumps, List<Loss> l
             then.add(step);
         }
         Prices now = new Prices(unit, taken, done, tariff, Set.of());
-        Prices later = new Prices(unit, taken, then, tariff, now.standing.fittedBy().keySet());
+        Prices later =
+                new Prices(unit, taken, then, tariff, now.standing.fittedBy().keySet());
         List<Jump> jumps = new ArrayList<>();
         for (String id : now.standing.fittedBy().keySet()) {
             if (later.standing.fittedBy().containsKey(id) && !next.installs().contains(id)) {
@@ -87,13 +88,15 @@ public record ShutIn(Step step, List<Call> calls, List<Jump> jumps, List<Loss> l
                 }
             }
         }
-        jumps.sort(Comparator.comparing(Jump::lost).reversed().thenComparing(Comparator.comparing(Jump::by).reversed()));
-        return Outcome.ok(new ShutIn(
-                next, LastCall.at(order, step), List.copyOf(jumps), jumps.isEmpty() ? List.of() : losses(unit, jumps)));
+        jumps.sort(Comparator.comparing(Jump::lost)
+                .reversed()
+                .thenComparing(Comparator.comparing(Jump::by).reversed()));
+        return Outcome.ok(new ShutIn(next, LastCall.at(order, step), List.copyOf(jumps), losses(jumps)));
     }
 
     private static Jump jump(Unit unit, String id, Price before, Price after) {
-        List<String> had = Loss.of(unit, before.steps()).stream().map(Loss::what).toList();
+        List<String> had =
+                Loss.of(unit, before.steps()).stream().map(Loss::what).toList();
         List<Loss> fresh = Loss.of(unit, after.steps()).stream()
                 .filter(loss -> !had.contains(loss.what()))
                 .toList();
@@ -101,7 +104,7 @@ public record ShutIn(Step step, List<Call> calls, List<Jump> jumps, List<Loss> l
         return new Jump(unit.item(id), lost, before.minutes(), after.minutes(), fresh);
     }
 
-    private static List<Loss> losses(Unit unit, List<Jump> jumps) {
+    private static List<Loss> losses(List<Jump> jumps) {
         Map<String, Loss> losses = new LinkedHashMap<>();
         jumps.forEach(jump -> jump.losses().forEach(loss -> losses.putIfAbsent(loss.what(), loss)));
         return List.copyOf(losses.values());

@@ -27,6 +27,7 @@ import shimwright.rebuild.unit.Unit;
 
 class BackOutTest {
     private static final Unit A = DemoUnit.A;
+    private static final List<Want> WANTS = List.of(Want.REACH, Want.OUT, Want.RENEW);
     private static final Map<String, String> LATE = Map.of("O1", "late");
 
     /** Steps up to and with one, in the order of the plan. */
@@ -158,10 +159,10 @@ class BackOutTest {
         List<Clearance> clearances = A.type().clearances();
         return switch (random.nextInt(5)) {
             case 0 -> new OfStep(steps.get(random.nextInt(steps.size())).id());
-            case 1 -> new OfClearance(
-                    clearances.get(random.nextInt(clearances.size())).id());
-            default -> new OfItem(
-                    items.get(random.nextInt(items.size())).id(), Want.values()[random.nextInt(3)]);
+            case 1 ->
+                new OfClearance(
+                        clearances.get(random.nextInt(clearances.size())).id());
+            default -> new OfItem(items.get(random.nextInt(items.size())).id(), WANTS.get(random.nextInt(3)));
         };
     }
 

@@ -26,10 +26,7 @@ class CheapestTest {
             for (int s = 0; s < count; s++) {
                 int size = random.nextDouble() < choices ? Math.min(later, 2 + random.nextInt(2)) : 1;
                 int from = node + 1;
-                sets.add(random.ints(from, from + later)
-                        .distinct()
-                        .limit(size)
-                        .toArray());
+                sets.add(random.ints(from, from + later).distinct().limit(size).toArray());
             }
             blockers.add(sets);
         }
@@ -75,9 +72,11 @@ class CheapestTest {
 
     @Test
     void twoWaysThatShareAStepAreDearerApart() {
-        // 0 needs (1 or 2) and (3 or 2): 2 alone costs 5, 1 and 3 cost 3 each; cheapest way of each set alone is not best
+        // 0 needs (1 or 2) and (3 or 2): 2 alone costs 5, 1 and 3 cost 3 each; cheapest way of each set alone is not
+        // best
         Needs needs = new Needs(
-                new double[] {1, 3, 5, 3}, List.of(List.of(new int[] {1, 2}, new int[] {3, 2}), List.of(), List.of(), List.of()));
+                new double[] {1, 3, 5, 3},
+                List.of(List.of(new int[] {1, 2}, new int[] {3, 2}), List.of(), List.of(), List.of()));
         Cheapest.Found found = Cheapest.set(needs, 0, 1000);
         assertThat(found.cost()).isEqualTo(6);
         assertThat(found.set().stream()).containsExactly(0, 2);

@@ -35,7 +35,9 @@ class ShutInTest {
     void theSelectorBoxShutsTheWindowOnTheIdler() {
         ShutIn shut = before("X01");
         assertThat(shut.jumps().get(0).item().id()).isIn("idler", "idler_shaft", "reverse_bracket");
-        assertThat(shut.jumps()).filteredOn(Jump::lost).extracting(jump -> jump.item().id())
+        assertThat(shut.jumps())
+                .filteredOn(Jump::lost)
+                .extracting(jump -> jump.item().id())
                 .contains("idler", "reverse_bracket");
         // demo source B19 and R06: the float is read through the window before the box is on
         assertThat(shut.calls()).extracting(call -> call.step().id()).contains("R06");
@@ -47,10 +49,12 @@ class ShutInTest {
         ShutIn shut = before("G10");
         assertThat(shut.calls()).extracting(Call::measured).containsExactly(true);
         assertThat(shut.jumps()).extracting(jump -> jump.item().id()).contains("stack_nut", "wheel_1", "W0");
-        assertThat(shut.losses()).singleElement().satisfies(loss -> assertThat(loss.part()).isEqualTo("74-3031"));
+        assertThat(shut.losses())
+                .singleElement()
+                .satisfies(loss -> assertThat(loss.part()).isEqualTo("74-3031"));
         Step stake = A.step("G10");
-        assertThat(shut.jumps()).allSatisfy(jump -> assertThat(jump.by())
-                .isCloseTo(2 * stake.duration() / 60, within(1e-9)));
+        assertThat(shut.jumps())
+                .allSatisfy(jump -> assertThat(jump.by()).isCloseTo(2 * stake.duration() / 60, within(1e-9)));
     }
 
     @Test
