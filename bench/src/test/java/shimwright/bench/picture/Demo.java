@@ -85,6 +85,7 @@ final class Demo {
                 List.of(),
                 Map.of(),
                 Map.of(),
+                List.of(),
                 List.of());
         return new Unit(type, "A");
     }
