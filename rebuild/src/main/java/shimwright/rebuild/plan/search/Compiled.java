@@ -171,12 +171,16 @@ final class Compiled {
         return order;
     }
 
+    /** What every order does before a task, if it does the task; by way of an option that may be left out nothing is sure. */
     private long[][] ancestors() {
         long[][] sets = new long[n][];
         for (int i : topological) {
-            sets[i] = before[i].clone();
+            sets[i] = Bits.empty(n);
             for (int p = Bits.next(before[i], 0); p >= 0; p = Bits.next(before[i], p + 1)) {
-                Bits.addAll(sets[i], sets[p]);
+                if (Bits.has(mandatory, p)) {
+                    Bits.add(sets[i], p);
+                    Bits.addAll(sets[i], sets[p]);
+                }
             }
         }
         return sets;

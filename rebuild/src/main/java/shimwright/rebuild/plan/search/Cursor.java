@@ -4,6 +4,11 @@ import java.util.Arrays;
 
 /** A state that is moved forward task by task. */
 final class Cursor {
+    /** In place of the time left of a window: it is not open. */
+    static final long SHUT = -1;
+    /** It is open and can no longer be closed in time, which matters only if it is ever closed. */
+    private static final long LATE = -2;
+
     private final Compiled c;
     private final int lags;
     long[] done;
@@ -55,7 +60,8 @@ final class Cursor {
             clocks[k] = c.lagFrom[k] < 0 ? c.lag[k] : 0;
         }
         for (int w = 0; w < c.spans.count; w++) {
-            clocks[lags + w] = c.spans.opens[w] < 0 ? Math.max(0, c.spans.longest[w] - c.spans.gone[w]) : -1;
+            long left = c.spans.longest[w] - c.spans.gone[w];
+            clocks[lags + w] = c.spans.opens[w] >= 0 ? SHUT : left < 0 ? LATE : left;
         }
     }
 
@@ -94,7 +100,7 @@ final class Cursor {
     /** True while a window is open. */
     boolean windowOpen() {
         for (int w = lags; w < clocks.length; w++) {
-            if (clocks[w] >= 0) {
+            if (clocks[w] != SHUT) {
                 return true;
             }
         }
@@ -105,7 +111,7 @@ final class Cursor {
     boolean allowed(int task) {
         boolean bound = false;
         for (int w = 0; w < c.spans.count; w++) {
-            if (clocks[lags + w] >= 0 && c.spans.alone[w]) {
+            if (clocks[lags + w] != SHUT && c.spans.alone[w]) {
                 if (Bits.has(c.spans.allowed[w], task)) {
                     return true;
                 }
@@ -189,17 +195,18 @@ final class Cursor {
         boolean kept = true;
         for (int w = 0; w < c.spans.count; w++) {
             int at = lags + w;
-            if (clocks[at] >= 0) {
-                long left = clocks[at] - dt;
+            if (clocks[at] != SHUT) {
+                long left = clocks[at] == LATE ? LATE : Math.max(LATE, clocks[at] - dt);
                 boolean closed = c.spans.closes[w] == task;
-                kept &= left >= (closed ? 0 : leftInside(w));
-                clocks[at] = closed || Bits.has(dead, c.spans.closes[w]) ? -1 : Math.max(0, left);
+                boolean gone = Bits.has(dead, c.spans.closes[w]);
+                kept &= gone || (closed ? left >= 0 : c.spans.mayStayOpen[w] || left >= leftInside(w));
+                clocks[at] = closed || gone ? SHUT : left < 0 ? LATE : left;
             }
         }
         for (int w : c.spans.openedBy[task]) {
             if (!Bits.has(done, c.spans.closes[w]) && !Bits.has(dead, c.spans.closes[w])) {
                 clocks[lags + w] = c.spans.longest[w];
-                kept &= c.spans.longest[w] >= leftInside(w);
+                kept &= c.spans.mayStayOpen[w] || c.spans.longest[w] >= leftInside(w);
             }
         }
         return kept;

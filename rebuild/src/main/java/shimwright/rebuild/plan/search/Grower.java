@@ -58,7 +58,7 @@ final class Grower {
     private @Nullable Node after(Node node, int task) {
         cursor.set(base);
         boolean kept = cursor.take(task);
-        if (!kept || c.spans.openedBy[task].length > 0 && !closable()) {
+        if (!kept || c.spans.openedBy[task].length > 0 && c.options.length == 0 && !closable()) {
             return null;
         }
         taken[0] = task;
@@ -103,6 +103,7 @@ final class Grower {
                 && c.spans.openedBy[task].length == 0
                 && cursor.risk(task) == 0
                 && !mustWait(task)
+                && beginsNothing(task)
                 && fillsNothing(task);
     }
 
@@ -119,6 +120,20 @@ final class Grower {
             }
         }
         return false;
+    }
+
+    /** False where the task begins a wait that a window to come would have to see the end of. */
+    private boolean beginsNothing(int task) {
+        for (int k : c.lagsFrom[task]) {
+            for (int w = 0; w < c.spans.count; w++) {
+                int opens = c.spans.opens[w];
+                boolean toCome = opens >= 0 && !Bits.has(cursor.done, opens) && !Bits.has(c.ancestors[opens], task);
+                if (toCome && Bits.has(c.spans.allowed[w], c.lagTo[k])) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     private boolean fillsNothing(int task) {
@@ -157,7 +172,7 @@ final class Grower {
 
     private boolean leads(Cursor at, int task) {
         for (int w = 0; w < c.spans.count; w++) {
-            if (at.clocks[c.lag.length + w] >= 0 && Bits.has(c.spans.allowed[w], task)) {
+            if (at.clocks[c.lag.length + w] != Cursor.SHUT && Bits.has(c.spans.allowed[w], task)) {
                 return true;
             }
         }

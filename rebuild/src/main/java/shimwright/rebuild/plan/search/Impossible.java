@@ -94,10 +94,9 @@ final class Impossible {
         for (int w = 0; w < c.spans.count; w++) {
             Window window = c.windows().get(w);
             int opens = c.spans.opens[w];
-            if (opens >= 0 && (!Bits.has(c.mandatory, opens) || !Bits.has(c.mandatory, c.spans.closes[w]))) {
-                continue;
-            }
-            if (opens >= 0 && !Bits.has(c.ancestors[c.spans.closes[w]], opens)) {
+            boolean sure = !c.spans.mayStayOpen[w]
+                    && (opens < 0 || Bits.has(c.mandatory, opens) && Bits.has(c.ancestors[c.spans.closes[w]], opens));
+            if (!sure) {
                 continue;
             }
             long[] inside = inside(c, w);

@@ -98,7 +98,7 @@ final class Labels {
             return false;
         }
         for (int w = lags; w < a.clocks.length; w++) {
-            if (a.clocks[w] >= 0 && a.clocks[w] - shift < b.clocks[w]) {
+            if (a.clocks[w] != Cursor.SHUT && a.clocks[w] - shift < b.clocks[w]) {
                 return false;
             }
         }

@@ -24,6 +24,8 @@ final class Spans {
     final long[][] forced;
     /** Of a task: the windows it opens. */
     final int[][] openedBy;
+    /** True where the task that closes it may be left out. */
+    final boolean[] mayStayOpen;
     /** True where there is a window in which other things may be done. */
     final boolean shared;
 
@@ -35,6 +37,7 @@ final class Spans {
         longest = new long[count];
         alone = new boolean[count];
         gone = new long[count];
+        mayStayOpen = new boolean[count];
         allowed = new long[count][];
         forced = new long[count][];
         List<List<Integer>> by = Compiled.lists(c.n);
@@ -45,6 +48,7 @@ final class Spans {
             closes[w] = c.index(window.closes());
             longest[w] = Compiled.milliseconds(window.seconds());
             alone[w] = window.alone();
+            mayStayOpen[w] = !Bits.has(c.mandatory, closes[w]);
             others |= !window.alone();
             gone[w] = Compiled.milliseconds(problem.start().open().getOrDefault(window.id(), 0.0));
             if (opens[w] >= 0) {

@@ -88,7 +88,7 @@ final class Problems {
         int count = random.nextInt(3);
         for (int w = 0; w < count; w++) {
             int closes = 1 + random.nextInt(n - 1);
-            List<String> before = List.copyOf(tasks.get(closes).after());
+            List<String> before = tasks.get(closes).after().stream().sorted().toList();
             boolean open = random.nextInt(5) == 0;
             if (before.isEmpty() && !open) {
                 continue;
@@ -106,7 +106,7 @@ final class Problems {
         for (int k = 0; k < count; k++) {
             Task to = tasks.get(random.nextInt(n));
             if (!to.after().isEmpty()) {
-                String from = List.copyOf(to.after()).get(random.nextInt(to.after().size()));
+                String from = to.after().stream().sorted().toList().get(random.nextInt(to.after().size()));
                 lags.add(new Lag(from, to.id(), random.nextInt(40), "cure"));
             }
         }
