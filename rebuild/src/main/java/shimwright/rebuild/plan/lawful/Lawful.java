@@ -129,7 +129,8 @@ public final class Lawful {
         List<Window> strict = problem.windows().stream()
                 .filter(w -> w.alone() && open(w) && !left.contains(w.closes()))
                 .toList();
-        if (!strict.isEmpty() && strict.stream().noneMatch(w -> leadsTo(w.closes()).contains(task.id()))) {
+        if (!strict.isEmpty()
+                && strict.stream().noneMatch(w -> leadsTo(w.closes()).contains(task.id()))) {
             faults.add(task.id() + " is begun while " + strict.get(0).id() + " is open");
         }
     }

@@ -102,8 +102,7 @@ public record Problem(
     public Problem withWindows(List<Window> kept) {
         Map<String, Double> open = new HashMap<>(start.open());
         open.keySet().retainAll(kept.stream().map(Window::id).toList());
-        Start then = new Start(
-                start.orientation(), start.stand(), start.tools(), start.weight(), start.waits(), open);
+        Start then = new Start(start.orientation(), start.stand(), start.tools(), start.weight(), start.waits(), open);
         return new Problem(tasks, lags, kept, either, risks, setUps, then);
     }
 }

@@ -16,15 +16,20 @@ final class Bound {
     private final List<Wait> waits = new ArrayList<>();
 
     /** A wait, or all waits for one task together; the last of them begins when all before every one of them is done. */
-    private record Wait(int[] lags, int to, long least, @Nullable Tables before, long tail) {}
+    private record Wait(
+            List<Integer> lags,
+            int to,
+            long least,
+            @Nullable Tables before,
+            long tail) {}
 
     Bound(Compiled c) {
         this.c = c;
         this.tables = new Tables(c, c.mandatory);
         Map<Integer, List<Integer>> byTo = new LinkedHashMap<>();
         for (int k = 0; k < c.lag.length; k++) {
-            boolean sure = Bits.has(c.mandatory, c.lagTo[k])
-                    && (c.lagFrom[k] < 0 || Bits.has(c.mandatory, c.lagFrom[k]));
+            boolean sure =
+                    Bits.has(c.mandatory, c.lagTo[k]) && (c.lagFrom[k] < 0 || Bits.has(c.mandatory, c.lagFrom[k]));
             if (sure && c.lag[k] > 0) {
                 byTo.computeIfAbsent(c.lagTo[k], to -> new ArrayList<>()).add(k);
             }
@@ -58,12 +63,7 @@ final class Bound {
         for (int w = 0; w < mask.length; w++) {
             mask[w] &= c.mandatory[w];
         }
-        return new Wait(
-                lags.stream().mapToInt(Integer::intValue).toArray(),
-                to,
-                least,
-                begun ? new Tables(c, mask) : null,
-                tail);
+        return new Wait(List.copyOf(lags), to, least, begun ? new Tables(c, mask) : null, tail);
     }
 
     /** Cost still to come at least, counted as {@link Node#cost} counts. */

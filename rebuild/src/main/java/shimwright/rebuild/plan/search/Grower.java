@@ -58,7 +58,7 @@ final class Grower {
     private @Nullable Node after(Node node, int task) {
         cursor.set(base);
         boolean kept = cursor.take(task);
-        if (!kept || c.spans.openedBy[task].length > 0 && c.options.length == 0 && !closable()) {
+        if (!kept || (c.spans.openedBy[task].length > 0 && c.options.length == 0 && !closable())) {
             return null;
         }
         taken[0] = task;

@@ -30,7 +30,8 @@ final class Impossible {
         while (moved) {
             moved = left.values()
                     .removeIf(task -> task.after().stream().noneMatch(left::containsKey)
-                            && task.afterAny().stream().allMatch(any -> any.stream().anyMatch(id -> !left.containsKey(id))));
+                            && task.afterAny().stream()
+                                    .allMatch(any -> any.stream().anyMatch(id -> !left.containsKey(id))));
         }
         List<Refusal> refusals = new ArrayList<>();
         Set<String> told = new HashSet<>();
@@ -48,9 +49,7 @@ final class Impossible {
     }
 
     private static Refusal refusal(List<String> circle, Map<String, Task> left) {
-        String words = circle.stream()
-                .map(id -> named(left, id))
-                .collect(Collectors.joining(" waits for "));
+        String words = circle.stream().map(id -> named(left, id)).collect(Collectors.joining(" waits for "));
         return new Refusal(
                 PLACE,
                 "these steps wait for each other: " + words + " waits for " + circle.get(0),
@@ -79,7 +78,8 @@ final class Impossible {
             task.afterAny().stream()
                     .filter(any -> left.keySet().containsAll(any))
                     .findFirst()
-                    .ifPresent(any -> left.keySet().stream().filter(any::contains).forEach(needs::add));
+                    .ifPresent(
+                            any -> left.keySet().stream().filter(any::contains).forEach(needs::add));
         }
         Task found = left.get(needs.iterator().next());
         if (found == null) {
@@ -95,7 +95,7 @@ final class Impossible {
             Window window = c.windows().get(w);
             int opens = c.spans.opens[w];
             boolean sure = !c.spans.mayStayOpen[w]
-                    && (opens < 0 || Bits.has(c.mandatory, opens) && Bits.has(c.ancestors[c.spans.closes[w]], opens));
+                    && (opens < 0 || (Bits.has(c.mandatory, opens) && Bits.has(c.ancestors[c.spans.closes[w]], opens)));
             if (!sure) {
                 continue;
             }
@@ -184,7 +184,9 @@ final class Impossible {
                 : "no order keeps the window" + (windows.size() > 1 ? "s " : " ") + names
                         + " with set-ups and waits counted";
         return new Refusal(
-                PLACE, fact + "; every order was looked at (" + states + " states)", "Look at the times of these steps");
+                PLACE,
+                fact + "; every order was looked at (" + states + " states)",
+                "Look at the times of these steps");
     }
 
     /** Nothing found, and no proof that there is nothing. */

@@ -76,8 +76,7 @@ final class Labels {
             if (!c.ready.metric) {
                 return false;
             }
-            change = c.ready.between(
-                    a.orientation, a.place, a.kit, b.orientation, b.place, b.kit, a.weight > 0);
+            change = c.ready.between(a.orientation, a.place, a.kit, b.orientation, b.place, b.kit, a.weight > 0);
             if (a.cost + change > b.cost) {
                 return false;
             }

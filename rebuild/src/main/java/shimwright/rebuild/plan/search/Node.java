@@ -24,7 +24,9 @@ final class Node {
 
     long number;
     boolean beaten;
-    @Nullable Node next;
+
+    @Nullable
+    Node next;
 
     Node(Cursor at, @Nullable Node parent, int[] steps) {
         this.done = at.done.clone();

@@ -40,8 +40,10 @@ final class Ready {
 
     private Ready(Problem problem, Compiled compiled) {
         SetUps setUps = problem.setUps();
-        List<String> stands = new ArrayList<>(new LinkedHashSet<>(
-                problem.tasks().stream().map(Task::stand).filter(s -> !s.isEmpty()).toList()));
+        List<String> stands = new ArrayList<>(new LinkedHashSet<>(problem.tasks().stream()
+                .map(Task::stand)
+                .filter(s -> !s.isEmpty())
+                .toList()));
         String first = problem.start().orientation();
         List<String> turned = new ArrayList<>(
                 stands.stream().filter(setUps.orientations()::contains).toList());
@@ -174,11 +176,9 @@ final class Ready {
 
     /** Time that gets the first state at least as ready as the second, the case being light or heavy. */
     long between(int o1, int p1, int k1, int o2, int p2, int k2, boolean heavy) {
-        boolean unknown = o1 == orientations && o2 != o1;
-        if (unknown || p1 == places && p2 != p1) {
-            return Compiled.NEVER;
-        }
-        if (o2 == orientations && o1 != o2 || p2 == places && p1 != p2) {
+        boolean turned = o1 != o2 && Math.max(o1, o2) == orientations;
+        boolean walked = p1 != p2 && Math.max(p1, p2) == places;
+        if (turned || walked) {
             return Compiled.NEVER;
         }
         long turning = heavy ? turnHeavy[o1][o2] : turn[o1][o2];

@@ -20,7 +20,8 @@ final class Run {
     private final Node root;
     private final long fixed;
     /** The best end so far. */
-    @Nullable Node best;
+    @Nullable
+    Node best;
 
     private long value = Compiled.NEVER;
     private long bound;

@@ -3,6 +3,7 @@ package shimwright.rebuild.plan.search;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.plan.model.Cost;
@@ -51,7 +52,7 @@ public final class Search {
         }
         Node best = run.best;
         if (best != null) {
-            return Outcome.ok(answer(c, run, Run.path(best)));
+            return Outcome.ok(answer(c, run, Tidy.of(c, Run.path(best))));
         }
         if (known.isPresent()) {
             return Outcome.ok(answer(c, run, kept));
@@ -64,15 +65,22 @@ public final class Search {
 
     /** What a given order costs; empty where it does not keep the rules of the problem or is not whole. */
     public static Optional<Cost> cost(Problem problem, List<String> order) {
-        return Impossible.circles(problem).isEmpty()
-                ? Evaluation.cost(Compiled.of(problem), order)
-                : Optional.empty();
+        return Impossible.circles(problem).isEmpty() ? Evaluation.cost(Compiled.of(problem), order) : Optional.empty();
+    }
+
+    /** What orders cost, for many orders of one problem, which must have no circle. */
+    public static Function<List<String>, Optional<Cost>> prices(Problem problem) {
+        Compiled c = Compiled.of(problem);
+        return order -> Evaluation.cost(c, order);
     }
 
     private static int[] hinted(Compiled c, List<String> hint) {
-        List<String> known =
-                c.problem.tasks().stream().map(task -> task.id()).toList();
-        return hint.stream().filter(known::contains).distinct().mapToInt(c::index).toArray();
+        List<String> known = c.problem.tasks().stream().map(task -> task.id()).toList();
+        return hint.stream()
+                .filter(known::contains)
+                .distinct()
+                .mapToInt(c::index)
+                .toArray();
     }
 
     private static Answer answer(Compiled c, Run run, int[] path) {
@@ -80,7 +88,8 @@ public final class Search {
         for (int task : path) {
             order.add(c.task(task).id());
         }
-        Cost cost = Evaluation.cost(c, path).orElseThrow(() -> new IllegalStateException("an unlawful order was found"));
+        Cost cost =
+                Evaluation.cost(c, path).orElseThrow(() -> new IllegalStateException("an unlawful order was found"));
         return new Answer(order, cost, run.bound() / 1e3, run.proven(), run.states());
     }
 

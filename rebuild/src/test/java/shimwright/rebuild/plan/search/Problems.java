@@ -57,8 +57,7 @@ final class Problems {
             });
             int weight = random.nextInt(6) == 0 ? random.nextInt(3) - 1 : 0;
             String stand = STANDS.get(random.nextInt(STANDS.size()));
-            tasks.add(new Task(
-                    id(i), "do " + i, 1 + random.nextInt(10), stand, tools, after, any(i), weight));
+            tasks.add(new Task(id(i), "do " + i, 1 + random.nextInt(10), stand, tools, after, any(i), weight));
         }
         List<Either> either = random.nextInt(3) == 0 && n > 5 ? either(n) : List.of();
         List<Window> windows = windows(n);
@@ -106,7 +105,10 @@ final class Problems {
         for (int k = 0; k < count; k++) {
             Task to = tasks.get(random.nextInt(n));
             if (!to.after().isEmpty()) {
-                String from = to.after().stream().sorted().toList().get(random.nextInt(to.after().size()));
+                String from = to.after().stream()
+                        .sorted()
+                        .toList()
+                        .get(random.nextInt(to.after().size()));
                 lags.add(new Lag(from, to.id(), random.nextInt(40), "cure"));
             }
         }
