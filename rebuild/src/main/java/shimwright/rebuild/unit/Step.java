@@ -31,6 +31,9 @@ public record Step(
         @Field(value = "what undoing it costs", absent = "free")
         Undo undo,
 
+        @Field(value = "time to undo it, without what stands on it", kind = Kind.TIME, absent = "0 s")
+        double undoTime,
+
         @Field(value = "what undoing it destroys, by name", absent = "[]")
         List<String> destroys,
 
@@ -154,6 +157,7 @@ public record Step(
                 duration,
                 List.of(),
                 Undo.FREE,
+                0,
                 List.of(),
                 "",
                 "",
