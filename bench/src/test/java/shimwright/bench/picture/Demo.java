@@ -88,6 +88,7 @@ final class Demo {
                 0,
                 Map.of(),
                 Map.of(),
+                List.of(),
                 List.of());
         return new Unit(type, "A");
     }

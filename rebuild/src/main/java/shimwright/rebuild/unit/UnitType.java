@@ -92,7 +92,12 @@ public record UnitType(
         Map<String, String> reasons,
 
         @Field(value = "lessons of earlier jobs", absent = "[]")
-        List<String> lessons) {
+        List<String> lessons,
+
+        @Field(
+                value = "openings through which items are reached without taking apart what stands on them",
+                absent = "[]")
+        List<Opening> openings) {
 
     /**
      * The unit of one variant: everything that holds for other variants only is gone, and so is every mention of it.
