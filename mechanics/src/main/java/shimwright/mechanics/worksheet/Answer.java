@@ -56,8 +56,13 @@ public record Answer(
         return json;
     }
 
-    /** One digit more than a result, so that the working can be followed. */
-    private String finely(Line line) {
+    /** The results in order, as a person reads them. */
+    public List<Shown> shown() {
+        return new Render(system, budgets).shown(sheet.outputs(), result, "");
+    }
+
+    /** The value of a line of working: one digit more than a result, so that it can be followed. */
+    public String finely(Line line) {
         UnitSystem.Display display = system.display(line.kind());
         return Quantities.print(line.value(), display.unit(), display.decimals() + 1);
     }
