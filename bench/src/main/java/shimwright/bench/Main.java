@@ -35,6 +35,7 @@ public final class Main {
             case "restore" -> Keeping.restore(rest, out, err);
             case "unit" -> UnitCommand.run(rest, out, err);
             case "calc" -> CalcCommand.run(rest, out, err);
+            case "--warm" -> PlayedDemo.warm(rest, err);
             case "help", "--help", "-h" -> Words.help(out);
             default -> Words.unknown(command, err);
         };

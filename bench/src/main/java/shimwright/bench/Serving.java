@@ -14,6 +14,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
 import shimwright.bench.command.Options;
 import shimwright.bench.demo.DemoShop;
 import shimwright.bench.print.PdfPaper;
@@ -24,6 +25,7 @@ import shimwright.bench.web.Server;
 import shimwright.bench.web.Shelf;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.unit.UnitType;
 
 /** Opens a data folder and serves it. Clock and ids are born here. */
 final class Serving {
@@ -54,6 +56,7 @@ final class Serving {
             Path folder = ok.value().has("data")
                     ? Path.of(ok.value().get("data", ""))
                     : Files.createTempDirectory("shimwright-demo-");
+            PlayedDemo.layInto(folder);
             return start(folder, ok.value(), true, out, err);
         } catch (IOException full) {
             err.println("No folder for the demo shop could be made: " + full.getMessage());
@@ -74,7 +77,7 @@ final class Serving {
         return start(Path.of(ok.value().get("data", "")), ok.value(), false, out, err);
     }
 
-    private static int refused(List<Refusal> refusals, PrintStream err) {
+    static int refused(List<Refusal> refusals, PrintStream err) {
         refusals.forEach(refusal -> err.println(refusal.sentence()));
         return REFUSED;
     }
@@ -103,31 +106,35 @@ final class Serving {
             return Outcome.refused(port.refusals());
         }
         SqliteJobLog.Opening how = options.has("accept-log") ? SqliteJobLog.Opening.ACCEPT : SqliteJobLog.Opening.WRITE;
-        return Units.onShelf(folder.resolve("units"))
-                .flatMap(types -> SqliteJobLog.open(folder, how)
-                        .flatMap(log -> FilePictureStore.open(folder.resolve("pictures"))
-                                .flatMap(pictures -> {
-                                    Shelf shelf = new Shelf(types);
-                                    if (demo) {
-                                        DemoShop.fill(log, pictures, shelf, clock);
-                                    }
-                                    return listen(new Desk(log, pictures, shelf, clock), log, options, number.value());
-                                })));
+        // the unit files are read while the log is opened and the server made ready
+        CompletableFuture<Outcome<List<UnitType>>> reading =
+                CompletableFuture.supplyAsync(() -> Units.onShelf(folder.resolve("units")));
+        return SqliteJobLog.open(folder, how).flatMap(log -> {
+            Outcome<Running> running = FilePictureStore.open(folder.resolve("pictures"))
+                    .flatMap(pictures -> {
+                        Shelf shelf = new Shelf(() -> reading.join().orElseThrow());
+                        Desk desk = new Desk(log, pictures, shelf, clock);
+                        Javalin server =
+                                Server.of(desk, PdfPaper::pdf, () -> UUID.randomUUID().toString(), ZoneId.systemDefault());
+                        desk.jobs();
+                        return reading.join().flatMap(types -> {
+                            if (demo) {
+                                DemoShop.fill(log, pictures, shelf, clock);
+                            }
+                            return listen(server, log, options.get("host", HOST), number.value());
+                        });
+                    });
+            if (!(running instanceof Outcome.Ok<Running>)) {
+                log.close();
+            }
+            return running;
+        });
     }
 
-    private static Outcome<Running> listen(Desk desk, SqliteJobLog log, Options options, int port) {
+    private static Outcome<Running> listen(Javalin server, SqliteJobLog log, String host, int port) {
         try {
-            return Outcome.ok(new Running(
-                    Server.start(
-                            desk,
-                            PdfPaper::pdf,
-                            () -> UUID.randomUUID().toString(),
-                            ZoneId.systemDefault(),
-                            options.get("host", HOST),
-                            port),
-                    log));
+            return Outcome.ok(new Running(server.start(host, port), log));
         } catch (JavalinBindException taken) {
-            log.close();
             return Outcome.refused(
                     "port " + port, "another program listens there", "Stop it, or take another with --port N");
         }

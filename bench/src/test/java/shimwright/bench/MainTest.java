@@ -76,6 +76,23 @@ class MainTest {
     }
 
     @Test
+    void theDemoShopIsPlayedOnceAndCopiedAfterwards() throws IOException {
+        Path played = folder.resolve("played");
+        assertThat(run("--warm", played.toString())).as(refused()).isZero();
+        Path demo = folder.resolve("demo");
+        System.setProperty("shimwright.played", played.toString());
+        try {
+            PlayedDemo.layInto(demo);
+            Files.writeString(folder.resolve("mine"), "mine");
+            PlayedDemo.layInto(folder);
+        } finally {
+            System.clearProperty("shimwright.played");
+        }
+        assertThat(demo.resolve("shimwright.db")).hasSameBinaryContentAs(played.resolve("shimwright.db"));
+        assertThat(folder.resolve("shimwright.db")).doesNotExist();
+    }
+
+    @Test
     void servingSaysWhatIsMissing() {
         assertThat(run("serve")).isEqualTo(2);
         assertThat(refused()).contains("--data DIR");

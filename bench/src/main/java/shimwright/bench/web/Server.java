@@ -19,16 +19,14 @@ public final class Server {
     private Server() {}
 
     /**
-     * Starts the server.
+     * A server that is ready to be started.
      *
      * @param desk jobs, shop and pictures
      * @param paper makes PDFs
      * @param ids makes ids for entries where the browser did not
      * @param zone the shop's time zone
-     * @param host address to listen on
-     * @param port port, 0 for any free one
      */
-    public static Javalin start(Desk desk, Paper paper, Supplier<String> ids, ZoneId zone, String host, int port) {
+    public static Javalin of(Desk desk, Paper paper, Supplier<String> ids, ZoneId zone) {
         Door door = new Door(ids, zone);
         return Javalin.create(config -> {
                     config.startup.showJavalinBanner = false;
@@ -80,8 +78,7 @@ public final class Server {
                                                 "sentence",
                                                 "The program has a fault here. What you typed is still in this form: go back. Nothing that was kept is lost.")));
                     });
-                })
-                .start(host, port);
+                });
     }
 
     private static boolean lostProgram(Context ctx) {

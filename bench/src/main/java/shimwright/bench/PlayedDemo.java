@@ -1,0 +1,81 @@
+package shimwright.bench;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import shimwright.bench.command.Options;
+import shimwright.bench.store.Backup;
+import shimwright.mechanics.outcome.Outcome;
+
+/** The demo shop played once when the program is built, so that each demo need not play it again. */
+final class PlayedDemo {
+    private static final String HOST = "127.0.0.1";
+    private static final List<String> PAGES =
+            List.of("", "job/job-v-0093/build", "job/job-v-0093/clearance/c", "job/job-v-0091/record");
+
+    private PlayedDemo() {}
+
+    /**
+     * Copies the played shop into a folder, every file checked against its hash. A folder that holds something, or a
+     * program that was not started by its launcher, is left as it is: the shop is then played.
+     */
+    static void layInto(Path folder) throws IOException {
+        Path played = Path.of(System.getProperty("shimwright.played", "none"));
+        if (Files.isDirectory(played) && empty(folder)) {
+            Backup.restore(played, folder);
+        }
+    }
+
+    private static boolean empty(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return !Files.exists(folder);
+        }
+        try (var files = Files.list(folder)) {
+            return files.findAny().isEmpty();
+        }
+    }
+
+    /**
+     * Plays the demo shop into a new folder and serves its main pages to itself: what the launcher runs after a build,
+     * to learn which classes a start needs.
+     *
+     * @param args one folder that does not exist yet, where the played shop is laid as a backup
+     */
+    static int warm(List<String> args, PrintStream err) {
+        try {
+            Path folder = Files.createTempDirectory("shimwright-warm-");
+            Outcome<Serving.Running> running =
+                    Serving.open(folder, new Options(Map.of("port", "0")), true, Clock.systemUTC());
+            if (!(running instanceof Outcome.Ok<Serving.Running> ok)) {
+                return Serving.refused(running.refusals(), err);
+            }
+            try (Serving.Running served = ok.value()) {
+                for (String page : PAGES) {
+                    read(URI.create("http://" + HOST + ":" + served.server().port() + "/" + page));
+                }
+            }
+            return args.isEmpty() ? 0 : keep(folder, Path.of(args.get(0)), err);
+        } catch (IOException broken) {
+            err.println("The program could not serve itself: " + broken.getMessage());
+            return 2;
+        }
+    }
+
+    private static int keep(Path folder, Path to, PrintStream err) {
+        Outcome<Backup.Made> made = Backup.make(folder, to);
+        return made instanceof Outcome.Ok<Backup.Made> ? 0 : Serving.refused(made.refusals(), err);
+    }
+
+    private static void read(URI page) throws IOException {
+        try (InputStream in = page.toURL().openStream()) {
+            in.transferTo(OutputStream.nullOutputStream());
+        }
+    }
+}
