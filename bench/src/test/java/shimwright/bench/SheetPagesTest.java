@@ -165,15 +165,46 @@ class SheetPagesTest {
         assertThat(page.select(".figure svg desc").text()).contains("backlash", "slope", "%");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "conformity, The value against its limits, within the limits",
+        "shim-pack, What each pack would leave, d52-03",
+        "limits-and-fits, Where the sizes may lie, shaft p6: 0.022 to 0.035 mm",
+        "interference, Press force over the travel, stop and look: 51232 N",
+        "heat-to-fit, How far the bore opens, ceiling: 121.0",
+        "time-to-grab, Temperature in the air, it grabs: 771 s",
+        "ratios, Ratio by gear, 1st: 0.0000 to 2.5588",
+        "ratios, Shifting up, same engine speed",
+        "road-speed, Road speed in this gear, 110.4 km/h",
+        "over-pins, The pin between two flanks, touches here",
+        "between-pins, The pin between two flanks, touches here",
+        "bolt-order, Tighten in the order of the figures, ; 8.",
+        "spring, Load over length, solid: 35.000 mm",
+        "end-play, Where the doubt comes from, step",
+    })
+    void aSheetIsLookedAtOnScreenAndOnPaper(String sheet, String title, String about) {
+        Document page = bench.page("/sheets/" + sheet + "?units=metric&" + example(sheet));
+        assertThat(page.select(".figure svg").stream()
+                        .filter(svg -> svg.select("title").text().startsWith(title))
+                        .map(svg -> svg.select("desc").text()))
+                .hasSize(1)
+                .allMatch(text -> text.contains(about));
+        assertThat(page.select(".figure").html()).doesNotContain("NaN", "Infinity");
+    }
+
     @Test
     void paperShowsWhatTheScreenShows() throws IOException {
-        for (String name : List.of("growth", "mesh-forces", "interference", "bolt-order")) {
+        for (String name : List.of("growth", "mesh-forces", "interference", "bolt-order", "over-pins")) {
             Worksheet<?, ?> sheet = Registry.find(name).orElseThrow();
             byte[] pdf = bench.bytes("/sheets/" + name + ".pdf?units=metric&" + example(name));
             try (PDDocument document = Loader.loadPDF(pdf)) {
                 String text = new PDFTextStripper().getText(document);
                 assertThat(text).contains(sheet.title(), "Given", "Found", "Sources");
                 assertThat(text).doesNotContain("NaN");
+                sheet.answer(sheet.example(), UnitSystem.METRIC)
+                        .orElseThrow()
+                        .diagrams()
+                        .forEach(diagram -> assertThat(text).contains(diagram.title()));
             }
         }
         assertThat(bench.get("/sheets/growth.pdf?caseRise=x").statusCode()).isEqualTo(422);

@@ -33,6 +33,7 @@ final class ApiRoutes {
     static final String ROOT = "/api";
 
     private static final int LARGEST = 4 * 1024 * 1024;
+    private static final int DRAINED = 64 * 1024 * 1024;
     private static final String BODY = "body";
     private static final String LINES = "application/x-ndjson";
 
@@ -110,7 +111,18 @@ final class ApiRoutes {
         } catch (CharacterCodingException wrong) {
             work.stopped(400, List.of(new Refusal(BODY, "is not text in UTF-8", "Save it as UTF-8")));
         } catch (TooLarge large) {
+            drain(ctx);
             work.stopped(413, List.of(new Refusal(BODY, large.words(), "Send fewer cases at a time")));
+        }
+    }
+
+    /** Takes what is still on the way, within reason, so that the sender gets to read the answer. */
+    private static void drain(Context ctx) throws IOException {
+        InputStream rest = ctx.req().getInputStream();
+        byte[] away = new byte[64 * 1024];
+        int left = DRAINED;
+        for (int got = rest.read(away); got >= 0 && left > 0; got = rest.read(away)) {
+            left -= got;
         }
     }
 

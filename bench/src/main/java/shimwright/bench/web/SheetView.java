@@ -66,6 +66,9 @@ public record SheetView(
 
     /** A share in percent. */
     public static String percent(double share) {
+        if (share > 0.995 && share < 1) {
+            return "over 99 %";
+        }
         return share > 0 && share < 0.005 ? "under 1 %" : Math.round(100 * share) + " %";
     }
 }

@@ -3,6 +3,7 @@ package shimwright.mechanics.worksheet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import shimwright.mechanics.diagram.Diagram;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -12,6 +13,7 @@ import shimwright.mechanics.working.Line;
  * What a worksheet answers at the door, in words and as data.
  *
  * @param sheet the worksheet
+ * @param given the case it answers
  * @param result its result record
  * @param working its lines
  * @param cautions its sentences to read
@@ -20,6 +22,7 @@ import shimwright.mechanics.working.Line;
  */
 public record Answer(
         Worksheet<?, ?> sheet,
+        Record given,
         Record result,
         List<Line> working,
         List<String> cautions,
@@ -59,6 +62,11 @@ public record Answer(
     /** The results in order, as a person reads them. */
     public List<Shown> shown() {
         return new Render(system, budgets).shown(sheet.outputs(), result, "");
+    }
+
+    /** What there is to look at; empty for a sheet without pictures. */
+    public List<Diagram> diagrams() {
+        return sheet.diagrams(given, result);
     }
 
     /** The value of a line of working: one digit more than a result, so that it can be followed. */
