@@ -115,7 +115,7 @@ public final class Desk {
     public Optional<OnBench> bench(String jobId) {
         return job(jobId)
                 .flatMap(job -> shelf.unit(job.opened().unitType(), job.opened().variant())
-                        .map(unit -> around(job, unit)));
+                        .map(file -> around(job, job.unit(file))));
     }
 
     private OnBench around(Job job, Unit unit) {
@@ -132,10 +132,14 @@ public final class Desk {
         return Sessions.of(bench.unit(), bench.job(), shop(), clearance);
     }
 
-    /** Keeps an entry of a job, unless a rule forbids it. */
+    /**
+     * Keeps an entry of a job, unless a rule forbids it.
+     *
+     * @param unit for a job that is not open yet; any other job knows its own
+     */
     public Outcome<Kept> keep(String jobId, @Nullable Unit unit, String entryId, String by, Entry.OfJob entry) {
         return log.append(new Draft(jobId, entryId, clock.instant(), by, entry), stream -> {
-            Unit of = unit != null ? unit : unitOf(stream);
+            Unit of = stream.isEmpty() ? unit : unitOf(stream);
             return of == null
                     ? List.of(new Refusal("job", "there is no such job", "Look in the shop for its number"))
                     : Rules.check(stream, of, shop(), entry);

@@ -85,6 +85,10 @@ final class Demo {
                 List.of(),
                 Map.of(),
                 Map.of(),
+                0,
+                Map.of(),
+                Map.of(),
+                List.of(),
                 List.of());
         return new Unit(type, "A");
     }
