@@ -21,7 +21,7 @@ import shimwright.mechanics.worksheet.Worksheet;
 /**
  * {@code calc}: lists the worksheets; {@code calc NAME --help} explains one; {@code calc NAME key=value …} works it out.
  * {@code --json} prints data, {@code --units inch} means and prints inches, {@code --input FILE.json|FILE.csv} takes one
- * or many cases from a file, to which keys on the command line are added.
+ * or many cases from a file, to which keys on the command line are added; {@code --manual DIR} writes the manual.
  */
 public final class CalcCommand {
     private static final int DONE = 0;
@@ -42,6 +42,9 @@ public final class CalcCommand {
      */
     public static int run(List<String> args, PrintStream out, PrintStream err) {
         boolean json = args.contains("--json");
+        if (!args.isEmpty() && args.get(0).equals("--manual")) {
+            return ManualCommand.run(args.size() > 1 ? args.get(1) : "", out, err);
+        }
         if (args.isEmpty() || args.get(0).startsWith("--")) {
             list(out, json);
             return DONE;
