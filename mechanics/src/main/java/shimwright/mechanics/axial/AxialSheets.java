@@ -51,7 +51,8 @@ public final class AxialSheets {
             List.of("JCGM 106:2012 7.3, 7.4, 7.6", "decision rule as in ISO 14253-1:2017, 95 % (from memory)"),
             ConformityCase.class,
             ConformityResult.class,
-            ConformitySheet::work);
+            ConformitySheet::work)
+            .drawn(AxialPictures::conformity);
 
     public static final Worksheet<ShimPackCase, ShimPackResult> SHIM_PACK = new Worksheet<>(
             "shim-pack",
@@ -63,7 +64,8 @@ public final class AxialSheets {
                     "order of packs: common practice, no source"),
             ShimPackCase.class,
             ShimPackResult.class,
-            ShimPack::work);
+            ShimPack::work)
+            .drawn(AxialPictures::shimPack);
 
     public static final Worksheet<BacklashShiftCase, BacklashShiftResult> BACKLASH_SHIFT = new Worksheet<>(
             "backlash-shift",

@@ -28,7 +28,8 @@ final class HeatToFit {
                     "bearing heating guideline for bearings"),
             HeatPlanCase.class,
             HeatPlan.class,
-            HeatToFit::work);
+            HeatToFit::work)
+            .drawn(FitPictures::heat);
 
     /** Below this retained austenite in hardened parts changes (from memory), −60 °C. */
     private static final double DEEPEST_FOR_HARDENED = 213.15;

@@ -22,7 +22,8 @@ final class Interference {
                     "DIN 7190: loss by smoothing 0.8 (Rz + Rz), friction; from memory"),
             PressPair.class,
             PressFit.class,
-            Interference::work);
+            Interference::work)
+            .drawn(FitPictures::press);
 
     /** More than this share of the diameter is a misread number, not a fit. */
     private static final double LARGEST_SHARE = 0.01;

@@ -20,7 +20,8 @@ final class LimitsAndFits {
             List.of("ISO 286-1:2010 Tables 1 to 5", "ISO 492, class Normal, for bearing rings"),
             FitClasses.class,
             FitLimits.class,
-            LimitsAndFits::work);
+            LimitsAndFits::work)
+            .drawn(FitPictures::zones);
 
     private LimitsAndFits() {}
 

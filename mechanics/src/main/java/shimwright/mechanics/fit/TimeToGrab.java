@@ -20,7 +20,8 @@ final class TimeToGrab {
                     "contact coefficient: order of magnitude, common practice, no source"),
             GrabCase.class,
             Grab.class,
-            TimeToGrab::work);
+            TimeToGrab::work)
+            .drawn(FitPictures::cooling);
 
     private static final String INCROPERA = "Incropera 5.1 to 5.3";
     private static final double STILL_AIR = 10;

@@ -27,7 +27,8 @@ public final class Springs {
             List.of("Shigley, Mechanical Engineering Design, 10th ed., Eq. 10-1 to 10-13, Tables 10-1, 10-4 to 10-6"),
             SpringCase.class,
             SpringResult.class,
-            Springs::work);
+            Springs::work)
+            .drawn(SpringPictures::load);
 
     private Springs() {}
 

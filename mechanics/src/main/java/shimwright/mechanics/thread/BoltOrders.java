@@ -29,7 +29,8 @@ public final class BoltOrders {
             List.of("ASME PCC-1, legacy cross pattern (from memory)", SHARES, MODEL),
             BoltOrderCase.class,
             BoltOrderResult.class,
-            BoltOrders::work);
+            BoltOrders::work)
+            .drawn((c, r) -> ThreadPictures.boltOrder(c));
 
     private BoltOrders() {}
 
@@ -124,7 +125,7 @@ public final class BoltOrders {
         return refusals;
     }
 
-    private static List<Integer> order(BoltOrderCase c, HolePattern pattern) {
+    static List<Integer> order(BoltOrderCase c, HolePattern pattern) {
         if (!c.order().isEmpty()) {
             return c.order().stream().map(number -> number - 1).toList();
         }

@@ -175,5 +175,6 @@ public final class BetweenPins {
                     "ANSI B92.1-1996 and DIN 5480-1, the same geometry"),
             Case.class,
             Result.class,
-            BetweenPins::work);
+            BetweenPins::work)
+            .drawn(ToothPictures::betweenPins);
 }

@@ -170,5 +170,6 @@ public final class OverPins {
                     "ANSI B92.1-1996 and DIN 5480-1, the same geometry"),
             Case.class,
             Result.class,
-            OverPins::work);
+            OverPins::work)
+            .drawn(ToothPictures::overPins);
 }

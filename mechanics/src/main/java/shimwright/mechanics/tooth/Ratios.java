@@ -282,5 +282,6 @@ public final class Ratios {
             List.of(SOURCE),
             Case.class,
             Result.class,
-            Ratios::work);
+            Ratios::work)
+            .drawn(ToothPictures::ratios);
 }

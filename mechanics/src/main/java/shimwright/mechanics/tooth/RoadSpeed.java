@@ -174,5 +174,6 @@ public final class RoadSpeed {
             List.of(SOURCE, "speedometer drive: common practice, no source"),
             Case.class,
             Result.class,
-            RoadSpeed::work);
+            RoadSpeed::work)
+            .drawn(ToothPictures::roadSpeed);
 }
