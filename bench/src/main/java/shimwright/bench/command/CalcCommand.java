@@ -7,9 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import shimwright.bench.sheet.Cases;
 import shimwright.bench.sheet.SheetJson;
+import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -21,7 +23,9 @@ import shimwright.mechanics.worksheet.Worksheet;
 /**
  * {@code calc}: lists the worksheets; {@code calc NAME --help} explains one; {@code calc NAME key=value …} works it out.
  * {@code --json} prints data, {@code --units inch} means and prints inches, {@code --input FILE.json|FILE.csv} takes one
- * or many cases from a file, to which keys on the command line are added; {@code --manual DIR} writes the manual.
+ * or many cases from a file, to which keys on the command line are added; {@code --monte-carlo N|auto}, {@code --seed
+ * S} and {@code --coverage P} draw beside the simple rule;
+ * {@code --manual DIR} writes the manual.
  */
 public final class CalcCommand {
     private static final int DONE = 0;
@@ -30,7 +34,12 @@ public final class CalcCommand {
     private CalcCommand() {}
 
     /** What was asked for, read from the command line. */
-    private record Asked(Map<String, String> given, boolean json, boolean help, String input, UnitSystem system) {}
+    private record Asked(Map<String, String> given, boolean json, boolean help, String input, UnitSystem system, Optional<Sampling> sampling) {
+        Outcome<Answer> answer(Worksheet<?, ?> sheet, Map<String, ?> cases) {
+            return sampling.map(draws -> sheet.answer(cases, system, draws))
+                    .orElseGet(() -> sheet.answer(cases, system));
+        }
+    }
 
     /**
      * Runs the command.
@@ -94,6 +103,7 @@ public final class CalcCommand {
         boolean help = false;
         String input = "";
         UnitSystem system = UnitSystem.METRIC;
+        DrawOptions draws = new DrawOptions();
         for (int i = 0; i < args.size(); i++) {
             String arg = args.get(i);
             String next = i + 1 < args.size() ? args.get(i + 1) : "";
@@ -115,10 +125,20 @@ public final class CalcCommand {
                         refusals.add(new Refusal("--units", "\"" + next + "\" is not known", "Type inch or metric"));
                     }
                 }
-                default -> take(arg, given, refusals);
+                default -> {
+                    if (draws.knows(arg)) {
+                        draws.take(arg, next, refusals);
+                        i++;
+                    } else {
+                        take(arg, given, refusals);
+                    }
+                }
             }
         }
-        return refusals.isEmpty() ? Outcome.ok(new Asked(given, json, help, input, system)) : Outcome.refused(refusals);
+        Optional<Sampling> sampling = draws.sampling(refusals);
+        return refusals.isEmpty()
+                ? Outcome.ok(new Asked(given, json, help, input, system, sampling))
+                : Outcome.refused(refusals);
     }
 
     private static void take(String arg, Map<String, String> given, List<Refusal> refusals) {
@@ -131,7 +151,7 @@ public final class CalcCommand {
     }
 
     private static int one(Worksheet<?, ?> sheet, Asked asked, PrintStream out, PrintStream err) {
-        Outcome<Answer> answer = sheet.answer(asked.given(), asked.system());
+        Outcome<Answer> answer = asked.answer(sheet, asked.given());
         if (!answer.isOk()) {
             return refuse(answer.refusals(), sheet.name(), 0, asked.json(), err);
         }
@@ -149,7 +169,7 @@ public final class CalcCommand {
         Consumer<Cases.Case> each = one -> {
             Map<String, Object> given = new LinkedHashMap<>(one.given());
             given.putAll(asked.given());
-            Outcome<Answer> answer = sheet.answer(given, asked.system());
+            Outcome<Answer> answer = asked.answer(sheet, given);
             if (!answer.isOk()) {
                 List<Refusal> placed = SheetJson.placed(answer.refusals(), one.place());
                 code[0] = refuse(placed, sheet.name(), one.number(), asked.json(), err);

@@ -46,6 +46,7 @@ public final class Server {
             new IntakePages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
             new BuildPages(desk, door).routes(config.routes);
+            new PlanPages(desk, door).routes(config.routes);
             new ClearancePages(desk, door).routes(config.routes);
             new TogetherPages(desk, door).routes(config.routes);
             new RecordPages(desk, door, paper).routes(config.routes);

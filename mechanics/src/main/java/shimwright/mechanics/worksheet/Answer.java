@@ -1,8 +1,10 @@
 package shimwright.mechanics.worksheet;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import shimwright.mechanics.diagram.Diagram;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.quantity.Quantities;
@@ -19,6 +21,7 @@ import shimwright.mechanics.working.Line;
  * @param cautions its sentences to read
  * @param budgets doubt from inputs typed with ±, by output path
  * @param system units of the texts
+ * @param simulation draws, where they were asked for
  */
 public record Answer(
         Worksheet<?, ?> sheet,
@@ -27,17 +30,38 @@ public record Answer(
         List<Line> working,
         List<String> cautions,
         Map<String, Budget> budgets,
-        UnitSystem system) {
+        UnitSystem system,
+        Optional<Simulation> simulation) {
     public Answer {
         working = List.copyOf(working);
         cautions = List.copyOf(cautions);
         budgets = Map.copyOf(budgets);
     }
 
+    /** Without draws. */
+    public Answer(
+            Worksheet<?, ?> sheet,
+            Record given,
+            Record result,
+            List<Line> working,
+            List<String> cautions,
+            Map<String, Budget> budgets,
+            UnitSystem system) {
+        this(sheet, given, result, working, cautions, budgets, system, Optional.empty());
+    }
+
+    /** The same with draws; their cautions take the place of the advice to draw. */
+    Answer with(Simulation draws) {
+        List<String> all = new ArrayList<>(cautions);
+        all.removeIf(caution -> caution.endsWith(Bend.ADVICE));
+        all.addAll(draws.cautions());
+        return new Answer(sheet, given, result, working, all, budgets, system, Optional.of(draws));
+    }
+
     /**
      * Maps, lists, texts, numbers, booleans and nulls only: {@code {"worksheet", "result": {name: {"value" (SI),
      * "unit", "text", "u"}}, "working": […], "cautions": […]}}. A result that carries doubt from its inputs has a
-     * {@code "budget"} as well.
+     * {@code "budget"} as well; with draws there is {@code "monteCarlo"}.
      */
     public Map<String, Object> json() {
         Map<String, Object> json = new LinkedHashMap<>();
@@ -45,6 +69,7 @@ public record Answer(
         json.put("result", new Render(system, budgets).json(sheet.outputs(), result, ""));
         json.put("working", working.stream().map(this::json).toList());
         json.put("cautions", cautions);
+        simulation.ifPresent(draws -> json.put("monteCarlo", new RenderDraws(sheet, draws, system).json()));
         return json;
     }
 
@@ -80,6 +105,7 @@ public record Answer(
         StringBuilder out = new StringBuilder();
         out.append(sheet.title()).append('\n');
         new Render(system, budgets).text(sheet.outputs(), result, "  ", "", out);
+        simulation.ifPresent(draws -> new RenderDraws(sheet, draws, system).text(out));
         if (!working.isEmpty()) {
             out.append("\nWorking\n");
             for (Line line : working) {

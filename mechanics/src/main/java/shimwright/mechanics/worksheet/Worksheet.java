@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import shimwright.mechanics.diagram.Diagram;
+import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.working.Worked;
@@ -107,11 +108,22 @@ public record Worksheet<C extends Record, R extends Record>(
         return read(given, system).flatMap(bound -> answer(bound, system));
     }
 
-    /** Computes and propagates a case with its doubts. */
+    /** Computes and propagates a case with its doubts to the first order. */
     public Outcome<Answer> answer(Bound<C> bound, UnitSystem system) {
         return compute.apply(bound.value())
                 .flatMap(worked -> Propagation.of(this, bound, worked.result())
                         .flatMap(propagated -> finished(bound.value(), worked, propagated, system)));
+    }
+
+    /** The same with draws beside the first order; refused where nothing is in doubt, see {@link Simulation}. */
+    public Outcome<Answer> answer(Map<String, ?> given, UnitSystem system, Sampling sampling) {
+        return read(given, system)
+                .flatMap(bound -> compute.apply(bound.value())
+                        .flatMap(worked -> Propagation.of(this, bound, worked.result())
+                                .flatMap(propagated -> finished(bound.value(), worked, propagated, system)
+                                        .flatMap(answer -> Simulation.of(
+                                                        this, bound, worked.result(), propagated, sampling)
+                                                .map(answer::with)))));
     }
 
     private Outcome<Answer> finished(C given, Worked<R> worked, Propagation propagated, UnitSystem system) {

@@ -74,7 +74,7 @@ final class Brief {
         Start start = new Start(
                 last(step -> orientations.contains(step.at()) ? step.at() : "").orElse(""),
                 last(Step::at).orElse(""),
-                last(step -> step.tools().isEmpty() ? "" : step.id())
+                last(step -> tools(step).isEmpty() ? "" : step.id())
                         .map(id -> tools(step(id)))
                         .orElse(Set.of()),
                 unit.itemsIn(known()).stream()
