@@ -151,7 +151,8 @@ final class RandomUnits {
                     && !used.contains(opens)
                     && !used.contains(middle)
                     && !used.contains(closes.id())
-                    && inside(opens, closes.id()).stream().allMatch(id -> named(id).at().equals(named(opens).at()))) {
+                    && inside(opens, closes.id()).stream()
+                            .allMatch(id -> named(id).at().equals(named(opens).at()))) {
                 used.addAll(Set.of(opens, middle, closes.id()));
                 double bare = seconds(opens, closes.id());
                 windows.add(new Window(
@@ -172,7 +173,9 @@ final class RandomUnits {
     }
 
     private double seconds(String opens, String closes) {
-        return inside(opens, closes).stream().mapToDouble(id -> named(id).duration()).sum();
+        return inside(opens, closes).stream()
+                .mapToDouble(id -> named(id).duration())
+                .sum();
     }
 
     private Set<String> leading(String id) {
