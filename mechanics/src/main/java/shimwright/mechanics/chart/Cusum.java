@@ -119,8 +119,10 @@ public final class Cusum {
         double deviation = Series.deviation(c.values(), c.deviation(), w);
         Double ownSlack = c.slack();
         Double ownLimit = c.limit();
-        double slack = w.line("slack k", "given, or ½ deviation", ownSlack != null ? ownSlack : deviation / 2, Kind.LENGTH);
-        double limit = w.line("limit h", "given, or 5 deviations", ownLimit != null ? ownLimit : 5 * deviation, Kind.LENGTH);
+        double slack =
+                w.line("slack k", "given, or ½ deviation", ownSlack != null ? ownSlack : deviation / 2, Kind.LENGTH);
+        double limit =
+                w.line("limit h", "given, or 5 deviations", ownLimit != null ? ownLimit : 5 * deviation, Kind.LENGTH);
         List<Point> points = new ArrayList<>();
         double up = 0;
         double down = 0;

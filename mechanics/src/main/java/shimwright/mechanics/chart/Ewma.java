@@ -85,7 +85,8 @@ public final class Ewma {
             @Output(kind = Kind.LENGTH, meaning = "lower limit once steady", decimals = 4)
             double lower,
 
-            @Output(meaning = "first job outside, 0 for none") int signal,
+            @Output(meaning = "first job outside, 0 for none")
+            int signal,
 
             @Output(meaning = "jobs between false alarms", decimals = 1, infinite = "over ten million")
             double falseAlarm,

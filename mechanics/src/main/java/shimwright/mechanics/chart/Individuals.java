@@ -31,7 +31,8 @@ public final class Individuals {
     public static Outcome<Worked<IndividualsResult>> work(IndividualsCase c) {
         int n = c.values().size();
         if (c.baseline() > n || (c.baseline() > 0 && c.baseline() < 4)) {
-            return Outcome.refused("baseline", c.baseline() + " of " + n + " values", "Take 4 to " + n + ", or 0 for all");
+            return Outcome.refused(
+                    "baseline", c.baseline() + " of " + n + " values", "Take 4 to " + n + ", or 0 for all");
         }
         List<Double> base = c.values().subList(0, c.baseline() == 0 ? n : c.baseline());
         Optional<Refusal> still = Series.standsStill(base);
@@ -45,8 +46,8 @@ public final class Individuals {
         double deviation = Series.deviation(base, null, w);
         double upper = w.line("upper limit", "center + 3 × deviation", center + 3 * deviation, Kind.LENGTH, Series.ISO);
         double lower = w.line("lower limit", "center − 3 × deviation", center - 3 * deviation, Kind.LENGTH, Series.ISO);
-        double rangeLimit = w.line(
-                "limit of ranges", "3.267 × mean moving range", Series.D4 * meanRange, Kind.LENGTH, Series.ISO);
+        double rangeLimit =
+                w.line("limit of ranges", "3.267 × mean moving range", Series.D4 * meanRange, Kind.LENGTH, Series.ISO);
         double s = w.line("overall deviation", "n − 1", Statistics.deviation(base), Kind.LENGTH, "JCGM 100:2008 4.2.2");
         double half = w.line(
                 "prediction, ±",
@@ -77,14 +78,14 @@ public final class Individuals {
     }
 
     private static List<Signal> signals(IndividualsCase c, double center, double deviation, double rangeLimit) {
-        List<Double> z = c.values().stream()
-                .map(value -> (value - center) / deviation)
-                .toList();
+        List<Double> z =
+                c.values().stream().map(value -> (value - center) / deviation).toList();
         List<Signal> signals = new ArrayList<>();
         for (Rule rule : Rule.values()) {
             if (c.rules().contains(rule)) {
                 String words = rule.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-                rule.signals(z).forEach(at -> signals.add(new Signal(at + 1, c.values().get(at), words)));
+                rule.signals(z)
+                        .forEach(at -> signals.add(new Signal(at + 1, c.values().get(at), words)));
             }
         }
         List<Double> ranges = Series.movingRanges(c.values());
@@ -100,8 +101,8 @@ public final class Individuals {
     private static String advice(List<Signal> signals) {
         return signals.isEmpty()
                 ? "Nothing has changed that these values could show."
-                : "Look at job " + signals.get(0).job() + " first: " + signals.get(0).why()
-                        + ". What was different: gauge, hands, parts, temperature?";
+                : "Look at job " + signals.get(0).job() + " first: "
+                        + signals.get(0).why() + ". What was different: gauge, hands, parts, temperature?";
     }
 
     /** The worksheet. */

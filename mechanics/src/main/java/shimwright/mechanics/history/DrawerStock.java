@@ -36,12 +36,7 @@ public final class DrawerStock {
             @Input(kind = Kind.LENGTH, meaning = "a size of the series", min = 1e-5, max = 0.1, example = "2.00 mm")
             double size,
 
-            @Input(
-                    kind = Kind.LENGTH,
-                    meaning = "step between sizes",
-                    min = 1e-6,
-                    max = 0.01,
-                    example = "0.05 mm")
+            @Input(kind = Kind.LENGTH, meaning = "step between sizes", min = 1e-6, max = 0.01, example = "0.05 mm")
             double step,
 
             @Input(meaning = "jobs until the next delivery", min = 1, max = 200, example = "6")
@@ -55,7 +50,8 @@ public final class DrawerStock {
 
     /** One size to hold, metres. */
     public record Size(
-            @Output(kind = Kind.LENGTH, meaning = "thickness") double thickness,
+            @Output(kind = Kind.LENGTH, meaning = "thickness")
+            double thickness,
 
             @Output(meaning = "chance that a job wants it", unit = "%", decimals = 1)
             double chance,
@@ -75,8 +71,8 @@ public final class DrawerStock {
     }
 
     /**
-     * A job wants the size nearest to its thickness, normal about the mean; pieces are added where they lessen Σ P(demand
-     * of a size &gt; pieces) most, until that sum, which bounds the chance of running out (Bonferroni), is small enough.
+     * A job wants the size nearest to its thickness, normal about the mean; pieces are added to the size most likely to run out until Σ P(demand of a size
+     * &gt; pieces), which bounds the chance of running out (Bonferroni), is small enough.
      *
      * @param c lengths in m
      * @return refused: a step so fine that more than 200 sizes could be wanted, sizes of 0 or less among those wanted
@@ -87,10 +83,13 @@ public final class DrawerStock {
         List<Refusal> faults = new ArrayList<>();
         if (last - first + 1 > MOST_SIZES) {
             faults.add(new Refusal(
-                    "step", "so fine that over " + MOST_SIZES + " sizes could be wanted", "Give the step of the series"));
+                    "step",
+                    "so fine that over " + MOST_SIZES + " sizes could be wanted",
+                    "Give the step of the series"));
         }
         if (c.mean() - FAR * c.deviation() <= 0) {
-            faults.add(new Refusal("deviation", "so wide that a shim could have to be thinner than nothing", "Check both"));
+            faults.add(new Refusal(
+                    "deviation", "so wide that a shim could have to be thinner than nothing", "Check both"));
         }
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
@@ -136,8 +135,10 @@ public final class DrawerStock {
         while (sum > 1 - c.sure()) {
             int best = 0;
             for (int i = 1; i < sets.length; i++) {
-                boolean more = gain(demand.get(i), sets[i]) > gain(demand.get(best), sets[best]);
-                best = more ? i : best;
+                best = missing[i] > missing[best] ? i : best;
+            }
+            if (missing[best] <= 0) {
+                return 0; // what is left of the sum is rounding
             }
             sets[best]++;
             sum -= missing[best];
@@ -145,10 +146,6 @@ public final class DrawerStock {
             sum += missing[best];
         }
         return Math.max(0, sum);
-    }
-
-    private static double gain(BinomialDistribution demand, int held) {
-        return demand.probability(held + 1);
     }
 
     /** The worksheet. */

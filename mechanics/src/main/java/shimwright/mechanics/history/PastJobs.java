@@ -22,7 +22,8 @@ public final class PastJobs {
 
     /** Jobs of one model, metres. */
     public record Group(
-            @Input(meaning = "model, or gauge", example = "five-speed") String name,
+            @Input(meaning = "model, or gauge", example = "five-speed")
+            String name,
 
             @Input(
                     kind = Kind.LENGTH,
@@ -46,7 +47,8 @@ public final class PastJobs {
                             + "transaxle: 0.012 0.007 mm")
             List<Group> groups,
 
-            @Input(kind = Kind.LENGTH, meaning = "mean of all models; else from the jobs", min = -10, max = 10) @Nullable
+            @Input(kind = Kind.LENGTH, meaning = "mean of all models; else from the jobs", min = -10, max = 10)
+            @Nullable
             Double common,
 
             @Input(
@@ -169,7 +171,8 @@ public final class PastJobs {
             faults.add(new Refusal("common", "cannot be told from one model", "Give common, or jobs of other models"));
         }
         if (c.groups().size() < 2 && c.between() == null) {
-            faults.add(new Refusal("between", "cannot be told from one model", "Give between, or jobs of other models"));
+            faults.add(
+                    new Refusal("between", "cannot be told from one model", "Give between, or jobs of other models"));
         }
         return faults;
     }
@@ -209,7 +212,8 @@ public final class PastJobs {
         double sum = 0;
         double weights = 0;
         for (Group group : groups) {
-            double weight = 1 / (between * between + scatter * scatter / group.values().size());
+            double weight =
+                    1 / (between * between + scatter * scatter / group.values().size());
             weights += weight;
             sum += weight * Statistics.mean(group.values());
         }

@@ -67,8 +67,7 @@ final class WeibullFit {
         if (failures == 0 || slope(LEAST_SHAPE) > 0 || slope(MOST_SHAPE) < 0) {
             return OptionalDouble.empty();
         }
-        double log = Quadrature.crossing(
-                b -> slope(FastMath.exp(b)), 0, Math.log(LEAST_SHAPE), Math.log(MOST_SHAPE));
+        double log = Quadrature.crossing(b -> slope(FastMath.exp(b)), 0, Math.log(LEAST_SHAPE), Math.log(MOST_SHAPE));
         return OptionalDouble.of(FastMath.exp(log));
     }
 

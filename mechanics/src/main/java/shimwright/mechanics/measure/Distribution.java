@@ -80,7 +80,8 @@ public sealed interface Distribution {
     record Triangular(double a) implements Distribution {
         @Override
         public double draw(RandomStream stream) {
-            return a * (stream.uniform() - stream.uniform());
+            double one = stream.uniform();
+            return a * (one - stream.uniform());
         }
 
         @Override
@@ -106,8 +107,7 @@ public sealed interface Distribution {
     static Distribution of(Doubt doubt) {
         double a = doubt.u() * doubt.form().ends();
         return switch (doubt.form()) {
-            case NORMAL ->
-                Double.isInfinite(doubt.nu()) ? new Normal(doubt.u()) : new ScaledT(doubt.u(), doubt.nu());
+            case NORMAL -> Double.isInfinite(doubt.nu()) ? new Normal(doubt.u()) : new ScaledT(doubt.u(), doubt.nu());
             case RECTANGULAR -> new Rectangular(a);
             case TRIANGULAR -> new Triangular(a);
             case U_SHAPED -> new Cyclic(a);

@@ -26,7 +26,6 @@ public record FirstOrderCheck(Interval firstOrder, double low, double high, doub
         double high = Math.abs(interval.high() - sampled.symmetric().high());
         double tolerance = Sampled.tolerance(sampled.u(), digits);
         double dust = 1e-12 * (Math.abs(y) + half);
-        return new FirstOrderCheck(
-                interval, low, high, tolerance, low <= tolerance + dust && high <= tolerance + dust);
+        return new FirstOrderCheck(interval, low, high, tolerance, low <= tolerance + dust && high <= tolerance + dust);
     }
 }

@@ -43,7 +43,15 @@ public final class MonteCarlo {
     public record Run(List<@Nullable Sampled> results, int draws, int refused, boolean settled) {}
 
     /** One block: values by result, rising where whole; refused draws left out. */
-    private record Block(double[][] values, int refused) {
+    private static final class Block {
+        private final double[][] values;
+        private final int refused;
+
+        Block(double[][] values, int refused) {
+            this.values = values;
+            this.refused = refused;
+        }
+
         /** A NaN sorts behind every number. */
         boolean whole(int result) {
             double[] rising = values[result];
@@ -59,7 +67,7 @@ public final class MonteCarlo {
         void add(Block block, int result, double coverage) {
             whole = whole && block.whole(result);
             if (whole) {
-                double[] rising = block.values()[result];
+                double[] rising = block.values[result];
                 Interval interval = Interval.shortest(rising, coverage);
                 double mean = mean(rising);
                 blocks.add(new double[] {mean, deviation(rising, mean), interval.low(), interval.high()});
@@ -139,7 +147,8 @@ public final class MonteCarlo {
         Distribution[] each = inputs.toArray(Distribution[]::new);
         IntStream places = IntStream.range(from, to);
         if (pool == null) {
-            return places.mapToObj(block -> block(block, each, results, model, sampling)).toList();
+            return places.mapToObj(block -> block(block, each, results, model, sampling))
+                    .toList();
         }
         return pool.submit(() -> places.parallel()
                         .mapToObj(block -> block(block, each, results, model, sampling))
@@ -177,14 +186,14 @@ public final class MonteCarlo {
         for (int k = 0; k < tracks.size(); k++) {
             all.add(tracks.get(k).whole ? sampled(blocks, k, tracks.get(k), sampling.coverage()) : null);
         }
-        int refused = blocks.stream().mapToInt(Block::refused).sum();
+        int refused = blocks.stream().mapToInt(block -> block.refused).sum();
         int drawn = IntStream.range(0, blocks.size()).map(sampling::sizeOf).sum();
         return new Run(Collections.unmodifiableList(all), drawn - refused, refused, settled);
     }
 
     private static Sampled sampled(List<Block> blocks, int result, Track track, double coverage) {
         double[] sorted = blocks.stream()
-                .flatMapToDouble(block -> Arrays.stream(block.values()[result]))
+                .flatMapToDouble(block -> Arrays.stream(block.values[result]))
                 .toArray();
         Arrays.sort(sorted);
         double mean = mean(sorted);

@@ -15,7 +15,9 @@ public final class RectangularSum {
 
     /** From 1 to {@link #MOST} half-widths, each above 0. */
     public RectangularSum(double... halfWidths) {
-        if (halfWidths.length < 1 || halfWidths.length > MOST || Arrays.stream(halfWidths).anyMatch(a -> !(a > 0))) {
+        if (halfWidths.length < 1
+                || halfWidths.length > MOST
+                || Arrays.stream(halfWidths).anyMatch(a -> !(a > 0))) {
             throw new IllegalArgumentException("sum of " + Arrays.toString(halfWidths));
         }
         this.halfWidths = halfWidths.clone();
@@ -32,12 +34,15 @@ public final class RectangularSum {
     }
 
     private double below(double x) {
+        if (x <= -reach()) {
+            return 0;
+        }
         int n = halfWidths.length;
         double sum = 0;
         for (int corner = 0; corner < 1 << n; corner++) {
             double at = x + reach();
             for (int i = 0; i < n; i++) {
-                at -= (corner >> i & 1) == 1 ? 2 * halfWidths[i] : 0;
+                at -= ((corner >> i) & 1) == 1 ? 2 * halfWidths[i] : 0;
             }
             double term = at > 0 ? 1 : 0;
             for (int i = 0; i < n; i++) {

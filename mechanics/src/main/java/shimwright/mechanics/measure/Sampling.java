@@ -49,7 +49,9 @@ public record Sampling(int draws, long seed, double coverage, int threads, boole
         List<Refusal> refusals = new ArrayList<>();
         if (draws < FEWEST || draws > MOST) {
             refusals.add(new Refusal(
-                    "monte-carlo", draws + " draws asked for", "Take from " + FEWEST + " to " + MOST + ", such as 100000"));
+                    "monte-carlo",
+                    draws + " draws asked for",
+                    "Take from " + FEWEST + " to " + MOST + ", such as 100000"));
         }
         if (!(coverage >= 0.5 && coverage <= 0.9999)) {
             refusals.add(new Refusal("coverage", coverage + " asked for", "Take from 0.5 to 0.9999, such as 0.95"));

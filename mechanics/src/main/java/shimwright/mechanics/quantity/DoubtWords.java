@@ -68,7 +68,8 @@ final class DoubtWords {
         if (value >= least && value <= MOST) {
             return value;
         }
-        faults.add("has " + name + "=" + given + ", which must be " + (least < 1 ? "above 0" : (int) least + " or more"));
+        faults.add(
+                "has " + name + "=" + given + ", which must be " + (least < 1 ? "above 0" : (int) least + " or more"));
         return least;
     }
 

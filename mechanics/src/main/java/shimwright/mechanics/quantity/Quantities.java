@@ -155,7 +155,8 @@ public final class Quantities {
             Unit shared = value.unit()
                     .or(() -> typed.stream()
                             .map(Piece::unit)
-                            .filter(unit -> unit.filter(known -> known.kind() == kind).isPresent())
+                            .filter(unit ->
+                                    unit.filter(known -> known.kind() == kind).isPresent())
                             .findFirst()
                             .orElse(none))
                     .orElse(assumed);

@@ -25,7 +25,10 @@ record Components(GaugeStudyCase c, Working w) {
         double av = several ? component("persons", squares.persons(), below, p * r) : 0;
         double pv = component("parts", squares.parts(), below, study.o() * r);
         double grr = w.line(
-                "gauge", "√(repeatability² + persons² + interaction²)", Math.hypot(ev, Math.hypot(av, cross)), Kind.LENGTH);
+                "gauge",
+                "√(repeatability² + persons² + interaction²)",
+                Math.hypot(ev, Math.hypot(av, cross)),
+                Kind.LENGTH);
         double tv = w.line("all", "√(gauge² + parts²)", Math.hypot(grr, pv), Kind.LENGTH);
         if (!several) {
             w.caution("One person: what another hand or another day would add is not in this.");
@@ -95,7 +98,7 @@ record Components(GaugeStudyCase c, Working w) {
         boolean hasCross = cross > 0;
         double ofPersons = av > 0 ? 1.0 / (p * r) : 0;
         double ofCross = hasCross ? 1.0 / r : 0;
-        boolean crossBelow = below != repeats;
+        boolean crossBelow = !below.equals(repeats);
         double onCross = ofCross - (crossBelow ? ofPersons : 0);
         double onRepeats = 1 - ofCross - (crossBelow ? 0 : ofPersons);
         double sum = part(ofPersons, squares.persons())

@@ -24,14 +24,16 @@ record Days(GaugeStudyCase c, Working w) {
                 .toList()));
     }
 
+    private int repeats() {
+        return c.rounds().get(0).readings().size();
+    }
+
     GaugeStudyResult result() {
         Map<String, List<Double>> dayMeans = new LinkedHashMap<>();
         for (Round day : c.rounds()) {
             dayMeans.computeIfAbsent(day.name(), run -> new ArrayList<>()).add(Statistics.mean(day.readings()));
         }
         List<List<Double>> runs = List.copyOf(dayMeans.values());
-        int repeats = c.rounds().get(0).readings().size();
-        int days = runs.get(0).size();
         double one = w.line(
                 "level 1",
                 "pooled standard deviation within days",
@@ -44,14 +46,18 @@ record Days(GaugeStudyCase c, Working w) {
                 pooled(runs),
                 Kind.LENGTH,
                 GaugeStudy.NESTED);
-        double between = component("days", two, one, repeats);
+        double between = component("days", two, one, repeats());
         Double third = null;
         double ofRuns = 0;
         if (runs.size() > 1) {
             List<Double> means = runs.stream().map(Statistics::mean).toList();
             double three = w.line(
-                    "level 3", "standard deviation of run means", Statistics.deviation(means), Kind.LENGTH, GaugeStudy.NESTED);
-            ofRuns = component("runs", three, two, days);
+                    "level 3",
+                    "standard deviation of run means",
+                    Statistics.deviation(means),
+                    Kind.LENGTH,
+                    GaugeStudy.NESTED);
+            ofRuns = component("runs", three, two, runs.get(0).size());
             third = three;
         } else {
             w.caution("One run: what a new set-up months later would add is not in this.");
@@ -76,7 +82,7 @@ record Days(GaugeStudyCase c, Working w) {
                 null,
                 List.of(),
                 false,
-                levels(one, two, third, runs.size(), days, repeats),
+                levels(one, two, third, runs.size(), runs.get(0).size(), repeats()),
                 share == null
                         ? "Take the doubt of one day's mean for what this gauge reads on one day."
                         : GaugeStudy.advice(share, "the tolerance"));

@@ -52,7 +52,8 @@ public final class GaugeStudy {
             case NESTED -> new Days(c, w).result();
         };
         if (c.form() != Form.NESTED) {
-            w.caution("The share of all depends on the parts that were brought: bring parts that differ as the work does.");
+            w.caution(
+                    "The share of all depends on the parts that were brought: bring parts that differ as the work does.");
         }
         return Outcome.ok(w.worked(result));
     }
@@ -102,7 +103,8 @@ public final class GaugeStudy {
             faults.add(new Refusal("rounds", "one reading a day", "Read the check part at least twice a day"));
         }
         if (new LinkedHashSet<>(days.values()).size() > 1) {
-            faults.add(new Refusal("rounds", "runs with unlike numbers of days: " + days, "Give every run the same number"));
+            faults.add(new Refusal(
+                    "rounds", "runs with unlike numbers of days: " + days, "Give every run the same number"));
         } else if (days.containsValue(1)) {
             faults.add(new Refusal("rounds", "one day a run", "Read on at least two days"));
         }

@@ -17,8 +17,9 @@ import shimwright.mechanics.worksheet.Input;
  */
 public record GaugeStudyCase(
         @Input(
-                meaning = "rounds: person: reading of part 1, part 2 and so on; the next round of the same person follows"
-                        + " in its own entry; nested: run: readings of one day on the check part",
+                meaning =
+                        "rounds: person: reading of part 1, part 2 and so on; the next round of the same person follows"
+                                + " in its own entry; nested: run: readings of one day on the check part",
                 fewest = 2,
                 most = 200,
                 example = "A: 0.41 0.52 0.47 0.60 0.44 mm; A: 0.42 0.52 0.48 0.59 0.44 mm; "
@@ -55,7 +56,8 @@ public record GaugeStudyCase(
 
     /** One person once over all parts, or one day on the check part; m. */
     public record Round(
-            @Input(meaning = "person, or run", example = "A") String name,
+            @Input(meaning = "person, or run", example = "A")
+            String name,
 
             @Input(
                     kind = Kind.LENGTH,

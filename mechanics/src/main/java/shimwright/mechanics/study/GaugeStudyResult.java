@@ -68,7 +68,10 @@ public record GaugeStudyResult(
         Double rangeLimit,
 
         @Output(meaning = "ranges above it") List<String> over,
-        @Output(meaning = "interaction pooled with the repeats") boolean pooled,
+
+        @Output(meaning = "interaction pooled with the repeats")
+        boolean pooled,
+
         @Output(meaning = "table") List<Row> table,
         @Output(meaning = "advice") String advice) {
     public GaugeStudyResult {

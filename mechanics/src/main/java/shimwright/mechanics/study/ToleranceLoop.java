@@ -195,7 +195,10 @@ public final class ToleranceLoop {
     }
 
     private static @Nullable Double exact(ToleranceLoopCase c, double middle, Limits limits) {
-        double[] halves = c.links().stream().mapToDouble(ToleranceLoop::part).filter(half -> half > 0).toArray();
+        double[] halves = c.links().stream()
+                .mapToDouble(ToleranceLoop::part)
+                .filter(half -> half > 0)
+                .toArray();
         double wide = c.links().stream().mapToDouble(ToleranceLoop::part).max().orElse(0);
         boolean alike = c.links().stream()
                 .filter(link -> part(link) > 0)
@@ -209,9 +212,8 @@ public final class ToleranceLoop {
 
     private static String advice(
             List<LinkShare> links, @Nullable Double outside, double middle, double worst, Limits limits) {
-        LinkShare most = links.stream()
-                .max(Comparator.comparingDouble(LinkShare::share))
-                .orElseThrow();
+        LinkShare most =
+                links.stream().max(Comparator.comparingDouble(LinkShare::share)).orElseThrow();
         String first = "\"" + most.name() + "\" brings most of the spread: measure or hold it first.";
         if (outside == null) {
             return first;

@@ -71,11 +71,7 @@ public record ToleranceLoopCase(
                     example = "0.05 mm")
             double tolerance,
 
-            @Input(
-                    meaning = "growth of the gap per length, 1 opens, -1 closes",
-                    orElse = "1",
-                    min = -1000,
-                    max = 1000)
+            @Input(meaning = "growth of the gap per length, 1 opens, -1 closes", orElse = "1", min = -1000, max = 1000)
             double sensitivity,
 
             @Input(meaning = "how sizes lie between the limits", orElse = "normal")
@@ -87,7 +83,8 @@ public record ToleranceLoopCase(
             @Input(kind = Kind.LENGTH, meaning = "possible shift of the mean", orElse = "0 mm", min = 0, max = 1)
             double shift,
 
-            @Input(meaning = "tolerance must stay", orElse = "no") boolean kept) {
+            @Input(meaning = "tolerance must stay", orElse = "no")
+            boolean kept) {
 
         double low() {
             return lower == null ? -tolerance : lower;

@@ -52,8 +52,8 @@ final class Bend {
             double u = Math.sqrt(budget.u() * budget.u() + extra);
             double delta = Sampled.tolerance(u, 1) + 1e-9 * Math.abs(middle.getOrDefault(output, 0.0));
             if (Double.isFinite(u) && Math.abs(own) + 2 * (u - budget.u()) > delta) {
-                cautions.add("The doubt of " + output + " does not follow a straight line: the simple rule may mislead. "
-                        + ADVICE);
+                cautions.add("The doubt of " + output
+                        + " does not follow a straight line: the simple rule may mislead. " + ADVICE);
             }
         });
         return cautions;

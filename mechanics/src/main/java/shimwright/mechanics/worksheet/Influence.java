@@ -29,7 +29,8 @@ record Influence(String name, Map<String, Double> moves, Doubt unit) {
                 Doubt unit = new Doubt(1, doubt.form(), doubt.nu(), doubt.shared());
                 if (doubt.shared().isEmpty()) {
                     count++;
-                    own.add(new Influence(count == 1 ? path : path + " (" + count + ")", Map.of(path, doubt.u()), unit));
+                    own.add(new Influence(
+                            count == 1 ? path : path + " (" + count + ")", Map.of(path, doubt.u()), unit));
                     continue;
                 }
                 Influence before = shared.get(doubt.shared());

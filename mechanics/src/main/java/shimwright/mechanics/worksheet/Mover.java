@@ -21,12 +21,15 @@ final class Mover<C extends Record, R extends Record> {
         this.sheet = sheet;
         this.value = value;
         List<Field> inputs = sheet.inputs();
-        influences.forEach(influence -> influence.moves().keySet().forEach(path -> places.computeIfAbsent(
-                path,
-                at -> new Place(
-                        Records.steps(at),
-                        Records.number(value, at),
-                        Fields.at(inputs, at).range()))));
+        influences.forEach(influence -> influence
+                .moves()
+                .keySet()
+                .forEach(path -> places.computeIfAbsent(
+                        path,
+                        at -> new Place(
+                                Records.steps(at),
+                                Records.number(value, at),
+                                Fields.at(inputs, at).range()))));
     }
 
     List<Field> outputs() {

@@ -19,9 +19,8 @@ final class Records {
             @Override
             protected Plan computeValue(Class<?> type) {
                 RecordComponent[] components = type.getRecordComponents();
-                Class<?>[] types = Arrays.stream(components)
-                        .map(RecordComponent::getType)
-                        .toArray(Class<?>[]::new);
+                Class<?>[] types =
+                        Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
                 try {
                     Constructor<?> constructor = type.getDeclaredConstructor(types);
                     constructor.setAccessible(true);

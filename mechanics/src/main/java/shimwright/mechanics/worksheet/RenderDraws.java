@@ -37,8 +37,13 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
         json.put("u", one.u());
         json.put("shortest", ends(one.shortest()));
         json.put("symmetric", ends(one.symmetric()));
-        json.put("errors", List.of(
-                one.errors().mean(), one.errors().u(), one.errors().low(), one.errors().high()));
+        json.put(
+                "errors",
+                List.of(
+                        one.errors().mean(),
+                        one.errors().u(),
+                        one.errors().low(),
+                        one.errors().high()));
         FirstOrderCheck check = draws.checks().get(output);
         if (check != null) {
             json.put("firstOrder", ends(check.firstOrder()));
@@ -102,9 +107,7 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
                     .append('\n');
         }
         draws.choices().forEach((name, shares) -> {
-            out.append("  ")
-                    .append(Fields.at(sheet.outputs(), name).meaning())
-                    .append(": ");
+            out.append("  ").append(Fields.at(sheet.outputs(), name).meaning()).append(": ");
             List<String> words = new ArrayList<>();
             shares.forEach((word, share) -> words.add(word + " in " + percent(share)));
             out.append(String.join(", ", words)).append('\n');
@@ -117,7 +120,8 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
 
     /** As many as two digits of u need. */
     private static int decimals(Sampled one, UnitSystem.Display display) {
-        return Math.max(0, 1 - (int) Math.floor(Math.log10(one.u() / display.unit().factor())));
+        return Math.max(
+                0, 1 - (int) Math.floor(Math.log10(one.u() / display.unit().factor())));
     }
 
     private static String percent(double share) {

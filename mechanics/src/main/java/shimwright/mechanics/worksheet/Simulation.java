@@ -120,8 +120,7 @@ public record Simulation(
                     sampled.put(output, one);
                     checks.put(
                             output,
-                            FirstOrderCheck.of(
-                                    middle.getOrDefault(output, 0.0), budget, one, sampling.coverage(), 1));
+                            FirstOrderCheck.of(middle.getOrDefault(output, 0.0), budget, one, sampling.coverage(), 1));
                 }
             }
             return Outcome.ok(new Simulation(
@@ -178,17 +177,20 @@ public record Simulation(
             if (!run.settled()) {
                 cautions.add("The draws ended before the results stood still: ask for more.");
             }
-            boolean wild = influences.stream().anyMatch(influence -> influence.unit().nu() <= 2);
+            boolean wild =
+                    influences.stream().anyMatch(influence -> influence.unit().nu() <= 2);
             if (wild) {
-                cautions.add("From three readings or fewer a doubt has no standard deviation: go by the interval, not by"
-                        + " the number behind ±.");
+                cautions.add(
+                        "From three readings or fewer a doubt has no standard deviation: go by the interval, not by"
+                                + " the number behind ±.");
             }
             outputs.stream()
                     .filter(output -> !sampled.containsKey(output))
                     .forEach(output -> cautions.add(output + " has no number in some draws; no interval is given."));
             checks.forEach((output, check) -> {
                 if (!check.holds()) {
-                    cautions.add("For " + output + " the simple rule does not hold (JCGM 101, clause 8): go by the draws.");
+                    cautions.add(
+                            "For " + output + " the simple rule does not hold (JCGM 101, clause 8): go by the draws.");
                 }
             });
             return cautions;

@@ -102,8 +102,9 @@ class MonteCarloTest {
             }
             return true;
         };
-        Sampled drawn = requireNonNull(
-                MonteCarlo.run(inputs, 1, model, Sampling.of(30_000, seed)).results().get(0));
+        Sampled drawn = requireNonNull(MonteCarlo.run(inputs, 1, model, Sampling.of(30_000, seed))
+                .results()
+                .get(0));
         double u = slopes.stream().mapToDouble(c -> c / Math.sqrt(6)).reduce(0, Math::hypot);
         assertThat(drawn.mean()).isCloseTo(7, within(6 * u / Math.sqrt(30_000) + 1e-9));
         assertThat(drawn.u()).isCloseTo(u, within(0.04 * u + 1e-9));
@@ -135,13 +136,19 @@ class MonteCarloTest {
             return true;
         };
         MonteCarlo.Run run = MonteCarlo.run(
-                List.of(new Distribution.Normal(2.0)), 1, model, Sampling.of(2_000_000, 1).adapting());
+                List.of(new Distribution.Normal(2.0)),
+                1,
+                model,
+                Sampling.of(2_000_000, 1).adapting());
         Sampled found = requireNonNull(run.results().get(0));
         assertThat(run.settled()).isTrue();
         assertThat(run.draws()).isBetween(20_000, 1_000_000);
         assertThat(found.u()).isCloseTo(2, within(0.02));
         MonteCarlo.Run hurried = MonteCarlo.run(
-                List.of(new Distribution.Normal(2.0)), 1, model, Sampling.of(10_000, 1).adapting());
+                List.of(new Distribution.Normal(2.0)),
+                1,
+                model,
+                Sampling.of(10_000, 1).adapting());
         assertThat(hurried.settled()).isFalse();
     }
 

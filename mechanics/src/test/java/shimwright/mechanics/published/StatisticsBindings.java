@@ -41,7 +41,9 @@ final class StatisticsBindings {
     private StatisticsBindings() {}
 
     static void monteCarlo(PublishedChecks checks) {
-        checks.bind("MC-03", r -> new RectangularSum(Math.sqrt(3), Math.sqrt(3), Math.sqrt(3), Math.sqrt(3)).halfWidth(0.95))
+        checks.bind(
+                        "MC-03",
+                        r -> new RectangularSum(Math.sqrt(3), Math.sqrt(3), Math.sqrt(3), Math.sqrt(3)).halfWidth(0.95))
                 .bind("MC-04", r -> {
                     double a = Math.sqrt(3);
                     Sampled sum = sum(List.of(a, a, a, 10 * a), Sampling.of(DRAWS, 1));
@@ -63,9 +65,15 @@ final class StatisticsBindings {
                                             Sampling.of(DRAWS, 1)))
                                     .mean();
                 })
-                .bind("MC-18", r -> Interval.shortest(
-                                r.numbers("y").stream().mapToDouble(y -> y).sorted().toArray(), r.number("p"))
-                        .length())
+                .bind(
+                        "MC-18",
+                        r -> Interval.shortest(
+                                        r.numbers("y").stream()
+                                                .mapToDouble(y -> y)
+                                                .sorted()
+                                                .toArray(),
+                                        r.number("p"))
+                                .length())
                 .bind("MC-19", r -> 1 - new RectangularSum(0.5, 0.5, 0.5).cumulative(r.number("limit") - 1.5));
     }
 
@@ -105,7 +113,8 @@ final class StatisticsBindings {
             double difference = 215 + x[1] + x[2] + x[3];
             double theta = -0.1 + x[5] + x[6];
             double expansion = 11.5e-6 + x[4];
-            y[0] = (standard * (1 + expansion * (theta - x[8])) + difference) / (1 + (expansion + x[7]) * theta) - nominal;
+            y[0] = (standard * (1 + expansion * (theta - x[8])) + difference) / (1 + (expansion + x[7]) * theta)
+                    - nominal;
             return true;
         };
         return first(MonteCarlo.run(inputs, 1, model, Sampling.of(DRAWS, 1).covering(0.99)));
@@ -171,9 +180,12 @@ final class StatisticsBindings {
                 .bind("STK-03", r -> inches(loop(r, "normal", Map.of()).squares()))
                 .bind(
                         "STK-05",
-                        r -> value(loop(r, "normal", Map.of("wanted", "0.015 in")).scaleSquares()))
-                .bind("STK-06", r -> value(loop(r, "normal", Map.of("least", "0.0099 in", "most", "0.0299 in"))
-                        .outsideNormal()))
+                        r -> value(
+                                loop(r, "normal", Map.of("wanted", "0.015 in")).scaleSquares()))
+                .bind(
+                        "STK-06",
+                        r -> value(loop(r, "normal", Map.of("least", "0.0099 in", "most", "0.0299 in"))
+                                .outsideNormal()))
                 .bind("STK-07", r -> inches(loop(r, "rectangular", Map.of()).deviation()));
     }
 
@@ -188,11 +200,12 @@ final class StatisticsBindings {
                 : "A=-0.0505+-0.0015 in; B=+8.000+-0.008 in; C=-0.5093+-0.0025 in; D=+0.400+-0.002 in;"
                         + " E=-7.711+-0.006 in; F=+0.400+-0.002 in; G=-0.5093+-0.0025 in";
         List<String> links = new ArrayList<>();
-        Matcher matcher = Pattern.compile("([A-G])=([-+])([0-9.]+)\\+-([0-9.]+)").matcher(stack);
+        Matcher matcher =
+                Pattern.compile("([A-G])=([-+])([0-9.]+)\\+-([0-9.]+)").matcher(stack);
         while (matcher.find()) {
             String kept = "ACG".contains(matcher.group(1)) ? "yes" : "no";
-            links.add(matcher.group(1) + ": " + matcher.group(3) + " in: " + matcher.group(4) + " in: " + matcher.group(2)
-                    + "1: " + shape + ": : : " + kept);
+            links.add(matcher.group(1) + ": " + matcher.group(3) + " in: " + matcher.group(4) + " in: "
+                    + matcher.group(2) + "1: " + shape + ": : : " + kept);
         }
         Map<String, String> given = new HashMap<>(more);
         given.put("links", String.join("; ", links));
@@ -261,8 +274,7 @@ final class StatisticsBindings {
     }
 
     private static Weibull.Result nist(Row r) {
-        return Weibull.work(new Weibull.Case(
-                        r.numbers("failures"), Collections.nCopies(10, 500.0), 0.1, 0.9, null))
+        return Weibull.work(new Weibull.Case(r.numbers("failures"), Collections.nCopies(10, 500.0), 0.1, 0.9, null))
                 .orElseThrow()
                 .result();
     }

@@ -30,9 +30,14 @@ class SimulationTest {
             double two) {}
 
     record Result(
-            @Output(kind = Kind.LENGTH, meaning = "difference") double difference,
+            @Output(kind = Kind.LENGTH, meaning = "difference")
+            double difference,
+
             @Output(kind = Kind.LENGTH, meaning = "sum") double sum,
-            @Output(kind = Kind.AREA, meaning = "product", decimals = 6) double product,
+
+            @Output(kind = Kind.AREA, meaning = "product", decimals = 6)
+            double product,
+
             @Output(meaning = "one is larger") boolean larger) {}
 
     private static Outcome<Worked<Result>> work(Case c) {
@@ -44,7 +49,13 @@ class SimulationTest {
     }
 
     static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "two-lengths", "Two lengths", "Two lengths.", List.of("geometry"), Case.class, Result.class, SimulationTest::work);
+            "two-lengths",
+            "Two lengths",
+            "Two lengths.",
+            List.of("geometry"),
+            Case.class,
+            Result.class,
+            SimulationTest::work);
 
     private static Answer ask(String one, String two) {
         return SHEET.answer(Map.of("one", one, "two", two), UnitSystem.METRIC).orElseThrow();
@@ -65,7 +76,10 @@ class SimulationTest {
         Answer few = ask("1 ± 0.3 mm n=5", "2");
         assertThat(requireNonNull(few.budgets().get("sum")).nu()).isCloseTo(4, within(1e-9));
         Object asData = Map.of("value", 0.001, "unit", "m", "u", 0.0003, "form", "rectangular");
-        assertThat(u(SHEET.answer(Map.of("one", asData, "two", "2 mm"), UnitSystem.METRIC).orElseThrow(), "sum"))
+        assertThat(u(
+                        SHEET.answer(Map.of("one", asData, "two", "2 mm"), UnitSystem.METRIC)
+                                .orElseThrow(),
+                        "sum"))
                 .isCloseTo(3e-4 / Math.sqrt(3), within(1e-12));
     }
 
@@ -79,13 +93,15 @@ class SimulationTest {
                 "1 ± 0.1 mm square",
                 "1 ± 0.1 ± mm",
                 "1 ± 0.1 mm shared=")) {
-            assertThat(SHEET.answer(Map.of("one", bad, "two", "2"), UnitSystem.METRIC).refusals())
+            assertThat(SHEET.answer(Map.of("one", bad, "two", "2"), UnitSystem.METRIC)
+                            .refusals())
                     .as(bad)
                     .isNotEmpty()
                     .allSatisfy(r -> assertThat(r.sentence()).isNotBlank());
         }
         List<Refusal> twoShapes = SHEET.answer(
-                        Map.of("one", "1 ± 0.1 mm shared=G", "two", "1 ± 0.1 mm rectangular shared=G"), UnitSystem.METRIC)
+                        Map.of("one", "1 ± 0.1 mm shared=G", "two", "1 ± 0.1 mm rectangular shared=G"),
+                        UnitSystem.METRIC)
                 .refusals();
         assertThat(twoShapes).extracting(Refusal::fact).first().asString().contains("another shape");
     }
@@ -115,8 +131,10 @@ class SimulationTest {
     void aProductAboutZeroIsFlaggedAndThenDrawn() {
         Map<String, String> given = Map.of("one", "0 ± 1 mm", "two", "0 ± 1 mm");
         Answer plain = SHEET.answer(given, UnitSystem.METRIC).orElseThrow();
-        assertThat(plain.cautions()).anyMatch(caution -> caution.contains("product") && caution.contains("Monte Carlo"));
-        Answer answer = SHEET.answer(given, UnitSystem.METRIC, Sampling.of(50_000, 3)).orElseThrow();
+        assertThat(plain.cautions())
+                .anyMatch(caution -> caution.contains("product") && caution.contains("Monte Carlo"));
+        Answer answer =
+                SHEET.answer(given, UnitSystem.METRIC, Sampling.of(50_000, 3)).orElseThrow();
         assertThat(answer.cautions()).noneMatch(caution -> caution.contains("Ask for"));
         assertThat(answer.cautions()).anyMatch(caution -> caution.contains("product") && caution.contains("clause 8"));
         Simulation draws = answer.simulation().orElseThrow();
@@ -136,10 +154,17 @@ class SimulationTest {
         Sampling some = Sampling.of(10_000, 1);
         assertThat(SHEET.answer(edge, UnitSystem.METRIC, some).refusals().get(0).sentence())
                 .contains("draws have no answer", "leaves its range");
-        assertThat(SHEET.answer(exact, UnitSystem.METRIC, some).refusals().get(0).fact()).contains("no input carries");
-        assertThat(SHEET.answer(fine, UnitSystem.METRIC, Sampling.of(10, 1)).refusals()).isNotEmpty();
-        assertThat(SHEET.answer(fine, UnitSystem.METRIC, some.onThreads(999)).refusals()).isNotEmpty();
-        assertThat(SHEET.answer(fine, UnitSystem.METRIC, some.covering(1)).refusals()).isNotEmpty();
+        assertThat(SHEET.answer(exact, UnitSystem.METRIC, some)
+                        .refusals()
+                        .get(0)
+                        .fact())
+                .contains("no input carries");
+        assertThat(SHEET.answer(fine, UnitSystem.METRIC, Sampling.of(10, 1)).refusals())
+                .isNotEmpty();
+        assertThat(SHEET.answer(fine, UnitSystem.METRIC, some.onThreads(999)).refusals())
+                .isNotEmpty();
+        assertThat(SHEET.answer(fine, UnitSystem.METRIC, some.covering(1)).refusals())
+                .isNotEmpty();
     }
 
     @Test
