@@ -58,7 +58,12 @@ final class GraphPlot {
     private Axis row() {
         int count = graph.across().names().size();
         return new Axis(
-                0.4, count + 0.6, LEFT, right, units.display(graph.across().kind()).unit(), 1);
+                0.4,
+                count + 0.6,
+                LEFT,
+                right,
+                units.display(graph.across().kind()).unit(),
+                1);
     }
 
     private double[] values(boolean lying) {
@@ -84,7 +89,8 @@ final class GraphPlot {
         svg.root(page.idPrefix(), width, bottom + 46, graph.title(), about());
         Sheetlet.title(svg, graph.title(), width);
         key();
-        svg.text(LEFT - 40, top - 22, graph.up().label(), Letter.start(Ink.SMALL).in(Ink.SOFT));
+        svg.text(
+                LEFT - 40, top - 22, graph.up().label(), Letter.start(Ink.SMALL).in(Ink.SOFT));
         up.standing(svg, LEFT, right);
         if (graph.across().names().isEmpty()) {
             across.lying(svg, bottom, top);
@@ -92,7 +98,8 @@ final class GraphPlot {
             names();
         }
         String label = graph.across().label();
-        svg.text((LEFT + right) / 2, bottom + 37, label, Letter.middle(Ink.SMALL).in(Ink.SOFT));
+        svg.text(
+                (LEFT + right) / 2, bottom + 37, label, Letter.middle(Ink.SMALL).in(Ink.SOFT));
         graph.parts().forEach(this::part);
         return svg.done();
     }
@@ -111,14 +118,22 @@ final class GraphPlot {
         StringBuilder words = new StringBuilder(graph.title()).append('.');
         for (Part part : graph.parts()) {
             if (part instanceof Rule rule) {
-                words.append(' ').append(rule.name()).append(": ").append(print(rule)).append('.');
+                words.append(' ')
+                        .append(rule.name())
+                        .append(": ")
+                        .append(print(rule))
+                        .append('.');
             } else if (part instanceof Bar bar) {
                 words.append(' ').append(bar.name()).append(": ");
                 words.append(up.figure(bar.from(), digits())).append(" to ");
-                words.append(up.figure(bar.to(), digits())).append(' ').append(up.unit().symbol()).append('.');
+                words.append(up.figure(bar.to(), digits()))
+                        .append(' ')
+                        .append(up.unit().symbol())
+                        .append('.');
             } else if (part instanceof Dot dot && !dot.name().isEmpty()) {
                 words.append(' ').append(dot.name()).append(": ");
-                words.append(Sheetlet.print(dot.x(), graph.across().kind(), units)).append(", ");
+                words.append(Sheetlet.print(dot.x(), graph.across().kind(), units))
+                        .append(", ");
                 words.append(Sheetlet.print(dot.y(), graph.up().kind(), units)).append('.');
             }
         }
@@ -130,7 +145,8 @@ final class GraphPlot {
     }
 
     private String print(Rule rule) {
-        return Sheetlet.print(rule.at(), rule.upright() ? graph.across().kind() : graph.up().kind(), units);
+        return Sheetlet.print(
+                rule.at(), rule.upright() ? graph.across().kind() : graph.up().kind(), units);
     }
 
     /** Named curves, a few in each row. */
@@ -255,6 +271,10 @@ final class GraphPlot {
         svg.circle(x, y, 5, Ink.BLUE, new Stroke(Ink.SECTION, 1));
         double wide = Type.width(dot.name(), Ink.SMALL, true);
         double at = x + 9 + wide > right ? x - 9 - wide : x + 9;
-        svg.text(at, y + (falls() ? -9 : 16), dot.name(), Letter.start(Ink.SMALL).strong().in(Ink.BLUE));
+        svg.text(
+                at,
+                y + (falls() ? -9 : 16),
+                dot.name(),
+                Letter.start(Ink.SMALL).strong().in(Ink.BLUE));
     }
 }

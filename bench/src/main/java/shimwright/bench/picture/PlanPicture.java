@@ -46,7 +46,8 @@ public final class PlanPicture {
      * @param hold true where it has a hold point
      * @param link where a touch leads
      */
-    public record Box(String id, String station, double minutes, State state, boolean oneWay, boolean hold, String link) {}
+    public record Box(
+            String id, String station, double minutes, State state, boolean oneWay, boolean hold, String link) {}
 
     /**
      * A window.
@@ -79,7 +80,9 @@ public final class PlanPicture {
         PlanPicture picture = new PlanPicture(boxes, width);
         Map<String, String> key = new LinkedHashMap<>();
         boxes.forEach(box -> key.put(box.station(), stations.getOrDefault(box.station(), box.station())));
-        int rows = picture.places.isEmpty() ? 0 : picture.places.get(picture.places.size() - 1).row() + 1;
+        int rows = picture.places.isEmpty()
+                ? 0
+                : picture.places.get(picture.places.size() - 1).row() + 1;
         double height = rows * ROW + (key.size() + 2) * KEY + 8;
         picture.svg.root(prefix, width, height, "The plan", picture.about());
         picture.bands();
@@ -159,11 +162,7 @@ public final class PlanPicture {
         }
         String shown = done ? "✓" + box.id() : box.id();
         Letter letter = Letter.start(Ink.SMALL).in(done ? Ink.SOFT : Ink.INK);
-        svg.text(
-                x + 4,
-                y + 25,
-                Type.fit(shown, Ink.SMALL, now, place.width() - 8),
-                now ? letter.strong() : letter);
+        svg.text(x + 4, y + 25, Type.fit(shown, Ink.SMALL, now, place.width() - 8), now ? letter.strong() : letter);
         if (box.hold()) {
             diamond(x + 9, y + 8);
         }

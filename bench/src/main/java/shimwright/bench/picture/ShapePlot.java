@@ -93,7 +93,11 @@ final class ShapePlot {
             disc(disc);
         } else if (part instanceof Dot dot) {
             svg.circle(x(dot.x()), y(dot.y()), 4, Ink.INK, new Stroke(Ink.SECTION, 1));
-            svg.text(x(dot.x()) + WORDS, y(dot.y()) + 16, dot.name(), Letter.start(Ink.SMALL).strong());
+            svg.text(
+                    x(dot.x()) + WORDS,
+                    y(dot.y()) + 16,
+                    dot.name(),
+                    Letter.start(Ink.SMALL).strong());
         }
     }
 

@@ -21,7 +21,8 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** The manual: a page a worksheet and an index by topic, made from the sheets. */
 public final class Manual {
-    private static final String MADE = "<!-- Made by ./shimwright calc --manual docs/manual: change the sheet, not this page. -->\n\n";
+    private static final String MADE =
+            "<!-- Made by ./shimwright calc --manual docs/manual: change the sheet, not this page. -->\n\n";
 
     private Manual() {}
 
@@ -52,7 +53,11 @@ public final class Manual {
     private static String page(Worksheet<?, ?> sheet) {
         Answer answer = sheet.answer(sheet.example(), UnitSystem.METRIC).orElseThrow();
         StringBuilder out = new StringBuilder(MADE);
-        out.append("# ").append(sheet.title()).append("\n\n`").append(sheet.name()).append("` · ");
+        out.append("# ")
+                .append(sheet.title())
+                .append("\n\n`")
+                .append(sheet.name())
+                .append("` · ");
         out.append(Topics.title(sheet)).append("\n\n").append(sheet.doc()).append("\n\n## Inputs\n\n");
         out.append("| input | what it is | unit | range | when left out |\n|---|---|---|---|---|\n");
         inputs(sheet.inputs(), "", out);
@@ -184,7 +189,8 @@ public final class Manual {
         if (answer.cautions().isEmpty()) {
             out.append("None with this example; others come with the answer where they apply.\n");
         } else {
-            answer.cautions().forEach(caution -> out.append("- ").append(caution).append('\n'));
+            answer.cautions()
+                    .forEach(caution -> out.append("- ").append(caution).append('\n'));
         }
     }
 

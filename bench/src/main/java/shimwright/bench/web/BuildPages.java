@@ -86,8 +86,7 @@ final class BuildPages {
                 ctx,
                 "Kept: done out of order, it stands on the record",
                 (bench, form) -> new Entry.StepJumped(
-                        step(form),
-                        form.needed("reason", "reason", "Say how it came about; it stands on the record")));
+                        step(form), form.needed("reason", "reason", "Say how it came about; it stands on the record")));
     }
 
     private void leftOut(Context ctx) {

@@ -92,7 +92,9 @@ final class PlanPages {
     }
 
     private static List<String> words(String text) {
-        return text.isBlank() ? List.of() : Arrays.asList(text.toUpperCase(Locale.ROOT).split("[\\s,;]+"));
+        return text.isBlank()
+                ? List.of()
+                : Arrays.asList(text.toUpperCase(Locale.ROOT).split("[\\s,;]+"));
     }
 
     private void back(Context ctx) {
@@ -102,11 +104,15 @@ final class PlanPages {
         }
         Desk.OnBench bench = found.get();
         String to = ctx.queryParam("to") == null ? "" : ctx.queryParam("to");
-        String asked = ctx.queryParam("find") == null ? "" : ctx.queryParam("find").strip();
+        String asked =
+                ctx.queryParam("find") == null ? "" : ctx.queryParam("find").strip();
         Want want = want(ctx.queryParam("want"));
         Outcome<BackOut> way = target(to, want)
                 .map(target -> BackOut.to(
-                        bench.unit(), bench.job().sides(), List.copyOf(bench.job().stepsDone()), target))
+                        bench.unit(),
+                        bench.job().sides(),
+                        List.copyOf(bench.job().stepsDone()),
+                        target))
                 .orElse(Outcome.refused("back to", "nothing chosen", "Choose a part, step or clearance"));
         List<Refusal> faults = to.isEmpty() ? List.of() : way.refusals();
         Map<String, Object> more = new LinkedHashMap<>();
@@ -147,7 +153,8 @@ final class PlanPages {
     /** What is in the unit or done, by what was asked for; clearances and parts first. */
     private static List<Aim> aims(Desk.OnBench bench, String asked) {
         return all(bench).stream()
-                .filter(aim -> (aim.to() + " " + aim.name()).toLowerCase(Locale.ROOT).contains(asked))
+                .filter(aim ->
+                        (aim.to() + " " + aim.name()).toLowerCase(Locale.ROOT).contains(asked))
                 .toList();
     }
 
@@ -158,9 +165,10 @@ final class PlanPages {
                 aims.add(new Aim("clearance:" + c.id(), "Clearance " + c.id() + ", " + c.name()));
             }
         }
-        for (String id : bench.unit().itemsIn(bench.job().stepsDone().stream()
-                .filter(step -> bench.unit().findStep(step).isPresent())
-                .toList())) {
+        for (String id : bench.unit()
+                .itemsIn(bench.job().stepsDone().stream()
+                        .filter(step -> bench.unit().findStep(step).isPresent())
+                        .toList())) {
             Item item = bench.unit().item(id);
             aims.add(new Aim("item:" + id, item.name()));
         }

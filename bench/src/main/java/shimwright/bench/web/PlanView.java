@@ -27,11 +27,12 @@ public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<St
 
     static PlanView of(Desk.OnBench bench, Plan plan, Show show) {
         List<Box> boxes = new ArrayList<>();
-        bench.job().stepsDone().forEach(id -> bench.unit()
-                .findStep(id)
-                .ifPresent(step -> boxes.add(box(bench, step, State.DONE))));
-        plan.ahead().forEach(step -> boxes.add(box(
-                bench, step, plan.next().filter(step::equals).isPresent() ? State.NOW : State.AHEAD)));
+        bench.job()
+                .stepsDone()
+                .forEach(id -> bench.unit().findStep(id).ifPresent(step -> boxes.add(box(bench, step, State.DONE))));
+        plan.ahead()
+                .forEach(step -> boxes.add(
+                        box(bench, step, plan.next().filter(step::equals).isPresent() ? State.NOW : State.AHEAD)));
         List<Bracket> brackets = bench.unit().type().windows().stream()
                 .map(w -> new Bracket(w.opens(), w.closes(), w.name() + " " + show.span(w.longest())))
                 .toList();
@@ -39,7 +40,8 @@ public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<St
         bench.unit().type().stations().forEach((id, station) -> stations.put(id, station.name()));
         Map<String, String> because = new LinkedHashMap<>();
         plan.because()
-                .forEach(why -> because.put(why.step().id(), words(bench.unit(), bench.job().stepsDone(), why, show)));
+                .forEach(why -> because.put(
+                        why.step().id(), words(bench.unit(), bench.job().stepsDone(), why, show)));
         return new PlanView(
                 plan,
                 new Drawings(
@@ -67,14 +69,17 @@ public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<St
                 + show.span(plan.cost().tools() + plan.cost().walking()) + ", waiting "
                 + show.span(plan.cost().waiting()) + ".");
         if (plan.cost().risk() > 0) {
-            said.add("A late find is to be reckoned with at " + show.span(plan.cost().risk()) + " on average.");
+            said.add("A late find is to be reckoned with at "
+                    + show.span(plan.cost().risk()) + " on average.");
         }
         said.add(
                 plan.proven()
                         ? "No lawful order costs less: this is proven."
-                        : "Another order could be better by " + show.number(plan.gap(), 0) + " min at most; not proven best.");
+                        : "Another order could be better by " + show.number(plan.gap(), 0)
+                                + " min at most; not proven best.");
         plan.late()
-                .forEach(window -> said.add("The window \"" + window.name() + "\" can no longer be kept. " + window.why()));
+                .forEach(window ->
+                        said.add("The window \"" + window.name() + "\" can no longer be kept. " + window.why()));
         return said;
     }
 

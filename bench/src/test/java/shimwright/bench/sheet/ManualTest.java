@@ -55,7 +55,8 @@ class ManualTest {
             PrintStream stream = new PrintStream(out, true, StandardCharsets.UTF_8);
             assertThat(CalcCommand.run(args, stream, stream)).as(command).isZero();
             String page = Manual.pages().getOrDefault(sheet.name() + ".md", "");
-            assertThat(page).contains(command, out.toString(StandardCharsets.UTF_8).strip());
+            assertThat(page)
+                    .contains(command, out.toString(StandardCharsets.UTF_8).strip());
             assertThat(page).contains("## Inputs", "## Results", "## Cautions", "## Sources", "## What it refuses");
         }
     }

@@ -40,10 +40,7 @@ final class AxialPictures {
                 lower == null || upper == null ? OptionalDouble.empty() : OptionalDouble.of((lower + upper) / 2),
                 r.offers().stream()
                         .map(offer -> new Offer(
-                                String.join(" + ", offer.pieces()),
-                                offer.predicted(),
-                                offer.u(),
-                                offer.probability()))
+                                String.join(" + ", offer.pieces()), offer.predicted(), offer.u(), offer.probability()))
                         .toList(),
                 c.drawer().stream().map(Piece::thickness).toList(),
                 c.drawer().stream()

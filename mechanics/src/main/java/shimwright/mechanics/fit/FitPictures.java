@@ -44,7 +44,8 @@ final class FitPictures {
 
     /** Bore and shaft as they are, and the press force over the travel. */
     static List<Diagram> press(PressPair c, PressFit r) {
-        double nominal = c.bore().stream().mapToDouble(Double::doubleValue).min().orElse(0);
+        double nominal =
+                c.bore().stream().mapToDouble(Double::doubleValue).min().orElse(0);
         Graph sizes = new Graph(
                 "Bore and shaft as read",
                 Scale.of("", List.of("bore", "shaft")),

@@ -21,19 +21,13 @@ final class SpringPictures {
     static List<Diagram> load(SpringCase c, SpringResult r) {
         List<Part> parts = new ArrayList<>();
         parts.add(new Curve(
-                "load",
-                List.of(new Point(r.solidLength(), r.solidLoad()), new Point(c.freeLength(), 0)),
-                Look.MAIN));
+                "load", List.of(new Point(r.solidLength(), r.solidLoad()), new Point(c.freeLength(), 0)), Look.MAIN));
         parts.add(new Rule("solid", true, r.solidLength()));
         parts.add(new Rule("the wire yields", false, r.yieldLoad()));
         if (c.workingLength() != null && r.load() != null) {
             parts.add(new Dot("at work", c.workingLength(), r.load()));
         }
         return List.of(new Graph(
-                "Load over length",
-                Scale.of("length", Kind.LENGTH),
-                Scale.of("load", Kind.FORCE),
-                false,
-                parts));
+                "Load over length", Scale.of("length", Kind.LENGTH), Scale.of("load", Kind.FORCE), false, parts));
     }
 }

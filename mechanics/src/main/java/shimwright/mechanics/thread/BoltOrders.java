@@ -23,13 +23,13 @@ public final class BoltOrders {
     private static final int FEW = 8;
 
     static final Worksheet<BoltOrderCase, BoltOrderResult> SHEET = new Worksheet<>(
-            "bolt-order",
-            "Bolt order",
-            "Order and steps in which the bolts of a joint are tightened, from their count or their coordinates.",
-            List.of("ASME PCC-1, legacy cross pattern (from memory)", SHARES, MODEL),
-            BoltOrderCase.class,
-            BoltOrderResult.class,
-            BoltOrders::work)
+                    "bolt-order",
+                    "Bolt order",
+                    "Order and steps in which the bolts of a joint are tightened, from their count or their coordinates.",
+                    List.of("ASME PCC-1, legacy cross pattern (from memory)", SHARES, MODEL),
+                    BoltOrderCase.class,
+                    BoltOrderResult.class,
+                    BoltOrders::work)
             .drawn((c, r) -> ThreadPictures.boltOrder(c));
 
     private BoltOrders() {}

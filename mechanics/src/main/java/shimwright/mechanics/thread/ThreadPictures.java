@@ -41,8 +41,7 @@ final class ThreadPictures {
             Look look = i == 0 ? Look.MAIN : Look.SECOND;
             parts.add(new Disc(String.valueOf(i + 1), way.get(i).x(), way.get(i).y(), size, look));
         }
-        return List.of(new Graph(
-                "Tighten in the order of the figures", LENGTH, LENGTH, true, parts));
+        return List.of(new Graph("Tighten in the order of the figures", LENGTH, LENGTH, true, parts));
     }
 
     private static double closest(List<Point> points) {

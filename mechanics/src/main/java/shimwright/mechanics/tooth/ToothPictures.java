@@ -110,8 +110,8 @@ final class ToothPictures {
         List<Point> outline = new ArrayList<>(Plotting.curve(low, high, radius -> radius).stream()
                 .map(p -> at(p.x(), side * space.applyAsDouble(p.x())))
                 .toList());
-        List<Point> middle = new ArrayList<>(List.of(
-                at(low, side * Math.PI / teeth), at(high, side * Math.PI / teeth)));
+        List<Point> middle =
+                new ArrayList<>(List.of(at(low, side * Math.PI / teeth), at(high, side * Math.PI / teeth)));
         Collections.reverse(middle);
         outline.addAll(middle);
         return new Area("", outline, Look.SECOND);
@@ -134,8 +134,7 @@ final class ToothPictures {
             }
         }
         List<Diagram> diagrams = new ArrayList<>();
-        diagrams.add(new Graph(
-                "Ratio by gear", Scale.of("gear", names), Scale.of("ratio", Kind.NUMBER), false, bars));
+        diagrams.add(new Graph("Ratio by gear", Scale.of("gear", names), Scale.of("ratio", Kind.NUMBER), false, bars));
         forward.sort(Collections.reverseOrder());
         if (forward.size() > 1 && forward.get(forward.size() - 1) > 0) {
             diagrams.add(sawtooth(forward));
@@ -168,9 +167,7 @@ final class ToothPictures {
         double most = 1.5 * c.engineSpeed();
         List<Part> parts = new ArrayList<>();
         parts.add(new Curve(
-                "unloaded diameter",
-                List.of(new Point(0, 0), new Point(most, r.speed() * 1.5)),
-                Look.MAIN));
+                "unloaded diameter", List.of(new Point(0, 0), new Point(most, r.speed() * 1.5)), Look.MAIN));
         if (r.rollingSpeed() != null) {
             parts.add(new Curve(
                     "rolling circumference",

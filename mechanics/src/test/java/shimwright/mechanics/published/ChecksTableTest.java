@@ -90,8 +90,8 @@ class ChecksTableTest {
                 count.met += met.getOrDefault(id, false) ? 1 : 0;
             } else {
                 count.listed++;
-                reasons.add("| " + source.file() + " " + id + " | "
-                        + listed.getOrDefault(id, "no worksheet answers it") + " |");
+                reasons.add("| " + source.file() + " " + id + " | " + listed.getOrDefault(id, "no worksheet answers it")
+                        + " |");
             }
         }
     }
@@ -138,13 +138,12 @@ class ChecksTableTest {
     private static Map<String, String> listed(String name) throws IOException {
         Map<String, String> listed = new TreeMap<>();
         Path tests = Path.of(ROOT, "mechanics", "src", "test", "resources");
-        Path file =
-                switch (name) {
-                    case "fits" -> tests.resolve("shimwright/mechanics/fit/fits-listed.csv");
-                    case "gears" -> tests.resolve("gears/listed.txt");
-                    case "joints" -> tests.resolve("shimwright/mechanics/joints/listed.txt");
-                    default -> tests.resolve("shimwright/mechanics/published/" + name + "-listed.txt");
-                };
+        Path file = switch (name) {
+            case "fits" -> tests.resolve("shimwright/mechanics/fit/fits-listed.csv");
+            case "gears" -> tests.resolve("gears/listed.txt");
+            case "joints" -> tests.resolve("shimwright/mechanics/joints/listed.txt");
+            default -> tests.resolve("shimwright/mechanics/published/" + name + "-listed.txt");
+        };
         if (Files.exists(file)) {
             for (String line : Files.readAllLines(file)) {
                 String[] parts = line.split("\\s*(?:::|\\||,)\\s*", 2);
@@ -172,14 +171,21 @@ class ChecksTableTest {
             all.listed += count.listed;
         });
         row(out, "**all**", all);
-        out.append("\nBound: ").append(Math.round(1000.0 * all.bound / all.rows) / 10.0).append(" % of the rows.\n");
+        out.append("\nBound: ")
+                .append(Math.round(1000.0 * all.bound / all.rows) / 10.0)
+                .append(" % of the rows.\n");
         out.append("\n## Listed\n\n| row | why |\n|---|---|\n");
         reasons.forEach(reason -> out.append(reason).append('\n'));
         return out.toString();
     }
 
     private static void row(StringBuilder out, String topic, Count count) {
-        out.append("| ").append(topic).append(" | ").append(count.rows).append(" | ").append(count.bound);
+        out.append("| ")
+                .append(topic)
+                .append(" | ")
+                .append(count.rows)
+                .append(" | ")
+                .append(count.bound);
         out.append(" | ").append(count.met).append(" | ").append(count.listed).append(" |\n");
     }
 }

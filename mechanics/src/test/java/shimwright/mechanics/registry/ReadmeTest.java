@@ -19,8 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The example of the README compiles against nothing but this library, runs, and gives an answer. */
 class ReadmeTest {
-    private static final Path README =
-            Path.of(System.getProperty("shimwright.root", ".."), "mechanics", "README.md");
+    private static final Path README = Path.of(System.getProperty("shimwright.root", ".."), "mechanics", "README.md");
     private static final Pattern CODE = Pattern.compile("```java\n(.*?)```", Pattern.DOTALL);
 
     @Test

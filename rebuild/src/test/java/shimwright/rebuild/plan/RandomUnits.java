@@ -156,8 +156,12 @@ final class RandomUnits {
                 used.addAll(Set.of(opens, middle, closes.id()));
                 double bare = inside(opens, closes.id());
                 windows.add(new Window(
-                        "W" + windows.size(), "window " + windows.size(), bare + 60 * random.nextInt(5), opens,
-                        closes.id(), ""));
+                        "W" + windows.size(),
+                        "window " + windows.size(),
+                        bare + 60 * random.nextInt(5),
+                        opens,
+                        closes.id(),
+                        ""));
             }
         }
     }
@@ -216,11 +220,47 @@ final class RandomUnits {
     private Unit unit() {
         UnitType t = DemoUnit.A.type();
         UnitType type = new UnitType(
-                t.format(), "by-chance", t.maker(), t.model(), t.about(), true, t.mass(), t.ratedTorque(), t.fluid(),
-                t.variants(), List.of(), t.materials(), t.stations(), t.tools(), List.of(), t.section(), List.of(),
-                List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of(), holds, windows, steps, List.of(), List.of(), List.of(), t.turnOver(),
-                t.toolTimes(), t.stationChange(), Map.of(), Map.of(), List.of(), List.of());
+                t.format(),
+                "by-chance",
+                t.maker(),
+                t.model(),
+                t.about(),
+                true,
+                t.mass(),
+                t.ratedTorque(),
+                t.fluid(),
+                t.variants(),
+                List.of(),
+                t.materials(),
+                t.stations(),
+                t.tools(),
+                List.of(),
+                t.section(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                holds,
+                windows,
+                steps,
+                List.of(),
+                List.of(),
+                List.of(),
+                t.turnOver(),
+                t.toolTimes(),
+                t.stationChange(),
+                Map.of(),
+                Map.of(),
+                List.of(),
+                List.of());
         return new Unit(type, "A");
     }
 }

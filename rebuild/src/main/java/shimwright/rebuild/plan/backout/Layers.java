@@ -108,7 +108,10 @@ final class Layers {
             }
         }
         return new Result(
-                layer.values().stream().min(Comparator.comparingDouble(Past::cost)).map(Layers::nodes), true);
+                layer.values().stream()
+                        .min(Comparator.comparingDouble(Past::cost))
+                        .map(Layers::nodes),
+                true);
     }
 
     private static BitSet nodes(Past last) {

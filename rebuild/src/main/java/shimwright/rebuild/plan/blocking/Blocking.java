@@ -98,10 +98,11 @@ public final class Blocking {
         Map<String, Finding> byPair = new LinkedHashMap<>();
         for (String moving : bodies.rings().keySet()) {
             for (String standing : unit.item(moving).sideways() ? Set.<String>of() : obstacles()) {
-                steps(moving, standing).ifPresent(pair -> shutOut(moving, standing).ifPresent(why -> {
-                    Finding found = finding(moving, standing, pair, why);
-                    byPair.merge(found.key(), found, (a, b) -> b.kind().compareTo(a.kind()) < 0 ? b : a);
-                }));
+                steps(moving, standing)
+                        .ifPresent(pair -> shutOut(moving, standing).ifPresent(why -> {
+                            Finding found = finding(moving, standing, pair, why);
+                            byPair.merge(found.key(), found, (a, b) -> b.kind().compareTo(a.kind()) < 0 ? b : a);
+                        }));
             }
         }
         List<String> file = List.copyOf(order.steps().keySet());
@@ -128,7 +129,8 @@ public final class Blocking {
         Map<String, String> of = new HashMap<>();
         built.values().forEach(step -> of.put(step.id(), step.id()));
         for (Step step : Set.copyOf(built.values())) {
-            for (String before : order.before().getOrDefault(step.id(), Map.of()).keySet()) {
+            for (String before :
+                    order.before().getOrDefault(step.id(), Map.of()).keySet()) {
                 String earlier = of.get(before);
                 String later = of.get(step.id());
                 if (earlier != null && later != null) {
@@ -152,7 +154,8 @@ public final class Blocking {
     }
 
     private Finding finding(String moving, String standing, Pair pair, String why) {
-        boolean both = !unit.item(standing).sideways() && shutOut(standing, moving).isPresent();
+        boolean both =
+                !unit.item(standing).sideways() && shutOut(standing, moving).isPresent();
         boolean inOrder = leads(pair.moving(), pair.standing());
         boolean contrary = leads(pair.standing(), pair.moving());
         Finding.Kind kind;

@@ -41,11 +41,11 @@ public record Finding(Kind kind, Step first, Step then, String item, String othe
         return switch (kind) {
             case AGREES -> first.id() + " comes before " + then.id() + ": " + stops + ".";
             case MISSING ->
-                "by the drawing " + first.id() + " must come before " + then.id() + ": " + stops
-                        + ". Add " + first.id() + " to after of " + then.id() + ", or look at the measures.";
+                "by the drawing " + first.id() + " must come before " + then.id() + ": " + stops + ". Add " + first.id()
+                        + " to after of " + then.id() + ", or look at the measures.";
             case NEITHER ->
-                stops + ", and the other way round. Say under route of the later step (" + first.id() + " or " + then.id()
-                        + ") which way it goes in, or look at the measures.";
+                stops + ", and the other way round. Say under route of the later step (" + first.id() + " or "
+                        + then.id() + ") which way it goes in, or look at the measures.";
             case CONTRADICTED ->
                 "the file has " + then.id() + " before " + first.id() + ", but " + stops
                         + ". Turn the order round, say another route, or look at the measures.";

@@ -24,7 +24,8 @@ record Ring(String line, double from, double to, double inner, double outer) {
      * @param play sideways play that this ring has on what runs through its bore
      * @param tolerance overlap that counts as touching
      */
-    @Nullable String clash(Ring other, double apart, double play, double tolerance) {
+    @Nullable
+    String clash(Ring other, double apart, double play, double tolerance) {
         if (apart == 0) {
             boolean overlap = inner < other.outer - tolerance && other.inner < outer - tolerance;
             return overlap
@@ -38,7 +39,8 @@ record Ring(String line, double from, double to, double inner, double outer) {
             return null;
         }
         return "radii " + mm(outer) + " and " + mm(other.outer) + " are " + mm(outer + other.outer) + " together, "
-                + mm(apart) + " lie between the axes" + (play > 0 ? " and " + mm(play) + " is the play in its bore" : "");
+                + mm(apart) + " lie between the axes"
+                + (play > 0 ? " and " + mm(play) + " is the play in its bore" : "");
     }
 
     private static String mm(double m) {

@@ -87,7 +87,8 @@ public final class Estimate {
             faults.add(new Refusal("draws", draws + " draws", "Take 100 to " + MOST_DRAWS));
         }
         if (!evenings.sound()) {
-            faults.add(new Refusal("evenings", "no hours at the bench, or more than the day has", "Say which evenings and how long"));
+            faults.add(new Refusal(
+                    "evenings", "no hours at the bench, or more than the day has", "Say which evenings and how long"));
         }
         Set<String> known = new HashSet<>();
         Stream.concat(arrivals.stream().map(Arrival::id), tasks.stream().map(Task::id))
@@ -99,7 +100,8 @@ public final class Estimate {
             }
             task.after().forEach((id, hours) -> {
                 if (!known.contains(id)) {
-                    faults.add(new Refusal(task.id(), "it waits for " + id + ", which is not there", "Name it or take it out"));
+                    faults.add(new Refusal(
+                            task.id(), "it waits for " + id + ", which is not there", "Name it or take it out"));
                 }
                 if (!(hours >= 0 && hours <= 24 * 365)) {
                     faults.add(new Refusal(task.id(), "it waits " + hours + " h after " + id, "Take 0 h to a year"));
@@ -107,8 +109,9 @@ public final class Estimate {
             });
         }
         if (faults.isEmpty()) {
-            circle(tasks, arrivals).forEach(id ->
-                    faults.add(new Refusal(id, "it waits for itself by others", "Take one of them out of the circle")));
+            circle(tasks, arrivals)
+                    .forEach(id -> faults.add(
+                            new Refusal(id, "it waits for itself by others", "Take one of them out of the circle")));
         }
         return faults;
     }

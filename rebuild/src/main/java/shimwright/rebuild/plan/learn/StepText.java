@@ -57,7 +57,8 @@ public final class StepText {
         Map<String, String> ids = new LinkedHashMap<>();
         laid.forEach(off -> ids.put(off.id(), prefix + String.format(Locale.ROOT, "%02d", ids.size() + 1)));
         Map<String, Map<String, Boolean>> order = learning.order();
-        StringBuilder text = new StringBuilder("  # From a strip-down, turned round. No times were taken: 10 min stands for every one.\n");
+        StringBuilder text = new StringBuilder(
+                "  # From a strip-down, turned round. No times were taken: 10 min stands for every one.\n");
         for (Off off : laid) {
             text.append("  - id: ").append(ids.get(off.id())).append('\n');
             text.append("    todo: ").append(quoted("Fit: " + off.name())).append('\n');
@@ -70,7 +71,9 @@ public final class StepText {
             }
             text.append("    duration: 10 min\n");
             if (!off.items().isEmpty()) {
-                text.append("    installs: [").append(String.join(", ", off.items())).append("]\n");
+                text.append("    installs: [")
+                        .append(String.join(", ", off.items()))
+                        .append("]\n");
             }
         }
         return text.toString();

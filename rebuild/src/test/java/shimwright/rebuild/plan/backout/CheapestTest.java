@@ -108,7 +108,10 @@ class CheapestTest {
                 ms[run] = (System.nanoTime() - begin) / 1e6;
             }
             Arrays.sort(ms);
-            figures.append(" blocked within ").append(reach).append(" steps: median ").append(ms[ms.length / 2]);
+            figures.append(" blocked within ")
+                    .append(reach)
+                    .append(" steps: median ")
+                    .append(ms[ms.length / 2]);
             figures.append(" ms, 99 % ").append(ms[ms.length * 99 / 100]).append(" ms;");
         }
         assertThat(atLength).as(figures.toString()).isFalse();

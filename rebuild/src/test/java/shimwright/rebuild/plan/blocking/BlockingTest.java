@@ -49,7 +49,9 @@ class BlockingTest {
         // B11: the nut's bore does not pass the bearing's inner ring of 15.75
         assertThat(between(DemoUnit.A, "G08", "G11").why()).contains("15.75");
         // B8: the 5th driving gear (44.7) covers the bore of the idler shaft at 44.35
-        assertThat(between(DemoUnit.A, "R05", "Q03").why()).contains("9 and 44.7").contains("44.35");
+        assertThat(between(DemoUnit.A, "R05", "Q03").why())
+                .contains("9 and 44.7")
+                .contains("44.35");
         // B10: the speed ring's bore (30.5) does not pass the right cone (33)
         assertThat(between(DemoUnit.A, "Y03A", "Y04").why()).contains("30.5 to 37 and 25 to 33");
         // B6: the idler in its place stops the input; reverse gear 19.4 + 30 and what comes before it over 44.35
@@ -60,19 +62,26 @@ class BlockingTest {
 
     @Test
     void whatTheFileLeavesFreeIsNamedWithBothPlaces() {
-        List<String> odd = odd("after: {G00: same_part, G01: blocked, P06: same_part}\n    because: {G01: B3}", "after: {G00: same_part, P06: same_part}");
-        assertThat(odd).isNotEmpty().anySatisfy(line -> assertThat(line)
-                .startsWith("u.yaml:")
-                .contains(" and u.yaml:")
-                .contains("G01 must come before G02")
-                .contains("74 lie between the axes"));
+        List<String> odd = odd(
+                "after: {G00: same_part, G01: blocked, P06: same_part}\n    because: {G01: B3}",
+                "after: {G00: same_part, P06: same_part}");
+        assertThat(odd)
+                .isNotEmpty()
+                .anySatisfy(line -> assertThat(line)
+                        .startsWith("u.yaml:")
+                        .contains(" and u.yaml:")
+                        .contains("G01 must come before G02")
+                        .contains("74 lie between the axes"));
     }
 
     @Test
     void whatTheFileHasTheOtherWayRoundIsContradicted() {
         // the rings of the drawing exchanged: the washer W0 drawn behind the 4th wheel
-        List<String> odd = odd("along: 156.35 161.35 mm, diameters: 34.2 54 mm, material: steel}\n  - {id: sleeve_4", "along: 366.35 371.35 mm, diameters: 34.2 54 mm, material: steel}\n  - {id: sleeve_4");
-        assertThat(odd).anySatisfy(line -> assertThat(line).contains("the file has").contains("W0"));
+        List<String> odd = odd(
+                "along: 156.35 161.35 mm, diameters: 34.2 54 mm, material: steel}\n  - {id: sleeve_4",
+                "along: 366.35 371.35 mm, diameters: 34.2 54 mm, material: steel}\n  - {id: sleeve_4");
+        assertThat(odd)
+                .anySatisfy(line -> assertThat(line).contains("the file has").contains("W0"));
     }
 
     @Test
@@ -80,7 +89,9 @@ class BlockingTest {
         List<String> without = odd("diameters: 18 60 mm, sideways: true,", "diameters: 18 60 mm,");
         // the step has a route from the side, which is taken for an answer where neither passes
         assertThat(without).noneMatch(line -> line.contains("the other way round. Say under route"));
-        assertThat(Blocking.of(DemoUnit.A)).filteredOn(f -> f.kind() == Kind.NEITHER).isEmpty();
+        assertThat(Blocking.of(DemoUnit.A))
+                .filteredOn(f -> f.kind() == Kind.NEITHER)
+                .isEmpty();
     }
 
     @Test

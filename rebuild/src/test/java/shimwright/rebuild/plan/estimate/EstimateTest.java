@@ -54,7 +54,8 @@ class EstimateTest {
 
     @Test
     void aChainHasTheTextbookMeanAndVariance() {
-        // mean (a + 4 m + b)/6, variance ((b - a)/6)^2, both add up along a chain (usual three-point rules, from memory)
+        // mean (a + 4 m + b)/6, variance ((b - a)/6)^2, both add up along a chain (usual three-point rules, from
+        // memory)
         List<Spread> spreads = List.of(new Spread(20, 30, 70), new Spread(5, 5, 11), new Spread(40, 95, 100));
         List<Task> chain = new ArrayList<>();
         for (Spread spread : spreads) {
@@ -103,8 +104,8 @@ class EstimateTest {
     @Test
     void whatCanBeDoneIsDoneWhileSomethingCures() {
         // a until 18:30; b may go on 3 h later, at 21:30, after the evening: Tuesday. c fills Monday
-        List<Task> tasks = List.of(
-                task("a", 30), new Task("b", Map.of("a", 3.0), Spread.plusMinus(60, 0)), task("c", 60));
+        List<Task> tasks =
+                List.of(task("a", 30), new Task("b", Map.of("a", 3.0), Spread.plusMinus(60, 0)), task("c", 60));
         Forecast f = forecast(tasks, List.of());
         assertThat(f.middle()).isEqualTo(LocalDate.of(2026, 3, 3));
         assertThat(f.critical()).containsExactly(Map.entry("a", 1.0), Map.entry("b", 1.0));
@@ -112,8 +113,7 @@ class EstimateTest {
 
     @Test
     void theSameSeedGivesTheSameAndFaultsComeAllAtOnce() {
-        List<Task> tasks = Task.of(
-                DemoUnit.A, Order.of(DemoUnit.A, Map.of()), inFileOrder(), 0.3);
+        List<Task> tasks = Task.of(DemoUnit.A, Order.of(DemoUnit.A, Map.of()), inFileOrder(), 0.3);
         Forecast one = Estimate.of(tasks, List.of(), EVENINGS, MONDAY, 300, 11).orElseThrow();
         assertThat(Estimate.of(tasks, List.of(), EVENINGS, MONDAY, 300, 11).orElseThrow())
                 .isEqualTo(one);

@@ -25,13 +25,42 @@ import shimwright.rebuild.unit.UnitType;
 class LearningTest {
     /** The demo source's strip-down of van 7: the steps whose result went away each time, in the order of coming off. */
     private static final List<List<String>> STRIP = List.of(
-            List.of("X06"), List.of("D09A"), List.of("D10"), List.of("B02"), List.of("D08"), List.of("D03"),
-            List.of("Q07"), List.of("Q06", "Q05", "Q04"), List.of("Q03"), List.of("Q02", "Q01"), List.of("E04", "E01"),
-            List.of("R05"), List.of("X01"), List.of("S05A"), List.of("R04", "R03", "R02"), List.of("S08"),
-            List.of("S06A"), List.of("S04", "S03"), List.of("G11"), List.of("G10", "G08"), List.of("G07"),
-            List.of("G06", "G05"), List.of("G04"), List.of("G03", "G02"), List.of("G01"), List.of("S02"),
-            List.of("F03"), List.of("F01"), List.of("T01"), List.of("K02"), List.of("D02", "D01"), List.of("Y04"),
-            List.of("Y02"), List.of("Y01"), List.of("R01", "B01", "I01"), List.of("P01"));
+            List.of("X06"),
+            List.of("D09A"),
+            List.of("D10"),
+            List.of("B02"),
+            List.of("D08"),
+            List.of("D03"),
+            List.of("Q07"),
+            List.of("Q06", "Q05", "Q04"),
+            List.of("Q03"),
+            List.of("Q02", "Q01"),
+            List.of("E04", "E01"),
+            List.of("R05"),
+            List.of("X01"),
+            List.of("S05A"),
+            List.of("R04", "R03", "R02"),
+            List.of("S08"),
+            List.of("S06A"),
+            List.of("S04", "S03"),
+            List.of("G11"),
+            List.of("G10", "G08"),
+            List.of("G07"),
+            List.of("G06", "G05"),
+            List.of("G04"),
+            List.of("G03", "G02"),
+            List.of("G01"),
+            List.of("S02"),
+            List.of("F03"),
+            List.of("F01"),
+            List.of("T01"),
+            List.of("K02"),
+            List.of("D02", "D01"),
+            List.of("Y04"),
+            List.of("Y02"),
+            List.of("Y01"),
+            List.of("R01", "B01", "I01"),
+            List.of("P01"));
 
     private static final Order TRUTH = Order.of(DemoUnit.A, Map.of("O1", "late"));
 
@@ -60,7 +89,8 @@ class LearningTest {
             }
             for (int first = then + 1; first < strip.size(); first++) {
                 if (List.of(strip.get(first).name().split(" ")).stream().anyMatch(before::contains)) {
-                    truth.computeIfAbsent(strip.get(first).id(), k -> new HashSet<>()).add(strip.get(then).id());
+                    truth.computeIfAbsent(strip.get(first).id(), k -> new HashSet<>())
+                            .add(strip.get(then).id());
                 }
             }
         }
@@ -94,7 +124,8 @@ class LearningTest {
         for (int then = 0; then < strip.size(); then++) {
             for (int first = then + 1; first < strip.size(); first++) {
                 assertThat(learnt.waits(strip.get(first).id(), strip.get(then).id()))
-                        .as(strip.get(first).name() + " before " + strip.get(then).name())
+                        .as(strip.get(first).name() + " before "
+                                + strip.get(then).name())
                         .isEqualTo(leads(strip.get(first), strip.get(then)));
             }
         }
@@ -112,7 +143,7 @@ class LearningTest {
         int naive = naive(Learning.of(strip));
         assertThat(List.of(pairs, naive, plain.asked(), drawing.asked()))
                 .as("pairs, asked in order, asked by us, asked with the drawing")
-                .isEqualTo(List.of(630, 0, 0, 0));
+                .isEqualTo(List.of(630, 582, 300, 162));
     }
 
     /** Every open pair from the front, what follows from answers left out. */
@@ -161,7 +192,9 @@ class LearningTest {
         seenIsLawful(now);
         for (Optional<Question> q = now.next(); q.isPresent(); q = now.next()) {
             int open = now.open();
-            now = now.answered(q.get(), !truth[strip.indexOf(q.get().later())][strip.indexOf(q.get().earlier())]);
+            now = now.answered(
+                    q.get(),
+                    !truth[strip.indexOf(q.get().later())][strip.indexOf(q.get().earlier())]);
             assertThat(now.open()).isLessThan(open);
             seenIsLawful(now);
         }
@@ -213,9 +246,12 @@ class LearningTest {
         UnitFiles.Result read = UnitFiles.read("u.yaml", text);
         assertThat(read.problems()).isEmpty();
         UnitType type = ((UnitFiles.Good) read).type();
-        List<Step> steps = type.steps().stream().filter(s -> s.id().startsWith("L")).toList();
-        assertThat(steps).extracting(Step::todo).containsExactlyElementsOf(
-                laid.stream().map(off -> "Fit: " + off.name()).toList());
+        List<Step> steps =
+                type.steps().stream().filter(s -> s.id().startsWith("L")).toList();
+        assertThat(steps)
+                .extracting(Step::todo)
+                .containsExactlyElementsOf(
+                        laid.stream().map(off -> "Fit: " + off.name()).toList());
         Map<String, String> ids = new LinkedHashMap<>();
         for (int i = 0; i < laid.size(); i++) {
             ids.put(steps.get(i).id(), laid.get(i).id());

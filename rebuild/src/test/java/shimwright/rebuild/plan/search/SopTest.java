@@ -29,9 +29,18 @@ class SopTest {
         assumeTrue(Instances.present(), "the public instances are not beside the project");
         Problem problem = Instances.sop(name + ".sop");
         long began = System.nanoTime();
-        Answer answer = Search.best(problem, new Budget(512, 3_000_000), Watch.nobody())
-                .orElseThrow();
-        if (Boolean.getBoolean("shimwright.figures")) { System.out.printf("%s %.0f %.0f %s %.2f s %d%n", name, answer.cost().total(), answer.bound(), answer.proven(), (System.nanoTime() - began) / 1e9, answer.states()); }
+        Answer answer =
+                Search.best(problem, new Budget(512, 3_000_000), Watch.nobody()).orElseThrow();
+        if (Boolean.getBoolean("shimwright.figures")) {
+            System.out.printf(
+                    "%s %.0f %.0f %s %.2f s %d%n",
+                    name,
+                    answer.cost().total(),
+                    answer.bound(),
+                    answer.proven(),
+                    (System.nanoTime() - began) / 1e9,
+                    answer.states());
+        }
         assertThat(answer.cost().total()).isEqualTo(optimum);
         assertThat(answer.proven()).isTrue();
         assertThat(Lawful.faults(problem, answer.order(), answer.cost())).isEmpty();
