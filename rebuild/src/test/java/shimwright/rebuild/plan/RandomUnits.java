@@ -138,7 +138,7 @@ final class RandomUnits {
                 Set.of());
     }
 
-    /** Windows from a step to one that waits for it by one or two others. */
+    /** Windows from a step to one that waits for it by others, all where the case need not be moved. */
     private void windows() {
         Set<String> used = new HashSet<>();
         for (int tries = 0; tries < 40 && windows.size() < 4; tries++) {
@@ -151,10 +151,10 @@ final class RandomUnits {
                     && !used.contains(opens)
                     && !used.contains(middle)
                     && !used.contains(closes.id())
-                    && named(middle).at().equals(named(opens).at())
-                    && named(middle).at().equals(closes.at())) {
+                    && inside(opens, closes.id()).stream()
+                            .allMatch(id -> named(id).at().equals(named(opens).at()))) {
                 used.addAll(Set.of(opens, middle, closes.id()));
-                double bare = inside(opens, closes.id());
+                double bare = seconds(opens, closes.id());
                 windows.add(new Window(
                         "W" + windows.size(),
                         "window " + windows.size(),
@@ -166,13 +166,16 @@ final class RandomUnits {
         }
     }
 
-    private double inside(String opens, String closes) {
-        Set<String> to = leading(closes);
-        double sum = named(closes).duration();
-        for (String id : to) {
-            sum += leading(id).contains(opens) ? named(id).duration() : 0;
-        }
-        return sum;
+    private Set<String> inside(String opens, String closes) {
+        Set<String> inside = new HashSet<>(Set.of(closes));
+        leading(closes).stream().filter(id -> leading(id).contains(opens)).forEach(inside::add);
+        return inside;
+    }
+
+    private double seconds(String opens, String closes) {
+        return inside(opens, closes).stream()
+                .mapToDouble(id -> named(id).duration())
+                .sum();
     }
 
     private Set<String> leading(String id) {
@@ -211,7 +214,7 @@ final class RandomUnits {
         for (Step closes : steps) {
             for (String opens : closes.after().keySet()) {
                 windows.add(new Window(
-                        "W9", "too short a window", inside(opens, closes.id()) * 0.9, opens, closes.id(), ""));
+                        "W9", "too short a window", seconds(opens, closes.id()) * 0.9, opens, closes.id(), ""));
                 return;
             }
         }

@@ -104,10 +104,13 @@ final class Impossible {
             for (int i = Bits.next(inside, 0); i >= 0; i = Bits.next(inside, i + 1)) {
                 work += c.duration[i];
             }
+            long setUps = opens < 0 ? 0 : new Tables(c, inside).leastFrom(opens);
             long chain = chain(c, w, inside);
-            long allowed = c.spans.longest[w] - c.spans.gone[w];
-            if (Math.max(work, chain) > allowed) {
-                refusals.add(refusal(c, window, inside, Math.max(work, chain), chain > work));
+            long least = Math.max(work + setUps, chain);
+            if (least > c.spans.longest[w] - c.spans.gone[w]) {
+                String more = chain > work + setUps ? waits(c, window, inside) : "";
+                String setUp = more.isEmpty() && setUps > 0 ? "; set-ups " + time(setUps / 1e3) : "";
+                refusals.add(refusal(c, window, inside, least, more + setUp));
             }
         }
         return List.copyOf(refusals);
@@ -149,28 +152,30 @@ final class Impossible {
         return ends.getOrDefault(c.spans.closes[window], 0L);
     }
 
-    private static Refusal refusal(Compiled c, Window window, long[] inside, long least, boolean waits) {
+    private static Refusal refusal(Compiled c, Window window, long[] inside, long least, String more) {
         List<String> steps = new ArrayList<>();
         for (int i = Bits.next(inside, 0); i >= 0; i = Bits.next(inside, i + 1)) {
             Task task = c.task(i);
             steps.add(task.id() + " (" + task.words() + ") " + time(task.seconds()));
-        }
-        List<String> lags = new ArrayList<>();
-        for (Lag lag : c.problem.lags()) {
-            boolean in = Bits.has(inside, c.index(lag.to()))
-                    && (Bits.has(inside, c.index(lag.from())) || lag.from().equals(window.opens()));
-            if (waits && in) {
-                lags.add(lag.words() + " " + time(lag.seconds()) + " before " + lag.to());
-            }
         }
         String from = window.opens().isEmpty() ? "is open already" : "is opened by " + window.opens();
         return new Refusal(
                 PLACE,
                 "no order keeps the window \"" + window.words() + "\", which " + from + ": it stays open "
                         + time(window.seconds()) + ", what must be done in it takes " + time(least / 1e3) + ": "
-                        + String.join(", ", steps)
-                        + (lags.isEmpty() ? "" : "; waiting: " + String.join(", ", lags)),
+                        + String.join(", ", steps) + more,
                 "Look at the times of these steps and of the window");
+    }
+
+    private static String waits(Compiled c, Window window, long[] inside) {
+        List<String> lags = new ArrayList<>();
+        for (Lag lag : c.problem.lags()) {
+            boolean from = Bits.has(inside, c.index(lag.from())) || lag.from().equals(window.opens());
+            if (from && Bits.has(inside, c.index(lag.to()))) {
+                lags.add(lag.words() + " " + time(lag.seconds()) + " before " + lag.to());
+            }
+        }
+        return "; waiting: " + String.join(", ", lags);
     }
 
     /** Windows that cannot be kept together, or not with the set-ups and waits that they meet; found by looking at all. */

@@ -133,10 +133,21 @@ final class Tables {
         return sum(most, turns, orientation, place);
     }
 
+    /** Set-up time that all tasks of the set take at least once a task that is not of it has been done. */
+    long leastFrom(int task) {
+        int orientation = c.ready.orientation[task];
+        int place = c.ready.place[task];
+        return least(
+                Bits.empty(c.n),
+                orientation < 0 ? c.ready.orientations : orientation,
+                place < 0 ? c.ready.places : place,
+                c.ready.kit[task]);
+    }
+
     private void gather(short[] row, short[] most, int orientation, int place, int kit) {
-        boolean[] laid = c.ready.holds[kit];
+        boolean[] laid = kit < 0 ? new boolean[0] : c.ready.holds[kit];
         for (int k = 0; k < tools; k++) {
-            short v = row[2 * k + (laid[k] ? 1 : 0)];
+            short v = row[2 * k + (kit < 0 || laid[k] ? 1 : 0)];
             most[k] = v > most[k] ? v : most[k];
         }
         for (int k = tools; k < turnFrom; k++) {
