@@ -33,7 +33,13 @@ public final class CalcCommand {
     private CalcCommand() {}
 
     /** What was asked for, read from the command line. */
-    private record Asked(Map<String, String> given, boolean json, boolean help, String input, UnitSystem system, Optional<Sampling> sampling) {
+    private record Asked(
+            Map<String, String> given,
+            boolean json,
+            boolean help,
+            String input,
+            UnitSystem system,
+            Optional<Sampling> sampling) {
         Outcome<Answer> answer(Worksheet<?, ?> sheet, Map<String, ?> cases) {
             return sampling.map(draws -> sheet.answer(cases, system, draws))
                     .orElseGet(() -> sheet.answer(cases, system));

@@ -36,7 +36,8 @@ final class DrawOptions {
             }
             detail = detail || !option.equals("--monte-carlo");
         } catch (NumberFormatException notOne) {
-            refusals.add(new Refusal(option, "\"" + text + "\" is not a number", "Type one, such as " + example(option)));
+            refusals.add(
+                    new Refusal(option, "\"" + text + "\" is not a number", "Type one, such as " + example(option)));
         }
     }
 
@@ -51,7 +52,8 @@ final class DrawOptions {
     /** What was asked for, if it was. */
     Optional<Sampling> sampling(List<Refusal> refusals) {
         if (draws == 0 && detail && refusals.isEmpty()) {
-            refusals.add(new Refusal("--monte-carlo", "not given", "Add --monte-carlo 100000 to --seed and --coverage"));
+            refusals.add(
+                    new Refusal("--monte-carlo", "not given", "Add --monte-carlo 100000 to --seed and --coverage"));
         }
         if (draws == 0) {
             return Optional.empty();

@@ -101,7 +101,8 @@ public final class RunLength {
         double[] x = new double[POINTS * PANELS];
         double width = (to - from) / PANELS;
         for (int i = 0; i < x.length; i++) {
-            x[i] = from + width * (i / POINTS + 0.5 + RULE.getPoint(i % POINTS) / 2);
+            int panel = i / POINTS;
+            x[i] = from + width * (panel + 0.5 + RULE.getPoint(i % POINTS) / 2);
         }
         return x;
     }
