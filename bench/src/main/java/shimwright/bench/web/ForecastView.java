@@ -46,8 +46,9 @@ public record ForecastView(
         }
         List<Refusal> faults = new ArrayList<>();
         Evenings evenings = evenings(asked.getOrDefault("hours", ""), faults);
-        double spread = number(asked.getOrDefault("spread", ""), "how far a step may take longer or shorter", 0, 90, faults)
-                / 100;
+        double spread =
+                number(asked.getOrDefault("spread", ""), "how far a step may take longer or shorter", 0, 90, faults)
+                        / 100;
         Map<String, Arrival> arrivals = arrivals(asked.getOrDefault("arrives", ""), bench, faults);
         if (!faults.isEmpty()) {
             return new ForecastView(asked, null, List.copyOf(faults), Map.of());
@@ -55,8 +56,7 @@ public record ForecastView(
         List<Task> tasks = Task.of(bench.unit(), bench.order(), plan.ahead(), spread).stream()
                 .map(task -> waiting(task, arrivals))
                 .toList();
-        Outcome<Forecast> forecast =
-                Estimate.of(tasks, List.copyOf(arrivals.values()), evenings, today, DRAWS, SEED);
+        Outcome<Forecast> forecast = Estimate.of(tasks, List.copyOf(arrivals.values()), evenings, today, DRAWS, SEED);
         return forecast instanceof Outcome.Ok<Forecast> ok
                 ? new ForecastView(asked, ok.value(), List.of(), path(ok.value()))
                 : new ForecastView(asked, null, forecast.refusals(), Map.of());

@@ -98,6 +98,8 @@ final class LearnPages {
 
     /** The shaft on which the first of the items sits, so that those of one shaft are written one after another. */
     private static String shaft(Desk.OnBench bench, Off off) {
-        return off.items().isEmpty() ? "" : bench.unit().item(off.items().get(0)).shaft();
+        return off.items().isEmpty()
+                ? ""
+                : bench.unit().item(off.items().get(0)).shaft();
     }
 }
