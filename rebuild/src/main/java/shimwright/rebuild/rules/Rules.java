@@ -100,8 +100,8 @@ public final class Rules {
         if (reading.isEmpty() || reading.stream().anyMatch(step -> order.free(step.id(), job.stepsDone()))) {
             return known(unit, clearance);
         }
-        String names =
-                StepRules.named(order.waitsFor(reading.get(0).id(), job.stepsDone()).keySet());
+        String names = StepRules.named(
+                order.waitsFor(reading.get(0).id(), job.stepsDone()).keySet());
         return one(
                 "clearance " + clearance,
                 "its reading waits for " + names,

@@ -116,8 +116,7 @@ final class StepRules {
     }
 
     private static List<Refusal> leftOut(Job job, Unit unit, Entry.StepLeftOut e) {
-        List<Refusal> refusals =
-                new ArrayList<>(open(job, Order.of(unit, job.sides()), e.step()));
+        List<Refusal> refusals = new ArrayList<>(open(job, Order.of(unit, job.sides()), e.step()));
         if (e.reason().isBlank()) {
             refusals.add(new Refusal("reason", "nothing typed", "Say why it is left out; it stands on the record"));
         }
@@ -138,12 +137,12 @@ final class StepRules {
         Order order = Order.of(unit, job.sides());
         Stream.concat(e.after().stream(), e.before().stream())
                 .filter(id -> !order.steps().containsKey(id))
-                .forEach(id -> refusals.add(
-                        new Refusal("step " + id, "this unit has no such step to come before or after", "Look at the plan")));
+                .forEach(id -> refusals.add(new Refusal(
+                        "step " + id, "this unit has no such step to come before or after", "Look at the plan")));
         e.before().stream()
                 .filter(id -> job.stepsDone().contains(id))
-                .forEach(id -> refusals.add(
-                        new Refusal("step " + id, "it is done already, so nothing can come before it", "Undo it first")));
+                .forEach(id -> refusals.add(new Refusal(
+                        "step " + id, "it is done already, so nothing can come before it", "Undo it first")));
         if (e.reason().isBlank()) {
             refusals.add(new Refusal("reason", "nothing typed", "Say why it is needed; it stands on the record"));
         }

@@ -151,12 +151,17 @@ final class RandomUnits {
                     && !used.contains(opens)
                     && !used.contains(middle)
                     && !used.contains(closes.id())
-                    && inside(opens, closes.id()).stream().allMatch(id -> named(id).at().equals(named(opens).at()))) {
+                    && inside(opens, closes.id()).stream()
+                            .allMatch(id -> named(id).at().equals(named(opens).at()))) {
                 used.addAll(Set.of(opens, middle, closes.id()));
                 double bare = seconds(opens, closes.id());
                 windows.add(new Window(
-                        "W" + windows.size(), "window " + windows.size(), bare + 60 * random.nextInt(5), opens,
-                        closes.id(), ""));
+                        "W" + windows.size(),
+                        "window " + windows.size(),
+                        bare + 60 * random.nextInt(5),
+                        opens,
+                        closes.id(),
+                        ""));
             }
         }
     }
@@ -168,7 +173,9 @@ final class RandomUnits {
     }
 
     private double seconds(String opens, String closes) {
-        return inside(opens, closes).stream().mapToDouble(id -> named(id).duration()).sum();
+        return inside(opens, closes).stream()
+                .mapToDouble(id -> named(id).duration())
+                .sum();
     }
 
     private Set<String> leading(String id) {
@@ -188,7 +195,7 @@ final class RandomUnits {
     }
 
     private void circle() {
-        for (int tries = 0; ; tries++) {
+        while (true) {
             Step late = steps.get(random.nextInt(steps.size()));
             List<String> before = leading(late.id()).stream().sorted().toList();
             if (!before.isEmpty()) {
@@ -216,11 +223,47 @@ final class RandomUnits {
     private Unit unit() {
         UnitType t = DemoUnit.A.type();
         UnitType type = new UnitType(
-                t.format(), "by-chance", t.maker(), t.model(), t.about(), true, t.mass(), t.ratedTorque(), t.fluid(),
-                t.variants(), List.of(), t.materials(), t.stations(), t.tools(), List.of(), t.section(), List.of(),
-                List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of(), holds, windows, steps, List.of(), List.of(), List.of(), t.turnOver(),
-                t.toolTimes(), t.stationChange(), Map.of(), Map.of(), List.of(), List.of());
+                t.format(),
+                "by-chance",
+                t.maker(),
+                t.model(),
+                t.about(),
+                true,
+                t.mass(),
+                t.ratedTorque(),
+                t.fluid(),
+                t.variants(),
+                List.of(),
+                t.materials(),
+                t.stations(),
+                t.tools(),
+                List.of(),
+                t.section(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                holds,
+                windows,
+                steps,
+                List.of(),
+                List.of(),
+                List.of(),
+                t.turnOver(),
+                t.toolTimes(),
+                t.stationChange(),
+                Map.of(),
+                Map.of(),
+                List.of(),
+                List.of());
         return new Unit(type, "A");
     }
 }

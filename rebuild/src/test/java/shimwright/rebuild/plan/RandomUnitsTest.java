@@ -42,7 +42,9 @@ class RandomUnitsTest {
             Unlawful.check(unit, Map.of(), Set.of(), plan);
             Problem problem = Planner.problem(unit, Map.of(), Present.inOrder(List.of()));
             List<String> order = plan.ahead().stream().map(Step::id).toList();
-            assertThat(Lawful.faults(problem, order, plan.cost())).as("unit %d", seed).isEmpty();
+            assertThat(Lawful.faults(problem, order, plan.cost()))
+                    .as("unit %d", seed)
+                    .isEmpty();
             assertThat(plan.bound()).isLessThanOrEqualTo(plan.cost().total() + 1e-9);
         }
     }

@@ -67,8 +67,8 @@ class OwnOrderTest {
     @Test
     void aStepOfOnesOwnStandsWhereItWasPut() {
         Workbench bench = Workbench.open();
-        Entry.StepAdded chase =
-                new Entry.StepAdded("X1", "Chase the drain thread.", "BENCH", 300, List.of("P01"), List.of("P02"), "burr");
+        Entry.StepAdded chase = new Entry.StepAdded(
+                "X1", "Chase the drain thread.", "BENCH", 300, List.of("P01"), List.of("P02"), "burr");
         bench.keep(chase);
         List<String> ahead = ahead(bench);
         assertThat(ahead.indexOf("X1")).isBetween(ahead.indexOf("P01") + 1, ahead.indexOf("P02") - 1);
@@ -76,11 +76,13 @@ class OwnOrderTest {
                 .containsExactly("step X1: this unit has a step of that name. Give it another.");
         assertThat(against(
                         bench,
-                        new Entry.StepAdded("X2", "Round and round.", "nowhere", 1, List.of("P02"), List.of("none"), "")))
+                        new Entry.StepAdded(
+                                "X2", "Round and round.", "nowhere", 1, List.of("P02"), List.of("none"), "")))
                 .hasSize(3);
         assertThat(against(
                         bench,
-                        new Entry.StepAdded("X2", "Round and round.", "BENCH", 1, List.of("P02"), List.of("P01"), "so")))
+                        new Entry.StepAdded(
+                                "X2", "Round and round.", "BENCH", 1, List.of("P02"), List.of("P01"), "so")))
                 .singleElement()
                 .asString()
                 .contains("these steps wait for each other");

@@ -41,9 +41,10 @@ class RulesTest {
     void aStepIsRefusedWhileOthersMustComeFirstAndTheyAreNamed() {
         Workbench bench = Workbench.open();
         assertThat(against(bench, new Entry.StepDone("K01", "")))
-                .containsExactly("step K01: it waits for P02 (Gauge faces, dowels and every bearing seat); "
-                        + "P04 (Goods in. Read bore, outside and assembled width of every bearing, try seals against "
-                        + "their lands, count). Do these first, mark them done if they are, or say that it was done out of order.");
+                .containsExactly(
+                        "step K01: it waits for P02 (Gauge faces, dowels and every bearing seat); "
+                                + "P04 (Goods in. Read bore, outside and assembled width of every bearing, try seals against "
+                                + "their lands, count). Do these first, mark them done if they are, or say that it was done out of order.");
         bench.layDone("P02");
         assertThat(against(bench, new Entry.StepDone("K01", "")))
                 .singleElement()

@@ -4,10 +4,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.ArrayList;
 import java.util.Map;
 import java.util.Set;
 import java.util.StringTokenizer;
@@ -17,8 +17,7 @@ import shimwright.rebuild.plan.model.Task;
 
 /** Public instances that lie beside the project, not in it; see SOURCES.md there. */
 final class Instances {
-    private static final Path FOLDER =
-            Path.of(System.getProperty("shimwright.root", "."), "..", "shared", "instances");
+    private static final Path FOLDER = Path.of(System.getProperty("shimwright.root", "."), "..", "shared", "instances");
 
     private Instances() {}
 
