@@ -53,8 +53,7 @@ public final class SideBySide {
         long began = System.nanoTime();
         List<Double> told = new ArrayList<>();
         Watch watch = new Watch(() -> since(began) > limit, progress -> told.add(since(began)));
-        Answer answer =
-                Search.best(problem, new Budget(1024, 4_000_000), watch).orElseThrow();
+        Answer answer = Search.best(problem, new Budget(1024, 4_000_000), watch).orElseThrow();
         double seconds = since(began);
         SolverModel.Result theirs = new SolverModel(problem).solve(limit);
         return String.format(
@@ -88,8 +87,7 @@ public final class SideBySide {
 
     /** The demo unit, turning as fast with the differential in as without it. */
     private static Problem demo(String variant) {
-        UnitType type =
-                UnitFiles.read("demo", UnitFiles.example()).outcome().orElseThrow();
+        UnitType type = UnitFiles.read("demo", UnitFiles.example()).outcome().orElseThrow();
         Problem p = Planner.problem(type.resolve(variant), Map.of(), Present.inOrder(List.of()));
         SetUps s = p.setUps();
         SetUps light = new SetUps(s.orientations(), s.turn(), 1, s.walk(), s.tools());

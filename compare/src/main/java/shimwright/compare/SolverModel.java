@@ -79,7 +79,10 @@ final class SolverModel {
     }
 
     private Task task(String id) {
-        return problem.tasks().stream().filter(t -> t.id().equals(id)).findFirst().orElseThrow();
+        return problem.tasks().stream()
+                .filter(t -> t.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     private IntVar start(String id) {
@@ -131,7 +134,10 @@ final class SolverModel {
         }
         for (Lag lag : problem.lags()) {
             model.addLessOrEqual(
-                    LinearExpr.newBuilder().add(after(task(lag.from()))).add(ms(lag.seconds())).build(),
+                    LinearExpr.newBuilder()
+                            .add(after(task(lag.from())))
+                            .add(ms(lag.seconds()))
+                            .build(),
                     start(lag.to()));
         }
         for (Window window : problem.windows()) {
@@ -148,8 +154,8 @@ final class SolverModel {
 
     private void alone(Window window) {
         for (Task task : problem.tasks()) {
-            boolean needed =
-                    task.id().equals(window.closes()) || leading(window.closes()).contains(task.id());
+            boolean needed = task.id().equals(window.closes())
+                    || leading(window.closes()).contains(task.id());
             if (!needed) {
                 Literal earlier = model.newBoolVar("earlier");
                 model.addLessOrEqual(after(task), start(window.opens())).onlyEnforceIf(earlier);

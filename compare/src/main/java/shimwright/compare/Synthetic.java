@@ -31,7 +31,8 @@ final class Synthetic {
             for (int k = 0; k < n / 2 / modules; k++) {
                 String id = "m" + m + "_" + k;
                 String[] after = last.isEmpty() || random.nextInt(6) == 0 ? new String[0] : new String[] {last};
-                tasks.add(Task.of(id, 60 * (2 + random.nextInt(8)), "BENCH", after).with("T" + random.nextInt(8)));
+                tasks.add(Task.of(id, 60 * (2 + random.nextInt(8)), "BENCH", after)
+                        .with("T" + random.nextInt(8)));
                 last = id;
             }
             ends.add(last);
@@ -68,11 +69,22 @@ final class Synthetic {
             Task middle = tasks.get(at + 1);
             Task closes = tasks.get(at + 2);
             String tool = opens.tools().iterator().next();
-            tasks.set(at + 1, Task.of(middle.id(), middle.seconds(), opens.stand(), opens.id()).with(tool));
-            tasks.set(at + 2, Task.of(closes.id(), closes.seconds(), opens.stand(), middle.id()).with(tool));
+            tasks.set(
+                    at + 1,
+                    Task.of(middle.id(), middle.seconds(), opens.stand(), opens.id())
+                            .with(tool));
+            tasks.set(
+                    at + 2,
+                    Task.of(closes.id(), closes.seconds(), opens.stand(), middle.id())
+                            .with(tool));
             double spare = 30 + random.nextInt(210);
             windows.add(new Window(
-                    "w" + w, "window " + w, opens.id(), closes.id(), middle.seconds() + closes.seconds() + spare, true));
+                    "w" + w,
+                    "window " + w,
+                    opens.id(),
+                    closes.id(),
+                    middle.seconds() + closes.seconds() + spare,
+                    true));
         }
         return windows;
     }

@@ -195,7 +195,7 @@ final class RandomUnits {
     }
 
     private void circle() {
-        for (int tries = 0; ; tries++) {
+        while (true) {
             Step late = steps.get(random.nextInt(steps.size()));
             List<String> before = leading(late.id()).stream().sorted().toList();
             if (!before.isEmpty()) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import shimwright.rebuild.plan.lawful.Lawful;
@@ -32,13 +33,15 @@ class SopTest {
         Answer answer =
                 Search.best(problem, new Budget(512, 3_000_000), Watch.nobody()).orElseThrow();
         if (Boolean.getBoolean("shimwright.figures")) {
+            double seconds = (System.nanoTime() - began) / 1e9;
             System.out.printf(
-                    "%s %.0f %.0f %s %.2f s %d%n",
+                    Locale.ROOT,
+                    "| %s | %.0f | %.0f | %s | %.2f | %d |%n",
                     name,
+                    optimum,
                     answer.cost().total(),
-                    answer.bound(),
-                    answer.proven(),
-                    (System.nanoTime() - began) / 1e9,
+                    answer.proven() ? "yes" : "no",
+                    seconds,
                     answer.states());
         }
         assertThat(answer.cost().total()).isEqualTo(optimum);
