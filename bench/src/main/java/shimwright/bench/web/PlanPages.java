@@ -48,6 +48,9 @@ final class PlanPages {
             Map<String, Object> more = new LinkedHashMap<>();
             if (bench.plan() instanceof Outcome.Ok<Plan> ok) {
                 more.put("view", PlanView.of(bench, ok.value(), page.show()));
+                more.put(
+                        "forecast",
+                        ForecastView.of(ctx, bench, ok.value(), page.show().date(desk.now())));
             }
             door.show(ctx, "plan", page, more);
         });

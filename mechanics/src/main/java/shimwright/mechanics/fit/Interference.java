@@ -39,7 +39,7 @@ final class Interference {
     static Outcome<Worked<PressFit>> work(PressPair c) {
         List<Refusal> refusals = new ArrayList<>();
         double largestBore = Collections.max(c.bore());
-        double smallestShaft = Collections.min(c.diameter());
+        double smallestShaft = Math.min(Collections.min(c.diameter()), Collections.min(c.bore()));
         if (c.hubOutside() <= largestBore) {
             refusals.add(new Refusal(
                     "hubOutside",

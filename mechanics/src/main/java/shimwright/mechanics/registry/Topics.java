@@ -34,6 +34,9 @@ public final class Topics {
     private static Map<String, String> titles() {
         Map<String, String> titles = new LinkedHashMap<>();
         titles.put(MEASURING, "Measuring");
+        titles.put("study", "Gauge studies and tolerance loops");
+        titles.put("chart", "Charts over many jobs");
+        titles.put("history", "Past jobs, lives and stock");
         titles.put("axial", "Clearances and shims");
         titles.put("fit", "Fits, heat and press");
         titles.put("tooth", "Teeth, splines and ratios");
