@@ -114,8 +114,8 @@ final class Serving {
                     .flatMap(pictures -> {
                         Shelf shelf = new Shelf(() -> reading.join().orElseThrow());
                         Desk desk = new Desk(log, pictures, shelf, clock);
-                        Javalin server =
-                                Server.of(desk, PdfPaper::pdf, () -> UUID.randomUUID().toString(), ZoneId.systemDefault());
+                        Javalin server = Server.of(
+                                desk, PdfPaper::pdf, () -> UUID.randomUUID().toString(), ZoneId.systemDefault());
                         desk.jobs();
                         return reading.join().flatMap(types -> {
                             if (demo) {

@@ -29,7 +29,7 @@ import org.jspecify.annotations.NullMarked;
 final class HouseRules {
     /** What a topic of mechanics may know beside itself. */
     private static final List<String> BELOW_TOPICS =
-            List.of("outcome", "quantity", "measure", "conformity", "working", "worksheet", "reference");
+            List.of("outcome", "quantity", "measure", "conformity", "working", "worksheet", "reference", "diagram");
 
     /** Calls whose answer differs from one run to the next. */
     private static final Set<String> UNREPEATABLE = Set.of(

@@ -24,6 +24,7 @@ public final class Words {
                   shimwright calc                    the worksheets
                   shimwright calc NAME --help        a worksheet's inputs
                   shimwright calc NAME key=value …   work it out
+                      --monte-carlo N --seed S       draw N times beside the simple rule for ± (N or auto)
                 """);
         return 0;
     }

@@ -47,9 +47,7 @@ public final class Desk {
     /** A plan and what it was laid for: the unit as the job builds it, the sides taken and the steps done. */
     private record Laid(Unit unit, Map<String, String> sides, List<String> done, Outcome<Plan> plan) {
         boolean holds(Unit of, Job job) {
-            return unit.equals(of)
-                    && sides.equals(job.sides())
-                    && done.equals(List.copyOf(job.stepsDone()));
+            return unit.equals(of) && sides.equals(job.sides()) && done.equals(List.copyOf(job.stepsDone()));
         }
     }
 

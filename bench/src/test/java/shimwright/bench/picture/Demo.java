@@ -94,7 +94,7 @@ final class Demo {
     }
 
     static Item item(String id, String name, Item.Shape shape, List<Double> along, List<Double> diameters) {
-        return new Item(id, name, "", shape, "s", along, diameters, List.of(), 1, false, false, "", Set.of());
+        return new Item(id, name, "", shape, "s", along, diameters, List.of(), 1, false, false, false, "", Set.of());
     }
 
     static Section oneShaft(List<List<Double>> steps) {

@@ -1,5 +1,6 @@
 package shimwright.mechanics.quantity;
 
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -7,6 +8,15 @@ import java.util.OptionalDouble;
  *
  * @param si the value in the SI unit of its kind
  * @param unit the unit it was typed in, or the assumed one
- * @param u standard uncertainty in the same SI unit (a step, for temperatures), 0 or more; empty when none was typed
+ * @param doubts in the same SI unit (a step, for temperatures), independent of each other; empty when none was typed
  */
-public record Parsed(double si, Unit unit, OptionalDouble u) {}
+public record Parsed(double si, Unit unit, List<Doubt> doubts) {
+    public Parsed {
+        doubts = List.copyOf(doubts);
+    }
+
+    /** Standard uncertainty of all doubts together; empty when none was typed. */
+    public OptionalDouble u() {
+        return doubts.stream().mapToDouble(Doubt::u).reduce(Math::hypot);
+    }
+}

@@ -4,8 +4,9 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -13,7 +14,7 @@ import shimwright.mechanics.outcome.Outcome;
 
 /** Text to quantity and back. The only place where a number meets its unit. */
 public final class Quantities {
-    private static final int LONGEST = 80;
+    private static final int LONGEST = 160;
     private static final Pattern NUMBER =
             Pattern.compile("([+-]?)\\s*(\\d[\\d.,]*|[.,]\\d[\\d.,]*)([eE][+-]?\\d{1,3})?(?![\\d])");
     private static final Pattern DOUBT = Pattern.compile("±|\\+/-|\\+-");
@@ -34,8 +35,12 @@ public final class Quantities {
      *
      * <p>The number may have a decimal point or one decimal comma; {@code 1,234} could mean either and is refused. What
      * follows ± (or {@code +-}, {@code +/-}) is a standard uncertainty (JCGM 100:2008 2.3.1) in its own unit, else in
-     * that of the value, or in % of the value. Refused, with a sentence: nothing typed, no number, two separators, an
-     * unknown unit or one of another kind, a negative uncertainty, a value out of range.
+     * that of the value, or in % of the value; with {@code k=2} behind it an expanded one (6.2.1), with
+     * {@code rectangular}, {@code triangular} or {@code u-shaped} a half-width (4.3.7, 4.3.9, H.1.3.4), with
+     * {@code nu=4} or {@code n=5} the scale of a t (G.3.2), with {@code shared=NAME} one that moves all that name it
+     * (F.1.2.3). Several may follow each other, each behind its ±. Refused, with a sentence: nothing typed, no number,
+     * two separators, an unknown unit or one of another kind, a negative uncertainty, a value out of range, words that
+     * contradict each other.
      *
      * @param text as typed
      * @param kind what is needed
@@ -56,23 +61,32 @@ public final class Quantities {
         if (typed.length() > LONGEST) {
             return Outcome.refused(place, "the text is too long for one number", "Type one number and its unit");
         }
-        Matcher bracket = BRACKETED.matcher(typed);
+        Door door = new Door(text.strip(), kind, assumedWhenNoUnit, place);
+        DoubtWords trailing = DoubtWords.peel(DOUBT.matcher(typed).find() ? typed : "");
+        Matcher bracket = BRACKETED.matcher(trailing.rest().isEmpty() ? typed : trailing.rest());
         String outerUnit = "";
         if (bracket.matches()) {
-            typed = bracket.group(1).strip();
+            String words = typed.substring(bracket.end());
+            typed = bracket.group(1).strip() + (words.isBlank() ? "" : " " + words.strip());
             outerUnit = bracket.group(2) == null ? "" : bracket.group(2).strip();
         }
-        String[] halves = DOUBT.split(typed, 2);
-        Door door = new Door(text.strip(), kind, assumedWhenNoUnit, place);
+        String[] halves = DOUBT.split(typed, -1);
         Outcome<Piece> value = door.piece(halves[0].strip(), outerUnit);
         if (halves.length == 1) {
-            return value.flatMap(v -> door.checked(v, OptionalDouble.empty(), range));
+            return value.flatMap(v -> door.checked(v, List.of(), range));
         }
-        Outcome<Piece> doubt = door.piece(halves[1].strip(), outerUnit);
-        if (!value.isOk() || !doubt.isOk()) {
-            return Outcome.refused(value.isOk() ? doubt.refusals() : value.refusals());
+        List<DoubtWords> words = new ArrayList<>();
+        List<Outcome<Piece>> doubts = new ArrayList<>();
+        for (String half : List.of(halves).subList(1, halves.length)) {
+            DoubtWords here = DoubtWords.peel(half);
+            words.add(here);
+            doubts.add(door.piece(here.rest(), outerUnit));
         }
-        return door.withDoubt(value.orElseThrow(), doubt.orElseThrow(), range);
+        Outcome<List<Piece>> pieces = Outcome.all(doubts);
+        if (!value.isOk() || !pieces.isOk()) {
+            return Outcome.refused(value.isOk() ? pieces.refusals() : value.refusals());
+        }
+        return door.withDoubts(value.orElseThrow(), pieces.orElseThrow(), words, range);
     }
 
     /** A number and the unit typed behind it; no unit when none was typed. */
@@ -117,7 +131,7 @@ public final class Quantities {
             return refused("has an unknown unit \"" + typed + "\"", unitsOf(kind));
         }
 
-        Outcome<Parsed> checked(Piece value, OptionalDouble u, Range range) {
+        Outcome<Parsed> checked(Piece value, List<Doubt> doubts, Range range) {
             Unit unit = value.unit().orElse(assumed);
             if (unit.kind() != kind) {
                 return refused("is a percentage; " + kind.words() + " is needed here", "");
@@ -133,25 +147,39 @@ public final class Quantities {
                         (low ? "is below " : "is above ") + brief(limit, unit),
                         low ? "The smallest value taken here is that" : "The largest value taken here is that");
             }
-            return Outcome.ok(new Parsed(si, unit, u));
+            return Outcome.ok(new Parsed(si, unit, doubts));
         }
 
-        Outcome<Parsed> withDoubt(Piece value, Piece doubt, Range range) {
-            if (doubt.number().signum() < 0) {
-                return refused("has a negative uncertainty", "Type it as a positive number behind ±");
+        Outcome<Parsed> withDoubts(Piece value, List<Piece> typed, List<DoubtWords> words, Range range) {
+            Optional<Unit> none = Optional.empty();
+            Unit shared = value.unit()
+                    .or(() -> typed.stream()
+                            .map(Piece::unit)
+                            .filter(unit ->
+                                    unit.filter(known -> known.kind() == kind).isPresent())
+                            .findFirst()
+                            .orElse(none))
+                    .orElse(assumed);
+            Piece settled = new Piece(value.number(), Optional.of(shared));
+            List<Doubt> doubts = new ArrayList<>();
+            for (int i = 0; i < typed.size(); i++) {
+                Piece doubt = typed.get(i);
+                if (doubt.number().signum() < 0) {
+                    return refused("has a negative uncertainty", "Type it as a positive number behind ±");
+                }
+                if (!words.get(i).faults().isEmpty()) {
+                    return refused(words.get(i).faults().get(0), DoubtWords.HELP);
+                }
+                boolean relative = kind != Kind.NUMBER && doubt.unit().equals(Optional.of(Units.PERCENT));
+                double size = relative
+                        ? Math.abs(si(value.number(), shared)) * doubt.number().doubleValue() / 100
+                        : si(doubt.number(), doubt.unit().orElse(shared));
+                if (!Double.isFinite(size)) {
+                    return refused("has an uncertainty beyond any size", "Look at the exponent");
+                }
+                doubts.add(words.get(i).doubt(size));
             }
-            boolean relative = kind != Kind.NUMBER && doubt.unit().equals(Optional.of(Units.PERCENT));
-            Unit shared = value.unit().or(doubt::unit).orElse(assumed);
-            Piece settled = relative ? value : new Piece(value.number(), Optional.of(shared));
-            double u = relative
-                    ? Math.abs(si(value.number(), value.unit().orElse(assumed)))
-                            * doubt.number().doubleValue()
-                            / 100
-                    : si(doubt.number(), doubt.unit().orElse(shared));
-            if (!Double.isFinite(u)) {
-                return refused("has an uncertainty beyond any size", "Look at the exponent");
-            }
-            return checked(settled, OptionalDouble.of(u), range);
+            return checked(settled, doubts, range);
         }
 
         private <T> Outcome<T> refused(String fact, String hint) {

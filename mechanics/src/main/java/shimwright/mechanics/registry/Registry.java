@@ -6,11 +6,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import shimwright.mechanics.axial.AxialSheets;
 import shimwright.mechanics.bearing.BearingSheets;
+import shimwright.mechanics.chart.ChartSheets;
 import shimwright.mechanics.fit.Fits;
+import shimwright.mechanics.history.HistorySheets;
 import shimwright.mechanics.lifting.Lifting;
 import shimwright.mechanics.oil.OilSheets;
 import shimwright.mechanics.seal.SealSheets;
 import shimwright.mechanics.spring.SpringSheets;
+import shimwright.mechanics.study.StudySheets;
 import shimwright.mechanics.synchro.SynchroSheets;
 import shimwright.mechanics.thread.ThreadSheets;
 import shimwright.mechanics.tooth.ToothSheets;
@@ -21,11 +24,14 @@ public final class Registry {
     private static final List<Worksheet<?, ?>> ALL = Stream.<List<Worksheet<?, ?>>>of(
                     AxialSheets.ALL,
                     BearingSheets.ALL,
+                    ChartSheets.ALL,
                     Fits.SHEETS,
+                    HistorySheets.ALL,
                     Lifting.ALL,
                     OilSheets.ALL,
                     SealSheets.ALL,
                     SpringSheets.ALL,
+                    StudySheets.ALL,
                     SynchroSheets.ALL,
                     ThreadSheets.ALL,
                     ToothSheets.ALL)

@@ -6,11 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Doubt;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Parsed;
 import shimwright.mechanics.quantity.Quantities;
@@ -26,7 +25,7 @@ final class Binder {
 
     private final UnitSystem system;
     private final List<Refusal> refusals = new ArrayList<>();
-    private final Map<String, Double> doubts = new LinkedHashMap<>();
+    private final Map<String, List<Doubt>> doubts = new LinkedHashMap<>();
 
     private Binder(UnitSystem system) {
         this.system = system;
@@ -154,7 +153,9 @@ final class Binder {
             refusals.addAll(parsed.refusals());
             return null;
         }
-        parsed.orElseThrow().u().ifPresent(u -> doubts.put(path, u));
+        if (!parsed.orElseThrow().doubts().isEmpty()) {
+            doubts.put(path, parsed.orElseThrow().doubts());
+        }
         return parsed.orElseThrow().si();
     }
 
@@ -208,9 +209,7 @@ final class Binder {
     }
 
     static String choices(Field field) {
-        return Stream.of(field.type().getEnumConstants())
-                .map(constant -> Render.words((Enum<?>) constant))
-                .collect(Collectors.joining(", "));
+        return String.join(", ", field.choices());
     }
 
     private @Nullable Object text(Object raw, String place) {
@@ -270,7 +269,7 @@ final class Binder {
         for (int i = 0; i < inOrder.size(); i++) {
             Object part = inOrder.get(i);
             if (i >= field.children().size()) {
-                refuse(place, "more than " + field.children().size() + " parts given", "Order: " + order(field));
+                refuse(place, "more than " + field.children().size() + " parts given", "Order: " + field.order());
                 break;
             }
             if (part != null) {
@@ -280,17 +279,13 @@ final class Binder {
         return parts;
     }
 
-    static String order(Field field) {
-        return field.children().stream().map(Field::name).collect(Collectors.joining(": "));
-    }
-
-    /** One plain value as text; also {@code {value, unit, u}} as an answer gives it. Null, and a refusal, otherwise. */
+    /** One plain value as text; also {@code {value, unit, u}} as an answer gives it, with k, nu, n, shared, form. Null, and a refusal, otherwise. */
     private @Nullable String scalar(Object raw, String place, String needed) {
         if (raw instanceof Map<?, ?> map && map.get("value") instanceof Number number) {
             Object unit = map.get("unit");
             String suffix = unit == null ? "" : " " + unit;
             String doubt = map.get("u") instanceof Number u ? " ± " + plain(u) : "";
-            return plain(number) + doubt + suffix;
+            return plain(number) + doubt + suffix + (doubt.isEmpty() ? "" : words(map));
         }
         if (raw instanceof Number number) {
             return plain(number);
@@ -300,6 +295,18 @@ final class Binder {
         }
         refuse(place, needed, "");
         return null;
+    }
+
+    private static String words(Map<?, ?> map) {
+        StringBuilder words = new StringBuilder();
+        for (String key : List.of("k", "nu", "n", "shared")) {
+            Object value = map.get(key);
+            if (value != null) {
+                words.append(' ').append(key).append('=').append(value);
+            }
+        }
+        Object form = map.get("form");
+        return form == null ? words.toString() : words.append(' ').append(form).toString();
     }
 
     private static String plain(Number number) {

@@ -1,15 +1,16 @@
 package shimwright.mechanics.worksheet;
 
+import java.util.List;
 import java.util.Map;
+import shimwright.mechanics.quantity.Doubt;
 
 /**
  * A case read at the door.
  *
  * @param value the input record
- * @param doubts standard uncertainty, SI, of each number typed with ±, by path ({@code gauge.step},
- *     {@code rounds[0][1]})
+ * @param doubts of each number typed with ±, SI, by path ({@code gauge.step}, {@code rounds[0][1]})
  */
-public record Bound<C>(C value, Map<String, Double> doubts) {
+public record Bound<C>(C value, Map<String, List<Doubt>> doubts) {
     public Bound {
         doubts = Map.copyOf(doubts);
     }

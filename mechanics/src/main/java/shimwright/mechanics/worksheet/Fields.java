@@ -19,9 +19,30 @@ import shimwright.mechanics.quantity.Units;
 final class Fields {
     private static final Pattern INDEX = Pattern.compile("\\[\\d+]");
 
+    private static final ClassValue<List<Field>> INPUTS = new ClassValue<>() {
+        @Override
+        protected List<Field> computeValue(Class<?> type) {
+            return readInputs(type);
+        }
+    };
+    private static final ClassValue<List<Field>> OUTPUTS = new ClassValue<>() {
+        @Override
+        protected List<Field> computeValue(Class<?> type) {
+            return readOutputs(type);
+        }
+    };
+
     private Fields() {}
 
     static List<Field> inputs(Class<?> record) {
+        return INPUTS.get(record);
+    }
+
+    static List<Field> outputs(Class<?> record) {
+        return OUTPUTS.get(record);
+    }
+
+    private static List<Field> readInputs(Class<?> record) {
         List<Field> fields = new ArrayList<>();
         for (RecordComponent component : record.getRecordComponents()) {
             Input note = component.getAnnotation(Input.class);
@@ -34,7 +55,7 @@ final class Fields {
         return List.copyOf(fields);
     }
 
-    static List<Field> outputs(Class<?> record) {
+    private static List<Field> readOutputs(Class<?> record) {
         List<Field> fields = new ArrayList<>();
         for (RecordComponent component : record.getRecordComponents()) {
             Output note = component.getAnnotation(Output.class);

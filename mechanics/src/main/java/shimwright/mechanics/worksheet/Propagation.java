@@ -5,22 +5,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Contribution;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.mechanics.working.Worked;
 
 /**
- * First-order propagation through any worksheet, by numbers: the sensitivity to an input is (f(x+u) − f(x−u))/2u (JCGM
- * 100:2008 5.1.3, note 2), one-sided where one end is refused; independent inputs add by squares (5.1.2).
+ * First-order propagation through any worksheet, by numbers: the sensitivity to an influence is (f(x+u) − f(x−u))/2u
+ * (JCGM 100:2008 5.1.3, note 2), one-sided where one end is refused; independent influences add by squares (5.1.2); one
+ * that moves several inputs moves them together, so that it cancels or adds as it should (5.2.2 with r = 1).
  *
  * @param budgets one per scalar output whose inputs carry doubt, by path
- * @param cautions sentences on outputs that jump within the doubt of an input
+ * @param cautions sentences on outputs that jump within the doubt of an input, or bend too much for the first order
  */
 public record Propagation(Map<String, Budget> budgets, List<String> cautions) {
+    private static final double DUST = 1e-12;
+
     public Propagation {
         budgets = Map.copyOf(budgets);
         cautions = List.copyOf(cautions);
@@ -30,67 +30,83 @@ public record Propagation(Map<String, Budget> budgets, List<String> cautions) {
      * Propagates the doubts of a case.
      *
      * @param sheet the worksheet
-     * @param bound the case and the standard uncertainties of its inputs
+     * @param bound the case and the doubts of its inputs
      * @param base its result without doubt
      * @return budgets by output path; refused where neither x+u nor x−u can be computed
      */
     public static <C extends Record, R extends Record> Outcome<Propagation> of(
             Worksheet<C, R> sheet, Bound<C> bound, R base) {
+        return Influence.of(bound.doubts()).flatMap(influences -> of(sheet, bound.value(), base, influences));
+    }
+
+    private static <C extends Record, R extends Record> Outcome<Propagation> of(
+            Worksheet<C, R> sheet, C value, R base, List<Influence> influences) {
         Map<String, List<Contribution>> parts = new LinkedHashMap<>();
         List<String> cautions = new ArrayList<>();
         List<Refusal> refusals = new ArrayList<>();
         Map<String, Double> middle = Render.numbers(sheet.outputs(), base, "");
-        bound.doubts().entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(doubt -> {
-            String path = doubt.getKey();
-            double u = doubt.getValue();
-            Optional<R> up = shifted(sheet, bound.value(), path, u);
-            Optional<R> down = shifted(sheet, bound.value(), path, -u);
+        Bend bend = new Bend(middle);
+        Mover<C, R> mover = new Mover<>(sheet, value, influences);
+        for (Influence influence : influences) {
+            Optional<R> up = mover.along(influence, 1);
+            Optional<R> down = mover.along(influence, -1);
             if (up.isEmpty() && down.isEmpty()) {
                 refusals.add(new Refusal(
-                        path,
+                        influence.name(),
                         "the uncertainty behind ± reaches beyond what can be computed",
                         "Give a smaller uncertainty, or the value alone"));
-                return;
+                continue;
             }
-            Map<String, Double> high =
-                    up.map(r -> Render.numbers(sheet.outputs(), r, "")).orElse(middle);
-            Map<String, Double> low =
-                    down.map(r -> Render.numbers(sheet.outputs(), r, "")).orElse(middle);
-            double width = (up.isPresent() ? u : 0) + (down.isPresent() ? u : 0);
-            middle.forEach((output, value) -> slope(high.get(output), low.get(output), width)
-                    .ifPresent(c -> parts.computeIfAbsent(output, key -> new ArrayList<>())
-                            .add(Contribution.of(path, u, c, Double.POSITIVE_INFINITY))));
-            up.ifPresent(r -> jumps(sheet, base, r, path, cautions));
-            down.ifPresent(r -> jumps(sheet, base, r, path, cautions));
-        });
+            Map<String, Double> high = numbers(sheet, up, middle);
+            Map<String, Double> low = numbers(sheet, down, middle);
+            double width = (up.isPresent() ? 1 : 0) + (down.isPresent() ? 1 : 0);
+            middle.forEach((output, at) -> {
+                Double above = high.get(output);
+                Double below = low.get(output);
+                if (above != null && below != null) {
+                    add(parts, output, influence, clean(above - below, at) / width);
+                }
+            });
+            if (up.isPresent() && down.isPresent()) {
+                bend.add(high, low);
+            }
+            up.ifPresent(r -> jumps(sheet, base, r, influence, cautions));
+            down.ifPresent(r -> jumps(sheet, base, r, influence, cautions));
+        }
         if (!refusals.isEmpty()) {
             return Outcome.refused(refusals);
         }
         Map<String, Budget> budgets = new LinkedHashMap<>();
         parts.forEach((output, list) -> budgets.put(output, Budget.of(list)));
+        cautions.addAll(bend.cautions(mover, influences, budgets));
         return Outcome.ok(new Propagation(budgets, cautions.stream().distinct().toList()));
     }
 
-    private static OptionalDouble slope(@Nullable Double high, @Nullable Double low, double width) {
-        if (high == null || low == null || width == 0) {
-            return OptionalDouble.empty();
-        }
-        double slope = (high - low) / width;
-        return Double.isFinite(slope) ? OptionalDouble.of(slope) : OptionalDouble.empty();
+    private static <R extends Record> Map<String, Double> numbers(
+            Worksheet<?, R> sheet, Optional<R> result, Map<String, Double> orElse) {
+        return result.map(r -> Render.numbers(sheet.outputs(), r, "")).orElse(orElse);
     }
 
-    private static <C extends Record, R extends Record> Optional<R> shifted(
-            Worksheet<C, R> sheet, C value, String path, double by) {
-        double moved = Records.number(value, path) + by;
-        if (!Fields.at(sheet.inputs(), path).range().holds(moved)) {
-            return Optional.empty();
+    /** A difference that is nothing but rounding is none. */
+    private static double clean(double difference, double at) {
+        return Math.abs(difference) <= DUST * Math.abs(at) ? 0 : difference;
+    }
+
+    private static void add(
+            Map<String, List<Contribution>> parts, String output, Influence influence, double perStandard) {
+        double size = influence.size();
+        if (size > 0 && Double.isFinite(perStandard)) {
+            parts.computeIfAbsent(output, key -> new ArrayList<>())
+                    .add(Contribution.of(
+                            influence.name(),
+                            size,
+                            perStandard / size,
+                            influence.unit().nu()));
         }
-        Outcome<Worked<R>> outcome = sheet.compute().apply(Records.with(value, path, moved, sheet.caseType()));
-        return outcome.isOk() ? Optional.of(outcome.orElseThrow().result()) : Optional.empty();
     }
 
     private static <R extends Record> void jumps(
-            Worksheet<?, R> sheet, R base, R moved, String path, List<String> cautions) {
+            Worksheet<?, R> sheet, R base, R moved, Influence influence, List<String> cautions) {
         for (Field field : sheet.outputs()) {
             if (field.shape() != Shape.CHOICE && field.shape() != Shape.YES_NO) {
                 continue;
@@ -98,7 +114,7 @@ public record Propagation(Map<String, Budget> budgets, List<String> cautions) {
             String now = Render.choice(Records.get(base, field.name()));
             String then = Render.choice(Records.get(moved, field.name()));
             if (!now.equals(then)) {
-                cautions.add("Within the doubt of " + path + ", " + field.meaning() + " may be \"" + then
+                cautions.add("Within the doubt of " + influence.name() + ", " + field.meaning() + " may be \"" + then
                         + "\" instead of \"" + now + "\".");
             }
         }

@@ -2,6 +2,7 @@ package shimwright.mechanics.worksheet;
 
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,14 +13,35 @@ import org.jspecify.annotations.Nullable;
 final class Records {
     private Records() {}
 
+    /** What reflection finds in a record class, looked up once. */
+    private record Plan(Constructor<?> constructor, List<String> names, List<Method> accessors) {
+        static final ClassValue<Plan> OF = new ClassValue<>() {
+            @Override
+            protected Plan computeValue(Class<?> type) {
+                RecordComponent[] components = type.getRecordComponents();
+                Class<?>[] types =
+                        Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+                try {
+                    Constructor<?> constructor = type.getDeclaredConstructor(types);
+                    constructor.setAccessible(true);
+                    List<Method> accessors = Arrays.stream(components)
+                            .map(RecordComponent::getAccessor)
+                            .toList();
+                    accessors.forEach(accessor -> accessor.setAccessible(true));
+                    List<String> names = Arrays.stream(components)
+                            .map(RecordComponent::getName)
+                            .toList();
+                    return new Plan(constructor, names, accessors);
+                } catch (NoSuchMethodException broken) {
+                    throw new IllegalStateException("no constructor of " + type.getSimpleName(), broken);
+                }
+            }
+        };
+    }
+
     static Object build(Class<?> type, @Nullable Object[] values) {
-        Class<?>[] types = Arrays.stream(type.getRecordComponents())
-                .map(RecordComponent::getType)
-                .toArray(Class<?>[]::new);
         try {
-            Constructor<?> constructor = type.getDeclaredConstructor(types);
-            constructor.setAccessible(true);
-            return constructor.newInstance(values);
+            return Plan.OF.get(type).constructor().newInstance(values);
         } catch (InvocationTargetException thrown) {
             throw new IllegalStateException("the constructor of " + type.getSimpleName() + " threw", thrown.getCause());
         } catch (ReflectiveOperationException broken) {
@@ -28,20 +50,19 @@ final class Records {
     }
 
     static @Nullable Object get(Object record, String component) {
-        for (RecordComponent candidate : record.getClass().getRecordComponents()) {
-            if (candidate.getName().equals(component)) {
-                return read(record, candidate);
-            }
+        Plan plan = Plan.OF.get(record.getClass());
+        int at = plan.names().indexOf(component);
+        if (at < 0) {
+            throw new IllegalArgumentException(record.getClass().getSimpleName() + " has no " + component);
         }
-        throw new IllegalArgumentException(record.getClass().getSimpleName() + " has no " + component);
+        return read(record, plan.accessors().get(at));
     }
 
-    private static @Nullable Object read(Object record, RecordComponent component) {
+    private static @Nullable Object read(Object record, Method accessor) {
         try {
-            component.getAccessor().setAccessible(true);
-            return component.getAccessor().invoke(record);
+            return accessor.invoke(record);
         } catch (ReflectiveOperationException broken) {
-            throw new IllegalStateException("cannot read " + component.getName(), broken);
+            throw new IllegalStateException("cannot read " + accessor.getName(), broken);
         }
     }
 
@@ -60,7 +81,12 @@ final class Records {
 
     /** The same record with another number at a path. */
     static <T> T with(T root, String path, double value, Class<T> type) {
-        return type.cast(replaced(root, steps(path), value));
+        return with(root, steps(path), value, type);
+    }
+
+    /** The same at a path taken apart by {@link #steps}. */
+    static <T> T with(T root, List<Object> steps, double value, Class<T> type) {
+        return type.cast(replaced(root, steps, value));
     }
 
     private static Object replaced(Object at, List<Object> steps, double value) {
@@ -74,16 +100,17 @@ final class Records {
             return List.copyOf(copy);
         }
         String name = steps.get(0).toString();
-        RecordComponent[] components = at.getClass().getRecordComponents();
-        @Nullable Object[] values = new @Nullable Object[components.length];
-        for (int i = 0; i < components.length; i++) {
-            Object old = read(at, components[i]);
-            values[i] = components[i].getName().equals(name) && old != null ? replaced(old, rest, value) : old;
+        Plan plan = Plan.OF.get(at.getClass());
+        @Nullable Object[] values = new @Nullable Object[plan.names().size()];
+        for (int i = 0; i < values.length; i++) {
+            Object old = read(at, plan.accessors().get(i));
+            values[i] = plan.names().get(i).equals(name) && old != null ? replaced(old, rest, value) : old;
         }
         return build(at.getClass(), values);
     }
 
-    private static List<Object> steps(String path) {
+    /** Names and indices of a path. */
+    static List<Object> steps(String path) {
         List<Object> steps = new ArrayList<>();
         for (String part : path.replace("]", "").split("[.\\[]", -1)) {
             boolean index = !part.isEmpty() && part.chars().allMatch(Character::isDigit);

@@ -5,21 +5,15 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import shimwright.mechanics.axial.AxialSheets;
-import shimwright.mechanics.axial.DepthStack;
-import shimwright.mechanics.axial.DepthStackCase;
-import shimwright.mechanics.axial.DepthStackResult;
 import shimwright.mechanics.axial.EndPlay;
 import shimwright.mechanics.axial.Growth;
 import shimwright.mechanics.axial.GrowthCase;
 import shimwright.mechanics.axial.GrowthLeg;
-import shimwright.mechanics.axial.Term;
 import shimwright.mechanics.conformity.Conformity;
 import shimwright.mechanics.conformity.GlobalRisk;
 import shimwright.mechanics.conformity.Limits;
@@ -49,11 +43,12 @@ class MetrologyChecksTest {
         conformity(checks);
         statistics(checks);
         axial(checks);
-        return checks.notBoundYet("MC-(03|04|08|09|10|13|18|19)") // sampling and closed forms: Monte Carlo task
-                .notBoundYet("GRR-.*|CON-(d2|d2s|D4|E2).*") // gauge study
-                .notBoundYet("SPC-(0.|1[012])") // control charts
-                .notBoundYet("WEI-.*|LRN-.*") // returns and learning
-                .notBoundYet("STK-05") // scaling of drawing tolerances: nobody's use yet
+        StatisticsBindings.monteCarlo(checks);
+        StatisticsBindings.gauges(checks);
+        StatisticsBindings.loops(checks);
+        StatisticsBindings.charts(checks);
+        StatisticsBindings.lives(checks);
+        return checks.listed("LRN-03", "its data stand in a row LRN-01 that the file does not hold")
                 .tests();
     }
 
@@ -264,12 +259,6 @@ class MetrologyChecksTest {
                 .bind("OUT-0[567]", r -> Outliers.grubbsCritical((int) r.number("n"), r.number("alpha"), true))
                 .bind("OUT-(09|1[0236])", r -> Outliers.dixonCritical((int) r.number("n"), r.number("alpha")))
                 .bind("OUT-17", r -> Outliers.mostGrubbs((int) r.number("n")))
-                .bind("SPC-13", r -> {
-                    List<Double> x = r.numbers("x");
-                    double s = Statistics.deviation(x);
-                    double u = Math.hypot(s, Uncertainties.ofMean(s, x.size()));
-                    return Student.coverageFactor(0.95, x.size() - 1) * u;
-                })
                 .bind("THX-(03|04|05|08|09)", r -> 1e6 * Units.PER_FAHRENHEIT.toSi(1e-6 * r.number("alpha")));
     }
 
@@ -314,28 +303,6 @@ class MetrologyChecksTest {
                                         .orElseThrow()
                                         .budgets()
                                         .getOrDefault("change", Budget.NONE)
-                                        .u())
-                .bind("STK-01", r -> stack(r).gap())
-                .bind("STK-03", r -> stack(r).u())
-                .bind(
-                        "STK-06",
-                        r -> 1
-                                - Conformity.probability(
-                                        stack(r).gap(), stack(r).u() / 3, INF, new Limits(0.0099, 0.0299)))
-                .bind("STK-07", r -> Uncertainties.rectangular(stack(r).u()));
-    }
-
-    /** Tolerances taken for standard uncertainties, so that u is the root sum of squares; in inches throughout. */
-    private static DepthStackResult stack(Row r) {
-        List<Term> terms = new ArrayList<>();
-        Matcher matcher = Pattern.compile("([A-G])=([-+0-9.]+)\\+-([0-9.]+)").matcher(r.inputs());
-        while (matcher.find()) {
-            double value = Double.parseDouble(matcher.group(2));
-            terms.add(new Term(
-                    matcher.group(1), Math.abs(value), value < 0 ? -1 : 1, Double.parseDouble(matcher.group(3)), ""));
-        }
-        return DepthStack.work(new DepthStackCase(terms, List.of()))
-                .orElseThrow()
-                .result();
+                                        .u());
     }
 }

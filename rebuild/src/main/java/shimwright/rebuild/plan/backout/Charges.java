@@ -10,7 +10,6 @@ import java.util.List;
  * carry the charge of the set; so the charges of all sets add up to a lower bound.
  */
 final class Charges {
-    private static final int DEPTH = 3;
 
     private final Needs needs;
     private final BitSet[] forced;
@@ -36,16 +35,17 @@ final class Charges {
      * The bound.
      *
      * @param open blocker sets that no node taken hits
+     * @param depth how many sets behind one another are charged
      * @param out nodes that may not be taken; infinity where a set cannot be hit without one
      */
-    double over(List<int[]> open, BitSet taken, BitSet out) {
+    double over(List<int[]> open, BitSet taken, BitSet out, int depth) {
         double[] left = needs.cost().clone();
         for (int node = taken.nextSetBit(0); node >= 0; node = taken.nextSetBit(node + 1)) {
             left[node] = 0;
         }
         double sum = 0;
         for (int[] set : open) {
-            sum += charge(set, left, taken, out, DEPTH);
+            sum += charge(set, left, taken, out, depth);
         }
         return sum;
     }

@@ -14,20 +14,23 @@ import org.jspecify.annotations.Nullable;
  */
 final class Cheapest {
     private static final double EQUAL = 1e-9;
+    private static final int DEPTH = 3;
+    private static final long FIRST = 20;
+    private static final long MORE = 8;
+    private static final long STATES = 100;
 
     private final Needs needs;
     private final BitSet[] forced;
     private final Charges charges;
-    private final long budget;
     private BitSet best = new BitSet();
     private double bestCost = Double.POSITIVE_INFINITY;
     private long looked;
+    private long allowed;
 
-    private Cheapest(Needs needs, BitSet[] forced, long budget) {
+    private Cheapest(Needs needs, BitSet[] forced) {
         this.needs = needs;
         this.forced = forced;
         this.charges = new Charges(needs, forced);
-        this.budget = budget;
     }
 
     /**
@@ -51,11 +54,25 @@ final class Cheapest {
 
     /** The same, with the forced sets worked out before. */
     static Found set(Needs needs, BitSet[] forced, int target, long budget) {
-        Cheapest search = new Cheapest(needs, forced, budget);
+        Cheapest search = new Cheapest(needs, forced);
         BitSet start = (BitSet) forced[target].clone();
         search.greedy(start);
-        search.branch(start, new BitSet());
-        return new Found(search.best, search.bestCost, search.looked <= budget, search.looked);
+        long looked = 0;
+        for (long share = Math.min(FIRST, budget); looked < budget; share *= MORE) {
+            Layers.Result layers = Layers.cheaper(needs, forced, target, search.bestCost, STATES * share);
+            if (layers.whole()) {
+                BitSet set = layers.found().orElse(search.best);
+                return new Found(set, needs.of(set), true, looked);
+            }
+            search.allowed = Math.min(share, budget - looked);
+            search.looked = 0;
+            search.branch(start, new BitSet());
+            looked += search.looked;
+            if (search.looked <= search.allowed) {
+                return new Found(search.best, search.bestCost, true, looked);
+            }
+        }
+        return new Found(search.best, search.bestCost, false, looked);
     }
 
     /** A first closed set: always the way that adds least. */
@@ -101,7 +118,7 @@ final class Cheapest {
     private record Way(int node, double more) {}
 
     private void branch(BitSet taken, BitSet out) {
-        if (++looked > budget) {
+        if (++looked > allowed) {
             return;
         }
         double cost = needs.of(taken);
@@ -122,7 +139,7 @@ final class Cheapest {
             bestCost = cost;
             return;
         }
-        if (cost + charges.over(open, taken, out) >= bestCost - EQUAL) {
+        if (cost + charges.over(open, taken, out, DEPTH) >= bestCost - EQUAL) {
             return;
         }
         Fork fork = forks.stream()
@@ -133,7 +150,7 @@ final class Cheapest {
             BitSet next = (BitSet) taken.clone();
             next.or(forced[way.node()]);
             branch(next, shut);
-            if (looked > budget) {
+            if (looked > allowed) {
                 return;
             }
             shut.set(way.node());

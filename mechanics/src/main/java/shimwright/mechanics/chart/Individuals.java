@@ -1,0 +1,119 @@
+package shimwright.mechanics.chart;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import shimwright.mechanics.chart.IndividualsResult.Signal;
+import shimwright.mechanics.measure.Statistics;
+import shimwright.mechanics.measure.Student;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.working.Worked;
+import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Worksheet;
+
+/** The worksheet {@code individuals-chart}. */
+public final class Individuals {
+    private static final int FEW = 20;
+    private static final double WANDERS = 0.7;
+
+    private Individuals() {}
+
+    /**
+     * Mean ± 3·MR̄/1.128; moving ranges up to 3.267·MR̄; the next value mean ± t·s·√(1+1/n).
+     *
+     * @param c values in m, one a job
+     * @return refused: a baseline of fewer than four or of more values than there are, values that are all the same
+     */
+    public static Outcome<Worked<IndividualsResult>> work(IndividualsCase c) {
+        int n = c.values().size();
+        if (c.baseline() > n || (c.baseline() > 0 && c.baseline() < 4)) {
+            return Outcome.refused(
+                    "baseline", c.baseline() + " of " + n + " values", "Take 4 to " + n + ", or 0 for all");
+        }
+        List<Double> base = c.values().subList(0, c.baseline() == 0 ? n : c.baseline());
+        Optional<Refusal> still = Series.standsStill(base);
+        if (still.isPresent()) {
+            return Outcome.refused(List.of(still.get()));
+        }
+        Working w = new Working();
+        double center = w.line("center", "mean", Statistics.mean(base), Kind.LENGTH, Series.ISO);
+        List<Double> ranges = Series.movingRanges(base);
+        double meanRange = w.line("mean moving range", "mean", Statistics.mean(ranges), Kind.LENGTH, Series.ISO);
+        double deviation = Series.deviation(base, null, w);
+        double upper = w.line("upper limit", "center + 3 × deviation", center + 3 * deviation, Kind.LENGTH, Series.ISO);
+        double lower = w.line("lower limit", "center − 3 × deviation", center - 3 * deviation, Kind.LENGTH, Series.ISO);
+        double rangeLimit =
+                w.line("limit of ranges", "3.267 × mean moving range", Series.D4 * meanRange, Kind.LENGTH, Series.ISO);
+        double s = w.line("overall deviation", "n − 1", Statistics.deviation(base), Kind.LENGTH, "JCGM 100:2008 4.2.2");
+        double half = w.line(
+                "prediction, ±",
+                "t × s × √(1 + 1/n)",
+                Student.coverageFactor(c.confidence(), base.size() - 1) * s * Math.sqrt(1 + 1.0 / base.size()),
+                Kind.LENGTH,
+                "any statistics text");
+        List<Signal> signals = signals(c, center, deviation, rangeLimit);
+        if (base.size() < FEW) {
+            w.caution("Under about " + FEW + " values the limits are soft: go by the prediction for the next value.");
+        }
+        if (deviation < WANDERS * s) {
+            w.caution("Neighbors agree better than all together: the level wanders from job to job.");
+        }
+        return Outcome.ok(w.worked(new IndividualsResult(
+                center,
+                meanRange,
+                deviation,
+                upper,
+                lower,
+                rangeLimit,
+                s,
+                deviation / s,
+                center - half,
+                center + half,
+                signals,
+                advice(signals))));
+    }
+
+    private static List<Signal> signals(IndividualsCase c, double center, double deviation, double rangeLimit) {
+        List<Double> z =
+                c.values().stream().map(value -> (value - center) / deviation).toList();
+        List<Signal> signals = new ArrayList<>();
+        for (Rule rule : Rule.values()) {
+            if (c.rules().contains(rule)) {
+                String words = rule.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+                rule.signals(z)
+                        .forEach(at -> signals.add(new Signal(at + 1, c.values().get(at), words)));
+            }
+        }
+        List<Double> ranges = Series.movingRanges(c.values());
+        for (int i = 0; i < ranges.size(); i++) {
+            if (ranges.get(i) > rangeLimit) {
+                signals.add(new Signal(i + 2, c.values().get(i + 1), "jump from the job before"));
+            }
+        }
+        signals.sort(Comparator.comparingInt(Signal::job));
+        return signals;
+    }
+
+    private static String advice(List<Signal> signals) {
+        return signals.isEmpty()
+                ? "Nothing has changed that these values could show."
+                : "Look at job " + signals.get(0).job() + " first: "
+                        + signals.get(0).why() + ". What was different: gauge, hands, parts, temperature?";
+    }
+
+    /** The worksheet. */
+    public static final Worksheet<IndividualsCase, IndividualsResult> SHEET = new Worksheet<>(
+            "individuals-chart",
+            "Individuals chart",
+            "Limits for one value a job, and which jobs stand out.",
+            List.of(
+                    Series.ISO + " (factors from memory, checked by integration)",
+                    "run rules: Nelson, J. Quality Technology 16(4), 1984 (from memory)"),
+            IndividualsCase.class,
+            IndividualsResult.class,
+            Individuals::work);
+}

@@ -1,0 +1,6 @@
+/**
+ * Studies made before the work: how good a gauge is in the hands that use it, and what a loop of toleranced lengths can
+ * come to.
+ */
+@org.jspecify.annotations.NullMarked
+package shimwright.mechanics.study;

@@ -1,0 +1,61 @@
+package shimwright.mechanics.worksheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import shimwright.mechanics.measure.Distribution;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Doubt;
+
+/**
+ * What moves one input, or several at once; independent of all other influences.
+ *
+ * @param name path of the input, or the shared name
+ * @param moves standard uncertainty that it brings to each input, SI, by path
+ * @param unit its shape, with a standard uncertainty of 1
+ */
+record Influence(String name, Map<String, Double> moves, Doubt unit) {
+    /** All influences behind the doubts of a case, always in the same order. */
+    static Outcome<List<Influence>> of(Map<String, List<Doubt>> doubts) {
+        List<Influence> own = new ArrayList<>();
+        Map<String, Influence> shared = new TreeMap<>();
+        List<Refusal> refusals = new ArrayList<>();
+        new TreeMap<>(doubts).forEach((path, list) -> {
+            int count = 0;
+            for (Doubt doubt : list) {
+                Doubt unit = new Doubt(1, doubt.form(), doubt.nu(), doubt.shared());
+                if (doubt.shared().isEmpty()) {
+                    count++;
+                    own.add(new Influence(
+                            count == 1 ? path : path + " (" + count + ")", Map.of(path, doubt.u()), unit));
+                    continue;
+                }
+                Influence before = shared.get(doubt.shared());
+                if (before != null && !before.unit().equals(unit)) {
+                    refusals.add(new Refusal(
+                            path,
+                            "the doubt shared as \"" + doubt.shared() + "\" has another shape than before",
+                            "One influence has one shape; give different names to different ones"));
+                    continue;
+                }
+                Map<String, Double> moves = new LinkedHashMap<>(before == null ? Map.of() : before.moves());
+                moves.merge(path, doubt.u(), Double::sum);
+                shared.put(doubt.shared(), new Influence("shared " + doubt.shared(), moves, unit));
+            }
+        });
+        own.addAll(shared.values());
+        return refusals.isEmpty() ? Outcome.ok(List.copyOf(own)) : Outcome.refused(refusals);
+    }
+
+    Distribution distribution() {
+        return Distribution.of(unit);
+    }
+
+    /** Largest part it brings to one input. */
+    double size() {
+        return moves.values().stream().mapToDouble(u -> u).max().orElse(0);
+    }
+}
