@@ -123,6 +123,25 @@ function wire(form) {
     });
 }
 
+/** A worksheet: Enter goes on to the next empty field, then sends; in a list Enter makes a line, on an empty line it goes on. */
+function goesOn(form) {
+    form.addEventListener("keydown", event => {
+        const field = event.target;
+        if (event.key !== "Enter" || !field.matches("[data-on]")) return;
+        const lines = field.tagName === "TEXTAREA";
+        if (lines && field.value && !field.value.endsWith("\n")) return;
+        if (lines) field.value = field.value.trimEnd();
+        const fields = Array.from(form.querySelectorAll("[data-on]")).filter(e => !e.closest("details:not([open])"));
+        const empty = fields.slice(fields.indexOf(field) + 1).find(e => !e.value && !e.placeholder);
+        event.preventDefault();
+        if (field.value && empty) empty.focus();
+        else form.requestSubmit();
+    });
+    // an address without empty names is one worth keeping
+    form.addEventListener("submit", () => Array.from(form.elements)
+        .filter(e => e.name && !e.value).forEach(e => { e.disabled = true; setTimeout(() => e.disabled = false); }));
+}
+
 /** A number pad for greasy hands: shown on touch screens while a reading is typed. */
 function pad() {
     if (!matchMedia("(pointer: coarse)").matches) return;
@@ -132,47 +151,49 @@ function pad() {
     const box = document.createElement("div");
     box.className = "pad";
     box.hidden = true;
-    for (const key of ["7", "8", "9", ".", "−", "⌫", "4", "5", "6", "0", " ", "", "1", "2", "3", "mm", "in", "Enter"]) {
+    for (const key of ["7", "8", "9", ".", "−", "⌫", "4", "5", "6", "0", " ", "±", "1", "2", "3", "mm", "in", "Enter"]) {
         const button = document.createElement("button");
         button.type = "button";
         button.tabIndex = -1;
         button.textContent = key === " " ? "␣" : key;
-        if (key === "") button.style.visibility = "hidden";
         if (key === "Enter") button.className = "go";
+        if (key === "mm" || key === "in") button.dataset.unit = key;
         button.addEventListener("pointerdown", event => {
             event.preventDefault();
-            if (into) press(into, key);
+            if (into) press(into, button.dataset.unit ? button.textContent : key, button.dataset.unit);
         });
         box.append(button);
     }
     document.body.append(box);
     inputs.forEach(input => {
         input.inputMode = "none";
-        input.addEventListener("focus", () => {
-            into = input;
-            box.hidden = false;
-            document.body.classList.add("padded");
-        });
+        input.addEventListener("focus", () => open(input));
         input.addEventListener("blur", () => {
             box.hidden = true;
             document.body.classList.remove("padded");
         });
     });
-    if (document.activeElement && document.activeElement.matches("input[data-pad]")) {
-        into = document.activeElement;
+    function open(input) {
+        into = input;
+        const units = (input.dataset.units ?? "mm|in").split("|");
+        box.querySelectorAll("[data-unit]").forEach((button, i) => {
+            button.textContent = units[i] || "";
+            button.style.visibility = units[i] ? "visible" : "hidden";
+        });
         box.hidden = false;
         document.body.classList.add("padded");
     }
+    if (document.activeElement && document.activeElement.matches("input[data-pad]")) open(document.activeElement);
 }
 
-function press(input, key) {
+function press(input, key, unit) {
     if (key === "Enter") {
         const event = new KeyboardEvent("keydown", {key: "Enter", bubbles: true, cancelable: true});
         if (input.dispatchEvent(event)) input.form.requestSubmit();
         return;
     }
     if (key === "⌫") input.value = input.value.slice(0, -1);
-    else if (key === "mm" || key === "in") input.value = input.value.replace(/\s*(mm|in)$/, "") + " " + key;
+    else if (unit) input.value = input.value.replace(/\s*[^\d\s.,±+-][^\d]*$/, "") + " " + key;
     else input.value += key === "−" ? "-" : key;
     input.dispatchEvent(new Event("input", {bubbles: true}));
 }
@@ -207,6 +228,7 @@ function clocks() {
 }
 
 document.querySelectorAll("form[data-keep]").forEach(wire);
+document.querySelectorAll("form[data-on]").forEach(goesOn);
 document.querySelectorAll("[data-here]").forEach(e => e.value = location.pathname + location.search);
 pad();
 clocks();

@@ -128,6 +128,14 @@ final class DemoBench implements AutoCloseable {
                 .build());
     }
 
+    /** Posts a body of some type. */
+    HttpResponse<String> postBody(String path, String type, String body) {
+        return send(HttpRequest.newBuilder(URI.create(url(path)))
+                .header("Content-Type", type)
+                .POST(BodyPublishers.ofString(body))
+                .build());
+    }
+
     /** Posts a file beside text fields. */
     HttpResponse<String> upload(String path, String name, byte[] content, String... fields) {
         String edge = "edge-of-this-form";

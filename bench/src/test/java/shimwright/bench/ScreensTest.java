@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.openqa.selenium.WebElement;
 
 /** The pages on a tablet and on a phone: nothing wider than the screen, targets large enough for a knuckle. */
 class ScreensTest {
@@ -17,13 +18,21 @@ class ScreensTest {
             "/job/job-v-0093/inspect?limit=C10",
             "/job/job-v-0093/build",
             "/job/job-v-0093/plan",
+            "/job/job-v-0093/back",
+            "/job/job-v-0093/back?to=step:K02",
             "/job/job-v-0093/clearances",
             "/job/job-v-0093/together",
             "/job/job-v-0093/clearance/c",
             "/job/job-v-0093/clearance/a",
             "/job/job-v-0093/clearance/e",
             "/job/job-v-0093/proof",
-            "/job/job-v-0093/record");
+            "/job/job-v-0093/record",
+            "/sheets",
+            "/sheets?q=end+float",
+            "/sheets/tightening",
+            "/sheets/end-play?rounds=0.24/0.32&gauge.step=x",
+            "/sheets/mesh-forces?" + SheetPagesTest.example("mesh-forces"),
+            "/sheets/interference?" + SheetPagesTest.example("interference"));
 
     private static DemoBench bench;
     private static Browser browser;
@@ -41,7 +50,7 @@ class ScreensTest {
     }
 
     private static final String SMALL_TARGETS = """
-            return Array.from(document.querySelectorAll('main button, main a.button, .way a, input:not([type=hidden]):not(.sr)'))
+            return Array.from(document.querySelectorAll('main button, main a.button, main a.sheetlink, main .choice, form[data-on] summary, .tosheets, .way a, select, textarea, input:not([type=hidden]):not(.sr)'))
                 .filter(e => e.offsetParent !== null)
                 .filter(e => e.getBoundingClientRect().height < 55.5)
                 .map(e => e.outerHTML.slice(0, 80))
@@ -109,12 +118,36 @@ class ScreensTest {
     }
 
     @Test
+    void aWorksheetIsFilledAndAnsweredWithEnterAlone() {
+        browser.tablet();
+        browser.open(bench.url("/sheets/wrench-extension"));
+        browser.typeAndEnter("135 N.m");
+        browser.typeAndEnter("400");
+        browser.typeAndSend("60 +- 1 mm");
+        assertThat(browser.one(".results").getText()).contains("117.39 ± 0.26 N·m");
+        assertThat(browser.url()).contains("torque=135", "extension=60").doesNotContain("angle=");
+        browser.open(bench.url("/sheets/growth"));
+        browser.typeAndEnter("between the cups: 200 mm: 21.8: 11.3");
+        browser.typeAndEnter("");
+        browser.typeAndEnter("60");
+        browser.typeAndSend("60");
+        // metrology.csv THX-11: 0.126 mm
+        assertThat(browser.one(".results").getText()).contains("0.1260 mm");
+    }
+
+    @Test
     void aPhoneHasANumberPadForGreasyHands() {
         browser.phone();
         browser.open(bench.url("/job/job-v-0093/clearance/d"));
         browser.open(bench.url("/drawer"));
         browser.script("document.querySelector('input[name=t1]').focus()");
         assertThat(browser.all(".pad button").size()).isGreaterThan(12);
+        assertThat(browser.one(".pad").isDisplayed()).isTrue();
+        browser.script("document.activeElement.blur()");
+        assertThat(browser.one(".pad").isDisplayed()).isFalse();
+        browser.open(bench.url("/sheets/wrench-extension"));
+        assertThat(browser.all(".pad [data-unit]").stream().map(WebElement::getText))
+                .containsExactly("N·m", "lbf·ft");
         browser.tablet();
     }
 }

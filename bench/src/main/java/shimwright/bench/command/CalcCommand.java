@@ -9,6 +9,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import shimwright.bench.sheet.Cases;
+import shimwright.bench.sheet.SheetJson;
 import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -17,18 +19,17 @@ import shimwright.mechanics.registry.Registry;
 import shimwright.mechanics.worksheet.Answer;
 import shimwright.mechanics.worksheet.Help;
 import shimwright.mechanics.worksheet.Worksheet;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * {@code calc}: lists the worksheets; {@code calc NAME --help} explains one; {@code calc NAME key=value …} works it out.
  * {@code --json} prints data, {@code --units inch} means and prints inches, {@code --input FILE.json|FILE.csv} takes one
  * or many cases from a file, to which keys on the command line are added; {@code --monte-carlo N|auto}, {@code --seed
- * S} and {@code --coverage P} draw beside the simple rule.
+ * S} and {@code --coverage P} draw beside the simple rule;
+ * {@code --manual DIR} writes the manual.
  */
 public final class CalcCommand {
     private static final int DONE = 0;
     private static final int REFUSED = 2;
-    private static final JsonMapper JSON = JsonMapper.builder().build();
 
     private CalcCommand() {}
 
@@ -56,6 +57,9 @@ public final class CalcCommand {
      */
     public static int run(List<String> args, PrintStream out, PrintStream err) {
         boolean json = args.contains("--json");
+        if (!args.isEmpty() && args.get(0).equals("--manual")) {
+            return ManualCommand.run(args.size() > 1 ? args.get(1) : "", out, err);
+        }
         if (args.isEmpty() || args.get(0).startsWith("--")) {
             list(out, json);
             return DONE;
@@ -79,15 +83,7 @@ public final class CalcCommand {
 
     private static void list(PrintStream out, boolean json) {
         if (json) {
-            List<Map<String, String>> sheets = new ArrayList<>();
-            for (Worksheet<?, ?> sheet : Registry.all()) {
-                Map<String, String> entry = new LinkedHashMap<>();
-                entry.put("worksheet", sheet.name());
-                entry.put("title", sheet.title());
-                entry.put("doc", sheet.doc());
-                sheets.add(entry);
-            }
-            out.println(JSON.writeValueAsString(sheets));
+            out.println(SheetJson.line(SheetJson.list()));
             return;
         }
         out.println("Worksheets. calc NAME --help explains one, calc NAME key=value ... works it out.");
@@ -166,8 +162,7 @@ public final class CalcCommand {
             return refuse(answer.refusals(), sheet.name(), 0, asked.json(), err);
         }
         if (asked.json()) {
-            out.println(JSON.writerWithDefaultPrettyPrinter()
-                    .writeValueAsString(answer.orElseThrow().json()));
+            out.println(SheetJson.pretty(SheetJson.answer(answer.orElseThrow(), 0)));
         } else {
             out.print(answer.orElseThrow().text());
         }
@@ -177,20 +172,15 @@ public final class CalcCommand {
     /** One case after another, each answered before the next is read; a refused one does not stop the others. */
     private static int many(Worksheet<?, ?> sheet, Asked asked, PrintStream out, PrintStream err) {
         int[] code = {DONE};
-        Consumer<CalcFile.Case> each = one -> {
+        Consumer<Cases.Case> each = one -> {
             Map<String, Object> given = new LinkedHashMap<>(one.given());
             given.putAll(asked.given());
             Outcome<Answer> answer = asked.answer(sheet, given);
             if (!answer.isOk()) {
-                List<Refusal> placed = answer.refusals().stream()
-                        .map(r -> new Refusal(one.place() + ", " + r.place(), r.fact(), r.hint()))
-                        .toList();
+                List<Refusal> placed = SheetJson.placed(answer.refusals(), one.place());
                 code[0] = refuse(placed, sheet.name(), one.number(), asked.json(), err);
             } else if (asked.json()) {
-                Map<String, Object> json = new LinkedHashMap<>();
-                json.put("case", one.number());
-                json.putAll(answer.orElseThrow().json());
-                out.println(JSON.writeValueAsString(json));
+                out.println(SheetJson.line(SheetJson.answer(answer.orElseThrow(), one.number())));
             } else {
                 out.println("Case " + one.number() + " (" + one.place() + ")");
                 out.println(answer.orElseThrow().text());
@@ -205,22 +195,7 @@ public final class CalcCommand {
             refusals.forEach(refusal -> err.println(refusal.sentence()));
             return REFUSED;
         }
-        Map<String, Object> object = new LinkedHashMap<>();
-        object.put("worksheet", sheet);
-        if (number > 0) {
-            object.put("case", number);
-        }
-        List<Map<String, String>> list = new ArrayList<>();
-        for (Refusal refusal : refusals) {
-            Map<String, String> entry = new LinkedHashMap<>();
-            entry.put("place", refusal.place());
-            entry.put("fact", refusal.fact());
-            entry.put("hint", refusal.hint());
-            entry.put("sentence", refusal.sentence());
-            list.add(entry);
-        }
-        object.put("refusals", list);
-        err.println(JSON.writeValueAsString(object));
+        err.println(SheetJson.line(SheetJson.refusals(sheet, refusals, number)));
         return REFUSED;
     }
 }

@@ -5,7 +5,7 @@ import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.plan.blocking.Drawn;
 import shimwright.rebuild.unit.UnitFiles;
 import shimwright.rebuild.unit.UnitSchema;
 import shimwright.rebuild.unit.UnitType;
@@ -42,17 +42,18 @@ public final class UnitCommand {
             err.println(file + ": it cannot be read. Look at the name and its permissions.");
             return REFUSED;
         }
-        Outcome<UnitType> read = UnitFiles.read(file.toString(), content).outcome();
-        read.refusals().forEach(refusal -> err.println(refusal.sentence()));
-        if (read instanceof Outcome.Ok<UnitType> ok) {
-            UnitType type = ok.value();
+        UnitFiles.Result read = UnitFiles.read(file.toString(), content);
+        read.problems().forEach(problem -> err.println(problem.sentence()));
+        if (read instanceof UnitFiles.Good good) {
+            UnitType type = good.type();
             out.println(file + ": sound. " + type.maker() + " " + type.model() + ", variants "
                     + String.join(", ", type.variants().keySet()) + ", "
                     + type.steps().size() + " steps, "
                     + type.clearances().size() + " clearances.");
+            Drawn.report(file.toString(), good).forEach(out::println);
             return 0;
         }
-        int count = read.refusals().size();
+        int count = read.problems().size();
         err.println(count + (count == 1 ? " problem." : " problems."));
         return REFUSED;
     }

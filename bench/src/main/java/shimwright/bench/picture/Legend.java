@@ -23,8 +23,8 @@ final class Legend {
     private static final double INCH = 0.0254;
     private static final double[] MILLIMETRES = {1, 2, 5, 10, 20, 50, 100, 200, 500};
     private static final double[] INCHES = {0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20};
-    private static final Item SAMPLE =
-            new Item("", "", "", Item.Shape.BODY, "", List.of(), List.of(), List.of(), 1, false, false, "", Set.of());
+    private static final Item SAMPLE = new Item(
+            "", "", "", Item.Shape.BODY, "", List.of(), List.of(), List.of(), 1, false, false, false, "", Set.of());
 
     private final List<Stand> stands = new ArrayList<>();
     private final UnitSystem units;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import shimwright.mechanics.diagram.Diagram.Graph;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.UnitSystem;
 
@@ -190,5 +191,10 @@ public final class Plots {
     /** Readings round a ring as a closed line between two circles, an odd place ringed. */
     public static String places(Places places, Page page) {
         return new PlacesPlot(places, page).draw();
+    }
+
+    /** Curves, bars, limits and outlines of a worksheet. */
+    public static String graph(Graph graph, Page page) {
+        return graph.trueShape() ? new ShapePlot(graph, page).draw() : new GraphPlot(graph, page).draw();
     }
 }

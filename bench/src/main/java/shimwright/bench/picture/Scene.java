@@ -117,6 +117,7 @@ final class Scene {
                         1,
                         false,
                         false,
+                        false,
                         "",
                         Set.of()));
     }

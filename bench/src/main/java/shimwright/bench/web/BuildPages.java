@@ -16,7 +16,6 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.inspect.Checks;
 import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.unit.Step;
 import shimwright.rebuild.unit.UnitType.Check;
@@ -37,8 +36,9 @@ final class BuildPages {
 
     void routes(RoutesConfig routes) {
         routes.get("/job/{job}/build", ctx -> build(ctx, List.of(), Map.of()));
-        routes.get("/job/{job}/plan", this::plan);
         routes.post("/job/{job}/done", this::done);
+        routes.post("/job/{job}/jumped", this::jumped);
+        routes.post("/job/{job}/leftout", this::leftOut);
         routes.post("/job/{job}/cannot", this::cannot);
         routes.post("/job/{job}/undo", this::undo);
         routes.post("/job/{job}/check", this::check);
@@ -64,39 +64,13 @@ final class BuildPages {
         door.show(ctx, "build", page, more);
     }
 
-    private void plan(Context ctx) {
-        Pages.bench(ctx, desk, door)
-                .ifPresent(bench -> door.show(ctx, "plan", door.page(ctx, "The plan", "build", bench), Map.of()));
-    }
-
-    private interface Make {
-        Entry.OfJob entry(Desk.OnBench bench, Form form);
-    }
-
-    /** Reads the form, keeps the entry that it makes, and goes back to the build page with what was kept or refused. */
-    private void keep(Context ctx, String said, Make make) {
-        Optional<Desk.OnBench> bench = Pages.bench(ctx, desk, door);
-        if (bench.isEmpty()) {
-            return;
-        }
-        Form form = door.form(ctx);
-        Entry.OfJob entry = make.entry(bench.get(), form);
-        if (!form.sound() && Pages.kept(bench.get(), form)) {
-            door.on(ctx, "/job/" + bench.get().job().id() + "/build", said);
-            return;
-        }
-        if (!form.sound()) {
-            build(ctx, form.faults(), form.typed());
-            return;
-        }
-        String job = bench.get().job().id();
-        Outcome<Kept> kept = desk.keep(job, bench.get().unit(), door.entryId(form), door.who(ctx), entry);
-        if (kept.isOk()) {
-            String stay = entry instanceof Entry.StepDone ? "" : "?step=" + form.raw("step");
-            door.on(ctx, "/job/" + job + "/build" + stay, said);
-        } else {
-            build(ctx, kept.refusals(), form.typed());
-        }
+    private void keep(Context ctx, String said, Pages.Make make) {
+        Pages.keep(ctx, desk, door, said, make, this::build, (entry, form) -> {
+            boolean on = entry instanceof Entry.StepDone
+                    || entry instanceof Entry.StepJumped
+                    || entry instanceof Entry.StepLeftOut;
+            return "/build" + (on ? "" : "?step=" + form.raw("step"));
+        });
     }
 
     private void done(Context ctx) {
@@ -105,6 +79,23 @@ final class BuildPages {
 
     private static String step(Form form) {
         return form.needed("step", "step", "Go back to the build page");
+    }
+
+    private void jumped(Context ctx) {
+        keep(
+                ctx,
+                "Kept: done out of order, it stands on the record",
+                (bench, form) -> new Entry.StepJumped(
+                        step(form), form.needed("reason", "reason", "Say how it came about; it stands on the record")));
+    }
+
+    private void leftOut(Context ctx) {
+        keep(
+                ctx,
+                "Kept: left out, it stands on the record",
+                (bench, form) -> new Entry.StepLeftOut(
+                        step(form),
+                        form.needed("reason", "reason", "Say why it is left out; it stands on the record")));
     }
 
     private void cannot(Context ctx) {

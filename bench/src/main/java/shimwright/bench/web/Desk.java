@@ -25,7 +25,10 @@ import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
+import shimwright.rebuild.plan.Present;
 import shimwright.rebuild.plan.Timers;
+import shimwright.rebuild.plan.search.Budget;
+import shimwright.rebuild.plan.search.Watch;
 import shimwright.rebuild.rules.Rules;
 import shimwright.rebuild.unit.Unit;
 
@@ -37,7 +40,16 @@ public final class Desk {
     private final Clock clock;
     private final Map<String, Known> known = new ConcurrentHashMap<>();
 
+    private final Map<String, Laid> laid = new ConcurrentHashMap<>();
+
     private volatile @Nullable Stock stock;
+
+    /** A plan and what it was laid for: the unit as the job builds it, the sides taken and the steps done. */
+    private record Laid(Unit unit, Map<String, String> sides, List<String> done, Outcome<Plan> plan) {
+        boolean holds(Unit of, Job job) {
+            return unit.equals(of) && sides.equals(job.sides()) && done.equals(List.copyOf(job.stepsDone()));
+        }
+    }
 
     /** The shop's entries and how far they went when they were read. */
     private record Stock(Head head, List<Kept> entries) {}
@@ -115,7 +127,7 @@ public final class Desk {
     public Optional<OnBench> bench(String jobId) {
         return job(jobId)
                 .flatMap(job -> shelf.unit(job.opened().unitType(), job.opened().variant())
-                        .map(unit -> around(job, unit)));
+                        .map(file -> around(job, job.unit(file))));
     }
 
     private OnBench around(Job job, Unit unit) {
@@ -123,8 +135,21 @@ public final class Desk {
                 job,
                 unit,
                 Order.of(unit, job.sides()),
-                Planner.lay(unit, job.sides(), job.stepsDone()),
+                plan(job, unit),
                 Timers.running(unit, job.doneAt(), clock.instant()));
+    }
+
+    /** The plan from here; laid again only when a step was done or undone, or the way changed. */
+    private Outcome<Plan> plan(Job job, Unit unit) {
+        Laid before = laid.get(job.id());
+        if (before != null && before.holds(unit, job)) {
+            return before.plan();
+        }
+        List<String> done = List.copyOf(job.stepsDone());
+        Outcome<Plan> plan =
+                Planner.lay(unit, job.sides(), Present.inOrder(done), Budget.page(), Watch.nobody(), List.of());
+        laid.put(job.id(), new Laid(unit, job.sides(), done, plan));
+        return plan;
     }
 
     /** The session of a clearance as it stands. */
@@ -132,10 +157,14 @@ public final class Desk {
         return Sessions.of(bench.unit(), bench.job(), shop(), clearance);
     }
 
-    /** Keeps an entry of a job, unless a rule forbids it. */
+    /**
+     * Keeps an entry of a job, unless a rule forbids it.
+     *
+     * @param unit for a job that is not open yet; any other job knows its own
+     */
     public Outcome<Kept> keep(String jobId, @Nullable Unit unit, String entryId, String by, Entry.OfJob entry) {
         return log.append(new Draft(jobId, entryId, clock.instant(), by, entry), stream -> {
-            Unit of = unit != null ? unit : unitOf(stream);
+            Unit of = stream.isEmpty() ? unit : unitOf(stream);
             return of == null
                     ? List.of(new Refusal("job", "there is no such job", "Look in the shop for its number"))
                     : Rules.check(stream, of, shop(), entry);

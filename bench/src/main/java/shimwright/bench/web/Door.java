@@ -33,6 +33,10 @@ public final class Door {
         return "inch".equals(ctx.cookie("units")) ? UnitSystem.INCH : UnitSystem.METRIC;
     }
 
+    ZoneId zone() {
+        return zone;
+    }
+
     String who(Context ctx) {
         String name = ctx.cookie("who");
         return name == null || name.isBlank() ? "the bench" : decoded(name);

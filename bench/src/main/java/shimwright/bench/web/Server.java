@@ -1,6 +1,7 @@
 package shimwright.bench.web;
 
 import io.javalin.Javalin;
+import io.javalin.http.Context;
 import io.javalin.http.staticfiles.Location;
 import java.time.ZoneId;
 import java.util.Map;
@@ -45,12 +46,18 @@ public final class Server {
             new IntakePages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
             new BuildPages(desk, door).routes(config.routes);
+            new PlanPages(desk, door).routes(config.routes);
+            new LearnPages(desk, door).routes(config.routes);
             new ClearancePages(desk, door).routes(config.routes);
             new TogetherPages(desk, door).routes(config.routes);
             new RecordPages(desk, door, paper).routes(config.routes);
+            new SheetPages(door, paper).routes(config.routes);
+            new ApiRoutes().routes(config.routes);
             config.routes.get("/job/{job}", ctx -> ctx.redirect("/job/" + ctx.pathParam("job") + "/build"));
             config.routes.error(404, ctx -> {
-                if (ctx.result() == null
+                if (lostProgram(ctx)) {
+                    ApiRoutes.refuse(ctx, 404, "", "there is nothing at " + ctx.path(), "See /api/openapi.json");
+                } else if (ctx.result() == null
                         || ctx.result().isBlank()
                         || ctx.result().startsWith("Endpoint")) {
                     Pages.lost(ctx, door, "There is no such page here.");
@@ -58,6 +65,10 @@ public final class Server {
             });
             config.routes.exception(Exception.class, (broken, ctx) -> {
                 LOG.error("{} {}", ctx.method(), ctx.path(), broken);
+                if (ctx.path().startsWith(ApiRoutes.ROOT + "/")) {
+                    ApiRoutes.refuse(ctx, 500, "", "the program has a fault here", "Tell who looks after it");
+                    return;
+                }
                 ctx.status(500);
                 ctx.html(
                         door.render(
@@ -69,5 +80,10 @@ public final class Server {
                                         "The program has a fault here. What you typed is still in this form: go back. Nothing that was kept is lost.")));
             });
         });
+    }
+
+    private static boolean lostProgram(Context ctx) {
+        return ctx.path().startsWith(ApiRoutes.ROOT + "/")
+                && !String.valueOf(ctx.res().getContentType()).startsWith("application/json");
     }
 }

@@ -2,6 +2,7 @@ package shimwright.bench.web;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -88,6 +89,11 @@ public record Show(UnitSystem system, ZoneId zone) {
             case OUT -> "✗";
             case NOT_PROVEN -> "?";
         };
+    }
+
+    /** The day in the shop's own zone. */
+    public LocalDate date(Instant at) {
+        return at.atZone(zone).toLocalDate();
     }
 
     public String day(Instant at) {

@@ -6,12 +6,13 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.picture.SectionState;
+import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.clearance.Together;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
-import shimwright.rebuild.plan.LastCall;
 import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.plan.backout.ShutIn;
 import shimwright.rebuild.rules.Holds;
 import shimwright.rebuild.unit.Consumable;
 import shimwright.rebuild.unit.Fastener;
@@ -28,7 +29,8 @@ import shimwright.rebuild.unit.UnitType.Window;
  * @param fasteners what is tightened
  * @param consumables what is used
  * @param window the time window it stands in, null for none
- * @param lastCalls what it shuts in
+ * @param lastCall what it shuts in, and what that costs; null where it is done or none is next
+ * @param because why it stands here; empty where the plan does not have it ahead
  * @param checks its hold point
  * @param cautions the usual cautions
  * @param ahead the steps after it
@@ -44,7 +46,8 @@ public record StepView(
         List<Fastener> fasteners,
         List<Consumable> consumables,
         @Nullable Window window,
-        List<LastCall.Call> lastCalls,
+        @Nullable ShutIn lastCall,
+        String because,
         List<Holds.CheckStanding> checks,
         List<String> cautions,
         List<Step> ahead,
@@ -54,6 +57,20 @@ public record StepView(
         Instant now) {
 
     private static final int LOOK_AHEAD = 4;
+    private static final int MOST_JUMPS = 3;
+    private static final double MINUTES = 15;
+
+    /** Parts worth a warning: out of reach from here on, dearer by more than what they cost now, or a loss from here on. */
+    public List<ShutIn.Jump> jumps() {
+        return lastCall == null
+                ? List.of()
+                : lastCall.jumps().stream()
+                        .filter(jump -> jump.lost()
+                                || !jump.losses().isEmpty()
+                                || (jump.by() >= MINUTES && jump.by() >= jump.before()))
+                        .limit(MOST_JUMPS)
+                        .toList();
+    }
 
     static StepView of(Desk.OnBench bench, Shop shop, @Nullable Step step, Instant now, Show show) {
         Unit unit = bench.unit();
@@ -71,7 +88,8 @@ public record StepView(
                     List.of(),
                     List.of(),
                     null,
-                    List.of(),
+                    null,
+                    "",
                     List.of(),
                     List.of(),
                     ahead,
@@ -87,7 +105,8 @@ public record StepView(
                 step.fasteners().stream().map(unit::fastener).toList(),
                 step.consumables().stream().map(unit::consumable).toList(),
                 step.window().isBlank() ? null : unit.window(step.window()),
-                LastCall.at(bench.order(), step.id()),
+                lastCall(bench, step),
+                because(bench, step, show),
                 Holds.of(bench.job(), unit, shop, step),
                 Cautions.of(step, unit),
                 ahead,
@@ -95,6 +114,23 @@ public record StepView(
                 bench.job().cannot().get(step.id()),
                 Together.due(unit, bench.job(), shop),
                 now);
+    }
+
+    private static @Nullable ShutIn lastCall(Desk.OnBench bench, Step step) {
+        List<String> done = List.copyOf(bench.job().stepsDone());
+        return done.contains(step.id())
+                ? null
+                : ShutIn.by(bench.unit(), bench.job().sides(), done, step.id()).orElseThrow();
+    }
+
+    private static String because(Desk.OnBench bench, Step step, Show show) {
+        return bench.plan() instanceof Outcome.Ok<Plan> ok
+                ? ok.value().because().stream()
+                        .filter(why -> why.step().equals(step))
+                        .map(why -> PlanView.words(bench.unit(), bench.job().stepsDone(), why, show))
+                        .findFirst()
+                        .orElse("")
+                : "";
     }
 
     private static Drawings drawing(Desk.OnBench bench, @Nullable Step step, Show show) {

@@ -85,12 +85,16 @@ final class Demo {
                 List.of(),
                 Map.of(),
                 Map.of(),
+                0,
+                Map.of(),
+                Map.of(),
+                List.of(),
                 List.of());
         return new Unit(type, "A");
     }
 
     static Item item(String id, String name, Item.Shape shape, List<Double> along, List<Double> diameters) {
-        return new Item(id, name, "", shape, "s", along, diameters, List.of(), 1, false, false, "", Set.of());
+        return new Item(id, name, "", shape, "s", along, diameters, List.of(), 1, false, false, false, "", Set.of());
     }
 
     static Section oneShaft(List<List<Double>> steps) {

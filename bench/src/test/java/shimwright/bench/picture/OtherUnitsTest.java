@@ -122,6 +122,7 @@ class OtherUnitsTest {
                         1,
                         false,
                         false,
+                        false,
                         "",
                         Set.of()));
         return Combinators.combine(item.list().ofMaxSize(6), place, place).as((items, z, x) -> {
@@ -138,6 +139,7 @@ class OtherUnitsTest {
                         one.diameters(),
                         List.of(),
                         1,
+                        false,
                         false,
                         false,
                         "",

@@ -45,25 +45,27 @@ public final class AxialSheets {
             Growth::work);
 
     public static final Worksheet<ConformityCase, ConformityResult> CONFORMITY = new Worksheet<>(
-            "conformity",
-            "Within limits?",
-            "How sure a measured value lies within its limits, and whether that is proof.",
-            List.of("JCGM 106:2012 7.3, 7.4, 7.6", "decision rule as in ISO 14253-1:2017, 95 % (from memory)"),
-            ConformityCase.class,
-            ConformityResult.class,
-            ConformitySheet::work);
+                    "conformity",
+                    "Within limits?",
+                    "How sure a measured value lies within its limits, and whether that is proof.",
+                    List.of("JCGM 106:2012 7.3, 7.4, 7.6", "decision rule as in ISO 14253-1:2017, 95 % (from memory)"),
+                    ConformityCase.class,
+                    ConformityResult.class,
+                    ConformitySheet::work)
+            .drawn(AxialPictures::conformity);
 
     public static final Worksheet<ShimPackCase, ShimPackResult> SHIM_PACK = new Worksheet<>(
-            "shim-pack",
-            "Shim pack",
-            "The pack of the drawer that makes a clearance most surely lawful.",
-            List.of(
-                    "JCGM 106:2012 7.4, 8.3.2",
-                    "JCGM 100:2008 (GUM) 5.1.2, G.4",
-                    "order of packs: common practice, no source"),
-            ShimPackCase.class,
-            ShimPackResult.class,
-            ShimPack::work);
+                    "shim-pack",
+                    "Shim pack",
+                    "The pack of the drawer that makes a clearance most surely lawful.",
+                    List.of(
+                            "JCGM 106:2012 7.4, 8.3.2",
+                            "JCGM 100:2008 (GUM) 5.1.2, G.4",
+                            "order of packs: common practice, no source"),
+                    ShimPackCase.class,
+                    ShimPackResult.class,
+                    ShimPack::work)
+            .drawn(AxialPictures::shimPack);
 
     public static final Worksheet<BacklashShiftCase, BacklashShiftResult> BACKLASH_SHIFT = new Worksheet<>(
             "backlash-shift",

@@ -174,7 +174,10 @@ public final class MeshForces {
         List<Refusal> faults = new ArrayList<>();
         ShaftForces.apart(c.bearingA(), c.bearingB(), faults);
         if ((c.module() == null) == (c.diametralPitch() == null)) {
-            faults.add(new Refusal("module", "give module or diametralPitch, one of them", ""));
+            faults.add(new Refusal(
+                    "module",
+                    c.module() == null ? "no tooth size given" : "module and diametralPitch both given",
+                    "Give module, or diametralPitch for inch teeth, one of them"));
         }
         for (Gear gear : c.gears()) {
             if (gear.driving() > 0 && gear.driving() < 4) {

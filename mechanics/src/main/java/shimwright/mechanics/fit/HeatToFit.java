@@ -19,16 +19,17 @@ import shimwright.mechanics.worksheet.Worksheet;
 /** The worksheet {@code heat-to-fit}. */
 final class HeatToFit {
     static final Worksheet<HeatPlanCase, HeatPlan> SHEET = new Worksheet<>(
-            "heat-to-fit",
-            "Heat to fit",
-            "How hot the outer and how cold the inner part must be so that they go together with a clearance.",
-            List.of(
-                    "linear expansion: Boresi and Schmidt, Advanced Mechanics of Materials, Example 11.3",
-                    "DIN 7190: clearance 0.001 d, coefficients on cooling, ceilings; from memory",
-                    "bearing heating guideline for bearings"),
-            HeatPlanCase.class,
-            HeatPlan.class,
-            HeatToFit::work);
+                    "heat-to-fit",
+                    "Heat to fit",
+                    "How hot the outer and how cold the inner part must be so that they go together with a clearance.",
+                    List.of(
+                            "linear expansion: Boresi and Schmidt, Advanced Mechanics of Materials, Example 11.3",
+                            "DIN 7190: clearance 0.001 d, coefficients on cooling, ceilings; from memory",
+                            "bearing heating guideline for bearings"),
+                    HeatPlanCase.class,
+                    HeatPlan.class,
+                    HeatToFit::work)
+            .drawn(FitPictures::heat);
 
     /** Below this retained austenite in hardened parts changes (from memory), −60 °C. */
     private static final double DEEPEST_FOR_HARDENED = 213.15;

@@ -13,16 +13,17 @@ import shimwright.mechanics.worksheet.Worksheet;
 /** The worksheet {@code interference}. */
 final class Interference {
     static final Worksheet<PressPair, PressFit> SHEET = new Worksheet<>(
-            "interference",
-            "Interference fit",
-            "Pressure, stress, torque held and press force of a hub on a shaft, from the two measured diameters.",
-            List.of(
-                    "Lamé's thick-walled cylinder: Boresi and Schmidt ch. 11; Ugural and Fenster ch. 8",
-                    "Shigley's Mechanical Engineering Design, 9th ed., eqs. 7-48 and 7-49: force and torque",
-                    "DIN 7190: loss by smoothing 0.8 (Rz + Rz), friction; from memory"),
-            PressPair.class,
-            PressFit.class,
-            Interference::work);
+                    "interference",
+                    "Interference fit",
+                    "Pressure, stress, torque held and press force of a hub on a shaft, from the two measured diameters.",
+                    List.of(
+                            "Lamé's thick-walled cylinder: Boresi and Schmidt ch. 11; Ugural and Fenster ch. 8",
+                            "Shigley's Mechanical Engineering Design, 9th ed., eqs. 7-48 and 7-49: force and torque",
+                            "DIN 7190: loss by smoothing 0.8 (Rz + Rz), friction; from memory"),
+                    PressPair.class,
+                    PressFit.class,
+                    Interference::work)
+            .drawn(FitPictures::press);
 
     /** More than this share of the diameter is a misread number, not a fit. */
     private static final double LARGEST_SHARE = 0.01;
@@ -38,7 +39,7 @@ final class Interference {
     static Outcome<Worked<PressFit>> work(PressPair c) {
         List<Refusal> refusals = new ArrayList<>();
         double largestBore = Collections.max(c.bore());
-        double smallestShaft = Collections.min(c.diameter());
+        double smallestShaft = Math.min(Collections.min(c.diameter()), Collections.min(c.bore()));
         if (c.hubOutside() <= largestBore) {
             refusals.add(new Refusal(
                     "hubOutside",

@@ -14,13 +14,14 @@ import shimwright.mechanics.worksheet.Worksheet;
 /** The worksheet {@code limits-and-fits}. */
 final class LimitsAndFits {
     static final Worksheet<FitClasses, FitLimits> SHEET = new Worksheet<>(
-            "limits-and-fits",
-            "Limits and fits",
-            "Limits of a hole and a shaft from their classes, and how tight and how loose the pair can be.",
-            List.of("ISO 286-1:2010 Tables 1 to 5", "ISO 492, class Normal, for bearing rings"),
-            FitClasses.class,
-            FitLimits.class,
-            LimitsAndFits::work);
+                    "limits-and-fits",
+                    "Limits and fits",
+                    "Limits of a hole and a shaft from their classes, and how tight and how loose the pair can be.",
+                    List.of("ISO 286-1:2010 Tables 1 to 5", "ISO 492, class Normal, for bearing rings"),
+                    FitClasses.class,
+                    FitLimits.class,
+                    LimitsAndFits::work)
+            .drawn(FitPictures::zones);
 
     private LimitsAndFits() {}
 

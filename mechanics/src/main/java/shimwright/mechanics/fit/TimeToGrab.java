@@ -12,15 +12,16 @@ import shimwright.mechanics.worksheet.Worksheet;
 /** The worksheet {@code time-to-grab}. */
 final class TimeToGrab {
     static final Worksheet<GrabCase, Grab> SHEET = new Worksheet<>(
-            "time-to-grab",
-            "Time to grab",
-            "How long a heated or chilled part stays free in the air, and what is left of its growth on arrival.",
-            List.of(
-                    "Incropera et al., Fundamentals of Heat and Mass Transfer, 5.1 to 5.3: lumped cooling, radiation",
-                    "contact coefficient: order of magnitude, common practice, no source"),
-            GrabCase.class,
-            Grab.class,
-            TimeToGrab::work);
+                    "time-to-grab",
+                    "Time to grab",
+                    "How long a heated or chilled part stays free in the air, and what is left of its growth on arrival.",
+                    List.of(
+                            "Incropera et al., Fundamentals of Heat and Mass Transfer, 5.1 to 5.3: lumped cooling, radiation",
+                            "contact coefficient: order of magnitude, common practice, no source"),
+                    GrabCase.class,
+                    Grab.class,
+                    TimeToGrab::work)
+            .drawn(FitPictures::cooling);
 
     private static final String INCROPERA = "Incropera 5.1 to 5.3";
     private static final double STILL_AIR = 10;

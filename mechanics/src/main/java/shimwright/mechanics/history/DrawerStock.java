@@ -137,6 +137,9 @@ public final class DrawerStock {
             for (int i = 1; i < sets.length; i++) {
                 best = missing[i] > missing[best] ? i : best;
             }
+            if (missing[best] <= 0) {
+                return 0; // what is left of the sum is rounding
+            }
             sets[best]++;
             sum -= missing[best];
             missing[best] = 1 - demand.get(best).cumulativeProbability(sets[best]);

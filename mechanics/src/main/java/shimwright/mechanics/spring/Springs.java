@@ -21,13 +21,15 @@ public final class Springs {
     private static final double TIGHTEST = 3;
 
     static final Worksheet<SpringCase, SpringResult> SHEET = new Worksheet<>(
-            "spring",
-            "Spring",
-            "Rate, load, stress and set of a coil spring from its wire, coils and lengths; detent force from its ramp.",
-            List.of("Shigley, Mechanical Engineering Design, 10th ed., Eq. 10-1 to 10-13, Tables 10-1, 10-4 to 10-6"),
-            SpringCase.class,
-            SpringResult.class,
-            Springs::work);
+                    "spring",
+                    "Spring",
+                    "Rate, load, stress and set of a coil spring from its wire, coils and lengths; detent force from its ramp.",
+                    List.of(
+                            "Shigley, Mechanical Engineering Design, 10th ed., Eq. 10-1 to 10-13, Tables 10-1, 10-4 to 10-6"),
+                    SpringCase.class,
+                    SpringResult.class,
+                    Springs::work)
+            .drawn(SpringPictures::load);
 
     private Springs() {}
 

@@ -23,13 +23,14 @@ public final class BoltOrders {
     private static final int FEW = 8;
 
     static final Worksheet<BoltOrderCase, BoltOrderResult> SHEET = new Worksheet<>(
-            "bolt-order",
-            "Bolt order",
-            "Order and steps in which the bolts of a joint are tightened, from their count or their coordinates.",
-            List.of("ASME PCC-1, legacy cross pattern (from memory)", SHARES, MODEL),
-            BoltOrderCase.class,
-            BoltOrderResult.class,
-            BoltOrders::work);
+                    "bolt-order",
+                    "Bolt order",
+                    "Order and steps in which the bolts of a joint are tightened, from their count or their coordinates.",
+                    List.of("ASME PCC-1, legacy cross pattern (from memory)", SHARES, MODEL),
+                    BoltOrderCase.class,
+                    BoltOrderResult.class,
+                    BoltOrders::work)
+            .drawn((c, r) -> ThreadPictures.boltOrder(c));
 
     private BoltOrders() {}
 
@@ -124,7 +125,7 @@ public final class BoltOrders {
         return refusals;
     }
 
-    private static List<Integer> order(BoltOrderCase c, HolePattern pattern) {
+    static List<Integer> order(BoltOrderCase c, HolePattern pattern) {
         if (!c.order().isEmpty()) {
             return c.order().stream().map(number -> number - 1).toList();
         }

@@ -167,13 +167,14 @@ public final class BetweenPins {
 
     /** The worksheet. */
     static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "between-pins",
-            "Size between pins",
-            "Size between two pins or balls of a hub or inside gear from its space width, and the space width from the size.",
-            List.of(
-                    "ISO 21771-1:2022, dimensions over balls and pins",
-                    "ANSI B92.1-1996 and DIN 5480-1, the same geometry"),
-            Case.class,
-            Result.class,
-            BetweenPins::work);
+                    "between-pins",
+                    "Size between pins",
+                    "Size between two pins or balls of a hub or inside gear from its space width, and the space width from the size.",
+                    List.of(
+                            "ISO 21771-1:2022, dimensions over balls and pins",
+                            "ANSI B92.1-1996 and DIN 5480-1, the same geometry"),
+                    Case.class,
+                    Result.class,
+                    BetweenPins::work)
+            .drawn(ToothPictures::betweenPins);
 }

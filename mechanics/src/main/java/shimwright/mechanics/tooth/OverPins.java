@@ -162,13 +162,14 @@ public final class OverPins {
 
     /** The worksheet. */
     static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "over-pins",
-            "Size over pins",
-            "Size over two pins or balls of a shaft or gear from its tooth thickness, and the thickness from the size.",
-            List.of(
-                    "ISO 21771-1:2022, dimensions over balls and pins",
-                    "ANSI B92.1-1996 and DIN 5480-1, the same geometry"),
-            Case.class,
-            Result.class,
-            OverPins::work);
+                    "over-pins",
+                    "Size over pins",
+                    "Size over two pins or balls of a shaft or gear from its tooth thickness, and the thickness from the size.",
+                    List.of(
+                            "ISO 21771-1:2022, dimensions over balls and pins",
+                            "ANSI B92.1-1996 and DIN 5480-1, the same geometry"),
+                    Case.class,
+                    Result.class,
+                    OverPins::work)
+            .drawn(ToothPictures::overPins);
 }

@@ -276,11 +276,12 @@ public final class Ratios {
 
     /** The worksheet. */
     static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "ratios",
-            "Ratios and power flow",
-            "Ratios and steps of a gearbox from its tooth counts, and speeds and torques in the engaged gear.",
-            List.of(SOURCE),
-            Case.class,
-            Result.class,
-            Ratios::work);
+                    "ratios",
+                    "Ratios and power flow",
+                    "Ratios and steps of a gearbox from its tooth counts, and speeds and torques in the engaged gear.",
+                    List.of(SOURCE),
+                    Case.class,
+                    Result.class,
+                    Ratios::work)
+            .drawn(ToothPictures::ratios);
 }

@@ -168,11 +168,12 @@ public final class RoadSpeed {
 
     /** The worksheet. */
     static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "road-speed",
-            "Road speed",
-            "Road speed in a gear from engine speed, ratios and tire, and the teeth of the speedometer driven gear.",
-            List.of(SOURCE, "speedometer drive: common practice, no source"),
-            Case.class,
-            Result.class,
-            RoadSpeed::work);
+                    "road-speed",
+                    "Road speed",
+                    "Road speed in a gear from engine speed, ratios and tire, and the teeth of the speedometer driven gear.",
+                    List.of(SOURCE, "speedometer drive: common practice, no source"),
+                    Case.class,
+                    Result.class,
+                    RoadSpeed::work)
+            .drawn(ToothPictures::roadSpeed);
 }

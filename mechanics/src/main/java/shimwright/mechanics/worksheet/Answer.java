@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import shimwright.mechanics.diagram.Diagram;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -14,6 +15,7 @@ import shimwright.mechanics.working.Line;
  * What a worksheet answers at the door, in words and as data.
  *
  * @param sheet the worksheet
+ * @param given the case it answers
  * @param result its result record
  * @param working its lines
  * @param cautions its sentences to read
@@ -23,6 +25,7 @@ import shimwright.mechanics.working.Line;
  */
 public record Answer(
         Worksheet<?, ?> sheet,
+        Record given,
         Record result,
         List<Line> working,
         List<String> cautions,
@@ -38,12 +41,13 @@ public record Answer(
     /** Without draws. */
     public Answer(
             Worksheet<?, ?> sheet,
+            Record given,
             Record result,
             List<Line> working,
             List<String> cautions,
             Map<String, Budget> budgets,
             UnitSystem system) {
-        this(sheet, result, working, cautions, budgets, system, Optional.empty());
+        this(sheet, given, result, working, cautions, budgets, system, Optional.empty());
     }
 
     /** The same with draws; their cautions take the place of the advice to draw. */
@@ -51,7 +55,7 @@ public record Answer(
         List<String> all = new ArrayList<>(cautions);
         all.removeIf(caution -> caution.endsWith(Bend.ADVICE));
         all.addAll(draws.cautions());
-        return new Answer(sheet, result, working, all, budgets, system, Optional.of(draws));
+        return new Answer(sheet, given, result, working, all, budgets, system, Optional.of(draws));
     }
 
     /**
@@ -80,8 +84,18 @@ public record Answer(
         return json;
     }
 
-    /** One digit more than a result, so that the working can be followed. */
-    private String finely(Line line) {
+    /** The results in order, as a person reads them. */
+    public List<Shown> shown() {
+        return new Render(system, budgets).shown(sheet.outputs(), result, "");
+    }
+
+    /** What there is to look at; empty for a sheet without pictures. */
+    public List<Diagram> diagrams() {
+        return sheet.diagrams(given, result);
+    }
+
+    /** The value of a line of working: one digit more than a result, so that it can be followed. */
+    public String finely(Line line) {
         UnitSystem.Display display = system.display(line.kind());
         return Quantities.print(line.value(), display.unit(), display.decimals() + 1);
     }

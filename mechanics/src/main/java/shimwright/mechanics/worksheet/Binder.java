@@ -6,8 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -211,9 +209,7 @@ final class Binder {
     }
 
     static String choices(Field field) {
-        return Stream.of(field.type().getEnumConstants())
-                .map(constant -> Render.words((Enum<?>) constant))
-                .collect(Collectors.joining(", "));
+        return String.join(", ", field.choices());
     }
 
     private @Nullable Object text(Object raw, String place) {
@@ -273,7 +269,7 @@ final class Binder {
         for (int i = 0; i < inOrder.size(); i++) {
             Object part = inOrder.get(i);
             if (i >= field.children().size()) {
-                refuse(place, "more than " + field.children().size() + " parts given", "Order: " + order(field));
+                refuse(place, "more than " + field.children().size() + " parts given", "Order: " + field.order());
                 break;
             }
             if (part != null) {
@@ -281,10 +277,6 @@ final class Binder {
             }
         }
         return parts;
-    }
-
-    static String order(Field field) {
-        return field.children().stream().map(Field::name).collect(Collectors.joining(": "));
     }
 
     /** One plain value as text; also {@code {value, unit, u}} as an answer gives it, with k, nu, n, shared, form. Null, and a refusal, otherwise. */

@@ -1,7 +1,11 @@
 package shimwright.mechanics.worksheet;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -43,6 +47,30 @@ public record Field(
     /** The field of the entries of a list. */
     public Field entry() {
         return children.get(0);
+    }
+
+    /** The words of a choice, as they are typed and shown; empty where it is none. */
+    public List<String> choices() {
+        return shape == Shape.CHOICE
+                ? Stream.of(type.getEnumConstants())
+                        .map(constant -> Render.words((Enum<?>) constant))
+                        .toList()
+                : List.of();
+    }
+
+    /** How the parts of a record are typed in one line: {@code name: length: u}. */
+    public String order() {
+        return children.stream().map(Field::name).collect(Collectors.joining(": "));
+    }
+
+    /** The parts of a record typed in one line, by the names of its components; more parts than it has are left out. */
+    public Map<String, String> parts(String line) {
+        List<String> typed = ListText.fields(line);
+        Map<String, String> parts = new LinkedHashMap<>();
+        for (int i = 0; i < typed.size() && i < children.size(); i++) {
+            parts.put(children.get(i).name(), typed.get(i));
+        }
+        return parts;
     }
 
     /** Whether it must be given. */

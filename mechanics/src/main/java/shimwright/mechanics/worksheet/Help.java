@@ -56,9 +56,7 @@ public final class Help {
             out.append("  ").append(key).append("  ").append(field.meaning());
             out.append(" [").append(String.join("; ", notes(field, system))).append("]\n");
             if (field.shape() == Shape.LIST && field.entry().shape() == Shape.RECORD) {
-                out.append("    each entry: ")
-                        .append(Binder.order(field.entry()))
-                        .append("; entries between ;\n");
+                out.append("    each entry: ").append(field.entry().order()).append("; entries between ;\n");
                 inputs(field.entry().children(), "  ", system, out);
             }
         }

@@ -134,6 +134,36 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
         return choice(value);
     }
 
+    List<Shown> shown(List<Field> fields, Object record, String prefix) {
+        List<Shown> shown = new ArrayList<>();
+        for (Field field : fields) {
+            shown.add(shown(field, Records.get(record, field.name()), record, prefix + field.name()));
+        }
+        return shown;
+    }
+
+    private Shown shown(Field field, @Nullable Object value, Object record, String path) {
+        if (value instanceof Budget budget) {
+            return new Shown(field, path, "", budget.contributions(), List.of());
+        }
+        if (value instanceof List<?> list && field.entry().shape() == Shape.RECORD) {
+            List<List<Shown>> entries = new ArrayList<>();
+            list.forEach(item -> entries.add(shown(field.entry().children(), item, path + "[].")));
+            return new Shown(field, path, list.isEmpty() ? "none" : "", List.of(), entries);
+        }
+        if (value instanceof List<?> list) {
+            List<String> items = new ArrayList<>();
+            list.forEach(item -> items.add(text(field.entry(), item, record, "")));
+            return new Shown(field, path, items.isEmpty() ? "none" : String.join(", ", items), List.of(), List.of());
+        }
+        if (field.shape() == Shape.RECORD && value != null) {
+            return new Shown(field, path, "", List.of(), List.of(shown(field.children(), value, path + ".")));
+        }
+        Budget budget = budgets.get(path);
+        List<Contribution> parts = budget != null && budget.u() > 0 ? budget.contributions() : List.of();
+        return new Shown(field, path, text(field, value, record, path), parts, List.of());
+    }
+
     void text(List<Field> fields, Object record, String indent, String prefix, StringBuilder out) {
         for (Field field : fields) {
             Object value = Records.get(record, field.name());

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import shimwright.mechanics.diagram.Diagram;
 import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -20,6 +22,7 @@ import shimwright.mechanics.working.Worked;
  * @param caseType the input record, every component with {@link Input}
  * @param resultType the output record, every component with {@link Output}
  * @param compute the pure function; total over the annotated ranges
+ * @param pictures what there is to look at, from the case and its result; never throws for what compute has answered
  */
 public record Worksheet<C extends Record, R extends Record>(
         String name,
@@ -28,7 +31,20 @@ public record Worksheet<C extends Record, R extends Record>(
         List<String> sources,
         Class<C> caseType,
         Class<R> resultType,
-        Function<C, Outcome<Worked<R>>> compute) {
+        Function<C, Outcome<Worked<R>>> compute,
+        BiFunction<C, R, List<Diagram>> pictures) {
+    /** A worksheet that draws nothing; the components as of the record. */
+    public Worksheet(
+            String name,
+            String title,
+            String doc,
+            List<String> sources,
+            Class<C> caseType,
+            Class<R> resultType,
+            Function<C, Outcome<Worked<R>>> compute) {
+        this(name, title, doc, sources, caseType, resultType, compute, (c, r) -> List.of());
+    }
+
     public Worksheet {
         sources = List.copyOf(sources);
         if (!name.matches("[a-z][a-z0-9-]*") || title.isBlank() || !doc.endsWith(".") || sources.isEmpty()) {
@@ -36,6 +52,16 @@ public record Worksheet<C extends Record, R extends Record>(
         }
         Fields.inputs(caseType);
         Fields.outputs(resultType);
+    }
+
+    /** The same worksheet with pictures. */
+    public Worksheet<C, R> drawn(BiFunction<C, R, List<Diagram>> draw) {
+        return new Worksheet<>(name, title, doc, sources, caseType, resultType, compute, draw);
+    }
+
+    /** What there is to look at, of a case and its result. */
+    List<Diagram> diagrams(Record given, Record result) {
+        return pictures.apply(caseType.cast(given), resultType.cast(result));
     }
 
     /** What it needs, in order. */
@@ -86,7 +112,7 @@ public record Worksheet<C extends Record, R extends Record>(
     public Outcome<Answer> answer(Bound<C> bound, UnitSystem system) {
         return compute.apply(bound.value())
                 .flatMap(worked -> Propagation.of(this, bound, worked.result())
-                        .flatMap(propagated -> finished(worked, propagated, system)));
+                        .flatMap(propagated -> finished(bound.value(), worked, propagated, system)));
     }
 
     /** The same with draws beside the first order; refused where nothing is in doubt, see {@link Simulation}. */
@@ -94,13 +120,13 @@ public record Worksheet<C extends Record, R extends Record>(
         return read(given, system)
                 .flatMap(bound -> compute.apply(bound.value())
                         .flatMap(worked -> Propagation.of(this, bound, worked.result())
-                                .flatMap(propagated -> finished(worked, propagated, system)
+                                .flatMap(propagated -> finished(bound.value(), worked, propagated, system)
                                         .flatMap(answer -> Simulation.of(
                                                         this, bound, worked.result(), propagated, sampling)
                                                 .map(answer::with)))));
     }
 
-    private Outcome<Answer> finished(Worked<R> worked, Propagation propagated, UnitSystem system) {
+    private Outcome<Answer> finished(C given, Worked<R> worked, Propagation propagated, UnitSystem system) {
         boolean finite = worked.working().stream().allMatch(line -> Double.isFinite(line.value()));
         if (!finite || !Render.finite(outputs(), worked.result())) {
             return Outcome.refused(
@@ -110,6 +136,7 @@ public record Worksheet<C extends Record, R extends Record>(
         cautions.addAll(propagated.cautions());
         return Outcome.ok(new Answer(
                 this,
+                given,
                 worked.result(),
                 worked.working(),
                 cautions.stream().distinct().toList(),

@@ -16,6 +16,7 @@ import org.hipparchus.linear.LUDecomposition;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.fit.PressFit.Strength;
 import shimwright.mechanics.measure.Budget;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
 
@@ -96,6 +97,15 @@ class InterferenceTest {
         assertThat(one.curve()).isSortedAccordingTo((p, q) -> Double.compare(p.high(), q.high()));
         assertThat(one.curve().get(5).high()).isCloseTo(one.pressForceHigh(), within(1e-9));
         assertThat(one.torque()).isCloseTo(one.axialForce() * 0.02, within(1e-9));
+    }
+
+    @Test
+    void aShaftBoredOutToTheJointIsRefusedAlsoWhereTheShaftIsLarger() {
+        Map<String, String> given = Sheets.changed(
+                Interference.SHEET, "bore", mm(1), "diameter", mm(1.005), "hubOutside", mm(9), "shaftBore", mm(1));
+        assertThat(Interference.SHEET.answer(given, UnitSystem.METRIC).refusals())
+                .extracting(Refusal::place)
+                .contains("shaftBore");
     }
 
     @Property(tries = 150)

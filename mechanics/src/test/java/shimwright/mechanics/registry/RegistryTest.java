@@ -9,6 +9,7 @@ import java.util.Random;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.constraints.Size;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -52,10 +53,16 @@ class RegistryTest {
         assertThat(Registry.find("flux")).isEmpty();
     }
 
-    @Property(tries = 150)
-    void inputsWithinTheirRangesGiveFiniteAnswersOrSentences(@ForAll long seed) {
-        for (Worksheet<?, ?> sheet : Registry.all()) {
-            Random random = new Random(seed);
+    /** How many inputs: enough for every run, or as many as -Dshimwright.fuzz asks for. */
+    private static final int FUZZ = Integer.getInteger("shimwright.fuzz", 10_000);
+
+    private static final long SEED = Long.getLong("shimwright.fuzz.seed", 20_260_125L);
+
+    @Test
+    void inputsWithinTheirRangesGiveFiniteAnswersOrSentences() {
+        Random random = new Random(SEED);
+        for (int i = 0; i < FUZZ * 6 / 10; i++) {
+            Worksheet<?, ?> sheet = Registry.all().get(i % Registry.all().size());
             Map<String, Object> given = new LinkedHashMap<>();
             for (Field field : sheet.inputs()) {
                 if (field.needed() || random.nextInt(3) > 0) {
@@ -66,17 +73,32 @@ class RegistryTest {
         }
     }
 
-    @Property(tries = 100)
-    void anyTextIsAnsweredOrRefused(@ForAll List<String> texts, @ForAll long seed) {
-        Random random = new Random(seed);
-        for (Worksheet<?, ?> sheet : Registry.all()) {
+    /** The worked example with one or two inputs changed: most of these are answered, and come near every edge. */
+    @Test
+    void examplesWithAnInputChangedGiveFiniteAnswersOrSentences() {
+        Random random = new Random(SEED);
+        for (int i = 0; i < FUZZ * 3 / 10; i++) {
+            Worksheet<?, ?> sheet = Registry.all().get(i % Registry.all().size());
             Map<String, Object> given = new LinkedHashMap<>(sheet.example());
-            for (String text : texts) {
-                List<Field> fields = sheet.inputs();
-                given.put(fields.get(random.nextInt(fields.size())).name(), text);
+            for (int change = random.nextInt(2); change < 2; change++) {
+                Field field = sheet.inputs().get(random.nextInt(sheet.inputs().size()));
+                given.keySet().removeIf(key -> key.startsWith(field.name() + "."));
+                given.put(field.name(), Inputs.within(field, random));
             }
             answered(sheet, given);
         }
+    }
+
+    @Property(tries = 1000)
+    void anyTextIsAnsweredOrRefused(@ForAll @Size(max = 5) List<String> texts, @ForAll long seed) {
+        Random random = new Random(seed);
+        Worksheet<?, ?> sheet = Registry.all().get(random.nextInt(Registry.all().size()));
+        Map<String, Object> given = new LinkedHashMap<>(sheet.example());
+        for (String text : texts) {
+            List<Field> fields = sheet.inputs();
+            given.put(fields.get(random.nextInt(fields.size())).name(), text);
+        }
+        answered(sheet, given);
     }
 
     private static void answered(Worksheet<?, ?> sheet, Map<String, Object> given) {
@@ -99,6 +121,8 @@ class RegistryTest {
 
     private static void whole(Answer answer) {
         assertThat(answer.text()).isNotBlank().doesNotContain("NaN", "Infinity");
+        assertThat(answer.shown()).hasSameSizeAs(answer.sheet().outputs());
+        assertThat(answer.diagrams()).allMatch(diagram -> !diagram.title().isBlank());
         plain(answer.json(), answer.sheet().name());
         assertThat(answer.json().toString()).doesNotContain("NaN", "Infinity");
     }

@@ -63,6 +63,32 @@ public sealed interface Entry {
     /** A step was done. */
     record StepDone(String step, String note) implements OfJob {}
 
+    /** A step was done although steps that it waits for were not, and why; it stands done. */
+    record StepJumped(String step, String reason) implements OfJob {}
+
+    /** A step is left out of this job, and why; who waits for it waits for what it waited for. */
+    record StepLeftOut(String step, String reason) implements OfJob {}
+
+    /** A step that was left out is to be done after all. */
+    record StepTakenUp(String step, String reason) implements OfJob {}
+
+    /**
+     * A step of this job's own, which the unit file does not have.
+     *
+     * @param duration s
+     * @param after steps to be done before it
+     * @param before steps that wait for it
+     */
+    record StepAdded(
+            String step,
+            String todo,
+            String at,
+            double duration,
+            List<String> after,
+            List<String> before,
+            String reason)
+            implements OfJob {}
+
     /** A step cannot be done now, and why. */
     record StepCannot(String step, String reason) implements OfJob {}
 

@@ -17,6 +17,9 @@ public final class Fold {
     private final Map<String, Said<Entry.Judged>> judged = new LinkedHashMap<>();
     private final Map<String, Said<Entry.ChoiceTaken>> choices = new LinkedHashMap<>();
     private final Map<String, Said<Entry.StepDone>> done = new LinkedHashMap<>();
+    private final Map<String, Said<Entry.StepJumped>> jumped = new LinkedHashMap<>();
+    private final Map<String, Said<Entry.StepLeftOut>> leftOut = new LinkedHashMap<>();
+    private final Map<String, Said<Entry.StepAdded>> added = new LinkedHashMap<>();
     private final Map<String, Said<Entry.StepCannot>> cannot = new LinkedHashMap<>();
     private final Map<String, Said<Entry.CheckRead>> checks = new LinkedHashMap<>();
     private final Map<String, Said<Entry.HoldOverruled>> holdsOverruled = new LinkedHashMap<>();
@@ -60,7 +63,7 @@ public final class Fold {
 
     private void take(Kept kept) {
         if (kept.body() instanceof Entry.OfJob entry) {
-            if (!takeStory(kept, entry)) {
+            if (!takeStory(kept, entry) && !takeStep(kept, entry)) {
                 takeBuild(kept, entry);
             }
         }
@@ -87,16 +90,34 @@ public final class Fold {
         return true;
     }
 
-    private void takeBuild(Kept kept, Entry.OfJob entry) {
-        if (entry instanceof Entry.ChoiceTaken e) {
-            choices.put(e.choice(), said(kept, e));
-        } else if (entry instanceof Entry.StepDone e) {
+    private boolean takeStep(Kept kept, Entry.OfJob entry) {
+        if (entry instanceof Entry.StepDone e) {
             cannot.remove(e.step());
             done.put(e.step(), said(kept, e));
+        } else if (entry instanceof Entry.StepJumped e) {
+            cannot.remove(e.step());
+            jumped.put(e.step(), said(kept, e));
+            done.put(e.step(), said(kept, new Entry.StepDone(e.step(), e.reason())));
         } else if (entry instanceof Entry.StepCannot e) {
             cannot.put(e.step(), said(kept, e));
         } else if (entry instanceof Entry.StepUndone e) {
             undone(e.step());
+        } else if (entry instanceof Entry.StepLeftOut e) {
+            cannot.remove(e.step());
+            leftOut.put(e.step(), said(kept, e));
+        } else if (entry instanceof Entry.StepTakenUp e) {
+            leftOut.remove(e.step());
+        } else if (entry instanceof Entry.StepAdded e) {
+            added.put(e.step(), said(kept, e));
+        } else {
+            return false;
+        }
+        return true;
+    }
+
+    private void takeBuild(Kept kept, Entry.OfJob entry) {
+        if (entry instanceof Entry.ChoiceTaken e) {
+            choices.put(e.choice(), said(kept, e));
         } else if (entry instanceof Entry.CheckRead e) {
             checks.put(e.step() + "/" + e.check(), said(kept, e));
         } else if (entry instanceof Entry.HoldOverruled e) {
@@ -123,6 +144,7 @@ public final class Fold {
     /** What a step's hold point was passed on goes with the step: redone, it is read anew. */
     private void undone(String step) {
         done.remove(step);
+        jumped.remove(step);
         holdsOverruled.remove(step);
         checks.values().removeIf(read -> read.what().step().equals(step));
     }
@@ -151,6 +173,9 @@ public final class Fold {
                 Collections.unmodifiableMap(judged),
                 Collections.unmodifiableMap(choices),
                 Collections.unmodifiableMap(done),
+                Collections.unmodifiableMap(jumped),
+                Collections.unmodifiableMap(leftOut),
+                Collections.unmodifiableMap(added),
                 Collections.unmodifiableMap(cannot),
                 Collections.unmodifiableMap(checks),
                 Collections.unmodifiableMap(holdsOverruled),

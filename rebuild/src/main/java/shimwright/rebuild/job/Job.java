@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import shimwright.rebuild.unit.Step;
 import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.Unit;
 
 /**
  * A job as its entries make it; every map keeps the order of the log.
@@ -22,6 +24,9 @@ import shimwright.rebuild.unit.Step.Phase;
  * @param judged the latest verdict, by wear limit or, without one, by item
  * @param choices side taken, by choice
  * @param done steps that stand done, each with the entry that says so
+ * @param jumped steps that stand done although steps they wait for were not
+ * @param leftOut steps left out of this job
+ * @param added steps of this job's own
  * @param cannot steps that could not be done when last tried and are not done since
  * @param checks the latest reading of each check, by "step/check"; gone with a step that was undone
  * @param holdsOverruled hold points passed by decision, by step
@@ -45,6 +50,9 @@ public record Job(
         Map<String, Said<Entry.Judged>> judged,
         Map<String, Said<Entry.ChoiceTaken>> choices,
         Map<String, Said<Entry.StepDone>> done,
+        Map<String, Said<Entry.StepJumped>> jumped,
+        Map<String, Said<Entry.StepLeftOut>> leftOut,
+        Map<String, Said<Entry.StepAdded>> added,
         Map<String, Said<Entry.StepCannot>> cannot,
         Map<String, Said<Entry.CheckRead>> checks,
         Map<String, Said<Entry.HoldOverruled>> holdsOverruled,
@@ -77,6 +85,21 @@ public record Job(
         Map<String, String> sides = new LinkedHashMap<>();
         choices.forEach((choice, said) -> sides.put(choice, said.what().side()));
         return sides;
+    }
+
+    /** The unit as this job builds it: the file's, without the steps left out and with the job's own. */
+    public Unit unit(Unit file) {
+        if (leftOut.isEmpty() && added.isEmpty()) {
+            return file;
+        }
+        List<Step> own = new ArrayList<>();
+        List<List<String>> before = new ArrayList<>();
+        added.values().forEach(said -> {
+            Entry.StepAdded e = said.what();
+            own.add(Step.own(e.step(), e.todo(), e.at(), e.duration(), e.after()));
+            e.before().forEach(later -> before.add(List.of(e.step(), later)));
+        });
+        return file.tailored(own, before, List.copyOf(leftOut.keySet()));
     }
 
     /** When each step that stands done was done. */
@@ -132,6 +155,15 @@ public record Job(
                 .forEach(said -> sentences.add("Hold point " + said.what().hold() + " at step "
                         + said.what().step() + " passed by " + said.by() + ": "
                         + said.what().reason()));
+        jumped.values()
+                .forEach(said -> sentences.add("Step " + said.what().step() + " done before a step it waits for, by "
+                        + said.by() + ": " + said.what().reason()));
+        leftOut.values()
+                .forEach(said -> sentences.add("Step " + said.what().step() + " left out by " + said.by() + ": "
+                        + said.what().reason()));
+        added.values()
+                .forEach(said -> sentences.add("Step " + said.what().step() + " added by " + said.by() + " ("
+                        + said.what().todo() + "): " + said.what().reason()));
         chosen.values().forEach(said -> {
             if (!said.what().overruledBecause().isBlank()) {
                 sentences.add("Pack of clearance " + said.what().clearance() + " chosen by " + said.by()

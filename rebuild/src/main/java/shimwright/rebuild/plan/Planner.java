@@ -1,109 +1,152 @@
 package shimwright.rebuild.plan;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.plan.lawful.Lawful;
+import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.search.Answer;
+import shimwright.rebuild.plan.search.Budget;
+import shimwright.rebuild.plan.search.Search;
+import shimwright.rebuild.plan.search.Watch;
 import shimwright.rebuild.unit.Step;
 import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.UnitType.HoldPoint;
 import shimwright.rebuild.unit.UnitType.Window;
 
 /**
- * Lays the steps ahead in a lawful order: every step after all it waits for, an open window closed before anything else
- * is begun, otherwise at the station where the case stands, otherwise as the unit file lists them. The same unit, choices
- * and steps done always give the same plan.
+ * The best lawful order of the steps ahead: of least working time, turning over, walking, laying out of tools, waiting and
+ * risk of late finds together. Every plan is followed by the independent check before it is handed out. The same unit,
+ * choices, steps done, budget and hint always give the same plan.
  */
 public final class Planner {
     private Planner() {}
+
+    /**
+     * The plan from here, within the small budget of a page, no times known.
+     *
+     * @param unit resolved unit
+     * @param taken side by choice
+     * @param done steps that stand done, in whatever order
+     * @return refused where the steps wait for each other in a circle, named in their words, or no order keeps a window
+     */
+    public static Outcome<Plan> lay(Unit unit, Map<String, String> taken, Set<String> done) {
+        return lay(unit, taken, Present.of(done), Budget.page(), Watch.nobody(), List.of());
+    }
 
     /**
      * The plan from here.
      *
      * @param unit resolved unit
      * @param taken side by choice
-     * @param done steps that stand done, in whatever order
-     * @return refused where the steps wait for each other in a circle, named in their words
+     * @param present what is done and on its way
+     * @param budget how long to look
+     * @param watch who looks on and may stop
+     * @param hint steps of the plan before, which stays unless a better one is found
+     * @return refused where the steps wait for each other in a circle, named in their words, or no order keeps a window that
+     *     is not open yet
      */
-    public static Outcome<Plan> lay(Unit unit, Map<String, String> taken, Set<String> done) {
+    public static Outcome<Plan> lay(
+            Unit unit, Map<String, String> taken, Present present, Budget budget, Watch watch, List<String> hint) {
         Order order = Order.of(unit, taken);
-        List<Step> ahead = new ArrayList<>();
-        Set<String> gone = new LinkedHashSet<>(done);
-        Set<String> todo = new LinkedHashSet<>(order.steps().keySet());
-        todo.removeAll(done);
-        String station = stationOf(order, done);
-        while (!todo.isEmpty()) {
-            List<Step> free = todo.stream()
-                    .map(id -> step(order, id))
-                    .filter(step -> order.free(step.id(), gone))
-                    .toList();
-            if (free.isEmpty()) {
-                return circle(order, todo, gone);
-            }
-            Set<String> urgent = urgent(unit, order, gone);
-            String at = station;
-            Step next = free.stream()
-                    .min(Comparator.<Step>comparingInt(s -> urgent.contains(s.id()) ? 0 : 1)
-                            .thenComparingInt(s -> s.at().equals(at) ? 0 : 1))
-                    .orElseThrow();
-            ahead.add(next);
-            gone.add(next.id());
-            todo.remove(next.id());
-            station = next.at();
+        Problem problem = Brief.of(unit, order, present, Set.of());
+        Outcome<Answer> answer = Search.best(problem, budget, watch, hint);
+        if (answer.isOk() || problem.start().open().isEmpty()) {
+            return answer.map(found -> plan(unit, order, present, problem, found, List.of()));
         }
+        Set<String> late = Set.copyOf(problem.start().open().keySet());
+        Problem passed = Brief.of(unit, order, present, late);
+        List<Window> windows = unit.type().windows().stream()
+                .filter(w -> late.contains(w.id()))
+                .toList();
+        return Search.best(passed, budget, watch, hint)
+                .map(found -> plan(unit, order, present, passed, found, windows));
+    }
+
+    /** The problem behind a plan, as data, for whoever wants to solve it otherwise. */
+    public static Problem problem(Unit unit, Map<String, String> taken, Present present) {
+        return Brief.of(unit, Order.of(unit, taken), present, Set.of());
+    }
+
+    private static Plan plan(
+            Unit unit, Order order, Present present, Problem problem, Answer answer, List<Window> late) {
+        List<String> faults = Lawful.faults(problem, answer.order(), answer.cost());
+        if (!faults.isEmpty()) {
+            throw new IllegalStateException("an unlawful plan was found: " + String.join("; ", faults));
+        }
+        List<Step> ahead = answer.order().stream()
+                .map(id -> Objects.requireNonNull(order.steps().get(id)))
+                .toList();
         int total = order.steps().size();
         double minutes = ahead.stream().mapToDouble(Step::duration).sum() / 60;
-        return Outcome.ok(new Plan(total, total - ahead.size(), List.copyOf(ahead), minutes));
+        return new Plan(
+                total,
+                total - ahead.size(),
+                ahead,
+                minutes,
+                answer.cost(),
+                answer.bound(),
+                answer.proven(),
+                Reasons.of(unit, order, problem, answer.order(), answer.cost().total()),
+                broken(order, present),
+                late,
+                remarks(unit, order, present));
     }
 
-    private static Step step(Order order, String id) {
-        Step step = order.steps().get(id);
-        if (step == null) {
-            throw new IllegalStateException("no step " + id);
-        }
-        return step;
-    }
-
-    private static String stationOf(Order order, Set<String> done) {
-        String station = "";
-        for (String id : done) {
-            Step step = order.steps().get(id);
-            station = step == null ? station : step.at();
-        }
-        return station;
-    }
-
-    /** Steps that lead to the closing of a window that is open. */
-    private static Set<String> urgent(Unit unit, Order order, Set<String> gone) {
-        Set<String> urgent = new LinkedHashSet<>();
-        for (Window window : unit.type().windows()) {
-            boolean open = gone.contains(window.opens()) && !gone.contains(window.closes());
-            if (open && !window.closes().isBlank() && order.steps().containsKey(window.closes())) {
-                urgent.add(window.closes());
-                urgent.addAll(order.leadingTo(window.closes()));
+    private static List<Broken> broken(Order order, Present present) {
+        List<Broken> broken = new ArrayList<>();
+        Set<String> before = new LinkedHashSet<>();
+        Set<String> all = Set.copyOf(present.done());
+        for (String id : order.steps().keySet()) {
+            if (all.contains(id) && !present.inOrder()) {
+                missing(order, id, all, all, broken);
             }
         }
-        urgent.removeAll(gone);
-        return urgent;
+        for (String id : present.done()) {
+            if (present.inOrder() && order.steps().containsKey(id)) {
+                missing(order, id, before, all, broken);
+            }
+            before.add(id);
+        }
+        return List.copyOf(broken);
     }
 
-    private static Outcome<Plan> circle(Order order, Set<String> todo, Set<String> gone) {
-        List<String> path = new ArrayList<>();
-        String at = todo.iterator().next();
-        while (!path.contains(at)) {
-            path.add(at);
-            at = order.waitsFor(at, gone).keySet().iterator().next().id();
+    private static void missing(Order order, String id, Set<String> before, Set<String> all, List<Broken> broken) {
+        order.waitsFor(id, before)
+                .forEach((needed, why) -> broken.add(new Broken(
+                        Objects.requireNonNull(order.steps().get(id)), needed, why, all.contains(needed.id()))));
+    }
+
+    private static List<String> remarks(Unit unit, Order order, Present present) {
+        List<String> remarks = new ArrayList<>();
+        if (unit.type().turnOver().isEmpty()) {
+            remarks.add("The unit file gives no times for turning over, so they are not priced.");
         }
-        List<String> circle = path.subList(path.indexOf(at), path.size());
-        String words = circle.stream()
-                .map(id -> id + " (" + step(order, id).todo() + ")")
-                .collect(Collectors.joining(" waits for "));
-        return Outcome.refused(
-                "plan",
-                "these steps wait for each other: " + words + " waits for " + at,
-                "Take another side of a choice, or mend the unit file");
+        if (unit.type().toolTimes().isEmpty()) {
+            remarks.add("The unit file gives no times for laying out tools, so they are not priced.");
+        }
+        if (unit.type().stationChange() == 0) {
+            remarks.add("The unit file gives no time for changing the station, so it is not priced.");
+        }
+        List<String> unpriced = order.steps().values().stream()
+                .map(Step::hold)
+                .filter(id -> !id.isEmpty())
+                .distinct()
+                .filter(id -> chance(unit.holdPoint(id)) == 0)
+                .toList();
+        if (!unpriced.isEmpty()) {
+            remarks.add("Without a chance in the unit file no late find is priced for hold points "
+                    + String.join(", ", unpriced) + ".");
+        }
+        Timing.unknown(unit, order, present).ifPresent(remarks::add);
+        return List.copyOf(remarks);
+    }
+
+    private static double chance(HoldPoint hold) {
+        return hold.chance();
     }
 }

@@ -1,13 +1,11 @@
 package shimwright.rebuild.rules;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Fold;
@@ -19,7 +17,6 @@ import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Planner;
 import shimwright.rebuild.unit.Step;
 import shimwright.rebuild.unit.Step.Phase;
-import shimwright.rebuild.unit.Step.Why;
 import shimwright.rebuild.unit.Unit;
 import shimwright.rebuild.unit.UnitType.Choice;
 
@@ -31,11 +28,11 @@ public final class Rules {
      * Every reason why the entry cannot be kept now.
      *
      * @param stream the job's entries
-     * @param unit the job's unit
+     * @param file the job's unit as its file has it
      * @param shop drawer and gauges
      * @param entry what is to be kept
      */
-    public static List<Refusal> check(List<Kept> stream, Unit unit, Shop shop, Entry.OfJob entry) {
+    public static List<Refusal> check(List<Kept> stream, Unit file, Shop shop, Entry.OfJob entry) {
         Optional<Job> found = Fold.job(stream);
         if (entry instanceof Entry.JobOpened) {
             return found.isEmpty()
@@ -55,11 +52,10 @@ public final class Rules {
                     "this unit was handed back and its record stands",
                     "Add a note or a follow-up, or open a new job");
         }
-        if (entry instanceof Entry.StepDone e) {
-            return stepDone(job, unit, shop, e.step());
-        }
-        if (entry instanceof Entry.StepUndone e) {
-            return stepUndone(job, unit, e.step());
+        Unit unit = job.unit(file);
+        Optional<List<Refusal>> ofStep = StepRules.check(job, unit, shop, entry);
+        if (ofStep.isPresent()) {
+            return ofStep.get();
         }
         if (entry instanceof Entry.PackIn e) {
             return known(unit, e.clearance());
@@ -85,48 +81,8 @@ public final class Rules {
         return List.of();
     }
 
-    /** A step's order without its full stop, to stand within a sentence. */
-    private static String plain(String order) {
-        return order.endsWith(".") ? order.substring(0, order.length() - 1) : order;
-    }
-
-    private static List<Refusal> one(String place, String fact, String hint) {
+    static List<Refusal> one(String place, String fact, String hint) {
         return List.of(new Refusal(place, fact, hint));
-    }
-
-    private static List<Refusal> stepDone(Job job, Unit unit, Shop shop, String id) {
-        Order order = Order.of(unit, job.sides());
-        Step step = order.steps().get(id);
-        if (step == null) {
-            return one("step " + id, "this unit has no such step with the choices taken", "Go back to the build page");
-        }
-        if (job.stepsDone().contains(id)) {
-            return one("step " + id, "this step is already done", "");
-        }
-        List<Refusal> refusals = new ArrayList<>();
-        Map<Step, Why> waiting = order.waitsFor(id, job.stepsDone());
-        if (!waiting.isEmpty()) {
-            refusals.add(new Refusal(
-                    "step " + id,
-                    "it waits for " + named(waiting.keySet()),
-                    "Do these first, or mark them done if they are"));
-        }
-        refusals.addAll(Holds.open(job, unit, shop, step));
-        return refusals;
-    }
-
-    private static List<Refusal> stepUndone(Job job, Unit unit, String id) {
-        if (!job.stepsDone().contains(id)) {
-            return one("step " + id, "this step is not done", "");
-        }
-        Order order = Order.of(unit, job.sides());
-        List<Step> on = order.waiting(id).stream()
-                .filter(step -> job.stepsDone().contains(step.id()))
-                .toList();
-        if (on.isEmpty()) {
-            return List.of();
-        }
-        return one("step " + id, "done after it and standing on it: " + named(on), "Undo these first");
     }
 
     private static List<Refusal> known(Unit unit, String clearance) {
@@ -144,18 +100,12 @@ public final class Rules {
         if (reading.isEmpty() || reading.stream().anyMatch(step -> order.free(step.id(), job.stepsDone()))) {
             return known(unit, clearance);
         }
-        String names =
-                named(order.waitsFor(reading.get(0).id(), job.stepsDone()).keySet());
+        String names = StepRules.named(
+                order.waitsFor(reading.get(0).id(), job.stepsDone()).keySet());
         return one(
                 "clearance " + clearance,
                 "its reading waits for " + names,
                 "Do these first, or mark them done if they are");
-    }
-
-    private static String named(Collection<Step> steps) {
-        return steps.stream()
-                .map(step -> step.id() + " (" + plain(step.todo()) + ")")
-                .collect(Collectors.joining("; "));
     }
 
     private static List<Refusal> struck(Job job, Entry.RoundStruck e) {

@@ -36,6 +36,9 @@ public record Item(
         @Field(value = "always renewed when it has been out", absent = "false")
         boolean renew,
 
+        @Field(value = "goes in across its axis, from the side", absent = "false")
+        boolean sideways,
+
         @Field(value = "material", absent = "", refersTo = "materials")
         String material,
 

@@ -1,5 +1,6 @@
 package shimwright.rebuild.unit;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -29,6 +30,9 @@ public record Step(
 
         @Field(value = "what undoing it costs", absent = "free")
         Undo undo,
+
+        @Field(value = "time to undo it, without what stands on it", kind = Kind.TIME, absent = "0 s")
+        double undoTime,
 
         @Field(value = "what undoing it destroys, by name", absent = "[]")
         List<String> destroys,
@@ -134,6 +138,41 @@ public record Step(
         SOLVENT,
         CHEMICAL,
         EDGE
+    }
+
+    /**
+     * A step of a job's own that the unit file does not have: one person, undone freely, waiting by habit.
+     *
+     * @param duration s
+     */
+    public static Step own(String id, String todo, String at, double duration, List<String> after) {
+        Map<String, Why> needs = new LinkedHashMap<>();
+        after.forEach(step -> needs.put(step, Why.HABIT));
+        return new Step(
+                id,
+                todo,
+                at,
+                Map.copyOf(needs),
+                Map.of(),
+                duration,
+                List.of(),
+                Undo.FREE,
+                0,
+                List.of(),
+                "",
+                "",
+                "",
+                "",
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                "",
+                Phase.NONE,
+                List.of(),
+                1,
+                Set.of());
     }
 
     /** True where undoing the step destroys something: a one-way step. */

@@ -24,6 +24,8 @@ final class StepSense {
         UnitType type = ground.type();
         type.steps().stream().filter(ground::sound).forEach(this::step);
         type.choices().stream().filter(ground::sound).forEach(this::choice);
+        type.holdPoints().stream().filter(ground::sound).forEach(this::chance);
+        setUps(type);
         if (type.steps().stream().allMatch(ground::sound)) {
             used();
         }
@@ -34,6 +36,7 @@ final class StepSense {
 
     private void step(Step step) {
         ground.within(step, "duration", step.duration(), 1, 24 * 3600, Kind.TIME);
+        ground.within(step, "undo_time", step.undoTime(), 0, 24 * 3600, Kind.TIME);
         ground.within(step, "persons", step.persons(), 1, 6, Kind.NUMBER);
         if ((step.undo() == Undo.DESTROYS) == step.destroys().isEmpty()) {
             ground.fault(
@@ -68,6 +71,23 @@ final class StepSense {
                         Spelling.hint(reason, ground.type().reasons().keySet(), "reasons"));
             }
         });
+    }
+
+    private void chance(HoldPoint hold) {
+        ground.within(hold, "chance", hold.chance(), 0, 1, Kind.NUMBER);
+        if ((hold.chance() > 0) == hold.reopens().isEmpty()) {
+            ground.fault(
+                    hold,
+                    hold.reopens().isEmpty() ? "chance" : "reopens",
+                    "chance and reopens belong together",
+                    "Write chance: 0.05 and reopens: [what is done again], or neither");
+        }
+    }
+
+    private void setUps(UnitType type) {
+        type.toolTimes().values().forEach(time -> ground.within(type, "tool_times", time, 0, 24 * 3600, Kind.TIME));
+        ground.within(type, "station_change", type.stationChange(), 0, 3600, Kind.TIME);
+        type.heavy().values().forEach(factor -> ground.within(type, "heavy", factor, 1, 10, Kind.NUMBER));
     }
 
     private void choice(Choice choice) {

@@ -13,8 +13,10 @@ import java.util.function.Predicate;
 import shimwright.rebuild.unit.Clearance.Position;
 import shimwright.rebuild.unit.Step.Phase;
 import shimwright.rebuild.unit.Step.Why;
+import shimwright.rebuild.unit.UnitType.Choice;
 import shimwright.rebuild.unit.UnitType.HoldPoint;
 import shimwright.rebuild.unit.UnitType.Material;
+import shimwright.rebuild.unit.UnitType.Side;
 import shimwright.rebuild.unit.UnitType.Station;
 import shimwright.rebuild.unit.UnitType.Variant;
 import shimwright.rebuild.unit.UnitType.Window;
@@ -27,6 +29,33 @@ import shimwright.rebuild.unit.UnitType.Window;
  * @param variant the variant's letter
  */
 public record Unit(UnitType type, String variant) {
+
+    /**
+     * The same unit as one job builds it: with further steps, and with steps left out by one more choice that is always
+     * taken. A step left out stays known by its id.
+     *
+     * @param more further steps
+     * @param before pairs of steps, first before second
+     * @param leftOut ids of steps that are not done
+     */
+    public Unit tailored(List<Step> more, List<List<String>> before, List<String> leftOut) {
+        Side side = new Side(before, List.of(), leftOut, 0, "What this job leaves out or adds.");
+        Choice own = new Choice("this-job", "what this job leaves out or adds", Map.of("so", side), "so");
+        Object[] values = Component.of(UnitType.class).stream()
+                .map(component -> switch (component.key()) {
+                    case "steps" -> joined(type.steps(), more);
+                    case "choices" -> joined(type.choices(), List.of(own));
+                    default -> component.in(type);
+                })
+                .toArray();
+        return new Unit(Component.make(UnitType.class, values), variant);
+    }
+
+    private static <T> List<T> joined(List<T> some, List<T> more) {
+        List<T> all = new ArrayList<>(some);
+        all.addAll(more);
+        return List.copyOf(all);
+    }
 
     /** The variant's full name. */
     public String variantName() {

@@ -9,7 +9,9 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
 import shimwright.mechanics.outcome.Outcome;
@@ -37,8 +39,13 @@ public final class UnitFiles {
         }
     }
 
-    /** A file without a problem. */
-    public record Good(UnitType type) implements Result {}
+    /**
+     * A file without a problem.
+     *
+     * @param type what it says
+     * @param stepLines the line on which each step begins, by id; of steps with one id for several variants the first
+     */
+    public record Good(UnitType type, Map<String, Integer> stepLines) implements Result {}
 
     /** All problems of a file, by place; never empty. */
     public record Bad(List<Problem> found) implements Result {
@@ -129,7 +136,14 @@ public final class UnitFiles {
             binder.ids().check(troubles);
             SenseChecks.check(type.get(), binder.whereabouts(), troubles);
         }
-        return troubles.count() == 0 && type.isPresent() ? new Good(type.get()) : new Bad(troubles.sorted());
+        if (troubles.count() > 0 || type.isEmpty()) {
+            return new Bad(troubles.sorted());
+        }
+        Map<String, Integer> lines = new LinkedHashMap<>();
+        for (Step step : type.get().steps()) {
+            lines.putIfAbsent(step.id(), binder.whereabouts().of(step).line());
+        }
+        return new Good(type.get(), lines);
     }
 
     private static Optional<String> decoded(byte[] bytes, Troubles troubles) {

@@ -69,11 +69,35 @@ public record UnitType(
         @Field(value = "time to turn the case over, by FROM-TO", kind = Kind.TIME, absent = "{}")
         Map<String, Double> turnOver,
 
+        @Field(
+                value = "time to lay out a tool or gauge; 0 for one that is not named",
+                kind = Kind.TIME,
+                absent = "{}",
+                refersTo = "tools")
+        Map<String, Double> toolTimes,
+
+        @Field(
+                value = "time to go from one station to another; the case in all its orientations is one station",
+                kind = Kind.TIME,
+                absent = "0 s")
+        double stationChange,
+
+        @Field(
+                value = "how many times as long turning over takes while an item is in the case, by item",
+                absent = "{}",
+                refersTo = "items")
+        Map<String, Double> heavy,
+
         @Field(value = "reasons why one step waits for another, by id", absent = "{}")
         Map<String, String> reasons,
 
         @Field(value = "lessons of earlier jobs", absent = "[]")
-        List<String> lessons) {
+        List<String> lessons,
+
+        @Field(
+                value = "openings through which items are reached without taking apart what stands on them",
+                absent = "[]")
+        List<Opening> openings) {
 
     /**
      * The unit of one variant: everything that holds for other variants only is gone, and so is every mention of it.
@@ -197,6 +221,17 @@ public record UnitType(
             @Field("short id") String id,
             @Field("what is read") String what,
             @Field("the readings, all of them") List<Check> checks,
+
+            @Field(
+                    value = "chance that it is not accepted at the first reading, 0 to 1; 0 where nobody says",
+                    absent = "0")
+            double chance,
+
+            @Field(
+                    value = "steps that are done again when it is not accepted; what stands on them comes apart",
+                    absent = "[]",
+                    refersTo = "steps")
+            List<String> reopens,
 
             @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
             Set<String> only) {}

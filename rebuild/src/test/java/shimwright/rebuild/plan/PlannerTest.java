@@ -118,28 +118,6 @@ class PlannerTest {
     }
 
     @Test
-    void otherwiseTheStationIsKeptWhereSomethingIsLeftToDoThere() {
-        Set<String> done = new LinkedHashSet<>(List.of("P01", "P03", "P04", "I01"));
-        // I01 was done at the press; the only other free step there is none yet, the plan goes on in file order
-        assertThat(Planner.lay(DemoUnit.A, Map.of(), done)
-                        .orElseThrow()
-                        .next()
-                        .orElseThrow()
-                        .id())
-                .isEqualTo("P02");
-        done.addAll(List.of("P08", "Y01", "Y02", "Y03A", "P02"));
-        done.remove("I01");
-        done.add("T01");
-        // T01 was done at the press, where the side cones and the input cones wait
-        assertThat(Planner.lay(DemoUnit.A, Map.of(), done)
-                        .orElseThrow()
-                        .next()
-                        .orElseThrow()
-                        .at())
-                .isEqualTo("PRESS");
-    }
-
-    @Test
     void aStepThatIsNotOfThisUnitCountsForNothing() {
         Plan plan = Planner.lay(DemoUnit.A, Map.of(), Set.of("D09B", "no such step"))
                 .orElseThrow();

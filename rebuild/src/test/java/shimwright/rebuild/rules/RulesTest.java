@@ -41,9 +41,10 @@ class RulesTest {
     void aStepIsRefusedWhileOthersMustComeFirstAndTheyAreNamed() {
         Workbench bench = Workbench.open();
         assertThat(against(bench, new Entry.StepDone("K01", "")))
-                .containsExactly("step K01: it waits for P02 (Gauge faces, dowels and every bearing seat); "
-                        + "P04 (Goods in. Read bore, outside and assembled width of every bearing, try seals against "
-                        + "their lands, count). Do these first, or mark them done if they are.");
+                .containsExactly(
+                        "step K01: it waits for P02 (Gauge faces, dowels and every bearing seat); "
+                                + "P04 (Goods in. Read bore, outside and assembled width of every bearing, try seals against "
+                                + "their lands, count). Do these first, mark them done if they are, or say that it was done out of order.");
         bench.layDone("P02");
         assertThat(against(bench, new Entry.StepDone("K01", "")))
                 .singleElement()
@@ -57,7 +58,7 @@ class RulesTest {
         assertThat(against(Workbench.open(), new Entry.StepDone("K03", "")))
                 .containsExactly(
                         "step K03: it waits for K02 (Drop cup 55 into its blind seat and cup 72 on the lip. Press down "
-                                + "until below 45 degC). Do these first, or mark them done if they are.",
+                                + "until below 45 degC). Do these first, mark them done if they are, or say that it was done out of order.",
                         "hold point H08: not read yet: depth of the cup, three places (four clocks in a cover). "
                                 + "Read it before the step counts as done.",
                         "hold point H08: not read yet: the depth is what it was before heating within 0.01 mm. "
@@ -72,7 +73,7 @@ class RulesTest {
                 .containsExactly("step P01: this step is already done.");
         assertThat(against(bench, new Entry.StepDone("D09B", "")))
                 .containsExactly(
-                        "step D09B: this unit has no such step with the choices taken. Go back to the build page.");
+                        "step D09B: this unit has no such step with the choices taken, or it is left out. Go back to the build page.");
         bench.keep(new Entry.ChoiceTaken("O1", "late", "the pair is proved"));
         assertThat(against(bench, new Entry.StepDone("D04", ""))).hasSize(1);
     }

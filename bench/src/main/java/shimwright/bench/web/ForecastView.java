@@ -1,0 +1,135 @@
+package shimwright.bench.web;
+
+import io.javalin.http.Context;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.plan.estimate.Arrival;
+import shimwright.rebuild.plan.estimate.Estimate;
+import shimwright.rebuild.plan.estimate.Evenings;
+import shimwright.rebuild.plan.estimate.Forecast;
+import shimwright.rebuild.plan.estimate.Spread;
+import shimwright.rebuild.plan.estimate.Task;
+
+/**
+ * When the job will be done, asked for on the plan page; nothing is worked out before the hours are said.
+ *
+ * @param asked what was typed
+ * @param forecast the answer; null where nothing was asked or it was refused
+ * @param faults why it was refused
+ * @param path steps and arrivals that set the last day, the most frequent first, with their share
+ */
+public record ForecastView(
+        Map<String, String> asked, @Nullable Forecast forecast, List<Refusal> faults, Map<String, Double> path) {
+    private static final int DRAWS = 2000;
+    private static final long SEED = 20260101L;
+    private static final int MOST_SHOWN = 12;
+
+    static ForecastView of(Context ctx, Desk.OnBench bench, Plan plan, LocalDate today) {
+        Map<String, String> asked = new LinkedHashMap<>();
+        for (String name : List.of("hours", "spread", "arrives")) {
+            String typed = ctx.queryParam(name);
+            asked.put(name, typed == null ? "" : typed.strip());
+        }
+        if (asked.getOrDefault("hours", "").isEmpty()) {
+            return new ForecastView(asked, null, List.of(), Map.of());
+        }
+        List<Refusal> faults = new ArrayList<>();
+        Evenings evenings = evenings(asked.getOrDefault("hours", ""), faults);
+        double spread =
+                number(asked.getOrDefault("spread", ""), "how far a step may take longer or shorter", 0, 90, faults)
+                        / 100;
+        Map<String, Arrival> arrivals = arrivals(asked.getOrDefault("arrives", ""), bench, faults);
+        if (!faults.isEmpty()) {
+            return new ForecastView(asked, null, List.copyOf(faults), Map.of());
+        }
+        List<Task> tasks = Task.of(bench.unit(), bench.order(), plan.ahead(), spread).stream()
+                .map(task -> waiting(task, arrivals))
+                .toList();
+        Outcome<Forecast> forecast = Estimate.of(tasks, List.copyOf(arrivals.values()), evenings, today, DRAWS, SEED);
+        return forecast instanceof Outcome.Ok<Forecast> ok
+                ? new ForecastView(asked, ok.value(), List.of(), path(ok.value()))
+                : new ForecastView(asked, null, forecast.refusals(), Map.of());
+    }
+
+    private static Map<String, Double> path(Forecast forecast) {
+        Map<String, Double> path = new LinkedHashMap<>();
+        forecast.critical().entrySet().stream()
+                .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+                .limit(MOST_SHOWN)
+                .forEach(e -> path.put(e.getKey(), e.getValue()));
+        return path;
+    }
+
+    private static Task waiting(Task task, Map<String, Arrival> arrivals) {
+        Arrival arrival = arrivals.get(task.id());
+        if (arrival == null) {
+            return task;
+        }
+        Map<String, Double> after = new LinkedHashMap<>(task.after());
+        after.put(arrival.id(), 0.0);
+        return new Task(task.id(), after, task.minutes());
+    }
+
+    /** Seven numbers, Monday first, or one for every day. */
+    private static Evenings evenings(String text, List<Refusal> faults) {
+        String[] parts = text.split("[\\s,;]+");
+        Map<DayOfWeek, Double> hours = new LinkedHashMap<>();
+        if (parts.length != 1 && parts.length != 7) {
+            faults.add(new Refusal(
+                    "hours", parts.length + " numbers", "Give one for every day, or seven from Monday to Sunday"));
+        } else {
+            for (DayOfWeek day : DayOfWeek.values()) {
+                String part = parts[parts.length == 1 ? 0 : day.getValue() - 1];
+                hours.put(day, number(part, "hours", 0, 5.9, faults));
+            }
+        }
+        return new Evenings(LocalTime.of(18, 0), hours, Set.of());
+    }
+
+    private static double number(String text, String place, double least, double most, List<Refusal> faults) {
+        String hint = "Give a number from " + Math.round(least) + " to " + most;
+        try {
+            double value = Double.parseDouble(text);
+            if (value >= least && value <= most) {
+                return value;
+            }
+            faults.add(new Refusal(place, text + " is out of range", hint));
+        } catch (NumberFormatException letters) {
+            faults.add(new Refusal(place, text.isEmpty() ? "nothing typed" : "\"" + text + "\" is not a number", hint));
+        }
+        return 0;
+    }
+
+    /** Lines of: step, day, days it may be late. */
+    private static Map<String, Arrival> arrivals(String text, Desk.OnBench bench, List<Refusal> faults) {
+        Map<String, Arrival> arrivals = new LinkedHashMap<>();
+        for (String line : text.lines().filter(l -> !l.isBlank()).toList()) {
+            String[] part = line.strip().split("[\\s,;]+");
+            String hint = "Write a line as: step, day as 2026-12-24, days it may be late";
+            if (part.length != 3 || !bench.order().steps().containsKey(part[0])) {
+                faults.add(new Refusal("what has to arrive", "\"" + line.strip() + "\" is not understood", hint));
+                continue;
+            }
+            try {
+                double late = number(part[2], "days late", 0, 365, faults);
+                arrivals.put(
+                        part[0],
+                        new Arrival("what " + part[0] + " waits for", LocalDate.parse(part[1]), new Spread(0, late / 3, late)));
+            } catch (DateTimeParseException noDay) {
+                faults.add(new Refusal("what has to arrive", "\"" + part[1] + "\" is not a day", hint));
+            }
+        }
+        return arrivals;
+    }
+}

@@ -1,0 +1,229 @@
+package shimwright.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.net.URLEncoder;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.mechanics.registry.Registry;
+import shimwright.mechanics.worksheet.Answer;
+import shimwright.mechanics.worksheet.Worksheet;
+
+/** Every worksheet as a form: filled, answered, refused, printed, and brought back by its address. */
+class SheetPagesTest {
+    private static DemoBench bench;
+
+    @BeforeAll
+    static void start() {
+        bench = DemoBench.fresh();
+    }
+
+    @AfterAll
+    static void stop() {
+        bench.close();
+    }
+
+    /** The worked example of a sheet as the part of an address behind the question mark. */
+    static String example(String sheet) {
+        return query(Registry.find(sheet).orElseThrow().example());
+    }
+
+    private static String query(Map<String, String> given) {
+        return given.entrySet().stream()
+                .map(entry -> entry.getKey() + "=" + URLEncoder.encode(entry.getValue(), StandardCharsets.UTF_8))
+                .collect(Collectors.joining("&"));
+    }
+
+    @Test
+    void everySheetHasAFormThatAnswersItsExample() {
+        Document list = bench.page("/sheets");
+        for (Worksheet<?, ?> sheet : Registry.all()) {
+            String here = "/sheets/" + sheet.name();
+            assertThat(list.select("a[href=" + here + "]").text()).contains(sheet.title(), sheet.doc());
+            HttpResponse<String> empty = bench.get(here);
+            assertThat(empty.statusCode()).as(here).isEqualTo(200);
+            Document form = Jsoup.parse(empty.body());
+            assertThat(form.select(".fault, .faults")).isEmpty();
+            assertThat(form.select("input:not([type=hidden]), select, textarea"))
+                    .as(here)
+                    .isNotEmpty()
+                    .allMatch(field -> labelled(form, field));
+            assertThat(form.select("input[data-pad]"))
+                    .allMatch(field -> field.attr("inputmode").equals("decimal"));
+            Element fill = form.select("a:contains(Fill with the example)").get(0);
+            HttpResponse<String> answered = bench.get(fill.attr("href"));
+            assertThat(answered.statusCode()).as(here).isEqualTo(200);
+            Document page = Jsoup.parse(answered.body());
+            Answer answer = sheet.answer(sheet.example(), UnitSystem.METRIC).orElseThrow();
+            answer.shown().stream()
+                    .filter(shown -> !shown.text().isEmpty())
+                    .forEach(shown -> assertThat(page.select(".results").text()).contains(shown.text()));
+            assertThat(page.select("table.working tr")).hasSize(answer.working().size());
+            assertThat(page.select(".caution")).hasSize(answer.cautions().size());
+            assertThat(page.text()).doesNotContain("NaN").doesNotContain("Infinity");
+            sheet.example()
+                    .forEach((key, value) ->
+                            assertThat(typed(page, key)).as(here + " " + key).isTrue());
+        }
+    }
+
+    private static boolean labelled(Document page, Element field) {
+        return field.closest("label") != null
+                || !page.select("label[for=" + field.id() + "]").isEmpty();
+    }
+
+    private static boolean typed(Document page, String key) {
+        return page.select("[name=" + key + "], [name^=" + key + ".]").stream()
+                .anyMatch(field -> !field.val().isBlank() || field.hasAttr("checked") || field.is("select"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "end float | end-play",
+                "endfloat | end-play",
+                "end play | end-play",
+                "layshaft | mesh-forces",
+                "countershaft | mesh-forces",
+                "spanner | torque-tool",
+                "wrench | torque-tool",
+                "baulk ring | ring-reserve",
+                "tyre | road-speed",
+                "crown wheel | crown-shift",
+                "stripped thread | thread-strip",
+                "press fit | interference",
+                "aluminium | housing-grip",
+                "how much oil | oil-fill",
+            })
+    void aSheetIsFoundByTheWordsOfTheTradeOnBothShores(String asked, String sheet) {
+        Document found = bench.page("/sheets?q=" + URLEncoder.encode(asked, StandardCharsets.UTF_8));
+        assertThat(found.select("a.sheetlink").eachAttr("href")).as(asked).contains("/sheets/" + sheet);
+        assertThat(found.select("a.sheetlink").size()).isLessThan(Registry.all().size());
+    }
+
+    @Test
+    void nothingFoundIsSaid() {
+        assertThat(bench.page("/sheets?q=flux+capacitor").text()).contains("Nothing by that name");
+        assertThat(bench.get("/sheets/flux").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void refusalsStandAtTheirFieldsAndWhatWasTypedStays() {
+        HttpResponse<String> answer = bench.get("/sheets/growth?caseRise=60+N&shaftRise=%3Cb%3E&legs=case:+200");
+        assertThat(answer.statusCode()).isEqualTo(422);
+        Document page = Jsoup.parse(answer.body());
+        assertThat(fault(page, "caseRise")).contains("is a force; a temperature difference is needed here");
+        assertThat(fault(page, "shaftRise")).contains("is not a number");
+        assertThat(fault(page, "legs")).contains("not given");
+        assertThat(page.select("[name=caseRise]").val()).isEqualTo("60 N");
+        assertThat(page.select("[name=shaftRise]").val()).isEqualTo("<b>");
+        assertThat(page.select("[name=legs]").val()).isEqualTo("case: 200");
+        assertThat(page.select(".results")).isEmpty();
+        Document unknown = bench.page("/sheets/growth?caseRize=1");
+        assertThat(unknown.select(".faults li").text()).contains("Did you mean caseRise?");
+    }
+
+    private static String fault(Document page, String key) {
+        return page.select(".slot.wrong:has([name=" + key + "]) .fault").text();
+    }
+
+    @Test
+    void anAddressMeansTheSameUnderOtherUnits() {
+        String here = "/sheets/crown-shift?backlash=0.25%C2%B10.01&slope=0.8&wanted=0.15";
+        bench.post("/me", "units", "metric", "back", "/");
+        String metric = bench.page(here + "&units=metric").select(".results").text();
+        bench.post("/me", "units", "inch", "back", "/");
+        Document inch = bench.page(here + "&units=metric");
+        bench.post("/me", "units", "metric", "back", "/");
+        assertThat(metric).contains("0.125 ± 0.013 mm");
+        assertThat(inch.select("[name=backlash]").val()).isEqualTo("0.25±0.01 mm");
+        assertThat(inch.select("input[name=units]").val()).isEqualTo("inch");
+        assertThat(inch.select(".results").text()).contains("0.00492 ± 0.00050 in");
+    }
+
+    @Test
+    void doubtIsShownWithItsBudgetAsABarPicture() {
+        Document page = bench.page("/sheets/crown-shift?backlash=0.25+%2B-+0.01&slope=0.8+%2B-+0.1&wanted=0.15");
+        assertThat(page.select(".figure svg")).isNotEmpty();
+        assertThat(page.select(".figure svg desc").text()).contains("backlash", "slope", "%");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "conformity, The value against its limits, within the limits",
+        "shim-pack, What each pack would leave, d52-03",
+        "limits-and-fits, Where the sizes may lie, shaft p6: 0.022 to 0.035 mm",
+        "interference, Press force over the travel, stop and look: 51232 N",
+        "heat-to-fit, How far the bore opens, ceiling: 121.0",
+        "time-to-grab, Temperature in the air, it grabs: 771 s",
+        "ratios, Ratio by gear, 1st: 0.0000 to 2.5588",
+        "ratios, Shifting up, same engine speed",
+        "road-speed, Road speed in this gear, 110.4 km/h",
+        "over-pins, The pin between two flanks, touches here",
+        "between-pins, The pin between two flanks, touches here",
+        "bolt-order, Tighten in the order of the figures, ; 8.",
+        "spring, Load over length, solid: 35.000 mm",
+        "end-play, Where the doubt comes from, step",
+    })
+    void aSheetIsLookedAtOnScreenAndOnPaper(String sheet, String title, String about) {
+        Document page = bench.page("/sheets/" + sheet + "?units=metric&" + example(sheet));
+        assertThat(page.select(".figure svg").stream()
+                        .filter(svg -> svg.select("title").text().startsWith(title))
+                        .map(svg -> svg.select("desc").text()))
+                .hasSize(1)
+                .allMatch(text -> text.contains(about));
+        assertThat(page.select(".figure").html()).doesNotContain("NaN", "Infinity");
+    }
+
+    @Test
+    void paperShowsWhatTheScreenShows() throws IOException {
+        for (String name : List.of("growth", "mesh-forces", "interference", "bolt-order", "over-pins")) {
+            Worksheet<?, ?> sheet = Registry.find(name).orElseThrow();
+            byte[] pdf = bench.bytes("/sheets/" + name + ".pdf?units=metric&" + example(name));
+            try (PDDocument document = Loader.loadPDF(pdf)) {
+                String text = new PDFTextStripper().getText(document);
+                assertThat(text).contains(sheet.title(), "Given", "Found", "Sources");
+                assertThat(text).doesNotContain("NaN");
+                boolean drawn = !sheet.answer(sheet.example(), UnitSystem.METRIC)
+                        .orElseThrow()
+                        .diagrams()
+                        .isEmpty();
+                assertThat(washed(document) > 50).as(name).isEqualTo(drawn);
+            }
+        }
+        assertThat(bench.get("/sheets/growth.pdf?caseRise=x").statusCode()).isEqualTo(422);
+    }
+
+    /** How much of a paper has the blue wash that only pictures have, in pixels of 50 to the inch. */
+    private static int washed(PDDocument document) throws IOException {
+        int found = 0;
+        for (int page = 0; page < document.getNumberOfPages(); page++) {
+            BufferedImage paper = new PDFRenderer(document).renderImageWithDPI(page, 50);
+            for (int x = 0; x < paper.getWidth(); x++) {
+                for (int y = 0; y < paper.getHeight(); y++) {
+                    found += (paper.getRGB(x, y) & 0xffffff) == 0xd9e4f1 ? 1 : 0;
+                }
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,118 @@
+package shimwright.compare;
+
+import com.google.ortools.Loader;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.StringTokenizer;
+import shimwright.rebuild.plan.Planner;
+import shimwright.rebuild.plan.Present;
+import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.SetUps;
+import shimwright.rebuild.plan.model.Task;
+import shimwright.rebuild.plan.search.Answer;
+import shimwright.rebuild.plan.search.Budget;
+import shimwright.rebuild.plan.search.Search;
+import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.unit.UnitFiles;
+import shimwright.rebuild.unit.UnitType;
+
+/**
+ * Our search and a constraint solver on the same problems with the same time limit; prints a table.
+ *
+ * <p>Arguments: seconds for each, folder of the public instances, then names of problems: {@code demo:A}, {@code demo:B},
+ * {@code n:80:1} (tasks and seed) or a file of the folder.
+ */
+public final class SideBySide {
+    private SideBySide() {}
+
+    /** Runs the comparison. */
+    public static void main(String[] arguments) throws IOException {
+        Loader.loadNativeLibraries();
+        double limit = Double.parseDouble(arguments[0]);
+        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        out.println("| problem | tasks | ours: value, bound | proven | first answer s | s |"
+                + " solver: value, bound | status | s |");
+        out.println("|---|---|---|---|---|---|---|---|---|");
+        for (String name : List.of(arguments).subList(2, arguments.length)) {
+            out.println(row(name, problem(name, Path.of(arguments[1])), limit));
+        }
+    }
+
+    private static String row(String name, Problem problem, double limit) {
+        long began = System.nanoTime();
+        List<Double> told = new ArrayList<>();
+        Watch watch = new Watch(() -> since(began) > limit, progress -> told.add(since(began)));
+        Answer answer = Search.best(problem, new Budget(1024, 4_000_000), watch).orElseThrow();
+        double seconds = since(began);
+        SolverModel.Result theirs = new SolverModel(problem).solve(limit);
+        return String.format(
+                Locale.ROOT,
+                "| %s | %d | %.1f, %.1f | %s | %.2f | %.2f | %.1f, %.1f | %s | %.2f |",
+                name,
+                problem.tasks().size(),
+                answer.cost().total(),
+                answer.bound(),
+                answer.proven() ? "yes" : "no",
+                told.isEmpty() ? seconds : told.get(0),
+                seconds,
+                theirs.value(),
+                theirs.bound(),
+                theirs.status().toLowerCase(Locale.ROOT),
+                theirs.seconds());
+    }
+
+    private static double since(long began) {
+        return (System.nanoTime() - began) / 1e9;
+    }
+
+    private static Problem problem(String name, Path folder) throws IOException {
+        String[] parts = name.split(":", -1);
+        return switch (parts[0]) {
+            case "demo" -> demo(parts[1]);
+            case "n" -> Synthetic.of(Integer.parseInt(parts[1]), Long.parseLong(parts[2]));
+            default -> sop(Files.readString(folder.resolve(name), StandardCharsets.US_ASCII));
+        };
+    }
+
+    /** The demo unit, turning as fast with the differential in as without it. */
+    private static Problem demo(String variant) {
+        UnitType type = UnitFiles.read("demo", UnitFiles.example()).outcome().orElseThrow();
+        Problem p = Planner.problem(type.resolve(variant), Map.of(), Present.inOrder(List.of()));
+        SetUps s = p.setUps();
+        SetUps light = new SetUps(s.orientations(), s.turn(), 1, s.walk(), s.tools());
+        return new Problem(p.tasks(), p.lags(), p.windows(), p.either(), p.risks(), light, p.start());
+    }
+
+    private static Problem sop(String text) {
+        StringTokenizer words = new StringTokenizer(text.substring(text.indexOf("EDGE_WEIGHT_SECTION") + 19));
+        int n = Integer.parseInt(words.nextToken());
+        Map<String, Map<String, Double>> turn = new LinkedHashMap<>();
+        List<Task> tasks = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            Map<String, Double> row = new HashMap<>();
+            Set<String> after = new LinkedHashSet<>();
+            for (int j = 0; j < n; j++) {
+                int entry = Integer.parseInt(words.nextToken());
+                if (entry < 0) {
+                    after.add("n" + j);
+                } else {
+                    row.put("n" + j, (double) entry);
+                }
+            }
+            turn.put("n" + i, row);
+            tasks.add(Task.of("n" + i, 0, "n" + i, after.toArray(new String[0])));
+        }
+        return Problem.of(tasks, new SetUps(turn.keySet(), turn, 1, 0, Map.of()));
+    }
+}

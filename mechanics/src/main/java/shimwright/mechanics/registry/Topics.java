@@ -1,0 +1,79 @@
+package shimwright.mechanics.registry;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import shimwright.mechanics.worksheet.Worksheet;
+
+/** The worksheets by topic. A topic is the package of the sheet; one without a title here goes by its own name. */
+public final class Topics {
+    private static final String MEASURING = "measure";
+    /** Sheets of measuring that live with the clearances they were made for. */
+    private static final Set<String> OF_MEASURING = Set.of("readings", "conformity");
+
+    private static final Map<String, String> TITLES = titles();
+
+    private Topics() {}
+
+    /**
+     * One topic.
+     *
+     * @param key its package's last part
+     * @param title as a heading
+     * @param sheets its worksheets, by name
+     */
+    public record Topic(String key, String title, List<Worksheet<?, ?>> sheets) {
+        public Topic {
+            sheets = List.copyOf(sheets);
+        }
+    }
+
+    private static Map<String, String> titles() {
+        Map<String, String> titles = new LinkedHashMap<>();
+        titles.put(MEASURING, "Measuring");
+        titles.put("study", "Gauge studies and tolerance loops");
+        titles.put("chart", "Charts over many jobs");
+        titles.put("history", "Past jobs, lives and stock");
+        titles.put("axial", "Clearances and shims");
+        titles.put("fit", "Fits, heat and press");
+        titles.put("tooth", "Teeth, splines and ratios");
+        titles.put("thread", "Threads and bolts");
+        titles.put("bearing", "Bearings and shafts");
+        titles.put("synchro", "Synchronizers");
+        titles.put("spring", "Springs");
+        titles.put("seal", "Sealing");
+        titles.put("oil", "Oil");
+        titles.put("lifting", "Lifting");
+        return titles;
+    }
+
+    /** All topics in the order of the titles, then any others; each worksheet stands in one. */
+    public static List<Topic> all() {
+        Map<String, List<Worksheet<?, ?>>> sheets = new LinkedHashMap<>();
+        TITLES.keySet().forEach(key -> sheets.put(key, new ArrayList<>()));
+        Registry.all()
+                .forEach(sheet -> sheets.computeIfAbsent(key(sheet), key -> new ArrayList<>())
+                        .add(sheet));
+        return sheets.entrySet().stream()
+                .filter(topic -> !topic.getValue().isEmpty())
+                .map(topic -> new Topic(topic.getKey(), title(topic.getKey()), topic.getValue()))
+                .toList();
+    }
+
+    /** The title of a worksheet's topic. */
+    public static String title(Worksheet<?, ?> sheet) {
+        return title(key(sheet));
+    }
+
+    private static String key(Worksheet<?, ?> sheet) {
+        String own = sheet.caseType().getPackageName();
+        return OF_MEASURING.contains(sheet.name()) ? MEASURING : own.substring(own.lastIndexOf('.') + 1);
+    }
+
+    private static String title(String key) {
+        return TITLES.getOrDefault(key, key.substring(0, 1).toUpperCase(Locale.ROOT) + key.substring(1));
+    }
+}

@@ -1,0 +1,14 @@
+package shimwright.rebuild.plan;
+
+import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.Step.Why;
+
+/**
+ * A step that was done before what it had to wait for.
+ *
+ * @param step that was done
+ * @param needed what it had to wait for
+ * @param why
+ * @param mended true where that was done since
+ */
+public record Broken(Step step, Step needed, Why why, boolean mended) {}

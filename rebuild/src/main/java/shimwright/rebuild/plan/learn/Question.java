@@ -1,0 +1,15 @@
+package shimwright.rebuild.plan.learn;
+
+/**
+ * A question that only the person at the bench can answer.
+ *
+ * @param later what came off later in the strip-down
+ * @param earlier what came off before it
+ * @param open pairs that nothing is known of yet, this one with them
+ */
+public record Question(Off later, Off earlier, int open) {
+    /** The question in words; yes means that the two do not wait for each other. */
+    public String words() {
+        return "Could this have come off first: " + later.name() + "? Before: " + earlier.name() + ".";
+    }
+}

@@ -1,0 +1,40 @@
+package shimwright.rebuild.plan.model;
+
+/**
+ * What an order costs, by part. All times in seconds.
+ *
+ * @param work the tasks themselves
+ * @param turning turning the case over
+ * @param walking from place to place
+ * @param tools laying out tools
+ * @param waiting idle time
+ * @param risk expected loss by late finds
+ * @param turns how often the case is turned
+ * @param walks how often the place is changed
+ * @param toolChanges how often a tool is laid out
+ */
+public record Cost(
+        double work,
+        double turning,
+        double walking,
+        double tools,
+        double waiting,
+        double risk,
+        int turns,
+        int walks,
+        int toolChanges) {
+    /** What the planner makes least: everything together. */
+    public double total() {
+        return elapsed() + risk;
+    }
+
+    /** Time from the first to the last. */
+    public double elapsed() {
+        return work + turning + walking + tools + waiting;
+    }
+
+    /** What the order itself is to blame for: everything but the work. */
+    public double overhead() {
+        return total() - work;
+    }
+}

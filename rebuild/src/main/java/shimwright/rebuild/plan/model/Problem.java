@@ -1,0 +1,108 @@
+package shimwright.rebuild.plan.model;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What must be put in order by one person. Sought is the order of least total cost: working time, set-ups and waiting, each
+ * task begun as early as it can be, and risk. An id that nothing bears is a bug of the maker and throws
+ * {@link IllegalArgumentException}, and so does a risk whose find may be left out.
+ *
+ * @param tasks in the order in which they were written, which settles ties
+ * @param lags waits between tasks
+ * @param windows time windows
+ * @param either alternatives
+ * @param risks prices of late finds
+ * @param setUps what getting ready takes
+ * @param start how things stand
+ */
+public record Problem(
+        List<Task> tasks,
+        List<Lag> lags,
+        List<Window> windows,
+        List<Either> either,
+        List<Risk> risks,
+        SetUps setUps,
+        Start start) {
+    public Problem {
+        tasks = List.copyOf(tasks);
+        lags = List.copyOf(lags);
+        windows = List.copyOf(windows);
+        either = List.copyOf(either);
+        risks = List.copyOf(risks);
+        Set<String> ids = new HashSet<>();
+        tasks.forEach(task -> fresh(ids, task.id()));
+        for (Task task : tasks) {
+            known(ids, task.after());
+            task.afterAny().forEach(any -> known(ids, any));
+        }
+        lags.forEach(lag -> known(ids, List.of(lag.from(), lag.to())));
+        risks.forEach(risk -> known(ids, List.of(risk.early(), risk.hold())));
+        known(ids, start.waits().keySet());
+        windows(ids, windows, start);
+        Set<String> optional = new HashSet<>();
+        for (Either one : either) {
+            if (one.options().size() < 2) {
+                throw new IllegalArgumentException("nothing to choose at " + one.id());
+            }
+            for (Set<String> option : one.options()) {
+                if (option.isEmpty()) {
+                    throw new IllegalArgumentException("an empty option at " + one.id());
+                }
+                known(ids, option);
+                option.forEach(id -> fresh(optional, id));
+            }
+        }
+        for (Risk risk : risks) {
+            if (optional.contains(risk.hold())) {
+                throw new IllegalArgumentException("the find at " + risk.hold() + " may be left out");
+            }
+        }
+    }
+
+    private static void windows(Set<String> ids, List<Window> windows, Start start) {
+        Set<String> names = new LinkedHashSet<>();
+        for (Window window : windows) {
+            fresh(names, window.id());
+            known(ids, List.of(window.closes()));
+            if (window.opens().isEmpty() != start.open().containsKey(window.id())) {
+                throw new IllegalArgumentException("window " + window.id() + " is open without a time, or not open");
+            }
+            if (!window.opens().isEmpty()) {
+                known(ids, List.of(window.opens()));
+            }
+        }
+        known(names, start.open().keySet());
+    }
+
+    private static void fresh(Set<String> ids, String id) {
+        if (!ids.add(id)) {
+            throw new IllegalArgumentException(id + " stands twice");
+        }
+    }
+
+    private static void known(Set<String> ids, Iterable<String> named) {
+        for (String id : named) {
+            if (!ids.contains(id)) {
+                throw new IllegalArgumentException("nothing is called " + id);
+            }
+        }
+    }
+
+    /** Tasks and set-ups alone. */
+    public static Problem of(List<Task> tasks, SetUps setUps) {
+        return new Problem(tasks, List.of(), List.of(), List.of(), List.of(), setUps, Start.fresh());
+    }
+
+    /** The same with some of its windows only. */
+    public Problem withWindows(List<Window> kept) {
+        Map<String, Double> open = new HashMap<>(start.open());
+        open.keySet().retainAll(kept.stream().map(Window::id).toList());
+        Start then = new Start(start.orientation(), start.stand(), start.tools(), start.weight(), start.waits(), open);
+        return new Problem(tasks, lags, kept, either, risks, setUps, then);
+    }
+}

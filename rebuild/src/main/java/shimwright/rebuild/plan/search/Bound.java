@@ -1,0 +1,123 @@
+package shimwright.rebuild.plan.search;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the rest of a plan costs at least: the larger of unavoidable set-ups with the shortest options, and, for every
+ * wait, the time up to its beginning, the wait and all that follows it, less the work.
+ */
+final class Bound {
+    private final Compiled c;
+    private final Tables tables;
+    private final List<Wait> waits = new ArrayList<>();
+
+    /** A wait, or all waits for one task together; the last of them begins when all before every one of them is done. */
+    private record Wait(
+            List<Integer> lags,
+            int to,
+            long least,
+            @Nullable Tables before,
+            long tail) {}
+
+    Bound(Compiled c) {
+        this.c = c;
+        this.tables = new Tables(c, c.mandatory);
+        Map<Integer, List<Integer>> byTo = new LinkedHashMap<>();
+        for (int k = 0; k < c.lag.length; k++) {
+            boolean sure =
+                    Bits.has(c.mandatory, c.lagTo[k]) && (c.lagFrom[k] < 0 || Bits.has(c.mandatory, c.lagFrom[k]));
+            if (sure && c.lag[k] > 0) {
+                byTo.computeIfAbsent(c.lagTo[k], to -> new ArrayList<>()).add(k);
+            }
+        }
+        byTo.forEach((to, lags) -> {
+            lags.forEach(k -> waits.add(wait(to, List.of(k))));
+            List<Integer> begun = lags.stream().filter(k -> c.lagFrom[k] >= 0).toList();
+            if (begun.size() > 1) {
+                waits.add(wait(to, begun));
+            }
+        });
+    }
+
+    private Wait wait(int to, List<Integer> lags) {
+        long[] mask = Bits.empty(c.n);
+        long least = Compiled.NEVER;
+        boolean begun = false;
+        for (int k : lags) {
+            least = Math.min(least, c.lag[k]);
+            if (c.lagFrom[k] >= 0) {
+                begun = true;
+                Bits.addAll(mask, c.ancestors[c.lagFrom[k]]);
+                Bits.add(mask, c.lagFrom[k]);
+            }
+        }
+        long tail = c.duration[to] + tables.leastAfter(to);
+        long[] set = c.descendants[to];
+        for (int i = Bits.next(set, 0); i >= 0; i = Bits.next(set, i + 1)) {
+            tail += Bits.has(c.mandatory, i) ? c.duration[i] : 0;
+        }
+        for (int w = 0; w < mask.length; w++) {
+            mask[w] &= c.mandatory[w];
+        }
+        return new Wait(List.copyOf(lags), to, least, begun ? new Tables(c, mask) : null, tail);
+    }
+
+    /** Cost still to come at least, counted as {@link Node#cost} counts. */
+    long least(Cursor at) {
+        long least = tables.least(at) + options(at);
+        if (!waits.isEmpty()) {
+            long left = left(c.mandatory, at);
+            for (Wait wait : waits) {
+                if (!Bits.has(at.done, wait.to())) {
+                    least = Math.max(least, wait(wait, at) - left);
+                }
+            }
+        }
+        return least;
+    }
+
+    private long wait(Wait wait, Cursor at) {
+        Tables before = wait.before();
+        boolean begun = true;
+        long running = 0;
+        for (int k : wait.lags()) {
+            begun &= c.lagFrom[k] < 0 || Bits.has(at.done, c.lagFrom[k]);
+            running = Math.max(running, at.clocks[k]);
+        }
+        if (begun || before == null) {
+            return running + wait.tail();
+        }
+        return left(before.mask, at) + before.least(at) + wait.least() + wait.tail();
+    }
+
+    private long left(long[] set, Cursor at) {
+        long sum = 0;
+        for (int w = 0; w < set.length; w++) {
+            long word = set[w] & ~at.done[w];
+            while (word != 0) {
+                sum += c.duration[(w << 6) + Long.numberOfTrailingZeros(word)];
+                word &= word - 1;
+            }
+        }
+        return sum;
+    }
+
+    /** Working time of the shortest option of every alternative, as far as it is not done. */
+    private long options(Cursor at) {
+        long sum = 0;
+        for (long[][] group : c.options) {
+            long least = Compiled.NEVER;
+            for (long[] option : group) {
+                if (!Bits.meets(option, at.dead)) {
+                    least = Math.min(least, left(option, at));
+                }
+            }
+            sum += least == Compiled.NEVER ? 0 : least;
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,329 @@
+package shimwright.rebuild.plan.search;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import shimwright.rebuild.plan.model.Either;
+import shimwright.rebuild.plan.model.Lag;
+import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.Risk;
+import shimwright.rebuild.plan.model.Task;
+import shimwright.rebuild.plan.model.Window;
+
+/** A problem without circles in numbers: tasks by index, times in whole milliseconds, sets as bits. */
+final class Compiled {
+    /** Larger than any cost. */
+    static final long NEVER = Long.MAX_VALUE / 4;
+
+    final Problem problem;
+    final int n;
+    final long[] all;
+    final long[] mandatory;
+    final long[] duration;
+    final long[][] before;
+    final int[][] after;
+    final long[][][] beforeAny;
+    final long[][] ancestors;
+    final long[][] descendants;
+    final int[] topological;
+    final int[] weight;
+    final long[][] optionsDead;
+    final long[][][] options;
+    final Ready ready;
+    final int[] lagFrom;
+    final int[] lagTo;
+    final long[] lag;
+    final int[][] lagsTo;
+    final int[][] lagsFrom;
+    final Spans spans;
+    final int[][] riskHold;
+    final long[][] riskCost;
+    /** Risk that no order can avoid. */
+    final long forcedRisk;
+    /** Working time of all tasks that every order does. */
+    final long work;
+
+    private final Map<String, Integer> index = new HashMap<>();
+
+    private Compiled(Problem problem) {
+        this.problem = problem;
+        this.n = problem.tasks().size();
+        problem.tasks().forEach(task -> index.put(task.id(), index.size()));
+        this.all = Bits.empty(n);
+        this.duration = new long[n];
+        this.weight = new int[n];
+        this.before = new long[n][];
+        this.beforeAny = new long[n][][];
+        for (int i = 0; i < n; i++) {
+            Task task = problem.tasks().get(i);
+            Bits.add(all, i);
+            duration[i] = milliseconds(task.seconds());
+            weight[i] = task.weight();
+            before[i] = set(task.after());
+            beforeAny[i] = task.afterAny().stream().map(this::set).toArray(long[][]::new);
+        }
+        this.options = problem.either().stream()
+                .map(one -> one.options().stream().map(this::set).toArray(long[][]::new))
+                .toArray(long[][][]::new);
+        this.mandatory = all.clone();
+        this.optionsDead = new long[n][];
+        alternatives(problem.either());
+        this.after = after();
+        this.topological = topological();
+        this.ancestors = ancestors();
+        this.descendants = descendants();
+        this.ready = Ready.of(problem, this);
+        List<Lag> lags = new ArrayList<>(problem.lags());
+        lagFrom = new int[lags.size() + problem.start().waits().size()];
+        lagTo = new int[lagFrom.length];
+        lag = new long[lagFrom.length];
+        lags(lags);
+        lagsTo = by(lagTo);
+        lagsFrom = by(lagFrom);
+        this.spans = Spans.of(problem, this);
+        this.riskHold = new int[n][];
+        this.riskCost = new long[n][];
+        this.forcedRisk = risks(problem.risks());
+        long sum = 0;
+        for (int i = Bits.next(mandatory, 0); i >= 0; i = Bits.next(mandatory, i + 1)) {
+            sum += duration[i];
+        }
+        this.work = sum;
+    }
+
+    /** Compiles; the tasks must not wait for each other in a circle. */
+    static Compiled of(Problem problem) {
+        return new Compiled(problem);
+    }
+
+    static long milliseconds(double seconds) {
+        return Math.round(seconds * 1000);
+    }
+
+    int index(String id) {
+        Integer i = index.get(id);
+        if (i == null) {
+            throw new IllegalArgumentException("nothing is called " + id);
+        }
+        return i;
+    }
+
+    Task task(int i) {
+        return problem.tasks().get(i);
+    }
+
+    long[] set(Iterable<String> ids) {
+        long[] set = Bits.empty(n);
+        ids.forEach(id -> Bits.add(set, index(id)));
+        return set;
+    }
+
+    private void alternatives(List<Either> either) {
+        for (int g = 0; g < either.size(); g++) {
+            for (int o = 0; o < options[g].length; o++) {
+                long[] dead = Bits.empty(n);
+                for (int other = 0; other < options[g].length; other++) {
+                    if (other != o) {
+                        Bits.addAll(dead, options[g][other]);
+                    }
+                }
+                for (String id : either.get(g).options().get(o)) {
+                    optionsDead[index(id)] = dead;
+                    Bits.remove(mandatory, index(id));
+                }
+            }
+        }
+    }
+
+    private int[][] after() {
+        List<List<Integer>> lists = lists(n);
+        for (int i = 0; i < n; i++) {
+            for (int p = Bits.next(before[i], 0); p >= 0; p = Bits.next(before[i], p + 1)) {
+                lists.get(p).add(i);
+            }
+        }
+        return arrays(lists);
+    }
+
+    private int[] topological() {
+        int[] order = new int[n];
+        int[] waiting = new int[n];
+        int filled = 0;
+        for (int i = 0; i < n; i++) {
+            waiting[i] = Bits.count(before[i]);
+            if (waiting[i] == 0) {
+                order[filled++] = i;
+            }
+        }
+        for (int at = 0; at < filled; at++) {
+            for (int next : after[order[at]]) {
+                if (--waiting[next] == 0) {
+                    order[filled++] = next;
+                }
+            }
+        }
+        if (filled < n) {
+            throw new IllegalStateException("tasks wait for each other in a circle");
+        }
+        return order;
+    }
+
+    /** What every order does before a task, if it does the task; by way of an option that may be left out nothing is sure. */
+    private long[][] ancestors() {
+        long[][] sets = new long[n][];
+        for (int i : topological) {
+            sets[i] = Bits.empty(n);
+            for (int p = Bits.next(before[i], 0); p >= 0; p = Bits.next(before[i], p + 1)) {
+                if (Bits.has(mandatory, p)) {
+                    Bits.add(sets[i], p);
+                    Bits.addAll(sets[i], sets[p]);
+                }
+            }
+        }
+        return sets;
+    }
+
+    private long[][] descendants() {
+        long[][] sets = new long[n][];
+        for (int i = 0; i < n; i++) {
+            sets[i] = Bits.empty(n);
+        }
+        for (int i = 0; i < n; i++) {
+            for (int p = Bits.next(ancestors[i], 0); p >= 0; p = Bits.next(ancestors[i], p + 1)) {
+                Bits.add(sets[p], i);
+            }
+        }
+        return sets;
+    }
+
+    private void lags(List<Lag> lags) {
+        int at = 0;
+        for (Lag one : lags) {
+            lagFrom[at] = index(one.from());
+            lagTo[at] = index(one.to());
+            lag[at++] = milliseconds(one.seconds());
+        }
+        Map<String, Double> waits = new LinkedHashMap<>();
+        problem.tasks().forEach(task -> {
+            Double wait = problem.start().waits().get(task.id());
+            if (wait != null) {
+                waits.put(task.id(), wait);
+            }
+        });
+        for (Map.Entry<String, Double> wait : waits.entrySet()) {
+            lagFrom[at] = -1;
+            lagTo[at] = index(wait.getKey());
+            lag[at++] = milliseconds(wait.getValue());
+        }
+    }
+
+    private int[][] by(int[] of) {
+        List<List<Integer>> lists = lists(n);
+        for (int k = 0; k < of.length; k++) {
+            if (of[k] >= 0) {
+                lists.get(of[k]).add(k);
+            }
+        }
+        return arrays(lists);
+    }
+
+    /** Risks by early task; those that no order avoids are added up and left out. */
+    private long risks(List<Risk> risks) {
+        List<Map<Integer, Long>> by = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            by.add(new LinkedHashMap<>());
+        }
+        long forced = 0;
+        for (Risk risk : risks) {
+            int early = index(risk.early());
+            int hold = index(risk.hold());
+            boolean sure = Bits.has(mandatory, early) && Bits.has(mandatory, hold);
+            if (early == hold || Bits.has(ancestors[early], hold)) {
+                continue;
+            }
+            if (sure && Bits.has(ancestors[hold], early)) {
+                forced += milliseconds(risk.seconds());
+            } else {
+                by.get(early).merge(hold, milliseconds(risk.seconds()), Long::sum);
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            Map<Integer, Long> mine = by.get(i);
+            riskHold[i] = mine.keySet().stream().mapToInt(Integer::intValue).toArray();
+            riskCost[i] = mine.values().stream().mapToLong(Long::longValue).toArray();
+        }
+        return forced;
+    }
+
+    static List<List<Integer>> lists(int n) {
+        List<List<Integer>> lists = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            lists.add(new ArrayList<>());
+        }
+        return lists;
+    }
+
+    static int[][] arrays(List<List<Integer>> lists) {
+        return lists.stream()
+                .map(list -> list.stream().mapToInt(Integer::intValue).toArray())
+                .toArray(int[][]::new);
+    }
+
+    /** Tasks of options that were not taken, given what is done. */
+    long[] dead(long[] done) {
+        long[] dead = Bits.empty(n);
+        for (long[][] group : options) {
+            for (int o = 0; o < group.length; o++) {
+                if (Bits.meets(group[o], done)) {
+                    for (int other = 0; other < group.length; other++) {
+                        if (other != o) {
+                            Bits.addAll(dead, group[other]);
+                        }
+                    }
+                }
+            }
+        }
+        return dead;
+    }
+
+    /** True where all that is to be done is done; an alternative nobody began is not. */
+    boolean finished(long[] done, long[] dead) {
+        for (int w = 0; w < all.length; w++) {
+            if ((all[w] & ~(done[w] | dead[w])) != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** True where nothing keeps the task from being done next but windows. */
+    boolean free(int task, long[] done, long[] dead) {
+        if (Bits.has(done, task) || Bits.has(dead, task)) {
+            return false;
+        }
+        long[] needs = before[task];
+        for (int w = 0; w < needs.length; w++) {
+            if ((needs[w] & ~(done[w] | dead[w])) != 0) {
+                return false;
+            }
+        }
+        for (long[] any : beforeAny[task]) {
+            if (!Bits.meets(any, done)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The names of the windows that an order must keep. */
+    List<Window> windows() {
+        return problem.windows();
+    }
+
+    Set<String> orientations() {
+        return problem.setUps().orientations();
+    }
+}

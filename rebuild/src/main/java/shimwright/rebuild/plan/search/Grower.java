@@ -1,0 +1,181 @@
+package shimwright.rebuild.plan.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** States that follow a state. */
+final class Grower {
+    private static final int MOST_LOOKS = 400;
+
+    private final Compiled c;
+    private final Bound bound;
+    private final Cursor cursor;
+    private final Cursor base;
+    private final int[] taken;
+    private final long[] lagged;
+    private int looks;
+    /** How many states were made. */
+    long made;
+
+    Grower(Compiled c) {
+        this.c = c;
+        this.bound = new Bound(c);
+        this.cursor = new Cursor(c);
+        this.base = new Cursor(c);
+        this.taken = new int[c.n];
+        this.lagged = Bits.empty(c.n);
+        for (int from : c.lagFrom) {
+            if (from >= 0) {
+                Bits.add(lagged, from);
+            }
+        }
+    }
+
+    /** The state at the start; null where it breaks a window at once. */
+    Node root() {
+        base.start();
+        cursor.start();
+        int n = close(0);
+        return finish(null, n);
+    }
+
+    /** All states that follow, each after one task and whatever may then be done at once without loss. */
+    List<Node> grow(Node node) {
+        List<Node> grown = new ArrayList<>();
+        base.set(node);
+        for (int task = 0; task < c.n; task++) {
+            if (base.free(task) && base.allowed(task)) {
+                Node next = after(node, task);
+                if (next != null) {
+                    grown.add(next);
+                }
+            }
+        }
+        return grown;
+    }
+
+    private @Nullable Node after(Node node, int task) {
+        cursor.set(base);
+        boolean kept = cursor.take(task);
+        if (!kept || (c.spans.openedBy[task].length > 0 && c.options.length == 0 && !closable())) {
+            return null;
+        }
+        taken[0] = task;
+        return finish(node, close(1));
+    }
+
+    private Node finish(@Nullable Node parent, int n) {
+        made++;
+        Node next = new Node(cursor, parent, java.util.Arrays.copyOf(taken, n));
+        next.bound = next.cost + bound.least(cursor);
+        next.number = made;
+        return next;
+    }
+
+    /**
+     * Does at once what no order is worse for: tasks that need no set-up, change nothing that later set-ups depend on, take
+     * no risk and could not fill a wait to come.
+     */
+    private int close(int n) {
+        if (!c.ready.metric) {
+            return n;
+        }
+        int filled = n;
+        boolean moved = !cursor.windowOpen();
+        while (moved) {
+            moved = false;
+            for (int task = 0; task < c.n; task++) {
+                if (cursor.free(task) && harmless(task)) {
+                    cursor.take(task);
+                    taken[filled++] = task;
+                    moved = true;
+                }
+            }
+        }
+        return filled;
+    }
+
+    private boolean harmless(int task) {
+        return Bits.has(c.mandatory, task)
+                && stays(task)
+                && c.weight[task] == 0
+                && c.spans.openedBy[task].length == 0
+                && cursor.risk(task) == 0
+                && !mustWait(task)
+                && beginsNothing(task)
+                && fillsNothing(task);
+    }
+
+    private boolean stays(int task) {
+        return (c.ready.orientation[task] < 0 || c.ready.orientation[task] == cursor.orientation)
+                && (c.ready.place[task] < 0 || c.ready.place[task] == cursor.place)
+                && (c.ready.kit[task] < 0 || c.ready.kit[task] == cursor.kit);
+    }
+
+    private boolean mustWait(int task) {
+        for (int k : c.lagsTo[task]) {
+            if (cursor.clocks[k] > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** False where the task begins a wait that a window to come would have to see the end of. */
+    private boolean beginsNothing(int task) {
+        for (int k : c.lagsFrom[task]) {
+            for (int w = 0; w < c.spans.count; w++) {
+                int opens = c.spans.opens[w];
+                boolean toCome = opens >= 0 && !Bits.has(cursor.done, opens) && !Bits.has(c.ancestors[opens], task);
+                if (toCome && Bits.has(c.spans.allowed[w], c.lagTo[k])) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private boolean fillsNothing(int task) {
+        for (int from = Bits.next(lagged, 0); from >= 0; from = Bits.next(lagged, from + 1)) {
+            boolean open = from != task && !Bits.has(cursor.done, from) && !Bits.has(cursor.dead, from);
+            if (open && !Bits.has(c.ancestors[from], task)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** False where no order of what leads to their closing keeps the windows that are open at the cursor. */
+    private boolean closable() {
+        looks = 0;
+        Cursor from = new Cursor(c);
+        from.set(cursor);
+        return closes(from);
+    }
+
+    private boolean closes(Cursor at) {
+        if (!at.windowOpen() || ++looks > MOST_LOOKS) {
+            return true;
+        }
+        for (int task = 0; task < c.n; task++) {
+            if (at.free(task) && leads(at, task)) {
+                Cursor next = new Cursor(c);
+                next.set(at);
+                if (next.take(task) && closes(next)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private boolean leads(Cursor at, int task) {
+        for (int w = 0; w < c.spans.count; w++) {
+            if (at.clocks[c.lag.length + w] != Cursor.SHUT && Bits.has(c.spans.allowed[w], task)) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,167 @@
+package shimwright.rebuild.plan.search;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.PriorityQueue;
+import org.jspecify.annotations.Nullable;
+
+/** One search: beams that widen, then best first until nothing better is left. */
+final class Run {
+    private static final int EVERY = 4096;
+    private static final Comparator<Node> PROMISING = Comparator.<Node>comparingLong(node -> node.bound)
+            .thenComparing(Comparator.<Node>comparingInt(node -> node.count).reversed())
+            .thenComparingLong(node -> node.number);
+
+    private final Compiled c;
+    private final Grower grower;
+    private final Watch watch;
+    private final Node root;
+    private final long fixed;
+    /** The best end so far. */
+    @Nullable
+    Node best;
+
+    private long value = Compiled.NEVER;
+    private long bound;
+    /** True once every state that could have been better was looked at. */
+    boolean exhausted;
+
+    Run(Compiled c, Watch watch) {
+        this.c = c;
+        this.watch = watch;
+        this.grower = new Grower(c);
+        this.root = grower.root();
+        this.fixed = c.work + c.forcedRisk;
+        this.bound = root.bound;
+    }
+
+    /** A value that is known to be reached by another order; only a better one counts. */
+    void atMost(long cost) {
+        value = Math.min(value, cost);
+    }
+
+    long states() {
+        return grower.made;
+    }
+
+    /** Least cost of any order, as far as known, with the work. */
+    long bound() {
+        return Math.min(bound, value) + fixed;
+    }
+
+    private void ends(Node node) {
+        if (node.cost < value) {
+            value = node.cost;
+            best = node;
+            report();
+        }
+    }
+
+    private void report() {
+        double reached = value == Compiled.NEVER ? Double.POSITIVE_INFINITY : (value + fixed) / 1e3;
+        watch.progress().accept(new Watch.Progress(reached, bound() / 1e3, grower.made));
+    }
+
+    private boolean finished(Node node) {
+        return c.finished(node.done, c.dead(node.done));
+    }
+
+    boolean proven() {
+        return exhausted || bound >= value;
+    }
+
+    /** Goes through layers of equal many tasks done and keeps the most promising states of each. */
+    void beam(int width) {
+        List<List<Node>> layers = new ArrayList<>();
+        for (int k = 0; k <= c.n; k++) {
+            layers.add(new ArrayList<>());
+        }
+        layers.get(root.count).add(root);
+        Labels labels = new Labels(c);
+        for (int k = root.count; k <= c.n; k++) {
+            List<Node> layer = layers.get(k);
+            layers.set(k, List.of());
+            layer.sort(PROMISING);
+            labels.clear();
+            int grown = 0;
+            for (Node node : layer) {
+                if (grown == width || node.bound >= value || watch.stop().getAsBoolean()) {
+                    break;
+                }
+                if (!labels.offer(node)) {
+                    continue;
+                }
+                grown++;
+                if (finished(node)) {
+                    ends(node);
+                    continue;
+                }
+                for (Node next : grower.grow(node)) {
+                    if (next.bound < value) {
+                        layers.get(next.count).add(next);
+                    }
+                }
+            }
+        }
+    }
+
+    /** Best first; exact once it runs dry. */
+    void exact(long most) {
+        PriorityQueue<Node> open = new PriorityQueue<>(PROMISING);
+        Labels labels = new Labels(c);
+        if (finished(root)) {
+            ends(root);
+        } else {
+            labels.offer(root);
+            open.add(root);
+        }
+        long until = grower.made + most;
+        long turns = 0;
+        while (!open.isEmpty()) {
+            Node node = open.remove();
+            if (node.beaten) {
+                continue;
+            }
+            bound = Math.max(bound, Math.min(node.bound, value));
+            if (node.bound >= value) {
+                break;
+            }
+            if (grower.made >= until || watch.stop().getAsBoolean()) {
+                return;
+            }
+            for (Node next : grower.grow(node)) {
+                if (next.bound < value && labels.offer(next)) {
+                    if (finished(next)) {
+                        ends(next);
+                    } else {
+                        open.add(next);
+                    }
+                }
+            }
+            if (++turns % EVERY == 0) {
+                report();
+            }
+        }
+        exhausted = true;
+        bound = Math.max(bound, value);
+    }
+
+    /** Tasks in the order of a path. */
+    static int[] path(Node end) {
+        List<int[]> parts = new ArrayList<>();
+        int length = 0;
+        for (Node node = end; node != null; node = node.parent) {
+            parts.add(0, node.steps);
+            length += node.steps.length;
+        }
+        int[] path = new int[length];
+        int at = 0;
+        for (int[] part : parts) {
+            System.arraycopy(part, 0, path, at, part.length);
+            at += part.length;
+        }
+        return Arrays.copyOf(path, at);
+    }
+}

@@ -1,0 +1,110 @@
+package shimwright.rebuild.plan.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.plan.model.Cost;
+import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.Window;
+
+/**
+ * The order of least cost. A beam gives the first answers; then states (what is done, how the case stands, what is laid
+ * out, which clocks run) are looked at best first, of those that are no better than another only one, with lower bounds
+ * that never overrate. The same problem, budget and hint always give the same answer. Times count in whole milliseconds.
+ */
+public final class Search {
+    private Search() {}
+
+    /** The best order found within the budget. */
+    public static Outcome<Answer> best(Problem problem, Budget budget, Watch watch) {
+        return best(problem, budget, watch, List.of());
+    }
+
+    /**
+     * The best order found within the budget.
+     *
+     * @param hint an order to keep unless a better one is found; what it names that is not to be done is passed over, and
+     *     where it is not lawful it counts for nothing
+     * @return refused where there is no order, with the circle or the windows, or where none was found
+     */
+    public static Outcome<Answer> best(Problem problem, Budget budget, Watch watch, List<String> hint) {
+        List<Refusal> circles = Impossible.circles(problem);
+        if (!circles.isEmpty()) {
+            return Outcome.refused(circles);
+        }
+        Compiled c = Compiled.of(problem);
+        List<Refusal> windows = Impossible.windows(c);
+        if (!windows.isEmpty()) {
+            return Outcome.refused(windows);
+        }
+        Run run = new Run(c, watch);
+        int[] kept = hinted(c, hint);
+        Optional<Long> known = kept.length == 0 ? Optional.empty() : Evaluation.counted(c, kept);
+        known.ifPresent(run::atMost);
+        for (int width = 1; width <= budget.widest() && !run.proven(); width *= 8) {
+            run.beam(width);
+        }
+        if (!run.proven() && budget.states() > 0) {
+            run.exact(budget.states());
+        }
+        Node best = run.best;
+        if (best != null) {
+            return Outcome.ok(answer(c, run, Tidy.of(c, Run.path(best))));
+        }
+        if (known.isPresent()) {
+            return Outcome.ok(answer(c, run, kept));
+        }
+        return Outcome.refused(List.of(
+                run.exhausted
+                        ? Impossible.together(fewest(problem, budget, watch), run.states())
+                        : Impossible.gaveUp(run.states())));
+    }
+
+    /** What a given order costs; empty where it does not keep the rules of the problem or is not whole. */
+    public static Optional<Cost> cost(Problem problem, List<String> order) {
+        return Impossible.circles(problem).isEmpty() ? Evaluation.cost(Compiled.of(problem), order) : Optional.empty();
+    }
+
+    /** What orders cost, for many orders of one problem, which must have no circle. */
+    public static Function<List<String>, Optional<Cost>> prices(Problem problem) {
+        Compiled c = Compiled.of(problem);
+        return order -> Evaluation.cost(c, order);
+    }
+
+    private static int[] hinted(Compiled c, List<String> hint) {
+        List<String> known = c.problem.tasks().stream().map(task -> task.id()).toList();
+        return hint.stream()
+                .filter(known::contains)
+                .distinct()
+                .mapToInt(c::index)
+                .toArray();
+    }
+
+    private static Answer answer(Compiled c, Run run, int[] path) {
+        List<String> order = new ArrayList<>();
+        for (int task : path) {
+            order.add(c.task(task).id());
+        }
+        Cost cost =
+                Evaluation.cost(c, path).orElseThrow(() -> new IllegalStateException("an unlawful order was found"));
+        return new Answer(order, cost, run.bound() / 1e3, run.proven(), run.states());
+    }
+
+    /** Of windows that cannot be kept together, so few that without any one of them the others can. */
+    private static List<Window> fewest(Problem problem, Budget budget, Watch watch) {
+        List<Window> left = new ArrayList<>(problem.windows());
+        for (Window window : problem.windows()) {
+            List<Window> fewer = new ArrayList<>(left);
+            fewer.remove(window);
+            Run run = new Run(Compiled.of(problem.withWindows(fewer)), watch);
+            run.exact(budget.states());
+            if (run.exhausted && run.best == null) {
+                left = fewer;
+            }
+        }
+        return List.copyOf(left);
+    }
+}

@@ -1,0 +1,102 @@
+package shimwright.rebuild.plan.search;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.Window;
+
+/** Time windows in numbers. */
+final class Spans {
+    final int count;
+    /** Task that opens each; -1 where it is open at the start. */
+    final int[] opens;
+
+    final int[] closes;
+    final long[] longest;
+    final boolean[] alone;
+    /** Seconds already gone at the start, in ms. */
+    final long[] gone;
+    /** Tasks that may be done while it is open though nothing else may: what its closing may need. */
+    final long[][] allowed;
+    /** Tasks that must be done before it can be closed, and the one that closes it. */
+    final long[][] forced;
+    /** Of a task: the windows it opens. */
+    final int[][] openedBy;
+    /** True where the task that closes it may be left out. */
+    final boolean[] mayStayOpen;
+    /** True where there is a window in which other things may be done. */
+    final boolean shared;
+
+    private Spans(Problem problem, Compiled c) {
+        List<Window> windows = problem.windows();
+        count = windows.size();
+        opens = new int[count];
+        closes = new int[count];
+        longest = new long[count];
+        alone = new boolean[count];
+        gone = new long[count];
+        mayStayOpen = new boolean[count];
+        allowed = new long[count][];
+        forced = new long[count][];
+        List<List<Integer>> by = Compiled.lists(c.n);
+        boolean others = false;
+        for (int w = 0; w < count; w++) {
+            Window window = windows.get(w);
+            opens[w] = window.opens().isEmpty() ? -1 : c.index(window.opens());
+            closes[w] = c.index(window.closes());
+            longest[w] = Compiled.milliseconds(window.seconds());
+            alone[w] = window.alone();
+            mayStayOpen[w] = !Bits.has(c.mandatory, closes[w]);
+            others |= !window.alone();
+            gone[w] = Compiled.milliseconds(problem.start().open().getOrDefault(window.id(), 0.0));
+            if (opens[w] >= 0) {
+                by.get(opens[w]).add(w);
+            }
+            forced[w] = c.ancestors[closes[w]].clone();
+            Bits.add(forced[w], closes[w]);
+            for (int k = 0; k < forced[w].length; k++) {
+                forced[w][k] &= c.mandatory[k];
+            }
+        }
+        shared = others;
+        openedBy = Compiled.arrays(by);
+        for (int w = 0; w < count; w++) {
+            allowed[w] = allowed(w, c);
+        }
+    }
+
+    static Spans of(Problem problem, Compiled compiled) {
+        return new Spans(problem, compiled);
+    }
+
+    /** What leads to the closing, and to the closing of every window opened on the way. */
+    private long[] allowed(int window, Compiled c) {
+        long[] found = Bits.empty(c.n);
+        Deque<Integer> open = new ArrayDeque<>(List.of(closes[window]));
+        while (!open.isEmpty()) {
+            int task = open.remove();
+            if (!Bits.has(found, task)) {
+                Bits.add(found, task);
+                open.addAll(needs(task, c));
+                for (int other : openedBy[task]) {
+                    open.add(closes[other]);
+                }
+            }
+        }
+        return found;
+    }
+
+    private static List<Integer> needs(int task, Compiled c) {
+        List<Integer> needs = new ArrayList<>();
+        long[] set = c.before[task].clone();
+        for (long[] any : c.beforeAny[task]) {
+            Bits.addAll(set, any);
+        }
+        for (int i = Bits.next(set, 0); i >= 0; i = Bits.next(set, i + 1)) {
+            needs.add(i);
+        }
+        return needs;
+    }
+}

@@ -1,0 +1,79 @@
+package shimwright.rebuild.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.plan.lawful.Lawful;
+import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.search.Budget;
+import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.Unit;
+
+/**
+ * Units of 60 to 300 steps by chance: every plan lawful by two checks that know nothing of the search, every impossible one
+ * refused with a reason that is true. All 1,000 with {@code -Dshimwright.units=1000}, a part of them from
+ * {@code -Dshimwright.units.from} on.
+ */
+class RandomUnitsTest {
+    private static final int FIRST = Integer.getInteger("shimwright.units.from", 0);
+    private static final int LAST = FIRST + Integer.getInteger("shimwright.units", 60);
+    private static final Budget SMALL = new Budget(8, 1_000);
+
+    private static int size(int seed) {
+        return 60 + seed * 37 % 241;
+    }
+
+    private static Outcome<Plan> lay(Unit unit) {
+        return Planner.lay(unit, Map.of(), Present.inOrder(List.of()), SMALL, Watch.nobody(), List.of());
+    }
+
+    @Test
+    void everyPlanIsLawful() {
+        for (int seed = FIRST; seed < LAST; seed++) {
+            Unit unit = RandomUnits.of(seed, size(seed));
+            Plan plan = lay(unit).orElseThrow();
+            Unlawful.check(unit, Map.of(), Set.of(), plan);
+            Problem problem = Planner.problem(unit, Map.of(), Present.inOrder(List.of()));
+            List<String> order = plan.ahead().stream().map(Step::id).toList();
+            assertThat(Lawful.faults(problem, order, plan.cost()))
+                    .as("unit %d", seed)
+                    .isEmpty();
+            assertThat(plan.bound()).isLessThanOrEqualTo(plan.cost().total() + 1e-9);
+        }
+    }
+
+    @Test
+    void whatIsImpossibleIsRefusedWithATrueReason() {
+        for (int seed = FIRST; seed < LAST; seed++) {
+            Unit unit = RandomUnits.impossible(seed, size(seed));
+            Refusal refusal = lay(unit).refusals().get(0);
+            if (seed % 2 == 0) {
+                circle(unit, refusal.fact());
+            } else {
+                assertThat(refusal.fact()).startsWith("no order keeps the window \"too short a window\"");
+            }
+        }
+    }
+
+    /** Each step named waits for the next, and the last for the first. */
+    private static void circle(Unit unit, String fact) {
+        assertThat(fact).startsWith("these steps wait for each other: ");
+        List<String> named = Pattern.compile("(\\w+) \\(Do ")
+                .matcher(fact)
+                .results()
+                .map(m -> m.group(1))
+                .toList();
+        assertThat(named).hasSizeGreaterThan(1);
+        assertThat(fact).endsWith(" waits for " + named.get(0));
+        for (int i = 0; i < named.size(); i++) {
+            assertThat(unit.step(named.get(i)).after()).containsKey(named.get((i + 1) % named.size()));
+        }
+    }
+}

@@ -1,0 +1,101 @@
+package shimwright.rebuild.plan.blocking;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import shimwright.rebuild.demo.DemoUnit;
+import shimwright.rebuild.plan.blocking.Finding.Kind;
+import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.UnitFiles;
+
+/** The drawing against the steps of the demo file, whose reasons give the radii; and against files made wrong. */
+class BlockingTest {
+    private static Finding between(Unit unit, String first, String then) {
+        return Blocking.of(unit).stream()
+                .filter(f -> f.key().equals(first + " " + then))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static UnitFiles.Good read(String text) {
+        return (UnitFiles.Good) UnitFiles.read("u.yaml", text);
+    }
+
+    /** Steps of which the demo file is made to say nothing, or the contrary. */
+    private static List<String> odd(String old, String fresh) {
+        String text = UnitFiles.example();
+        assertThat(text).contains(old);
+        UnitFiles.Result result = UnitFiles.read("u.yaml", text.replace(old, fresh));
+        assertThat(result.problems()).isEmpty();
+        return Drawn.report("u.yaml", (UnitFiles.Good) result).stream().skip(1).toList();
+    }
+
+    @Test
+    void theDrawingAgreesWithEveryStepOfTheDemoFile() {
+        for (Unit unit : List.of(DemoUnit.A, DemoUnit.B)) {
+            assertThat(Blocking.of(unit)).hasSizeGreaterThan(90).noneMatch(Finding::odd);
+        }
+        assertThat(Drawn.report("u.yaml", read(UnitFiles.example())))
+                .singleElement()
+                .asString()
+                .startsWith("u.yaml: the drawing proves ");
+    }
+
+    @Test
+    void theMeasuresAreThoseOfTheReasonsInTheDemoSource() {
+        // B3: gear 4 reaches 40.1 (40.15), the dog ring of the 4th wheel 36.0: together more than 74
+        assertThat(between(DemoUnit.A, "G01", "G02").why()).contains("40.15 and 36 are 76.15 together, 74 lie between");
+        // B11: the nut's bore does not pass the bearing's inner ring of 15.75
+        assertThat(between(DemoUnit.A, "G08", "G11").why()).contains("15.75");
+        // B8: the 5th driving gear (44.7) covers the bore of the idler shaft at 44.35
+        assertThat(between(DemoUnit.A, "R05", "Q03").why())
+                .contains("9 and 44.7")
+                .contains("44.35");
+        // B10: the speed ring's bore (30.5) does not pass the right cone (33)
+        assertThat(between(DemoUnit.A, "Y03A", "Y04").why()).contains("30.5 to 37 and 25 to 33");
+        // B6: the idler in its place stops the input; reverse gear 19.4 + 30 and what comes before it over 44.35
+        assertThat(between(DemoUnit.A, "G01", "S08").why()).contains("44.35 lie between the axes");
+        // B19: the end cap closes the rear
+        assertThat(between(DemoUnit.A, "Q05", "Q07").why()).contains("hole");
+    }
+
+    @Test
+    void whatTheFileLeavesFreeIsNamedWithBothPlaces() {
+        List<String> odd = odd(
+                "after: {G00: same_part, G01: blocked, P06: same_part}\n    because: {G01: B3}",
+                "after: {G00: same_part, P06: same_part}");
+        assertThat(odd)
+                .isNotEmpty()
+                .anySatisfy(line -> assertThat(line)
+                        .startsWith("u.yaml:")
+                        .contains(" and u.yaml:")
+                        .contains("G01 must come before G02")
+                        .contains("74 lie between the axes"));
+    }
+
+    @Test
+    void whatTheFileHasTheOtherWayRoundIsContradicted() {
+        // the rings of the drawing exchanged: the washer W0 drawn behind the 4th wheel
+        List<String> odd = odd(
+                "along: 156.35 161.35 mm, diameters: 34.2 54 mm, material: steel}\n  - {id: sleeve_4",
+                "along: 366.35 371.35 mm, diameters: 34.2 54 mm, material: steel}\n  - {id: sleeve_4");
+        assertThat(odd)
+                .anySatisfy(line -> assertThat(line).contains("the file has").contains("W0"));
+    }
+
+    @Test
+    void whatCannotPassEitherWayNeedsARoute() {
+        List<String> without = odd("diameters: 18 60 mm, sideways: true,", "diameters: 18 60 mm,");
+        // the step has a route from the side, which is taken for an answer where neither passes
+        assertThat(without).noneMatch(line -> line.contains("the other way round. Say under route"));
+        assertThat(Blocking.of(DemoUnit.A))
+                .filteredOn(f -> f.kind() == Kind.NEITHER)
+                .isEmpty();
+    }
+
+    @Test
+    void aSmallFileWithoutGeometryOfThatKindSaysNothingOdd() {
+        assertThat(Drawn.report("u.yaml", read(UnitFiles.starter()))).hasSizeLessThan(2);
+    }
+}

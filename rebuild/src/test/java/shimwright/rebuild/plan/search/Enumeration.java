@@ -1,0 +1,67 @@
+package shimwright.rebuild.plan.search;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import shimwright.rebuild.plan.lawful.Lawful;
+import shimwright.rebuild.plan.model.Either;
+import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.Task;
+
+/** Every order of a small problem, followed by the independent check. */
+final class Enumeration {
+    private final Problem problem;
+    private final List<String> order = new ArrayList<>();
+    private final Set<String> gone = new HashSet<>();
+    double best = Double.POSITIVE_INFINITY;
+    long orders;
+
+    private Enumeration(Problem problem) {
+        this.problem = problem;
+    }
+
+    static Enumeration of(Problem problem) {
+        Enumeration all = new Enumeration(problem);
+        all.choose(0);
+        return all;
+    }
+
+    private void choose(int group) {
+        if (group == problem.either().size()) {
+            extend();
+            return;
+        }
+        Either either = problem.either().get(group);
+        for (Set<String> option : either.options()) {
+            List<String> left = new ArrayList<>();
+            either.options().stream().filter(o -> o != option).forEach(left::addAll);
+            gone.addAll(left);
+            choose(group + 1);
+            left.forEach(gone::remove);
+        }
+    }
+
+    private void extend() {
+        boolean whole = true;
+        for (Task task : problem.tasks()) {
+            if (!gone.contains(task.id())) {
+                whole = false;
+                if (gone.containsAll(task.after())) {
+                    gone.add(task.id());
+                    order.add(task.id());
+                    extend();
+                    order.remove(order.size() - 1);
+                    gone.remove(task.id());
+                }
+            }
+        }
+        if (whole) {
+            orders++;
+            Lawful.Followed followed = Lawful.follow(problem, order);
+            if (followed.faults().isEmpty()) {
+                best = Math.min(best, followed.cost().total());
+            }
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package shimwright.rebuild.plan.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.plan.lawful.Lawful;
+import shimwright.rebuild.plan.model.Problem;
+
+/**
+ * The search against every order of small problems with windows, waits, risks, weights and alternatives. More of them with
+ * {@code -Dshimwright.planned=10000}.
+ */
+class EnumerationTest {
+    @Test
+    void theBestOrderIsTheBestOfAllOrders() {
+        int count = Integer.getInteger("shimwright.planned", 300);
+        int possible = 0;
+        for (int seed = 0; seed < count; seed++) {
+            Problem problem = Problems.small(seed);
+            Enumeration all = Enumeration.of(problem);
+            Outcome<Answer> outcome = Search.best(problem, new Budget(8, 1_000_000), Watch.nobody());
+            if (all.best == Double.POSITIVE_INFINITY) {
+                assertThat(outcome.isOk()).as("problem %d has no order", seed).isFalse();
+                continue;
+            }
+            possible++;
+            assertThat(outcome.refusals()).as("problem %d", seed).isEmpty();
+            Answer answer = outcome.orElseThrow();
+            assertThat(answer.proven()).as("problem %d is proven", seed).isTrue();
+            assertThat(answer.cost().total()).as("problem %d", seed).isCloseTo(all.best, within(1e-6));
+            assertThat(answer.bound()).isCloseTo(all.best, within(1e-6));
+            assertThat(Lawful.faults(problem, answer.order(), answer.cost())).isEmpty();
+        }
+        assertThat(possible).isBetween(count / 2, count - 1);
+    }
+}

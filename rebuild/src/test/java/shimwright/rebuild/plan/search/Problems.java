@@ -1,0 +1,159 @@
+package shimwright.rebuild.plan.search;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import shimwright.rebuild.plan.model.Either;
+import shimwright.rebuild.plan.model.Lag;
+import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.Risk;
+import shimwright.rebuild.plan.model.SetUps;
+import shimwright.rebuild.plan.model.Start;
+import shimwright.rebuild.plan.model.Task;
+import shimwright.rebuild.plan.model.Window;
+
+/** Problems by chance, with everything in them that a problem can have. */
+final class Problems {
+    private static final List<String> STANDS = List.of("FU", "RU", "LU", "BENCH", "PRESS", "");
+    private static final List<String> TOOLS = List.of("OVEN", "TORQUE", "INDICATOR");
+
+    private final Random random;
+    private final List<Task> tasks = new ArrayList<>();
+
+    private Problems(Random random) {
+        this.random = random;
+    }
+
+    private static String id(int i) {
+        return "t" + i;
+    }
+
+    /** A problem of a few tasks, small enough to try every order. */
+    static Problem small(long seed) {
+        Random random = new Random(seed);
+        return new Problems(random).make(4 + random.nextInt(4));
+    }
+
+    private Problem make(int n) {
+        double dense = 0.1 + 0.4 * random.nextDouble();
+        for (int i = 0; i < n; i++) {
+            Set<String> after = new HashSet<>();
+            for (int j = 0; j < i; j++) {
+                if (random.nextDouble() < dense) {
+                    after.add(id(j));
+                }
+            }
+            Set<String> tools = new HashSet<>();
+            TOOLS.forEach(tool -> {
+                if (random.nextInt(4) == 0) {
+                    tools.add(tool);
+                }
+            });
+            int weight = random.nextInt(6) == 0 ? random.nextInt(3) - 1 : 0;
+            String stand = STANDS.get(random.nextInt(STANDS.size()));
+            tasks.add(new Task(id(i), "do " + i, 1 + random.nextInt(10), stand, tools, after, any(i), weight));
+        }
+        List<Either> either = random.nextInt(3) == 0 && n > 5 ? either(n) : List.of();
+        List<Window> windows = windows(n);
+        Collections.shuffle(tasks, random);
+        return new Problem(tasks, lags(n), windows, either, risks(n, either), setUps(), start(n, windows));
+    }
+
+    private List<Set<String>> any(int i) {
+        if (i < 3 || random.nextInt(6) > 0) {
+            return List.of();
+        }
+        return List.of(Set.of(id(random.nextInt(i / 2)), id(i / 2 + random.nextInt(i - i / 2))));
+    }
+
+    private List<Either> either(int n) {
+        List<Integer> some = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            some.add(i);
+        }
+        Collections.shuffle(some, random);
+        Set<String> one = random.nextBoolean() ? Set.of(id(some.get(0))) : Set.of(id(some.get(0)), id(some.get(1)));
+        return List.of(new Either("choice", List.of(one, Set.of(id(some.get(2))))));
+    }
+
+    private List<Window> windows(int n) {
+        List<Window> windows = new ArrayList<>();
+        int count = random.nextInt(3);
+        for (int w = 0; w < count; w++) {
+            int closes = 1 + random.nextInt(n - 1);
+            List<String> before = tasks.get(closes).after().stream().sorted().toList();
+            boolean open = random.nextInt(5) == 0;
+            if (before.isEmpty() && !open) {
+                continue;
+            }
+            String opens = open ? "" : before.get(random.nextInt(before.size()));
+            windows.add(new Window(
+                    "w" + w, "window " + w, opens, id(closes), 5 + random.nextInt(40), random.nextInt(3) > 0));
+        }
+        return windows;
+    }
+
+    private List<Lag> lags(int n) {
+        List<Lag> lags = new ArrayList<>();
+        int count = random.nextInt(3);
+        for (int k = 0; k < count; k++) {
+            Task to = tasks.get(random.nextInt(n));
+            if (!to.after().isEmpty()) {
+                String from = to.after().stream()
+                        .sorted()
+                        .toList()
+                        .get(random.nextInt(to.after().size()));
+                lags.add(new Lag(from, to.id(), random.nextInt(40), "cure"));
+            }
+        }
+        return lags;
+    }
+
+    private List<Risk> risks(int n, List<Either> either) {
+        List<Risk> risks = new ArrayList<>();
+        Set<String> optional = new HashSet<>();
+        either.forEach(one -> one.options().forEach(optional::addAll));
+        for (int k = 0; k < random.nextInt(6); k++) {
+            String hold = id(random.nextInt(n));
+            if (!optional.contains(hold)) {
+                risks.add(new Risk(id(random.nextInt(n)), hold, random.nextInt(80) / 10.0));
+            }
+        }
+        return risks;
+    }
+
+    private SetUps setUps() {
+        Map<String, Map<String, Double>> turn = new LinkedHashMap<>();
+        List<String> three = STANDS.subList(0, 3);
+        for (String from : three) {
+            Map<String, Double> to = new HashMap<>();
+            three.forEach(other -> to.put(other, (double) random.nextInt(9)));
+            turn.put(from, to);
+        }
+        Map<String, Double> tools = new HashMap<>();
+        TOOLS.forEach(tool -> tools.put(tool, (double) random.nextInt(6)));
+        return new SetUps(Set.copyOf(three), turn, 1 + random.nextInt(3), random.nextInt(4), tools);
+    }
+
+    private Start start(int n, List<Window> windows) {
+        Map<String, Double> waits = new HashMap<>();
+        if (random.nextInt(4) == 0) {
+            waits.put(id(random.nextInt(n)), (double) random.nextInt(60));
+        }
+        Map<String, Double> open = new HashMap<>();
+        windows.stream().filter(w -> w.opens().isEmpty()).forEach(w -> open.put(w.id(), (double) random.nextInt(6)));
+        return new Start(
+                random.nextBoolean() ? "" : STANDS.get(random.nextInt(3)),
+                random.nextBoolean() ? "" : STANDS.get(random.nextInt(5)),
+                random.nextBoolean() ? Set.of() : Set.of(TOOLS.get(random.nextInt(3))),
+                random.nextInt(2),
+                waits,
+                open);
+    }
+}

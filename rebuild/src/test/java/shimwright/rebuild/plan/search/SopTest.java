@@ -1,0 +1,51 @@
+package shimwright.rebuild.plan.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.util.Locale;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import shimwright.rebuild.plan.lawful.Lawful;
+import shimwright.rebuild.plan.model.Problem;
+
+/**
+ * Sequential ordering problems of TSPLIB 95 (G. Reinelt, Univ. Heidelberg) with their published optima; the files lie beside
+ * the project, where they are absent nothing is tested. From the notes on planning: order strength alone does not say which
+ * are hard.
+ */
+class SopTest {
+    @ParameterizedTest
+    @CsvSource({
+        "ESC07, 2125",
+        "ESC11, 2075",
+        "ESC12, 1675",
+        "br17.10, 55",
+        "br17.12, 55",
+        "p43.4, 83005",
+        "rbg109a, 1038"
+    })
+    void thePublishedOptimumIsReachedAndProven(String name, double optimum) throws IOException {
+        assumeTrue(Instances.present(), "the public instances are not beside the project");
+        Problem problem = Instances.sop(name + ".sop");
+        long began = System.nanoTime();
+        Answer answer =
+                Search.best(problem, new Budget(512, 3_000_000), Watch.nobody()).orElseThrow();
+        if (Boolean.getBoolean("shimwright.figures")) {
+            double seconds = (System.nanoTime() - began) / 1e9;
+            System.out.printf(
+                    Locale.ROOT,
+                    "| %s | %.0f | %.0f | %s | %.2f | %d |%n",
+                    name,
+                    optimum,
+                    answer.cost().total(),
+                    answer.proven() ? "yes" : "no",
+                    seconds,
+                    answer.states());
+        }
+        assertThat(answer.cost().total()).isEqualTo(optimum);
+        assertThat(answer.proven()).isTrue();
+        assertThat(Lawful.faults(problem, answer.order(), answer.cost())).isEmpty();
+    }
+}

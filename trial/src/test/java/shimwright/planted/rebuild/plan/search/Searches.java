@@ -1,0 +1,4 @@
+package shimwright.planted.rebuild.plan.search;
+
+/** Stands for the search. */
+public class Searches {}
