@@ -1,7 +1,9 @@
 package shimwright.rebuild.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,6 +33,7 @@ final class Brief {
     private final Order order;
     private final Present present;
     private final Set<String> done;
+    private final boolean handsOn;
 
     private Brief(Unit unit, Order order, Present present) {
         this.unit = unit;
@@ -38,6 +41,7 @@ final class Brief {
         this.present = present;
         this.done = new LinkedHashSet<>(present.done());
         done.retainAll(order.steps().keySet());
+        this.handsOn = straight(order);
     }
 
     /**
@@ -133,9 +137,8 @@ final class Brief {
     }
 
     private Task task(Step step) {
-        Set<String> after = new LinkedHashSet<>(
-                order.before().getOrDefault(step.id(), Map.of()).keySet());
-        after.removeIf(id -> !ahead(id));
+        Set<String> after = new LinkedHashSet<>();
+        needs(step.id(), after, new HashSet<>());
         int in = (int) step.installs().stream()
                 .filter(unit.type().heavy()::containsKey)
                 .count();
@@ -149,6 +152,28 @@ final class Brief {
     static String plain(String todo) {
         String first = todo.split("\\. ", 2)[0];
         return first.endsWith(".") ? first.substring(0, first.length() - 1) : first;
+    }
+
+    /** True where the steps wait for each other in no circle, done ones included. */
+    private static boolean straight(Order order) {
+        Set<String> left = new LinkedHashSet<>(order.steps().keySet());
+        boolean moved = true;
+        while (moved) {
+            moved = left.removeIf(step -> Collections.disjoint(
+                    order.before().getOrDefault(step, Map.of()).keySet(), left));
+        }
+        return left.isEmpty();
+    }
+
+    /** Steps ahead that it waits for; one done before its time hands on what it should have waited for. */
+    private void needs(String id, Set<String> after, Set<String> seen) {
+        for (String need : order.before().getOrDefault(id, Map.of()).keySet()) {
+            if (ahead(need)) {
+                after.add(need);
+            } else if (handsOn && seen.add(need)) {
+                needs(need, after, seen);
+            }
+        }
     }
 
     private void cures(String to, List<Lag> lags, Map<String, Double> waits) {
