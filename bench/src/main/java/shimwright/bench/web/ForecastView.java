@@ -125,7 +125,10 @@ public record ForecastView(
                 double late = number(part[2], "days late", 0, 365, faults);
                 arrivals.put(
                         part[0],
-                        new Arrival("what " + part[0] + " waits for", LocalDate.parse(part[1]), new Spread(0, late / 3, late)));
+                        new Arrival(
+                                "what " + part[0] + " waits for",
+                                LocalDate.parse(part[1]),
+                                new Spread(0, late / 3, late)));
             } catch (DateTimeParseException noDay) {
                 faults.add(new Refusal("what has to arrive", "\"" + part[1] + "\" is not a day", hint));
             }

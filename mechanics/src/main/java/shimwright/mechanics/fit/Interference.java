@@ -39,17 +39,19 @@ final class Interference {
     static Outcome<Worked<PressFit>> work(PressPair c) {
         List<Refusal> refusals = new ArrayList<>();
         double largestBore = Collections.max(c.bore());
-        double smallestShaft = Math.min(Collections.min(c.diameter()), Collections.min(c.bore()));
+        double smallestShaft = Collections.min(c.diameter());
+        double smallestJoint = Math.min(smallestShaft, Collections.min(c.bore()));
         if (c.hubOutside() <= largestBore) {
             refusals.add(new Refusal(
                     "hubOutside",
                     mm(c.hubOutside()) + " leaves no hub around a bore of " + mm(largestBore),
                     "Measure the outside of the hub, for a gear at the root of the teeth"));
         }
-        if (c.shaftBore() >= smallestShaft) {
+        if (c.shaftBore() >= smallestJoint) {
             refusals.add(new Refusal(
                     "shaftBore",
-                    mm(c.shaftBore()) + " leaves no wall in a shaft of " + mm(smallestShaft),
+                    mm(c.shaftBore()) + " leaves no wall in a shaft of "
+                            + mm(c.shaftBore() >= smallestShaft ? smallestShaft : smallestJoint),
                     "Measure the bore of the shaft, 0 when it is solid"));
         }
         double tightest = Collections.max(c.diameter()) - Collections.min(c.bore());

@@ -116,12 +116,15 @@ public final class Blocking {
     private Optional<Pair> steps(String moving, String standing) {
         Step one = fitted.get(moving);
         Step two = fitted.get(standing);
-        if (one != null && one.equals(two)) {
-            one = built.getOrDefault(moving, one);
-            two = built.getOrDefault(standing, two);
-            return onOne(one, two) ? Optional.of(new Pair(one, two)) : Optional.empty();
+        if (one == null || two == null) {
+            return Optional.empty();
         }
-        return one == null || two == null ? Optional.empty() : Optional.of(new Pair(one, two));
+        if (!one.equals(two)) {
+            return Optional.of(new Pair(one, two));
+        }
+        Step built1 = built.getOrDefault(moving, one);
+        Step built2 = built.getOrDefault(standing, two);
+        return onOne(built1, built2) ? Optional.of(new Pair(built1, built2)) : Optional.empty();
     }
 
     /** For each building step the first of its sub-assembly: those that wait for one another, one by one. */
@@ -176,11 +179,11 @@ public final class Blocking {
     }
 
     /** Why an item cannot go in once another is there; empty where it can, or where no end was open to begin with. */
-    private Optional<String> shutOut(String moving, String standing) {
+    private Optional<String> shutOut(String item, String there) {
         String reason = "";
         for (boolean fromHighEnd : new boolean[] {true, false}) {
-            if (open(moving, fromHighEnd)) {
-                Optional<String> stop = stop(moving, standing, fromHighEnd);
+            if (open(item, fromHighEnd)) {
+                Optional<String> stop = stop(item, there, fromHighEnd);
                 if (stop.isEmpty()) {
                     return Optional.empty();
                 }
