@@ -61,9 +61,7 @@ public class MonteCarloBenchmark {
                 },
                 Sampling.of(DRAWS, 1).onThreads(threads));
         return run.results().stream()
-                .flatMapToDouble(one -> one == null
-                        ? DoubleStream.empty()
-                        : DoubleStream.of(one.mean(), one.u()))
+                .flatMapToDouble(one -> one == null ? DoubleStream.empty() : DoubleStream.of(one.mean(), one.u()))
                 .toArray();
     }
 
