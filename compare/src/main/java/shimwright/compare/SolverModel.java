@@ -25,7 +25,8 @@ import shimwright.rebuild.plan.model.Window;
 
 /**
  * A planning problem for the constraint solver: starting times, one circuit through all tasks and one each through those that
- * need the case, a place, tools; the set-up before a task is what the arcs into it cost. No alternatives, and turning costs
+ * need the case, a place, tools; the set-up before a task is what the arcs into it cost, and all of it with the work lies before
+ * the end (not needed, but without it the solver's bounds are poor). No alternatives, and turning costs
  * the same whatever is in the case.
  */
 final class SolverModel {
@@ -111,6 +112,9 @@ final class SolverModel {
             circuit(problem.tasks(), (a, b) -> 0, true);
         }
         order();
+        LinearExprBuilder least = LinearExpr.newBuilder();
+        problem.tasks().forEach(task -> least.add(setUpOf(task)).add(ms(task.seconds())));
+        model.addLessOrEqual(least, end);
         LinearExprBuilder cost = LinearExpr.newBuilder().add(end);
         for (Risk risk : problem.risks()) {
             Literal early = model.newBoolVar("risk");
