@@ -17,7 +17,6 @@ import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Together;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PieceIn;
-import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.Clearance;
 import shimwright.rebuild.unit.Clearance.Method;
@@ -99,25 +98,14 @@ final class ClearancePages {
             Pages.lost(ctx, door, "This unit has no clearance " + id + ".");
             return;
         }
-        Form form = door.form(ctx);
-        Entry.OfJob entry = make.entry(bench, desk.session(bench, id), form);
-        if (!form.sound() && Pages.kept(bench, form)) {
-            door.on(ctx, "/job/" + bench.job().id() + (backToBuild ? "/build" : "/clearance/" + id), said);
-            return;
-        }
-        if (!form.sound()) {
-            session(ctx, form.faults(), form.typed());
-            return;
-        }
-        String job = bench.job().id();
-        Outcome<Kept> kept = desk.keep(job, bench.unit(), door.entryId(form), door.who(ctx), entry);
-        if (!kept.isOk()) {
-            session(ctx, kept.refusals(), form.typed());
-        } else if (backToBuild) {
-            door.on(ctx, "/job/" + job + "/build", said);
-        } else {
-            door.on(ctx, "/job/" + job + "/clearance/" + id, said);
-        }
+        Pages.keep(
+                ctx,
+                desk,
+                door,
+                said,
+                (job, form) -> make.entry(job, desk.session(job, id), form),
+                this::session,
+                (entry, form) -> backToBuild ? "/build" : "/clearance/" + id);
     }
 
     private static Phase phase(Form form, Session session) {

@@ -131,12 +131,12 @@ public final class Desk {
     }
 
     private OnBench around(Job job, Unit unit) {
-        return new OnBench(
-                job,
-                unit,
-                Order.of(unit, job.sides()),
-                plan(job, unit),
-                Timers.running(unit, job.doneAt(), clock.instant()));
+        Order order = Order.of(unit, job.sides());
+        // a clock that a step left out of this job would stop is not shown: nothing could ever end it
+        List<Timers.Timer> timers = Timers.running(unit, job.doneAt(), clock.instant()).stream()
+                .filter(timer -> order.steps().containsKey(timer.closes()))
+                .toList();
+        return new OnBench(job, unit, order, plan(job, unit), timers);
     }
 
     /** The plan from here; laid again only when a step was done or undone, or the way changed. */

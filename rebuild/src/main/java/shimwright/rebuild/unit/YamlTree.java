@@ -41,6 +41,12 @@ final class YamlTree {
                     place(text, e.getPosition()),
                     String.format(Locale.ROOT, "there is a character that no text has (U+%04X)", e.getCodePoint()),
                     "This may be no text file; else delete the character");
+        } catch (IllegalArgumentException e) {
+            // the library refuses a tag of blanks this way, and does not say where
+            troubles.add(
+                    Place.START,
+                    "there is a YAML tag (a word after !) that is none",
+                    "A unit file needs no tags: look for ! and delete it, or put the text in quotes");
         } catch (YamlEngineException e) {
             troubles.add(Place.START, "this is not YAML: " + firstLine(e), "Look at the file in a text editor");
         }

@@ -19,6 +19,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import shimwright.mechanics.quantity.Kind;
 
 class ReaderPropertyTest {
@@ -110,6 +112,16 @@ class ReaderPropertyTest {
     void yamlSignsNeverThrow(@ForAll("yamlish") String text) {
         assertThat(Texts.problems(text)).isNotEmpty();
         assertThat(Texts.problems("steps:\n  - id: " + text)).isNotEmpty();
+    }
+
+    /** The library throws these instead of marking them. */
+    @ParameterizedTest
+    @ValueSource(strings = {"a: !<%20x> b", "!%20 b", "a: !!%20 b", "%TAG ! %20\n--- !a b", "a: !<tag:x%20> b"})
+    void aTagOfBlanksIsAProblemWithAHint(String text) {
+        assertThat(Texts.problems(text)).singleElement().satisfies(p -> {
+            assertThat(p.fact()).contains("YAML tag");
+            assertThat(p.hint()).contains("needs no tags");
+        });
     }
 
     /** Cutting a piece out of a good file anywhere gives a good file or problems, never an exception. */

@@ -25,7 +25,7 @@ import shimwright.rebuild.unit.Unit;
  * @param through the opening it is reached through; empty where it is taken apart
  * @param undo steps to undo, in the order of undoing: none while a step done still stands on it
  * @param redo the same steps, in a lawful order of doing them again
- * @param undoMinutes time of undoing by the tariff, without turning over
+ * @param undoMinutes time of undoing, from the unit file or else by the tariff, without turning over
  * @param redoMinutes time of doing again as the unit file has it, without turning over and waiting
  * @param turnMinutes time of turning the case over, both ways; the orders are lawful, not proven to turn least
  * @param losses what undoing destroys

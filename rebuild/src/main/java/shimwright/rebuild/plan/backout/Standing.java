@@ -64,6 +64,7 @@ record Standing(Unit unit, Order order, List<Step> done, Map<String, Step> fitte
         boolean puts = !step.installs().isEmpty() || !step.builds().isEmpty();
         boolean bolts = !step.fasteners().isEmpty() || step.undo() != Step.Undo.FREE;
         boolean stands = puts ? !held(step).isEmpty() : bolts && step.removes().isEmpty();
-        return stands ? tariff.share(step.undo()) * step.duration() / 60 : 0;
+        double seconds = step.undoTime() > 0 ? step.undoTime() : tariff.share(step.undo()) * step.duration();
+        return stands ? seconds / 60 : 0;
     }
 }

@@ -3,7 +3,7 @@ package shimwright.rebuild.plan.backout;
 import shimwright.rebuild.unit.Step;
 
 /**
- * What undoing takes, as a share of the time that doing took, and what a thing destroyed weighs beside minutes when ways are
+ * What undoing takes where the unit file does not say it, as a share of the time that doing took, and what a thing destroyed weighs beside minutes when ways are
  * compared.
  *
  * @param free share for a step that comes apart freely, 0 to 10

@@ -54,7 +54,8 @@ class ShutInTest {
                 .satisfies(loss -> assertThat(loss.part()).isEqualTo("74-3031"));
         Step stake = A.step("G10");
         assertThat(shut.jumps())
-                .allSatisfy(jump -> assertThat(jump.by()).isCloseTo(2 * stake.duration() / 60, within(1e-9)));
+                .allSatisfy(jump ->
+                        assertThat(jump.by()).isCloseTo((stake.undoTime() + stake.duration()) / 60, within(1e-9)));
     }
 
     @Test
