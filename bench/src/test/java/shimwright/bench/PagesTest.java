@@ -193,6 +193,41 @@ class PagesTest {
     }
 
     @Test
+    void aStepOfOnesOwnPostedTwiceIsOneStep() {
+        String job = "/job/job-v-0093";
+        String step = bench.page(job + "/plan")
+                .select("form[action$=/added] input[name=step]")
+                .attr("value");
+        for (int i = 0; i < 2; i++) {
+            assertThat(bench.post(
+                                    job + "/added",
+                                    "entry",
+                                    "test-own-1",
+                                    "step",
+                                    step,
+                                    "todo",
+                                    "Wipe the face.",
+                                    "at",
+                                    "BENCH",
+                                    "duration",
+                                    "5 min",
+                                    "before",
+                                    "x06",
+                                    "reason",
+                                    "oil on it")
+                            .statusCode())
+                    .isEqualTo(200);
+        }
+        assertThat(bench.page(job + "/plan").select("ol.plan:not(.done) li").eachText())
+                .filteredOn(text -> text.contains("Wipe the face."))
+                .hasSize(1);
+        assertThat(bench.post(job + "/added", "entry", "test-own-2", "step", step, "todo", "", "duration", "fast")
+                        .body())
+                .contains("Say what is to be done")
+                .contains("fast");
+    }
+
+    @Test
     void theDrawerTakesAPieceAndLetsItGo() {
         assertThat(bench.post(
                                 "/drawer",

@@ -52,6 +52,7 @@ final class PlanPages {
                         "forecast",
                         ForecastView.of(ctx, bench, ok.value(), page.show().date(desk.now())));
             }
+            more.put("ownId", ownId(bench));
             door.show(ctx, "plan", page, more);
         });
     }
@@ -63,12 +64,13 @@ final class PlanPages {
                 door,
                 "Kept: your own step, it stands in the plan",
                 (bench, form) -> new Entry.StepAdded(
-                        ownId(bench),
+                        // said by the page, so that a post repeated is the same entry
+                        form.needed("step", "step", "Go back to the plan"),
                         form.needed("todo", "what to do", "Say what is to be done"),
                         form.needed("at", "station", "Choose where it is done"),
                         form.quantity("duration", Kind.TIME, "time", new Range(0, DAY)),
-                        words(form.raw("after")),
-                        words(form.raw("before")),
+                        steps(bench, form.raw("after")),
+                        steps(bench, form.raw("before")),
                         form.needed("reason", "reason", "Say why it is needed; it stands on the record")),
                 this::plan,
                 (entry, form) -> "/plan");
@@ -86,6 +88,7 @@ final class PlanPages {
                 (entry, form) -> "/plan");
     }
 
+    /** A name that no step of this job has yet. */
     private static String ownId(Desk.OnBench bench) {
         int number = 1;
         while (bench.unit().findStep("OWN" + number).isPresent()) {
@@ -94,10 +97,15 @@ final class PlanPages {
         return "OWN" + number;
     }
 
-    private static List<String> words(String text) {
-        return text.isBlank()
-                ? List.of()
-                : Arrays.asList(text.toUpperCase(Locale.ROOT).split("[\\s,;]+"));
+    /** Steps by what was typed, capitals or not; one that the unit does not have stays as typed and is refused by name. */
+    private static List<String> steps(Desk.OnBench bench, String text) {
+        return Arrays.stream(text.split("[\\s,;]+"))
+                .filter(typed -> !typed.isEmpty())
+                .map(typed -> bench.order().steps().keySet().stream()
+                        .filter(typed::equalsIgnoreCase)
+                        .findFirst()
+                        .orElse(typed))
+                .toList();
     }
 
     private void back(Context ctx) {
