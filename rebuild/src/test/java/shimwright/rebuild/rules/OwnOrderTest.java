@@ -91,7 +91,7 @@ class OwnOrderTest {
                 .contains("these steps wait for each other");
     }
 
-    @Property(tries = 60)
+    @Property(tries = 25)
     void noHistoryMakesAPlanThatContradictsTheBench(@ForAll long seed) {
         Random random = new Random(seed);
         Workbench bench = Workbench.open();
