@@ -227,6 +227,16 @@ class PagesTest {
                 .contains("fast");
     }
 
+    /** A4 is 210 mm wide, the margins of the record take 32 mm: 178 mm are 672 px. What is wider is cut off by the printer. */
+    @ParameterizedTest
+    @ValueSource(strings = {"/job/job-v-0091/record", "/job/job-v-0093/record"})
+    void everyPictureOfTheRecordFitsThePaper(String path) {
+        List<String> widths = bench.page(path).select("svg[role=img]").eachAttr("width");
+        assertThat(widths)
+                .isNotEmpty()
+                .allSatisfy(width -> assertThat(Double.parseDouble(width)).isLessThanOrEqualTo(672));
+    }
+
     @Test
     void theDrawerTakesAPieceAndLetsItGo() {
         assertThat(bench.post(

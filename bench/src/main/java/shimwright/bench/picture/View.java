@@ -15,7 +15,7 @@ public record View(Set<String> around, double margin, double width, UnitSystem u
     private static final double NARROWEST = 280;
     private static final double TABLET = 820;
 
-    /** The whole unit on a tablet or a printed page, metric. */
+    /** The whole unit on a tablet, metric. */
     public static final View FULL = new View(Set.of(), 0, TABLET, UnitSystem.METRIC);
 
     public View {

@@ -23,6 +23,9 @@ import shimwright.rebuild.record.HandBackRecord.Setting;
  */
 public record RecordView(HandBackRecord data, String told, List<Drawn> settings) {
 
+    /** Width of a drawing in px: A4 between the margins of paper.jte is 178 mm, 672 px. */
+    private static final double PAPER = 660;
+
     /** A clearance with its pictures and the working kept when it was accepted. */
     public record Drawn(Setting setting, String drawing, String limits, List<Line> working) {}
 
@@ -37,7 +40,11 @@ public record RecordView(HandBackRecord data, String told, List<Drawn> settings)
             drawn.add(new Drawn(
                     setting,
                     accepted != null
-                            ? SectionDrawing.svg(bench.unit(), state, "rec-" + id, View.FULL.in(show.system()))
+                            ? SectionDrawing.svg(
+                                    bench.unit(),
+                                    state,
+                                    "rec-" + id,
+                                    View.FULL.in(show.system()).forWidth(PAPER))
                             : "",
                     accepted != null ? Pictures.accepted(setting.clearance(), accepted.what(), show) : "",
                     working(setting)));
