@@ -227,6 +227,14 @@ class PagesTest {
                 .contains("fast");
     }
 
+    /** The maker's digits on the pinion move its limits: table, drawing and distribution must name the same ones. */
+    @Test
+    void theRecordDrawsTheLimitsThatItNames() {
+        String record = bench.page("/job/job-v-0091/record").text();
+        assertThat(record).contains("51.940").contains("pinion depth, nose to crown axis: 51.940 to 52.000 mm");
+        assertThat(record).doesNotContain("51.970 to 52.030 mm");
+    }
+
     /** A4 is 210 mm wide, the margins of the record take 32 mm: 178 mm are 672 px. What is wider is cut off by the printer. */
     @ParameterizedTest
     @ValueSource(strings = {"/job/job-v-0091/record", "/job/job-v-0093/record"})

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.picture.SectionState;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.clearance.Etched;
 import shimwright.rebuild.clearance.Together;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
@@ -142,6 +143,6 @@ public record StepView(
                 state = state.withClearance(step.clearance());
             }
         }
-        return Drawings.of(bench.unit(), state, "build", show);
+        return Drawings.of(Etched.drawn(bench.unit(), bench.job()), state, "build", show);
     }
 }

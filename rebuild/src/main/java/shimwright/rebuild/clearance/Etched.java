@@ -7,6 +7,7 @@ import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.unit.Clearance;
+import shimwright.rebuild.unit.Unit;
 
 /** The deviation that the maker etched on a part moves limits and aim of its clearance. */
 public final class Etched {
@@ -41,6 +42,13 @@ public final class Etched {
     /** The clearance of a job: limits and aim moved by what is etched, where that is read. */
     public static Clearance of(Clearance clearance, Job job) {
         return moved(clearance, digits(clearance, job));
+    }
+
+    /** The unit with the limits of a job, for whoever draws them; not for a session, which moves them itself. */
+    public static Unit drawn(Unit unit, Job job) {
+        List<Clearance> moved =
+                unit.type().clearances().stream().map(c -> of(c, job)).toList();
+        return moved.equals(unit.type().clearances()) ? unit : unit.withClearances(moved);
     }
 
     /** The clearance with limits and aim moved by the etched digits. */

@@ -41,12 +41,17 @@ public record Unit(UnitType type, String variant) {
     public Unit tailored(List<Step> more, List<List<String>> before, List<String> leftOut) {
         Side side = new Side(before, List.of(), leftOut, 0, "What this job leaves out or adds.");
         Choice own = new Choice("this-job", "what this job leaves out or adds", Map.of("so", side), "so");
+        return with(Map.of("steps", joined(type.steps(), more), "choices", joined(type.choices(), List.of(own))));
+    }
+
+    /** The same unit with other limits: clearances as a job has them. */
+    public Unit withClearances(List<Clearance> clearances) {
+        return with(Map.of("clearances", List.copyOf(clearances)));
+    }
+
+    private Unit with(Map<String, Object> changed) {
         Object[] values = Component.of(UnitType.class).stream()
-                .map(component -> switch (component.key()) {
-                    case "steps" -> joined(type.steps(), more);
-                    case "choices" -> joined(type.choices(), List.of(own));
-                    default -> component.in(type);
-                })
+                .map(component -> changed.getOrDefault(component.key(), component.in(type)))
                 .toArray();
         return new Unit(Component.make(UnitType.class, values), variant);
     }
