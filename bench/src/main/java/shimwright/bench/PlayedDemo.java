@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import shimwright.bench.command.Options;
 import shimwright.bench.store.Backup;
+import shimwright.bench.store.DataFolder;
 import shimwright.mechanics.outcome.Outcome;
 
 /** The demo shop played once when the program is built, so that each demo need not play it again. */
@@ -23,13 +24,13 @@ final class PlayedDemo {
     private PlayedDemo() {}
 
     /**
-     * Copies the played shop into a folder, every file checked against its hash. A folder that holds something, or a
+     * Copies the played shop into a folder; whoever opens it checks it. A folder that holds something, or a
      * program that was not started by its launcher, is left as it is: the shop is then played.
      */
     static void layInto(Path folder) throws IOException {
         Path played = Path.of(System.getProperty("shimwright.played", "none"));
         if (Files.isDirectory(played) && empty(folder)) {
-            Backup.restore(played, folder);
+            Backup.lay(played, folder);
         }
     }
 
@@ -68,8 +69,12 @@ final class PlayedDemo {
         }
     }
 
-    private static int keep(Path folder, Path to, PrintStream err) {
+    private static int keep(Path folder, Path to, PrintStream err) throws IOException {
         Outcome<Backup.Made> made = Backup.make(folder, to);
+        Path overview = new DataFolder(folder).overview();
+        if (made.isOk() && Files.exists(overview)) {
+            Files.copy(overview, new DataFolder(to).overview());
+        }
         return made instanceof Outcome.Ok<Backup.Made> ? 0 : Serving.refused(made.refusals(), err);
     }
 

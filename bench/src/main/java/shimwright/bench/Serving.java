@@ -14,18 +14,18 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
-import java.util.concurrent.CompletableFuture;
 import shimwright.bench.command.Options;
 import shimwright.bench.demo.DemoShop;
 import shimwright.bench.print.PdfPaper;
+import shimwright.bench.store.DataFolder;
 import shimwright.bench.store.FilePictureStore;
 import shimwright.bench.store.SqliteJobLog;
 import shimwright.bench.web.Desk;
+import shimwright.bench.web.Overviews;
 import shimwright.bench.web.Server;
 import shimwright.bench.web.Shelf;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.unit.UnitType;
 
 /** Opens a data folder and serves it. Clock and ids are born here. */
 final class Serving {
@@ -39,10 +39,11 @@ final class Serving {
     private Serving() {}
 
     /** A running server. */
-    record Running(Javalin server, SqliteJobLog log) implements AutoCloseable {
+    record Running(Javalin server, SqliteJobLog log, Overviews overviews) implements AutoCloseable {
         @Override
         public void close() {
             server.stop();
+            overviews.keep();
             log.close();
         }
     }
@@ -106,24 +107,32 @@ final class Serving {
             return Outcome.refused(port.refusals());
         }
         SqliteJobLog.Opening how = options.has("accept-log") ? SqliteJobLog.Opening.ACCEPT : SqliteJobLog.Opening.WRITE;
-        // the unit files are read while the log is opened and the server made ready
-        CompletableFuture<Outcome<List<UnitType>>> reading =
-                CompletableFuture.supplyAsync(() -> Units.onShelf(folder.resolve("units")));
+        DataFolder files = new DataFolder(folder);
+        Units units = Units.in(files.units());
+        String sources = units.fingerprint(System.getProperty("shimwright.build", ""));
+        if (!Overviews.isOf(files.overview(), sources)) {
+            units.begin(); // while the log is opened and the server made ready
+        }
         return SqliteJobLog.open(folder, how).flatMap(log -> {
-            Outcome<Running> running = FilePictureStore.open(folder.resolve("pictures"))
-                    .flatMap(pictures -> {
-                        Shelf shelf = new Shelf(() -> reading.join().orElseThrow());
-                        Desk desk = new Desk(log, pictures, shelf, clock);
-                        Javalin server = Server.of(
-                                desk, PdfPaper::pdf, () -> UUID.randomUUID().toString(), ZoneId.systemDefault());
-                        desk.jobs();
-                        return reading.join().flatMap(types -> {
-                            if (demo) {
-                                DemoShop.fill(log, pictures, shelf, clock);
-                            }
-                            return listen(server, log, options.get("host", HOST), number.value());
-                        });
-                    });
+            Outcome<Running> running = FilePictureStore.open(files.pictures()).flatMap(pictures -> {
+                Shelf shelf = new Shelf(() -> units.types().orElseThrow());
+                Desk desk = new Desk(log, pictures, shelf, clock);
+                Overviews overviews = new Overviews(desk, files.overview(), sources);
+                Javalin server = Server.of(
+                        desk, overviews, PdfPaper::pdf, () -> UUID.randomUUID().toString(), ZoneId.systemDefault());
+                Running ready = new Running(server, log, overviews);
+                // an overview of the log as it stands was made by this program from these very files: they are sound
+                if (overviews.recall()) {
+                    return listen(ready, options.get("host", HOST), number.value());
+                }
+                desk.jobs();
+                return units.types().flatMap(types -> {
+                    if (demo) {
+                        DemoShop.fill(log, pictures, shelf, clock);
+                    }
+                    return listen(ready, options.get("host", HOST), number.value());
+                });
+            });
             if (!(running instanceof Outcome.Ok<Running>)) {
                 log.close();
             }
@@ -131,9 +140,10 @@ final class Serving {
         });
     }
 
-    private static Outcome<Running> listen(Javalin server, SqliteJobLog log, String host, int port) {
+    private static Outcome<Running> listen(Running ready, String host, int port) {
         try {
-            return Outcome.ok(new Running(server.start(host, port), log));
+            ready.server().start(host, port);
+            return Outcome.ok(ready);
         } catch (JavalinBindException taken) {
             return Outcome.refused(
                     "port " + port, "another program listens there", "Stop it, or take another with --port N");

@@ -3,40 +3,90 @@ package shimwright.bench;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import shimwright.bench.store.Disk;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.unit.UnitFiles;
 import shimwright.rebuild.unit.UnitType;
 
-/** The unit files on the shelf: the shipped example and those in the shop's own folder. */
+/** The unit files on the shelf, the shipped example and those in the shop's own folder, read once when first wanted. */
 final class Units {
     private static final String SHIPPED = "ambleholt-l5-74.yaml";
 
-    private Units() {}
+    private final Map<String, byte[]> files;
+    private final List<Refusal> unreadable;
+    private volatile @Nullable CompletableFuture<Outcome<List<UnitType>>> reading;
 
-    /** All unit types; refused with every problem of every file where one cannot be read. */
-    static Outcome<List<UnitType>> onShelf(Path folder) {
-        List<Outcome<UnitType>> read = new ArrayList<>();
-        read.add(UnitFiles.read(SHIPPED, shipped()).outcome());
+    private Units(Map<String, byte[]> files, List<Refusal> unreadable) {
+        this.files = files;
+        this.unreadable = unreadable;
+    }
+
+    /** The files as they lie there now. */
+    static Units in(Path folder) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put(SHIPPED, shipped());
+        List<Refusal> unreadable = new ArrayList<>();
         if (Files.isDirectory(folder)) {
-            try (Stream<Path> files = Files.list(folder)) {
-                for (Path file : files.filter(f -> f.toString().endsWith(".yaml"))
+            try (Stream<Path> found = Files.list(folder)) {
+                for (Path file : found.filter(f -> f.toString().endsWith(".yaml"))
                         .sorted()
                         .toList()) {
-                    read.add(UnitFiles.read(file.toString(), Files.readAllBytes(file))
-                            .outcome());
+                    files.put(file.toString(), Files.readAllBytes(file));
                 }
             } catch (IOException broken) {
-                read.add(Outcome.refused(List.of(new Refusal(
-                        folder.toString(), "it cannot be read: " + broken.getMessage(), "Look at its permissions"))));
+                unreadable.add(new Refusal(
+                        folder.toString(), "it cannot be read: " + broken.getMessage(), "Look at its permissions"));
             }
         }
+        return new Units(files, unreadable);
+    }
+
+    /** A hash over the files and the name of a program; empty where the program has none or a file cannot be read. */
+    String fingerprint(String program) {
+        if (program.isEmpty() || !unreadable.isEmpty()) {
+            return "";
+        }
+        MessageDigest digest = Disk.sha256();
+        digest.update(program.getBytes(StandardCharsets.UTF_8));
+        for (byte[] file : files.values()) {
+            digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(file.length).array());
+            digest.update(file);
+        }
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    /** Starts to read them, where that has not begun; {@link #types} waits for it. */
+    synchronized void begin() {
+        if (reading == null) {
+            reading = CompletableFuture.supplyAsync(this::read);
+        }
+    }
+
+    /** All unit types; refused with every problem of every file where one cannot be read. */
+    Outcome<List<UnitType>> types() {
+        begin();
+        return Objects.requireNonNull(reading).join();
+    }
+
+    private Outcome<List<UnitType>> read() {
+        List<Outcome<UnitType>> read = new ArrayList<>();
+        files.forEach((name, bytes) -> read.add(UnitFiles.read(name, bytes).outcome()));
+        unreadable.forEach(refusal -> read.add(Outcome.refused(List.of(refusal))));
         return Outcome.all(read);
     }
 

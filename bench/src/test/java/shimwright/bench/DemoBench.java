@@ -85,7 +85,12 @@ final class DemoBench implements AutoCloseable {
 
     /** Stops the program and starts it again on the same data. */
     void restart() {
-        running.close();
+        close();
+        reopen();
+    }
+
+    /** Starts the program again on the same data after it was closed. */
+    void reopen() {
         running = open(folder, false);
     }
 

@@ -101,11 +101,30 @@ public final class Backup {
         });
     }
 
-    private interface Work {
-        Outcome<Made> run() throws IOException, SQLException;
+    /**
+     * Copies a backup into a new data folder as it is: for a folder that is opened at once, since opening checks the log
+     * and every picture is checked when it is read.
+     *
+     * @param target a folder that is not there yet or is empty
+     */
+    public static Outcome<Path> lay(Path backup, Path target) {
+        return guarded(target, () -> {
+            Outcome<Path> part = begin(target);
+            if (part instanceof Outcome.Ok<Path> begun) {
+                copyAll(backup, begun.value());
+                Files.deleteIfExists(new DataFolder(begun.value()).manifest());
+                Files.deleteIfExists(target);
+                Files.move(begun.value(), target, StandardCopyOption.ATOMIC_MOVE);
+            }
+            return part;
+        });
     }
 
-    private static Outcome<Made> guarded(Path place, Work work) {
+    private interface Work<T> {
+        Outcome<T> run() throws IOException, SQLException;
+    }
+
+    private static <T> Outcome<T> guarded(Path place, Work<T> work) {
         try {
             return work.run();
         } catch (IOException failed) {

@@ -28,6 +28,11 @@ public record DataFolder(Path root) {
         return root.resolve("units");
     }
 
+    /** The last overview of the shop, worked out from the rest; no backup needs it. */
+    public Path overview() {
+        return root.resolve("overview");
+    }
+
     /** Held while a program writes here. */
     Path lock() {
         return root.resolve("lock");

@@ -14,7 +14,7 @@ import java.util.HexFormat;
 import java.util.Locale;
 
 /** Writing that has reached the disk when it returns. */
-final class Disk {
+public final class Disk {
     private Disk() {}
 
     /** Writes a file beside its place, syncs it and moves it there in one go; the caller syncs the folder. */
@@ -88,7 +88,8 @@ final class Disk {
         return HexFormat.of().formatHex(sha256().digest(content));
     }
 
-    static MessageDigest sha256() {
+    /** A new SHA-256. */
+    public static MessageDigest sha256() {
         try {
             return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException impossible) {

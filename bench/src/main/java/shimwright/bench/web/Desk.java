@@ -85,6 +85,11 @@ public final class Desk {
         return pictures;
     }
 
+    /** How far the whole log goes. */
+    Head head() {
+        return log.head();
+    }
+
     public Instant now() {
         return clock.instant();
     }

@@ -22,11 +22,12 @@ public final class Server {
      * A server that is ready to be started.
      *
      * @param desk jobs, shop and pictures
+     * @param overviews what the first page shows
      * @param paper makes PDFs
      * @param ids makes ids for entries where the browser did not
      * @param zone the shop's time zone
      */
-    public static Javalin of(Desk desk, Paper paper, Supplier<String> ids, ZoneId zone) {
+    public static Javalin of(Desk desk, Overviews overviews, Paper paper, Supplier<String> ids, ZoneId zone) {
         Door door = new Door(ids, zone);
         return Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
@@ -42,7 +43,7 @@ public final class Server {
                 ctx.header("Referrer-Policy", "same-origin");
                 ctx.header("Cache-Control", "no-store");
             });
-            new ShopPages(desk, door).routes(config.routes);
+            new ShopPages(desk, overviews, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
             new BuildPages(desk, door).routes(config.routes);

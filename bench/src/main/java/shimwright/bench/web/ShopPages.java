@@ -13,7 +13,6 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Range;
 import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.Shop;
 
@@ -23,10 +22,12 @@ final class ShopPages {
     private static final Range THICKNESS = new Range(0.00001, 0.1);
 
     private final Desk desk;
+    private final Overviews overviews;
     private final Door door;
 
-    ShopPages(Desk desk, Door door) {
+    ShopPages(Desk desk, Overviews overviews, Door door) {
         this.desk = desk;
+        this.overviews = overviews;
         this.door = door;
     }
 
@@ -39,40 +40,8 @@ final class ShopPages {
     }
 
     private void shop(Context ctx, List<Refusal> faults, Map<String, String> typed) {
-        List<Views.Card> cards = new ArrayList<>();
-        for (Job job : desk.jobs()) {
-            desk.bench(job.id())
-                    .ifPresentOrElse(
-                            bench -> cards.add(card(bench)),
-                            () -> cards.add(new Views.Card(
-                                    job,
-                                    job.opened().unitType(),
-                                    "its unit type is not on this shelf",
-                                    job.done().size(),
-                                    0)));
-        }
         Page page = door.page(ctx, "The shop", "", null, faults, typed);
-        door.show(ctx, "shop", page, Map.of("cards", cards, "shop", desk.shop()));
-    }
-
-    static Views.Card card(Desk.OnBench bench) {
-        Job job = bench.job();
-        String unitName = bench.unit().type().maker() + " " + bench.unit().variantName();
-        int total = bench.order().steps().size();
-        int done = (int) bench.order().steps().keySet().stream()
-                .filter(job.stepsDone()::contains)
-                .count();
-        String where;
-        if (job.closed()) {
-            where = "Handed back";
-        } else if (bench.built()) {
-            where = "Built; hand it back";
-        } else if (done == 0) {
-            where = "Strip and inspect";
-        } else {
-            where = bench.next().map(step -> "Next: " + step.todo()).orElse("The plan has a fault");
-        }
-        return new Views.Card(job, unitName, where, done, total);
+        door.show(ctx, "shop", page, Map.of("shop", overviews.now()));
     }
 
     private void drawer(Context ctx, List<Refusal> faults, Map<String, String> typed) {

@@ -10,9 +10,6 @@ import shimwright.rebuild.unit.WearLimit;
 public final class Views {
     private Views() {}
 
-    /** A job as it lies on the bench. */
-    public record Card(Job job, String unitName, String where, int done, int total) {}
-
     /** One wear check with what was found and decided. */
     public record WearRow(WearLimit wear, List<Job.Said<Entry.Found>> found, Optional<Job.Said<Entry.Judged>> judged) {}
 }

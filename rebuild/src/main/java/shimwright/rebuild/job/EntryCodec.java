@@ -21,18 +21,22 @@ import tools.jackson.databind.json.JsonMapper;
  */
 public final class EntryCodec {
     private static final JsonSetter.Value EMPTY = JsonSetter.Value.forValueNulls(Nulls.AS_EMPTY);
-    private static final ObjectMapper MAPPER = JsonMapper.builder()
-            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
-            .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
-            .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
-            .withConfigOverride(String.class, absent -> absent.setNullHandling(EMPTY))
-            .withConfigOverride(List.class, absent -> absent.setNullHandling(EMPTY))
-            .withConfigOverride(Map.class, absent -> absent.setNullHandling(EMPTY))
-            .disable(JsonWriteFeature.WRITE_NAN_AS_STRINGS)
-            .build();
     private static final Map<String, Class<? extends Entry>> TYPES = types();
 
     private EntryCodec() {}
+
+    /** Made when an entry is first read or written: asking for a type needs none. */
+    private static final class Json {
+        private static final ObjectMapper MAPPER = JsonMapper.builder()
+                .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+                .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+                .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+                .withConfigOverride(String.class, absent -> absent.setNullHandling(EMPTY))
+                .withConfigOverride(List.class, absent -> absent.setNullHandling(EMPTY))
+                .withConfigOverride(Map.class, absent -> absent.setNullHandling(EMPTY))
+                .disable(JsonWriteFeature.WRITE_NAN_AS_STRINGS)
+                .build();
+    }
 
     private static Map<String, Class<? extends Entry>> types() {
         Map<String, Class<? extends Entry>> types = new TreeMap<>();
@@ -56,7 +60,7 @@ public final class EntryCodec {
 
     /** The body as JSON text. */
     public static String write(Entry entry) {
-        return MAPPER.writeValueAsString(entry);
+        return Json.MAPPER.writeValueAsString(entry);
     }
 
     /**
@@ -71,7 +75,7 @@ public final class EntryCodec {
                     + "; it was written by a newer program, use that one");
         }
         try {
-            return MAPPER.readValue(body, known);
+            return Json.MAPPER.readValue(body, known);
         } catch (JacksonException broken) {
             throw new IllegalStateException("the log holds a broken entry of type " + type, broken);
         }
