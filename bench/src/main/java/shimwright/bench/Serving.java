@@ -84,7 +84,7 @@ final class Serving {
     }
 
     private static int start(Path folder, Options options, boolean demo, PrintStream out, PrintStream err) {
-        Outcome<Running> running = open(folder, options, demo, Clock.systemUTC());
+        Outcome<Running> running = open(folder, options, demo, Clock.system(ZoneId.systemDefault()));
         if (!(running instanceof Outcome.Ok<Running> ok)) {
             return refused(running.refusals(), err);
         }

@@ -64,7 +64,7 @@ class OverviewsTest {
         shown();
         bench.restart();
         byte[] old = Files.readAllBytes(file());
-        bench.post("/drawer", "piece", "d80-99", "family", "d80", "t1", "1.0", "t2", "1.0", "t3", "1.0");
+        bench.post("/drawer", "piece", "d80-99", "family", "SH80", "t1", "1.0", "t2", "1.0", "t3", "1.0");
         String more = shown();
         bench.restart();
         // as after a power cut: the file is one of before the last entry
@@ -92,7 +92,7 @@ class OverviewsTest {
         bench.restart();
         bench.close();
         byte[] whole = Files.readAllBytes(file());
-        for (int length : new int[] {0, 1, 40, 140, whole.length / 2, whole.length - 1}) {
+        for (int length : new int[] {0, 140, whole.length - 1}) {
             Files.write(file(), Arrays.copyOf(whole, length));
             bench.reopen();
             assertThat(shown()).as("%d of %d bytes", length, whole.length).isEqualTo(first);

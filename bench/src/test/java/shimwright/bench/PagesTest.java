@@ -35,6 +35,7 @@ class PagesTest {
                 "/new/ambleholt-l5-74",
                 "/job/job-v-0093/strip",
                 "/job/job-v-0093/inspect",
+                "/job/job-v-0093/orders",
                 "/job/job-v-0093/build",
                 "/job/job-v-0093/plan",
                 "/job/job-v-0093/clearances",

@@ -16,6 +16,7 @@ class ScreensTest {
             "/new/ambleholt-l5-74",
             "/job/job-v-0093/strip",
             "/job/job-v-0093/inspect?limit=C10",
+            "/job/job-v-0093/orders",
             "/job/job-v-0093/build",
             "/job/job-v-0093/plan",
             "/job/job-v-0093/back",

@@ -25,15 +25,18 @@ import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.Present;
 import shimwright.rebuild.plan.Timers;
 import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.rules.Logged;
 import shimwright.rebuild.rules.Rules;
 import shimwright.rebuild.unit.Unit;
 
 /** What the pages do: look at folds, keep entries. */
 public final class Desk {
+    /** Seconds for which a plan stands while a clock runs. */
+    private static final long SLICE = 300;
+
     private final JobLog log;
     private final PictureStore pictures;
     private final Shelf shelf;
@@ -44,10 +47,31 @@ public final class Desk {
 
     private volatile @Nullable Stock stock;
 
-    /** A plan and what it was laid for: the unit as the job builds it, the sides taken and the steps done. */
-    private record Laid(Unit unit, Map<String, String> sides, List<String> done, Outcome<Plan> plan) {
-        boolean holds(Unit of, Job job) {
-            return unit.equals(of) && sides.equals(job.sides()) && done.equals(List.copyOf(job.stepsDone()));
+    /**
+     * A plan and what it was laid for: the unit as the job builds it, the sides taken, the steps done, what is awaited,
+     * and the time where a clock runs.
+     */
+    private record Laid(
+            Unit unit,
+            Map<String, String> sides,
+            List<String> done,
+            List<Job.Said<Entry.Sent>> awaited,
+            Instant time,
+            Outcome<Plan> plan) {
+        boolean holds(Unit of, Job job, Instant now) {
+            return unit.equals(of)
+                    && sides.equals(job.sides())
+                    && done.equals(List.copyOf(job.stepsDone()))
+                    && awaited.equals(job.awaited())
+                    && time.equals(now);
+        }
+
+        List<String> order() {
+            return plan instanceof Outcome.Ok<Plan> ok
+                    ? ok.value().ahead().stream()
+                            .map(shimwright.rebuild.unit.Step::id)
+                            .toList()
+                    : List.of();
         }
     }
 
@@ -141,19 +165,30 @@ public final class Desk {
         List<Timers.Timer> timers = Timers.running(unit, job.doneAt(), clock.instant()).stream()
                 .filter(timer -> order.steps().containsKey(timer.closes()))
                 .toList();
-        return new OnBench(job, unit, order, plan(job, unit), timers);
+        boolean ticks = !timers.isEmpty() || !job.awaited().isEmpty();
+        return new OnBench(job, unit, order, plan(job, unit, ticks), timers);
     }
 
-    /** The plan from here; laid again only when a step was done or undone, or the way changed. */
-    private Outcome<Plan> plan(Job job, Unit unit) {
+    /**
+     * The plan from here; laid again when a step was done or undone or the way changed, and while a clock runs or something
+     * is awaited every few minutes, starting from the one before.
+     */
+    private Outcome<Plan> plan(Job job, Unit unit, boolean ticks) {
+        Instant now = clock.instant();
+        Instant time = ticks ? Instant.ofEpochSecond(now.getEpochSecond() / SLICE * SLICE) : Instant.EPOCH;
         Laid before = laid.get(job.id());
-        if (before != null && before.holds(unit, job)) {
+        if (before != null && before.holds(unit, job, time)) {
             return before.plan();
         }
-        List<String> done = List.copyOf(job.stepsDone());
-        Outcome<Plan> plan =
-                Planner.lay(unit, job.sides(), Present.inOrder(done), Budget.page(), Watch.nobody(), List.of());
-        laid.put(job.id(), new Laid(unit, job.sides(), done, plan));
+        List<String> hint = before == null ? List.of() : before.order();
+        Outcome<Plan> plan = Planner.lay(
+                unit,
+                job.sides(),
+                Logged.present(job, unit, now, clock.getZone()),
+                Budget.page(),
+                Watch.nobody(),
+                hint);
+        laid.put(job.id(), new Laid(unit, job.sides(), List.copyOf(job.stepsDone()), job.awaited(), time, plan));
         return plan;
     }
 

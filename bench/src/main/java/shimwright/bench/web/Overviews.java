@@ -32,6 +32,9 @@ public final class Overviews {
 
     private record Known(String key, Overview overview) {}
 
+    /** An overview, and whether it stays as it is until an entry is made. */
+    private record Worked(Overview overview, boolean stays) {}
+
     /**
      * The overviews of a desk.
      *
@@ -75,9 +78,9 @@ public final class Overviews {
         if (before != null && before.key().equals(key)) {
             return before.overview();
         }
-        Overview overview = workedOut();
-        known = new Known(key, overview);
-        return overview;
+        Worked worked = workedOut();
+        known = worked.stays() ? new Known(key, worked.overview()) : null;
+        return worked.overview();
     }
 
     /** Keeps the overview for the next start; where the file cannot be written, that start works it out. */
@@ -89,6 +92,10 @@ public final class Overviews {
         String key = key();
         Overview overview = now();
         try {
+            if (known == null) {
+                Files.deleteIfExists(file);
+                return;
+            }
             try (DataOutputStream out = new DataOutputStream(new BufferedOutputStream(Files.newOutputStream(part)))) {
                 out.writeUTF(key);
                 overview.write(out);
@@ -115,11 +122,15 @@ public final class Overviews {
         return new DataInputStream(new BufferedInputStream(Files.newInputStream(file)));
     }
 
-    private Overview workedOut() {
+    private Worked workedOut() {
+        boolean stays = true;
         List<Overview.Card> cards = new ArrayList<>();
         for (Job job : desk.jobs()) {
-            cards.add(desk.bench(job.id())
-                    .map(bench -> card(
+            Optional<Desk.OnBench> found = desk.bench(job.id());
+            stays &= found.map(
+                            bench -> bench.timers().isEmpty() && job.awaited().isEmpty())
+                    .orElse(true);
+            cards.add(found.map(bench -> card(
                             job,
                             bench.unit().type().maker() + " " + bench.unit().variantName(),
                             where(bench),
@@ -140,7 +151,7 @@ public final class Overviews {
                 .toList();
         int loose = (int)
                 shop.pieces().values().stream().filter(Shop.Piece::inDrawer).count();
-        return new Overview(cards, loose, gauges);
+        return new Worked(new Overview(cards, loose, gauges), stays);
     }
 
     private static Overview.Card card(Job job, String unitName, String where, int done, int total) {

@@ -46,6 +46,7 @@ public final class Server {
             new ShopPages(desk, overviews, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
+            new OrderPages(desk, door).routes(config.routes);
             new BuildPages(desk, door).routes(config.routes);
             new PlanPages(desk, door).routes(config.routes);
             new LearnPages(desk, door).routes(config.routes);

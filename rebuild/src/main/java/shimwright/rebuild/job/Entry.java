@@ -1,5 +1,6 @@
 package shimwright.rebuild.job;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import shimwright.mechanics.conformity.Verdict;
@@ -88,6 +89,25 @@ public sealed interface Entry {
             List<String> before,
             String reason)
             implements OfJob {}
+
+    /**
+     * Something was ordered or sent out, and the items that it holds up.
+     *
+     * @param items of the unit, by id; steps that fit them wait
+     * @param to whom
+     * @param due the day on which it should be here
+     * @param late how many days it may well be late
+     */
+    record Sent(String what, List<String> items, String to, LocalDate due, int late, String note) implements OfJob {}
+
+    /**
+     * What was ordered or sent out is here.
+     *
+     * @param sent the entry that says that it went
+     * @param good whether it may go in
+     * @param measured what was measured or looked at on it
+     */
+    record CameBack(String sent, boolean good, String measured) implements OfJob {}
 
     /** A step cannot be done now, and why. */
     record StepCannot(String step, String reason) implements OfJob {}

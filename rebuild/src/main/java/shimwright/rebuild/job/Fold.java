@@ -32,6 +32,8 @@ public final class Fold {
     private final Map<String, List<Said<Entry.PictureAdded>>> pictures = new LinkedHashMap<>();
     private final List<Said<Entry.TakenOff>> takenOff = new ArrayList<>();
     private final List<Said<Entry.Found>> found = new ArrayList<>();
+    private final Map<String, Said<Entry.Sent>> sent = new LinkedHashMap<>();
+    private final Map<String, Said<Entry.CameBack>> cameBack = new LinkedHashMap<>();
     private @Nullable Said<Entry.JobOpened> opened;
     private @Nullable Said<Entry.HandedBack> handedBack;
 
@@ -78,6 +80,10 @@ public final class Fold {
             found.add(said(kept, e));
         } else if (entry instanceof Entry.Judged e) {
             judged.put(e.limit().isBlank() ? e.what() : e.limit(), said(kept, e));
+        } else if (entry instanceof Entry.Sent e) {
+            sent.put(kept.draft().id(), said(kept, e));
+        } else if (entry instanceof Entry.CameBack e) {
+            cameBack.put(e.sent(), said(kept, e));
         } else if (entry instanceof Entry.NoteMade e) {
             notes.computeIfAbsent(e.about(), a -> new ArrayList<>()).add(said(kept, e));
         } else if (entry instanceof Entry.PictureAdded e) {
@@ -171,6 +177,8 @@ public final class Fold {
                 List.copyOf(takenOff),
                 List.copyOf(found),
                 Collections.unmodifiableMap(judged),
+                Collections.unmodifiableMap(sent),
+                Collections.unmodifiableMap(cameBack),
                 Collections.unmodifiableMap(choices),
                 Collections.unmodifiableMap(done),
                 Collections.unmodifiableMap(jumped),

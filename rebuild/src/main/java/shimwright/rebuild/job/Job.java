@@ -22,6 +22,8 @@ import shimwright.rebuild.unit.Unit;
  * @param takenOff the strip-down in order
  * @param found findings in order
  * @param judged the latest verdict, by wear limit or, without one, by item
+ * @param sent what was ordered or sent out, by the entry that says so
+ * @param cameBack what came of it, by the same entry
  * @param choices side taken, by choice
  * @param done steps that stand done, each with the entry that says so
  * @param jumped steps that stand done although steps they wait for were not
@@ -48,6 +50,8 @@ public record Job(
         List<Said<Entry.TakenOff>> takenOff,
         List<Said<Entry.Found>> found,
         Map<String, Said<Entry.Judged>> judged,
+        Map<String, Said<Entry.Sent>> sent,
+        Map<String, Said<Entry.CameBack>> cameBack,
         Map<String, Said<Entry.ChoiceTaken>> choices,
         Map<String, Said<Entry.StepDone>> done,
         Map<String, Said<Entry.StepJumped>> jumped,
@@ -107,6 +111,22 @@ public record Job(
         Map<String, Instant> at = new LinkedHashMap<>();
         done.forEach((step, said) -> at.put(step, said.at()));
         return at;
+    }
+
+    /** What was ordered or sent out and is not here yet. */
+    public List<Said<Entry.Sent>> awaited() {
+        return sent.values().stream()
+                .filter(said -> !cameBack.containsKey(said.id()))
+                .toList();
+    }
+
+    /** What is awaited that this step fits. */
+    public List<Said<Entry.Sent>> awaited(Step step) {
+        return awaited().stream()
+                .filter(said -> said.what().items().stream()
+                        .anyMatch(item ->
+                                step.installs().contains(item) || step.builds().contains(item)))
+                .toList();
     }
 
     /** True once the unit was handed back. */

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.Problem;
@@ -58,13 +60,38 @@ public final class Planner {
         if (answer.isOk() || problem.start().open().isEmpty()) {
             return answer.map(found -> plan(unit, order, present, problem, found, List.of()));
         }
-        Set<String> late = Set.copyOf(problem.start().open().keySet());
-        Problem passed = Brief.of(unit, order, present, late);
-        List<Window> windows = unit.type().windows().stream()
-                .filter(w -> late.contains(w.id()))
-                .toList();
-        return Search.best(passed, budget, watch, hint)
-                .map(found -> plan(unit, order, present, passed, found, windows));
+        Outcome<Plan> plan = answer.map(found -> plan(unit, order, present, problem, found, List.of()));
+        for (Set<String> late : late(problem)) {
+            if (!plan.isOk()) {
+                Problem passed = Brief.of(unit, order, present, late);
+                List<Window> windows = unit.type().windows().stream()
+                        .filter(w -> late.contains(w.id()))
+                        .toList();
+                plan = Search.best(passed, budget, watch, hint)
+                        .map(found -> plan(unit, order, present, passed, found, windows));
+            }
+        }
+        return plan;
+    }
+
+    /** Open windows that may be the ones that can no longer be kept, few first: those that ran out, then one more, then all. */
+    private static List<Set<String>> late(Problem problem) {
+        Map<String, Double> open = problem.start().open();
+        Set<String> ranOut = problem.windows().stream()
+                .filter(w -> open.getOrDefault(w.id(), 0.0) > w.seconds())
+                .map(shimwright.rebuild.plan.model.Window::id)
+                .collect(Collectors.toCollection(TreeSet::new));
+        List<Set<String>> tried = new ArrayList<>();
+        if (!ranOut.isEmpty()) {
+            tried.add(ranOut);
+        }
+        open.keySet().stream().sorted().filter(id -> !ranOut.contains(id)).forEach(id -> {
+            Set<String> one = new TreeSet<>(ranOut);
+            one.add(id);
+            tried.add(one);
+        });
+        tried.add(new TreeSet<>(open.keySet()));
+        return tried;
     }
 
     /** The problem behind a plan, as data, for whoever wants to solve it otherwise. */

@@ -75,6 +75,12 @@ public final class Rules {
         if (entry instanceof Entry.ChoiceTaken e) {
             return choice(job, unit, e);
         }
+        if (entry instanceof Entry.Sent e) {
+            return OrderRules.sent(job, unit, e);
+        }
+        if (entry instanceof Entry.CameBack e) {
+            return OrderRules.cameBack(job, e);
+        }
         if (entry instanceof Entry.HandedBack) {
             return handBack(job, unit);
         }

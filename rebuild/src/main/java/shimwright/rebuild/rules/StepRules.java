@@ -80,6 +80,7 @@ final class StepRules {
                     "it waits for " + named(waiting.keySet()),
                     "Do these first, mark them done if they are, or say that it was done out of order"));
         }
+        refusals.addAll(OrderRules.awaited(job, unit.step(id)));
         refusals.addAll(Holds.open(job, unit, shop, unit.step(id)));
         return refusals;
     }
@@ -97,6 +98,7 @@ final class StepRules {
         if (e.reason().isBlank()) {
             refusals.add(new Refusal("reason", "nothing typed", "Say how it came about; it stands on the record"));
         }
+        refusals.addAll(OrderRules.awaited(job, unit.step(e.step())));
         refusals.addAll(Holds.open(job, unit, shop, unit.step(e.step())));
         return refusals;
     }

@@ -3,6 +3,7 @@ package shimwright.rebuild.job;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,6 +46,12 @@ final class Samples {
         }
         if (type == long.class) {
             return random.nextLong();
+        }
+        if (type == int.class) {
+            return random.nextInt();
+        }
+        if (type == LocalDate.class) {
+            return LocalDate.ofEpochDay(random.nextInt(40_000) - 10_000);
         }
         if (type == boolean.class) {
             return random.nextBoolean();

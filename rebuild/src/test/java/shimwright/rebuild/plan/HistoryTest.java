@@ -16,6 +16,7 @@ import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.plan.search.Watch;
 import shimwright.rebuild.unit.Step;
 import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.UnitFiles;
 
 /** A person who follows the plan for a while, does steps out of order, skips some and does some again. */
 class HistoryTest {
@@ -119,5 +120,19 @@ class HistoryTest {
         assertThat(plan.late()).extracting(w -> w.id()).containsExactly("WW-AN-G");
         assertThat(plan.ahead().subList(0, 2)).extracting(Step::id).containsExactly("R03", "R04");
         assertThat(lay(DemoUnit.A, done, Map.of("R02", 60.0), List.of()).late()).isEmpty();
+    }
+
+    @Test
+    void ofTwoOpenWindowsOnlyTheOneThatRanOutIsNamed() {
+        String text = UnitFiles.example()
+                .replace("longest: 10 min, why: It skins", "longest: 3 h, opens: R02, closes: R05, why: It skins");
+        Unit unit = UnitFiles.read("two.yaml", text).outcome().orElseThrow().resolve("A");
+        List<String> done = new ArrayList<>(Order.of(unit, Map.of()).leadingTo("R02"));
+        done.add("R02");
+        Plan plan = lay(unit, done, Map.of("R02", 3600.0), List.of());
+        assertThat(plan.late()).extracting(w -> w.id()).containsExactly("WW-AN-G");
+        assertThat(lay(unit, done, Map.of("R02", 4 * 3600.0), List.of()).late())
+                .extracting(w -> w.id())
+                .containsExactlyInAnyOrder("WW-AN-G", "WW-RTV");
     }
 }

@@ -1,0 +1,80 @@
+package shimwright.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import org.jsoup.Jsoup;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What is ordered holds its steps up, on the page and in the plan, until it is here and was checked. */
+class OrdersTest {
+    private static final String ORDERS = "/job/job-v-0093/orders";
+    private static final String PLAN = "/job/job-v-0093/plan";
+
+    private static DemoBench bench;
+
+    @BeforeAll
+    static void start() {
+        bench = DemoBench.fresh();
+    }
+
+    @AfterAll
+    static void stop() {
+        bench.close();
+    }
+
+    private static List<String> ahead() {
+        return bench.page(PLAN).select("ol.plan:not(.done) a b").eachText();
+    }
+
+    @Test
+    void whatIsOrderedIsWaitedForUntilItIsCheckedAndIn() {
+        List<String> before = ahead();
+        HttpResponse<String> wrong = bench.post(
+                ORDERS, "entry", "order-test-0", "what", "", "items", "flange, gear 9", "due", "soon", "late", "x");
+        assertThat(wrong.statusCode()).isEqualTo(422);
+        assertThat(Jsoup.parse(wrong.body()).select(".faults li").eachText())
+                .hasSize(3)
+                .anyMatch(line -> line.contains("\"soon\" is no day"));
+        assertThat(Jsoup.parse(wrong.body()).select("input[name=items]").val()).isEqualTo("flange, gear 9");
+
+        String due = LocalDate.now(ZoneId.systemDefault()).plusDays(4).toString();
+        String[] order = {
+            "entry", "order-test-1", "what", "right drive flange", "items", "Flange", "to", "the machinist", "due", due
+        };
+        assertThat(bench.post(ORDERS, order).body()).contains("right drive flange", "due on", due);
+        assertThat(bench.post(ORDERS, order).statusCode()).as("repeated").isEqualTo(200);
+        assertThat(bench.page(ORDERS).select("section.order")).hasSize(1);
+        assertThat(bench.page(ORDERS).select(".way a[aria-current=page]").text())
+                .isEqualTo("Orders 1");
+        List<String> waiting = ahead();
+        assertThat(waiting).containsExactlyInAnyOrderElementsOf(before);
+        assertThat(waiting.indexOf("D10")).isGreaterThan(before.indexOf("D10"));
+        assertThat(bench.page("/job/job-v-0093/record").text()).contains("not here yet");
+
+        String sent = bench.page(ORDERS).select("input[name=sent]").val();
+        HttpResponse<String> unchecked =
+                bench.post(ORDERS + "/back", "entry", "order-test-2", "sent", sent, "measured", "");
+        assertThat(unchecked.statusCode()).isEqualTo(422);
+        assertThat(unchecked.body()).contains("Say whether it may go in", "what comes back is checked");
+        assertThat(bench.post(
+                                ORDERS + "/back",
+                                "entry",
+                                "order-test-3",
+                                "sent",
+                                sent,
+                                "measured",
+                                "seat 34.98, no mark",
+                                "good",
+                                "yes")
+                        .body())
+                .contains("Nothing is awaited", "seat 34.98, no mark");
+        assertThat(ahead()).isEqualTo(before);
+        assertThat(bench.page("/job/job-v-0093/record").text()).contains("seat 34.98, no mark. May go in");
+    }
+}

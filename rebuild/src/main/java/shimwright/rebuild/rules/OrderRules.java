@@ -1,0 +1,92 @@
+package shimwright.rebuild.rules;
+
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.unit.Item;
+import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.Unit;
+
+/** What forbids an entry about something ordered or sent out, and what such a thing forbids. */
+final class OrderRules {
+    private static final int LATEST = 365;
+
+    private OrderRules() {}
+
+    static List<Refusal> sent(Job job, Unit unit, Entry.Sent e) {
+        List<Refusal> refusals = new ArrayList<>();
+        if (e.what().isBlank()) {
+            refusals.add(new Refusal("what", "nothing typed", "Say what was ordered or sent out"));
+        }
+        if (e.late() < 0 || e.late() > LATEST) {
+            refusals.add(
+                    new Refusal("days late", e.late() + " is out of range", "Give a whole number from 0 to " + LATEST));
+        }
+        // a day begins up to 14 hours earlier somewhere than in UTC
+        LocalDate opened = job.openedAt().atOffset(ZoneOffset.UTC).toLocalDate().minusDays(1);
+        if (e.due().isBefore(opened)) {
+            refusals.add(new Refusal("due", e.due() + " is before the unit came in", "Look at the date"));
+        }
+        Set<String> in = unit.itemsIn(job.stepsDone().stream()
+                .filter(id -> unit.findStep(id).isPresent())
+                .toList());
+        for (String item : e.items()) {
+            item(job, unit, in, item).ifPresent(refusals::add);
+        }
+        return refusals;
+    }
+
+    private static Optional<Refusal> item(Job job, Unit unit, Set<String> in, String item) {
+        if (unit.type().items().stream().map(Item::id).noneMatch(item::equals)) {
+            return Optional.of(new Refusal(
+                    "item " + item, "this unit has no such item", "Choose from the list, or leave the field empty"));
+        }
+        if (in.contains(item)) {
+            return Optional.of(new Refusal(
+                    "item " + item,
+                    unit.item(item).name() + " is in the unit",
+                    "Undo the step that fitted it first, or leave it out of this order"));
+        }
+        return job.awaited().stream()
+                .filter(said -> said.what().items().contains(item))
+                .findFirst()
+                .map(said -> new Refusal(
+                        "item " + item,
+                        unit.item(item).name() + " is awaited already: "
+                                + said.what().what(),
+                        "Say first what became of that"));
+    }
+
+    static List<Refusal> cameBack(Job job, Entry.CameBack e) {
+        List<Refusal> refusals = new ArrayList<>();
+        if (job.awaited().stream().map(Said::id).noneMatch(e.sent()::equals)) {
+            refusals.add(new Refusal(
+                    "order", "nothing of that name is awaited", "Load the page again; it may have been kept already"));
+        }
+        if (e.measured().isBlank()) {
+            refusals.add(new Refusal(
+                    "measured",
+                    "nothing typed",
+                    "Say what you measured or looked at on it; what comes back is checked"));
+        }
+        return refusals;
+    }
+
+    /** A step that fits what is not here yet cannot be done. */
+    static List<Refusal> awaited(Job job, Step step) {
+        return job.awaited(step).stream()
+                .map(said -> new Refusal(
+                        "step " + step.id(),
+                        said.what().what() + " is awaited, due on "
+                                + said.what().due(),
+                        "Check it and say so under Orders when it is here"))
+                .toList();
+    }
+}

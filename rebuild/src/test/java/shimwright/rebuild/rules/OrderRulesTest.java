@@ -1,0 +1,97 @@
+package shimwright.rebuild.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.demo.DemoUnit;
+import shimwright.rebuild.demo.Stream;
+import shimwright.rebuild.demo.Workbench;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.plan.Order;
+import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.plan.Planner;
+import shimwright.rebuild.plan.Present;
+import shimwright.rebuild.plan.search.Budget;
+import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.unit.Step;
+
+/** What was ordered or sent out: its steps wait, the plan does other things first, and what comes back is checked. */
+class OrderRulesTest {
+    private static final LocalDate OPENED =
+            Stream.BEGIN.atOffset(ZoneOffset.UTC).toLocalDate();
+    private static final Entry.Sent GEAR =
+            new Entry.Sent("speed driven gear", List.of("speed_gear"), "the parts counter", OPENED.plusDays(5), 2, "");
+
+    private static List<String> against(Workbench bench, Entry.OfJob entry) {
+        return bench.against(entry).stream().map(Refusal::sentence).toList();
+    }
+
+    private static Present present(Workbench bench, Instant now) {
+        return Logged.present(bench.job(), bench.job().unit(DemoUnit.A), now, ZoneOffset.UTC);
+    }
+
+    @Test
+    void allThatIsWrongIsSaidAtOnce() {
+        Workbench bench = Workbench.open();
+        assertThat(against(bench, new Entry.Sent(" ", List.of("no_such"), "", OPENED.minusDays(9), -1, "")))
+                .containsExactly(
+                        "what: nothing typed. Say what was ordered or sent out.",
+                        "days late: -1 is out of range. Give a whole number from 0 to 365.",
+                        "due: " + OPENED.minusDays(9) + " is before the unit came in. Look at the date.",
+                        "item no_such: this unit has no such item. Choose from the list, or leave the field empty.");
+        assertThat(against(bench, new Entry.CameBack("none", true, ""))).hasSize(2);
+    }
+
+    @Test
+    void aStepWaitsForWhatItFits() {
+        Workbench bench = Workbench.open();
+        Order.of(DemoUnit.A, Map.of()).leadingTo("D09A").forEach(bench::layDone);
+        assertThat(against(bench, new Entry.StepDone("D09A", ""))).isEmpty();
+        Kept sent = bench.keep(GEAR);
+        assertThat(against(bench, new Entry.StepDone("D09A", "")))
+                .containsExactly("step D09A: speed driven gear is awaited, due on " + OPENED.plusDays(5)
+                        + ". Check it and say so under Orders when it is here.");
+        assertThat(against(bench, GEAR)).singleElement().asString().contains("is awaited already");
+        bench.keep(new Entry.CameBack(sent.draft().id(), true, "teeth 19, bore 10.02"));
+        assertThat(bench.job().awaited()).isEmpty();
+        assertThat(against(bench, new Entry.StepDone("D09A", ""))).isEmpty();
+        bench.keep(new Entry.StepDone("D09A", ""));
+        assertThat(against(bench, GEAR)).singleElement().asString().contains("is in the unit");
+    }
+
+    @Test
+    void thePlanDoesEverythingElseFirst() {
+        Workbench bench = Workbench.open();
+        bench.keep(GEAR);
+        Present present = present(bench, Stream.BEGIN.plus(Duration.ofHours(1)));
+        assertThat(present.arrives().get("D09A")).isBetween(4.0 * 86_400, 6.0 * 86_400);
+        Plan plan = Planner.lay(DemoUnit.A, Map.of(), present, Budget.page(), Watch.nobody(), List.of())
+                .orElseThrow();
+        List<String> ahead = plan.ahead().stream().map(Step::id).toList();
+        Order order = Order.of(DemoUnit.A, Map.of());
+        assertThat(ahead.subList(ahead.indexOf("D09A") + 1, ahead.size()))
+                .allMatch(later -> order.leadingTo(later).contains("D09A"));
+        assertThat(plan.cost().waiting()).isGreaterThan(3.0 * 86_400);
+        // overdue: it may come tomorrow
+        assertThat(present(bench, Stream.BEGIN.plus(Duration.ofDays(30))).arrives())
+                .containsEntry("D09A", 86_400.0);
+    }
+
+    @Test
+    void theLogKnowsSinceWhen() {
+        Workbench bench = Workbench.open();
+        bench.layDone("P01");
+        Instant done = Objects.requireNonNull(bench.job().doneAt().get("P01"));
+        assertThat(present(bench, done.plusSeconds(90)).ago()).containsEntry("P01", 90.0);
+        assertThat(present(bench, done.minusSeconds(5)).ago()).containsEntry("P01", 0.0);
+    }
+}
