@@ -43,19 +43,22 @@ class OrdersTest {
                 .anyMatch(line -> line.contains("\"soon\" is no day"));
         assertThat(Jsoup.parse(wrong.body()).select("input[name=items]").val()).isEqualTo("flange, gear 9");
 
-        String due = LocalDate.now(ZoneId.systemDefault()).plusDays(4).toString();
+        String due = LocalDate.now(ZoneId.systemDefault()).plusDays(5).toString();
         String[] order = {
             "entry", "order-test-1", "what", "right drive flange", "items", "Flange", "to", "the machinist", "due", due
         };
         assertThat(bench.post(ORDERS, order).body()).contains("right drive flange", "due on", due);
         assertThat(bench.post(ORDERS, order).statusCode()).as("repeated").isEqualTo(200);
-        assertThat(bench.page(ORDERS).select("section.order")).hasSize(1);
+        assertThat(bench.page(ORDERS).select("section.awaited")).hasSize(1);
         assertThat(bench.page(ORDERS).select(".way a[aria-current=page]").text())
                 .isEqualTo("Orders 1");
         List<String> waiting = ahead();
         assertThat(waiting).containsExactlyInAnyOrderElementsOf(before);
         assertThat(waiting.indexOf("D10")).isGreaterThan(before.indexOf("D10"));
         assertThat(bench.page("/job/job-v-0093/record").text()).contains("not here yet");
+        assertThat(bench.page("/job/job-v-0093/build?step=D10").select(".trap").text())
+                .contains("Awaited right drive flange, due on " + due);
+        assertThat(bench.page(PLAN).text()).contains(" days");
 
         String sent = bench.page(ORDERS).select("input[name=sent]").val();
         HttpResponse<String> unchecked =

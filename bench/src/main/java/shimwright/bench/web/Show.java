@@ -114,7 +114,10 @@ public record Show(UnitSystem system, ZoneId zone) {
         if (d.toMinutes() < 2) {
             return d.toSeconds() + " s";
         }
-        return d.toHours() < 3 ? d.toMinutes() + " min" : d.toHours() + " h";
+        if (d.toHours() < 3) {
+            return d.toMinutes() + " min";
+        }
+        return d.toDays() < 3 ? d.toHours() + " h" : d.toDays() + " days";
     }
 
     /** Values of one kind in a row, the unit once. */
