@@ -43,8 +43,11 @@ final class Serving {
         @Override
         public void close() {
             server.stop();
-            overviews.keep();
-            log.close();
+            try {
+                overviews.keep();
+            } finally {
+                log.close();
+            }
         }
     }
 

@@ -9,8 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
@@ -23,6 +25,7 @@ import shimwright.rebuild.job.Shop;
  * it counts only for the log head, the unit files and the program that it was worked out from, and may be deleted.
  */
 public final class Overviews {
+    private static final String TICKS = "A clock runs or something is awaited: open it to see what is next";
     private static final int SETTLE_MILLISECONDS = 250;
 
     private final Desk desk;
@@ -32,8 +35,16 @@ public final class Overviews {
 
     private record Known(String key, Overview overview) {}
 
-    /** An overview, and whether it stays as it is until an entry is made. */
-    private record Worked(Overview overview, boolean stays) {}
+    /** An overview, and the jobs of which it may say something else after a while without any entry. */
+    private record Worked(Overview overview, Set<String> ticking) {
+        /** What is true at any later time too. */
+        Overview lasting() {
+            List<Overview.Card> cards = overview.cards().stream()
+                    .map(card -> ticking.contains(card.job()) ? card.saying(TICKS) : card)
+                    .toList();
+            return new Overview(cards, overview.loose(), overview.gauges());
+        }
+    }
 
     /**
      * The overviews of a desk.
@@ -66,7 +77,7 @@ public final class Overviews {
         kept.ifPresent(overview -> {
             known = new Known(key, overview);
             CompletableFuture.delayedExecutor(SETTLE_MILLISECONDS, TimeUnit.MILLISECONDS)
-                    .execute(this::workedOut);
+                    .execute(() -> know(key, workedOut()));
         });
         return kept.isPresent();
     }
@@ -79,8 +90,12 @@ public final class Overviews {
             return before.overview();
         }
         Worked worked = workedOut();
-        known = worked.stays() ? new Known(key, worked.overview()) : null;
+        know(key, worked);
         return worked.overview();
+    }
+
+    private void know(String key, Worked worked) {
+        known = worked.ticking().isEmpty() ? new Known(key, worked.overview()) : null;
     }
 
     /** Keeps the overview for the next start; where the file cannot be written, that start works it out. */
@@ -90,12 +105,8 @@ public final class Overviews {
         }
         Path part = file.resolveSibling(file.getFileName() + ".part");
         String key = key();
-        Overview overview = now();
+        Overview overview = workedOut().lasting();
         try {
-            if (known == null) {
-                Files.deleteIfExists(file);
-                return;
-            }
             try (DataOutputStream out = new DataOutputStream(new BufferedOutputStream(Files.newOutputStream(part)))) {
                 out.writeUTF(key);
                 overview.write(out);
@@ -123,13 +134,14 @@ public final class Overviews {
     }
 
     private Worked workedOut() {
-        boolean stays = true;
+        Set<String> ticking = new HashSet<>();
         List<Overview.Card> cards = new ArrayList<>();
         for (Job job : desk.jobs()) {
             Optional<Desk.OnBench> found = desk.bench(job.id());
-            stays &= found.map(
-                            bench -> bench.timers().isEmpty() && job.awaited().isEmpty())
-                    .orElse(true);
+            boolean clock = found.filter(bench -> !bench.timers().isEmpty()).isPresent();
+            if (!job.closed() && (clock || !job.awaited().isEmpty())) {
+                ticking.add(job.id());
+            }
             cards.add(found.map(bench -> card(
                             job,
                             bench.unit().type().maker() + " " + bench.unit().variantName(),
@@ -151,7 +163,7 @@ public final class Overviews {
                 .toList();
         int loose = (int)
                 shop.pieces().values().stream().filter(Shop.Piece::inDrawer).count();
-        return new Worked(new Overview(cards, loose, gauges), stays);
+        return new Worked(new Overview(cards, loose, gauges), ticking);
     }
 
     private static Overview.Card card(Job job, String unitName, String where, int done, int total) {
