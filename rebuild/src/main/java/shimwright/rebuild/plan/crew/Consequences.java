@@ -82,16 +82,18 @@ final class Consequences {
     /** Where i cannot come before j it comes after. */
     private boolean order(int i, int j) {
         int high = facts.high(j);
-        if (facts.low(i) + model.duration[i] <= high) {
+        int first = model.duration[i] + model.gap[i][j];
+        if (facts.low(i) + first <= high) {
             return true;
         }
-        int least = high - model.duration[i] + 1;
-        int after = facts.low(j) + model.duration[j];
+        int least = high - first + 1;
+        int second = model.duration[j] + model.gap[j][i];
+        int after = facts.low(j) + second;
         if (after > facts.low(i)
                 && !facts.raise(2 * i, after, new int[] {2 * i, least, 2 * j + 1, -high, 2 * j, facts.low(j)}, false)) {
             return false;
         }
-        int before = facts.high(i) - model.duration[j];
+        int before = facts.high(i) - second;
         return before >= facts.high(j)
                 || facts.raise(
                         2 * j + 1, -before, new int[] {2 * i, least, 2 * j + 1, -high, 2 * i + 1, -facts.high(i)}, false);

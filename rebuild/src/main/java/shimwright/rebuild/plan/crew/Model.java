@@ -30,6 +30,9 @@ final class Model {
     /** Pairs that never run together. */
     final int[][] apart;
 
+    /** Least time from the end of one to the start of another that comes later; -1 where they may run together. */
+    final int[][] gap;
+
     Model(Project project) {
         this.project = project;
         n = project.activities().size();
@@ -50,6 +53,12 @@ final class Model {
                 int i = at(index, link.from());
                 reach[i] = Math.max(reach[i], link.least());
             }
+        }
+        for (Apart pair : project.aparts()) {
+            int a = at(index, pair.a());
+            int b = at(index, pair.b());
+            reach[a] = Math.max(reach[a], duration[a] + pair.afterA());
+            reach[b] = Math.max(reach[b], duration[b] + pair.afterB());
         }
         for (int one : reach) {
             longest += one;
@@ -75,7 +84,8 @@ final class Model {
         arcs = found.toArray(new int[0][]);
         from = by(0);
         to = by(1);
-        apart = apart();
+        gap = gaps(index);
+        apart = pairs();
     }
 
     private static int at(Map<String, Integer> index, String id) {
@@ -107,28 +117,35 @@ final class Model {
                 .toArray(int[][]::new);
     }
 
-    private int[][] apart() {
-        List<int[]> pairs = new ArrayList<>();
+    private int[][] gaps(Map<String, Integer> index) {
+        int[][] gaps = new int[n][n];
         for (int i = 0; i < n; i++) {
-            for (int j = i + 1; j < n; j++) {
+            for (int j = 0; j < n; j++) {
                 boolean both = true;
                 for (int r = 0; r < capacity.length; r++) {
                     both &= need[r][i] + need[r][j] <= capacity[r];
                 }
-                if (!both) {
+                gaps[i][j] = both || i == j ? -1 : 0;
+            }
+        }
+        for (Apart pair : project.aparts()) {
+            int a = at(index, pair.a());
+            int b = at(index, pair.b());
+            gaps[a][b] = Math.max(gaps[a][b], pair.afterA());
+            gaps[b][a] = Math.max(gaps[b][a], pair.afterB());
+        }
+        return gaps;
+    }
+
+    private int[][] pairs() {
+        List<int[]> pairs = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            for (int j = i + 1; j < n; j++) {
+                if (gap[i][j] >= 0) {
                     pairs.add(new int[] {i, j});
                 }
             }
         }
         return pairs.toArray(new int[0][]);
-    }
-
-    /** Work to be done with a resource, in units of time and capacity. */
-    long work(int resource) {
-        long work = 0;
-        for (int i = 0; i < n; i++) {
-            work += (long) need[resource][i] * duration[i];
-        }
-        return work;
     }
 }

@@ -11,12 +11,14 @@ import java.util.Set;
  * @param resources what is shared
  * @param activities what is to be done, in the order that settles ties
  * @param links time lags
+ * @param aparts pairs with time between them
  */
-public record Project(List<Resource> resources, List<Activity> activities, List<Link> links) {
+public record Project(List<Resource> resources, List<Activity> activities, List<Link> links, List<Apart> aparts) {
     public Project {
         resources = List.copyOf(resources);
         activities = List.copyOf(activities);
         links = List.copyOf(links);
+        aparts = List.copyOf(aparts);
         Set<String> shared = new HashSet<>();
         resources.forEach(resource -> fresh(shared, resource.id()));
         Set<String> ids = new HashSet<>(Set.of(""));
@@ -26,11 +28,23 @@ public record Project(List<Resource> resources, List<Activity> activities, List<
             known(ids, link.from());
             known(ids, link.to());
         });
+        aparts.forEach(apart -> {
+            known(ids, apart.a());
+            known(ids, apart.b());
+        });
         double horizon = activities.stream().mapToDouble(Activity::duration).sum()
-                + links.stream().mapToDouble(link -> Math.abs((double) link.least())).sum();
+                + links.stream().mapToDouble(link -> Math.abs((double) link.least())).sum()
+                + aparts.stream()
+                        .mapToDouble(apart -> (double) apart.afterA() + apart.afterB())
+                        .sum();
         if (horizon > Integer.MAX_VALUE / 4) {
             throw new IllegalArgumentException("a horizon of " + horizon + ": take a larger unit of time");
         }
+    }
+
+    /** Without times between. */
+    public Project(List<Resource> resources, List<Activity> activities, List<Link> links) {
+        this(resources, activities, links, List.of());
     }
 
     private static void fresh(Set<String> ids, String id) {
@@ -47,6 +61,6 @@ public record Project(List<Resource> resources, List<Activity> activities, List<
 
     /** The same with these links. */
     Project with(List<Link> others) {
-        return new Project(resources, activities, others);
+        return new Project(resources, activities, others, aparts);
     }
 }

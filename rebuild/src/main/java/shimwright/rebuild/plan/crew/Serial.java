@@ -54,7 +54,7 @@ final class Serial {
         int[] best = null;
         double[] now = priority;
         for (int push = 0; push < PUSHES; push++) {
-            int[] there = place(model.arcs, now, model.soonest);
+            int[] there = place(model.arcs, model.gap, now, model.soonest);
             if (there == null) {
                 return best;
             }
@@ -63,7 +63,7 @@ final class Serial {
             } else if (push > 0) {
                 return best;
             }
-            int[] back = place(reversed(), later(there), new int[model.n + 1]);
+            int[] back = place(reversed(), turned(model.gap), later(there), new int[model.n + 1]);
             if (back == null) {
                 return best;
             }
@@ -90,6 +90,16 @@ final class Serial {
         return back;
     }
 
+    private static int[][] turned(int[][] gap) {
+        int[][] back = new int[gap.length][gap.length];
+        for (int i = 0; i < gap.length; i++) {
+            for (int j = 0; j < gap.length; j++) {
+                back[j][i] = gap[i][j];
+            }
+        }
+        return back;
+    }
+
     private boolean kept(int[] starts) {
         for (int[] arc : model.arcs) {
             if (starts[arc[1]] < starts[arc[0]] + arc[2]) {
@@ -105,7 +115,8 @@ final class Serial {
     }
 
     /** All activities, each as soon as it can be; null where they wait for each other. Longest waits are not looked after. */
-    private int @Nullable [] place(int[][] arcs, double[] priority, int[] soonest) {
+    private int @Nullable [] place(
+            int[][] arcs, int[][] gap, double[] priority, int[] soonest) {
         int[] start = new int[model.n + 1];
         boolean[] placed = new boolean[model.n + 1];
         for (int count = 0; count < model.n; count++) {
@@ -122,7 +133,7 @@ final class Serial {
             for (int[] arc : arcs) {
                 low = arc[1] == next && placed[arc[0]] ? Math.max(low, start[arc[0]] + arc[2]) : low;
             }
-            start[next] = room(start, placed, next, low);
+            start[next] = room(start, placed, gap, next, low);
             placed[next] = true;
             start[model.n] = Math.max(start[model.n], start[next] + model.duration[next]);
         }
@@ -140,18 +151,26 @@ final class Serial {
     }
 
     /** The soonest start from low on at which every resource has room. */
-    private int room(int[] start, boolean[] placed, int i, int low) {
-        int best = fits(start, placed, i, low) ? low : Integer.MAX_VALUE;
+    private int room(int[] start, boolean[] placed, int[][] gap, int i, int low) {
+        int best = fits(start, placed, gap, i, low) ? low : Integer.MAX_VALUE;
         for (int k = 0; best > low && k < model.n; k++) {
-            int end = start[k] + model.duration[k];
-            if (placed[k] && end > low && end < best && fits(start, placed, i, end)) {
+            int end = start[k] + model.duration[k] + Math.max(0, gap[k][i]);
+            if (placed[k] && end > low && end < best && fits(start, placed, gap, i, end)) {
                 best = end;
             }
         }
         return best;
     }
 
-    private boolean fits(int[] start, boolean[] placed, int i, int at) {
+    private boolean fits(int[] start, boolean[] placed, int[][] gap, int i, int at) {
+        for (int j = 0; j < model.n; j++) {
+            if (placed[j]
+                    && gap[i][j] >= 0
+                    && at < start[j] + model.duration[j] + gap[j][i]
+                    && start[j] < at + model.duration[i] + gap[i][j]) {
+                return false;
+            }
+        }
         for (int r = 0; r < model.capacity.length; r++) {
             if (model.need[r][i] > 0 && !fits(start, placed, i, at, r)) {
                 return false;

@@ -29,6 +29,14 @@ final class Check {
                 faults.add(link + " is not kept: " + from + ", " + to);
             }
         }
+        for (Apart pair : project.aparts()) {
+            int a = starts.get(pair.a());
+            int b = starts.get(pair.b());
+            boolean first = b >= a + duration(project, pair.a()) + pair.afterA();
+            if (!first && a < b + duration(project, pair.b()) + pair.afterB()) {
+                faults.add(pair + " is not kept: " + a + ", " + b);
+            }
+        }
         for (int moment = 0; moment < last; moment++) {
             for (Resource resource : project.resources()) {
                 int held = 0;
@@ -44,5 +52,12 @@ final class Check {
             }
         }
         return faults;
+    }
+
+    private static int duration(Project project, String id) {
+        return project.activities().stream()
+                .filter(activity -> activity.id().equals(id))
+                .mapToInt(Activity::duration)
+                .sum();
     }
 }

@@ -47,7 +47,11 @@ class EveryTest {
         if (random.nextInt(4) == 0) {
             links.add(new Link("a" + (n - 1), "", -random.nextInt(0, 8), ""));
         }
-        return new Project(resources, activities, links);
+        List<Apart> aparts = new ArrayList<>();
+        if (random.nextInt(3) == 0) {
+            aparts.add(new Apart("a0", "a1", random.nextInt(0, 4), random.nextInt(0, 4)));
+        }
+        return new Project(resources, activities, links, aparts);
     }
 
     /** The least span of all timetables with starts below the limit; -1 where none keeps the rules. */
@@ -100,6 +104,10 @@ class EveryTest {
             int reach = activity.duration();
             for (Link link : project.links()) {
                 reach = link.from().equals(activity.id()) ? Math.max(reach, link.least()) : reach;
+            }
+            for (Apart pair : project.aparts()) {
+                reach = pair.a().equals(activity.id()) ? Math.max(reach, activity.duration() + pair.afterA()) : reach;
+                reach = pair.b().equals(activity.id()) ? Math.max(reach, activity.duration() + pair.afterB()) : reach;
             }
             limit += reach;
         }
