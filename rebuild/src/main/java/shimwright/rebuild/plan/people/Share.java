@@ -29,9 +29,7 @@ public record Share(
         WORK,
         /** What can only be done on the case, one thing after the other, with the cheapest turns. */
         CASE,
-        /** The longest chain of steps that wait for each other. */
-        CHAIN,
-        /** What the search proved without turns. */
+        /** What the search proved with turns that take time but no hands; the longest chain of waits is part of it. */
         SEARCH
     }
 
