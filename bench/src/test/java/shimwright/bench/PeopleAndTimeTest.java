@@ -29,13 +29,17 @@ class PeopleAndTimeTest {
         assertThat(plan.select("a[href=" + JOB + "/people]")).hasSize(1);
         assertThat(plan.text()).contains("A second pair of hands is needed for").contains("2 persons");
         Document page = bench.page(JOB + "/people");
-        assertThat(page.select("p.order").text()).matches("Alone \\d+ h.*, with a second person \\d+ h.* sooner, \\d+ %\\.");
-        assertThat(page.text()).contains("Alone, help is still needed for").containsPattern("not proven shortest|is proven");
+        assertThat(page.select("p.order").text())
+                .matches("Alone \\d+ h.*, with a second person \\d+ h.* sooner, \\d+ %\\.");
+        assertThat(page.text())
+                .contains("Alone, help is still needed for")
+                .containsPattern("not proven shortest|is proven");
         assertThat(page.select(".lanes .onwide svg")).isNotEmpty();
         assertThat(page.select(".lanes .onnarrow svg")).isNotEmpty();
         int ahead = plan.select("ol.plan:not(.done) > li").size();
         assertThat(page.select("ol.plan a").size()).isEqualTo(ahead);
-        assertThat(bench.page("/job/job-v-0091/people").text()).contains("All steps are done; there is nothing to share.");
+        assertThat(bench.page("/job/job-v-0091/people").text())
+                .contains("All steps are done; there is nothing to share.");
     }
 
     @Test
@@ -59,7 +63,8 @@ class PeopleAndTimeTest {
         assertThat(bench.page(when + "23").text()).contains("Give a number from 0 to 1.0");
         assertThat(bench.page(when + "25:00").text()).contains("\"25:00\" is not a time of day. Write it as 18:00");
         assertThat(bench.page(when + "").text()).contains("when an evening begins: nothing typed");
-        assertThat(bench.page(JOB + "/plan?begin=18&spread=30&arrives=&hours=1,2").text())
+        assertThat(bench.page(JOB + "/plan?begin=18&spread=30&arrives=&hours=1,2")
+                        .text())
                 .contains("2 numbers. Give one for every day, or seven");
         // what was refused is not remembered
         assertThat(bench.page(JOB + "/plan").select("input[name=begin]").val()).isEqualTo("19.30");

@@ -126,16 +126,37 @@ public final class LanePicture {
             double y = moment.getValue();
             boolean begins = bars.stream().anyMatch(bar -> bar.begin() == moment.getKey());
             if (begins && y >= from && y < until && (said < 0 || y - said >= Ink.SMALL + 3)) {
-                svg.text(2, HEAD + y - from + 12, clock(moment.getKey()), Letter.start(Ink.SMALL).in(Ink.SOFT));
+                svg.text(
+                        2,
+                        HEAD + y - from + 12,
+                        clock(moment.getKey()),
+                        Letter.start(Ink.SMALL).in(Ink.SOFT));
                 said = y;
             }
         }
+        waits(svg, HEAD - from, from, until);
         for (Bar bar : bars) {
             if (top(bar) < until && foot(bar) > from) {
                 bar(svg, bar, HEAD - from, from, until);
             }
         }
         return svg.done();
+    }
+
+    /** Says how long nothing can be done, where that is so. */
+    private void waits(Svg svg, double shift, double from, double until) {
+        long before = 0;
+        for (Map.Entry<Long, Double> moment : at.entrySet()) {
+            long begin = before;
+            double y = moment.getValue();
+            boolean idle = moment.getKey() > begin
+                    && bars.stream().noneMatch(bar -> bar.begin() <= begin && begin < bar.end());
+            if (idle && y - 6 > from && y <= until) {
+                String said = "wait " + Math.round((moment.getKey() - begin) / 60.0) + " min";
+                svg.text(CLOCK + 13, y + shift - 6, said, Letter.start(Ink.SMALL).in(Ink.SOFT));
+            }
+            before = moment.getKey();
+        }
     }
 
     /** Hours and minutes from now. */
@@ -175,9 +196,12 @@ public final class LanePicture {
         svg.text(left, y + 16, Type.fit(shown, Ink.SMALL, !turn, room), letter);
         double used = Type.width(shown, Ink.SMALL, !turn) + 8;
         if (width < WIDE) {
-            svg.text(left + used, y + 16, Type.fit(minutes, Ink.SMALL, false, room - used), Letter.start(Ink.SMALL));
-            if (!turn && high > 34) {
-                svg.text(left, y + 31, Type.fit(bar.words(), Ink.SMALL, false, room), Letter.start(Ink.SMALL));
+            String below = turn ? minutes : bar.words();
+            if (!turn) {
+                svg.text(left + used, y + 16, Type.fit(minutes, Ink.SMALL, false, room - used), Letter.start(Ink.SMALL));
+            }
+            if (high > 34) {
+                svg.text(left, y + 31, Type.fit(below, Ink.SMALL, false, room), Letter.start(Ink.SMALL));
             }
         } else {
             String said = turn ? minutes : minutes + " · " + bar.words();

@@ -41,7 +41,8 @@ final class PeoplePages {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             Page page = door.page(ctx, "With a second person", "build", bench);
             Map<String, Object> more = new LinkedHashMap<>();
-            if (bench.plan() instanceof Outcome.Ok<Plan> ok && !ok.value().ahead().isEmpty()) {
+            if (bench.plan() instanceof Outcome.Ok<Plan> ok
+                    && !ok.value().ahead().isEmpty()) {
                 Known found = found(bench, ok.value());
                 Outcome<PeopleView> view = found.alone()
                         .flatMap(alone -> found.two().map(two -> PeopleView.of(bench.unit(), alone, two, page.show())));

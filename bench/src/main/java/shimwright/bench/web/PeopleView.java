@@ -100,7 +100,8 @@ public record PeopleView(
     private static String words(Why why) {
         return switch (why) {
             case WORK -> "All work and the least turning, shared out evenly";
-            case CASE -> "What is done on the case, one step after the other with the least turning, and what comes before and after";
+            case CASE ->
+                "What is done on the case, one step after the other with the least turning, and what comes before and after";
             case SEARCH -> "What a search over every way of sharing rules out";
         };
     }
@@ -108,6 +109,8 @@ public record PeopleView(
     /** Hours and minutes. */
     static String hours(double seconds) {
         long minutes = Math.round(seconds / 60);
-        return minutes < 60 ? minutes + " min" : minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes % 60 + " min");
+        return minutes < 60
+                ? minutes + " min"
+                : minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes % 60 + " min");
     }
 }

@@ -30,7 +30,11 @@ class LanePictureTest {
         assertThat(page.get(0)).contains("A1", "1 min · a minute", "First", "Second", "0:00");
         assertThat(heights(LanePicture.pages("p", one, LANES, 362))).containsExactly(68);
         List<Bar> apart = List.of(one.get(0), new Bar("A2", "ten hours later", 36_060, 36_120, List.of(1), true));
-        assertThat(heights(LanePicture.pages("p", apart, LANES, 1120))).containsExactly(53 + 44 + 25);
+        List<String> wait = LanePicture.pages("p", apart, LANES, 1120);
+        assertThat(heights(wait)).containsExactly(53 + 44 + 25);
+        // from the end at 1 min to the begin at 601 min
+        assertThat(wait.get(0)).contains("wait 600 min");
+        assertThat(page.get(0)).doesNotContain("wait");
         assertThat(LanePicture.pages("p", List.of(), LANES, 1120)).isEmpty();
     }
 

@@ -164,7 +164,9 @@ public record UnitType(
             @Field(value = "true where the case itself stands in it", absent = "false")
             boolean holdsCase,
 
-            @Field(value = "how many steps can be done there at the same time; on the case it is always one", absent = "1")
+            @Field(
+                    value = "how many steps can be done there at the same time; on the case it is always one",
+                    absent = "1")
             int room) {}
 
     /** Time windows. */

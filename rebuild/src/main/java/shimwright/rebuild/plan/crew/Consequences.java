@@ -96,6 +96,9 @@ final class Consequences {
         int before = facts.high(i) - second;
         return before >= facts.high(j)
                 || facts.raise(
-                        2 * j + 1, -before, new int[] {2 * i, least, 2 * j + 1, -high, 2 * i + 1, -facts.high(i)}, false);
+                        2 * j + 1,
+                        -before,
+                        new int[] {2 * i, least, 2 * j + 1, -high, 2 * i + 1, -facts.high(i)},
+                        false);
     }
 }

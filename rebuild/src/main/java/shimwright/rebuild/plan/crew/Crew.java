@@ -122,7 +122,7 @@ public final class Crew {
                 project.links().stream().filter(link -> !link.limits()).toList();
         for (Link link : List.copyOf(blamed)) {
             List<Link> without = new ArrayList<>(others);
-            blamed.stream().filter(one -> one != link).forEach(without::add);
+            blamed.stream().filter(one -> !one.equals(link)).forEach(without::add);
             Model model = new Model(project.with(without));
             Hunt hunt = new Hunt(model, null, 0);
             hunt.run(effort.conflicts(), () -> hunt.best() != null);

@@ -14,6 +14,9 @@ import java.util.Set;
  * @param aparts pairs with time between them
  */
 public record Project(List<Resource> resources, List<Activity> activities, List<Link> links, List<Apart> aparts) {
+    /** Longest horizon that can be reckoned with. */
+    private static final int LONGEST = 1 << 29;
+
     public Project {
         resources = List.copyOf(resources);
         activities = List.copyOf(activities);
@@ -33,11 +36,13 @@ public record Project(List<Resource> resources, List<Activity> activities, List<
             known(ids, apart.b());
         });
         double horizon = activities.stream().mapToDouble(Activity::duration).sum()
-                + links.stream().mapToDouble(link -> Math.abs((double) link.least())).sum()
+                + links.stream()
+                        .mapToDouble(link -> Math.abs((double) link.least()))
+                        .sum()
                 + aparts.stream()
                         .mapToDouble(apart -> (double) apart.afterA() + apart.afterB())
                         .sum();
-        if (horizon > Integer.MAX_VALUE / 4) {
+        if (horizon > LONGEST) {
             throw new IllegalArgumentException("a horizon of " + horizon + ": take a larger unit of time");
         }
     }

@@ -115,8 +115,7 @@ final class Serial {
     }
 
     /** All activities, each as soon as it can be; null where they wait for each other. Longest waits are not looked after. */
-    private int @Nullable [] place(
-            int[][] arcs, int[][] gap, double[] priority, int[] soonest) {
+    private int @Nullable [] place(int[][] arcs, int[][] gap, double[] priority, int[] soonest) {
         int[] start = new int[model.n + 1];
         boolean[] placed = new boolean[model.n + 1];
         for (int count = 0; count < model.n; count++) {

@@ -49,8 +49,8 @@ record Floor(List<Task> order, double work, double turning, double head, double 
             tasks.add(new Task(
                     task.id(), task.words(), task.seconds(), task.stand(), Set.of(), after, List.of(), task.weight()));
         }
-        SetUps turning = new SetUps(
-                orientations, problem.setUps().turn(), Turn.factor(problem.setUps(), persons), 0, Map.of());
+        SetUps turning =
+                new SetUps(orientations, problem.setUps().turn(), Turn.factor(problem.setUps(), persons), 0, Map.of());
         Start start = new Start(
                 problem.start().orientation(), "", Set.of(), problem.start().weight(), Map.of(), Map.of());
         Problem alone = new Problem(tasks, List.of(), List.of(), List.of(), List.of(), turning, start);
@@ -60,8 +60,7 @@ record Floor(List<Task> order, double work, double turning, double head, double 
         if (!(found instanceof Outcome.Ok<Answer> ok)) {
             return new Floor(onCase, work, 0, head, tail);
         }
-        List<Task> order =
-                ok.value().order().stream().map(id -> of(all, id)).toList();
+        List<Task> order = ok.value().order().stream().map(id -> of(all, id)).toList();
         return new Floor(order, work, Math.max(0, ok.value().bound() - work), head, tail);
     }
 
@@ -81,8 +80,7 @@ record Floor(List<Task> order, double work, double turning, double head, double 
                 for (String id : task.after()) {
                     String to = after ? id : task.id();
                     String from = after ? task.id() : id;
-                    double longest = chains.getOrDefault(from, 0.0)
-                            + (after ? task.seconds() : seconds(problem, id));
+                    double longest = chains.getOrDefault(from, 0.0) + (after ? task.seconds() : seconds(problem, id));
                     if (longest > chains.getOrDefault(to, 0.0)) {
                         chains.put(to, longest);
                         moved = true;

@@ -70,8 +70,8 @@ public final class People {
         List<Outcome<Share>> found = new ArrayList<>();
         for (List<Task> order : orders(problem, plan, floor, open.orElseThrow())) {
             Project project = sharing.project(order, Turn.along(problem, order, persons));
-            Outcome<Share> one = Crew.least(project, effort, stop)
-                    .map(table -> share(sharing, project, table, persons, bounds));
+            Outcome<Share> one =
+                    Crew.least(project, effort, stop).map(table -> share(sharing, project, table, persons, bounds));
             if (one.isOk() && one.orElseThrow().proven()) {
                 return one;
             }
@@ -103,8 +103,7 @@ public final class People {
                 .toList();
     }
 
-    private static Map<Why, Double> bounds(
-            Sharing sharing, Problem problem, Floor floor, int persons, Timetable open) {
+    private static Map<Why, Double> bounds(Sharing sharing, Problem problem, Floor floor, int persons, Timetable open) {
         Map<Why, Double> bounds = new EnumMap<>(Why.class);
         double hands = problem.tasks().stream()
                 .mapToDouble(task -> task.seconds() * sharing.hands(sharing.step(task.id())))
@@ -127,8 +126,7 @@ public final class People {
                 .flatMap(part -> part.step().stream())
                 .filter(step -> step.persons() > persons)
                 .toList();
-        return new Share(
-                persons, seconds, least, seconds == least, Map.copyOf(bounds), parts, fetched);
+        return new Share(persons, seconds, least, seconds == least, Map.copyOf(bounds), parts, fetched);
     }
 
     /** Who does what: whoever is free, the one who did the step before at the same place first. */

@@ -105,8 +105,8 @@ final class Sharing {
         Map<String, Activity> activities = new LinkedHashMap<>();
         List<Link> links = new ArrayList<>();
         for (Task task : problem.tasks()) {
-            Activity activity = new Activity(
-                    task.id(), task.words(), whole(task.seconds()), needs(step(task.id()), resources));
+            Activity activity =
+                    new Activity(task.id(), task.words(), whole(task.seconds()), needs(step(task.id()), resources));
             activities.put(task.id(), activity);
         }
         for (Task task : problem.tasks()) {
@@ -115,7 +115,9 @@ final class Sharing {
         for (Lag lag : problem.lags()) {
             links.add(Link.after(activity(activities, lag.from()), lag.to(), wait(lag.seconds(), bound), lag.words()));
         }
-        problem.start().waits().forEach((id, seconds) -> links.add(new Link("", id, wait(seconds, bound), "it is due")));
+        problem.start()
+                .waits()
+                .forEach((id, seconds) -> links.add(new Link("", id, wait(seconds, bound), "it is due")));
         windows(activities, links, bound);
         turned(onCase, turns, activities, links);
         return new Project(
@@ -161,7 +163,8 @@ final class Sharing {
         } else {
             String place = AT + step.at();
             int room = unit.station(step.at()).room();
-            resources.putIfAbsent(place, new Resource(place, unit.station(step.at()).name(), room));
+            resources.putIfAbsent(
+                    place, new Resource(place, unit.station(step.at()).name(), room));
             needs.put(place, 1);
         }
         step.tools().forEach(tool -> ones.add("tool " + tool));
@@ -196,8 +199,8 @@ final class Sharing {
             if (turn != null) {
                 String id = turning(task.id());
                 int hands = turn.heavy() ? Math.min(2, persons) : 1;
-                Activity one = new Activity(
-                        id, "turn the case over", whole(turn.seconds()), Map.of(PEOPLE, hands, CASE, 1));
+                Activity one =
+                        new Activity(id, "turn the case over", whole(turn.seconds()), Map.of(PEOPLE, hands, CASE, 1));
                 activities.put(id, one);
                 if (!last.isEmpty()) {
                     links.add(Link.after(activity(activities, last), id, 0, ""));

@@ -30,8 +30,8 @@ final class Check {
             }
         }
         for (Apart pair : project.aparts()) {
-            int a = starts.get(pair.a());
-            int b = starts.get(pair.b());
+            int a = starts.getOrDefault(pair.a(), 0);
+            int b = starts.getOrDefault(pair.b(), 0);
             boolean first = b >= a + duration(project, pair.a()) + pair.afterA();
             if (!first && a < b + duration(project, pair.b()) + pair.afterB()) {
                 faults.add(pair + " is not kept: " + a + ", " + b);
@@ -41,7 +41,7 @@ final class Check {
             for (Resource resource : project.resources()) {
                 int held = 0;
                 for (Activity activity : project.activities()) {
-                    int at = starts.get(activity.id());
+                    int at = starts.getOrDefault(activity.id(), 0);
                     if (at <= moment && moment < at + activity.duration()) {
                         held += activity.needs().getOrDefault(resource.id(), 0);
                     }

@@ -93,8 +93,8 @@ class CrewTest {
                 .hasMessage("nothing is called press");
         assertThatThrownBy(() -> new Project(List.of(), List.of(at("a", 1), at("a", 2)), List.of()))
                 .hasMessage("a stands twice");
-        assertThatThrownBy(() -> new Project(
-                        List.of(), List.of(at("a", 1)), List.of(new Link("a", "", -Integer.MAX_VALUE, ""))))
+        assertThatThrownBy(() ->
+                        new Project(List.of(), List.of(at("a", 1)), List.of(new Link("a", "", -Integer.MAX_VALUE, ""))))
                 .hasMessageContaining("larger unit");
     }
 

@@ -64,7 +64,7 @@ class EveryTest {
     private static void place(Project project, Map<String, Integer> starts, int k, int limit, int[] best) {
         int span = project.activities().stream()
                 .filter(activity -> starts.containsKey(activity.id()))
-                .mapToInt(activity -> starts.get(activity.id()) + activity.duration())
+                .mapToInt(activity -> starts.getOrDefault(activity.id(), 0) + activity.duration())
                 .max()
                 .orElse(0);
         if (best[0] >= 0 && span >= best[0]) {
@@ -111,7 +111,8 @@ class EveryTest {
             }
             limit += reach;
         }
-        return limit + project.links().stream()
+        return limit
+                + project.links().stream()
                         .filter(link -> link.from().isEmpty())
                         .mapToInt(Link::least)
                         .sum();

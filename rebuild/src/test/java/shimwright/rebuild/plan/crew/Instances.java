@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Public scheduling instances that lie beside the project, not in it; see SOURCES.md there. */
 final class Instances {
@@ -34,7 +35,7 @@ final class Instances {
         List<Link> links = new ArrayList<>();
         for (int[] row : rows(lines, "PRECEDENCE RELATIONS", 2)) {
             for (int k = 3; k < row.length; k++) {
-                links.add(Link.after(activities.get(row[0]), "" + row[k], 0, ""));
+                links.add(Link.after(Objects.requireNonNull(activities.get(row[0])), "" + row[k], 0, ""));
             }
         }
         return new Project(

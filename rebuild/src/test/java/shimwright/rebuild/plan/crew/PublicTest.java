@@ -41,7 +41,8 @@ class PublicTest {
         assertThat(found.refusals().get(0).fact()).contains("7 at most 4 after 8; 8 at most 2 after 7;");
     }
 
-    private static void figures(String file, String published, String ours, boolean proven, long began, long conflicts) {
+    private static void figures(
+            String file, String published, String ours, boolean proven, long began, long conflicts) {
         if (Boolean.getBoolean("shimwright.figures")) {
             double seconds = (System.nanoTime() - began) / 1e9;
             System.out.printf(

@@ -147,8 +147,7 @@ class EstimateTest {
         double sum = ready.values().stream().mapToDouble(x -> x).sum();
         assertThat(sum).isCloseTo(cost.turning() + cost.walking() + cost.tools(), within(1e-6));
         List<Task> tasks = Task.of(DemoUnit.A, Order.of(DemoUnit.A, Map.of()), plan.ahead(), ready, 0);
-        Forecast f =
-                Estimate.of(tasks, List.of(), EVENINGS, MONDAY, 200, 3).orElseThrow();
+        Forecast f = Estimate.of(tasks, List.of(), EVENINGS, MONDAY, 200, 3).orElseThrow();
         // nothing spreads: minutes of the steps and of getting ready, waiting left out
         assertThat(f.meanMinutes()).isCloseTo((cost.elapsed() - cost.waiting()) / 60, within(1e-6));
         assertThat(f.meanMinutes()).isGreaterThan(1258 + 200);
@@ -160,7 +159,9 @@ class EstimateTest {
         Evenings late = new Evenings(LocalTime.of(22, 30), Map.of(DayOfWeek.MONDAY, 2.0), Set.of());
         assertThat(Estimate.of(one, List.of(), late, MONDAY, 100, 1).refusals()).hasSize(1);
         Evenings all = new Evenings(LocalTime.of(8, 0), Map.of(DayOfWeek.MONDAY, 16.0), Set.of());
-        assertThat(Estimate.of(one, List.of(), all, MONDAY, 100, 1).orElseThrow().late())
+        assertThat(Estimate.of(one, List.of(), all, MONDAY, 100, 1)
+                        .orElseThrow()
+                        .late())
                 .isEqualTo(MONDAY);
     }
 

@@ -67,23 +67,24 @@ final class Followed {
     }
 
     private void waits(Order order) {
-        order.before().forEach((id, needs) -> needs.forEach((need, why) -> {
-            Part first = of.get(need);
-            Part then = of.get(id);
-            if (first == null || then == null) {
-                return;
-            }
-            double cure = why == Step.Why.WAITS
-                    ? unit.step(need).consumables().stream()
-                            .map(unit::consumable)
-                            .mapToDouble(Consumable::cure)
-                            .max()
-                            .orElse(0)
-                    : 0;
-            if (then.begin() < first.end() + cure - DUST) {
-                faults.add(id + " begins before " + need + " allows");
-            }
-        }));
+        order.before()
+                .forEach((id, needs) -> needs.forEach((need, why) -> {
+                    Part first = of.get(need);
+                    Part then = of.get(id);
+                    if (first == null || then == null) {
+                        return;
+                    }
+                    double cure = why == Step.Why.WAITS
+                            ? unit.step(need).consumables().stream()
+                                    .map(unit::consumable)
+                                    .mapToDouble(Consumable::cure)
+                                    .max()
+                                    .orElse(0)
+                            : 0;
+                    if (then.begin() < first.end() + cure - DUST) {
+                        faults.add(id + " begins before " + need + " allows");
+                    }
+                }));
         for (Window window : unit.type().windows()) {
             Part opens = of.get(window.opens());
             Part closes = of.get(window.closes());
@@ -122,7 +123,8 @@ final class Followed {
             faults.add("one tool in two hands: " + both);
         }
         String at = one.step().map(Step::at).orElse("");
-        if (at.equals(other.step().map(Step::at).orElse("-")) && unit.station(at).room() < 2) {
+        if (at.equals(other.step().map(Step::at).orElse("-"))
+                && unit.station(at).room() < 2) {
             faults.add("no room for both: " + both);
         }
     }

@@ -67,7 +67,9 @@ class PeopleTest {
             assertThat(two.bounds().get(Why.WORK)).isGreaterThan(work / 2);
             assertThat(two.bounds().get(Why.CASE)).isLessThanOrEqualTo(two.bound());
             // demo source: differential in, out and in again, rear cover, bellhousing
-            assertThat(alone.fetched()).extracting(Step::id).containsExactlyInAnyOrder("D03", "D07", "D08", "R03", "B02");
+            assertThat(alone.fetched())
+                    .extracting(Step::id)
+                    .containsExactlyInAnyOrder("D03", "D07", "D08", "R03", "B02");
             assertThat(two.fetched()).isEmpty();
         }
     }
