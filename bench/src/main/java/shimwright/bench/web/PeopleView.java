@@ -67,10 +67,11 @@ public record PeopleView(
     private static List<String> said(Share alone, Share two, Show show) {
         List<String> said = new ArrayList<>();
         double saved = alone.seconds() - two.seconds();
-        said.add("Alone " + hours(alone.seconds()) + ", with a second person " + hours(two.seconds())
-                + (saved >= 60
-                        ? ": " + hours(saved) + " sooner, " + show.number(100 * saved / alone.seconds(), 0) + " %."
-                        : ": nothing is saved."));
+        said.add(
+                saved < 60
+                        ? "From here a second person does not make it shorter: " + hours(alone.seconds()) + " either way."
+                        : "Alone " + hours(alone.seconds()) + ", with a second person " + hours(two.seconds()) + ": "
+                                + hours(saved) + " sooner, " + show.number(100 * saved / alone.seconds(), 0) + " %.");
         if (!alone.fetched().isEmpty()) {
             double help = alone.fetched().stream().mapToDouble(Step::duration).sum();
             said.add("Alone, help is still needed for "
@@ -85,8 +86,8 @@ public record PeopleView(
     private static String proof(String who, Share share) {
         return who
                 + (share.proven()
-                        ? " no sharing out is shorter: this is proven."
-                        : " it could be shorter by " + hours(share.gap()) + " at most; not proven shortest.");
+                        ? " it cannot be done sooner: this is proven."
+                        : " it could be done " + hours(share.gap()) + " sooner at most; not proven soonest.");
     }
 
     private static List<String> bounds(Share share) {

@@ -132,7 +132,8 @@ public final class People {
     /** Who does what: whoever is free, the one who did the step before at the same place first. */
     private static List<Part> parts(Sharing sharing, Project project, Timetable table, int persons) {
         List<Activity> byStart = new ArrayList<>(project.activities());
-        byStart.sort(Comparator.comparingInt((Activity one) -> table.starts().getOrDefault(one.id(), 0)));
+        byStart.sort(Comparator.comparingInt((Activity one) -> table.starts().getOrDefault(one.id(), 0))
+                .thenComparing(one -> !one.needs().containsKey(Sharing.CASE)));
         double[] free = new double[persons];
         String[] place = new String[persons];
         Arrays.fill(place, "");
