@@ -38,6 +38,8 @@ class PagesTest {
                 "/job/job-v-0093/orders",
                 "/job/job-v-0093/build",
                 "/job/job-v-0093/plan",
+                "/job/job-v-0093/people",
+                "/job/job-v-0091/people",
                 "/job/job-v-0093/clearances",
                 "/job/job-v-0093/together",
                 "/job/job-v-0093/clearance/a",

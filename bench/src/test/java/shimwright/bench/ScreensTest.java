@@ -19,6 +19,8 @@ class ScreensTest {
             "/job/job-v-0093/orders",
             "/job/job-v-0093/build",
             "/job/job-v-0093/plan",
+            "/job/job-v-0093/plan?begin=18:30&hours=2.5&spread=30&arrives=",
+            "/job/job-v-0093/people",
             "/job/job-v-0093/back",
             "/job/job-v-0093/back?to=step:K02",
             "/job/job-v-0093/clearances",

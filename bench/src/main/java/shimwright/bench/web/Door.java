@@ -38,11 +38,15 @@ public final class Door {
     }
 
     String who(Context ctx) {
-        String name = ctx.cookie("who");
-        return name == null || name.isBlank() ? "the bench" : decoded(name);
+        String name = remembered(ctx, "who");
+        return name.isBlank() ? "the bench" : name;
     }
 
+    /** What a cookie says; empty where it is none of ours. */
     private static String decoded(String cookie) {
+        if (!cookie.matches("([^%]|%[0-9A-Fa-f]{2})*")) {
+            return "";
+        }
         String name = java.net.URLDecoder.decode(cookie, java.nio.charset.StandardCharsets.UTF_8);
         return name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) : name;
     }
@@ -50,6 +54,12 @@ public final class Door {
     void remember(Context ctx, String name, String value) {
         String safe = java.net.URLEncoder.encode(value, java.nio.charset.StandardCharsets.UTF_8);
         ctx.cookie(new Cookie(name, safe, "/", YEAR, false, true, null, SameSite.LAX));
+    }
+
+    /** What was remembered under a name; empty for nothing. */
+    String remembered(Context ctx, String name) {
+        String value = ctx.cookie(name);
+        return value == null ? "" : decoded(value);
     }
 
     /** The form of a post, multipart or not. */

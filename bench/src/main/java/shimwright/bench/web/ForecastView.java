@@ -6,14 +6,19 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.plan.GettingReady;
 import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.plan.Present;
 import shimwright.rebuild.plan.estimate.Arrival;
 import shimwright.rebuild.plan.estimate.Estimate;
 import shimwright.rebuild.plan.estimate.Evenings;
@@ -24,7 +29,7 @@ import shimwright.rebuild.plan.estimate.Task;
 /**
  * When the job will be done, asked for on the plan page; nothing is worked out before the hours are said.
  *
- * @param asked what was typed
+ * @param asked what was typed, or what was typed last time
  * @param forecast the answer; null where nothing was asked or it was refused
  * @param faults why it was refused
  * @param path steps and arrivals that set the last day, the most frequent first, with their share
@@ -34,18 +39,24 @@ public record ForecastView(
     private static final int DRAWS = 2000;
     private static final long SEED = 20260101L;
     private static final int MOST_SHOWN = 12;
+    /** What stands in the form before anyone typed anything; it is seen, and kept once it is changed. */
+    private static final Map<String, String> FIRST = Map.of("begin", "18:00", "hours", "2", "spread", "30");
 
-    static ForecastView of(Context ctx, Desk.OnBench bench, Plan plan, LocalDate today) {
+    private static final Pattern TIME = Pattern.compile("(\\d{1,2})(?:[:.](\\d{2}))?");
+
+    static ForecastView of(Context ctx, Door door, Desk.OnBench bench, Plan plan, LocalDate today) {
         Map<String, String> asked = new LinkedHashMap<>();
-        for (String name : List.of("hours", "spread", "arrives")) {
+        for (String name : List.of("begin", "hours", "spread", "arrives")) {
             String typed = ctx.queryParam(name);
-            asked.put(name, typed == null ? "" : typed.strip());
+            String kept = FIRST.containsKey(name) ? door.remembered(ctx, "evening-" + name) : "";
+            String first = kept.isEmpty() ? FIRST.getOrDefault(name, "") : kept;
+            asked.put(name, typed == null ? first : typed.strip());
         }
-        if (asked.getOrDefault("hours", "").isEmpty()) {
+        if (ctx.queryParam("hours") == null) {
             return new ForecastView(asked, null, List.of(), Map.of());
         }
         List<Refusal> faults = new ArrayList<>();
-        Evenings evenings = evenings(asked.getOrDefault("hours", ""), faults);
+        Evenings evenings = evenings(asked.getOrDefault("begin", ""), asked.getOrDefault("hours", ""), faults);
         double spread =
                 number(asked.getOrDefault("spread", ""), "how far a step may take longer or shorter", 0, 90, faults)
                         / 100;
@@ -53,7 +64,11 @@ public record ForecastView(
         if (!faults.isEmpty()) {
             return new ForecastView(asked, null, List.copyOf(faults), Map.of());
         }
-        List<Task> tasks = Task.of(bench.unit(), bench.order(), plan.ahead(), spread).stream()
+        FIRST.keySet().forEach(name -> door.remember(ctx, "evening-" + name, asked.getOrDefault(name, "")));
+        Present present = Present.inOrder(List.copyOf(bench.job().stepsDone()));
+        Map<String, Double> ready =
+                GettingReady.before(bench.unit(), bench.job().sides(), present, plan);
+        List<Task> tasks = Task.of(bench.unit(), bench.order(), plan.ahead(), ready, spread).stream()
                 .map(task -> waiting(task, arrivals))
                 .toList();
         Outcome<Forecast> forecast = Estimate.of(tasks, List.copyOf(arrivals.values()), evenings, today, DRAWS, SEED);
@@ -81,20 +96,34 @@ public record ForecastView(
         return new Task(task.id(), after, task.minutes());
     }
 
-    /** Seven numbers, Monday first, or one for every day. */
-    private static Evenings evenings(String text, List<Refusal> faults) {
+    /** When an evening begins, and seven numbers of hours, Monday first, or one for every day. */
+    private static Evenings evenings(String begin, String text, List<Refusal> faults) {
+        Matcher time = TIME.matcher(begin);
+        int minutes = time.matches()
+                ? 60 * Integer.parseInt(time.group(1)) + (time.group(2) == null ? 0 : Integer.parseInt(time.group(2)))
+                : 24 * 60;
+        if (minutes >= 24 * 60) {
+            faults.add(new Refusal(
+                    "when an evening begins",
+                    begin.isEmpty() ? "nothing typed" : "\"" + begin + "\" is not a time of day",
+                    "Write it as 18:00"));
+            minutes = 0;
+        }
         String[] parts = text.split("[\\s,;]+");
         Map<DayOfWeek, Double> hours = new LinkedHashMap<>();
         if (parts.length != 1 && parts.length != 7) {
             faults.add(new Refusal(
                     "hours", parts.length + " numbers", "Give one for every day, or seven from Monday to Sunday"));
         } else {
+            double most = Math.floor((24 * 60 - minutes) / 6.0) / 10;
+            List<Double> read = Arrays.stream(parts)
+                    .map(part -> number(part, "hours", 0, most, faults))
+                    .toList();
             for (DayOfWeek day : DayOfWeek.values()) {
-                String part = parts[parts.length == 1 ? 0 : day.getValue() - 1];
-                hours.put(day, number(part, "hours", 0, 5.9, faults));
+                hours.put(day, read.get(read.size() == 1 ? 0 : day.getValue() - 1));
             }
         }
-        return new Evenings(LocalTime.of(18, 0), hours, Set.of());
+        return new Evenings(LocalTime.ofSecondOfDay(minutes * 60L), hours, Set.of());
     }
 
     private static double number(String text, String place, double least, double most, List<Refusal> faults) {

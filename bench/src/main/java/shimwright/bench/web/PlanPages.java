@@ -50,7 +50,8 @@ final class PlanPages {
                 more.put("view", PlanView.of(bench, ok.value(), page.show()));
                 more.put(
                         "forecast",
-                        ForecastView.of(ctx, bench, ok.value(), page.show().date(desk.now())));
+                        ForecastView.of(
+                                ctx, door, bench, ok.value(), page.show().date(desk.now())));
             }
             more.put("ownId", ownId(bench));
             door.show(ctx, "plan", page, more);

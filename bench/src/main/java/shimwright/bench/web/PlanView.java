@@ -77,6 +77,13 @@ public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<St
                         ? "No lawful order costs less: this is proven."
                         : "Another order could be better by " + show.number(plan.gap(), 0)
                                 + " min at most; not proven best.");
+        List<String> hands = plan.ahead().stream()
+                .filter(step -> step.persons() > 1)
+                .map(Step::id)
+                .toList();
+        if (!hands.isEmpty()) {
+            said.add("A second pair of hands is needed for " + String.join(", ", hands) + ".");
+        }
         plan.late()
                 .forEach(window ->
                         said.add("The window \"" + window.name() + "\" can no longer be kept. " + window.why()));

@@ -49,6 +49,7 @@ public final class Server {
             new OrderPages(desk, door).routes(config.routes);
             new BuildPages(desk, door).routes(config.routes);
             new PlanPages(desk, door).routes(config.routes);
+            new PeoplePages(desk, door).routes(config.routes);
             new LearnPages(desk, door).routes(config.routes);
             new ClearancePages(desk, door).routes(config.routes);
             new TogetherPages(desk, door).routes(config.routes);

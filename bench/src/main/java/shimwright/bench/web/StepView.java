@@ -1,6 +1,7 @@
 package shimwright.bench.web;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -31,6 +32,7 @@ import shimwright.rebuild.unit.UnitType.Window;
  * @param consumables what is used
  * @param window the time window it stands in, null for none
  * @param lastCall what it shuts in, and what that costs; null where it is done or none is next
+ * @param hands that it needs more than one person, and which steps after it do; empty where it does not
  * @param because why it stands here; empty where the plan does not have it ahead
  * @param checks its hold point
  * @param cautions the usual cautions
@@ -48,6 +50,7 @@ public record StepView(
         List<Consumable> consumables,
         @Nullable Window window,
         @Nullable ShutIn lastCall,
+        String hands,
         String because,
         List<Holds.CheckStanding> checks,
         List<String> cautions,
@@ -59,6 +62,7 @@ public record StepView(
 
     private static final int LOOK_AHEAD = 4;
     private static final int MOST_JUMPS = 3;
+    private static final int MOST_HANDS = 3;
     private static final double MINUTES = 15;
 
     /** Parts worth a warning: out of reach from here on, dearer by more than what they cost now, or a loss from here on. */
@@ -75,12 +79,10 @@ public record StepView(
 
     static StepView of(Desk.OnBench bench, Shop shop, @Nullable Step step, Instant now, Show show) {
         Unit unit = bench.unit();
-        List<Step> ahead = bench.plan().map(Plan::ahead).isOk()
-                ? bench.plan().orElseThrow().ahead().stream()
-                        .filter(next -> !next.equals(step))
-                        .limit(LOOK_AHEAD)
-                        .toList()
-                : List.of();
+        List<Step> ahead = ahead(bench).stream()
+                .filter(next -> !next.equals(step))
+                .limit(LOOK_AHEAD)
+                .toList();
         if (step == null) {
             return new StepView(
                     null,
@@ -90,6 +92,7 @@ public record StepView(
                     List.of(),
                     null,
                     null,
+                    "",
                     "",
                     List.of(),
                     List.of(),
@@ -107,6 +110,7 @@ public record StepView(
                 step.consumables().stream().map(unit::consumable).toList(),
                 step.window().isBlank() ? null : unit.window(step.window()),
                 lastCall(bench, step),
+                hands(bench, step),
                 because(bench, step, show),
                 Holds.of(bench.job(), unit, shop, step),
                 Cautions.of(step, unit),
@@ -117,11 +121,34 @@ public record StepView(
                 now);
     }
 
+    private static List<Step> ahead(Desk.OnBench bench) {
+        return bench.plan() instanceof Outcome.Ok<Plan> ok ? ok.value().ahead() : List.of();
+    }
+
     private static @Nullable ShutIn lastCall(Desk.OnBench bench, Step step) {
         List<String> done = List.copyOf(bench.job().stepsDone());
         return done.contains(step.id())
                 ? null
                 : ShutIn.by(bench.unit(), bench.job().sides(), done, step.id()).orElseThrow();
+    }
+
+    /** So that help is asked for once: the next steps for more than one person, with the work before each. */
+    private static String hands(Desk.OnBench bench, Step step) {
+        if (step.persons() < 2 || bench.job().stepsDone().contains(step.id())) {
+            return "";
+        }
+        List<String> next = new ArrayList<>();
+        double before = 0;
+        for (Step other : ahead(bench)) {
+            if (!other.equals(step)) {
+                if (other.persons() > 1 && next.size() < MOST_HANDS) {
+                    next.add(other.id() + " after " + PeopleView.hours(before) + " of work");
+                }
+                before += other.duration();
+            }
+        }
+        return "is needed for this step"
+                + (next.isEmpty() ? " for the last time." : "; next such steps: " + String.join(", ", next) + ".");
     }
 
     private static String because(Desk.OnBench bench, Step step, Show show) {

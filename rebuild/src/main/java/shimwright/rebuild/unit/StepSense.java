@@ -87,6 +87,7 @@ final class StepSense {
     private void setUps(UnitType type) {
         type.toolTimes().values().forEach(time -> ground.within(type, "tool_times", time, 0, 24 * 3600, Kind.TIME));
         ground.within(type, "station_change", type.stationChange(), 0, 3600, Kind.TIME);
+        type.stations().values().forEach(station -> ground.within(station, "room", station.room(), 1, 6, Kind.NUMBER));
         type.heavy().values().forEach(factor -> ground.within(type, "heavy", factor, 1, 10, Kind.NUMBER));
     }
 

@@ -162,7 +162,12 @@ public record UnitType(
             @Field("name shown to the person") String name,
 
             @Field(value = "true where the case itself stands in it", absent = "false")
-            boolean holdsCase) {}
+            boolean holdsCase,
+
+            @Field(
+                    value = "how many steps can be done there at the same time; on the case it is always one",
+                    absent = "1")
+            int room) {}
 
     /** Time windows. */
     public record Window(

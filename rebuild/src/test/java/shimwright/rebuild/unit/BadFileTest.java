@@ -44,6 +44,7 @@ class BadFileTest {
             duration: 5 min                | duration: 5 min\\n    duration: 6 min | duration: 6 | key "duration" stands twice in this step | Delete one
             undo: slow                     | undo: destroys                     | destroys\\n    hold | but not what                        | destroys: [what]
             phase: trial                   | trap: none                         | c\\n    trap  | clearance and phase belong together | phase: trial
+            BENCH: {name: on the bench}    | BENCH: {name: on the bench, room: 9} | 9}\\n     | room is 9                           | Plausible is 1 to 6
             format: shimwright-unit 1      | format: shimwright-unit 2          | shimwright-unit 2 | is not read here                | shimwright-unit 1
             id: my-first-unit              | id: My Unit                        | My Unit       | is no id                            | small letters
             """)

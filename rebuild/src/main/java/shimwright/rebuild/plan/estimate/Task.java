@@ -24,9 +24,10 @@ public record Task(String id, Map<String, Double> after, Spread minutes) {
      *
      * @param order what waits for what
      * @param ahead steps still to be done, in the order of the plan
-     * @param spread half-width of a step time as a share of it, 0 to 1: 0.3 is ± 30 %
+     * @param ready seconds to get ready for a step (turning the case, walking, tools), by step; none where it is not named
+     * @param spread half-width of the time of a step and of getting ready for it, as a share, 0 to 1: 0.3 is ± 30 %
      */
-    public static List<Task> of(Unit unit, Order order, List<Step> ahead, double spread) {
+    public static List<Task> of(Unit unit, Order order, List<Step> ahead, Map<String, Double> ready, double spread) {
         List<String> open = ahead.stream().map(Step::id).toList();
         List<Task> tasks = new ArrayList<>();
         for (Step step : ahead) {
@@ -36,7 +37,7 @@ public record Task(String id, Map<String, Double> after, Spread minutes) {
                     after.put(id, why == Why.WAITS ? cure(unit, unit.step(id)) : 0);
                 }
             });
-            double minutes = step.duration() / 60;
+            double minutes = (step.duration() + ready.getOrDefault(step.id(), 0.0)) / 60;
             tasks.add(new Task(step.id(), after, Spread.plusMinus(minutes, spread * minutes)));
         }
         return List.copyOf(tasks);

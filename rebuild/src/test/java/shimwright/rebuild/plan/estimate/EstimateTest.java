@@ -16,7 +16,12 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
+import shimwright.rebuild.plan.GettingReady;
 import shimwright.rebuild.plan.Order;
+import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.plan.Planner;
+import shimwright.rebuild.plan.Present;
+import shimwright.rebuild.plan.model.Cost;
 import shimwright.rebuild.unit.Step;
 
 class EstimateTest {
@@ -113,7 +118,7 @@ class EstimateTest {
 
     @Test
     void theSameSeedGivesTheSameAndFaultsComeAllAtOnce() {
-        List<Task> tasks = Task.of(DemoUnit.A, Order.of(DemoUnit.A, Map.of()), inFileOrder(), 0.3);
+        List<Task> tasks = Task.of(DemoUnit.A, Order.of(DemoUnit.A, Map.of()), inFileOrder(), Map.of(), 0.3);
         Forecast one = Estimate.of(tasks, List.of(), EVENINGS, MONDAY, 300, 11).orElseThrow();
         assertThat(Estimate.of(tasks, List.of(), EVENINGS, MONDAY, 300, 11).orElseThrow())
                 .isEqualTo(one);
@@ -128,6 +133,36 @@ class EstimateTest {
         assertThat(Estimate.of(List.of(task("a", 1, "b"), task("b", 1, "a")), List.of(), EVENINGS, MONDAY, 100, 1)
                         .refusals())
                 .hasSize(2);
+    }
+
+    @Test
+    void turningWalkingAndToolsAreInItAsThePlanHasThem() {
+        Plan plan = Planner.lay(DemoUnit.A, Map.of(), Set.of()).orElseThrow();
+        Present present = Present.of(Set.of());
+        Map<String, Double> ready = GettingReady.before(DemoUnit.A, Map.of(), present, plan);
+        Cost cost = plan.cost();
+        assertThat(ready.keySet())
+                .containsExactlyElementsOf(plan.ahead().stream().map(Step::id).toList());
+        assertThat(ready.values()).allMatch(seconds -> seconds >= 0);
+        double sum = ready.values().stream().mapToDouble(x -> x).sum();
+        assertThat(sum).isCloseTo(cost.turning() + cost.walking() + cost.tools(), within(1e-6));
+        List<Task> tasks = Task.of(DemoUnit.A, Order.of(DemoUnit.A, Map.of()), plan.ahead(), ready, 0);
+        Forecast f = Estimate.of(tasks, List.of(), EVENINGS, MONDAY, 200, 3).orElseThrow();
+        // nothing spreads: minutes of the steps and of getting ready, waiting left out
+        assertThat(f.meanMinutes()).isCloseTo((cost.elapsed() - cost.waiting()) / 60, within(1e-6));
+        assertThat(f.meanMinutes()).isGreaterThan(1258 + 200);
+    }
+
+    @Test
+    void anEveningThatBeginsLaterHasLessOfTheDayLeft() {
+        List<Task> one = List.of(task("a", 200));
+        Evenings late = new Evenings(LocalTime.of(22, 30), Map.of(DayOfWeek.MONDAY, 2.0), Set.of());
+        assertThat(Estimate.of(one, List.of(), late, MONDAY, 100, 1).refusals()).hasSize(1);
+        Evenings all = new Evenings(LocalTime.of(8, 0), Map.of(DayOfWeek.MONDAY, 16.0), Set.of());
+        assertThat(Estimate.of(one, List.of(), all, MONDAY, 100, 1)
+                        .orElseThrow()
+                        .late())
+                .isEqualTo(MONDAY);
     }
 
     private static List<Step> inFileOrder() {

@@ -1,0 +1,152 @@
+package shimwright.rebuild.plan.crew;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+
+/**
+ * The shortest timetable of work that shares resources, with least and longest lags between starts: the resource-constrained
+ * project scheduling problem with generalised precedence (RCPSP/max). The same project and effort always give the same
+ * timetable, unless it is stopped.
+ */
+public final class Crew {
+    private static final String PLACE = "timetable";
+
+    private Crew() {}
+
+    /**
+     * The timetable.
+     *
+     * @param effort how much looking is allowed; with none there is only the first answer
+     * @param stop asked often; the search ends with what it has once it says true
+     * @return refused where an activity needs more than there is, where lags contradict each other, both named, where every
+     *     timetable was looked at and none keeps them, or where none was found within the effort
+     */
+    public static Outcome<Timetable> least(Project project, Effort effort, BooleanSupplier stop) {
+        List<Refusal> faults = tooMuch(project);
+        Model model = new Model(project);
+        Lags lags = new Lags(model);
+        if (!lags.circle().isEmpty()) {
+            faults.add(circle(project, lags.circle()));
+        } else if (lags.late()) {
+            faults.add(late(project, model, lags));
+        }
+        if (!faults.isEmpty()) {
+            return Outcome.refused(faults);
+        }
+        int bound = Bounds.least(model, lags.head, lags.tail);
+        Hunt hunt = new Hunt(model, Serial.best(model, lags), bound);
+        hunt.run(effort.conflicts(), stop);
+        int[] best = hunt.best();
+        if (best != null) {
+            java.util.Map<String, Integer> starts = new java.util.LinkedHashMap<>();
+            for (int i = 0; i < model.n; i++) {
+                starts.put(project.activities().get(i).id(), best[i]);
+            }
+            int span = best[model.n];
+            int least = Math.max(bound, hunt.bound());
+            return Outcome.ok(new Timetable(starts, span, least, least == span, hunt.conflicts()));
+        }
+        return hunt.finished() ? Outcome.refused(List.of(none(project, effort))) : gaveUp(hunt);
+    }
+
+    private static List<Refusal> tooMuch(Project project) {
+        List<Refusal> faults = new ArrayList<>();
+        for (Resource resource : project.resources()) {
+            for (Activity activity : project.activities()) {
+                int need = activity.needs().getOrDefault(resource.id(), 0);
+                if (need > resource.capacity() && activity.duration() > 0) {
+                    faults.add(new Refusal(
+                            PLACE,
+                            named(activity) + " needs " + need + " of " + resource.words() + ", of which there are "
+                                    + resource.capacity(),
+                            "Get more of it, or do it another way"));
+                }
+            }
+        }
+        return faults;
+    }
+
+    private static String named(Activity activity) {
+        return activity.id() + (activity.words().isEmpty() ? "" : " (" + activity.words() + ")");
+    }
+
+    private static Refusal circle(Project project, List<Integer> circle) {
+        List<Activity> all = project.activities();
+        List<String> steps = new ArrayList<>();
+        for (int k = 0; k < circle.size(); k++) {
+            Activity from = all.get(circle.get(k));
+            Activity to = all.get(circle.get((k + 1) % circle.size()));
+            steps.add(said(project, from, to));
+        }
+        return new Refusal(
+                PLACE,
+                "these times contradict each other: " + String.join("; ", steps),
+                "Look at these waits and how long they may be");
+    }
+
+    /** The strictest link between two, in words. */
+    private static String said(Project project, Activity from, Activity to) {
+        Link link = project.links().stream()
+                .filter(one -> one.from().equals(from.id()) && one.to().equals(to.id()))
+                .max(java.util.Comparator.comparingInt(Link::least))
+                .orElseThrow();
+        String words = link.words().isEmpty() ? "" : " (" + link.words() + ")";
+        return link.least() < 0
+                ? named(from) + " starts " + -link.least() + " after " + named(to) + " at most" + words
+                : named(to) + " starts " + link.least() + " after " + named(from) + " at least" + words;
+    }
+
+    private static Refusal late(Project project, Model model, Lags lags) {
+        List<String> late = new ArrayList<>();
+        for (int i = 0; i < model.n; i++) {
+            if (lags.head[i] > model.latest[i]) {
+                late.add(named(project.activities().get(i)) + " must start by " + model.latest[i]
+                        + " and cannot before " + lags.head[i]);
+            }
+        }
+        return new Refusal(
+                PLACE,
+                late.isEmpty() ? "the beginning waits for itself" : String.join("; ", late),
+                "Look at what it waits for and by when it must be done");
+    }
+
+    /** None at all: says which of the longest waits are to blame together, each of them needed for that. */
+    private static Refusal none(Project project, Effort effort) {
+        List<Link> blamed =
+                new ArrayList<>(project.links().stream().filter(Link::limits).toList());
+        List<Link> others =
+                project.links().stream().filter(link -> !link.limits()).toList();
+        for (Link link : List.copyOf(blamed)) {
+            List<Link> without = new ArrayList<>(others);
+            blamed.stream().filter(one -> !one.equals(link)).forEach(without::add);
+            Model model = new Model(project.with(without));
+            Hunt hunt = new Hunt(model, null, 0);
+            hunt.run(effort.conflicts(), () -> hunt.best() != null);
+            if (hunt.finished() && hunt.best() == null) {
+                blamed.remove(link);
+            }
+        }
+        String waits = blamed.stream()
+                .map(link -> (link.words().isEmpty() ? "" : link.words() + ": ")
+                        + (link.to().isEmpty()
+                                ? link.from() + " by " + -link.least()
+                                : link.from() + " at most " + -link.least() + " after " + link.to()))
+                .collect(Collectors.joining("; "));
+        return new Refusal(
+                PLACE,
+                "with what there is of the resources these longest waits cannot be kept together: " + waits
+                        + "; every timetable was looked at",
+                "Let one of them be longer, or get more of what they share");
+    }
+
+    private static Outcome<Timetable> gaveUp(Hunt hunt) {
+        return Outcome.refused(
+                PLACE,
+                "no timetable was found in " + hunt.conflicts() + " dead ends; that there is none is not proven",
+                "Give it more time, or look at the longest waits");
+    }
+}
