@@ -58,7 +58,8 @@ class OrdersTest {
         assertThat(bench.page("/job/job-v-0093/record").text()).contains("not here yet");
         assertThat(bench.page("/job/job-v-0093/build?step=D10").select(".trap").text())
                 .contains("Awaited right drive flange, due on " + due);
-        assertThat(bench.page(PLAN).text()).contains(" days");
+        assertThat(bench.page(PLAN).text()).containsPattern("waiting [0-9]+ (days|h)");
+        assertThat(bench.page(PLAN).select("textarea[name=arrives]").val()).isEqualTo("D10 " + due + " 0");
 
         String sent = bench.page(ORDERS).select("input[name=sent]").val();
         HttpResponse<String> unchecked =

@@ -16,6 +16,8 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.GettingReady;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Present;
@@ -25,6 +27,7 @@ import shimwright.rebuild.plan.estimate.Evenings;
 import shimwright.rebuild.plan.estimate.Forecast;
 import shimwright.rebuild.plan.estimate.Spread;
 import shimwright.rebuild.plan.estimate.Task;
+import shimwright.rebuild.unit.Step;
 
 /**
  * When the job will be done, asked for on the plan page; nothing is worked out before the hours are said.
@@ -49,7 +52,8 @@ public record ForecastView(
         for (String name : List.of("begin", "hours", "spread", "arrives")) {
             String typed = ctx.queryParam(name);
             String kept = FIRST.containsKey(name) ? door.remembered(ctx, "evening-" + name) : "";
-            String first = kept.isEmpty() ? FIRST.getOrDefault(name, "") : kept;
+            String known = name.equals("arrives") ? awaited(bench, plan) : FIRST.getOrDefault(name, "");
+            String first = kept.isEmpty() ? known : kept;
             asked.put(name, typed == null ? first : typed.strip());
         }
         if (ctx.queryParam("hours") == null) {
@@ -75,6 +79,19 @@ public record ForecastView(
         return forecast instanceof Outcome.Ok<Forecast> ok
                 ? new ForecastView(asked, ok.value(), List.of(), path(ok.value()))
                 : new ForecastView(asked, null, forecast.refusals(), Map.of());
+    }
+
+    /** What was ordered and is not here yet, as one would type it. */
+    private static String awaited(Desk.OnBench bench, Plan plan) {
+        Map<String, String> lines = new LinkedHashMap<>();
+        for (Step step : plan.ahead()) {
+            for (Job.Said<Entry.Sent> said : bench.job().awaited(step)) {
+                lines.putIfAbsent(
+                        said.id(),
+                        step.id() + " " + said.what().due() + " " + said.what().late());
+            }
+        }
+        return String.join("\n", lines.values());
     }
 
     private static Map<String, Double> path(Forecast forecast) {
