@@ -54,7 +54,7 @@ final class Run {
     private void ends(Node node) {
         if (node.cost < value) {
             value = node.cost;
-            best = node;
+                best = node;
             report();
         }
     }
@@ -99,12 +99,19 @@ final class Run {
                     continue;
                 }
                 for (Node next : grower.grow(node)) {
-                    if (next.bound < value) {
+                    if (useful(next)) {
                         layers.get(next.count).add(next);
                     }
                 }
             }
         }
+    }
+
+    private boolean useful(Node grown) {
+        if (grown.bound < value) {
+            grower.sharpen(grown);
+        }
+        return grown.bound < value;
     }
 
     /** Best first; exact once it runs dry. */
@@ -132,7 +139,7 @@ final class Run {
                 return;
             }
             for (Node next : grower.grow(node)) {
-                if (next.bound < value && labels.offer(next)) {
+                if (next.bound < value && !labels.beaten(next) && useful(next) && labels.offer(next)) {
                     if (finished(next)) {
                         ends(next);
                     } else {
