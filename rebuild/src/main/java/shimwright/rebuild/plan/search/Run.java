@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
-import org.jspecify.annotations.Nullable;
 
 /** One search: beams that widen, then best first until nothing better is left. */
 final class Run {
@@ -19,9 +18,9 @@ final class Run {
     private final Watch watch;
     private final Node root;
     private final long fixed;
-    /** The best end so far. */
-    @Nullable
-    Node best;
+    private int[] best = new int[0];
+    /** True while the best order is the one that was to be kept. */
+    private boolean kept;
 
     private long value = Compiled.NEVER;
     private long bound;
@@ -37,9 +36,38 @@ final class Run {
         this.bound = root.bound;
     }
 
-    /** A value that is known to be reached by another order; only a better one counts. */
-    void atMost(long cost) {
-        value = Math.min(value, cost);
+    /** An order to keep unless a better one is found; left out where it is not lawful. */
+    void keep(int[] order) {
+        Evaluation.counted(c, order).ifPresent(cost -> {
+            value = cost;
+            best = order;
+            kept = true;
+        });
+    }
+
+    /** Looks for better orders near the best one. */
+    void near(long most) {
+        if (found()) {
+            int[] order = new Exchange(c, best, watch.stop()).best(most);
+            Evaluation.counted(c, order).filter(cost -> cost < value).ifPresent(cost -> better(order, cost));
+        }
+    }
+
+    private void better(int[] order, long cost) {
+        value = cost;
+        best = order;
+        kept = false;
+        report();
+    }
+
+    /** The best order, tidied unless it was to be kept. */
+    int[] best() {
+        return kept ? best : Tidy.of(c, best);
+    }
+
+    /** True where there is an order. */
+    boolean found() {
+        return value < Compiled.NEVER;
     }
 
     long states() {
@@ -54,7 +82,7 @@ final class Run {
     private void ends(Node node) {
         if (node.cost < value) {
             value = node.cost;
-                best = node;
+                best = path(node);
             report();
         }
     }
@@ -156,7 +184,7 @@ final class Run {
     }
 
     /** Tasks in the order of a path. */
-    static int[] path(Node end) {
+    private static int[] path(Node end) {
         List<int[]> parts = new ArrayList<>();
         int length = 0;
         for (Node node = end; node != null; node = node.parent) {
