@@ -138,8 +138,7 @@ final class SolverModel {
         model.addAllDifferent(places.values().toArray(new IntVar[0]));
         circuits();
         LinearExprBuilder least = LinearExpr.newBuilder();
-        tasks.values()
-                .forEach(task -> least.add(of(setUp, task.id()).build()).add(units(task.seconds())));
+        tasks.values().forEach(task -> least.add(of(setUp, task.id()).build()).add(units(task.seconds())));
         if (timed) {
             tasks.values().forEach(task -> {
                 model.addLessOrEqual(after(task), end);
@@ -284,8 +283,8 @@ final class SolverModel {
     private boolean mayFollow(List<Task> some, String from, String to) {
         return !leading(from).contains(to)
                 && some.stream()
-                        .noneMatch(t -> leading(t.id()).contains(from)
-                                && leading(to).contains(t.id()));
+                        .noneMatch(t ->
+                                leading(t.id()).contains(from) && leading(to).contains(t.id()));
     }
 
     private void space(Task from, Task to, Literal arc, boolean whole) {

@@ -53,7 +53,17 @@ final class Charges {
     }
 
     /** What one way carries: its nodes with what each gives, and the sum. */
-    private record Load(int[] nodes, double[] given, double total) {}
+    private static final class Load {
+        final int[] nodes;
+        final double[] given;
+        final double total;
+
+        Load(int[] nodes, double[] given, double total) {
+            this.nodes = nodes;
+            this.given = given;
+            this.total = total;
+        }
+    }
 
     /**
      * The bound.
@@ -148,13 +158,13 @@ final class Charges {
 
     private void take(List<Load> loads, double charge) {
         for (Load load : loads) {
-            for (int k = 0; k < load.nodes().length && !Double.isInfinite(load.total()); k++) {
-                int node = load.nodes()[k];
-                most[node] = Math.max(most[node], load.given()[k] * charge / load.total());
+            for (int k = 0; k < load.nodes.length && !Double.isInfinite(load.total); k++) {
+                int node = load.nodes[k];
+                most[node] = Math.max(most[node], load.given[k] * charge / load.total);
             }
         }
         for (Load load : loads) {
-            for (int node : load.nodes()) {
+            for (int node : load.nodes) {
                 if (most[node] > 0) {
                     change(node, Math.max(0, left[node] - most[node]));
                     most[node] = 0;

@@ -81,9 +81,7 @@ final class Run {
 
     private void ends(Node node) {
         if (node.cost < value) {
-            value = node.cost;
-                best = path(node);
-            report();
+            better(path(node), node.cost);
         }
     }
 

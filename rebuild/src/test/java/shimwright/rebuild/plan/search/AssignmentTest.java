@@ -33,9 +33,7 @@ class AssignmentTest {
 
     private static boolean mayFollow(Compiled c, Cursor at, int from, int to) {
         if (from == c.n) {
-            return to == c.n
-                    ? Bits.within(c.mandatory, at.done)
-                    : Bits.within(c.ancestors[to], at.done);
+            return to == c.n ? Bits.within(c.mandatory, at.done) : Bits.within(c.ancestors[to], at.done);
         }
         if (to == c.n) {
             return !Bits.meets(c.descendants[from], c.mandatory);
@@ -93,7 +91,9 @@ class AssignmentTest {
                     then.set(at);
                     if (at.free(task) && then.take(task)) {
                         next.add(then);
-                        assertThat(assignment.after(then)).as("problem %d", seed).isEqualTo(new Assignment(c).at(then));
+                        assertThat(assignment.after(then))
+                                .as("problem %d", seed)
+                                .isEqualTo(new Assignment(c).at(then));
                         compared++;
                     }
                 }
