@@ -255,12 +255,12 @@ final class SolverModel {
                 BoolVar first = model.newBoolVar("first");
                 circuit.addArc(0, j + 1, first);
                 of(setUp, task.id()).addTerm(first, units(price.applyAsDouble(null, task)));
-                model.addHint(first, hinted.get(0) == task ? 1 : 0);
+                model.addHint(first, hinted.get(0).equals(task) ? 1 : 0);
             }
             if (some.stream().noneMatch(t -> leading(t.id()).contains(task.id()))) {
                 BoolVar last = model.newBoolVar("last");
                 circuit.addArc(j + 1, 0, last);
-                model.addHint(last, hinted.get(hinted.size() - 1) == task ? 1 : 0);
+                model.addHint(last, hinted.get(hinted.size() - 1).equals(task) ? 1 : 0);
             }
         }
         List<Runnable> spacing = new ArrayList<>();
