@@ -17,7 +17,10 @@ final class Cheapest {
     private static final int DEPTH = 1;
     private static final long FIRST = 20;
     private static final long MORE = 8;
+    /** States kept after each node in the order of doing, by share of the tree, and at most. */
     private static final long WIDTH = 2;
+
+    private static final long WIDEST = 25_000;
 
     private final Needs needs;
     private final BitSet[] forced;
@@ -59,7 +62,8 @@ final class Cheapest {
         search.greedy(start);
         long looked = 0;
         for (long share = Math.min(FIRST, budget); looked < budget; share *= MORE) {
-            Layers.Result layers = Layers.cheaper(needs, forced, target, search.bestCost, WIDTH * share);
+            long width = Math.min(WIDTH * share, WIDEST);
+            Layers.Result layers = Layers.cheaper(needs, forced, target, search.bestCost, width);
             layers.found().ifPresent(search::better);
             if (layers.whole()) {
                 return new Found(search.best, search.bestCost, true, looked);
