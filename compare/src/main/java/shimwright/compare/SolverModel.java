@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -50,12 +51,19 @@ final class SolverModel {
     private final long horizon;
 
     /** What the solver says, in seconds. */
-    record Result(String status, double value, double bound, double seconds) {}
+    record Result(String status, double value, double bound, double seconds) {
+        /** As cells of a table. */
+        @Override
+        public String toString() {
+            return String.format(
+                    Locale.ROOT, "%.1f, %.1f | %s | %.2f", value, bound, status.toLowerCase(Locale.ROOT), seconds);
+        }
+    }
 
     /**
      * The model.
      *
-     * @param order an order to begin with, all tasks in it
+     * @param order an order to begin with, all tasks in it; empty for none
      */
     SolverModel(Problem problem, List<String> order) {
         this.problem = problem;
@@ -128,11 +136,11 @@ final class SolverModel {
                     .filter(other -> leading(other).contains(id))
                     .count();
             places.put(id, model.newIntVar(leading(id).size(), last - after, "place " + id));
-            model.addHint(place(id), hint.getOrDefault(id, 0));
+            hint(place(id), hint.getOrDefault(id, 0));
             setUp.put(id, LinearExpr.newBuilder());
             starts.put(id, timed ? model.newIntVar(0, horizon, "start " + id) : place(id));
         }
-        if (timed) {
+        if (timed && !order.isEmpty()) {
             hintTimes(order, end);
         }
         model.addAllDifferent(places.values().toArray(new IntVar[0]));
@@ -154,10 +162,16 @@ final class SolverModel {
             }
             BoolVar early = model.newBoolVar("risk");
             precedes(risk.hold(), risk.early(), early.not());
-            model.addHint(early, hint.getOrDefault(risk.hold(), 0) > hint.getOrDefault(risk.early(), 0) ? 1 : 0);
+            hint(early, hint.getOrDefault(risk.hold(), 0) > hint.getOrDefault(risk.early(), 0) ? 1 : 0);
             cost.addTerm(early, units(risk.seconds()));
         }
         model.minimize(cost);
+    }
+
+    private void hint(IntVar of, long value) {
+        if (!hint.isEmpty()) {
+            model.addHint(of, value);
+        }
     }
 
     private void hintTimes(List<String> order, IntVar end) {
@@ -220,7 +234,7 @@ final class SolverModel {
                 precedes(id, window.opens(), earlier);
                 precedes(window.closes(), id, earlier.not());
                 boolean first = hint.getOrDefault(id, 0) < hint.getOrDefault(window.opens(), 0);
-                model.addHint(earlier, first ? 1 : 0);
+                hint(earlier, first ? 1 : 0);
             }
         }
     }
@@ -255,12 +269,12 @@ final class SolverModel {
                 BoolVar first = model.newBoolVar("first");
                 circuit.addArc(0, j + 1, first);
                 of(setUp, task.id()).addTerm(first, units(price.applyAsDouble(null, task)));
-                model.addHint(first, hinted.get(0).equals(task) ? 1 : 0);
+                hint(first, hinted.get(0).equals(task) ? 1 : 0);
             }
             if (some.stream().noneMatch(t -> leading(t.id()).contains(task.id()))) {
                 BoolVar last = model.newBoolVar("last");
                 circuit.addArc(j + 1, 0, last);
-                model.addHint(last, hinted.get(hinted.size() - 1).equals(task) ? 1 : 0);
+                hint(last, hinted.get(hinted.size() - 1).equals(task) ? 1 : 0);
             }
         }
         List<Runnable> spacing = new ArrayList<>();
@@ -272,7 +286,7 @@ final class SolverModel {
                     BoolVar arc = model.newBoolVar("arc");
                     circuit.addArc(i + 1, j + 1, arc);
                     of(setUp, to.id()).addTerm(arc, units(price.applyAsDouble(from, to)));
-                    model.addHint(arc, hinted.indexOf(to) == hinted.indexOf(from) + 1 ? 1 : 0);
+                    hint(arc, hinted.indexOf(to) == hinted.indexOf(from) + 1 ? 1 : 0);
                     spacing.add(() -> space(from, to, arc, whole));
                 }
             }

@@ -114,6 +114,7 @@ final class Assignment {
     long at(Cursor at) {
         look(at);
         drop(base, at.done);
+        base.free(n);
         boolean whole = true;
         for (int i = 0; i <= n && whole; i++) {
             whole = !left[i] || first(base, i);

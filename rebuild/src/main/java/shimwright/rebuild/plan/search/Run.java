@@ -17,6 +17,11 @@ final class Run {
     private final Grower grower;
     private final Watch watch;
     private final Node root;
+    private final PriorityQueue<Node> open = new PriorityQueue<>(PROMISING);
+    private final Labels labels;
+    /** True once the best-first search has begun. */
+    private boolean begun;
+
     private final long fixed;
     private int[] best = new int[0];
     /** True while the best order is the one that was to be kept. */
@@ -32,6 +37,7 @@ final class Run {
         this.watch = watch;
         this.grower = new Grower(c);
         this.root = grower.root();
+        this.labels = new Labels(c);
         this.fixed = c.work + c.forcedRisk;
         this.bound = root.bound;
     }
@@ -105,18 +111,18 @@ final class Run {
             layers.add(new ArrayList<>());
         }
         layers.get(root.count).add(root);
-        Labels labels = new Labels(c);
+        Labels seen = new Labels(c);
         for (int k = root.count; k <= c.n; k++) {
             List<Node> layer = layers.get(k);
             layers.set(k, List.of());
             layer.sort(PROMISING);
-            labels.clear();
+            seen.clear();
             int grown = 0;
             for (Node node : layer) {
                 if (grown == width || node.bound >= value || watch.stop().getAsBoolean()) {
                     break;
                 }
-                if (!labels.offer(node)) {
+                if (!seen.offer(node)) {
                     continue;
                 }
                 grown++;
@@ -140,45 +146,54 @@ final class Run {
         return grown.bound < value;
     }
 
-    /** Best first; exact once it runs dry. */
+    /** Best first, from where it stood when it was called before; exact once it runs dry. */
     void exact(long most) {
-        PriorityQueue<Node> open = new PriorityQueue<>(PROMISING);
-        Labels labels = new Labels(c);
-        if (finished(root)) {
-            ends(root);
-        } else {
+        if (!begun) {
+            begun = true;
             labels.offer(root);
             open.add(root);
         }
         long until = grower.made + most;
         long turns = 0;
         while (!open.isEmpty()) {
-            Node node = open.remove();
-            if (node.beaten) {
-                continue;
-            }
-            bound = Math.max(bound, Math.min(node.bound, value));
-            if (node.bound >= value) {
-                break;
-            }
-            if (grower.made >= until || watch.stop().getAsBoolean()) {
-                return;
-            }
-            for (Node next : grower.grow(node)) {
-                if (next.bound < value && !labels.beaten(next) && useful(next) && labels.offer(next)) {
-                    if (finished(next)) {
-                        ends(next);
-                    } else {
-                        open.add(next);
-                    }
+            Node node = open.peek();
+            if (!node.beaten) {
+                bound = Math.max(bound, Math.min(node.bound, value));
+                if (node.bound >= value) {
+                    break;
+                }
+                if (grower.made >= until || watch.stop().getAsBoolean()) {
+                    return;
                 }
             }
-            if (++turns % EVERY == 0) {
-                report();
+            open.remove();
+            if (!node.beaten) {
+                expand(node);
+                if (++turns % EVERY == 0) {
+                    report();
+                }
             }
         }
         exhausted = true;
         bound = Math.max(bound, value);
+        open.clear();
+        labels.clear();
+    }
+
+    private void expand(Node node) {
+        if (finished(node)) {
+            ends(node);
+            return;
+        }
+        for (Node next : grower.grow(node)) {
+            if (next.bound < value && !labels.beaten(next) && useful(next) && labels.offer(next)) {
+                if (finished(next)) {
+                    ends(next);
+                } else {
+                    open.add(next);
+                }
+            }
+        }
     }
 
     /** Tasks in the order of a path. */

@@ -11,9 +11,10 @@ import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.model.Window;
 
 /**
- * The order of least cost. A beam gives the first answers; then states (what is done, how the case stands, what is laid
- * out, which clocks run) are looked at best first, of those that are no better than another only one, with lower bounds
- * that never overrate. The same problem, budget and hint always give the same answer. Times count in whole milliseconds.
+ * The order of least cost. A beam gives the first answers, stretches that change places better ones; then states (what is
+ * done, how the case stands, what is laid out, which clocks run) are looked at best first, of those that are no better than
+ * another only one, with lower bounds that never overrate. The same problem, budget and hint always give the same answer.
+ * Times count in whole milliseconds.
  */
 public final class Search {
     /** States with which the exact search is tried before more is spent on exchanges. */

@@ -121,17 +121,19 @@ class AssignmentTest {
 
     @Test
     void afterATripBackItIsTheSame() {
-        Compiled c = Compiled.of(Problems.small(7));
-        Assignment assignment = new Assignment(c);
-        Cursor start = new Cursor(c);
-        long first = assignment.at(start);
-        Cursor later = new Cursor(c);
-        for (int task = 0; task < c.n; task++) {
-            if (later.free(task)) {
-                later.take(task);
+        for (int seed = 0; seed < 200; seed++) {
+            Compiled c = Compiled.of(Problems.small(seed));
+            Assignment assignment = new Assignment(c);
+            Cursor start = new Cursor(c);
+            long first = assignment.at(start);
+            Cursor later = new Cursor(c);
+            for (int task = 0; task < c.n; task++) {
+                if (later.free(task)) {
+                    later.take(task);
+                    assignment.at(later);
+                }
             }
+            assertThat(assignment.at(start)).as("problem %d", seed).isEqualTo(first);
         }
-        assignment.at(later);
-        assertThat(assignment.at(start)).isEqualTo(first);
     }
 }
