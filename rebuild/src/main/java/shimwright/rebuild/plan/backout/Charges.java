@@ -1,6 +1,7 @@
 package shimwright.rebuild.plan.backout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 
@@ -13,21 +14,54 @@ final class Charges {
 
     private final Needs needs;
     private final BitSet[] forced;
-    private final List<List<int[]>> behind = new ArrayList<>();
+    private final int[][] nodes;
+    private final int[][][] behind;
+    /** What each node can still carry. */
+    private final double[] left;
+
+    /** What was changed, to be taken back: the node and what it could carry before. */
+    private int[] changed = new int[64];
+
+    private double[] before = new double[64];
+    private int changes;
+    private final int[] seen;
+    private int look;
+    private final double[] most;
 
     Charges(Needs needs, BitSet[] forced) {
         this.needs = needs;
         this.forced = forced;
-        for (BitSet all : forced) {
+        int n = forced.length;
+        this.nodes = new int[n][];
+        this.behind = new int[n][][];
+        this.left = new double[n];
+        this.seen = new int[n];
+        this.most = new double[n];
+        for (int way = 0; way < n; way++) {
+            BitSet all = forced[way];
+            nodes[way] = all.stream().toArray();
             List<int[]> sets = new ArrayList<>();
-            for (int node = all.nextSetBit(0); node >= 0; node = all.nextSetBit(node + 1)) {
+            for (int node : nodes[way]) {
                 for (int[] set : needs.blockers().get(node)) {
                     if (set.length > 1 && !Needs.hit(set, all)) {
                         sets.add(set);
                     }
                 }
             }
-            behind.add(sets);
+            behind[way] = sets.toArray(int[][]::new);
+        }
+    }
+
+    /** What one way carries: its nodes with what each gives, and the sum. */
+    private static final class Load {
+        final int[] nodes;
+        final double[] given;
+        final double total;
+
+        Load(int[] nodes, double[] given, double total) {
+            this.nodes = nodes;
+            this.given = given;
+            this.total = total;
         }
     }
 
@@ -39,65 +73,103 @@ final class Charges {
      * @param out nodes that may not be taken; infinity where a set cannot be hit without one
      */
     double over(List<int[]> open, BitSet taken, BitSet out, int depth) {
-        double[] left = needs.cost().clone();
+        System.arraycopy(needs.cost(), 0, left, 0, left.length);
         for (int node = taken.nextSetBit(0); node >= 0; node = taken.nextSetBit(node + 1)) {
             left[node] = 0;
         }
         double sum = 0;
         for (int[] set : open) {
-            sum += charge(set, left, taken, out, depth);
+            changes = 0;
+            sum += charge(set, taken, out, depth);
         }
         return sum;
     }
 
     /** Charges a set and takes it off what is left of each node. */
-    private double charge(int[] set, double[] left, BitSet taken, BitSet out, int depth) {
+    private double charge(int[] set, BitSet taken, BitSet out, int depth) {
         double least = Double.POSITIVE_INFINITY;
-        List<double[]> carried = new ArrayList<>();
-        List<Double> totals = new ArrayList<>();
+        List<Load> loads = new ArrayList<>(set.length);
         for (int way : set) {
             if (!forced[way].intersects(out)) {
-                double[] rest = left.clone();
-                double total = carry(way, rest, taken, out, depth);
+                int from = changes;
+                double total = carry(way, taken, out, depth);
                 least = Math.min(least, total);
-                carried.add(rest);
-                totals.add(total);
+                loads.add(takeBack(from, total));
+                if (least == 0) {
+                    return 0;
+                }
             }
         }
         if (least > 0 && !Double.isInfinite(least)) {
-            take(left, carried, totals, least);
+            take(loads, least);
         }
         return least;
     }
 
     /** What a way can carry: its own nodes and what the sets behind it charge. */
-    private double carry(int way, double[] rest, BitSet taken, BitSet out, int depth) {
+    private double carry(int way, BitSet taken, BitSet out, int depth) {
         double total = 0;
-        BitSet nodes = forced[way];
-        for (int node = nodes.nextSetBit(0); node >= 0; node = nodes.nextSetBit(node + 1)) {
-            total += rest[node];
-            rest[node] = 0;
+        for (int node : nodes[way]) {
+            if (left[node] > 0) {
+                total += left[node];
+                change(node, 0);
+            }
         }
         if (depth > 0) {
-            for (int[] set : behind.get(way)) {
+            for (int[] set : behind[way]) {
                 if (!Needs.hit(set, taken)) {
-                    total += charge(set, rest, taken, out, depth - 1);
+                    total += charge(set, taken, out, depth - 1);
                 }
             }
         }
         return total;
     }
 
-    private static void take(double[] left, List<double[]> carried, List<Double> totals, double charge) {
-        for (int node = 0; node < left.length; node++) {
-            double most = 0;
-            for (int way = 0; way < carried.size(); way++) {
-                double total = totals.get(way);
-                if (left[node] > 0 && !Double.isInfinite(total)) {
-                    most = Math.max(most, (left[node] - carried.get(way)[node]) * charge / total);
+    private void change(int node, double to) {
+        if (changes == changed.length) {
+            changed = Arrays.copyOf(changed, 2 * changes);
+            before = Arrays.copyOf(before, 2 * changes);
+        }
+        changed[changes] = node;
+        before[changes++] = left[node];
+        left[node] = to;
+    }
+
+    /** Takes changes back and says what each node had given. */
+    private Load takeBack(int from, double total) {
+        int[] which = new int[changes - from];
+        double[] given = new double[changes - from];
+        int count = 0;
+        look++;
+        for (int k = from; k < changes; k++) {
+            int node = changed[k];
+            if (seen[node] != look) {
+                seen[node] = look;
+                which[count] = node;
+                given[count++] = before[k] - left[node];
+            }
+        }
+        while (changes > from) {
+            changes--;
+            left[changed[changes]] = before[changes];
+        }
+        return new Load(Arrays.copyOf(which, count), given, total);
+    }
+
+    private void take(List<Load> loads, double charge) {
+        for (Load load : loads) {
+            for (int k = 0; k < load.nodes.length && !Double.isInfinite(load.total); k++) {
+                int node = load.nodes[k];
+                most[node] = Math.max(most[node], load.given[k] * charge / load.total);
+            }
+        }
+        for (Load load : loads) {
+            for (int node : load.nodes) {
+                if (most[node] > 0) {
+                    change(node, Math.max(0, left[node] - most[node]));
+                    most[node] = 0;
                 }
             }
-            left[node] = Math.max(0, left[node] - most);
         }
     }
 }

@@ -14,10 +14,13 @@ import org.jspecify.annotations.Nullable;
  */
 final class Cheapest {
     private static final double EQUAL = 1e-9;
-    private static final int DEPTH = 3;
+    private static final int DEPTH = 1;
     private static final long FIRST = 20;
     private static final long MORE = 8;
-    private static final long STATES = 100;
+    /** States kept after each node in the order of doing, by share of the tree, and at most. */
+    private static final long WIDTH = 2;
+
+    private static final long WIDEST = 25_000;
 
     private final Needs needs;
     private final BitSet[] forced;
@@ -59,10 +62,11 @@ final class Cheapest {
         search.greedy(start);
         long looked = 0;
         for (long share = Math.min(FIRST, budget); looked < budget; share *= MORE) {
-            Layers.Result layers = Layers.cheaper(needs, forced, target, search.bestCost, STATES * share);
+            long width = Math.min(WIDTH * share, WIDEST);
+            Layers.Result layers = Layers.cheaper(needs, forced, target, search.bestCost, width);
+            layers.found().ifPresent(search::better);
             if (layers.whole()) {
-                BitSet set = layers.found().orElse(search.best);
-                return new Found(set, needs.of(set), true, looked);
+                return new Found(search.best, search.bestCost, true, looked);
             }
             search.allowed = Math.min(share, budget - looked);
             search.looked = 0;
@@ -92,8 +96,12 @@ final class Cheapest {
             taken.or(forced[way]);
             open = open(taken);
         }
-        best = taken;
-        bestCost = needs.of(taken);
+        better(taken);
+    }
+
+    private void better(BitSet set) {
+        best = set;
+        bestCost = needs.of(set);
     }
 
     private List<int[]> open(BitSet taken) {
@@ -135,8 +143,7 @@ final class Cheapest {
             forks.add(fork);
         }
         if (forks.isEmpty()) {
-            best = (BitSet) taken.clone();
-            bestCost = cost;
+            better((BitSet) taken.clone());
             return;
         }
         if (cost + charges.over(open, taken, out, DEPTH) >= bestCost - EQUAL) {

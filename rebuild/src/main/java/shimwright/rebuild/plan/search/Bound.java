@@ -8,11 +8,13 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What the rest of a plan costs at least: the larger of unavoidable set-ups with the shortest options, and, for every
- * wait, the time up to its beginning, the wait and all that follows it, less the work.
+ * wait, the time up to its beginning, the wait and all that follows it, less the work. Set-ups are counted by chains of tasks
+ * and, where it says more about the problem as a whole, by assignment.
  */
 final class Bound {
     private final Compiled c;
     private final Tables tables;
+    private final @Nullable Assignment assignment;
     private final List<Wait> waits = new ArrayList<>();
 
     /** A wait, or all waits for one task together; the last of them begins when all before every one of them is done. */
@@ -26,6 +28,9 @@ final class Bound {
     Bound(Compiled c) {
         this.c = c;
         this.tables = new Tables(c, c.mandatory);
+        Cursor start = new Cursor(c);
+        Assignment whole = new Assignment(c);
+        this.assignment = whole.at(start) > tables.least(start) ? whole : null;
         Map<Integer, List<Integer>> byTo = new LinkedHashMap<>();
         for (int k = 0; k < c.lag.length; k++) {
             boolean sure =
@@ -66,7 +71,7 @@ final class Bound {
         return new Wait(List.copyOf(lags), to, least, begun ? new Tables(c, mask) : null, tail);
     }
 
-    /** Cost still to come at least, counted as {@link Node#cost} counts. */
+    /** Cost still to come at least, counted as {@link Node#cost} counts; quickly, without the assignment. */
     long least(Cursor at) {
         long least = tables.least(at) + options(at);
         if (!waits.isEmpty()) {
@@ -78,6 +83,21 @@ final class Bound {
             }
         }
         return least;
+    }
+
+    /** True where the assignment may say more than {@link #least}. */
+    boolean assigns() {
+        return assignment != null;
+    }
+
+    /** Cost still to come at least by assignment; makes ready for the states that follow this one. */
+    long assigned(Cursor at) {
+        return assignment == null ? 0 : assignment.at(at) + options(at);
+    }
+
+    /** Cost still to come at least by assignment after a state that was made ready for. */
+    long assignedAfter(Cursor at) {
+        return assignment == null ? 0 : assignment.after(at) + options(at);
     }
 
     private long wait(Wait wait, Cursor at) {

@@ -15,6 +15,8 @@ final class Grower {
     private final int[] taken;
     private final long[] lagged;
     private int looks;
+    /** True once the assignment was made ready for the state grown last. */
+    private boolean sharp;
     /** How many states were made. */
     long made;
 
@@ -37,13 +39,19 @@ final class Grower {
         base.start();
         cursor.start();
         int n = close(0);
-        return finish(null, n);
+        Node root = finish(null, n);
+        root.bound = Math.max(root.bound, root.cost + bound.assigned(cursor));
+        return root;
     }
 
-    /** All states that follow, each after one task and whatever may then be done at once without loss. */
+    /**
+     * All states that follow, each after one task and whatever may then be done at once without loss. Their bounds are the
+     * quick ones and may be raised by {@link #sharpen} until the next state is grown.
+     */
     List<Node> grow(Node node) {
         List<Node> grown = new ArrayList<>();
         base.set(node);
+        sharp = false;
         for (int task = 0; task < c.n; task++) {
             if (base.free(task) && base.allowed(task)) {
                 Node next = after(node, task);
@@ -53,6 +61,18 @@ final class Grower {
             }
         }
         return grown;
+    }
+
+    /** Raises the bound of one of the states grown last as far as can be. */
+    void sharpen(Node grown) {
+        if (bound.assigns()) {
+            if (!sharp) {
+                bound.assigned(base);
+                sharp = true;
+            }
+            cursor.set(grown);
+            grown.bound = Math.max(grown.bound, grown.cost + bound.assignedAfter(cursor));
+        }
     }
 
     private @Nullable Node after(Node node, int task) {
@@ -68,7 +88,7 @@ final class Grower {
     private Node finish(@Nullable Node parent, int n) {
         made++;
         Node next = new Node(cursor, parent, java.util.Arrays.copyOf(taken, n));
-        next.bound = next.cost + bound.least(cursor);
+        next.bound = Math.max(parent == null ? 0 : parent.bound, next.cost + bound.least(cursor));
         next.number = made;
         return next;
     }

@@ -20,6 +20,16 @@ final class Labels {
         size = 0;
     }
 
+    /** True where another state is at least as good. */
+    boolean beaten(Node node) {
+        for (Node other = slots[node.hash & slots.length - 1]; other != null; other = other.next) {
+            if (other.hash == node.hash && Arrays.equals(other.done, node.done) && beats(other, node)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** False where another state is at least as good; else keeps it and marks those that it beats. */
     boolean offer(Node node) {
         int slot = node.hash & slots.length - 1;

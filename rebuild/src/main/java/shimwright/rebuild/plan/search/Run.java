@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
-import org.jspecify.annotations.Nullable;
 
 /** One search: beams that widen, then best first until nothing better is left. */
 final class Run {
@@ -18,10 +17,15 @@ final class Run {
     private final Grower grower;
     private final Watch watch;
     private final Node root;
+    private final PriorityQueue<Node> open = new PriorityQueue<>(PROMISING);
+    private final Labels labels;
+    /** True once the best-first search has begun. */
+    private boolean begun;
+
     private final long fixed;
-    /** The best end so far. */
-    @Nullable
-    Node best;
+    private int[] best = new int[0];
+    /** True while the best order is the one that was to be kept. */
+    private boolean kept;
 
     private long value = Compiled.NEVER;
     private long bound;
@@ -33,13 +37,43 @@ final class Run {
         this.watch = watch;
         this.grower = new Grower(c);
         this.root = grower.root();
+        this.labels = new Labels(c);
         this.fixed = c.work + c.forcedRisk;
         this.bound = root.bound;
     }
 
-    /** A value that is known to be reached by another order; only a better one counts. */
-    void atMost(long cost) {
-        value = Math.min(value, cost);
+    /** An order to keep unless a better one is found; left out where it is not lawful. */
+    void keep(int[] order) {
+        Evaluation.counted(c, order).ifPresent(cost -> {
+            value = cost;
+            best = order;
+            kept = true;
+        });
+    }
+
+    /** Looks for better orders near the best one. */
+    void near(long most) {
+        if (found()) {
+            int[] order = new Exchange(c, best, watch.stop()).best(most);
+            Evaluation.counted(c, order).filter(cost -> cost < value).ifPresent(cost -> better(order, cost));
+        }
+    }
+
+    private void better(int[] order, long cost) {
+        value = cost;
+        best = order;
+        kept = false;
+        report();
+    }
+
+    /** The best order, tidied unless it was to be kept. */
+    int[] best() {
+        return kept ? best : Tidy.of(c, best);
+    }
+
+    /** True where there is an order. */
+    boolean found() {
+        return value < Compiled.NEVER;
     }
 
     long states() {
@@ -53,9 +87,7 @@ final class Run {
 
     private void ends(Node node) {
         if (node.cost < value) {
-            value = node.cost;
-            best = node;
-            report();
+            better(path(node), node.cost);
         }
     }
 
@@ -79,18 +111,18 @@ final class Run {
             layers.add(new ArrayList<>());
         }
         layers.get(root.count).add(root);
-        Labels labels = new Labels(c);
+        Labels seen = new Labels(c);
         for (int k = root.count; k <= c.n; k++) {
             List<Node> layer = layers.get(k);
             layers.set(k, List.of());
             layer.sort(PROMISING);
-            labels.clear();
+            seen.clear();
             int grown = 0;
             for (Node node : layer) {
                 if (grown == width || node.bound >= value || watch.stop().getAsBoolean()) {
                     break;
                 }
-                if (!labels.offer(node)) {
+                if (!seen.offer(node)) {
                     continue;
                 }
                 grown++;
@@ -99,7 +131,7 @@ final class Run {
                     continue;
                 }
                 for (Node next : grower.grow(node)) {
-                    if (next.bound < value) {
+                    if (useful(next)) {
                         layers.get(next.count).add(next);
                     }
                 }
@@ -107,49 +139,65 @@ final class Run {
         }
     }
 
-    /** Best first; exact once it runs dry. */
+    private boolean useful(Node grown) {
+        if (grown.bound < value) {
+            grower.sharpen(grown);
+        }
+        return grown.bound < value;
+    }
+
+    /** Best first, from where it stood when it was called before; exact once it runs dry. */
     void exact(long most) {
-        PriorityQueue<Node> open = new PriorityQueue<>(PROMISING);
-        Labels labels = new Labels(c);
-        if (finished(root)) {
-            ends(root);
-        } else {
+        if (!begun) {
+            begun = true;
             labels.offer(root);
             open.add(root);
         }
         long until = grower.made + most;
         long turns = 0;
         while (!open.isEmpty()) {
-            Node node = open.remove();
-            if (node.beaten) {
-                continue;
-            }
-            bound = Math.max(bound, Math.min(node.bound, value));
-            if (node.bound >= value) {
-                break;
-            }
-            if (grower.made >= until || watch.stop().getAsBoolean()) {
-                return;
-            }
-            for (Node next : grower.grow(node)) {
-                if (next.bound < value && labels.offer(next)) {
-                    if (finished(next)) {
-                        ends(next);
-                    } else {
-                        open.add(next);
-                    }
+            Node node = open.peek();
+            if (!node.beaten) {
+                bound = Math.max(bound, Math.min(node.bound, value));
+                if (node.bound >= value) {
+                    break;
+                }
+                if (grower.made >= until || watch.stop().getAsBoolean()) {
+                    return;
                 }
             }
-            if (++turns % EVERY == 0) {
-                report();
+            open.remove();
+            if (!node.beaten) {
+                expand(node);
+                if (++turns % EVERY == 0) {
+                    report();
+                }
             }
         }
         exhausted = true;
         bound = Math.max(bound, value);
+        open.clear();
+        labels.clear();
+    }
+
+    private void expand(Node node) {
+        if (finished(node)) {
+            ends(node);
+            return;
+        }
+        for (Node next : grower.grow(node)) {
+            if (next.bound < value && !labels.beaten(next) && useful(next) && labels.offer(next)) {
+                if (finished(next)) {
+                    ends(next);
+                } else {
+                    open.add(next);
+                }
+            }
+        }
     }
 
     /** Tasks in the order of a path. */
-    static int[] path(Node end) {
+    private static int[] path(Node end) {
         List<int[]> parts = new ArrayList<>();
         int length = 0;
         for (Node node = end; node != null; node = node.parent) {

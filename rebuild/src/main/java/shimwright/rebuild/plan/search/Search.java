@@ -11,11 +11,20 @@ import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.model.Window;
 
 /**
- * The order of least cost. A beam gives the first answers; then states (what is done, how the case stands, what is laid
- * out, which clocks run) are looked at best first, of those that are no better than another only one, with lower bounds
- * that never overrate. The same problem, budget and hint always give the same answer. Times count in whole milliseconds.
+ * The order of least cost. A beam gives the first answers, stretches that change places better ones; then states (what is
+ * done, how the case stands, what is laid out, which clocks run) are looked at best first, of those that are no better than
+ * another only one, with lower bounds that never overrate. The same problem, budget and hint always give the same answer.
+ * Times count in whole milliseconds.
  */
 public final class Search {
+    /** States with which the exact search is tried before more is spent on exchanges. */
+    private static final long FEW = 200_000;
+    /** Tasks taken for exchanges by state of the exact search, and how many at most before and after that trial. */
+    private static final int TAKEN = 50;
+
+    private static final long FEW_TAKEN = 1_000_000;
+    private static final long MANY_TAKEN = 50_000_000;
+
     private Search() {}
 
     /** The best order found within the budget. */
@@ -41,21 +50,21 @@ public final class Search {
             return Outcome.refused(windows);
         }
         Run run = new Run(c, watch);
-        int[] kept = hinted(c, hint);
-        Optional<Long> known = kept.length == 0 ? Optional.empty() : Evaluation.counted(c, kept);
-        known.ifPresent(run::atMost);
+        if (!hint.isEmpty()) {
+            run.keep(hinted(c, hint));
+        }
         for (int width = 1; width <= budget.widest() && !run.proven(); width *= 8) {
             run.beam(width);
         }
-        if (!run.proven() && budget.states() > 0) {
-            run.exact(budget.states());
+        long left = budget.states();
+        for (long states : new long[] {Math.min(left, FEW), left - Math.min(left, FEW)}) {
+            if (!run.proven() && states > 0) {
+                run.near(Math.min(states * TAKEN, states > FEW ? MANY_TAKEN : FEW_TAKEN));
+                run.exact(states);
+            }
         }
-        Node best = run.best;
-        if (best != null) {
-            return Outcome.ok(answer(c, run, Tidy.of(c, Run.path(best))));
-        }
-        if (known.isPresent()) {
-            return Outcome.ok(answer(c, run, kept));
+        if (run.found()) {
+            return Outcome.ok(answer(c, run, run.best()));
         }
         return Outcome.refused(List.of(
                 run.exhausted
@@ -101,7 +110,7 @@ public final class Search {
             fewer.remove(window);
             Run run = new Run(Compiled.of(problem.withWindows(fewer)), watch);
             run.exact(budget.states());
-            if (run.exhausted && run.best == null) {
+            if (run.exhausted && !run.found()) {
                 left = fewer;
             }
         }
