@@ -1,7 +1,9 @@
 package shimwright.mechanics.bearing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -12,7 +14,7 @@ import shimwright.mechanics.worksheet.Input;
 import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
-/** The worksheet {@code mesh-forces}: the countershaft of a gearbox and its bearings in each gear. */
+/** The worksheet {@code mesh-forces}: the shafts of a countershaft gearbox and their bearings in each gear. */
 public final class MeshForces {
     private static final double INCH = 0.0254;
 
@@ -32,8 +34,15 @@ public final class MeshForces {
             int driving,
 
             @Input(
+                    meaning = "teeth on the output shaft; 0 in a direct gear or where that shaft is left out",
+                    min = 0,
+                    max = 500,
+                    example = "36")
+            int driven,
+
+            @Input(
                     kind = Kind.LENGTH,
-                    meaning = "its position along the countershaft",
+                    meaning = "its position along the shafts",
                     min = -10,
                     max = 10,
                     example = "110 mm")
@@ -49,6 +58,9 @@ public final class MeshForces {
             @Nullable
             Double module,
 
+            @Input(meaning = "teeth of a reverse idler between them, 0 for none", orElse = "0", min = 0, max = 500)
+            int idler,
+
             @Input(
                     kind = Kind.ANGLE,
                     meaning =
@@ -56,7 +68,11 @@ public final class MeshForces {
                     orElse = "0°",
                     min = -7,
                     max = 7)
-            double around) {}
+            double around) {
+        boolean direct() {
+            return driving == 0;
+        }
+    }
 
     /** Lengths in metres, angles in radians, torque in N·m; x from the input end to the rear. */
     public record Case(
@@ -104,9 +120,9 @@ public final class MeshForces {
             double position,
 
             @Input(
-                    meaning = "gears: name: countershaft teeth: position: helix: hand",
+                    meaning = "gears: name: countershaft teeth: output teeth: position: helix: hand",
                     most = 20,
-                    example = "1st: 17: 110 mm: 25°: right")
+                    example = "1st: 17: 36: 110 mm: 25°: right; 4th: 0: 0: 0 mm")
             List<Gear> gears,
 
             @Input(kind = Kind.LENGTH, meaning = "position of bearing A", min = -10, max = 10, example = "0 mm")
@@ -116,7 +132,76 @@ public final class MeshForces {
             double bearingB,
 
             @Input(meaning = "drive or coast", orElse = "drive")
-            Pull pull) {}
+            Pull pull,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "positions of the bearings that hold the input shaft in case and crankshaft, not the spigot",
+                    fewest = 0,
+                    most = 2,
+                    min = -10,
+                    max = 10,
+                    example = "-150 mm, 0 mm")
+            List<Double> inputBearings,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "position of the spigot bearing between input and output shaft",
+                    min = -10,
+                    max = 10,
+                    example = "30 mm")
+            @Nullable
+            Double spigot,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "positions of the bearings that hold the output shaft in the case",
+                    fewest = 0,
+                    most = 2,
+                    min = -10,
+                    max = 10,
+                    example = "150 mm")
+            List<Double> outputBearings) {
+        public Case {
+            gears = List.copyOf(gears);
+            inputBearings = List.copyOf(inputBearings);
+            outputBearings = List.copyOf(outputBearings);
+        }
+
+        int way() {
+            return pull == Pull.DRIVE ? 1 : -1;
+        }
+    }
+
+    /**
+     * One bearing of the input or output shaft.
+     *
+     * @param load force of the bearing on its shaft; of a spigot on the shaft that has one bearing of its own; of the
+     *     idler pin on the idler
+     */
+    public record Support(
+            @Output(meaning = "bearing") String name,
+
+            @Output(kind = Kind.LENGTH, meaning = "position") double position,
+            @Output(meaning = "load") Shaft.Reaction load) {}
+
+    /** Input and output shaft in one gear; torque in N·m, forces in newtons. */
+    public record Main(
+            @Output(kind = Kind.TORQUE, meaning = "output torque, + clockwise seen from the input end")
+            double torque,
+
+            @Output(kind = Kind.FORCE, meaning = "thrust left on the input shaft, + to the rear", decimals = 1)
+            double inputThrust,
+
+            @Output(kind = Kind.FORCE, meaning = "thrust left on the output shaft, + to the rear", decimals = 1)
+            double outputThrust,
+
+            @Output(meaning = "bearings of input and output shaft")
+            List<Support> bearings) {
+        public Main {
+            bearings = List.copyOf(bearings);
+        }
+    }
 
     /** One gear's forces in newtons. */
     public record Row(
@@ -150,25 +235,37 @@ public final class MeshForces {
                     kind = Kind.ANGLE,
                     meaning = "helix of this gear that would leave no thrust, same hand",
                     decimals = 3)
-            double balancedHelix) {}
+            double balancedHelix,
+
+            @Output(meaning = "input and output shaft")
+            @Nullable
+            Main main) {}
+
+    /** Where a bearing is loaded most. */
+    public record Worst(
+            @Output(meaning = "bearing") String bearing,
+            @Output(meaning = "gear that loads it most") String gear,
+
+            @Output(kind = Kind.FORCE, meaning = "radial load then", decimals = 1)
+            double radial) {}
 
     /** Rows in the order of the gears. */
     public record Result(
             @Output(meaning = "gears") List<Row> gears,
 
-            @Output(meaning = "gear that loads bearing A most")
-            String worstA,
-
-            @Output(meaning = "gear that loads bearing B most")
-            String worstB) {}
+            @Output(meaning = "each bearing where it is loaded most")
+            List<Worst> worst) {}
 
     /**
-     * Countershaft forces in each gear; the engine turns clockwise seen from the input end.
+     * Forces on the shafts in each gear; the engine turns clockwise seen from the input end. Positions count from one
+     * end to the rear, alike for all shafts. Angle 0 points from the countershaft to the input shaft, angles count
+     * clockwise seen from the input end; forces are those on the shaft, thrusts are + to the rear.
      *
      * @param c the case; reference circles are taken as working circles, losses left out; a direct gear leaves the
-     *     countershaft unloaded
-     * @return refused where the bearings stand at one place, no tooth size is given or a gear has 1 to 3 teeth. Source:
-     *     statics
+     *     countershaft unloaded and goes through the main shafts as torque alone; the main shafts are worked out where
+     *     their bearings are given
+     * @return refused where the bearings of a shaft stand at one place or leave its loads open, no tooth size is given, a
+     *     gear has 1 to 3 teeth, or an idler does not reach both gears. Source: statics
      */
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> faults = new ArrayList<>();
@@ -187,40 +284,58 @@ public final class MeshForces {
                         "Give 4 or more, or 0" + " for a direct gear"));
             }
         }
+        MainShafts main = new MainShafts(c);
+        if (faults.isEmpty()) {
+            faults.addAll(main.faults());
+        }
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
         }
         Working w = new Working();
-        List<Row> rows = c.gears().stream().map(gear -> row(c, w, gear)).toList();
-        w.caution("Stiff shaft, losses left out; the spigot between input and main shaft is not in this balance.");
-        return Outcome.ok(w.worked(new Result(rows, worst(rows, true), worst(rows, false))));
-    }
-
-    private static String worst(List<Row> rows, boolean a) {
-        Row worst = rows.get(0);
-        for (Row row : rows) {
-            double here = a ? row.bearingA().radial() : row.bearingB().radial();
-            double most = a ? worst.bearingA().radial() : worst.bearingB().radial();
-            worst = here > most ? row : worst;
+        List<Row> rows = c.gears().stream().map(gear -> row(c, w, gear, main)).toList();
+        w.caution("Stiff shafts, losses, weight and a push of clutch or propeller shaft left out; reference circles taken"
+                + " as working circles.");
+        if (!main.given()) {
+            w.caution("Only the countershaft: give inputBearings, spigot and outputBearings for the other two shafts.");
         }
-        return worst.name();
+        return Outcome.ok(w.worked(new Result(rows, worst(rows))));
     }
 
-    private static double module(Case c) {
+    private static List<Worst> worst(List<Row> rows) {
+        Map<String, Worst> worst = new LinkedHashMap<>();
+        for (Row row : rows) {
+            most(worst, "A", row, row.bearingA());
+            most(worst, "B", row, row.bearingB());
+            if (row.main() != null) {
+                row.main().bearings().forEach(support -> most(worst, support.name(), row, support.load()));
+            }
+        }
+        return List.copyOf(worst.values());
+    }
+
+    private static void most(Map<String, Worst> worst, String bearing, Row row, Shaft.Reaction load) {
+        Worst here = new Worst(bearing, row.name(), load.radial());
+        worst.merge(bearing, here, (old, found) -> found.radial() > old.radial() ? found : old);
+    }
+
+    /** Normal module of the input pair, metres. */
+    static double module(Case c) {
         Double module = c.module();
         Double pitch = c.diametralPitch();
         return module != null ? module : pitch == null ? 0 : INCH / pitch;
     }
 
-    private static Row row(Case c, Working w, Gear gear) {
-        int way = c.pull() == Pull.DRIVE ? 1 : -1;
-        boolean direct = gear.driving() == 0;
-        double torque = direct ? 0 : way * c.inputTorque() * c.drivenTeeth() / c.inputTeeth();
+    /** Reference radius of a gear of this pair, metres. */
+    static double radius(Case c, Gear gear, int teeth) {
+        Double own = gear.module();
+        return teeth * (own != null ? own : module(c)) / (2 * Math.cos(gear.helix()));
+    }
+
+    private static Row row(Case c, Working w, Gear gear, MainShafts main) {
+        double torque = gear.direct() ? 0 : c.way() * c.inputTorque() * c.drivenTeeth() / c.inputTeeth();
         w.line(gear.name() + ": countershaft torque", "input torque × driven / input teeth", torque, Kind.TORQUE);
         double inputRadius = c.drivenTeeth() * module(c) / (2 * Math.cos(c.helix()));
-        Double own = gear.module();
-        double module = own != null ? own : module(c);
-        double radius = Math.max(4, gear.driving()) * module / (2 * Math.cos(gear.helix()));
+        double radius = radius(c, gear, Math.max(4, gear.driving()));
         Shaft.Mesh in = new Shaft.Mesh(
                 gear.name() + ", input mesh",
                 c.position(),
@@ -238,7 +353,6 @@ public final class MeshForces {
                 Math.tan(c.pressureAngle()) / Math.cos(gear.helix()),
                 gear.hand().sign() * Math.tan(gear.helix()));
         Shaft.Reactions found = Shaft.solve(w, List.of(in, out), c.bearingA(), c.bearingB());
-        double balanced = Math.atan(Math.tan(c.helix()) * radius / inputRadius);
         return new Row(
                 gear.name(),
                 Math.abs(in.tangential()),
@@ -250,16 +364,19 @@ public final class MeshForces {
                 found.a(),
                 found.b(),
                 found.axial(),
-                balanced);
+                Math.atan(Math.tan(c.helix()) * radius / inputRadius),
+                main.given() ? main.solve(w, gear, in, out) : null);
     }
 
     /** The worksheet. */
     static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "mesh-forces",
-            "Mesh forces of a countershaft gearbox",
-            "Tooth forces, bearing loads and thrust of the countershaft in each gear, pulling or coasting.",
-            List.of(Shaft.SOURCE, "tooth forces: common practice, no source"),
-            Case.class,
-            Result.class,
-            MeshForces::work);
+                    "mesh-forces",
+                    "Mesh forces of a countershaft gearbox",
+                    "Tooth forces, thrusts and bearing loads of countershaft, input and output shaft in each gear, pulling"
+                            + " or coasting.",
+                    List.of(Shaft.SOURCE, "tooth forces: common practice, no source"),
+                    Case.class,
+                    Result.class,
+                    MeshForces::work)
+            .drawn(BearingPictures::meshForces);
 }
