@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import shimwright.bench.sheet.DrawOptions;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 
@@ -50,6 +51,17 @@ public final class Door {
     void remember(Context ctx, String name, String value) {
         String safe = java.net.URLEncoder.encode(value, java.nio.charset.StandardCharsets.UTF_8);
         ctx.cookie(new Cookie(name, safe, "/", YEAR, false, true, null, SameSite.LAX));
+    }
+
+    /** How a worksheet is to be drawn, from the address. */
+    static DrawOptions.Typed draws(Context ctx) {
+        DrawOptions names = DrawOptions.ADDRESS;
+        return new DrawOptions.Typed(query(ctx, names.count()), query(ctx, names.seed()), query(ctx, names.coverage()));
+    }
+
+    private static String query(Context ctx, String name) {
+        String typed = ctx.queryParam(name);
+        return typed == null ? "" : typed.strip();
     }
 
     /** The form of a post, multipart or not. */

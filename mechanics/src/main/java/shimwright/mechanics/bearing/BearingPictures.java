@@ -23,8 +23,7 @@ final class BearingPictures {
             for (int i = 0; i < r.gears().size(); i++) {
                 Shaft.Reaction load = loads(r.gears().get(i)).get(worst.bearing());
                 if (load != null) {
-                    Diagram.Look look =
-                            gears.get(i).equals(worst.gear()) ? Diagram.Look.MAIN : Diagram.Look.SECOND;
+                    Diagram.Look look = gears.get(i).equals(worst.gear()) ? Diagram.Look.MAIN : Diagram.Look.SECOND;
                     bars.add(new Diagram.Bar(gears.get(i), i + 1, 0, load.radial(), look));
                 }
             }

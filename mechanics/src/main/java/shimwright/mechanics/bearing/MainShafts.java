@@ -88,9 +88,7 @@ final class MainShafts {
                     / (radius(gear, gear.idler()) + radius(gear, gear.driven()));
             if (Math.abs(miss - 1) > IDLER_MISS) {
                 faults.add(new Refusal(
-                        "gears",
-                        gear.name() + ": at this angle the idler does not reach both gears",
-                        reach(gear)));
+                        "gears", gear.name() + ": at this angle the idler does not reach both gears", reach(gear)));
             }
         }
     }
@@ -197,7 +195,8 @@ final class MainShafts {
         double second = own.size() == 2 ? own.get(1) : spigot == null ? Double.NaN : spigot;
         Shaft.Reactions found = Shaft.balance(meshes, pushes, first, second);
         held.add(new MeshForces.Support(shaft + " bearing" + (own.size() == 2 ? " 1" : ""), first, found.a()));
-        held.add(new MeshForces.Support(own.size() == 2 ? shaft + " bearing 2" : "spigot, on the " + shaft + " shaft", second, found.b()));
+        held.add(new MeshForces.Support(
+                own.size() == 2 ? shaft + " bearing 2" : "spigot, on the " + shaft + " shaft", second, found.b()));
         return new Shaft.Push(second, -found.b().along(), -found.b().across());
     }
 }

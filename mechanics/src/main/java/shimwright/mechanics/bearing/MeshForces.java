@@ -136,7 +136,8 @@ public final class MeshForces {
 
             @Input(
                     kind = Kind.LENGTH,
-                    meaning = "positions of the bearings that hold the input shaft in case and crankshaft, not the spigot",
+                    meaning =
+                            "positions of the bearings that hold the input shaft in case and crankshaft, not the spigot",
                     fewest = 0,
                     most = 2,
                     min = -10,
@@ -182,7 +183,9 @@ public final class MeshForces {
     public record Support(
             @Output(meaning = "bearing") String name,
 
-            @Output(kind = Kind.LENGTH, meaning = "position") double position,
+            @Output(kind = Kind.LENGTH, meaning = "position")
+            double position,
+
             @Output(meaning = "load") Shaft.Reaction load) {}
 
     /** Input and output shaft in one gear; torque in N·m, forces in newtons. */
@@ -237,8 +240,7 @@ public final class MeshForces {
                     decimals = 3)
             double balancedHelix,
 
-            @Output(meaning = "input and output shaft")
-            @Nullable
+            @Output(meaning = "input and output shaft") @Nullable
             Main main) {}
 
     /** Where a bearing is loaded most. */
@@ -293,8 +295,9 @@ public final class MeshForces {
         }
         Working w = new Working();
         List<Row> rows = c.gears().stream().map(gear -> row(c, w, gear, main)).toList();
-        w.caution("Stiff shafts, losses, weight and a push of clutch or propeller shaft left out; reference circles taken"
-                + " as working circles.");
+        w.caution(
+                "Stiff shafts, losses, weight and a push of clutch or propeller shaft left out; reference circles taken"
+                        + " as working circles.");
         if (!main.given()) {
             w.caution("Only the countershaft: give inputBearings, spigot and outputBearings for the other two shafts.");
         }

@@ -173,11 +173,13 @@ public final class Cusum {
 
     /** The worksheet. */
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "cusum-chart",
-            "Cumulative sum chart",
-            "Whether and since which job the mean of one value a job has moved.",
-            List.of(SOURCE, LENGTHS),
-            Case.class,
-            Result.class,
-            Cusum::work);
+                    "cusum-chart",
+                    "Cumulative sum chart",
+                    "Whether and since which job the mean of one value a job has moved.",
+                    List.of(SOURCE, LENGTHS),
+                    Case.class,
+                    Result.class,
+                    Cusum::work)
+            .drawn(ChartPictures::cusum)
+            .drawnWhenAsked();
 }

@@ -150,11 +150,13 @@ public final class Ewma {
 
     /** The worksheet. */
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "ewma-chart",
-            "Weighted mean chart",
-            "Whether the mean of one value a job has moved a little, for good.",
-            List.of(SOURCE, LENGTHS),
-            Case.class,
-            Result.class,
-            Ewma::work);
+                    "ewma-chart",
+                    "Weighted mean chart",
+                    "Whether the mean of one value a job has moved a little, for good.",
+                    List.of(SOURCE, LENGTHS),
+                    Case.class,
+                    Result.class,
+                    Ewma::work)
+            .drawn(ChartPictures::ewma)
+            .drawnWhenAsked();
 }

@@ -227,11 +227,13 @@ public final class ToleranceLoop {
 
     /** The worksheet. */
     public static final Worksheet<ToleranceLoopCase, ToleranceLoopResult> SHEET = new Worksheet<>(
-            "tolerance-loop",
-            "Tolerance loop",
-            "What a loop of toleranced lengths can come to: at worst, by squares, and drawn with the real shapes.",
-            List.of(CHASE, "JCGM 101:2008 6.4, 7.7", "sum of rectangular sizes: Irwin-Hall"),
-            ToleranceLoopCase.class,
-            ToleranceLoopResult.class,
-            ToleranceLoop::work);
+                    "tolerance-loop",
+                    "Tolerance loop",
+                    "What a loop of toleranced lengths can come to: at worst, by squares, and drawn with the real shapes.",
+                    List.of(CHASE, "JCGM 101:2008 6.4, 7.7", "sum of rectangular sizes: Irwin-Hall"),
+                    ToleranceLoopCase.class,
+                    ToleranceLoopResult.class,
+                    ToleranceLoop::work)
+            .drawn(StudyPictures::loop)
+            .drawnWhenAsked();
 }

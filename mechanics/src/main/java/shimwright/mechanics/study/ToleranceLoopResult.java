@@ -62,8 +62,8 @@ public record ToleranceLoopResult(
         @Output(meaning = "factor for the free tolerances, root sum of squares", decimals = 5) @Nullable
         Double scaleSquares,
 
-            @Output(meaning = "loops drawn") int draws,
-            @Output(meaning = "seed of the draws") int seed,
+        @Output(meaning = "loops drawn") int draws,
+        @Output(meaning = "seed of the draws") int seed,
 
         @Output(meaning = "links") List<LinkShare> links,
         @Output(meaning = "advice") String advice) {

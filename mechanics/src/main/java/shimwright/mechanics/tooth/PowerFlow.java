@@ -26,7 +26,11 @@ final class PowerFlow {
         PowerFlow flow = new PowerFlow(w);
         flow.path.add(new Ratios.Stage("input shaft", "given", c.inputSpeed(), c.inputTorque()));
         if (gear.direct()) {
-            flow.pass("output shaft", "sleeve straight through; the countershaft turns unloaded", 1, "as the input shaft");
+            flow.pass(
+                    "output shaft",
+                    "sleeve straight through; the countershaft turns unloaded",
+                    1,
+                    "as the input shaft");
         } else {
             for (Train.Mesh mesh : c.constantMesh()) {
                 flow.mesh("countershaft", "input pair", mesh.driving(), mesh.driven());

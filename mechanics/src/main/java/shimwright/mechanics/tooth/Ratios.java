@@ -128,8 +128,7 @@ public final class Ratios {
             @Output(kind = Kind.TORQUE, meaning = "countershaft torque in the engaged gear") @Nullable
             Double countershaftTorque,
 
-            @Output(kind = Kind.POWER, meaning = "power, the same all the way", decimals = 3)
-            @Nullable
+            @Output(kind = Kind.POWER, meaning = "power, the same all the way", decimals = 3) @Nullable
             Double power,
 
             @Output(meaning = "way of the power in the engaged gear")
@@ -272,8 +271,7 @@ public final class Ratios {
         double counter = c.inputSpeed() / input;
         Optional<Train.Gear> found = engaged(c);
         if (found.isEmpty()) {
-            return w.worked(
-                    new Result(rows, last, input, counter, null, null, null, null, List.of(), List.of()));
+            return w.worked(new Result(rows, last, input, counter, null, null, null, null, List.of(), List.of()));
         }
         Train.Gear gear = found.get();
         double ratio = signed(gear, input);
@@ -284,8 +282,7 @@ public final class Ratios {
         List<Stage> path = PowerFlow.path(c, gear, w);
         List<Idling> idling = idling(c, w, gear, input, output);
         double counterTorque = gear.direct() ? 0 : c.inputTorque() * input;
-        return w.worked(
-                new Result(rows, last, input, counter, output, torque, counterTorque, power, path, idling));
+        return w.worked(new Result(rows, last, input, counter, output, torque, counterTorque, power, path, idling));
     }
 
     /** Turns of the input by turns of the output, below 0 through an idler. */

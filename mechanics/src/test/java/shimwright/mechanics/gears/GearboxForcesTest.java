@@ -253,7 +253,8 @@ class GearboxForcesTest {
                 "mesh-forces",
                 "inputTorque=150 N·m | inputTeeth=24 | drivenTeeth=29 | module=2.5 mm | helix=0° | position=25 mm"
                         + " | bearingA=0 mm | bearingB=180 mm | inputBearings=-150 mm, 0 mm | spigot=30 mm"
-                        + " | outputBearings=180 mm | gears=reverse: " + driving + ": " + out + ": 160 mm: 0°: right: 2.5 mm: "
+                        + " | outputBearings=180 mm | gears=reverse: " + driving + ": " + out
+                        + ": 160 mm: 0°: right: 2.5 mm: "
                         + idler + ": " + around + " rad");
         double torque = 150 * 29.0 / 24 * out / driving;
         assertThat(Bench.number(answer, "gears[0].main.torque")).isCloseTo(-torque, within(1e-9 * torque));

@@ -14,7 +14,7 @@ import shimwright.mechanics.worksheet.Answer;
 
 /** The way of the power through a gearbox, and the life of all its bearings together. */
 class PowerFlowTest {
-    /** Teeth as of a printed tooth table (24/29, 36/17: notes, ratio 2.5588); speeds and torques by hand. */
+    /** Teeth as of a printed tooth table (24/29, 36/17; checks/gears.csv RAT-01); speeds and torques by hand. */
     private static final String BOX = "constantMesh=24: 29 | gears=1st: 17: 36; 4th: 0: 0; reverse: 17: 34: 20"
             + " | inputSpeed=2900 rpm | inputTorque=240 N·m | engaged=";
 

@@ -94,7 +94,8 @@ class RegistryTest {
         Random random = new Random(seed);
         // a tenth of all in a thousand tries
         for (int i = 0; i < Math.max(1, FUZZ / 10_000); i++) {
-            Worksheet<?, ?> sheet = Registry.all().get(random.nextInt(Registry.all().size()));
+            Worksheet<?, ?> sheet =
+                    Registry.all().get(random.nextInt(Registry.all().size()));
             Map<String, Object> given = new LinkedHashMap<>(sheet.example());
             for (String text : texts) {
                 List<Field> fields = sheet.inputs();

@@ -25,8 +25,39 @@ class UnitsTest {
         return Registry.all().stream().map(sheet -> DynamicTest.dynamicTest(sheet.name(), () -> same(sheet)));
     }
 
+    /** Every number of the example given as ± 0: the answer is the same and nothing is in doubt. */
+    @TestFactory
+    Stream<DynamicTest> noDoubtInIsNoDoubtOut() {
+        return Registry.all().stream().map(sheet -> DynamicTest.dynamicTest(sheet.name(), () -> {
+            Object read =
+                    sheet.read(sheet.example(), UnitSystem.METRIC).orElseThrow().value();
+            Map<String, Object> plain = typed(sheet.inputs(), read, UnitSystem.METRIC);
+            Map<String, Object> sure = new LinkedHashMap<>(plain);
+            sure.replaceAll((key, value) -> surely(value));
+            assertThat(sure).isNotEqualTo(plain);
+            Answer one = sheet.answer(plain, UnitSystem.METRIC).orElseThrow();
+            Answer two = sheet.answer(sure, UnitSystem.METRIC).orElseThrow();
+            assertThat(two.budgets().values()).allMatch(budget -> budget.u() == 0);
+            assertThat(flat(two)).isEqualTo(flat(one));
+        }));
+    }
+
+    /** Only quantities are texts that begin with a digit and hold a blank. */
+    private static Object surely(Object value) {
+        if (value instanceof List<?> list) {
+            return list.stream().map(UnitsTest::surely).toList();
+        }
+        if (value instanceof Map<?, ?> map) {
+            Map<Object, Object> sure = new LinkedHashMap<>();
+            map.forEach((key, inner) -> sure.put(key, surely(inner)));
+            return sure;
+        }
+        return value instanceof String text && text.matches("-?\\d[\\d.E-]* .*") ? text.strip() + " ± 0" : value;
+    }
+
     private static void same(Worksheet<?, ?> sheet) throws ReflectiveOperationException {
-        Object read = sheet.read(sheet.example(), UnitSystem.METRIC).orElseThrow().value();
+        Object read =
+                sheet.read(sheet.example(), UnitSystem.METRIC).orElseThrow().value();
         Map<String, Object> metric = typed(sheet.inputs(), read, UnitSystem.METRIC);
         Map<String, Object> inch = typed(sheet.inputs(), read, UnitSystem.INCH);
         if (metric.toString().matches("(?s).* (mm|N|N·m|MPa|L|°C|kg)[,}\\]].*")) {
@@ -38,9 +69,7 @@ class UnitsTest {
         one.forEach((place, value) -> {
             if (value instanceof Double number) {
                 double found = (Double) two.getOrDefault(place, Double.NaN);
-                assertThat(Math.abs(found - number))
-                        .as(place)
-                        .isLessThanOrEqualTo(1e-7 * Math.abs(number) + 1e-12);
+                assertThat(Math.abs(found - number)).as(place).isLessThanOrEqualTo(1e-7 * Math.abs(number) + 1e-12);
             } else {
                 assertThat(two.get(place)).as(place).isEqualTo(value);
             }

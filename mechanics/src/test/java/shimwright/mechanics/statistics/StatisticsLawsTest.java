@@ -167,8 +167,7 @@ class StatisticsLawsTest {
         DrawerStock.Result two = stock(mean, times, jobs);
         assertThat(two.sizes()).hasSameSizeAs(one.sizes());
         for (int i = 0; i < one.sizes().size(); i++) {
-            assertThat(two.sizes().get(i).pieces())
-                    .isEqualTo(one.sizes().get(i).pieces());
+            assertThat(two.sizes().get(i).pieces()).isEqualTo(one.sizes().get(i).pieces());
             assertThat(two.sizes().get(i).thickness() / one.sizes().get(i).thickness())
                     .isCloseTo(times, within(1e-12 * times));
         }
