@@ -33,7 +33,8 @@ public final class SynchroCapacity {
 
     /** A part that is brought to speed with the gear. */
     public record Mass(
-            @Input(meaning = "part", example = "input shaft and disc") String name,
+            @Input(meaning = "part", example = "input shaft and disc")
+            String name,
 
             @Input(meaning = "its inertia, kg·m²", min = 1e-8, max = 100, example = "0.008")
             double inertia,
@@ -278,7 +279,12 @@ public final class SynchroCapacity {
         Double sliding = difference == null ? null : (Double) (difference * widest / 2);
         Double inertia = c.reduced();
         if (!c.masses().isEmpty() && inertia != null) {
-            w.line("inertia at this gear, kg·m²", "Σ inertia × (speed by that of the gear)²", inertia, Kind.NUMBER, SOURCE);
+            w.line(
+                    "inertia at this gear, kg·m²",
+                    "Σ inertia × (speed by that of the gear)²",
+                    inertia,
+                    Kind.NUMBER,
+                    SOURCE);
         }
         Double time = null;
         Double work = null;

@@ -28,18 +28,20 @@ class UnitsTest {
     /** Every number of the example given as ± 0: the answer is the same and nothing is in doubt. */
     @TestFactory
     Stream<DynamicTest> noDoubtInIsNoDoubtOut() {
-        return Registry.all().stream().map(sheet -> DynamicTest.dynamicTest(sheet.name(), () -> {
-            Object read =
-                    sheet.read(sheet.example(), UnitSystem.METRIC).orElseThrow().value();
-            Map<String, Object> plain = typed(sheet.inputs(), read, UnitSystem.METRIC);
-            Map<String, Object> sure = new LinkedHashMap<>(plain);
-            sure.replaceAll((key, value) -> surely(value));
-            assertThat(sure).isNotEqualTo(plain);
-            Answer one = sheet.answer(plain, UnitSystem.METRIC).orElseThrow();
-            Answer two = sheet.answer(sure, UnitSystem.METRIC).orElseThrow();
-            assertThat(two.budgets().values()).allMatch(budget -> budget.u() == 0);
-            assertThat(flat(two)).isEqualTo(flat(one));
-        }));
+        return Registry.all().stream()
+                .map(sheet -> DynamicTest.dynamicTest(sheet.name(), () -> {
+                    Object read = sheet.read(sheet.example(), UnitSystem.METRIC)
+                            .orElseThrow()
+                            .value();
+                    Map<String, Object> plain = typed(sheet.inputs(), read, UnitSystem.METRIC);
+                    Map<String, Object> sure = new LinkedHashMap<>(plain);
+                    sure.replaceAll((key, value) -> surely(value));
+                    assertThat(sure).isNotEqualTo(plain);
+                    Answer one = sheet.answer(plain, UnitSystem.METRIC).orElseThrow();
+                    Answer two = sheet.answer(sure, UnitSystem.METRIC).orElseThrow();
+                    assertThat(two.budgets().values()).allMatch(budget -> budget.u() == 0);
+                    assertThat(flat(two)).isEqualTo(flat(one));
+                }));
     }
 
     /** Only quantities are texts that begin with a digit and hold a blank. */
