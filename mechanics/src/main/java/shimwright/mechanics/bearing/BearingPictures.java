@@ -1,9 +1,7 @@
 package shimwright.mechanics.bearing;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import shimwright.mechanics.diagram.Diagram;
 import shimwright.mechanics.quantity.Kind;
 
@@ -20,11 +18,10 @@ final class BearingPictures {
                 continue;
             }
             List<Diagram.Part> bars = new ArrayList<>();
-            for (int i = 0; i < r.gears().size(); i++) {
-                Shaft.Reaction load = loads(r.gears().get(i)).get(worst.bearing());
-                if (load != null) {
-                    Diagram.Look look = gears.get(i).equals(worst.gear()) ? Diagram.Look.MAIN : Diagram.Look.SECOND;
-                    bars.add(new Diagram.Bar(gears.get(i), i + 1, 0, load.radial(), look));
+            for (MeshForces.Load load : r.loads()) {
+                if (load.bearing().equals(worst.bearing())) {
+                    Diagram.Look look = load.gear().equals(worst.gear()) ? Diagram.Look.MAIN : Diagram.Look.SECOND;
+                    bars.add(new Diagram.Bar(load.gear(), gears.indexOf(load.gear()) + 1, 0, load.radial(), look));
                 }
             }
             graphs.add(new Diagram.Graph(
@@ -36,15 +33,5 @@ final class BearingPictures {
                     bars));
         }
         return graphs;
-    }
-
-    private static Map<String, Shaft.Reaction> loads(MeshForces.Row row) {
-        Map<String, Shaft.Reaction> loads = new LinkedHashMap<>();
-        loads.put("A", row.bearingA());
-        loads.put("B", row.bearingB());
-        if (row.main() != null) {
-            row.main().bearings().forEach(support -> loads.put(support.name(), support.load()));
-        }
-        return loads;
     }
 }

@@ -147,29 +147,30 @@ final class MainShafts {
                 turn * out.tangential() * outputRadius,
                 out.separation(),
                 -turn * out.thrust());
-        List<MeshForces.Support> held = new ArrayList<>();
+        List<MeshForces.Load> held = new ArrayList<>();
         boolean outputFirst = c.outputBearings().size() < 2;
         if (outputFirst) {
-            Shaft.Push spigot = hold("output", List.of(output), List.of(), c.outputBearings(), held);
-            hold("input", List.of(input), List.of(spigot), c.inputBearings(), held);
+            Shaft.Push spigot = hold(gear, "output", List.of(output), List.of(), c.outputBearings(), held);
+            hold(gear, "input", List.of(input), List.of(spigot), c.inputBearings(), held);
         } else if (c.inputBearings().size() < 2) {
-            Shaft.Push spigot = hold("input", List.of(input), List.of(), c.inputBearings(), held);
-            hold("output", List.of(output), List.of(spigot), c.outputBearings(), held);
+            Shaft.Push spigot = hold(gear, "input", List.of(input), List.of(), c.inputBearings(), held);
+            hold(gear, "output", List.of(output), List.of(spigot), c.outputBearings(), held);
         } else {
-            hold("input", List.of(input), List.of(), c.inputBearings(), held);
-            hold("output", List.of(output), List.of(), c.outputBearings(), held);
+            hold(gear, "input", List.of(input), List.of(), c.inputBearings(), held);
+            hold(gear, "output", List.of(output), List.of(), c.outputBearings(), held);
         }
         if (gear.idler() > 0) {
-            held.add(new MeshForces.Support(
+            held.add(MeshForces.Load.of(
+                    gear,
                     "idler pin",
                     out.position(),
                     Shaft.Reaction.of(out.along() + output.along(), out.across() + output.across())));
         }
-        for (MeshForces.Support support : held) {
+        for (MeshForces.Load load : held) {
             w.line(
-                    gear.name() + ": " + support.name(),
-                    support.name().startsWith("idler") ? "its two meshes" : "balance of forces and moments",
-                    support.load().radial(),
+                    gear.name() + ": " + load.bearing(),
+                    load.bearing().startsWith("idler") ? "its two meshes" : "balance of forces and moments",
+                    load.radial(),
                     Kind.FORCE,
                     Shaft.SOURCE);
         }
@@ -185,18 +186,22 @@ final class MainShafts {
 
     /** Adds the supports of one shaft; gives the force of this shaft on the other at the spigot. */
     private Shaft.Push hold(
+            MeshForces.Gear gear,
             String shaft,
             List<Shaft.Mesh> meshes,
             List<Shaft.Push> pushes,
             List<Double> own,
-            List<MeshForces.Support> held) {
+            List<MeshForces.Load> held) {
         Double spigot = c.spigot();
         double first = own.get(0);
         double second = own.size() == 2 ? own.get(1) : spigot == null ? Double.NaN : spigot;
         Shaft.Reactions found = Shaft.balance(meshes, pushes, first, second);
-        held.add(new MeshForces.Support(shaft + " bearing" + (own.size() == 2 ? " 1" : ""), first, found.a()));
-        held.add(new MeshForces.Support(
-                own.size() == 2 ? shaft + " bearing 2" : "spigot, on the " + shaft + " shaft", second, found.b()));
+        held.add(MeshForces.Load.of(gear, shaft + " bearing" + (own.size() == 2 ? " 1" : ""), first, found.a()));
+        held.add(MeshForces.Load.of(
+                gear,
+                own.size() == 2 ? shaft + " bearing 2" : "spigot, on the " + shaft + " shaft",
+                second,
+                found.b()));
         return new Shaft.Push(second, -found.b().along(), -found.b().across());
     }
 }

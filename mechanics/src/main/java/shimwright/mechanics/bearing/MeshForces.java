@@ -174,39 +174,10 @@ public final class MeshForces {
         }
     }
 
-    /**
-     * One bearing of the input or output shaft.
-     *
-     * @param load force of the bearing on its shaft; of a spigot on the shaft that has one bearing of its own; of the
-     *     idler pin on the idler
-     */
-    public record Support(
-            @Output(meaning = "bearing") String name,
+    /** What is found of input and output shaft in one gear; torque in N·m, forces in newtons. */
+    record Main(double torque, double inputThrust, double outputThrust, List<Load> bearings) {}
 
-            @Output(kind = Kind.LENGTH, meaning = "position")
-            double position,
-
-            @Output(meaning = "load") Shaft.Reaction load) {}
-
-    /** Input and output shaft in one gear; torque in N·m, forces in newtons. */
-    public record Main(
-            @Output(kind = Kind.TORQUE, meaning = "output torque, + clockwise seen from the input end")
-            double torque,
-
-            @Output(kind = Kind.FORCE, meaning = "thrust left on the input shaft, + to the rear", decimals = 1)
-            double inputThrust,
-
-            @Output(kind = Kind.FORCE, meaning = "thrust left on the output shaft, + to the rear", decimals = 1)
-            double outputThrust,
-
-            @Output(meaning = "bearings of input and output shaft")
-            List<Support> bearings) {
-        public Main {
-            bearings = List.copyOf(bearings);
-        }
-    }
-
-    /** One gear's forces in newtons. */
+    /** One gear's forces in newtons; what is of the main shafts is absent where they are not asked for. */
     public record Row(
             @Output(meaning = "gear") String name,
 
@@ -228,20 +199,47 @@ public final class MeshForces {
             @Output(kind = Kind.FORCE, meaning = "gear mesh, axial on the countershaft, + to the rear", decimals = 1)
             double axial,
 
-            @Output(meaning = "bearing A") Shaft.Reaction bearingA,
-            @Output(meaning = "bearing B") Shaft.Reaction bearingB,
-
             @Output(kind = Kind.FORCE, meaning = "thrust left on the countershaft, + to the rear", decimals = 1)
             double thrust,
+
+            @Output(kind = Kind.FORCE, meaning = "on the input shaft", decimals = 1) @Nullable
+            Double inputThrust,
+
+            @Output(kind = Kind.FORCE, meaning = "on the output shaft", decimals = 1) @Nullable
+            Double outputThrust,
+
+            @Output(kind = Kind.TORQUE, meaning = "output torque, + clockwise seen from the input end") @Nullable
+            Double outputTorque,
 
             @Output(
                     kind = Kind.ANGLE,
                     meaning = "helix of this gear that would leave no thrust, same hand",
                     decimals = 3)
-            double balancedHelix,
+            double balancedHelix) {}
 
-            @Output(meaning = "input and output shaft") @Nullable
-            Main main) {}
+    /**
+     * Force of a bearing on its shaft in one gear; of a spigot on the shaft that has one bearing of its own, of the idler
+     * pin on the idler.
+     */
+    public record Load(
+            @Output(meaning = "gear") String gear,
+            @Output(meaning = "bearing") String bearing,
+
+            @Output(kind = Kind.LENGTH, meaning = "position")
+            double position,
+
+            @Output(kind = Kind.FORCE, meaning = "radial load", decimals = 1)
+            double radial,
+
+            @Output(kind = Kind.FORCE, meaning = "part in the direction of angle 0", decimals = 1)
+            double along,
+
+            @Output(kind = Kind.FORCE, meaning = "part a quarter turn clockwise from it", decimals = 1)
+            double across) {
+        static Load of(Gear gear, String bearing, double position, Shaft.Reaction force) {
+            return new Load(gear.name(), bearing, position, force.radial(), force.along(), force.across());
+        }
+    }
 
     /** Where a bearing is loaded most. */
     public record Worst(
@@ -254,6 +252,9 @@ public final class MeshForces {
     /** Rows in the order of the gears. */
     public record Result(
             @Output(meaning = "gears") List<Row> gears,
+
+            @Output(meaning = "bearings of the countershaft, A and B, and of the main shafts")
+            List<Load> loads,
 
             @Output(meaning = "each bearing where it is loaded most")
             List<Worst> worst) {}
@@ -294,31 +295,25 @@ public final class MeshForces {
             return Outcome.refused(faults);
         }
         Working w = new Working();
-        List<Row> rows = c.gears().stream().map(gear -> row(c, w, gear, main)).toList();
+        List<Load> loads = new ArrayList<>();
+        List<Row> rows =
+                c.gears().stream().map(gear -> row(c, w, gear, main, loads)).toList();
         w.caution(
                 "Stiff shafts, losses, weight and a push of clutch or propeller shaft left out; reference circles taken"
                         + " as working circles.");
         if (!main.given()) {
             w.caution("Only the countershaft: give inputBearings, spigot and outputBearings for the other two shafts.");
         }
-        return Outcome.ok(w.worked(new Result(rows, worst(rows))));
+        return Outcome.ok(w.worked(new Result(rows, List.copyOf(loads), worst(loads))));
     }
 
-    private static List<Worst> worst(List<Row> rows) {
+    private static List<Worst> worst(List<Load> loads) {
         Map<String, Worst> worst = new LinkedHashMap<>();
-        for (Row row : rows) {
-            most(worst, "A", row, row.bearingA());
-            most(worst, "B", row, row.bearingB());
-            if (row.main() != null) {
-                row.main().bearings().forEach(support -> most(worst, support.name(), row, support.load()));
-            }
+        for (Load load : loads) {
+            Worst here = new Worst(load.bearing(), load.gear(), load.radial());
+            worst.merge(load.bearing(), here, (old, found) -> found.radial() > old.radial() ? found : old);
         }
         return List.copyOf(worst.values());
-    }
-
-    private static void most(Map<String, Worst> worst, String bearing, Row row, Shaft.Reaction load) {
-        Worst here = new Worst(bearing, row.name(), load.radial());
-        worst.merge(bearing, here, (old, found) -> found.radial() > old.radial() ? found : old);
     }
 
     /** Normal module of the input pair, metres. */
@@ -334,7 +329,7 @@ public final class MeshForces {
         return teeth * (own != null ? own : module(c)) / (2 * Math.cos(gear.helix()));
     }
 
-    private static Row row(Case c, Working w, Gear gear, MainShafts main) {
+    private static Row row(Case c, Working w, Gear gear, MainShafts main, List<Load> loads) {
         double torque = gear.direct() ? 0 : c.way() * c.inputTorque() * c.drivenTeeth() / c.inputTeeth();
         w.line(gear.name() + ": countershaft torque", "input torque × driven / input teeth", torque, Kind.TORQUE);
         double inputRadius = c.drivenTeeth() * module(c) / (2 * Math.cos(c.helix()));
@@ -356,6 +351,12 @@ public final class MeshForces {
                 Math.tan(c.pressureAngle()) / Math.cos(gear.helix()),
                 gear.hand().sign() * Math.tan(gear.helix()));
         Shaft.Reactions found = Shaft.solve(w, List.of(in, out), c.bearingA(), c.bearingB());
+        loads.add(Load.of(gear, "A", c.bearingA(), found.a()));
+        loads.add(Load.of(gear, "B", c.bearingB(), found.b()));
+        Main solved = main.given() ? main.solve(w, gear, in, out) : null;
+        if (solved != null) {
+            loads.addAll(solved.bearings());
+        }
         return new Row(
                 gear.name(),
                 Math.abs(in.tangential()),
@@ -364,11 +365,11 @@ public final class MeshForces {
                 Math.abs(out.tangential()),
                 out.radial(),
                 out.axial(),
-                found.a(),
-                found.b(),
                 found.axial(),
-                Math.atan(Math.tan(c.helix()) * radius / inputRadius),
-                main.given() ? main.solve(w, gear, in, out) : null);
+                solved == null ? null : (Double) solved.inputThrust(),
+                solved == null ? null : (Double) solved.outputThrust(),
+                solved == null ? null : (Double) solved.torque(),
+                Math.atan(Math.tan(c.helix()) * radius / inputRadius));
     }
 
     /** The worksheet. */
