@@ -218,7 +218,7 @@ class SheetPagesTest {
         assertThat(drawn.select("a:contains(Print)").attr("href")).contains("monte-carlo=20000", "monte-carlo-seed=9");
         // a cone angle in wide doubt bends the torque of the cone
         Document bent = bench.page("/sheets/cone-force?units=metric&"
-                + example("cone-force").replaceFirst("(?i)halfAngle=[^&]*", "halfAngle=9+%C2%B1+4+%C2%B0"));
+                + example("cone-force").replaceFirst("(?i)halfAngle=[^&]*", "halfAngle=9+%C2%B1+6+%C2%B0+rectangular"));
         assertThat(bent.select("#answer").text()).contains("Monte Carlo, 20000 draws, seed 1", "clause 8");
         HttpResponse<String> few = bench.get(doubted + "&monte-carlo=10");
         assertThat(few.statusCode()).isEqualTo(422);

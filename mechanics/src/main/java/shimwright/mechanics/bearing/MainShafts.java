@@ -126,8 +126,9 @@ final class MainShafts {
      *
      * @param in the input mesh as it acts on the countershaft
      * @param out the gear mesh as it acts on the countershaft
+     * @param loads to which those of these bearings are added
      */
-    MeshForces.Main solve(Working w, MeshForces.Gear gear, Shaft.Mesh in, Shaft.Mesh out) {
+    MeshForces.Main solve(Working w, MeshForces.Gear gear, Shaft.Mesh in, Shaft.Mesh out, List<MeshForces.Load> loads) {
         double inputRadius = in.radius() * c.inputTeeth() / c.drivenTeeth();
         Shaft.Mesh input = new Shaft.Mesh(
                 gear.name() + ", input gear",
@@ -181,7 +182,8 @@ final class MainShafts {
                 Kind.TORQUE);
         w.line(gear.name() + ": thrust of the input shaft", "+ to the rear", input.axial(), Kind.FORCE, Shaft.SOURCE);
         w.line(gear.name() + ": thrust of the output shaft", "+ to the rear", output.axial(), Kind.FORCE, Shaft.SOURCE);
-        return new MeshForces.Main(torque, input.axial(), output.axial(), held);
+        loads.addAll(held);
+        return new MeshForces.Main(gear.name(), torque, input.axial(), output.axial());
     }
 
     /** Adds the supports of one shaft; gives the force of this shaft on the other at the spigot. */

@@ -174,42 +174,45 @@ public final class MeshForces {
         }
     }
 
-    /** What is found of input and output shaft in one gear; torque in N·m, forces in newtons. */
-    record Main(double torque, double inputThrust, double outputThrust, List<Load> bearings) {}
+    /** Amounts in newtons; the axial force as it acts on the countershaft. */
+    public record InputMesh(
+            @Output(kind = Kind.FORCE, meaning = "tangential", decimals = 1)
+            double tangential,
 
-    /** One gear's forces in newtons; what is of the main shafts is absent where they are not asked for. */
+            @Output(kind = Kind.FORCE, meaning = "radial", decimals = 1)
+            double radial,
+
+            @Output(kind = Kind.FORCE, meaning = "axial on the countershaft, + to the rear", decimals = 1)
+            double axial) {}
+
+    /** Input and output shaft in one gear; torque in N·m, forces in newtons. */
+    public record Main(
+            @Output(meaning = "gear") String name,
+
+            @Output(kind = Kind.TORQUE, meaning = "output torque, + clockwise seen from the input end")
+            double torque,
+
+            @Output(kind = Kind.FORCE, meaning = "thrust left on the input shaft, + to the rear", decimals = 1)
+            double inputThrust,
+
+            @Output(kind = Kind.FORCE, meaning = "thrust left on the output shaft, + to the rear", decimals = 1)
+            double outputThrust) {}
+
+    /** One gear's forces on the countershaft in newtons. */
     public record Row(
             @Output(meaning = "gear") String name,
 
-            @Output(kind = Kind.FORCE, meaning = "input mesh, tangential", decimals = 1)
-            double inputTangential,
-
-            @Output(kind = Kind.FORCE, meaning = "input mesh, radial", decimals = 1)
-            double inputRadial,
-
-            @Output(kind = Kind.FORCE, meaning = "input mesh, axial on the countershaft, + to the rear", decimals = 1)
-            double inputAxial,
-
-            @Output(kind = Kind.FORCE, meaning = "gear mesh, tangential", decimals = 1)
+            @Output(kind = Kind.FORCE, meaning = "tangential", decimals = 1)
             double tangential,
 
-            @Output(kind = Kind.FORCE, meaning = "gear mesh, radial", decimals = 1)
+            @Output(kind = Kind.FORCE, meaning = "radial", decimals = 1)
             double radial,
 
-            @Output(kind = Kind.FORCE, meaning = "gear mesh, axial on the countershaft, + to the rear", decimals = 1)
+            @Output(kind = Kind.FORCE, meaning = "axial, + to the rear", decimals = 1)
             double axial,
 
             @Output(kind = Kind.FORCE, meaning = "thrust left on the countershaft, + to the rear", decimals = 1)
             double thrust,
-
-            @Output(kind = Kind.FORCE, meaning = "on the input shaft", decimals = 1) @Nullable
-            Double inputThrust,
-
-            @Output(kind = Kind.FORCE, meaning = "on the output shaft", decimals = 1) @Nullable
-            Double outputThrust,
-
-            @Output(kind = Kind.TORQUE, meaning = "output torque, + clockwise seen from the input end") @Nullable
-            Double outputTorque,
 
             @Output(
                     kind = Kind.ANGLE,
@@ -251,13 +254,25 @@ public final class MeshForces {
 
     /** Rows in the order of the gears. */
     public record Result(
-            @Output(meaning = "gears") List<Row> gears,
+            @Output(meaning = "input mesh, in every gear but a direct one")
+            InputMesh input,
+
+            @Output(meaning = "gears, on the countershaft") List<Row> gears,
+
+            @Output(meaning = "input and output shaft") List<Main> main,
 
             @Output(meaning = "bearings of the countershaft, A and B, and of the main shafts")
             List<Load> loads,
 
             @Output(meaning = "each bearing where it is loaded most")
-            List<Worst> worst) {}
+            List<Worst> worst) {
+        public Result {
+            gears = List.copyOf(gears);
+            main = List.copyOf(main);
+            loads = List.copyOf(loads);
+            worst = List.copyOf(worst);
+        }
+    }
 
     /**
      * Forces on the shafts in each gear; the engine turns clockwise seen from the input end. Positions count from one
@@ -295,16 +310,28 @@ public final class MeshForces {
             return Outcome.refused(faults);
         }
         Working w = new Working();
+        List<Row> rows = new ArrayList<>();
+        List<Main> mains = new ArrayList<>();
         List<Load> loads = new ArrayList<>();
-        List<Row> rows =
-                c.gears().stream().map(gear -> row(c, w, gear, main, loads)).toList();
+        Shaft.Mesh always = input(c, "input mesh", torque(c));
+        for (Gear gear : c.gears()) {
+            rows.add(row(c, w, gear, loads));
+            if (main.given()) {
+                mains.add(main.solve(w, gear, input(c, gear), output(c, gear), loads));
+            }
+        }
         w.caution(
                 "Stiff shafts, losses, weight and a push of clutch or propeller shaft left out; reference circles taken"
                         + " as working circles.");
         if (!main.given()) {
             w.caution("Only the countershaft: give inputBearings, spigot and outputBearings for the other two shafts.");
         }
-        return Outcome.ok(w.worked(new Result(rows, List.copyOf(loads), worst(loads))));
+        return Outcome.ok(w.worked(new Result(
+                new InputMesh(Math.abs(always.tangential()), always.radial(), always.axial()),
+                rows,
+                mains,
+                loads,
+                worst(loads))));
     }
 
     private static List<Worst> worst(List<Load> loads) {
@@ -329,47 +356,52 @@ public final class MeshForces {
         return teeth * (own != null ? own : module(c)) / (2 * Math.cos(gear.helix()));
     }
 
-    private static Row row(Case c, Working w, Gear gear, MainShafts main, List<Load> loads) {
-        double torque = gear.direct() ? 0 : c.way() * c.inputTorque() * c.drivenTeeth() / c.inputTeeth();
-        w.line(gear.name() + ": countershaft torque", "input torque × driven / input teeth", torque, Kind.TORQUE);
-        double inputRadius = c.drivenTeeth() * module(c) / (2 * Math.cos(c.helix()));
-        double radius = radius(c, gear, Math.max(4, gear.driving()));
-        Shaft.Mesh in = new Shaft.Mesh(
-                gear.name() + ", input mesh",
+    private static double torque(Case c) {
+        return c.way() * c.inputTorque() * c.drivenTeeth() / c.inputTeeth();
+    }
+
+    /** The input mesh as it acts on the countershaft that takes a torque from it. */
+    private static Shaft.Mesh input(Case c, String name, double torque) {
+        return new Shaft.Mesh(
+                name,
                 c.position(),
-                inputRadius,
+                c.drivenTeeth() * module(c) / (2 * Math.cos(c.helix())),
                 0,
                 -torque,
                 Math.tan(c.pressureAngle()) / Math.cos(c.helix()),
                 c.hand().sign() * Math.tan(c.helix()));
-        Shaft.Mesh out = new Shaft.Mesh(
+    }
+
+    private static Shaft.Mesh input(Case c, Gear gear) {
+        return input(c, gear.name() + ", input mesh", gear.direct() ? 0 : torque(c));
+    }
+
+    /** The mesh of a gear as it acts on the countershaft. */
+    private static Shaft.Mesh output(Case c, Gear gear) {
+        return new Shaft.Mesh(
                 gear.name() + ", gear mesh",
                 gear.position(),
-                radius,
+                radius(c, gear, Math.max(4, gear.driving())),
                 gear.around(),
-                torque,
+                gear.direct() ? 0 : torque(c),
                 Math.tan(c.pressureAngle()) / Math.cos(gear.helix()),
                 gear.hand().sign() * Math.tan(gear.helix()));
+    }
+
+    private static Row row(Case c, Working w, Gear gear, List<Load> loads) {
+        Shaft.Mesh in = input(c, gear);
+        Shaft.Mesh out = output(c, gear);
+        w.line(gear.name() + ": countershaft torque", "input torque × driven / input teeth", out.torque(), Kind.TORQUE);
         Shaft.Reactions found = Shaft.solve(w, List.of(in, out), c.bearingA(), c.bearingB());
         loads.add(Load.of(gear, "A", c.bearingA(), found.a()));
         loads.add(Load.of(gear, "B", c.bearingB(), found.b()));
-        Main solved = main.given() ? main.solve(w, gear, in, out) : null;
-        if (solved != null) {
-            loads.addAll(solved.bearings());
-        }
         return new Row(
                 gear.name(),
-                Math.abs(in.tangential()),
-                in.radial(),
-                in.axial(),
                 Math.abs(out.tangential()),
                 out.radial(),
                 out.axial(),
                 found.axial(),
-                solved == null ? null : (Double) solved.inputThrust(),
-                solved == null ? null : (Double) solved.outputThrust(),
-                solved == null ? null : (Double) solved.torque(),
-                Math.atan(Math.tan(c.helix()) * radius / inputRadius));
+                Math.atan(Math.tan(c.helix()) * out.radius() / in.radius()));
     }
 
     /** The worksheet. */

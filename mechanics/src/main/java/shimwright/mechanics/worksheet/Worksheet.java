@@ -152,7 +152,8 @@ public record Worksheet<C extends Record, R extends Record>(
         Outcome<Simulation> drawn = Simulation.of(this, bound, result, propagated, AUTOMATIC);
         return drawn.isOk()
                 ? first.with(drawn.orElseThrow())
-                : first.without("Draws were tried: " + drawn.refusals().get(0).fact() + ".");
+                : first.without("Draws were tried, but "
+                        + drawn.refusals().get(0).fact().replaceFirst("[.]$", "") + ".");
     }
 
     /** The same with draws beside the first order; refused where nothing is in doubt, see {@link Simulation}. */

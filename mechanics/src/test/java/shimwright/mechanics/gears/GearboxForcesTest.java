@@ -47,14 +47,14 @@ class GearboxForcesTest {
         is(answer, 1, "spigot, on the output shaft", -half, 4000);
         is(answer, 2, "input bearing 1", half * (420 / 180.0 - 2), -80 / 0.18);
         is(answer, 3, "input bearing 2", -half * 420 / 180, 80 / 0.18);
-        assertThat(Bench.number(answer, "gears[0].outputTorque")).isCloseTo(400, within(1e-9));
+        assertThat(Bench.number(answer, "main[0].torque")).isCloseTo(400, within(1e-9));
         for (int i = 0; i < 4; i++) {
             assertThat(Bench.number(answer, "loads[" + (8 + i) + "].radial")).isZero();
         }
-        assertThat(Bench.number(answer, "gears[1].outputTorque")).isEqualTo(100);
+        assertThat(Bench.number(answer, "main[1].torque")).isEqualTo(100);
         Answer coast = Bench.answer("mesh-forces", HAND + "coast");
         is(coast, 1, "spigot, on the output shaft", -half, -4000);
-        assertThat(Bench.number(coast, "gears[0].outputTorque")).isCloseTo(-400, within(1e-9));
+        assertThat(Bench.number(coast, "main[0].torque")).isCloseTo(-400, within(1e-9));
         assertThat(answer.diagrams()).hasSize(6);
     }
 
@@ -183,9 +183,9 @@ class GearboxForcesTest {
         double height = box.radius(in) + box.radius(driven);
         Vector inputPush = push(
                 0,
-                -way * Bench.number(answer, "gears[0].inputTangential"),
-                Bench.number(answer, "gears[0].inputRadial"),
-                Bench.number(answer, "gears[0].inputAxial"));
+                -way * Bench.number(answer, "input.tangential"),
+                Bench.number(answer, "input.radial"),
+                Bench.number(answer, "input.axial"));
         Vector inputAt = at(0.025, 0, box.radius(driven), 0);
         Vector gearPush = push(
                 0,
@@ -207,11 +207,11 @@ class GearboxForcesTest {
         Sum input = new Sum();
         input.add(inputAt, inputPush.negate());
         input.torque(way * torque);
-        input.add(axis, new Vector(-Bench.number(answer, "gears[0].inputThrust"), 0, 0));
+        input.add(axis, new Vector(-Bench.number(answer, "main[0].inputThrust"), 0, 0));
         Sum output = new Sum();
         output.add(gearAt, gearPush.negate());
-        output.torque(-Bench.number(answer, "gears[0].outputTorque"));
-        output.add(axis, new Vector(-Bench.number(answer, "gears[0].outputThrust"), 0, 0));
+        output.torque(-Bench.number(answer, "main[0].torque"));
+        output.add(axis, new Vector(-Bench.number(answer, "main[0].outputThrust"), 0, 0));
         if (inputCarries) {
             output.add(axis.add(new Vector(own[2], 0, 0)), spigotOn);
             input.add(axis.add(new Vector(own[2], 0, 0)), spigotOn.negate());
@@ -227,7 +227,7 @@ class GearboxForcesTest {
         }
         input.isBalanced();
         output.isBalanced();
-        assertThat(Bench.number(answer, "gears[0].outputTorque"))
+        assertThat(Bench.number(answer, "main[0].torque"))
                 .isCloseTo(way * torque * driven / in * box.out() / driving, within(1e-9 * torque));
     }
 
@@ -251,7 +251,7 @@ class GearboxForcesTest {
                         + ": 160 mm: 0°: right: 2.5 mm: "
                         + idler + ": " + around + " rad");
         double torque = 150 * 29.0 / 24 * out / driving;
-        assertThat(Bench.number(answer, "gears[0].outputTorque")).isCloseTo(-torque, within(1e-9 * torque));
+        assertThat(Bench.number(answer, "main[0].torque")).isCloseTo(-torque, within(1e-9 * torque));
         Vector axis = new Vector(0, height, 0);
         Sum box = new Sum();
         box.add(Vector.ZERO, load(answer, "loads[0]"));
