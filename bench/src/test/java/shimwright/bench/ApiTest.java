@@ -90,6 +90,27 @@ class ApiTest {
         }
     }
 
+    @Test
+    void drawsAreTakenWhereAsked() {
+        String doubted = "{\"torque\":\"60 ± 1 N·m\",\"length\":\"400 mm\",\"extension\":\"80 mm\"}";
+        assertThat(JSON.readTree(json("wrench-extension", doubted).body()).has("monteCarlo"))
+                .isFalse();
+        HttpResponse<String> drawn = json("wrench-extension?monte-carlo=20000&monte-carlo-seed=9", doubted);
+        JsonNode draws = JSON.readTree(drawn.body()).get("monteCarlo");
+        assertThat(draws.get("seed").asString()).isEqualTo("9");
+        assertThat(draws.at("/outputs/setting/u").asDouble()).isGreaterThan(0);
+        HttpResponse<String> wrong = json("wrench-extension?monte-carlo=some", doubted);
+        assertThat(wrong.statusCode()).isEqualTo(422);
+        assertThat(wrong.body()).contains("\\\"some\\\" is not a number");
+        assertThat(json("wrench-extension?monte-carlo-seed=3", doubted).body()).contains("not given");
+        assertThat(json("wrench-extension?monte-carlo-coverage=x&monte-carlo=auto", doubted)
+                        .body())
+                .contains("Type one, such as 0.95");
+        JsonNode auto = JSON.readTree(json("wrench-extension?monte-carlo=auto&monte-carlo-coverage=90%25", doubted)
+                .body());
+        assertThat(auto.at("/monteCarlo/coverage").asDouble()).isEqualTo(0.9);
+    }
+
     private static String csv(Worksheet<?, ?> sheet) {
         Map<String, String> example = sheet.example();
         return String.join(",", example.keySet()) + "\r\n"

@@ -74,7 +74,8 @@ class ScreensTest {
                         .as(page + (phone ? " on a phone" : ""))
                         .isLessThanOrEqualTo(0);
                 assertThat((List<?>) browser.script(SMALL_TARGETS)).as(page).isEmpty();
-                browser.picture((phone ? "phone" : "tablet") + page.replaceAll("[^a-z0-9]+", "-"));
+                String name = (phone ? "phone" : "tablet") + page.replaceAll("[^a-z0-9]+", "-");
+                browser.picture(name.substring(0, Math.min(name.length(), 120)));
             }
         }
         browser.tablet();

@@ -183,6 +183,18 @@ class SheetPagesTest {
         "bolt-order, Tighten in the order of the figures, ; 8.",
         "spring, Load over length, solid: 35.000 mm",
         "end-play, Where the doubt comes from, step",
+        "end-play, Travel by round, end play",
+        "readings, Rounds in the order taken, value",
+        "mesh-forces, Radial load by gear: countershaft bearing A, 1st",
+        "individuals-chart, One value a job, upper limit",
+        "ewma-chart, Weighted mean, target",
+        "cusum-chart, Cumulative sums, limit",
+        "weibull, Share failed by life, share asked for",
+        "drawer-stock, What the drawer should hold, mean wanted",
+        "tolerance-loop, Who brings the spread, bearing",
+        "gauge-study, What makes the readings differ, gauge in all",
+        "tightening, Preload from this torque, proof load",
+        "synchro-capacity, The ring blocks, cone torque",
     })
     void aSheetIsLookedAtOnScreenAndOnPaper(String sheet, String title, String about) {
         Document page = bench.page("/sheets/" + sheet + "?units=metric&" + example(sheet));
@@ -192,6 +204,26 @@ class SheetPagesTest {
                 .hasSize(1)
                 .allMatch(text -> text.contains(about));
         assertThat(page.select(".figure").html()).doesNotContain("NaN", "Infinity");
+    }
+
+    /** The form draws where asked, keeps what was typed, and draws by itself where the simple rule fails. */
+    @Test
+    void aFormDrawsWhereAskedAndWhereTheSimpleRuleFails() {
+        String doubted =
+                "/sheets/wrench-extension?units=metric&torque=60+%C2%B1+1+N%C2%B7m&length=400+mm&extension=80+mm";
+        assertThat(bench.page(doubted).text()).doesNotContain("Monte Carlo, ");
+        Document drawn = bench.page(doubted + "&monte-carlo=20000&monte-carlo-seed=9");
+        assertThat(drawn.select("#answer").text()).contains("Monte Carlo, 20000 draws, seed 9", "95 % between");
+        assertThat(drawn.select("#draw-seed").val()).isEqualTo("9");
+        assertThat(drawn.select("a:contains(Print)").attr("href")).contains("monte-carlo=20000", "monte-carlo-seed=9");
+        // a cone angle in wide doubt bends the torque of the cone
+        Document bent = bench.page("/sheets/cone-force?units=metric&"
+                + example("cone-force").replaceFirst("(?i)halfAngle=[^&]*", "halfAngle=9+%C2%B1+6+%C2%B0+rectangular"));
+        assertThat(bent.select("#answer").text()).contains("Monte Carlo, 20000 draws, seed 1", "clause 8");
+        HttpResponse<String> few = bench.get(doubted + "&monte-carlo=10");
+        assertThat(few.statusCode()).isEqualTo(422);
+        assertThat(Jsoup.parse(few.body()).select(".faults").text()).contains("10 draws asked for");
+        assertThat(bench.page(doubted + "&monte-carlo=3000000").text()).contains("keep you waiting");
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import shimwright.bench.sheet.Cases;
+import shimwright.bench.sheet.DrawOptions;
 import shimwright.bench.sheet.SheetJson;
 import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Outcome;
@@ -42,8 +43,7 @@ public final class CalcCommand {
             UnitSystem system,
             Optional<Sampling> sampling) {
         Outcome<Answer> answer(Worksheet<?, ?> sheet, Map<String, ?> cases) {
-            return sampling.map(draws -> sheet.answer(cases, system, draws))
-                    .orElseGet(() -> sheet.answer(cases, system));
+            return sheet.answer(cases, system, sampling);
         }
     }
 
@@ -109,7 +109,7 @@ public final class CalcCommand {
         boolean help = false;
         String input = "";
         UnitSystem system = UnitSystem.METRIC;
-        DrawOptions draws = new DrawOptions();
+        Map<String, String> draws = new LinkedHashMap<>();
         for (int i = 0; i < args.size(); i++) {
             String arg = args.get(i);
             String next = i + 1 < args.size() ? args.get(i + 1) : "";
@@ -132,8 +132,8 @@ public final class CalcCommand {
                     }
                 }
                 default -> {
-                    if (draws.knows(arg)) {
-                        draws.take(arg, next, refusals);
+                    if (DrawOptions.COMMAND.names().contains(arg)) {
+                        draws.put(arg, next.isEmpty() ? "nothing" : next);
                         i++;
                     } else {
                         take(arg, given, refusals);
@@ -141,10 +141,18 @@ public final class CalcCommand {
                 }
             }
         }
-        Optional<Sampling> sampling = draws.sampling(refusals);
+        Optional<Sampling> sampling = DrawOptions.COMMAND.read(typed(draws), refusals);
         return refusals.isEmpty()
                 ? Outcome.ok(new Asked(given, json, help, input, system, sampling))
                 : Outcome.refused(refusals);
+    }
+
+    private static DrawOptions.Typed typed(Map<String, String> draws) {
+        DrawOptions names = DrawOptions.COMMAND;
+        return new DrawOptions.Typed(
+                draws.getOrDefault(names.count(), ""),
+                draws.getOrDefault(names.seed(), ""),
+                draws.getOrDefault(names.coverage(), ""));
     }
 
     private static void take(String arg, Map<String, String> given, List<Refusal> refusals) {

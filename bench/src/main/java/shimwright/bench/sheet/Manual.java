@@ -40,6 +40,18 @@ public final class Manual {
         out.append("Each is the same on the command line (`./shimwright calc NAME`), on the page `/sheets/NAME`,")
                 .append(" and for programs at `/api/worksheets/NAME`.\n");
         out.append("A number may carry its unit and its standard uncertainty: `0.0412 in`, `0.24 ± 0.01 mm`.\n");
+        out.append(
+                        "Behind the ± may stand `k=2`, `nu=4`, `n=5`, or `rectangular`, `triangular`, `u-shaped` for a half-width,")
+                .append(
+                        " and `shared=NAME` where one gauge's doubt is in several inputs: it then cancels or adds as it")
+                .append(" should.\n");
+        out.append(
+                        "The doubt is propagated to the first order; where that is shown not to hold, draws are taken beside it")
+                .append(
+                        " (Monte Carlo, seed on the answer), and always with `--monte-carlo N|auto --seed S --coverage P`,")
+                .append(
+                        " the form's own fields, or `?monte-carlo=N` for programs. Charts, lives and tolerance loops are")
+                .append(" drawn only when asked.\n");
         out.append("What the sources are, and how far each was seen: [bibliography](bibliography.md).\n");
         for (Topics.Topic topic : Topics.all()) {
             out.append("\n## ").append(topic.title()).append("\n\n| worksheet | what it answers |\n|---|---|\n");

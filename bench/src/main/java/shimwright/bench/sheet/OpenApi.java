@@ -98,6 +98,22 @@ public final class OpenApi {
                 map("type", "string", "enum", List.of("metric", "inch"), "default", "metric"));
     }
 
+    private static List<Object> parameters() {
+        DrawOptions names = DrawOptions.ADDRESS;
+        return List.of(
+                units(),
+                query(
+                        names.count(),
+                        "draws beside the first order, a number or auto; left out, they are taken where the first order"
+                                + " is shown not to hold"),
+                query(names.seed(), "seed of the draws, 1 when left out"),
+                query(names.coverage(), "probability of the intervals, 0.95 when left out"));
+    }
+
+    private static Map<String, Object> query(String name, String description) {
+        return map("name", name, "in", "query", "description", description, "schema", map("type", "string"));
+    }
+
     private static Map<String, Object> post(Worksheet<?, ?> sheet) {
         Map<String, Object> example = SheetJson.example(sheet);
         Answer answer = sheet.answer(example, UnitSystem.METRIC).orElseThrow();
@@ -105,7 +121,7 @@ public final class OpenApi {
         operation.put("operationId", sheet.name());
         operation.put("summary", sheet.title());
         operation.put("description", sheet.doc() + " Sources: " + String.join("; ", sheet.sources()) + ".");
-        operation.put("parameters", List.of(units()));
+        operation.put("parameters", parameters());
         Map<String, Object> content = new LinkedHashMap<>();
         content.put(
                 JSON,

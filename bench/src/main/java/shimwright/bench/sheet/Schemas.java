@@ -129,7 +129,14 @@ final class Schemas {
                         "working",
                         list(ref("Line")),
                         "cautions",
-                        list(map("type", "string"))),
+                        list(map("type", "string")),
+                        "monteCarlo",
+                        map(
+                                "type",
+                                "object",
+                                "description",
+                                "draws, where asked for or where the first order does not hold: seed, count, and mean, u"
+                                        + " and intervals of each output")),
                 List.of("worksheet", "result", "working", "cautions"));
     }
 

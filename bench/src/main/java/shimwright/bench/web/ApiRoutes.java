@@ -11,13 +11,16 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.sheet.Cases;
+import shimwright.bench.sheet.DrawOptions;
 import shimwright.bench.sheet.OpenApi;
 import shimwright.bench.sheet.SheetJson;
+import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -93,7 +96,13 @@ final class ApiRoutes {
         if (system == null || sheet.isEmpty()) {
             return;
         }
-        Work work = new Work(ctx, sheet.get(), system);
+        List<Refusal> undrawn = new ArrayList<>();
+        Optional<Sampling> draws = DrawOptions.ADDRESS.waited(sheet.get(), Door.draws(ctx), undrawn);
+        if (!undrawn.isEmpty()) {
+            refuse(ctx, 422, sheet.get().name(), undrawn);
+            return;
+        }
+        Work work = new Work(ctx, sheet.get(), system, draws);
         String type = ctx.contentType() == null ? "application/json" : ctx.contentType();
         String media = type.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
         try {
@@ -127,9 +136,9 @@ final class ApiRoutes {
     }
 
     /** One request: answers go out as they come. */
-    private record Work(Context ctx, Worksheet<?, ?> sheet, UnitSystem system, Lines out) {
-        Work(Context ctx, Worksheet<?, ?> sheet, UnitSystem system) {
-            this(ctx, sheet, system, new Lines(ctx));
+    private record Work(Context ctx, Worksheet<?, ?> sheet, UnitSystem system, Optional<Sampling> draws, Lines out) {
+        Work(Context ctx, Worksheet<?, ?> sheet, UnitSystem system, Optional<Sampling> draws) {
+            this(ctx, sheet, system, draws, new Lines(ctx));
         }
 
         private Reader reader() throws IOException {
@@ -149,7 +158,7 @@ final class ApiRoutes {
                 ok.value().cases().forEach(this::line);
                 return;
             }
-            Outcome<Answer> answer = sheet.answer(ok.value().cases().get(0).given(), system);
+            Outcome<Answer> answer = sheet.answer(ok.value().cases().get(0).given(), system, draws);
             if (answer.isOk()) {
                 ApiRoutes.json(ctx, 200, SheetJson.answer(answer.orElseThrow(), 0));
             } else {
@@ -169,7 +178,7 @@ final class ApiRoutes {
         }
 
         private void line(Cases.Case one) {
-            Outcome<Answer> answer = sheet.answer(one.given(), system);
+            Outcome<Answer> answer = sheet.answer(one.given(), system, draws);
             out.write(
                     answer.isOk()
                             ? SheetJson.answer(answer.orElseThrow(), one.number())

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import shimwright.bench.sheet.DrawOptions;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 
@@ -60,6 +61,17 @@ public final class Door {
     String remembered(Context ctx, String name) {
         String value = ctx.cookie(name);
         return value == null ? "" : decoded(value);
+    }
+
+    /** How a worksheet is to be drawn, from the address. */
+    static DrawOptions.Typed draws(Context ctx) {
+        DrawOptions names = DrawOptions.ADDRESS;
+        return new DrawOptions.Typed(query(ctx, names.count()), query(ctx, names.seed()), query(ctx, names.coverage()));
+    }
+
+    private static String query(Context ctx, String name) {
+        String typed = ctx.queryParam(name);
+        return typed == null ? "" : typed.strip();
     }
 
     /** The form of a post, multipart or not. */

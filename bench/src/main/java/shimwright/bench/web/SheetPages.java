@@ -11,8 +11,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import shimwright.bench.sheet.DrawOptions;
 import shimwright.bench.sheet.SheetSearch;
 import shimwright.bench.sheet.UnitWords;
+import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -95,17 +97,20 @@ final class SheetPages {
         ctx.queryParamMap().forEach((key, values) -> take(key, values, typed, faults));
         spread(sheet, typed);
         String units = typed.remove(UNITS);
+        DrawOptions.Typed draws = Door.draws(ctx);
+        DrawOptions.ADDRESS.names().forEach(typed::remove);
         UnitSystem meant =
                 units == null || units.isBlank() ? system : units.equals("inch") ? UnitSystem.INCH : UnitSystem.METRIC;
         boolean asked = !typed.isEmpty();
         Map<String, String> here = meant == system ? typed : UnitWords.carried(sheet, typed, meant);
         Answer answer = null;
         if (asked && faults.isEmpty()) {
-            Outcome<Answer> outcome = sheet.answer(here, system);
+            Optional<Sampling> sampling = DrawOptions.ADDRESS.waited(sheet, draws, faults);
+            Outcome<Answer> outcome = sheet.answer(here, system, sampling);
             faults.addAll(outcome.refusals());
-            answer = outcome instanceof Outcome.Ok<Answer> ok ? ok.value() : null;
+            answer = faults.isEmpty() && outcome instanceof Outcome.Ok<Answer> ok ? ok.value() : null;
         }
-        return Optional.of(view(sheet, here, faults, answer, asked, new Show(system, door.zone())));
+        return Optional.of(view(sheet, here, draws, faults, answer, asked, new Show(system, door.zone())));
     }
 
     private static void take(String key, List<String> values, Map<String, String> typed, List<Refusal> faults) {
@@ -131,6 +136,7 @@ final class SheetPages {
     private static SheetView view(
             Worksheet<?, ?> sheet,
             Map<String, String> typed,
+            DrawOptions.Typed draws,
             List<Refusal> faults,
             @Nullable Answer answer,
             boolean asked,
@@ -140,13 +146,23 @@ final class SheetPages {
                 sheet,
                 Topics.title(sheet),
                 slots,
+                draws,
                 asked,
                 answer,
                 Slot.elsewhere(slots, faults),
                 faults.size(),
                 answer == null ? List.of() : SheetPictures.of(answer),
-                query(typed, show.system()),
+                query(drawn(typed, draws), show.system()),
                 query(sheet.example(), UnitSystem.METRIC));
+    }
+
+    private static Map<String, String> drawn(Map<String, String> typed, DrawOptions.Typed draws) {
+        Map<String, String> all = new LinkedHashMap<>(typed);
+        all.put(DrawOptions.ADDRESS.count(), draws.count());
+        all.put(DrawOptions.ADDRESS.seed(), draws.seed());
+        all.put(DrawOptions.ADDRESS.coverage(), draws.coverage());
+        all.values().removeIf(String::isBlank);
+        return all;
     }
 
     private static String query(Map<String, String> typed, UnitSystem system) {

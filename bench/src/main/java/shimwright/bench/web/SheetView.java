@@ -2,6 +2,7 @@ package shimwright.bench.web;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import shimwright.bench.sheet.DrawOptions;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.worksheet.Answer;
 import shimwright.mechanics.worksheet.Shape;
@@ -14,6 +15,7 @@ import shimwright.mechanics.worksheet.Worksheet;
  * @param sheet the worksheet
  * @param topic title of its topic
  * @param slots its inputs as typed
+ * @param draws how it is to be drawn, as typed
  * @param asked true where anything was typed
  * @param answer the answer; null where there is none
  * @param elsewhere refusals that belong to no single input
@@ -26,6 +28,7 @@ public record SheetView(
         Worksheet<?, ?> sheet,
         String topic,
         List<Slot> slots,
+        DrawOptions.Typed draws,
         boolean asked,
         @Nullable Answer answer,
         List<Refusal> elsewhere,
@@ -33,6 +36,11 @@ public record SheetView(
         List<String> pictures,
         String query,
         String example) {
+
+    /** Names of what says how it is drawn. */
+    public DrawOptions drawNames() {
+        return DrawOptions.ADDRESS;
+    }
 
     /** Inputs that most cases need. */
     public List<Slot> usual() {

@@ -6,25 +6,27 @@ import shimwright.mechanics.worksheet.Worksheet;
 /** The worksheets of this topic. */
 public final class AxialSheets {
     public static final Worksheet<ReadingsCase, ReadingsResult> READINGS = new Worksheet<>(
-            "readings",
-            "Readings",
-            "The settled value of a series of rounds and its doubt, or the advice to read on.",
-            List.of(
-                    "JCGM 100:2008 (GUM) 4.2, 4.3, 5.1, G.4",
-                    "Mann-Kendall test, exact with ties",
-                    "settling rule: common practice, no source"),
-            ReadingsCase.class,
-            ReadingsResult.class,
-            Readings::work);
+                    "readings",
+                    "Readings",
+                    "The settled value of a series of rounds and its doubt, or the advice to read on.",
+                    List.of(
+                            "JCGM 100:2008 (GUM) 4.2, 4.3, 5.1, G.4",
+                            "Mann-Kendall test, exact with ties",
+                            "settling rule: common practice, no source"),
+                    ReadingsCase.class,
+                    ReadingsResult.class,
+                    Readings::work)
+            .drawn(AxialPictures::readings);
 
     public static final Worksheet<EndPlayCase, EndPlayResult> END_PLAY = new Worksheet<>(
-            "end-play",
-            "End play",
-            "End play from indicator travel with one or two indicators, and how far it can be trusted.",
-            List.of("JCGM 100:2008 (GUM) 4.2, 4.3, 5.1, G.4", "cosine and tilt: geometry"),
-            EndPlayCase.class,
-            EndPlayResult.class,
-            EndPlay::work);
+                    "end-play",
+                    "End play",
+                    "End play from indicator travel with one or two indicators, and how far it can be trusted.",
+                    List.of("JCGM 100:2008 (GUM) 4.2, 4.3, 5.1, G.4", "cosine and tilt: geometry"),
+                    EndPlayCase.class,
+                    EndPlayResult.class,
+                    EndPlay::work)
+            .drawn(AxialPictures::endPlay);
 
     public static final Worksheet<DepthStackCase, DepthStackResult> DEPTH_STACK = new Worksheet<>(
             "depth-stack",
@@ -36,13 +38,14 @@ public final class AxialSheets {
             DepthStack::work);
 
     public static final Worksheet<GrowthCase, GrowthResult> GROWTH = new Worksheet<>(
-            "growth",
-            "Growth when warm",
-            "How a play changes when case and shaft warm up.",
-            List.of("linear expansion; reference temperature ISO 1:2016", "coefficients: expansion.csv"),
-            GrowthCase.class,
-            GrowthResult.class,
-            Growth::work);
+                    "growth",
+                    "Growth when warm",
+                    "How a play changes when case and shaft warm up.",
+                    List.of("linear expansion; reference temperature ISO 1:2016", "coefficients: expansion.csv"),
+                    GrowthCase.class,
+                    GrowthResult.class,
+                    Growth::work)
+            .drawn(AxialPictures::growth);
 
     public static final Worksheet<ConformityCase, ConformityResult> CONFORMITY = new Worksheet<>(
                     "conformity",

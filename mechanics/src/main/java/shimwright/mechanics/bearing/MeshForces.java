@@ -1,7 +1,9 @@
 package shimwright.mechanics.bearing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -12,7 +14,7 @@ import shimwright.mechanics.worksheet.Input;
 import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
-/** The worksheet {@code mesh-forces}: the countershaft of a gearbox and its bearings in each gear. */
+/** The worksheet {@code mesh-forces}: the shafts of a countershaft gearbox and their bearings in each gear. */
 public final class MeshForces {
     private static final double INCH = 0.0254;
 
@@ -32,8 +34,15 @@ public final class MeshForces {
             int driving,
 
             @Input(
+                    meaning = "teeth on the output shaft; 0 in a direct gear or where that shaft is left out",
+                    min = 0,
+                    max = 500,
+                    example = "36")
+            int driven,
+
+            @Input(
                     kind = Kind.LENGTH,
-                    meaning = "its position along the countershaft",
+                    meaning = "its position along the shafts",
                     min = -10,
                     max = 10,
                     example = "110 mm")
@@ -49,6 +58,9 @@ public final class MeshForces {
             @Nullable
             Double module,
 
+            @Input(meaning = "teeth of a reverse idler between them, 0 for none", orElse = "0", min = 0, max = 500)
+            int idler,
+
             @Input(
                     kind = Kind.ANGLE,
                     meaning =
@@ -56,7 +68,11 @@ public final class MeshForces {
                     orElse = "0°",
                     min = -7,
                     max = 7)
-            double around) {}
+            double around) {
+        boolean direct() {
+            return driving == 0;
+        }
+    }
 
     /** Lengths in metres, angles in radians, torque in N·m; x from the input end to the rear. */
     public record Case(
@@ -104,9 +120,9 @@ public final class MeshForces {
             double position,
 
             @Input(
-                    meaning = "gears: name: countershaft teeth: position: helix: hand",
+                    meaning = "gears: name: countershaft teeth: output teeth: position: helix: hand",
                     most = 20,
-                    example = "1st: 17: 110 mm: 25°: right")
+                    example = "1st: 17: 36: 110 mm: 25°: right; 4th: 0: 0: 0 mm")
             List<Gear> gears,
 
             @Input(kind = Kind.LENGTH, meaning = "position of bearing A", min = -10, max = 10, example = "0 mm")
@@ -116,32 +132,84 @@ public final class MeshForces {
             double bearingB,
 
             @Input(meaning = "drive or coast", orElse = "drive")
-            Pull pull) {}
+            Pull pull,
 
-    /** One gear's forces in newtons. */
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning =
+                            "positions of the bearings that hold the input shaft in case and crankshaft, not the spigot",
+                    fewest = 0,
+                    most = 2,
+                    min = -10,
+                    max = 10,
+                    example = "-150 mm, 0 mm")
+            List<Double> inputBearings,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "position of the spigot bearing between input and output shaft",
+                    min = -10,
+                    max = 10,
+                    example = "30 mm")
+            @Nullable
+            Double spigot,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "positions of the bearings that hold the output shaft in the case",
+                    fewest = 0,
+                    most = 2,
+                    min = -10,
+                    max = 10,
+                    example = "150 mm")
+            List<Double> outputBearings) {
+        public Case {
+            gears = List.copyOf(gears);
+            inputBearings = List.copyOf(inputBearings);
+            outputBearings = List.copyOf(outputBearings);
+        }
+
+        int way() {
+            return pull == Pull.DRIVE ? 1 : -1;
+        }
+    }
+
+    /** Amounts in newtons; the axial force as it acts on the countershaft. */
+    public record InputMesh(
+            @Output(kind = Kind.FORCE, meaning = "tangential", decimals = 1)
+            double tangential,
+
+            @Output(kind = Kind.FORCE, meaning = "radial", decimals = 1)
+            double radial,
+
+            @Output(kind = Kind.FORCE, meaning = "axial on the countershaft, + to the rear", decimals = 1)
+            double axial) {}
+
+    /** Input and output shaft in one gear; torque in N·m, forces in newtons. */
+    public record Main(
+            @Output(meaning = "gear") String name,
+
+            @Output(kind = Kind.TORQUE, meaning = "output torque, + clockwise seen from the input end")
+            double torque,
+
+            @Output(kind = Kind.FORCE, meaning = "thrust left on the input shaft, + to the rear", decimals = 1)
+            double inputThrust,
+
+            @Output(kind = Kind.FORCE, meaning = "thrust left on the output shaft, + to the rear", decimals = 1)
+            double outputThrust) {}
+
+    /** One gear's forces on the countershaft in newtons. */
     public record Row(
             @Output(meaning = "gear") String name,
 
-            @Output(kind = Kind.FORCE, meaning = "input mesh, tangential", decimals = 1)
-            double inputTangential,
-
-            @Output(kind = Kind.FORCE, meaning = "input mesh, radial", decimals = 1)
-            double inputRadial,
-
-            @Output(kind = Kind.FORCE, meaning = "input mesh, axial on the countershaft, + to the rear", decimals = 1)
-            double inputAxial,
-
-            @Output(kind = Kind.FORCE, meaning = "gear mesh, tangential", decimals = 1)
+            @Output(kind = Kind.FORCE, meaning = "tangential", decimals = 1)
             double tangential,
 
-            @Output(kind = Kind.FORCE, meaning = "gear mesh, radial", decimals = 1)
+            @Output(kind = Kind.FORCE, meaning = "radial", decimals = 1)
             double radial,
 
-            @Output(kind = Kind.FORCE, meaning = "gear mesh, axial on the countershaft, + to the rear", decimals = 1)
+            @Output(kind = Kind.FORCE, meaning = "axial, + to the rear", decimals = 1)
             double axial,
-
-            @Output(meaning = "bearing A") Shaft.Reaction bearingA,
-            @Output(meaning = "bearing B") Shaft.Reaction bearingB,
 
             @Output(kind = Kind.FORCE, meaning = "thrust left on the countershaft, + to the rear", decimals = 1)
             double thrust,
@@ -152,23 +220,70 @@ public final class MeshForces {
                     decimals = 3)
             double balancedHelix) {}
 
+    /**
+     * Force of a bearing on its shaft in one gear; of a spigot on the shaft that has one bearing of its own, of the idler
+     * pin on the idler.
+     */
+    public record Load(
+            @Output(meaning = "gear") String gear,
+            @Output(meaning = "bearing") String bearing,
+
+            @Output(kind = Kind.LENGTH, meaning = "position")
+            double position,
+
+            @Output(kind = Kind.FORCE, meaning = "radial load", decimals = 1)
+            double radial,
+
+            @Output(kind = Kind.FORCE, meaning = "part in the direction of angle 0", decimals = 1)
+            double along,
+
+            @Output(kind = Kind.FORCE, meaning = "part a quarter turn clockwise from it", decimals = 1)
+            double across) {
+        static Load of(Gear gear, String bearing, double position, Shaft.Reaction force) {
+            return new Load(gear.name(), bearing, position, force.radial(), force.along(), force.across());
+        }
+    }
+
+    /** Where a bearing is loaded most. */
+    public record Worst(
+            @Output(meaning = "bearing") String bearing,
+            @Output(meaning = "gear that loads it most") String gear,
+
+            @Output(kind = Kind.FORCE, meaning = "radial load then", decimals = 1)
+            double radial) {}
+
     /** Rows in the order of the gears. */
     public record Result(
-            @Output(meaning = "gears") List<Row> gears,
+            @Output(meaning = "input mesh, in every gear but a direct one")
+            InputMesh input,
 
-            @Output(meaning = "gear that loads bearing A most")
-            String worstA,
+            @Output(meaning = "gears, on the countershaft") List<Row> gears,
 
-            @Output(meaning = "gear that loads bearing B most")
-            String worstB) {}
+            @Output(meaning = "input and output shaft") List<Main> main,
+
+            @Output(meaning = "bearings of the countershaft, A and B, and of the main shafts")
+            List<Load> loads,
+
+            @Output(meaning = "each bearing where it is loaded most")
+            List<Worst> worst) {
+        public Result {
+            gears = List.copyOf(gears);
+            main = List.copyOf(main);
+            loads = List.copyOf(loads);
+            worst = List.copyOf(worst);
+        }
+    }
 
     /**
-     * Countershaft forces in each gear; the engine turns clockwise seen from the input end.
+     * Forces on the shafts in each gear; the engine turns clockwise seen from the input end. Positions count from one
+     * end to the rear, alike for all shafts. Angle 0 points from the countershaft to the input shaft, angles count
+     * clockwise seen from the input end; forces are those on the shaft, thrusts are + to the rear.
      *
      * @param c the case; reference circles are taken as working circles, losses left out; a direct gear leaves the
-     *     countershaft unloaded
-     * @return refused where the bearings stand at one place, no tooth size is given or a gear has 1 to 3 teeth. Source:
-     *     statics
+     *     countershaft unloaded and goes through the main shafts as torque alone; the main shafts are worked out where
+     *     their bearings are given
+     * @return refused where the bearings of a shaft stand at one place or leave its loads open, no tooth size is given, a
+     *     gear has 1 to 3 teeth, or an idler does not reach both gears. Source: statics
      */
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> faults = new ArrayList<>();
@@ -187,79 +302,117 @@ public final class MeshForces {
                         "Give 4 or more, or 0" + " for a direct gear"));
             }
         }
+        MainShafts main = new MainShafts(c);
+        if (faults.isEmpty()) {
+            faults.addAll(main.faults());
+        }
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
         }
         Working w = new Working();
-        List<Row> rows = c.gears().stream().map(gear -> row(c, w, gear)).toList();
-        w.caution("Stiff shaft, losses left out; the spigot between input and main shaft is not in this balance.");
-        return Outcome.ok(w.worked(new Result(rows, worst(rows, true), worst(rows, false))));
-    }
-
-    private static String worst(List<Row> rows, boolean a) {
-        Row worst = rows.get(0);
-        for (Row row : rows) {
-            double here = a ? row.bearingA().radial() : row.bearingB().radial();
-            double most = a ? worst.bearingA().radial() : worst.bearingB().radial();
-            worst = here > most ? row : worst;
+        List<Row> rows = new ArrayList<>();
+        List<Main> mains = new ArrayList<>();
+        List<Load> loads = new ArrayList<>();
+        Shaft.Mesh always = input(c, "input mesh", torque(c));
+        for (Gear gear : c.gears()) {
+            rows.add(row(c, w, gear, loads));
+            if (main.given()) {
+                mains.add(main.solve(w, gear, input(c, gear), output(c, gear), loads));
+            }
         }
-        return worst.name();
+        w.caution(
+                "Stiff shafts, losses, weight and a push of clutch or propeller shaft left out; reference circles taken"
+                        + " as working circles.");
+        if (!main.given()) {
+            w.caution("Only the countershaft: give inputBearings, spigot and outputBearings for the other two shafts.");
+        }
+        return Outcome.ok(w.worked(new Result(
+                new InputMesh(Math.abs(always.tangential()), always.radial(), always.axial()),
+                rows,
+                mains,
+                loads,
+                worst(loads))));
     }
 
-    private static double module(Case c) {
+    private static List<Worst> worst(List<Load> loads) {
+        Map<String, Worst> worst = new LinkedHashMap<>();
+        for (Load load : loads) {
+            Worst here = new Worst(load.bearing(), load.gear(), load.radial());
+            worst.merge(load.bearing(), here, (old, found) -> found.radial() > old.radial() ? found : old);
+        }
+        return List.copyOf(worst.values());
+    }
+
+    /** Normal module of the input pair, metres. */
+    static double module(Case c) {
         Double module = c.module();
         Double pitch = c.diametralPitch();
         return module != null ? module : pitch == null ? 0 : INCH / pitch;
     }
 
-    private static Row row(Case c, Working w, Gear gear) {
-        int way = c.pull() == Pull.DRIVE ? 1 : -1;
-        boolean direct = gear.driving() == 0;
-        double torque = direct ? 0 : way * c.inputTorque() * c.drivenTeeth() / c.inputTeeth();
-        w.line(gear.name() + ": countershaft torque", "input torque × driven / input teeth", torque, Kind.TORQUE);
-        double inputRadius = c.drivenTeeth() * module(c) / (2 * Math.cos(c.helix()));
+    /** Reference radius of a gear of this pair, metres. */
+    static double radius(Case c, Gear gear, int teeth) {
         Double own = gear.module();
-        double module = own != null ? own : module(c);
-        double radius = Math.max(4, gear.driving()) * module / (2 * Math.cos(gear.helix()));
-        Shaft.Mesh in = new Shaft.Mesh(
-                gear.name() + ", input mesh",
+        return teeth * (own != null ? own : module(c)) / (2 * Math.cos(gear.helix()));
+    }
+
+    private static double torque(Case c) {
+        return c.way() * c.inputTorque() * c.drivenTeeth() / c.inputTeeth();
+    }
+
+    /** The input mesh as it acts on the countershaft that takes a torque from it. */
+    private static Shaft.Mesh input(Case c, String name, double torque) {
+        return new Shaft.Mesh(
+                name,
                 c.position(),
-                inputRadius,
+                c.drivenTeeth() * module(c) / (2 * Math.cos(c.helix())),
                 0,
                 -torque,
                 Math.tan(c.pressureAngle()) / Math.cos(c.helix()),
                 c.hand().sign() * Math.tan(c.helix()));
-        Shaft.Mesh out = new Shaft.Mesh(
+    }
+
+    private static Shaft.Mesh input(Case c, Gear gear) {
+        return input(c, gear.name() + ", input mesh", gear.direct() ? 0 : torque(c));
+    }
+
+    /** The mesh of a gear as it acts on the countershaft. */
+    private static Shaft.Mesh output(Case c, Gear gear) {
+        return new Shaft.Mesh(
                 gear.name() + ", gear mesh",
                 gear.position(),
-                radius,
+                radius(c, gear, Math.max(4, gear.driving())),
                 gear.around(),
-                torque,
+                gear.direct() ? 0 : torque(c),
                 Math.tan(c.pressureAngle()) / Math.cos(gear.helix()),
                 gear.hand().sign() * Math.tan(gear.helix()));
+    }
+
+    private static Row row(Case c, Working w, Gear gear, List<Load> loads) {
+        Shaft.Mesh in = input(c, gear);
+        Shaft.Mesh out = output(c, gear);
+        w.line(gear.name() + ": countershaft torque", "input torque × driven / input teeth", out.torque(), Kind.TORQUE);
         Shaft.Reactions found = Shaft.solve(w, List.of(in, out), c.bearingA(), c.bearingB());
-        double balanced = Math.atan(Math.tan(c.helix()) * radius / inputRadius);
+        loads.add(Load.of(gear, "A", c.bearingA(), found.a()));
+        loads.add(Load.of(gear, "B", c.bearingB(), found.b()));
         return new Row(
                 gear.name(),
-                Math.abs(in.tangential()),
-                in.radial(),
-                in.axial(),
                 Math.abs(out.tangential()),
                 out.radial(),
                 out.axial(),
-                found.a(),
-                found.b(),
                 found.axial(),
-                balanced);
+                Math.atan(Math.tan(c.helix()) * out.radius() / in.radius()));
     }
 
     /** The worksheet. */
     static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "mesh-forces",
-            "Mesh forces of a countershaft gearbox",
-            "Tooth forces, bearing loads and thrust of the countershaft in each gear, pulling or coasting.",
-            List.of(Shaft.SOURCE, "tooth forces: common practice, no source"),
-            Case.class,
-            Result.class,
-            MeshForces::work);
+                    "mesh-forces",
+                    "Mesh forces of a countershaft gearbox",
+                    "Tooth forces, thrusts and bearing loads of countershaft, input and output shaft in each gear, pulling"
+                            + " or coasting.",
+                    List.of(Shaft.SOURCE, "tooth forces: common practice, no source"),
+                    Case.class,
+                    Result.class,
+                    MeshForces::work)
+            .drawn(BearingPictures::meshForces);
 }

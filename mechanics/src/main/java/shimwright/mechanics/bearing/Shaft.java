@@ -45,11 +45,11 @@ final class Shaft {
             return -tangential() * thrust;
         }
 
-        private double along() {
+        double along() {
             return -radial() * Math.cos(around) - tangential() * Math.sin(around);
         }
 
-        private double across() {
+        double across() {
             return -radial() * Math.sin(around) + tangential() * Math.cos(around);
         }
     }
@@ -74,11 +74,39 @@ final class Shaft {
         }
     }
 
+    /**
+     * A force straight onto the axis of the shaft, as of a bearing.
+     *
+     * @param position along the shaft, metres
+     * @param along in the direction of angle 0, N
+     * @param across in the direction of 90° clockwise, N
+     */
+    record Push(double position, double along, double across) {}
+
     /** Both reactions and what is left along the shaft, positive to the rear. */
     record Reactions(Reaction a, Reaction b, double axial) {}
 
-    /** Reactions of bearings at two different positions. */
+    /** Reactions of bearings A and B at two different positions. */
     static Reactions solve(Working w, List<Mesh> meshes, double bearingA, double bearingB) {
+        for (Mesh m : meshes) {
+            w.line(m.name() + ": tangential force", "torque / working radius", m.tangential(), Kind.FORCE, SOURCE);
+            w.line(m.name() + ": radial force", "tangential × tan(working angle)", m.radial(), Kind.FORCE, SOURCE);
+            w.line(m.name() + ": axial force", "tangential × tan(helix), + to the rear", m.axial(), Kind.FORCE, SOURCE);
+        }
+        Reactions found = balance(meshes, List.of(), bearingA, bearingB);
+        w.line("bearing A", "balance of forces", found.a().radial(), Kind.FORCE, SOURCE);
+        w.line(
+                "bearing B",
+                "balance of moments about A, thrust tilting the shaft",
+                found.b().radial(),
+                Kind.FORCE,
+                SOURCE);
+        w.line("left along the shaft", "sum of axial forces, + to the rear", found.axial(), Kind.FORCE, SOURCE);
+        return found;
+    }
+
+    /** Forces of bearings at two different positions that hold a shaft against meshes and pushes. */
+    static Reactions balance(List<Mesh> meshes, List<Push> pushes, double bearingA, double bearingB) {
         double along = 0;
         double across = 0;
         double axial = 0;
@@ -91,16 +119,16 @@ final class Shaft {
             axial += m.axial();
             turnAlong += lever * m.along() - m.radius() * Math.cos(m.around()) * m.axial();
             turnAcross += lever * m.across() - m.radius() * Math.sin(m.around()) * m.axial();
-            w.line(m.name() + ": tangential force", "torque / working radius", m.tangential(), Kind.FORCE, SOURCE);
-            w.line(m.name() + ": radial force", "tangential × tan(working angle)", m.radial(), Kind.FORCE, SOURCE);
-            w.line(m.name() + ": axial force", "tangential × tan(helix), + to the rear", m.axial(), Kind.FORCE, SOURCE);
+        }
+        for (Push push : pushes) {
+            along += push.along();
+            across += push.across();
+            turnAlong += (push.position() - bearingA) * push.along();
+            turnAcross += (push.position() - bearingA) * push.across();
         }
         double span = bearingB - bearingA;
         Reaction b = Reaction.of(-turnAlong / span, -turnAcross / span);
         Reaction a = Reaction.of(-along - b.along(), -across - b.across());
-        w.line("bearing A", "balance of forces", a.radial(), Kind.FORCE, SOURCE);
-        w.line("bearing B", "balance of moments about A, thrust tilting the shaft", b.radial(), Kind.FORCE, SOURCE);
-        w.line("left along the shaft", "sum of axial forces, + to the rear", axial, Kind.FORCE, SOURCE);
         return new Reactions(a, b, axial);
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.measure.RunLength;
-import shimwright.mechanics.measure.Statistics;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
@@ -112,10 +111,7 @@ public final class Cusum {
             return Outcome.refused(List.of(still.get()));
         }
         Working w = new Working();
-        Double given = c.target();
-        double target = given != null
-                ? w.line("target", "given", given, Kind.LENGTH)
-                : w.line("target", "mean", Statistics.mean(c.values()), Kind.LENGTH);
+        double target = Series.target(c.values(), c.target(), w);
         double deviation = Series.deviation(c.values(), c.deviation(), w);
         Double ownSlack = c.slack();
         Double ownLimit = c.limit();
@@ -141,7 +137,7 @@ public final class Cusum {
         double h = limit / deviation;
         double k = slack / deviation;
         boolean judged = h <= MOST_DEVIATIONS;
-        w.caution("Run lengths take the values as normal and independent (" + LENGTHS + ").");
+        Series.cautions(w, LENGTHS, c.target() == null || c.deviation() == null);
         return Outcome.ok(w.worked(new Result(
                 target,
                 slack,
@@ -153,7 +149,7 @@ public final class Cusum {
                 judged ? RunLength.cusum(k, h, c.shift()) : null,
                 points,
                 signal == 0
-                        ? "The mean has not moved that these values could show."
+                        ? Series.STILL
                         : "Shifted " + (upFirst ? "up" : "down") + ": it shows at job " + signal
                                 + " and probably began with job " + began + ". What changed then?")));
     }
@@ -177,11 +173,13 @@ public final class Cusum {
 
     /** The worksheet. */
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "cusum-chart",
-            "Cumulative sum chart",
-            "Whether and since which job the mean of one value a job has moved.",
-            List.of(SOURCE, LENGTHS),
-            Case.class,
-            Result.class,
-            Cusum::work);
+                    "cusum-chart",
+                    "Cumulative sum chart",
+                    "Whether and since which job the mean of one value a job has moved.",
+                    List.of(SOURCE, LENGTHS),
+                    Case.class,
+                    Result.class,
+                    Cusum::work)
+            .drawn(ChartPictures::cusum)
+            .drawnWhenAsked();
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.measure.RunLength;
-import shimwright.mechanics.measure.Statistics;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
@@ -113,10 +112,7 @@ public final class Ewma {
             return Outcome.refused(List.of(still.get()));
         }
         Working w = new Working();
-        Double given = c.target();
-        double target = given != null
-                ? w.line("target", "given", given, Kind.LENGTH)
-                : w.line("target", "mean", Statistics.mean(c.values()), Kind.LENGTH);
+        double target = Series.target(c.values(), c.target(), w);
         double deviation = Series.deviation(c.values(), c.deviation(), w);
         double steady = w.line(
                 "limits once steady, ±",
@@ -136,10 +132,7 @@ public final class Ewma {
         w.line("weighted mean now", "weight × value + (1 − weight) × mean before", mean, Kind.LENGTH, SOURCE);
         double falseAlarm = RunLength.ewma(c.weight(), c.width(), 0);
         double untilSeen = RunLength.ewma(c.weight(), c.width(), c.shift());
-        w.caution("Run lengths take the values as normal and independent, and the limits as steady (" + LENGTHS + ").");
-        if (given == null || c.deviation() == null) {
-            w.caution("Target or deviation come from these very values: a shift among them hides itself in part.");
-        }
+        Series.cautions(w, LENGTHS, c.target() == null || c.deviation() == null);
         return Outcome.ok(w.worked(new Result(
                 target,
                 deviation,
@@ -151,17 +144,19 @@ public final class Ewma {
                 untilSeen,
                 points,
                 signal == 0
-                        ? "The mean has not moved that these values could show."
+                        ? Series.STILL
                         : "The mean has moved by job " + signal + ": look at what changed before it.")));
     }
 
     /** The worksheet. */
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "ewma-chart",
-            "Weighted mean chart",
-            "Whether the mean of one value a job has moved a little, for good.",
-            List.of(SOURCE, LENGTHS),
-            Case.class,
-            Result.class,
-            Ewma::work);
+                    "ewma-chart",
+                    "Weighted mean chart",
+                    "Whether the mean of one value a job has moved a little, for good.",
+                    List.of(SOURCE, LENGTHS),
+                    Case.class,
+                    Result.class,
+                    Ewma::work)
+            .drawn(ChartPictures::ewma)
+            .drawnWhenAsked();
 }

@@ -107,13 +107,14 @@ public final class Individuals {
 
     /** The worksheet. */
     public static final Worksheet<IndividualsCase, IndividualsResult> SHEET = new Worksheet<>(
-            "individuals-chart",
-            "Individuals chart",
-            "Limits for one value a job, and which jobs stand out.",
-            List.of(
-                    Series.ISO + " (factors from memory, checked by integration)",
-                    "run rules: Nelson, J. Quality Technology 16(4), 1984 (from memory)"),
-            IndividualsCase.class,
-            IndividualsResult.class,
-            Individuals::work);
+                    "individuals-chart",
+                    "Individuals chart",
+                    "Limits for one value a job, and which jobs stand out.",
+                    List.of(
+                            Series.ISO + " (factors from memory, checked by integration)",
+                            "run rules: Nelson, J. Quality Technology 16(4), 1984 (from memory)"),
+                    IndividualsCase.class,
+                    IndividualsResult.class,
+                    Individuals::work)
+            .drawn(ChartPictures::individuals);
 }

@@ -36,6 +36,24 @@ final class Series {
         return ranges;
     }
 
+    /** Sentence where nothing is seen. */
+    static final String STILL = "The mean has not moved that these values could show.";
+
+    /** Target given, or the mean. */
+    static double target(List<Double> values, @Nullable Double given, Working w) {
+        return given != null
+                ? w.line("target", "given", given, Kind.LENGTH)
+                : w.line("target", "mean", Statistics.mean(values), Kind.LENGTH);
+    }
+
+    /** What holds for run lengths, and for a target or deviation that the values judge themselves by. */
+    static void cautions(Working w, String lengths, boolean own) {
+        w.caution("Run lengths take the values as normal and independent, and the limits as steady (" + lengths + ").");
+        if (own) {
+            w.caution("Target or deviation come from these very values: a shift among them hides itself in part.");
+        }
+    }
+
     /** Standard deviation given, or from the moving ranges. */
     static double deviation(List<Double> values, @Nullable Double given, Working w) {
         return given != null

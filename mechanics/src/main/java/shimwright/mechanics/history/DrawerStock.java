@@ -150,11 +150,12 @@ public final class DrawerStock {
 
     /** The worksheet. */
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "drawer-stock",
-            "What the drawer should hold",
-            "How many shims of which size serve the jobs until the next delivery.",
-            List.of("binomial demand, Bonferroni bound: any statistics text"),
-            Case.class,
-            Result.class,
-            DrawerStock::work);
+                    "drawer-stock",
+                    "What the drawer should hold",
+                    "How many shims of which size serve the jobs until the next delivery.",
+                    List.of("binomial demand, Bonferroni bound: any statistics text"),
+                    Case.class,
+                    Result.class,
+                    DrawerStock::work)
+            .drawn(HistoryPictures::drawer);
 }

@@ -213,11 +213,13 @@ public final class Weibull {
 
     /** The worksheet. */
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "weibull",
-            "Lives of parts",
-            "How long parts live, from those that failed and those that have not yet.",
-            List.of(NIST, "likelihood-ratio bounds: any reliability text"),
-            Case.class,
-            Result.class,
-            Weibull::work);
+                    "weibull",
+                    "Lives of parts",
+                    "How long parts live, from those that failed and those that have not yet.",
+                    List.of(NIST, "likelihood-ratio bounds: any reliability text"),
+                    Case.class,
+                    Result.class,
+                    Weibull::work)
+            .drawn(HistoryPictures::weibull)
+            .drawnWhenAsked();
 }

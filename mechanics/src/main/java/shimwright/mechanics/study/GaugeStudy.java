@@ -124,11 +124,12 @@ public final class GaugeStudy {
 
     /** The worksheet. */
     public static final Worksheet<GaugeStudyCase, GaugeStudyResult> SHEET = new Worksheet<>(
-            "gauge-study",
-            "Gauge study",
-            "How much of what a gauge shows comes from the gauge and the hands, and how much from the parts.",
-            List.of(MSA, NESTED + ", for one person", "limits 10 % and 30 %: the same manual, ch. III"),
-            GaugeStudyCase.class,
-            GaugeStudyResult.class,
-            GaugeStudy::work);
+                    "gauge-study",
+                    "Gauge study",
+                    "How much of what a gauge shows comes from the gauge and the hands, and how much from the parts.",
+                    List.of(MSA, NESTED + ", for one person", "limits 10 % and 30 %: the same manual, ch. III"),
+                    GaugeStudyCase.class,
+                    GaugeStudyResult.class,
+                    GaugeStudy::work)
+            .drawn(StudyPictures::gauge);
 }

@@ -26,7 +26,6 @@ import shimwright.mechanics.worksheet.Worksheet;
 /** The worksheet {@code tolerance-loop}. */
 public final class ToleranceLoop {
     private static final String CHASE = "K. W. Chase, tolerance allocation methods, ADCATS (from memory)";
-    private static final int DRAWS = 50_000;
     private static final double THREE_SIGMA = 0.9973;
 
     private ToleranceLoop() {}
@@ -82,6 +81,8 @@ public final class ToleranceLoop {
                 limited && shifts == 0 ? exact(c, middle, limits) : null,
                 wanted == null ? null : factor(c, wanted, false),
                 wanted == null ? null : factor(c, wanted, true),
+                c.draws(),
+                c.seed(),
                 links,
                 advice(links, outside, middle, worst, limits))));
     }
@@ -181,7 +182,7 @@ public final class ToleranceLoop {
                     y[2] = limits.hold(gap + shifts) ? 0 : 1;
                     return true;
                 },
-                Sampling.of(DRAWS, c.seed()).covering(THREE_SIGMA));
+                Sampling.of(c.draws(), c.seed()).covering(THREE_SIGMA));
         Sampled gap = Objects.requireNonNull(run.results().get(0));
         double low = Objects.requireNonNull(run.results().get(1)).mean();
         double high = Objects.requireNonNull(run.results().get(2)).mean();
@@ -226,11 +227,13 @@ public final class ToleranceLoop {
 
     /** The worksheet. */
     public static final Worksheet<ToleranceLoopCase, ToleranceLoopResult> SHEET = new Worksheet<>(
-            "tolerance-loop",
-            "Tolerance loop",
-            "What a loop of toleranced lengths can come to: at worst, by squares, and drawn with the real shapes.",
-            List.of(CHASE, "JCGM 101:2008 6.4, 7.7", "sum of rectangular sizes: Irwin-Hall"),
-            ToleranceLoopCase.class,
-            ToleranceLoopResult.class,
-            ToleranceLoop::work);
+                    "tolerance-loop",
+                    "Tolerance loop",
+                    "What a loop of toleranced lengths can come to: at worst, by squares, and drawn with the real shapes.",
+                    List.of(CHASE, "JCGM 101:2008 6.4, 7.7", "sum of rectangular sizes: Irwin-Hall"),
+                    ToleranceLoopCase.class,
+                    ToleranceLoopResult.class,
+                    ToleranceLoop::work)
+            .drawn(StudyPictures::loop)
+            .drawnWhenAsked();
 }

@@ -12,6 +12,7 @@ import shimwright.mechanics.worksheet.Input;
  * @param wanted tolerance ± of the gap that the free links should be scaled to, m
  * @param least smallest gap allowed, m
  * @param most largest gap allowed, m
+ * @param draws how many loops are drawn; 99.73 % of fewer than 10,000 would hang on a dozen of them
  * @param seed of the draws
  */
 public record ToleranceLoopCase(
@@ -30,6 +31,9 @@ public record ToleranceLoopCase(
 
         @Input(kind = Kind.LENGTH, meaning = "largest gap allowed", min = -10, max = 10) @Nullable
         Double most,
+
+        @Input(meaning = "loops to draw", orElse = "50000", min = 10_000, max = 1_000_000)
+        int draws,
 
         @Input(meaning = "seed of the draws", orElse = "1", min = 0, max = 1e9)
         int seed) {

@@ -20,6 +20,8 @@ import shimwright.mechanics.worksheet.Output;
  * @param outsideExact share outside, exact, where every link is rectangular
  * @param scaleWorst factor for the free tolerances by the worst case
  * @param scaleSquares factor for the free tolerances by root sum of squares
+ * @param draws loops drawn
+ * @param seed of the draws; with it the same loops are drawn again
  * @param links each one's part
  * @param advice one sentence
  */
@@ -59,6 +61,9 @@ public record ToleranceLoopResult(
 
         @Output(meaning = "factor for the free tolerances, root sum of squares", decimals = 5) @Nullable
         Double scaleSquares,
+
+        @Output(meaning = "loops drawn") int draws,
+        @Output(meaning = "seed of the draws") int seed,
 
         @Output(meaning = "links") List<LinkShare> links,
         @Output(meaning = "advice") String advice) {

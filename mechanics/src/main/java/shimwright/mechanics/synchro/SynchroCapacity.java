@@ -31,6 +31,24 @@ public final class SynchroCapacity {
                     max = 0.2)
             double width) {}
 
+    /** A part that is brought to speed with the gear. */
+    public record Mass(
+            @Input(meaning = "part", example = "input shaft and disc")
+            String name,
+
+            @Input(meaning = "its inertia, kg·m²", min = 1e-8, max = 100, example = "0.008")
+            double inertia,
+
+            @Input(meaning = "its speed by that of the gear", orElse = "1", min = 1e-3, max = 100)
+            double ratio) {}
+
+    /** What the cones are lined with; guide values by {@code synchro-guide/linings.csv}. */
+    public enum Lining {
+        NOT_SAID,
+        BRASS,
+        MOLYBDENUM
+    }
+
     /** Lengths in metres, angles in radians, force in N, torque in N·m, inertia in kg·m², rotation in rad/s. */
     public record Case(
             @Input(kind = Kind.FORCE, meaning = "axial force at the sleeve", min = 1, max = 2e4, example = "800 N")
@@ -70,6 +88,15 @@ public final class SynchroCapacity {
             @Input(meaning = "inertia to be synchronized, kg·m², reduced to this gear", min = 1e-7, max = 100) @Nullable
             Double inertia,
 
+            @Input(
+                    meaning = "or the parts that turn with this gear: part: kg·m²: speed by that of the gear",
+                    fewest = 0,
+                    most = 30)
+            List<Mass> masses,
+
+            @Input(meaning = "lining of the cones, for guide values", orElse = "not said")
+            Lining lining,
+
             @Input(kind = Kind.ROTATION, meaning = "speed difference", min = 0, max = 2100) @Nullable
             Double speedDifference,
 
@@ -90,7 +117,17 @@ public final class SynchroCapacity {
                     max = 1e3)
             double drag,
 
-            @Input(meaning = "up or down", orElse = "up") Shift shift) {}
+            @Input(meaning = "up or down", orElse = "up") Shift shift) {
+        /** Given, or that of the parts, each by its speed squared; null where there is neither. */
+        @Nullable
+        Double reduced() {
+            return masses.isEmpty()
+                    ? inertia
+                    : (Double) masses.stream()
+                            .mapToDouble(mass -> mass.inertia() * mass.ratio() * mass.ratio())
+                            .sum();
+        }
+    }
 
     /** Direction of the shift: drag helps upward and hinders downward. */
     public enum Shift {
@@ -167,14 +204,17 @@ public final class SynchroCapacity {
             faults.add(new Refusal(
                     "inputSpeed", "speed and ratios are not complete", "Give inputSpeed, ratioFrom and" + " ratioTo"));
         }
-        if (c.inertia() != null && c.speedDifference() == null && ratios == 0) {
+        if (c.inertia() != null && !c.masses().isEmpty()) {
+            faults.add(new Refusal("inertia", "given together with masses", "Give the whole, or its parts"));
+        }
+        if (c.reduced() != null && c.speedDifference() == null && ratios == 0) {
             faults.add(new Refusal(
                     "speedDifference",
                     "not given, so no slip can be found",
                     "Give it, or inputSpeed," + " ratioFrom and ratioTo"));
         }
         double left = t.cone() + (c.shift() == Shift.UP ? c.drag() : -c.drag());
-        if (c.inertia() != null && !(left > 0)) {
+        if (c.reduced() != null && !(left > 0)) {
             faults.add(new Refusal(
                     "drag",
                     "is as large as the cone torque, so this down-shift never finishes",
@@ -237,7 +277,15 @@ public final class SynchroCapacity {
         Double difference = difference(c, w);
         double widest = c.cones().stream().mapToDouble(Cone::diameter).max().orElseThrow();
         Double sliding = difference == null ? null : (Double) (difference * widest / 2);
-        Double inertia = c.inertia();
+        Double inertia = c.reduced();
+        if (!c.masses().isEmpty() && inertia != null) {
+            w.line(
+                    "inertia at this gear, kg·m²",
+                    "Σ inertia × (speed by that of the gear)²",
+                    inertia,
+                    Kind.NUMBER,
+                    SOURCE);
+        }
         Double time = null;
         Double work = null;
         Double specificWork = null;
@@ -263,6 +311,7 @@ public final class SynchroCapacity {
             power = slip > 0 ? (Double) (joule / slip / area * 1e-6) : null;
         }
         cautions(c, w, t, release);
+        Lined.cautions(w, c.lining(), sliding, pressure, specificWork, power);
         return w.worked(new Result(
                 t.cone(),
                 t.index(),
@@ -319,11 +368,12 @@ public final class SynchroCapacity {
 
     /** The worksheet. */
     static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "synchro-capacity",
-            "Synchronizer capacity",
-            "Cone torque against index torque, whether the ring locks, and slip time, work and power of a shift.",
-            List.of(SOURCE),
-            Case.class,
-            Result.class,
-            SynchroCapacity::work);
+                    "synchro-capacity",
+                    "Synchronizer capacity",
+                    "Cone torque against index torque, whether the ring locks, and slip time, work and power of a shift.",
+                    List.of(SOURCE),
+                    Case.class,
+                    Result.class,
+                    SynchroCapacity::work)
+            .drawn(SynchroPictures::capacity);
 }

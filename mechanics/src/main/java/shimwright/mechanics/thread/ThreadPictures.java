@@ -21,6 +21,26 @@ final class ThreadPictures {
 
     private ThreadPictures() {}
 
+    /** The preload that may come out, against what the bolt bears. */
+    static List<Diagram> tightening(TighteningCase c, TighteningResult r) {
+        List<Part> parts = new ArrayList<>();
+        parts.add(new Diagram.Bar("preload to expect", 1, r.preloadLow(), r.preloadHigh(), Look.MAIN));
+        Double proof = r.proofLoad();
+        Double yield = r.yieldPreload();
+        if (proof != null) {
+            parts.add(new Diagram.Rule("proof load", false, proof));
+        }
+        if (yield != null) {
+            parts.add(new Diagram.Rule("allowed preload", false, yield));
+        }
+        return List.of(new Graph(
+                "Preload from this torque",
+                Scale.of("", List.of("this bolt")),
+                Scale.of("preload", Kind.FORCE),
+                false,
+                parts));
+    }
+
     /** The holes with their place in the order, joined in that order; hole 1 on top where only the count is known. */
     static List<Diagram> boltOrder(BoltOrderCase c) {
         boolean known = !c.holes().isEmpty();

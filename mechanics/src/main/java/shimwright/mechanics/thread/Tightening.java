@@ -24,17 +24,18 @@ public final class Tightening {
     private static final double ALUMINIUM = 0.70;
 
     static final Worksheet<TighteningCase, TighteningResult> SHEET = new Worksheet<>(
-            "tightening",
-            "Tightening",
-            "Preload from torque, or torque from preload, with its scatter and what it asks of bolt, seat and spacer.",
-            List.of(
-                    "short form T = K F d: Shigley 9th ed., Eq. 8-27 and Table 8-15",
-                    "long form: VDI 2230-1; ISO 16047; exact screw: Shigley 9th ed., Eq. 8-26",
-                    "scatter: Machinery's Handbook; NASA practice; VDI 2230-1, (αA − 1)/(αA + 1)",
-                    DRY_RULE),
-            TighteningCase.class,
-            TighteningResult.class,
-            Tightening::work);
+                    "tightening",
+                    "Tightening",
+                    "Preload from torque, or torque from preload, with its scatter and what it asks of bolt, seat and spacer.",
+                    List.of(
+                            "short form T = K F d: Shigley 9th ed., Eq. 8-27 and Table 8-15",
+                            "long form: VDI 2230-1; ISO 16047; exact screw: Shigley 9th ed., Eq. 8-26",
+                            "scatter: Machinery's Handbook; NASA practice; VDI 2230-1, (αA − 1)/(αA + 1)",
+                            DRY_RULE),
+                    TighteningCase.class,
+                    TighteningResult.class,
+                    Tightening::work)
+            .drawn(ThreadPictures::tightening);
 
     private Tightening() {}
 

@@ -41,10 +41,16 @@ public final class Ratios {
             @Input(meaning = "final drive: driving: driven", fewest = 0, most = 1)
             List<Train.Mesh> finalDrive,
 
-            @Input(meaning = "name of the gear engaged, for the power flow", orElse = "")
+            @Input(meaning = "name of the gear engaged, for the power flow", orElse = "", example = "1st")
             String engaged,
 
-            @Input(kind = Kind.ROTATION, meaning = "speed of the input shaft", orElse = "1000 rpm", min = 0, max = 2100)
+            @Input(
+                    kind = Kind.ROTATION,
+                    meaning = "speed of the input shaft",
+                    orElse = "1000 rpm",
+                    min = 0,
+                    max = 2100,
+                    example = "3000 rpm")
             double inputSpeed,
 
             @Input(
@@ -52,7 +58,8 @@ public final class Ratios {
                     meaning = "torque at the input shaft, losses left out",
                     orElse = "1 N·m",
                     min = 0,
-                    max = 1e5)
+                    max = 1e5,
+                    example = "150 N·m")
             double inputTorque,
 
             @Input(kind = Kind.LENGTH, meaning = "centre distance of the shafts", min = 1e-3, max = 2) @Nullable
@@ -88,6 +95,20 @@ public final class Ratios {
             @Output(kind = Kind.ROTATION, meaning = "slip on its shaft, signed", decimals = 1)
             double slip) {}
 
+    /**
+     * One place on the way of the power. Speed and torque carry one sign, so that their product is the power everywhere.
+     */
+    public record Stage(
+            @Output(meaning = "part") String part,
+
+            @Output(meaning = "how the power came to it") String by,
+
+            @Output(kind = Kind.ROTATION, meaning = "speed, + the way the input turns", decimals = 1)
+            double speed,
+
+            @Output(kind = Kind.TORQUE, meaning = "torque passed on about its own axis, sign of the speed")
+            double torque) {}
+
     /** Rotation in rad/s, torque in N·m; speeds are positive the way the input turns. */
     public record Result(
             @Output(meaning = "gears") List<Row> gears,
@@ -107,6 +128,12 @@ public final class Ratios {
             @Output(kind = Kind.TORQUE, meaning = "countershaft torque in the engaged gear") @Nullable
             Double countershaftTorque,
 
+            @Output(kind = Kind.POWER, meaning = "power, the same all the way", decimals = 3) @Nullable
+            Double power,
+
+            @Output(meaning = "way of the power in the engaged gear")
+            List<Stage> path,
+
             @Output(meaning = "gears that run loose then") List<Idling> idling) {}
 
     /**
@@ -114,7 +141,7 @@ public final class Ratios {
      *
      * @param c the case; in a two-shaft box the input shaft is the driving shaft and no constantMesh is given
      * @return refused for a name given twice or unknown, a gear with one count missing, or a direct gear without a
-     *     countershaft. Losses are left out. Source: kinematics
+     *     countershaft. Losses are left out. Source: kinematics; the way of the power by the balance of torque at a mesh
      */
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> faults = faults(c);
@@ -244,19 +271,33 @@ public final class Ratios {
         double counter = c.inputSpeed() / input;
         Optional<Train.Gear> found = engaged(c);
         if (found.isEmpty()) {
-            return w.worked(new Result(rows, last, input, counter, null, null, null, List.of()));
+            return w.worked(new Result(rows, last, input, counter, null, null, null, null, List.of(), List.of()));
         }
         Train.Gear gear = found.get();
-        double ratio = (gear.idler() > 0 ? -1 : 1) * ratio(gear, input);
+        double ratio = signed(gear, input);
         w.line("countershaft speed", "input speed / input pair", counter, Kind.ROTATION, SOURCE);
         double output = w.line("output speed", "input speed / ratio", c.inputSpeed() / ratio, Kind.ROTATION, SOURCE);
         double torque = w.line("output torque", "input torque × ratio", c.inputTorque() * ratio, Kind.TORQUE, SOURCE);
+        double power = w.line("power", "input torque × input speed", c.inputTorque() * c.inputSpeed(), Kind.POWER);
+        List<Stage> path = PowerFlow.path(c, gear, w);
+        List<Idling> idling = idling(c, w, gear, input, output);
+        double counterTorque = gear.direct() ? 0 : c.inputTorque() * input;
+        return w.worked(new Result(rows, last, input, counter, output, torque, counterTorque, power, path, idling));
+    }
+
+    /** Turns of the input by turns of the output, below 0 through an idler. */
+    private static double signed(Train.Gear gear, double input) {
+        return (gear.idler() > 0 ? -1 : 1) * ratio(gear, input);
+    }
+
+    private static List<Idling> idling(Case c, Working w, Train.Gear engaged, double input, double output) {
+        double counter = c.inputSpeed() / input;
         List<Idling> idling = new ArrayList<>();
         for (Train.Gear other : c.gears()) {
-            if (other.direct() || other.equals(gear) || other.loose() == Train.Loose.NONE) {
+            if (other.direct() || other.equals(engaged) || other.loose() == Train.Loose.NONE) {
                 continue;
             }
-            double own = (other.idler() > 0 ? -1 : 1) * ratio(other, input);
+            double own = signed(other, input);
             boolean onOutput = other.loose() == Train.Loose.DRIVEN;
             double speed = onOutput ? c.inputSpeed() / own : output * own / input;
             double slip = speed - (onOutput ? output : counter);
@@ -270,8 +311,7 @@ public final class Ratios {
                     SOURCE);
             idling.add(new Idling(other.name(), speed, slip));
         }
-        double counterTorque = gear.direct() ? 0 : c.inputTorque() * input;
-        return w.worked(new Result(rows, last, input, counter, output, torque, counterTorque, idling));
+        return idling;
     }
 
     /** The worksheet. */

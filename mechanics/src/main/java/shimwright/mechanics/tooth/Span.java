@@ -17,12 +17,21 @@ import shimwright.mechanics.worksheet.Worksheet;
 public final class Span {
     private static final String SOURCE = "ISO 21771-1:2022, span measurement";
 
+    private static final int FEWEST = 5;
+
     private Span() {}
 
     /** Lengths in metres, angles in radians; exactly one of thickness, shift and reading. */
     public record Case(
-            @Input(meaning = "number of teeth", min = 5, max = 1000, example = "24")
+            @Input(
+                    meaning = "number of teeth; below 0 means an internal gear, which is refused",
+                    min = -1000,
+                    max = 1000,
+                    example = "24")
             int teeth,
+
+            @Input(meaning = "external or internal teeth; internal ones are refused", orElse = "external")
+            Side side,
 
             @Input(kind = Kind.LENGTH, meaning = "normal module", min = 5e-5, max = 0.1, example = "2 mm") @Nullable
             Double module,
@@ -102,10 +111,14 @@ public final class Span {
      * Size over teeth from thickness or shift, or thickness from the size read; external teeth only.
      *
      * @param c the case; with a reading the number of teeth between the anvils is needed
-     * @return refused where the anvils would miss the flanks or the teeth are too narrow. Source: ISO 21771-1:2022
+     * @return refused for an internal gear, where the anvils would miss the flanks or the teeth are too narrow. Source: ISO 21771-1:2022
      */
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> faults = new ArrayList<>();
+        countFault(c.teeth(), c.side()).ifPresent(faults::add);
+        if (!faults.isEmpty()) {
+            return Outcome.refused(faults);
+        }
         Choice.one(faults, List.of("span", "thickness", "shift"), c.span(), c.thickness(), c.shift());
         if (c.span() != null && c.across() == 0) {
             faults.add(new Refusal("across", "not given", "A reading needs the number of teeth between the anvils"));
@@ -137,6 +150,18 @@ public final class Span {
                     int across = c.across() > 0 ? c.across() : chosen(t, arc);
                     return finish(c, t, w, across, arc);
                 });
+    }
+
+    private static Optional<Refusal> countFault(int teeth, Side side) {
+        if (side == Side.INTERNAL || teeth < 0) {
+            return Optional.of(new Refusal(
+                    side == Side.INTERNAL ? "side" : "teeth",
+                    "an internal gear has hollow flanks, which two flat anvils cannot touch at one span",
+                    "Measure it between pins, with between-pins"));
+        }
+        return teeth < FEWEST
+                ? Optional.of(new Refusal("teeth", teeth + " teeth", "Give " + FEWEST + " or more"))
+                : Optional.empty();
     }
 
     private static Outcome<Worked<Result>> fromReading(Case c, Toothing t, double reading) {

@@ -58,6 +58,13 @@ public record Answer(
         return new Answer(sheet, given, result, working, all, budgets, system, Optional.of(draws));
     }
 
+    /** The same where draws gave nothing; the reason takes the place of the advice to draw. */
+    Answer without(String reason) {
+        List<String> all = new ArrayList<>(cautions);
+        all.replaceAll(caution -> caution.replace(Bend.ADVICE, reason));
+        return new Answer(sheet, given, result, working, all, budgets, system, simulation);
+    }
+
     /**
      * Maps, lists, texts, numbers, booleans and nulls only: {@code {"worksheet", "result": {name: {"value" (SI),
      * "unit", "text", "u"}}, "working": […], "cautions": […]}}. A result that carries doubt from its inputs has a
@@ -87,6 +94,13 @@ public record Answer(
     /** The results in order, as a person reads them. */
     public List<Shown> shown() {
         return new Render(system, budgets).shown(sheet.outputs(), result, "");
+    }
+
+    /** The draws in sentences, the first how they were drawn, then one for each result; empty without draws. */
+    public List<String> drawn() {
+        return simulation
+                .map(draws -> new RenderDraws(sheet, draws, system).lines())
+                .orElse(List.of());
     }
 
     /** What there is to look at; empty for a sheet without pictures. */

@@ -1,9 +1,10 @@
 package shimwright.mechanics.worksheet;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Sampled;
 import shimwright.mechanics.outcome.Outcome;
@@ -37,12 +38,12 @@ final class Bend {
         });
     }
 
-    /** A sentence for each result that bends. */
-    <C extends Record, R extends Record> List<String> cautions(
+    /** Results that bend. */
+    <C extends Record, R extends Record> Set<String> bent(
             Mover<C, R> mover, List<Influence> influences, Map<String, Budget> budgets) {
-        List<String> cautions = new ArrayList<>();
+        Set<String> bent = new LinkedHashSet<>();
         if (influences.isEmpty()) {
-            return cautions;
+            return bent;
         }
         Map<String, Double> together = together(mover, influences);
         budgets.forEach((output, budget) -> {
@@ -52,11 +53,15 @@ final class Bend {
             double u = Math.sqrt(budget.u() * budget.u() + extra);
             double delta = Sampled.tolerance(u, 1) + 1e-9 * Math.abs(middle.getOrDefault(output, 0.0));
             if (Double.isFinite(u) && Math.abs(own) + 2 * (u - budget.u()) > delta) {
-                cautions.add("The doubt of " + output
-                        + " does not follow a straight line: the simple rule may mislead. " + ADVICE);
+                bent.add(output);
             }
         });
-        return cautions;
+        return bent;
+    }
+
+    /** What to say of a result that bends. */
+    static String caution(String output) {
+        return "The doubt of " + output + " does not follow a straight line: the simple rule may mislead. " + ADVICE;
     }
 
     /** All influences moved by +u. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Contribution;
 import shimwright.mechanics.outcome.Outcome;
@@ -16,13 +17,15 @@ import shimwright.mechanics.outcome.Refusal;
  * that moves several inputs moves them together, so that it cancels or adds as it should (5.2.2 with r = 1).
  *
  * @param budgets one per scalar output whose inputs carry doubt, by path
+ * @param bent outputs whose doubt does not follow a straight line, by path
  * @param cautions sentences on outputs that jump within the doubt of an input, or bend too much for the first order
  */
-public record Propagation(Map<String, Budget> budgets, List<String> cautions) {
+public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<String> cautions) {
     private static final double DUST = 1e-12;
 
     public Propagation {
         budgets = Map.copyOf(budgets);
+        bent = Set.copyOf(bent);
         cautions = List.copyOf(cautions);
     }
 
@@ -78,8 +81,10 @@ public record Propagation(Map<String, Budget> budgets, List<String> cautions) {
         }
         Map<String, Budget> budgets = new LinkedHashMap<>();
         parts.forEach((output, list) -> budgets.put(output, Budget.of(list)));
-        cautions.addAll(bend.cautions(mover, influences, budgets));
-        return Outcome.ok(new Propagation(budgets, cautions.stream().distinct().toList()));
+        Set<String> bent = bend.bent(mover, influences, budgets);
+        bent.forEach(output -> cautions.add(Bend.caution(output)));
+        return Outcome.ok(
+                new Propagation(budgets, bent, cautions.stream().distinct().toList()));
     }
 
     private static <R extends Record> Map<String, Double> numbers(

@@ -81,11 +81,18 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
     }
 
     void text(StringBuilder out) {
-        out.append("\nMonte Carlo, ")
-                .append(draws.draws())
-                .append(" draws, seed ")
-                .append(draws.sampling().seed())
-                .append('\n');
+        out.append('\n');
+        List<String> lines = lines();
+        for (int i = 0; i < lines.size(); i++) {
+            out.append(i == 0 ? "" : "  ").append(lines.get(i)).append('\n');
+        }
+    }
+
+    /** How it was drawn, then a line for each result in doubt and each choice. */
+    List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        lines.add("Monte Carlo, " + draws.draws() + " draws, seed "
+                + draws.sampling().seed());
         for (String output : inOrder()) {
             Sampled one = sampled(output);
             if (one.u() == 0) {
@@ -93,25 +100,20 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
             }
             Field field = Fields.at(sheet.outputs(), output);
             UnitSystem.Display display = field.display(system);
-            out.append("  ")
-                    .append(field.meaning())
-                    .append(": ")
-                    .append(Quantities.print(one.mean(), one.u(), display.unit(), display.decimals()))
-                    .append(", ")
-                    .append(percent(draws.sampling().coverage()))
-                    .append(" between ")
-                    .append(Quantities.print(one.shortest().low(), display.unit(), decimals(one, display)))
-                    .append(" and ")
-                    .append(Quantities.print(one.shortest().high(), display.unit(), decimals(one, display)))
-                    .append(agreement(draws.checks().get(output)))
-                    .append('\n');
+            lines.add(field.meaning() + ": "
+                    + Quantities.print(one.mean(), one.u(), display.unit(), display.decimals())
+                    + ", " + percent(draws.sampling().coverage()) + " between "
+                    + Quantities.print(one.shortest().low(), display.unit(), decimals(one, display))
+                    + " and "
+                    + Quantities.print(one.shortest().high(), display.unit(), decimals(one, display))
+                    + agreement(draws.checks().get(output)));
         }
         draws.choices().forEach((name, shares) -> {
-            out.append("  ").append(Fields.at(sheet.outputs(), name).meaning()).append(": ");
             List<String> words = new ArrayList<>();
             shares.forEach((word, share) -> words.add(word + " in " + percent(share)));
-            out.append(String.join(", ", words)).append('\n');
+            lines.add(Fields.at(sheet.outputs(), name).meaning() + ": " + String.join(", ", words));
         });
+        return lines;
     }
 
     private static String agreement(@Nullable FirstOrderCheck check) {
@@ -125,6 +127,7 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
     }
 
     private static String percent(double share) {
-        return Math.round(1000 * share) / 10.0 + " %";
+        long tenths = Math.round(1000 * share);
+        return (tenths % 10 == 0 ? String.valueOf(tenths / 10) : String.valueOf(tenths / 10.0)) + " %";
     }
 }

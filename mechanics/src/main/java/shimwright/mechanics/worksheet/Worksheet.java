@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import shimwright.mechanics.diagram.Diagram;
@@ -23,6 +24,7 @@ import shimwright.mechanics.working.Worked;
  * @param resultType the output record, every component with {@link Output}
  * @param compute the pure function; total over the annotated ranges
  * @param pictures what there is to look at, from the case and its result; never throws for what compute has answered
+ * @param slow true where one answer takes over a millisecond: it is drawn only when asked
  */
 public record Worksheet<C extends Record, R extends Record>(
         String name,
@@ -32,7 +34,11 @@ public record Worksheet<C extends Record, R extends Record>(
         Class<C> caseType,
         Class<R> resultType,
         Function<C, Outcome<Worked<R>>> compute,
-        BiFunction<C, R, List<Diagram>> pictures) {
+        BiFunction<C, R, List<Diagram>> pictures,
+        boolean slow) {
+    /** How it is drawn where nobody asked how: enough for two digits of an interval in about a second. */
+    private static final Sampling AUTOMATIC = Sampling.of(20_000, 1);
+
     /** A worksheet that draws nothing; the components as of the record. */
     public Worksheet(
             String name,
@@ -42,7 +48,7 @@ public record Worksheet<C extends Record, R extends Record>(
             Class<C> caseType,
             Class<R> resultType,
             Function<C, Outcome<Worked<R>>> compute) {
-        this(name, title, doc, sources, caseType, resultType, compute, (c, r) -> List.of());
+        this(name, title, doc, sources, caseType, resultType, compute, (c, r) -> List.of(), false);
     }
 
     public Worksheet {
@@ -56,7 +62,12 @@ public record Worksheet<C extends Record, R extends Record>(
 
     /** The same worksheet with pictures. */
     public Worksheet<C, R> drawn(BiFunction<C, R, List<Diagram>> draw) {
-        return new Worksheet<>(name, title, doc, sources, caseType, resultType, compute, draw);
+        return new Worksheet<>(name, title, doc, sources, caseType, resultType, compute, draw, slow);
+    }
+
+    /** The same worksheet, drawn only when asked. */
+    public Worksheet<C, R> drawnWhenAsked() {
+        return new Worksheet<>(name, title, doc, sources, caseType, resultType, compute, pictures, true);
     }
 
     /** What there is to look at, of a case and its result. */
@@ -113,6 +124,36 @@ public record Worksheet<C extends Record, R extends Record>(
         return compute.apply(bound.value())
                 .flatMap(worked -> Propagation.of(this, bound, worked.result())
                         .flatMap(propagated -> finished(bound.value(), worked, propagated, system)));
+    }
+
+    /**
+     * As a door answers: with draws as asked for; where none are asked for, the first order, and draws beside it where
+     * it is shown not to hold (JCGM 100:2008 5.1.2 note, JCGM 101:2008 clause 8).
+     *
+     * @param given see {@link #read}
+     * @param system units of bare numbers
+     * @param asked draws asked for; empty leaves it to the sheet
+     */
+    public Outcome<Answer> answer(Map<String, ?> given, UnitSystem system, Optional<Sampling> asked) {
+        if (asked.isPresent()) {
+            return answer(given, system, asked.get());
+        }
+        return read(given, system)
+                .flatMap(bound -> compute.apply(bound.value())
+                        .flatMap(worked -> Propagation.of(this, bound, worked.result())
+                                .flatMap(propagated -> finished(bound.value(), worked, propagated, system)
+                                        .map(first -> surely(first, bound, worked.result(), propagated)))));
+    }
+
+    private Answer surely(Answer first, Bound<C> bound, R result, Propagation propagated) {
+        if (propagated.bent().isEmpty() || slow) {
+            return first;
+        }
+        Outcome<Simulation> drawn = Simulation.of(this, bound, result, propagated, AUTOMATIC);
+        return drawn.isOk()
+                ? first.with(drawn.orElseThrow())
+                : first.without("Draws were tried, but "
+                        + drawn.refusals().get(0).fact().replaceFirst("[.]$", "") + ".");
     }
 
     /** The same with draws beside the first order; refused where nothing is in doubt, see {@link Simulation}. */

@@ -136,6 +136,76 @@ class StatisticsLawsTest {
         assertThat(one.shape()).isBetween(requireNonNull(one.shapeLow()), requireNonNull(one.shapeHigh()));
     }
 
+    /** Readings all so many times as large: the gauge is so many times as wide, shares stay. */
+    @Property(tries = 20)
+    void aStudyScales(@ForAll @DoubleRange(min = 1e-2, max = 1e2) double times) {
+        StringBuilder scaled = new StringBuilder();
+        for (String round : AiagData.ROUNDS.split("; ", -1)) {
+            String[] parts = round.split(":", -1);
+            scaled.append(scaled.isEmpty() ? "" : "; ").append(parts[0]).append(':');
+            for (String value : parts[1].replace(" mm", "").strip().split("\\s+", -1)) {
+                scaled.append(' ').append(Double.parseDouble(value) * times);
+            }
+        }
+        for (String form : List.of("anova", "average and range")) {
+            GaugeStudyResult one = study(AiagData.ROUNDS, form);
+            GaugeStudyResult two = study(scaled.toString(), form);
+            assertThat(two.gauge() / one.gauge()).isCloseTo(times, within(1e-9 * times));
+            assertThat(requireNonNull(two.parts()) / requireNonNull(one.parts()))
+                    .isCloseTo(times, within(1e-9 * times));
+            assertThat(two.pooled()).isEqualTo(one.pooled());
+        }
+    }
+
+    /** Every length of a drawer so many times as large: the same pieces of sizes so many times as thick. */
+    @Property(tries = 40)
+    void aDrawerScales(
+            @ForAll @DoubleRange(min = 0.1, max = 10) double times,
+            @ForAll @DoubleRange(min = 2.03, max = 2.07) double mean,
+            @ForAll @IntRange(min = 1, max = 12) int jobs) {
+        DrawerStock.Result one = stock(mean, 1, jobs);
+        DrawerStock.Result two = stock(mean, times, jobs);
+        assertThat(two.sizes()).hasSameSizeAs(one.sizes());
+        for (int i = 0; i < one.sizes().size(); i++) {
+            assertThat(two.sizes().get(i).pieces()).isEqualTo(one.sizes().get(i).pieces());
+            assertThat(two.sizes().get(i).thickness() / one.sizes().get(i).thickness())
+                    .isCloseTo(times, within(1e-12 * times));
+        }
+        assertThat(two.served()).isCloseTo(one.served(), within(1e-9));
+    }
+
+    private static DrawerStock.Result stock(double mean, double times, int jobs) {
+        return DrawerStock.work(new DrawerStock.Case(
+                        mean * 1e-3 * times, 0.06e-3 * times, 2e-3 * times, 0.05e-3 * times, jobs, 1, 0.9))
+                .orElseThrow()
+                .result();
+    }
+
+    /** More draws, closer to the exact share; the answer says how many and from which seed, and repeats. */
+    @Test
+    void theDrawsOfALoopAreAsked() {
+        String links = "a: 10 mm: 0.1 mm: 1: rectangular; b: 5 mm: 0.07 mm: -1: rectangular";
+        Map<String, String> few = Map.of("links", links, "most", "5.12 mm", "draws", "10000", "seed", "7");
+        Map<String, String> many = Map.of("links", links, "most", "5.12 mm", "draws", "1000000", "seed", "7");
+        ToleranceLoopResult first = loop(few);
+        assertThat(loop(few)).isEqualTo(first);
+        assertThat(first.draws()).isEqualTo(10_000);
+        assertThat(first.seed()).isEqualTo(7);
+        ToleranceLoopResult second = loop(many);
+        double exact = requireNonNull(second.outsideExact());
+        // four standard deviations of a share among a million
+        assertThat(requireNonNull(second.outsideDrawn()))
+                .isCloseTo(exact, within(4 * Math.sqrt(exact * (1 - exact) / 1e6)));
+        assertThat(loop(Map.of("links", links)).draws()).isEqualTo(50_000);
+    }
+
+    private static ToleranceLoopResult loop(Map<String, String> given) {
+        return (ToleranceLoopResult) ToleranceLoop.SHEET
+                .answer(given, UnitSystem.METRIC)
+                .orElseThrow()
+                .result();
+    }
+
     /** Many lives drawn by the reference library give back what they were drawn with; bounds hold it. */
     @Test
     void aLargeSampleGivesBackItsWeibull() {

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -144,6 +145,39 @@ class SimulationTest {
         assertThat(answer.text()).contains("Monte Carlo, 50000 draws, seed 3", "does not hold");
         assertThat(answer.json()).containsKey("monteCarlo");
         assertThat(ask("25 ± 0.01", "12 ± 0.01").cautions()).noneMatch(caution -> caution.contains("Monte Carlo"));
+    }
+
+    /** Nobody asked for draws: they are taken where the first order does not hold, and nowhere else. */
+    @Test
+    void whereTheFirstOrderFailsDrawsAreTakenUnasked() {
+        Map<String, String> bent = Map.of("one", "0 ± 1 mm", "two", "0 ± 1 mm");
+        Answer answer = SHEET.answer(bent, UnitSystem.METRIC, Optional.empty()).orElseThrow();
+        Simulation draws = answer.simulation().orElseThrow();
+        assertThat(draws.sampling().seed()).isEqualTo(1);
+        assertThat(drawn(draws, "product").u()).isCloseTo(1e-6, within(4e-8));
+        assertThat(answer.drawn()).first().asString().isEqualTo("Monte Carlo, 20000 draws, seed 1");
+        assertThat(answer.cautions()).noneMatch(caution -> caution.contains("Ask for"));
+        Map<String, String> straight = Map.of("one", "25 ± 0.01 mm", "two", "12 ± 0.01 mm");
+        assertThat(SHEET.answer(straight, UnitSystem.METRIC, Optional.empty())
+                        .orElseThrow()
+                        .simulation())
+                .isEmpty();
+        Answer slow = SHEET.drawnWhenAsked()
+                .answer(bent, UnitSystem.METRIC, Optional.empty())
+                .orElseThrow();
+        assertThat(slow.simulation()).isEmpty();
+        assertThat(slow.cautions()).anyMatch(caution -> caution.contains("Ask for Monte Carlo"));
+        Map<String, String> over = Map.of("one", "0 ± 600 mm", "two", "0 ± 600 mm");
+        Answer tried = SHEET.answer(over, UnitSystem.METRIC, Optional.empty()).orElseThrow();
+        assertThat(tried.simulation()).isEmpty();
+        assertThat(tried.cautions())
+                .anyMatch(caution -> caution.contains("Draws were tried") && caution.contains("have no answer"));
+        assertThat(SHEET.answer(bent, UnitSystem.METRIC, Optional.of(Sampling.of(10_000, 5)))
+                        .orElseThrow()
+                        .drawn())
+                .first()
+                .asString()
+                .contains("10000 draws, seed 5");
     }
 
     @Test

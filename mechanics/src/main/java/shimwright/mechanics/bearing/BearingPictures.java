@@ -1,0 +1,37 @@
+package shimwright.mechanics.bearing;
+
+import java.util.ArrayList;
+import java.util.List;
+import shimwright.mechanics.diagram.Diagram;
+import shimwright.mechanics.quantity.Kind;
+
+/** What the sheets of this topic have to look at. */
+final class BearingPictures {
+    private BearingPictures() {}
+
+    /** For each bearing that is loaded at all, its radial load in each gear; the worst gear stands out. */
+    static List<Diagram> meshForces(MeshForces.Case c, MeshForces.Result r) {
+        List<String> gears = r.gears().stream().map(MeshForces.Row::name).toList();
+        List<Diagram> graphs = new ArrayList<>();
+        for (MeshForces.Worst worst : r.worst()) {
+            if (!(worst.radial() > 0)) {
+                continue;
+            }
+            List<Diagram.Part> bars = new ArrayList<>();
+            for (MeshForces.Load load : r.loads()) {
+                if (load.bearing().equals(worst.bearing())) {
+                    Diagram.Look look = load.gear().equals(worst.gear()) ? Diagram.Look.MAIN : Diagram.Look.SECOND;
+                    bars.add(new Diagram.Bar(load.gear(), gears.indexOf(load.gear()) + 1, 0, load.radial(), look));
+                }
+            }
+            graphs.add(new Diagram.Graph(
+                    "Radial load by gear: " + (worst.bearing().length() == 1 ? "countershaft bearing " : "")
+                            + worst.bearing(),
+                    Diagram.Scale.of("gear", gears),
+                    Diagram.Scale.of("radial load", Kind.FORCE),
+                    false,
+                    bars));
+        }
+        return graphs;
+    }
+}
