@@ -128,7 +128,8 @@ final class MainShafts {
      * @param out the gear mesh as it acts on the countershaft
      * @param loads to which those of these bearings are added
      */
-    MeshForces.Main solve(Working w, MeshForces.Gear gear, Shaft.Mesh in, Shaft.Mesh out, List<MeshForces.Load> loads) {
+    MeshForcesResult.Main solve(
+            Working w, MeshForces.Gear gear, Shaft.Mesh in, Shaft.Mesh out, List<MeshForcesResult.Load> loads) {
         double inputRadius = in.radius() * c.inputTeeth() / c.drivenTeeth();
         Shaft.Mesh input = new Shaft.Mesh(
                 gear.name() + ", input gear",
@@ -148,7 +149,7 @@ final class MainShafts {
                 turn * out.tangential() * outputRadius,
                 out.separation(),
                 -turn * out.thrust());
-        List<MeshForces.Load> held = new ArrayList<>();
+        List<MeshForcesResult.Load> held = new ArrayList<>();
         boolean outputFirst = c.outputBearings().size() < 2;
         if (outputFirst) {
             Shaft.Push spigot = hold(gear, "output", List.of(output), List.of(), c.outputBearings(), held);
@@ -161,13 +162,13 @@ final class MainShafts {
             hold(gear, "output", List.of(output), List.of(), c.outputBearings(), held);
         }
         if (gear.idler() > 0) {
-            held.add(MeshForces.Load.of(
+            held.add(MeshForcesResult.Load.of(
                     gear,
                     "idler pin",
                     out.position(),
                     Shaft.Reaction.of(out.along() + output.along(), out.across() + output.across())));
         }
-        for (MeshForces.Load load : held) {
+        for (MeshForcesResult.Load load : held) {
             w.line(
                     gear.name() + ": " + load.bearing(),
                     load.bearing().startsWith("idler") ? "its two meshes" : "balance of forces and moments",
@@ -183,7 +184,7 @@ final class MainShafts {
         w.line(gear.name() + ": thrust of the input shaft", "+ to the rear", input.axial(), Kind.FORCE, Shaft.SOURCE);
         w.line(gear.name() + ": thrust of the output shaft", "+ to the rear", output.axial(), Kind.FORCE, Shaft.SOURCE);
         loads.addAll(held);
-        return new MeshForces.Main(gear.name(), torque, input.axial(), output.axial());
+        return new MeshForcesResult.Main(gear.name(), torque, input.axial(), output.axial());
     }
 
     /** Adds the supports of one shaft; gives the force of this shaft on the other at the spigot. */
@@ -193,13 +194,13 @@ final class MainShafts {
             List<Shaft.Mesh> meshes,
             List<Shaft.Push> pushes,
             List<Double> own,
-            List<MeshForces.Load> held) {
+            List<MeshForcesResult.Load> held) {
         Double spigot = c.spigot();
         double first = own.get(0);
         double second = own.size() == 2 ? own.get(1) : spigot == null ? Double.NaN : spigot;
         Shaft.Reactions found = Shaft.balance(meshes, pushes, first, second);
-        held.add(MeshForces.Load.of(gear, shaft + " bearing" + (own.size() == 2 ? " 1" : ""), first, found.a()));
-        held.add(MeshForces.Load.of(
+        held.add(MeshForcesResult.Load.of(gear, shaft + " bearing" + (own.size() == 2 ? " 1" : ""), first, found.a()));
+        held.add(MeshForcesResult.Load.of(
                 gear,
                 own.size() == 2 ? shaft + " bearing 2" : "spigot, on the " + shaft + " shaft",
                 second,

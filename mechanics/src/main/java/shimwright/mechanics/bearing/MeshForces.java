@@ -5,13 +5,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.bearing.MeshForcesResult.InputMesh;
+import shimwright.mechanics.bearing.MeshForcesResult.Load;
+import shimwright.mechanics.bearing.MeshForcesResult.Main;
+import shimwright.mechanics.bearing.MeshForcesResult.Row;
+import shimwright.mechanics.bearing.MeshForcesResult.Worst;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
 import shimwright.mechanics.worksheet.Input;
-import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code mesh-forces}: the shafts of a countershaft gearbox and their bearings in each gear. */
@@ -174,106 +178,6 @@ public final class MeshForces {
         }
     }
 
-    /** Amounts in newtons; the axial force as it acts on the countershaft. */
-    public record InputMesh(
-            @Output(kind = Kind.FORCE, meaning = "tangential", decimals = 1)
-            double tangential,
-
-            @Output(kind = Kind.FORCE, meaning = "radial", decimals = 1)
-            double radial,
-
-            @Output(kind = Kind.FORCE, meaning = "axial on the countershaft, + to the rear", decimals = 1)
-            double axial) {}
-
-    /** Input and output shaft in one gear; torque in N·m, forces in newtons. */
-    public record Main(
-            @Output(meaning = "gear") String name,
-
-            @Output(kind = Kind.TORQUE, meaning = "output torque, + clockwise seen from the input end")
-            double torque,
-
-            @Output(kind = Kind.FORCE, meaning = "thrust left on the input shaft, + to the rear", decimals = 1)
-            double inputThrust,
-
-            @Output(kind = Kind.FORCE, meaning = "thrust left on the output shaft, + to the rear", decimals = 1)
-            double outputThrust) {}
-
-    /** One gear's forces on the countershaft in newtons. */
-    public record Row(
-            @Output(meaning = "gear") String name,
-
-            @Output(kind = Kind.FORCE, meaning = "tangential", decimals = 1)
-            double tangential,
-
-            @Output(kind = Kind.FORCE, meaning = "radial", decimals = 1)
-            double radial,
-
-            @Output(kind = Kind.FORCE, meaning = "axial, + to the rear", decimals = 1)
-            double axial,
-
-            @Output(kind = Kind.FORCE, meaning = "thrust left on the countershaft, + to the rear", decimals = 1)
-            double thrust,
-
-            @Output(
-                    kind = Kind.ANGLE,
-                    meaning = "helix of this gear that would leave no thrust, same hand",
-                    decimals = 3)
-            double balancedHelix) {}
-
-    /**
-     * Force of a bearing on its shaft in one gear; of a spigot on the shaft that has one bearing of its own, of the idler
-     * pin on the idler.
-     */
-    public record Load(
-            @Output(meaning = "gear") String gear,
-            @Output(meaning = "bearing") String bearing,
-
-            @Output(kind = Kind.LENGTH, meaning = "position")
-            double position,
-
-            @Output(kind = Kind.FORCE, meaning = "radial load", decimals = 1)
-            double radial,
-
-            @Output(kind = Kind.FORCE, meaning = "part in the direction of angle 0", decimals = 1)
-            double along,
-
-            @Output(kind = Kind.FORCE, meaning = "part a quarter turn clockwise from it", decimals = 1)
-            double across) {
-        static Load of(Gear gear, String bearing, double position, Shaft.Reaction force) {
-            return new Load(gear.name(), bearing, position, force.radial(), force.along(), force.across());
-        }
-    }
-
-    /** Where a bearing is loaded most. */
-    public record Worst(
-            @Output(meaning = "bearing") String bearing,
-            @Output(meaning = "gear that loads it most") String gear,
-
-            @Output(kind = Kind.FORCE, meaning = "radial load then", decimals = 1)
-            double radial) {}
-
-    /** Rows in the order of the gears. */
-    public record Result(
-            @Output(meaning = "input mesh, in every gear but a direct one")
-            InputMesh input,
-
-            @Output(meaning = "gears, on the countershaft") List<Row> gears,
-
-            @Output(meaning = "input and output shaft") List<Main> main,
-
-            @Output(meaning = "bearings of the countershaft, A and B, and of the main shafts")
-            List<Load> loads,
-
-            @Output(meaning = "each bearing where it is loaded most")
-            List<Worst> worst) {
-        public Result {
-            gears = List.copyOf(gears);
-            main = List.copyOf(main);
-            loads = List.copyOf(loads);
-            worst = List.copyOf(worst);
-        }
-    }
-
     /**
      * Forces on the shafts in each gear; the engine turns clockwise seen from the input end. Positions count from one
      * end to the rear, alike for all shafts. Angle 0 points from the countershaft to the input shaft, angles count
@@ -285,7 +189,7 @@ public final class MeshForces {
      * @return refused where the bearings of a shaft stand at one place or leave its loads open, no tooth size is given, a
      *     gear has 1 to 3 teeth, or an idler does not reach both gears. Source: statics
      */
-    public static Outcome<Worked<Result>> work(Case c) {
+    public static Outcome<Worked<MeshForcesResult>> work(Case c) {
         List<Refusal> faults = new ArrayList<>();
         ShaftForces.apart(c.bearingA(), c.bearingB(), faults);
         if ((c.module() == null) == (c.diametralPitch() == null)) {
@@ -326,7 +230,7 @@ public final class MeshForces {
         if (!main.given()) {
             w.caution("Only the countershaft: give inputBearings, spigot and outputBearings for the other two shafts.");
         }
-        return Outcome.ok(w.worked(new Result(
+        return Outcome.ok(w.worked(new MeshForcesResult(
                 new InputMesh(Math.abs(always.tangential()), always.radial(), always.axial()),
                 rows,
                 mains,
@@ -401,18 +305,18 @@ public final class MeshForces {
                 out.radial(),
                 out.axial(),
                 found.axial(),
-                Math.atan(Math.tan(c.helix()) * out.radius() / in.radius()));
+                gear.direct() ? null : (Double) Math.atan(Math.tan(c.helix()) * out.radius() / in.radius()));
     }
 
     /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+    static final Worksheet<Case, MeshForcesResult> SHEET = new Worksheet<>(
                     "mesh-forces",
                     "Mesh forces of a countershaft gearbox",
                     "Tooth forces, thrusts and bearing loads of countershaft, input and output shaft in each gear, pulling"
                             + " or coasting.",
                     List.of(Shaft.SOURCE, "tooth forces: common practice, no source"),
                     Case.class,
-                    Result.class,
+                    MeshForcesResult.class,
                     MeshForces::work)
             .drawn(BearingPictures::meshForces);
 }

@@ -277,15 +277,7 @@ public final class SynchroCapacity {
         Double difference = difference(c, w);
         double widest = c.cones().stream().mapToDouble(Cone::diameter).max().orElseThrow();
         Double sliding = difference == null ? null : (Double) (difference * widest / 2);
-        Double inertia = c.reduced();
-        if (!c.masses().isEmpty() && inertia != null) {
-            w.line(
-                    "inertia at this gear, kg·m²",
-                    "Σ inertia × (speed by that of the gear)²",
-                    inertia,
-                    Kind.NUMBER,
-                    SOURCE);
-        }
+        Double inertia = inertia(c, w);
         Double time = null;
         Double work = null;
         Double specificWork = null;
@@ -329,6 +321,18 @@ public final class SynchroCapacity {
                 work,
                 specificWork,
                 power));
+    }
+
+    private static @Nullable Double inertia(Case c, Working w) {
+        Double reduced = c.reduced();
+        return reduced == null || c.masses().isEmpty()
+                ? reduced
+                : (Double) w.line(
+                        "inertia at this gear, kg·m²",
+                        "Σ inertia × (speed by that of the gear)²",
+                        reduced,
+                        Kind.NUMBER,
+                        SOURCE);
     }
 
     private static @Nullable Double difference(Case c, Working w) {

@@ -194,13 +194,7 @@ class GearboxForcesTest {
                 Bench.number(answer, "gears[0].axial"));
         Vector gearAt = at(box.place(), 0, box.radius(driving), 0);
 
-        Sum counter = new Sum();
-        counter.add(inputAt, inputPush);
-        counter.add(gearAt, gearPush);
-        counter.add(Vector.ZERO, load(answer, "loads[0]"));
-        counter.add(new Vector(0.18, 0, 0), load(answer, "loads[1]"));
-        counter.add(Vector.ZERO, new Vector(-Bench.number(answer, "gears[0].thrust"), 0, 0));
-        counter.isBalanced();
+        counterIsBalanced(answer, inputAt, inputPush, gearAt, gearPush);
 
         Vector spigotOn = load(answer, "loads[3]");
         Vector axis = new Vector(0, height, 0);
@@ -229,6 +223,17 @@ class GearboxForcesTest {
         output.isBalanced();
         assertThat(Bench.number(answer, "main[0].torque"))
                 .isCloseTo(way * torque * driven / in * box.out() / driving, within(1e-9 * torque));
+    }
+
+    private static void counterIsBalanced(
+            Answer answer, Vector inputAt, Vector inputPush, Vector gearAt, Vector gearPush) {
+        Sum counter = new Sum();
+        counter.add(inputAt, inputPush);
+        counter.add(gearAt, gearPush);
+        counter.add(Vector.ZERO, load(answer, "loads[0]"));
+        counter.add(new Vector(0.18, 0, 0), load(answer, "loads[1]"));
+        counter.add(Vector.ZERO, new Vector(-Bench.number(answer, "gears[0].thrust"), 0, 0));
+        counter.isBalanced();
     }
 
     /** Through an idler the output turns backward, and the case holds what engine and road twist it by. */
