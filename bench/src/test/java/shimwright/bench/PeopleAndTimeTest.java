@@ -59,7 +59,8 @@ class PeopleAndTimeTest {
         Document page = bench.page("/job/job-v-0100/people");
         assertThat(page.select("p.order").text())
                 .matches("Alone \\d+ h.*, with a second person \\d+ h.*: \\d h .* sooner, \\d+ %\\.");
-        assertThat(page.text()).containsPattern("With two it (cannot be done sooner|could be done \\d+ min sooner at most)");
+        assertThat(page.text())
+                .containsPattern("With two it (cannot be done sooner|could be done \\d+ min sooner at most)");
         assertThat(page.select(".lanes .onwide figure").size()).isGreaterThan(1);
     }
 

@@ -153,7 +153,8 @@ public final class LanePicture {
                     && bars.stream().noneMatch(bar -> bar.begin() <= begin && begin < bar.end());
             if (idle && y - 6 > from && y <= until) {
                 String said = "wait " + Math.round((moment.getKey() - begin) / 60.0) + " min";
-                svg.text(CLOCK + 13, y + shift - 6, said, Letter.start(Ink.SMALL).in(Ink.SOFT));
+                svg.text(
+                        CLOCK + 13, y + shift - 6, said, Letter.start(Ink.SMALL).in(Ink.SOFT));
             }
             before = moment.getKey();
         }
@@ -198,7 +199,8 @@ public final class LanePicture {
         if (width < WIDE) {
             String below = turn ? minutes : bar.words();
             if (!turn) {
-                svg.text(left + used, y + 16, Type.fit(minutes, Ink.SMALL, false, room - used), Letter.start(Ink.SMALL));
+                svg.text(
+                        left + used, y + 16, Type.fit(minutes, Ink.SMALL, false, room - used), Letter.start(Ink.SMALL));
             }
             if (high > 34) {
                 svg.text(left, y + 31, Type.fit(below, Ink.SMALL, false, room), Letter.start(Ink.SMALL));

@@ -69,7 +69,8 @@ public record PeopleView(
         double saved = alone.seconds() - two.seconds();
         said.add(
                 saved < 60
-                        ? "From here a second person does not make it shorter: " + hours(alone.seconds()) + " either way."
+                        ? "From here a second person does not make it shorter: " + hours(alone.seconds())
+                                + " either way."
                         : "Alone " + hours(alone.seconds()) + ", with a second person " + hours(two.seconds()) + ": "
                                 + hours(saved) + " sooner, " + show.number(100 * saved / alone.seconds(), 0) + " %.");
         if (!alone.fetched().isEmpty()) {
