@@ -7,6 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -88,7 +90,7 @@ class OverviewsTest {
 
     /** What is next may change with the hour while something is awaited; the first page after a start does not guess. */
     @Test
-    void whatDependsOnTheTimeIsNotKept() throws InterruptedException {
+    void whatDependsOnTheTimeIsNotKept() {
         bench.post(
                 "/job/job-v-0093/orders",
                 "entry",
@@ -104,7 +106,8 @@ class OverviewsTest {
         assertThat(Overviews.isOf(file(), sources())).isTrue();
         assertThat(shown()).contains("something is awaited: open it");
         for (int tenths = 0; tenths < 600 && !shown().contains("Next: "); tenths++) {
-            Thread.sleep(100);
+            CompletableFuture.runAsync(() -> {}, CompletableFuture.delayedExecutor(100, TimeUnit.MILLISECONDS))
+                    .join();
         }
         assertThat(shown()).contains("Next: ");
     }
