@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -163,6 +164,8 @@ class StatisticsLawsTest {
             @ForAll @DoubleRange(min = 0.1, max = 10) double times,
             @ForAll @DoubleRange(min = 2.03, max = 2.07) double mean,
             @ForAll @IntRange(min = 1, max = 12) int jobs) {
+        // with the mean on a size its two neighbours are equally good, and the last digit decides between them
+        Assume.that(Math.abs(mean - 2.05) > 1e-6);
         DrawerStock.Result one = stock(mean, 1, jobs);
         DrawerStock.Result two = stock(mean, times, jobs);
         assertThat(two.sizes()).hasSameSizeAs(one.sizes());
