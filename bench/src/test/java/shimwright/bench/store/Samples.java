@@ -5,6 +5,7 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -82,6 +83,8 @@ final class Samples {
             return random.nextLong();
         } else if (plain == int.class) {
             return random.nextInt();
+        } else if (plain == LocalDate.class) {
+            return LocalDate.ofEpochDay(random.nextInt(40_000));
         } else if (plain == boolean.class) {
             return random.nextBoolean();
         } else if (plain.isEnum()) {
