@@ -227,11 +227,26 @@ function clocks() {
     }));
 }
 
+/* A page that tells how something goes looks again, unless someone is typing in it. */
+function again() {
+    const going = document.querySelector("[data-again]");
+    if (going) {
+        setTimeout(() => {
+            if (document.activeElement.matches("input, textarea, select")) {
+                again();
+            } else {
+                location.replace(location.pathname + location.search);
+            }
+        }, Number(going.dataset.again));
+    }
+}
+
 document.querySelectorAll("form[data-keep]").forEach(wire);
 document.querySelectorAll("form[data-on]").forEach(goesOn);
 document.querySelectorAll("[data-here]").forEach(e => e.value = location.pathname + location.search);
 pad();
 clocks();
+again();
 tick();
 setInterval(tick, 1000);
 sendWaiting();

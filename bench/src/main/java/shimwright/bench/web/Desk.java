@@ -24,56 +24,22 @@ import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
-import shimwright.rebuild.plan.Planner;
 import shimwright.rebuild.plan.Timers;
 import shimwright.rebuild.plan.search.Budget;
-import shimwright.rebuild.plan.search.Watch;
-import shimwright.rebuild.rules.Logged;
 import shimwright.rebuild.rules.Rules;
 import shimwright.rebuild.unit.Unit;
 
 /** What the pages do: look at folds, keep entries. */
 public final class Desk {
-    /** Seconds for which a plan stands while a clock runs. */
-    private static final long SLICE = 300;
-
     private final JobLog log;
     private final PictureStore pictures;
     private final Shelf shelf;
     private final Clock clock;
     private final Map<String, Known> known = new ConcurrentHashMap<>();
 
-    private final Map<String, Laid> laid = new ConcurrentHashMap<>();
+    private final Plans plans;
 
     private volatile @Nullable Stock stock;
-
-    /**
-     * A plan and what it was laid for: the unit as the job builds it, the sides taken, the steps done, what is awaited,
-     * and the time where a clock runs.
-     */
-    private record Laid(
-            Unit unit,
-            Map<String, String> sides,
-            List<String> done,
-            List<Job.Said<Entry.Sent>> awaited,
-            Instant time,
-            Outcome<Plan> plan) {
-        boolean holds(Unit of, Job job, Instant now) {
-            return unit.equals(of)
-                    && sides.equals(job.sides())
-                    && done.equals(List.copyOf(job.stepsDone()))
-                    && awaited.equals(job.awaited())
-                    && time.equals(now);
-        }
-
-        List<String> order() {
-            return plan instanceof Outcome.Ok<Plan> ok
-                    ? ok.value().ahead().stream()
-                            .map(shimwright.rebuild.unit.Step::id)
-                            .toList()
-                    : List.of();
-        }
-    }
 
     /** The shop's entries and how far they went when they were read. */
     private record Stock(Head head, List<Kept> entries) {}
@@ -86,6 +52,7 @@ public final class Desk {
         this.pictures = pictures;
         this.shelf = shelf;
         this.clock = clock;
+        this.plans = new Plans(clock, Budget.page(), Budget.proof());
     }
 
     /** A job with its unit, its plan and the clocks that run. */
@@ -103,6 +70,10 @@ public final class Desk {
 
     public Shelf shelf() {
         return shelf;
+    }
+
+    Plans plans() {
+        return plans;
     }
 
     public PictureStore pictures() {
@@ -166,30 +137,7 @@ public final class Desk {
                 .filter(timer -> order.steps().containsKey(timer.closes()))
                 .toList();
         boolean ticks = !timers.isEmpty() || !job.awaited().isEmpty();
-        return new OnBench(job, unit, order, plan(job, unit, ticks), timers);
-    }
-
-    /**
-     * The plan from here; laid again when a step was done or undone or the way changed, and while a clock runs or something
-     * is awaited every few minutes, starting from the one before.
-     */
-    private Outcome<Plan> plan(Job job, Unit unit, boolean ticks) {
-        Instant now = clock.instant();
-        Instant time = ticks ? Instant.ofEpochSecond(now.getEpochSecond() / SLICE * SLICE) : Instant.EPOCH;
-        Laid before = laid.get(job.id());
-        if (before != null && before.holds(unit, job, time)) {
-            return before.plan();
-        }
-        List<String> hint = before == null ? List.of() : before.order();
-        Outcome<Plan> plan = Planner.lay(
-                unit,
-                job.sides(),
-                Logged.present(job, unit, now, clock.getZone()),
-                Budget.page(),
-                Watch.nobody(),
-                hint);
-        laid.put(job.id(), new Laid(unit, job.sides(), List.copyOf(job.stepsDone()), job.awaited(), time, plan));
-        return plan;
+        return new OnBench(job, unit, order, plans.of(job, unit, ticks), timers);
     }
 
     /** The session of a clearance as it stands. */

@@ -37,6 +37,8 @@ final class PlanPages {
 
     void routes(RoutesConfig routes) {
         routes.get("/job/{job}/plan", ctx -> plan(ctx, List.of(), Map.of()));
+        routes.post("/job/{job}/plan/look", ctx -> look(ctx, true));
+        routes.post("/job/{job}/plan/stop", ctx -> look(ctx, false));
         routes.post("/job/{job}/added", this::added);
         routes.post("/job/{job}/takenup", this::takenUp);
         routes.get("/job/{job}/back", this::back);
@@ -54,7 +56,22 @@ final class PlanPages {
                                 ctx, door, bench, ok.value(), page.show().date(desk.now())));
             }
             more.put("ownId", ownId(bench));
+            desk.plans()
+                    .looking(bench.job().id())
+                    .ifPresent(one -> more.put("looking", one.words(desk.now(), page.show())));
             door.show(ctx, "plan", page, more);
+        });
+    }
+
+    private void look(Context ctx, boolean on) {
+        Pages.bench(ctx, desk, door).ifPresent(bench -> {
+            String job = bench.job().id();
+            if (on) {
+                desk.plans().look(job);
+            } else {
+                desk.plans().stop(job);
+            }
+            door.on(ctx, "/job/" + job + "/plan", "");
         });
     }
 

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.search.Answer;
@@ -92,6 +93,11 @@ public final class Planner {
         });
         tried.add(new TreeSet<>(open.keySet()));
         return tried;
+    }
+
+    /** Steps that wait for each other, whatever stands done; empty for a sound unit. */
+    public static List<Refusal> circles(Unit unit, Map<String, String> taken) {
+        return Search.circles(problem(unit, taken, Present.of(Set.of())));
     }
 
     /** The problem behind a plan, as data, for whoever wants to solve it otherwise. */

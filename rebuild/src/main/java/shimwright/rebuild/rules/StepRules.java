@@ -155,6 +155,10 @@ final class StepRules {
                 e.before().stream().map(later -> List.of(e.step(), later)).toList();
         Unit with = unit.tailored(
                 List.of(Step.own(e.step(), e.todo(), e.at(), e.duration(), e.after())), before, List.of());
-        return Planner.lay(with, job.sides(), job.stepsDone()).refusals();
+        // a circle through a step that stands done shows only once that step is undone
+        List<Refusal> circles = Planner.circles(with, job.sides());
+        return circles.isEmpty()
+                ? Planner.lay(with, job.sides(), job.stepsDone()).refusals()
+                : circles;
     }
 }

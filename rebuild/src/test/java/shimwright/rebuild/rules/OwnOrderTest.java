@@ -91,6 +91,16 @@ class OwnOrderTest {
                 .contains("these steps wait for each other");
     }
 
+    /** K01 waits for P04: with K01 done the circle sleeps, undone it would wake. */
+    @Test
+    void aStepOfOnesOwnThatWouldCloseACircleOnceAnotherIsUndoneIsRefused() {
+        Workbench bench = Workbench.open();
+        bench.layDone("P02");
+        bench.keep(new Entry.StepJumped("K01", "the oven was hot"));
+        Entry.StepAdded look = new Entry.StepAdded("X1", "Look.", "BENCH", 60, List.of("K01"), List.of("P04"), "so");
+        assertThat(against(bench, look)).singleElement().asString().contains("these steps wait for each other");
+    }
+
     @Property(tries = 25)
     void noHistoryMakesAPlanThatContradictsTheBench(@ForAll long seed) {
         Random random = new Random(seed);

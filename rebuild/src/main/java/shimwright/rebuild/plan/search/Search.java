@@ -72,6 +72,11 @@ public final class Search {
                         : Impossible.gaveUp(run.states())));
     }
 
+    /** Tasks that wait for each other in a circle, in words; empty where there are none. */
+    public static List<Refusal> circles(Problem problem) {
+        return Impossible.circles(problem);
+    }
+
     /** What a given order costs; empty where it does not keep the rules of the problem or is not whole. */
     public static Optional<Cost> cost(Problem problem, List<String> order) {
         return Impossible.circles(problem).isEmpty() ? Evaluation.cost(Compiled.of(problem), order) : Optional.empty();
