@@ -11,15 +11,15 @@ import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.model.Window;
 
 /**
- * The order of least cost. A beam gives the first answers, stretches that change places better ones; then states (what is
- * done, how the case stands, what is laid out, which clocks run) are looked at best first, of those that are no better than
- * another only one, with lower bounds that never overrate. The same problem, budget and hint always give the same answer.
+ * The order of least cost. A beam gives the first answers; then states (what is done, how the case stands, what is laid out,
+ * which clocks run) are looked at best first, of those that are no better than another only one, with lower bounds that never
+ * overrate. Where that does not end soon, stretches of the best order change places for a better one, and it goes on. The same problem, budget and hint always give the same answer.
  * Times count in whole milliseconds.
  */
 public final class Search {
     /** States with which the exact search is tried before more is spent on exchanges. */
     private static final long FEW = 200_000;
-    /** Tasks taken for exchanges by state of the exact search, and how many at most before and after that trial. */
+    /** Tasks taken for exchanges by state of the exact search, and how many at most after the first and the second part. */
     private static final int TAKEN = 50;
 
     private static final long FEW_TAKEN = 1_000_000;
@@ -59,8 +59,10 @@ public final class Search {
         long left = budget.states();
         for (long states : new long[] {Math.min(left, FEW), left - Math.min(left, FEW)}) {
             if (!run.proven() && states > 0) {
-                run.near(Math.min(states * TAKEN, states > FEW ? MANY_TAKEN : FEW_TAKEN));
                 run.exact(states);
+            }
+            if (!run.proven() && states > 0) {
+                run.near(Math.min(states * TAKEN, states > FEW ? MANY_TAKEN : FEW_TAKEN));
             }
         }
         if (run.found()) {
