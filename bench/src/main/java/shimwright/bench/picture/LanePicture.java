@@ -20,7 +20,9 @@ public final class LanePicture {
     private static final double PER_MINUTE = 0.5;
     private static final double EMPTY = 44;
     private static final double WIDE = 700;
-    private static final double PAGE = 1250;
+    /** Fits a sheet on its side. */
+    private static final double PAGE = 620;
+
     private static final double EDGE = 6;
 
     private final List<Bar> bars;

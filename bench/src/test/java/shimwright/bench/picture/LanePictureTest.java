@@ -46,7 +46,7 @@ class LanePictureTest {
         }
         bars.add(new Bar("LONG", "oven", 0, 72_000, List.of(1), false));
         List<String> pages = LanePicture.pages("p", bars, LANES, 1120);
-        assertThat(heights(pages)).hasSize(3).allMatch(high -> high <= 1280);
+        assertThat(heights(pages)).hasSize(5).allMatch(high -> high <= 648);
         assertThat(pages.get(0)).contains(">LONG<").doesNotContain("… LONG");
         assertThat(pages.get(1)).contains("… LONG");
         long shown = pages.stream()
