@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.SessionNotCreatedException;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -43,12 +44,24 @@ final class Browser implements AutoCloseable {
         if ("root".equals(System.getProperty("user.name"))) {
             options.addArguments("--no-sandbox");
         }
-        ChromeDriverService service = new ChromeDriverService.Builder()
+        driver = started(options);
+        tablet();
+    }
+
+    /** Root may not, and a container or chroot often cannot, have the browser's own sandbox; only our own pages are opened. */
+    private static ChromeDriver started(ChromeOptions options) {
+        try {
+            return new ChromeDriver(service(), options);
+        } catch (SessionNotCreatedException noSandbox) {
+            return new ChromeDriver(service(), options.addArguments("--no-sandbox"));
+        }
+    }
+
+    private static ChromeDriverService service() {
+        return new ChromeDriverService.Builder()
                 .usingDriverExecutable(new File(program("chromedriver")))
                 .withSilent(true)
                 .build();
-        driver = new ChromeDriver(service, options);
-        tablet();
     }
 
     private static String program(String name) {
