@@ -20,8 +20,8 @@ import org.jspecify.annotations.Nullable;
 import shimwright.bench.store.Disk;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.unit.UnitFiles;
-import shimwright.rebuild.unit.UnitType;
+import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.model.UnitType;
 
 /** The unit files on the shelf, the shipped example and those in the shop's own folder, read once when first wanted. */
 final class Units {

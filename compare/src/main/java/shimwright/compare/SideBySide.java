@@ -24,8 +24,8 @@ import shimwright.rebuild.plan.search.Answer;
 import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.plan.search.Search;
 import shimwright.rebuild.plan.search.Watch;
-import shimwright.rebuild.unit.UnitFiles;
-import shimwright.rebuild.unit.UnitType;
+import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.model.UnitType;
 
 /**
  * Our search and a constraint solver on the same problems with the same time limit; prints a table. The solver is asked

@@ -20,8 +20,8 @@ import shimwright.rebuild.plan.Planner;
 import shimwright.rebuild.plan.Present;
 import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.plan.search.Watch;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitFiles;
+import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * How long the plan of the demo unit takes from its first step, as a page asks for it and to the proof. Run like

@@ -6,9 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import shimwright.rebuild.plan.blocking.Drawn;
-import shimwright.rebuild.unit.UnitFiles;
-import shimwright.rebuild.unit.UnitSchema;
-import shimwright.rebuild.unit.UnitType;
+import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.file.UnitSchema;
+import shimwright.rebuild.unit.model.UnitType;
 
 /** {@code unit check FILE}, {@code unit new}, {@code unit schema}. */
 public final class UnitCommand {

@@ -18,12 +18,12 @@ import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Shop;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Phase;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType.Check;
-import shimwright.rebuild.unit.UnitType.CheckKind;
-import shimwright.rebuild.unit.WearLimit;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Phase;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.Check;
+import shimwright.rebuild.unit.model.UnitType.CheckKind;
+import shimwright.rebuild.unit.model.WearLimit;
 
 /** Plays one script through the desk, as the person at the bench would. */
 final class Player {

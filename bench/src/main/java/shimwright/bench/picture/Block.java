@@ -16,9 +16,9 @@ import shimwright.bench.picture.Labels.Look;
 import shimwright.bench.picture.Labels.Tag;
 import shimwright.bench.picture.SectionState.Stand;
 import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Unit;
 
 /** One panel with its labels above and below and, where it owns the loop of a clearance, the chain under it. */
 final class Block {

@@ -7,7 +7,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import shimwright.rebuild.unit.Section;
+import shimwright.rebuild.unit.model.Section;
 
 /**
  * Outlines of castings as cut metal. A closed outline is filled; an open one is the outer skin and gets a wall of a

@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import shimwright.bench.picture.SectionState.Stand;
 import shimwright.bench.picture.Svg.Stroke;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Section;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Section;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * A shaft that stands square to the section: its parts as circles, seen from the side that was cut away, so what lies

@@ -2,7 +2,7 @@ package shimwright.bench.picture;
 
 import java.util.List;
 import java.util.Optional;
-import shimwright.rebuild.unit.Item;
+import shimwright.rebuild.unit.model.Item;
 
 /**
  * Where an item lies on its shaft.

@@ -5,7 +5,7 @@ import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
-import shimwright.rebuild.unit.Item;
+import shimwright.rebuild.unit.model.Item;
 
 /**
  * What is drawn for one item, in its shaft's own coordinates: w along the axis, r from the axis, metres.

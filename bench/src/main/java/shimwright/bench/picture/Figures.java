@@ -10,10 +10,10 @@ import java.util.Optional;
 import shimwright.bench.picture.Figure.Fill;
 import shimwright.bench.picture.Figure.Mark;
 import shimwright.bench.picture.Figure.Sketch;
-import shimwright.rebuild.unit.GearPair;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Section;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.GearPair;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Section;
+import shimwright.rebuild.unit.model.Unit;
 
 /** Makes the figure of every item that has a shape, in its shaft's own coordinates. */
 final class Figures {

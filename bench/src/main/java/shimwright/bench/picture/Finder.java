@@ -12,9 +12,9 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import shimwright.bench.picture.Scene.Metal;
 import shimwright.bench.picture.Scene.Placed;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Section;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Section;
+import shimwright.rebuild.unit.model.Unit;
 
 /** Where things are on a panel: points to hang labels on, stretches along u, and the edge of what is drawn. */
 final class Finder {

@@ -3,9 +3,9 @@ package shimwright.bench.picture;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import java.util.function.Predicate;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Section;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Section;
+import shimwright.rebuild.unit.model.Unit;
 
 /** Which stretches of the upright and the flat section are shown, in u and v, m. */
 final class Framing {

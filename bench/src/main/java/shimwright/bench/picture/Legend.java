@@ -10,8 +10,8 @@ import shimwright.bench.picture.SectionState.Stand;
 import shimwright.bench.picture.Svg.Letter;
 import shimwright.bench.picture.Svg.Stroke;
 import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Unit;
 
 /** What the lines mean, what is shown, and a scale bar. */
 final class Legend {

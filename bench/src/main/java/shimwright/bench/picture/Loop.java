@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import shimwright.rebuild.unit.Clearance.Length;
+import shimwright.rebuild.unit.model.Clearance.Length;
 
 /**
  * The lengths of a clearance laid end to end along the section: those that open it run with u, then those that close it

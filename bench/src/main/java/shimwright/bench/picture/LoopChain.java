@@ -8,7 +8,7 @@ import shimwright.bench.picture.Svg.Stroke;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.rebuild.unit.Clearance;
+import shimwright.rebuild.unit.model.Clearance;
 
 /** The loop of a clearance as a chain of arrows below a section, one row a length, closed by the clearance itself. */
 final class LoopChain {

@@ -3,7 +3,7 @@ package shimwright.bench.picture;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
-import shimwright.rebuild.unit.Section;
+import shimwright.rebuild.unit.model.Section;
 
 /**
  * One section plane laid on the sheet. In the upright section u is x and v is z; in the flat one, seen from above with

@@ -12,11 +12,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import shimwright.bench.picture.SectionState.Stand;
-import shimwright.rebuild.unit.GearPair;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Section;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType;
+import shimwright.rebuild.unit.model.GearPair;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Section;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType;
 
 /** Everything that one panel shows, and its drawing: behind, cut castings, shafts and what is on them. */
 final class Scene {

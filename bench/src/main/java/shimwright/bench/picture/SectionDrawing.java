@@ -6,9 +6,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import shimwright.bench.picture.Svg.Letter;
 import shimwright.bench.picture.Svg.Stroke;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Unit;
 
 /** The section of a unit, drawn from its unit file. */
 public final class SectionDrawing {

@@ -2,7 +2,7 @@ package shimwright.bench.picture;
 
 import java.util.Optional;
 import java.util.Set;
-import shimwright.rebuild.unit.Item;
+import shimwright.rebuild.unit.model.Item;
 
 /**
  * What the section drawing shows of a job.

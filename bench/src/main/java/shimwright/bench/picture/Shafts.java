@@ -7,8 +7,8 @@ import java.util.Optional;
 import shimwright.bench.picture.Figure.Fill;
 import shimwright.bench.picture.Figure.Mark;
 import shimwright.bench.picture.Figure.Sketch;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Section;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Section;
 
 /** Shafts as stepped bodies, not cut, with their shoulders. */
 final class Shafts {

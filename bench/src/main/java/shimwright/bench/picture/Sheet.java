@@ -9,11 +9,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Clearance.Length;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Section;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Clearance.Length;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Section;
+import shimwright.rebuild.unit.model.Unit;
 
 /** Arranges the panels with their labels and chain, and the legend, on one sheet. */
 final class Sheet {

@@ -17,10 +17,10 @@ import shimwright.rebuild.inspect.Checks;
 import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.PictureStore;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.UnitType.Check;
-import shimwright.rebuild.unit.UnitType.CheckKind;
-import shimwright.rebuild.unit.UnitType.HoldPoint;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.UnitType.Check;
+import shimwright.rebuild.unit.model.UnitType.CheckKind;
+import shimwright.rebuild.unit.model.UnitType.HoldPoint;
 
 /** The build: one step at a time, its hold point, notes and pictures. */
 final class BuildPages {

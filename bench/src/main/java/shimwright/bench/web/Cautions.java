@@ -5,8 +5,8 @@ import java.util.List;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /** The usual cautions of a step. They defer to local codes and licensed practice; the person decides. */
 final class Cautions {

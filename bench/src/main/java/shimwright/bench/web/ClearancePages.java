@@ -18,10 +18,10 @@ import shimwright.rebuild.clearance.Together;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Shop;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Clearance.Method;
-import shimwright.rebuild.unit.Clearance.Position;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Clearance.Method;
+import shimwright.rebuild.unit.model.Clearance.Position;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 /** The clearance session: trial pieces in, rounds read, pack chosen, closed and read again. */
 final class ClearancePages {

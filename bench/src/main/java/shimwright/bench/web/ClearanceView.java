@@ -11,8 +11,8 @@ import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.job.Shop;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Clearance.Position;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Clearance.Position;
 
 /**
  * A clearance session as its page shows it.
@@ -29,7 +29,7 @@ import shimwright.rebuild.unit.Clearance.Position;
 public record ClearanceView(
         Session session,
         Shop shop,
-        shimwright.rebuild.unit.Unit unit,
+        shimwright.rebuild.unit.model.Unit unit,
         Drawings drawing,
         String series,
         String packs,

@@ -27,7 +27,7 @@ import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Timers;
 import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.rules.Rules;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Unit;
 
 /** What the pages do: look at folds, keep entries. */
 public final class Desk {
@@ -58,7 +58,7 @@ public final class Desk {
     /** A job with its unit, its plan and the clocks that run. */
     public record OnBench(Job job, Unit unit, Order order, Outcome<Plan> plan, List<Timers.Timer> timers) {
         /** The step to do now; empty when all are done or no plan can be laid. */
-        public Optional<shimwright.rebuild.unit.Step> next() {
+        public Optional<shimwright.rebuild.unit.model.Step> next() {
             return plan instanceof Outcome.Ok<Plan> ok ? ok.value().next() : Optional.empty();
         }
 

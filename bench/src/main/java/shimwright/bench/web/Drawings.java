@@ -3,7 +3,7 @@ package shimwright.bench.web;
 import shimwright.bench.picture.SectionDrawing;
 import shimwright.bench.picture.SectionState;
 import shimwright.bench.picture.View;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * One section drawing in two widths, so that its letters can be read on a tablet and on a phone.

@@ -27,7 +27,7 @@ import shimwright.rebuild.plan.estimate.Evenings;
 import shimwright.rebuild.plan.estimate.Forecast;
 import shimwright.rebuild.plan.estimate.Spread;
 import shimwright.rebuild.plan.estimate.Task;
-import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.model.Step;
 
 /**
  * When the job will be done, asked for on the plan page; nothing is worked out before the hours are said.

@@ -18,8 +18,8 @@ import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Kept;
-import shimwright.rebuild.unit.WearLimit;
-import shimwright.rebuild.unit.WearLimit.Direction;
+import shimwright.rebuild.unit.model.WearLimit;
+import shimwright.rebuild.unit.model.WearLimit.Direction;
 
 /** Strip-down and inspection: what came off in order, what was measured, what becomes of it. */
 final class InspectPages {

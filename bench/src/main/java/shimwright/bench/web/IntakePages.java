@@ -12,9 +12,9 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.inspect.Identification;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Kept;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType;
-import shimwright.rebuild.unit.UnitType.TellTale;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType;
+import shimwright.rebuild.unit.model.UnitType.TellTale;
 
 /** A new job: which unit, which variant by its tell-tales, what the owner said. */
 final class IntakePages {

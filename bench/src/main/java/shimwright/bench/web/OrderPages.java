@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.unit.Item;
+import shimwright.rebuild.unit.model.Item;
 
 /** What was ordered or sent out, what it holds up, and what was measured on it when it came. */
 final class OrderPages {

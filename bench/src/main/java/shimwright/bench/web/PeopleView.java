@@ -10,8 +10,8 @@ import shimwright.bench.picture.LanePicture.Bar;
 import shimwright.rebuild.plan.people.Part;
 import shimwright.rebuild.plan.people.Share;
 import shimwright.rebuild.plan.people.Share.Why;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * The rest of the build alone and with a second person, as the page shows it.

@@ -19,8 +19,8 @@ import shimwright.rebuild.clearance.Session.Closing;
 import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.job.Entry.ClearanceAccepted;
 import shimwright.rebuild.job.Shop.Piece;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Clearance.Method;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Clearance.Method;
 
 /** The plots of a session and of the record: hands numbers that are already computed to the pictures. */
 final class Pictures {
@@ -54,7 +54,7 @@ final class Pictures {
             }
         });
         Measured settled = measured != null && measured.settled() ? measured : null;
-        boolean trial = reading.phase() == shimwright.rebuild.unit.Step.Phase.TRIAL;
+        boolean trial = reading.phase() == shimwright.rebuild.unit.model.Step.Phase.TRIAL;
         Map<Integer, String> odd = new LinkedHashMap<>();
         if (measured != null) {
             measured.odd().forEach(round -> odd.put(round - 1, "read it again"));

@@ -19,9 +19,9 @@ import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.backout.BackOut;
 import shimwright.rebuild.plan.backout.Target;
 import shimwright.rebuild.plan.backout.Target.Want;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Step;
 
 /** The whole plan, what a job leaves out or adds, and the way back to anything. */
 final class PlanPages {

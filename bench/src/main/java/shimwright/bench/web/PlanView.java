@@ -10,8 +10,8 @@ import shimwright.bench.picture.PlanPicture.Bracket;
 import shimwright.bench.picture.PlanPicture.State;
 import shimwright.rebuild.plan.Because;
 import shimwright.rebuild.plan.Plan;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * The plan as the page shows it.

@@ -16,8 +16,8 @@ import shimwright.rebuild.plan.Present;
 import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.plan.search.Watch;
 import shimwright.rebuild.rules.Logged;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /** The plan of each job as its bench stands: laid at once, kept until something changes, looked at longer when asked. */
 final class Plans {

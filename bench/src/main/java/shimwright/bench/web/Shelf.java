@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType;
 
 /** The unit types this shop knows, by id; resolved units are kept ready. */
 public final class Shelf {

@@ -16,11 +16,11 @@ import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.backout.ShutIn;
 import shimwright.rebuild.rules.Holds;
-import shimwright.rebuild.unit.Consumable;
-import shimwright.rebuild.unit.Fastener;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType.Window;
+import shimwright.rebuild.unit.model.Consumable;
+import shimwright.rebuild.unit.model.Fastener;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.Window;
 
 /**
  * One step as the build page shows it.

@@ -15,7 +15,7 @@ import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.Shop;
-import shimwright.rebuild.unit.Clearance.Position;
+import shimwright.rebuild.unit.model.Clearance.Position;
 
 /** Clearances that share shim positions, chosen together from one drawer. */
 final class TogetherPages {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.unit.WearLimit;
+import shimwright.rebuild.unit.model.WearLimit;
 
 /** Small shapes that templates read. */
 public final class Views {

@@ -8,13 +8,13 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.GearPair;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Section;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitFiles;
-import shimwright.rebuild.unit.UnitType;
+import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.GearPair;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Section;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType;
 
 /** The shipped demo unit, and small units of our own. */
 final class Demo {

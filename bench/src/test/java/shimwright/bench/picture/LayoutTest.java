@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 import shimwright.bench.picture.Labels.Flag;
 import shimwright.bench.picture.Labels.Look;
 import shimwright.bench.picture.Labels.Tag;
-import shimwright.rebuild.unit.Clearance.Length;
+import shimwright.rebuild.unit.model.Clearance.Length;
 
 /** Letters, section lines, flags and loops: the parts that decide where things stand. */
 class LayoutTest {

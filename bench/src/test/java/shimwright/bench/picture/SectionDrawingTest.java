@@ -13,12 +13,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Element;
 import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Clearance.Length;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Section;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Clearance.Length;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Section;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 class SectionDrawingTest {
     private static final Set<String> ALL = Demo.allItems(Demo.A);

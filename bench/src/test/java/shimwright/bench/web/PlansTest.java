@@ -21,9 +21,9 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.search.Budget;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitFiles;
+import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /** A plan that is not proven is looked at longer when asked, watched and stopped. */
 class PlansTest {

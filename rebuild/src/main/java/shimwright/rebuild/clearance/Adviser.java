@@ -24,9 +24,9 @@ import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Clearance.Position;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Clearance.Position;
+import shimwright.rebuild.unit.model.Unit;
 
 /** Which pack: brings the trial reading to the packs already chosen elsewhere, then asks the worksheet. */
 final class Adviser {

@@ -12,7 +12,7 @@ import shimwright.mechanics.working.Working;
 import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session.Closing;
 import shimwright.rebuild.job.Entry.PackChosen;
-import shimwright.rebuild.unit.Clearance;
+import shimwright.rebuild.unit.model.Clearance;
 
 /** The last reading: is it within limits, and is it what was predicted. */
 final class Closer {

@@ -14,8 +14,8 @@ import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.job.Entry.ClearanceAccepted;
 import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.job.Entry.PieceIn;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Clearance.Position;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Clearance.Position;
 
 /** The person decides: a pack is chosen, a clearance accepted. The entry carries the working it was decided on. */
 public final class Decisions {

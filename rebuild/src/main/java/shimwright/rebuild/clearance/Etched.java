@@ -6,8 +6,8 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Unit;
 
 /** The deviation that the maker etched on a part moves limits and aim of its clearance. */
 public final class Etched {

@@ -25,8 +25,8 @@ import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
 import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.job.Shop.Gauge;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Clearance.Method;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Clearance.Method;
 
 /** Rounds to clearance: picks the worksheet by the way it is read, and turns the reading into the clearance. */
 final class Reader {

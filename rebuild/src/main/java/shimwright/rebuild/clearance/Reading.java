@@ -10,7 +10,7 @@ import shimwright.mechanics.working.Line;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Entry.RoundRead;
 import shimwright.rebuild.job.Job.Said;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 /**
  * One reading of a clearance: its rounds and what they say.

@@ -12,9 +12,9 @@ import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.Shop.Gauge;
 import shimwright.rebuild.job.Shop.Piece;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Clearance.Position;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Clearance.Position;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 /**
  * The setting of one clearance as it stands, from the job's log: nothing here is stored, all of it is computed again from

@@ -22,11 +22,11 @@ import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.job.Shop.Gauge;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Clearance.Position;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Phase;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Clearance.Position;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Phase;
+import shimwright.rebuild.unit.model.Unit;
 
 /** The session of a clearance, made from the log. */
 public final class Sessions {

@@ -20,9 +20,9 @@ import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Clearance.Position;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Clearance.Position;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * Clearances that share shim positions are chosen together, from one drawer.

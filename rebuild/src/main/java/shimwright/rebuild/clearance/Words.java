@@ -6,7 +6,7 @@ import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Closing;
 import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.job.Shop.Gauge;
-import shimwright.rebuild.unit.Clearance;
+import shimwright.rebuild.unit.model.Clearance;
 
 /** The one sentence that says what to do next. */
 final class Words {

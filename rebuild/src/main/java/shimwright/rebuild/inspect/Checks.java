@@ -10,7 +10,7 @@ import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.working.Line;
 import shimwright.mechanics.working.Working;
-import shimwright.rebuild.unit.UnitType.Check;
+import shimwright.rebuild.unit.model.UnitType.Check;
 
 /** Readings of a hold point against its limits. */
 public final class Checks {

@@ -8,9 +8,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.rebuild.unit.UnitType;
-import shimwright.rebuild.unit.UnitType.TellTale;
-import shimwright.rebuild.unit.UnitType.Weight;
+import shimwright.rebuild.unit.model.UnitType;
+import shimwright.rebuild.unit.model.UnitType.TellTale;
+import shimwright.rebuild.unit.model.UnitType.Weight;
 
 /**
  * What the tell-tales say about the variant. A variant is settled when at least two strong tell-tales agree on it and no

@@ -9,9 +9,9 @@ import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.working.Line;
 import shimwright.mechanics.working.Working;
-import shimwright.rebuild.unit.UnitType.CheckKind;
-import shimwright.rebuild.unit.WearLimit;
-import shimwright.rebuild.unit.WearLimit.Direction;
+import shimwright.rebuild.unit.model.UnitType.CheckKind;
+import shimwright.rebuild.unit.model.WearLimit;
+import shimwright.rebuild.unit.model.WearLimit.Direction;
 
 /**
  * Readings of an item against its wear limit.

@@ -6,7 +6,7 @@ import java.util.Map;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.working.Line;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 /**
  * One thing that happened, as it is kept for ever. Entries are only ever added; a mistake is struck by a later entry and

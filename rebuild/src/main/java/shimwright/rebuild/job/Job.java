@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Phase;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Phase;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * A job as its entries make it; every map keeps the order of the log.

@@ -11,9 +11,9 @@ import java.util.Set;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.plan.Order;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Step.Phase;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Step.Phase;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * Readings and acceptances that no longer tell of what is in the unit: the clearance, or one that it depends on, got other

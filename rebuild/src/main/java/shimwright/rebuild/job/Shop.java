@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 /**
  * The shop: the drawer of loose shims and the gauges.

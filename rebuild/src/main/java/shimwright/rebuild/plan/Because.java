@@ -3,9 +3,9 @@ package shimwright.rebuild.plan;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Why;
-import shimwright.rebuild.unit.UnitType.Window;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Why;
+import shimwright.rebuild.unit.model.UnitType.Window;
 
 /**
  * Why a step stands where it stands in a plan.

@@ -18,11 +18,11 @@ import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.Start;
 import shimwright.rebuild.plan.model.Task;
 import shimwright.rebuild.plan.model.Window;
-import shimwright.rebuild.unit.Consumable;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Why;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType;
+import shimwright.rebuild.unit.model.Consumable;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Why;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType;
 
 /** The planning problem of a unit as it stands: what is left to do, and under which rules. */
 final class Brief {

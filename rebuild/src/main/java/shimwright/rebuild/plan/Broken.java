@@ -1,7 +1,7 @@
 package shimwright.rebuild.plan;
 
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Why;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Why;
 
 /**
  * A step that was done before what it had to wait for.

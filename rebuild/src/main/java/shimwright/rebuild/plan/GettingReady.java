@@ -9,9 +9,9 @@ import java.util.stream.Collectors;
 import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.Cost;
 import shimwright.rebuild.plan.model.Problem;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType.Window;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.Window;
 
 /** What it takes to get ready for each step of a plan. */
 public final class GettingReady {

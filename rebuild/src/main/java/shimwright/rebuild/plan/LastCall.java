@@ -3,8 +3,8 @@ package shimwright.rebuild.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Why;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Why;
 
 /** What can no longer be reached, or no longer be measured, once a step is taken. */
 public final class LastCall {

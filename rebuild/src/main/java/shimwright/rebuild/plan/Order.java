@@ -8,11 +8,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Why;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType.Choice;
-import shimwright.rebuild.unit.UnitType.Side;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Why;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.Choice;
+import shimwright.rebuild.unit.model.UnitType.Side;
 
 /**
  * What must come before what, for one unit with its choices taken: the steps that are to be done and, for each, the steps

@@ -3,8 +3,8 @@ package shimwright.rebuild.plan;
 import java.util.List;
 import java.util.Optional;
 import shimwright.rebuild.plan.model.Cost;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.UnitType.Window;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.UnitType.Window;
 
 /**
  * A lawful order of the steps that are still to be done, and how good it is.

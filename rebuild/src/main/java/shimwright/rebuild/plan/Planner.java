@@ -16,10 +16,10 @@ import shimwright.rebuild.plan.search.Answer;
 import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.plan.search.Search;
 import shimwright.rebuild.plan.search.Watch;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType.HoldPoint;
-import shimwright.rebuild.unit.UnitType.Window;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.HoldPoint;
+import shimwright.rebuild.unit.model.UnitType.Window;
 
 /**
  * The best lawful order of the steps ahead: of least working time, turning over, walking, laying out of tools, waiting and

@@ -12,10 +12,10 @@ import shimwright.rebuild.plan.model.Cost;
 import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.model.Risk;
 import shimwright.rebuild.plan.search.Search;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Why;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType.Window;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Why;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.Window;
 
 /** Why each step of a plan stands where it stands. */
 final class Reasons {

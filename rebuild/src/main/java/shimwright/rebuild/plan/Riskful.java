@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import shimwright.rebuild.plan.model.Risk;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Why;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType.HoldPoint;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Why;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.HoldPoint;
 
 /**
  * The price of late finds: where a hold point is not accepted, the steps that it reopens are done again, and what stands on

@@ -7,10 +7,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import shimwright.rebuild.unit.Consumable;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType.Window;
+import shimwright.rebuild.unit.model.Consumable;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.Window;
 
 /** The clocks that run: windows opened and not closed, cures waited for. */
 public final class Timers {

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import shimwright.rebuild.unit.Step.Why;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType.Window;
+import shimwright.rebuild.unit.model.Step.Why;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.Window;
 
 /** Clocks that run of which nobody says since when. */
 final class Timing {

@@ -14,14 +14,14 @@ import shimwright.rebuild.job.Job.Place;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.Reopened;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Consumable;
-import shimwright.rebuild.unit.Fastener;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Phase;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType.Check;
-import shimwright.rebuild.unit.UnitType.HoldPoint;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Consumable;
+import shimwright.rebuild.unit.model.Fastener;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Phase;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.Check;
+import shimwright.rebuild.unit.model.UnitType.HoldPoint;
 
 /**
  * The record that goes with the unit.

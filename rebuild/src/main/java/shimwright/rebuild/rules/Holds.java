@@ -11,11 +11,11 @@ import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.Shop;
-import shimwright.rebuild.unit.Clearance.Method;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Phase;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType.Check;
+import shimwright.rebuild.unit.model.Clearance.Method;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Phase;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.Check;
 
 /** Hold points: what is still to be read and accepted before a step counts as done. */
 public final class Holds {

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.Present;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /** What a plan starts from, as the job's log has it. */
 public final class Logged {

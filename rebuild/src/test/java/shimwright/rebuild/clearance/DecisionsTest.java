@@ -17,7 +17,7 @@ import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.demo.Workbench;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PackChosen;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 class DecisionsTest {
     private final Workbench bench = Workbench.open();

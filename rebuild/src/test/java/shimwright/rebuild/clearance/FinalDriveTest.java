@@ -24,7 +24,7 @@ import shimwright.rebuild.demo.Van7;
 import shimwright.rebuild.demo.Workbench;
 import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.job.Shop;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 /**
  * Pinion depth, preloads and backlash of the demo scenario, read on trials and chosen together. Values named by their id

@@ -18,7 +18,7 @@ import shimwright.rebuild.clearance.Session.Closing;
 import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.demo.Workbench;
 import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 /**
  * The input end play of the demo scenario from trial to acceptance. Values named by their id there: invented scenario,

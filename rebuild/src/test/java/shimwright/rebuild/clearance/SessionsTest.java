@@ -25,7 +25,7 @@ import shimwright.rebuild.demo.Van7;
 import shimwright.rebuild.demo.Workbench;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Shop;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 class SessionsTest {
     private static Closing closing(Session session) {

@@ -6,9 +6,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitFiles;
-import shimwright.rebuild.unit.UnitType;
+import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType;
 
 /** The invented unit that ships with the program, read once. */
 public final class DemoUnit {

@@ -16,10 +16,10 @@ import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Phase;
-import shimwright.rebuild.unit.UnitType.Check;
-import shimwright.rebuild.unit.UnitType.CheckKind;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Phase;
+import shimwright.rebuild.unit.model.UnitType.Check;
+import shimwright.rebuild.unit.model.UnitType.CheckKind;
 
 /** The demo job played step by step in the order of the plan, as the person at the bench would. */
 public final class Van7 {

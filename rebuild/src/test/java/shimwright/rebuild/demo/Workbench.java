@@ -17,9 +17,9 @@ import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.rules.Rules;
-import shimwright.rebuild.unit.Step.Phase;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType.Check;
+import shimwright.rebuild.unit.model.Step.Phase;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.Check;
 
 /** One job on the bench of the demo shop: what is kept goes through the rules, as it does in the program. */
 public final class Workbench {

@@ -15,8 +15,8 @@ import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.working.Line;
 import shimwright.rebuild.demo.DemoUnit;
-import shimwright.rebuild.unit.UnitType.Check;
-import shimwright.rebuild.unit.UnitType.CheckKind;
+import shimwright.rebuild.unit.model.UnitType.Check;
+import shimwright.rebuild.unit.model.UnitType.CheckKind;
 
 /** Readings of the demo job at the hold points of the demo unit: invented scenario, recomputed. */
 class ChecksTest {

@@ -13,9 +13,9 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.working.Line;
 import shimwright.rebuild.demo.DemoUnit;
-import shimwright.rebuild.unit.UnitType.CheckKind;
-import shimwright.rebuild.unit.WearLimit;
-import shimwright.rebuild.unit.WearLimit.Direction;
+import shimwright.rebuild.unit.model.UnitType.CheckKind;
+import shimwright.rebuild.unit.model.WearLimit;
+import shimwright.rebuild.unit.model.WearLimit.Direction;
 
 /** Findings of the demo job against the limits of the demo unit: invented scenario, recomputed. */
 class WearJudgementTest {

@@ -10,7 +10,7 @@ import shimwright.rebuild.job.Entry.JobOpened;
 import shimwright.rebuild.job.Entry.NoteMade;
 import shimwright.rebuild.job.Entry.RoundRead;
 import shimwright.rebuild.job.Entry.ShimAdded;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 class EntryCodecTest {
     @Test

@@ -12,7 +12,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import shimwright.rebuild.demo.Stream;
 import shimwright.rebuild.demo.Workbench;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 /** Laws of the fold over any stream of entries, lawful or not. */
 class FoldPropertyTest {

@@ -13,7 +13,7 @@ import shimwright.rebuild.demo.Workbench;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Job.Place;
 import shimwright.rebuild.job.Job.Position;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 class FoldTest {
     private final Stream stream = Stream.of(Workbench.opening());

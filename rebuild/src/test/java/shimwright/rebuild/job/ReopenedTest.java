@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.rebuild.demo.Workbench;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 class ReopenedTest {
     private final Workbench bench = Workbench.open();

@@ -11,7 +11,7 @@ import shimwright.mechanics.conformity.Verdict;
 import shimwright.rebuild.demo.Workbench;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Shop.Piece;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 class ShopTest {
     private static final double EVEN = 0.010 * MM;

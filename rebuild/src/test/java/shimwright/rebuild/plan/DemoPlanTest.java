@@ -16,8 +16,8 @@ import shimwright.rebuild.plan.model.Cost;
 import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.plan.search.Watch;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /** The best plan of the demo unit against the order of the file and against the strip-down turned round. */
 class DemoPlanTest {

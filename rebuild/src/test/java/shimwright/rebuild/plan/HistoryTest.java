@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.plan.search.Watch;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitFiles;
+import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /** A person who follows the plan for a while, does steps out of order, skips some and does some again. */
 class HistoryTest {

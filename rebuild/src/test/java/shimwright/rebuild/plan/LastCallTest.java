@@ -6,7 +6,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.plan.LastCall.Call;
-import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.model.Step;
 
 /** What a step shuts in, by the reasons of the demo source. */
 class LastCallTest {

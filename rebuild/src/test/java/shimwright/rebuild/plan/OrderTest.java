@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Why;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Why;
 
 class OrderTest {
     private final Order usual = Order.of(DemoUnit.A, Map.of());

@@ -14,9 +14,9 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.demo.DemoUnit;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType.Choice;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.Choice;
 
 /** Whatever is really done, in whatever order: the plan from there is lawful and whole. */
 class PlannerPropertyTest {

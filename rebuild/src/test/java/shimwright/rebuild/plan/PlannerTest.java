@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import shimwright.rebuild.demo.DemoUnit;
-import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.model.Step;
 
 /** Plans of the demo unit. Values named by their id in the demo source: invented scenario, recomputed. */
 class PlannerTest {

@@ -8,14 +8,14 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import shimwright.rebuild.demo.DemoUnit;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Phase;
-import shimwright.rebuild.unit.Step.Undo;
-import shimwright.rebuild.unit.Step.Why;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType;
-import shimwright.rebuild.unit.UnitType.HoldPoint;
-import shimwright.rebuild.unit.UnitType.Window;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Phase;
+import shimwright.rebuild.unit.model.Step.Undo;
+import shimwright.rebuild.unit.model.Step.Why;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType;
+import shimwright.rebuild.unit.model.UnitType.HoldPoint;
+import shimwright.rebuild.unit.model.UnitType.Window;
 
 /**
  * Units by chance: sub-assemblies made at the bench or the press, each a chain with branches, that enter a chain of case

@@ -13,8 +13,8 @@ import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.plan.search.Watch;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * Units of 60 to 300 steps by chance: every plan lawful by two checks that know nothing of the search, every impossible one

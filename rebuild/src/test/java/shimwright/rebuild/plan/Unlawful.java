@@ -10,11 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitType.Choice;
-import shimwright.rebuild.unit.UnitType.Side;
-import shimwright.rebuild.unit.UnitType.Window;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.Choice;
+import shimwright.rebuild.unit.model.UnitType.Side;
+import shimwright.rebuild.unit.model.UnitType.Window;
 
 /** Checks a plan against the edges of the unit file alone, without the planner's own order. */
 final class Unlawful {

@@ -21,8 +21,8 @@ import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.record.HandBackRecord.Decision;
 import shimwright.rebuild.record.HandBackRecord.HoldReading;
 import shimwright.rebuild.record.HandBackRecord.Setting;
-import shimwright.rebuild.unit.Consumable;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Consumable;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 /** The record of the demo job, invented scenario: everything that was kept appears, and every number is an entry's. */
 class HandBackRecordTest {

@@ -14,7 +14,7 @@ import shimwright.rebuild.demo.Van7;
 import shimwright.rebuild.demo.Workbench;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.rules.Holds.Standing;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 class HoldsTest {
     private static Map<String, Standing> standings(Workbench bench, String step) {

@@ -22,7 +22,7 @@ import shimwright.rebuild.plan.Planner;
 import shimwright.rebuild.plan.Present;
 import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.plan.search.Watch;
-import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.model.Step;
 
 /** What was ordered or sent out: its steps wait, the plan does other things first, and what comes back is checked. */
 class OrderRulesTest {

@@ -19,8 +19,8 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /** A person who does not follow the plan: out of order, left out, undone, added. The bench is right, the plan follows. */
 class OwnOrderTest {

@@ -15,7 +15,7 @@ import shimwright.rebuild.demo.Van7;
 import shimwright.rebuild.demo.Workbench;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Kept;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 class RulesTest {
     private static List<String> said(List<Refusal> refusals) {

@@ -11,12 +11,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Outcome;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Consumable;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Phase;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Consumable;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Phase;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * The way back to something and in again. Nothing to undo means that it can be got at as it stands.

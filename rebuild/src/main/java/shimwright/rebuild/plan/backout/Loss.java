@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Kit;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Kit;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * Something that undoing destroys.

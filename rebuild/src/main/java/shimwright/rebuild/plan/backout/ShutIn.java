@@ -13,9 +13,9 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.plan.LastCall;
 import shimwright.rebuild.plan.LastCall.Call;
 import shimwright.rebuild.plan.Order;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * The last call before a step: what it costs to get at things now, and what it costs once the step is done. Minutes are of

@@ -1,6 +1,6 @@
 package shimwright.rebuild.plan.backout;
 
-import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.model.Step;
 
 /**
  * What undoing takes where the unit file does not say it, as a share of the time that doing took, and what a thing destroyed weighs beside minutes when ways are

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import shimwright.rebuild.unit.Clearance.Position;
-import shimwright.rebuild.unit.Opening;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Phase;
+import shimwright.rebuild.unit.model.Clearance.Position;
+import shimwright.rebuild.unit.model.Opening;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 /** Turns a standing unit and what is asked of it into nodes: one a step done, one an opening to an item, one a target. */
 final class Ways {

@@ -11,9 +11,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import shimwright.rebuild.plan.Order;
-import shimwright.rebuild.unit.Item.Shape;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Item.Shape;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * What must go in before what, by the section drawing alone, compared with the steps of the unit file.

@@ -5,12 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Item.Shape;
-import shimwright.rebuild.unit.Section.Axis;
-import shimwright.rebuild.unit.Section.Outline;
-import shimwright.rebuild.unit.Section.Shaft;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Item.Shape;
+import shimwright.rebuild.unit.model.Section.Axis;
+import shimwright.rebuild.unit.model.Section.Outline;
+import shimwright.rebuild.unit.model.Section.Shaft;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * The round bodies of a unit and the walls of its castings.

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import shimwright.rebuild.unit.UnitFiles;
+import shimwright.rebuild.unit.file.UnitFiles;
 
 /** The comparison of a unit file with its own drawing, in lines to read: remarks, not refusals. */
 public final class Drawn {

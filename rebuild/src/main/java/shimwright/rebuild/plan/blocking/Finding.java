@@ -1,6 +1,6 @@
 package shimwright.rebuild.plan.blocking;
 
-import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.model.Step;
 
 /**
  * What the drawing says of two steps.

@@ -5,10 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import shimwright.rebuild.plan.Order;
-import shimwright.rebuild.unit.Consumable;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Step.Why;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Consumable;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Step.Why;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * Work at the bench.

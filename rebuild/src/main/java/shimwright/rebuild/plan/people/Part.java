@@ -2,7 +2,7 @@ package shimwright.rebuild.plan.people;
 
 import java.util.List;
 import java.util.Optional;
-import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.model.Step;
 
 /**
  * One bar of who does what when.

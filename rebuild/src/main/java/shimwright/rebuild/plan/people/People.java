@@ -24,8 +24,8 @@ import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.model.Task;
 import shimwright.rebuild.plan.model.Window;
 import shimwright.rebuild.plan.people.Share.Why;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * What the rest of a build takes with so many people: steps, waits, windows, and turning the case over; walking and laying out

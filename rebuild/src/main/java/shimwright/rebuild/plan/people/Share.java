@@ -2,7 +2,7 @@ package shimwright.rebuild.plan.people;
 
 import java.util.List;
 import java.util.Map;
-import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.model.Step;
 
 /**
  * The rest of a build with so many people, as if it were done in one go.

@@ -18,8 +18,8 @@ import shimwright.rebuild.plan.model.Lag;
 import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.model.Task;
 import shimwright.rebuild.plan.model.Window;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * The rest of a build as work that shares people, the case, the places and the tools: the case is one, a place has the room

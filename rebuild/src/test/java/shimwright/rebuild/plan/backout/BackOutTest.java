@@ -20,10 +20,10 @@ import shimwright.rebuild.plan.backout.Target.OfClearance;
 import shimwright.rebuild.plan.backout.Target.OfItem;
 import shimwright.rebuild.plan.backout.Target.OfStep;
 import shimwright.rebuild.plan.backout.Target.Want;
-import shimwright.rebuild.unit.Clearance;
-import shimwright.rebuild.unit.Item;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 class BackOutTest {
     private static final Unit A = DemoUnit.A;

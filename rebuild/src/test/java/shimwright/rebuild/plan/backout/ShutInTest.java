@@ -17,8 +17,8 @@ import shimwright.rebuild.plan.Planner;
 import shimwright.rebuild.plan.backout.ShutIn.Jump;
 import shimwright.rebuild.plan.backout.Target.OfItem;
 import shimwright.rebuild.plan.backout.Target.Want;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 class ShutInTest {
     private static final Unit A = DemoUnit.A;

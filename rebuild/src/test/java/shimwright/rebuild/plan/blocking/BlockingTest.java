@@ -6,8 +6,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.plan.blocking.Finding.Kind;
-import shimwright.rebuild.unit.Unit;
-import shimwright.rebuild.unit.UnitFiles;
+import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.model.Unit;
 
 /** The drawing against the steps of the demo file, whose reasons give the radii; and against files made wrong. */
 class BlockingTest {

@@ -22,7 +22,7 @@ import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
 import shimwright.rebuild.plan.Present;
 import shimwright.rebuild.plan.model.Cost;
-import shimwright.rebuild.unit.Step;
+import shimwright.rebuild.unit.model.Step;
 
 class EstimateTest {
     /** A Monday. */

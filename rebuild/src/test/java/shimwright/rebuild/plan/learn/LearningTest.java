@@ -18,9 +18,9 @@ import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.blocking.Blocking;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.UnitFiles;
-import shimwright.rebuild.unit.UnitType;
+import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.UnitType;
 
 class LearningTest {
     /** The demo source's strip-down of van 7: the steps whose result went away each time, in the order of coming off. */

@@ -17,8 +17,8 @@ import shimwright.rebuild.plan.crew.Effort;
 import shimwright.rebuild.plan.people.Share.Why;
 import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.plan.search.Watch;
-import shimwright.rebuild.unit.Step;
-import shimwright.rebuild.unit.Unit;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /** The demo unit with one and with more people, followed by a check of its own. */
 class PeopleTest {

@@ -1,0 +1,263 @@
+package shimwright.rebuild.unit.file;
+
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Type;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.rebuild.unit.fault.Place;
+import shimwright.rebuild.unit.fault.Spelling;
+import shimwright.rebuild.unit.fault.Troubles;
+import shimwright.rebuild.unit.fault.Whereabouts;
+import shimwright.rebuild.unit.model.Component;
+import shimwright.rebuild.unit.model.VariantFilter;
+
+/**
+ * Tree to records: every record of the model is read by its own components. What cannot be read becomes a trouble and a
+ * stand-in, so that the rest of the file is still looked at.
+ */
+final class Binder {
+    private static final int MOST_NODES = 300_000;
+
+    private final Troubles troubles;
+    private final Ids ids = new Ids();
+    private final Whereabouts whereabouts = new Whereabouts();
+    private final Scalars scalars;
+    private int nodes;
+
+    Binder(Troubles troubles) {
+        this.troubles = troubles;
+        this.scalars = new Scalars(troubles);
+    }
+
+    Ids ids() {
+        return ids;
+    }
+
+    Whereabouts whereabouts() {
+        return whereabouts;
+    }
+
+    /** False once aliases have repeated more than any unit needs; reading stopped there. */
+    boolean bounded() {
+        return nodes <= MOST_NODES;
+    }
+
+    /** Reads the whole tree as one record. */
+    <T extends Record> Optional<T> bind(Node root, Class<T> type) {
+        return Optional.of(root).flatMap(node -> record(node, type, "file")).map(type::cast);
+    }
+
+    private Optional<Object> record(Node node, Class<?> type, String as) {
+        if (!(node instanceof MappingNode mapping)) {
+            troubles.add(
+                    Place.of(node),
+                    "a " + as + " is written as keys and values, here is " + Scalars.describe(node),
+                    "Write " + examples(type));
+            return Optional.empty();
+        }
+        int before = troubles.count();
+        Map<String, NodeTuple> entries = entries(mapping, as);
+        Map<String, Place> keys = new LinkedHashMap<>();
+        List<Component> components = Component.of(type);
+        String name = as + named(entries);
+        Set<String> meant = unknown(mapping, components, name);
+        Object[] values = new Object[components.size()];
+        for (int i = 0; i < values.length; i++) {
+            Component component = components.get(i);
+            NodeTuple entry = entries.get(component.key());
+            if (entry != null) {
+                Node value = entry.getValueNode();
+                keys.put(component.key(), Place.of(value));
+                values[i] = value(value, component, component.type(), name).orElse(Blanks.blank(component.type()));
+            } else if (component.required()) {
+                missing(Place.of(node), component, name, meant);
+                values[i] = Blanks.blank(component.type());
+            } else {
+                values[i] = Blanks.absent(component);
+            }
+        }
+        Object made = Component.make(type, values);
+        whereabouts.put((Record) made, Place.of(node), keys, troubles.count() == before);
+        return Optional.of(made);
+    }
+
+    private static String examples(Class<?> type) {
+        return String.join(
+                ", ",
+                Component.of(type).stream()
+                        .filter(Component::required)
+                        .limit(3)
+                        .map(c -> c.key() + ": ...")
+                        .toList());
+    }
+
+    private static String named(Map<String, NodeTuple> entries) {
+        NodeTuple entry = entries.get("id");
+        return entry != null && entry.getValueNode() instanceof ScalarNode id ? " \"" + id.getValue() + "\"" : "";
+    }
+
+    /** The entries by key; a doubled key is a trouble and its first value counts. */
+    private Map<String, NodeTuple> entries(MappingNode mapping, String as) {
+        Map<String, NodeTuple> entries = new LinkedHashMap<>();
+        Map<String, Place> places = new LinkedHashMap<>();
+        for (NodeTuple tuple : mapping.getValue()) {
+            if (!(tuple.getKeyNode() instanceof ScalarNode key)) {
+                troubles.add(Place.of(tuple.getKeyNode()), "a key must be one word", "Write a word before the colon");
+                continue;
+            }
+            Place first = places.putIfAbsent(key.getValue(), Place.of(key));
+            if (first == null) {
+                entries.put(key.getValue(), tuple);
+            } else {
+                troubles.add(
+                        Place.of(key),
+                        "key \"" + key.getValue() + "\" stands twice in this " + as + ", first on line " + first.line(),
+                        "Delete one of them");
+            }
+        }
+        return entries;
+    }
+
+    /** A key that is there under a name with a slip is not reported as missing as well. */
+    private void missing(Place place, Component component, String name, Set<String> meant) {
+        if (meant.contains(component.key())) {
+            return;
+        }
+        troubles.add(
+                place,
+                name + " has no \"" + component.key() + "\"",
+                "Add " + component.key() + ": " + component.field().value());
+    }
+
+    /** Reports the keys that are not known; gives the keys that were probably meant. */
+    private Set<String> unknown(MappingNode mapping, List<Component> components, String name) {
+        List<String> known = components.stream().map(Component::key).toList();
+        Set<String> meant = new LinkedHashSet<>();
+        for (NodeTuple tuple : mapping.getValue()) {
+            if (tuple.getKeyNode() instanceof ScalarNode key && !known.contains(key.getValue())) {
+                List<String> near = Spelling.nearest(key.getValue(), known);
+                meant.addAll(near);
+                boolean cut = near.isEmpty()
+                        && tuple.getValueNode() instanceof ScalarNode value
+                        && value.getValue().isEmpty();
+                troubles.add(
+                        Place.of(key),
+                        name + " has no key \"" + key.getValue() + "\"",
+                        cut
+                                ? "If it belongs to the text before it, put that text in quotes: a comma ends it here"
+                                : Spelling.hint(key.getValue(), known, "keys"));
+            }
+        }
+        return meant;
+    }
+
+    private Optional<Object> value(Node node, Component component, Type type, String name) {
+        nodes++;
+        if (!bounded()) {
+            return Optional.empty();
+        }
+        if (type instanceof ParameterizedType held) {
+            return held.getRawType() == Map.class
+                    ? map(node, component, Component.held(held), name)
+                    : list(node, component, held, name);
+        }
+        Class<?> plain = (Class<?>) type;
+        if (plain.isRecord()) {
+            return record(node, plain, Component.words(plain));
+        }
+        Optional<Object> read = scalars.read(node, component, plain, name);
+        if (plain == String.class && read.isPresent()) {
+            refer(component, read.get().toString(), node);
+        }
+        return read;
+    }
+
+    private void refer(Component component, String id, Node node) {
+        if (!component.field().refersTo().isEmpty() && !id.isEmpty()) {
+            ids.refer(component.field().refersTo(), id, Place.of(node));
+        }
+    }
+
+    private Optional<Object> list(Node node, Component component, ParameterizedType type, String name) {
+        Type held = Component.held(type);
+        if (held == Double.class && component.field().kind() != Kind.NUMBER) {
+            return scalars.row(node, component, name);
+        }
+        if (!(node instanceof SequenceNode sequence)) {
+            troubles.add(
+                    Place.of(node),
+                    "\"" + component.key() + "\" of " + name + " is a list, here is " + Scalars.describe(node),
+                    "Write [a, b] or one line with a hyphen for each");
+            return Optional.empty();
+        }
+        List<Object> values = new ArrayList<>();
+        List<Map.Entry<String, Set<String>>> defined = new ArrayList<>();
+        List<Place> places = new ArrayList<>();
+        ids.list(component.key());
+        for (Node element : sequence.getValue()) {
+            Optional<Object> value = value(element, component, held, name);
+            value.ifPresent(values::add);
+            if (value.isPresent() && value.get() instanceof Record record) {
+                define(record, component.key(), defined, places);
+            }
+        }
+        if (held instanceof Class<?> plain && plain.isRecord()) {
+            Ids.unique(defined, places, Component.words(plain), troubles);
+        }
+        if (type.getRawType() == Set.class) {
+            return Optional.of(Collections.unmodifiableSet(new LinkedHashSet<>(values)));
+        }
+        return Optional.of(List.copyOf(values));
+    }
+
+    private void define(Record record, String list, List<Map.Entry<String, Set<String>>> defined, List<Place> places) {
+        Component first = Component.of(record.getClass()).get(0);
+        if (first.key().equals("id") && whereabouts.written(record).contains("id")) {
+            String id = first.in(record).toString();
+            Set<String> only = VariantFilter.only(record);
+            Place place = whereabouts.of(record, "id");
+            ids.define(list, id);
+            defined.add(Map.entry(id, only));
+            places.add(place);
+        }
+    }
+
+    private Optional<Object> map(Node node, Component component, Type held, String name) {
+        if (!(node instanceof MappingNode mapping)) {
+            troubles.add(
+                    Place.of(node),
+                    "\"" + component.key() + "\" of " + name + " is written as keys and values, here is "
+                            + Scalars.describe(node),
+                    "Write {key: value} or one line for each");
+            return Optional.empty();
+        }
+        Map<String, Object> values = new LinkedHashMap<>();
+        String list = component.key().replace('_', ' ');
+        ids.list(component.key());
+        entries(mapping, "list of " + list).forEach((key, tuple) -> {
+            nodes++;
+            if (component.field().refersTo().isEmpty()) {
+                ids.define(component.key(), key);
+            } else {
+                refer(component, key, tuple.getKeyNode());
+            }
+            Optional<Object> value = held instanceof Class<?> plain && plain.isRecord()
+                    ? record(tuple.getValueNode(), plain, list + " \"" + key + "\"")
+                    : scalars.read(tuple.getValueNode(), component, (Class<?>) held, name);
+            value.ifPresent(v -> values.put(key, v));
+        });
+        return Optional.of(Collections.unmodifiableMap(values));
+    }
+}

@@ -1,0 +1,174 @@
+package shimwright.rebuild.unit.file;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.nodes.Node;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.unit.fault.Place;
+import shimwright.rebuild.unit.fault.Problem;
+import shimwright.rebuild.unit.fault.Troubles;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.UnitType;
+import shimwright.rebuild.unit.sense.SenseChecks;
+
+/** The door for unit files: text in, unit type or every problem out. */
+public final class UnitFiles {
+    /** Largest file that is read, in bytes. */
+    public static final int LARGEST = 4 * 1024 * 1024;
+
+    private UnitFiles() {}
+
+    /** What reading a unit file comes to. */
+    public sealed interface Result {
+        /** The unit type, or the problems as refusals. */
+        default Outcome<UnitType> outcome() {
+            if (this instanceof Good good) {
+                return Outcome.ok(good.type());
+            }
+            return Outcome.refused(problems().stream().map(Problem::refusal).toList());
+        }
+
+        /** All problems by place; empty for a good file. */
+        default List<Problem> problems() {
+            return this instanceof Bad bad ? bad.found() : List.of();
+        }
+    }
+
+    /**
+     * A file without a problem.
+     *
+     * @param type what it says
+     * @param stepLines the line on which each step begins, by id; of steps with one id for several variants the first
+     */
+    public record Good(UnitType type, Map<String, Integer> stepLines) implements Result {}
+
+    /** All problems of a file, by place; never empty. */
+    public record Bad(List<Problem> found) implements Result {
+        public Bad {
+            found = List.copyOf(found);
+            if (found.isEmpty()) {
+                throw new IllegalArgumentException("bad without a problem");
+            }
+        }
+    }
+
+    /**
+     * Reads a unit file.
+     *
+     * @param name of the file, for the problems
+     * @param bytes UTF-8 text, with or without a byte order mark
+     */
+    public static Result read(String name, byte[] bytes) {
+        Troubles troubles = new Troubles(name);
+        if (bytes.length > LARGEST) {
+            troubles.add(
+                    Place.START,
+                    "the file has " + bytes.length / 1024 / 1024 + " MB",
+                    "A unit file has at most 4 MB; this may be another kind of file");
+            return new Bad(troubles.sorted());
+        }
+        return decoded(bytes, troubles).map(text -> read(name, text)).orElseGet(() -> new Bad(troubles.sorted()));
+    }
+
+    /**
+     * Reads a unit file.
+     *
+     * @param name of the file, for the problems
+     * @param text of the file
+     */
+    public static Result read(String name, String text) {
+        Troubles troubles = new Troubles(name);
+        if (text.length() > LARGEST) {
+            troubles.add(Place.START, "the text is longer than 4 MB", "This may be another kind of file");
+            return new Bad(troubles.sorted());
+        }
+        String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        Optional<Node> tree = YamlTree.read(plain, troubles);
+        if (tree.isEmpty()) {
+            if (troubles.count() == 0) {
+                troubles.add(Place.START, "the file is empty", "Start from the file that \"unit new\" writes");
+            }
+            return new Bad(troubles.sorted());
+        }
+        return bound(tree.get(), troubles);
+    }
+
+    /** The text of a unit file that reads as this unit type. */
+    public static String write(UnitType type) {
+        return UnitWriter.text(type);
+    }
+
+    /** The text that a new unit file starts from: small, commented and without a problem. */
+    public static String starter() {
+        return resource("/shimwright/rebuild/unit/starter.yaml");
+    }
+
+    /** The text of the example that is shipped: an invented transaxle with everything that a unit file can hold. */
+    public static String example() {
+        return resource("/units/ambleholt-l5-74.yaml");
+    }
+
+    private static String resource(String path) {
+        try (InputStream in = UnitFiles.class.getResourceAsStream(path)) {
+            if (in == null) {
+                throw new IllegalStateException("not shipped: " + path);
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Result bound(Node tree, Troubles troubles) {
+        Binder binder = new Binder(troubles);
+        Optional<UnitType> type = binder.bind(tree, UnitType.class);
+        if (!binder.bounded()) {
+            Troubles one = troubles.fresh();
+            one.add(Place.START, "aliases repeat more than one unit can hold", "Write out what is meant");
+            return new Bad(one.sorted());
+        }
+        if (type.isPresent()) {
+            binder.ids().check(troubles);
+            SenseChecks.check(type.get(), binder.whereabouts(), troubles);
+        }
+        if (troubles.count() > 0 || type.isEmpty()) {
+            return new Bad(troubles.sorted());
+        }
+        Map<String, Integer> lines = new LinkedHashMap<>();
+        for (Step step : type.get().steps()) {
+            lines.putIfAbsent(step.id(), binder.whereabouts().of(step).line());
+        }
+        return new Good(type.get(), lines);
+    }
+
+    private static Optional<String> decoded(byte[] bytes, Troubles troubles) {
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+        CoderResult result = decoder.decode(in, out, true);
+        String text = out.flip().toString();
+        if (result.isError()) {
+            int line = (int) text.chars().filter(c -> c == '\n').count() + 1;
+            troubles.add(
+                    new Place(line, text.length() - text.lastIndexOf('\n')),
+                    "the file is not UTF-8 text",
+                    "Save it as UTF-8 text; a picture or a spreadsheet is no unit file");
+            return Optional.empty();
+        }
+        return Optional.of(text);
+    }
+}

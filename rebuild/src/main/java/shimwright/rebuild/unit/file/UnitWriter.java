@@ -1,0 +1,180 @@
+package shimwright.rebuild.unit.file;
+
+import java.lang.reflect.ParameterizedType;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.Unit;
+import shimwright.mechanics.quantity.Units;
+import shimwright.rebuild.unit.model.Component;
+import shimwright.rebuild.unit.model.UnitType;
+
+/**
+ * Records to the text of a unit file: what is as it would be when absent is left out, short records stand on one line,
+ * and reading the text gives the same records again.
+ */
+final class UnitWriter {
+    private static final int LINE = 150;
+    private static final Pattern PLAIN = Pattern.compile("[\\p{L}0-9][\\p{L}0-9_./+()=<>-]*( [\\p{L}0-9_./+()=<>-]+)*");
+    private static final MathContext DUST = new MathContext(13);
+
+    private final StringBuilder out = new StringBuilder();
+
+    private UnitWriter() {}
+
+    static String text(UnitType type) {
+        UnitWriter writer = new UnitWriter();
+        writer.block(type, "");
+        return writer.out.toString();
+    }
+
+    private void block(Record record, String indent) {
+        String lead = "";
+        for (Component component : Component.of(record.getClass())) {
+            Object value = component.in(record);
+            if (component.required() || !value.equals(Blanks.absent(component))) {
+                out.append(lead).append(component.key()).append(':');
+                entry(value, component, indent);
+                lead = indent;
+            }
+        }
+    }
+
+    /** What follows the colon: on the same line where it is short, else indented below. */
+    private void entry(Object value, Component component, String indent) {
+        Optional<String> flow = flow(value, component).filter(text -> text.length() + indent.length() <= LINE);
+        boolean records = value instanceof Collection<?> list && list.stream().anyMatch(Record.class::isInstance);
+        if (flow.isPresent() && !records) {
+            out.append(' ').append(flow.get()).append('\n');
+        } else if (value instanceof Collection<?> list) {
+            out.append('\n');
+            list.forEach(element -> element(element, component, indent + "  "));
+        } else if (value instanceof Map<?, ?> map) {
+            out.append('\n');
+            map.forEach((key, held) -> {
+                out.append(indent).append("  ").append(quoted(key.toString())).append(':');
+                entry(held, component, indent + "  ");
+            });
+        } else if (value instanceof Record record) {
+            out.append('\n').append(indent).append("  ");
+            block(record, indent + "  ");
+        } else {
+            out.append(' ').append(scalar(value, component)).append('\n');
+        }
+    }
+
+    private void element(Object element, Component component, String indent) {
+        out.append(indent).append("- ");
+        Optional<String> flow = flow(element, component).filter(text -> text.length() + indent.length() <= LINE);
+        if (flow.isPresent()) {
+            out.append(flow.get()).append('\n');
+        } else if (element instanceof Record record) {
+            block(record, indent + "  ");
+        } else {
+            out.append(scalar(element, component)).append('\n');
+        }
+    }
+
+    /** The value on one line; empty where a record in it holds further records. */
+    private Optional<String> flow(Object value, Component component) {
+        if (value instanceof Record record) {
+            return flowRecord(record);
+        }
+        boolean row = value instanceof List<?> list
+                && component.field().kind() != Kind.NUMBER
+                && list.stream().allMatch(Double.class::isInstance)
+                && !list.isEmpty();
+        if (row) {
+            return Optional.of(row((List<?>) value, component.field().kind()));
+        }
+        if (value instanceof Collection<?> list) {
+            return joined(list.stream().map(e -> flow(e, component)).toList()).map(text -> "[" + text + "]");
+        }
+        if (value instanceof Map<?, ?> map) {
+            List<Optional<String>> entries = new ArrayList<>();
+            map.forEach((key, held) ->
+                    entries.add(flow(held, component).map(text -> quoted(key.toString()) + ": " + text)));
+            return joined(entries).map(text -> "{" + text + "}");
+        }
+        return Optional.of(scalar(value, component));
+    }
+
+    private Optional<String> flowRecord(Record record) {
+        List<Optional<String>> entries = new ArrayList<>();
+        for (Component component : Component.of(record.getClass())) {
+            Object value = component.in(record);
+            boolean nested = component.type() instanceof ParameterizedType type
+                    && Component.held(type) instanceof Class<?> held
+                    && held.isRecord()
+                    && !value.equals(Blanks.absent(component));
+            if (nested) {
+                return Optional.empty();
+            }
+            if (component.required() || !value.equals(Blanks.absent(component))) {
+                entries.add(flow(value, component).map(text -> component.key() + ": " + text));
+            }
+        }
+        return joined(entries).map(text -> "{" + text + "}");
+    }
+
+    private static Optional<String> joined(List<Optional<String>> parts) {
+        boolean all = parts.stream().allMatch(Optional::isPresent);
+        return all
+                ? Optional.of(String.join(
+                        ", ", parts.stream().flatMap(Optional::stream).toList()))
+                : Optional.empty();
+    }
+
+    private static String scalar(Object value, Component component) {
+        Kind kind = component.field().kind();
+        if (value instanceof Double number) {
+            return kind == Kind.NUMBER
+                    ? new BigDecimal(number.toString()).stripTrailingZeros().toPlainString()
+                    : row(List.of(number), kind);
+        }
+        if (value instanceof Enum<?>) {
+            return Blanks.written(value);
+        }
+        return value instanceof String text ? quoted(text) : value.toString();
+    }
+
+    private static String row(List<?> numbers, Kind kind) {
+        Unit unit = unit(numbers, kind);
+        List<String> digits =
+                numbers.stream().map(n -> digits((Double) n, unit)).toList();
+        return String.join(" ", digits) + " " + symbol(unit);
+    }
+
+    private static String symbol(Unit unit) {
+        return unit.equals(Units.UM_PER_M_K)
+                ? "um/m/K"
+                : unit.symbol().replace("·", ".").replace("°", "deg");
+    }
+
+    private static Unit unit(List<?> numbers, Kind kind) {
+        if (kind != Kind.TIME) {
+            return Units.of(kind).get(0);
+        }
+        boolean minutes = numbers.stream().allMatch(n -> (Double) n % 60 == 0);
+        boolean hours = numbers.stream().allMatch(n -> (Double) n % 3600 == 0 && (Double) n != 0);
+        return hours ? Units.HOUR : minutes ? Units.MINUTE : Units.SECOND;
+    }
+
+    private static String digits(Double si, Unit unit) {
+        BigDecimal number = new BigDecimal(si.toString()).divide(BigDecimal.valueOf(unit.factor()), DUST);
+        return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+    }
+
+    private static String quoted(String text) {
+        if (PLAIN.matcher(text).matches()) {
+            return text;
+        }
+        return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n") + "\"";
+    }
+}

@@ -1,0 +1,192 @@
+package shimwright.rebuild.unit.model;
+
+import java.util.List;
+import java.util.Set;
+import shimwright.mechanics.quantity.Kind;
+
+/**
+ * Something set by selection. Values are signed as play: an end play is positive, a preload negative. A distance (such
+ * as a pinion's mounting distance) is the distance itself.
+ */
+public record Clearance(
+        @Field("short id") String id,
+        @Field("name in the trade's words") String name,
+        @Field("what kind of clearance it is") Sense sense,
+
+        @Field(value = "lower limit, signed as play", kind = Kind.LENGTH)
+        double lower,
+
+        @Field(value = "upper limit, signed as play", kind = Kind.LENGTH)
+        double upper,
+
+        @Field(value = "value aimed at, signed as play", kind = Kind.LENGTH)
+        double aim,
+
+        @Field(
+                value = "how far one digit etched on the part moves limits and aim; 0 for none",
+                kind = Kind.LENGTH,
+                absent = "0 mm")
+        double etchedStep,
+
+        @Field(value = "check that reads the etched digits, as hold point/check", absent = "")
+        String etchedBy,
+
+        @Field("how it is read") Method method,
+
+        @Field(value = "gauge it is read with", refersTo = "tools")
+        String gauge,
+
+        @Field(value = "indicators read at once (1 or 2), or places round the ring for method places", absent = "1")
+        int indicators,
+
+        @Field(value = "fewest rounds that count as proof", absent = "3")
+        int rounds,
+
+        @Field(value = "readings that agree within this are settled", kind = Kind.LENGTH)
+        double settleWithin,
+
+        @Field(value = "clearance = reading x this + offset", absent = "1")
+        double readingFactor,
+
+        @Field(value = "clearance = reading x factor + this", kind = Kind.LENGTH, absent = "0 mm")
+        double readingOffset,
+
+        @Field("how to seat and read, one order per line") List<String> how,
+
+        @Field(value = "where the reading is taken, for the record", absent = "")
+        String place,
+
+        @Field("where shims go, the position chosen for this clearance first")
+        List<Position> positions,
+
+        @Field(
+                value =
+                        "lengths whose signed sum is the clearance; their nominals must add up to a value within the limits",
+                absent = "[]")
+        List<Length> loop,
+
+        @Field(value = "change of the clearance at working heat, signed", kind = Kind.LENGTH, absent = "0 mm")
+        double growth,
+
+        @Field(value = "how the growth comes about", absent = "")
+        String growthNote,
+
+        @Field(value = "clearances that must be set before this one", absent = "[]", refersTo = "clearances")
+        List<String> dependsOn,
+
+        @Field(value = "turning torque that proves a preload", absent = "[]")
+        List<Drag> drag,
+
+        @Field(value = "further limits or couplings in words", absent = "[]")
+        List<String> notes,
+
+        @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
+        Set<String> only) {
+
+    /** The same clearance with limits and aim moved, as a deviation etched on the part asks. */
+    public Clearance movedBy(double metres) {
+        return new Clearance(
+                id,
+                name,
+                sense,
+                lower + metres,
+                upper + metres,
+                aim + metres,
+                etchedStep,
+                etchedBy,
+                method,
+                gauge,
+                indicators,
+                rounds,
+                settleWithin,
+                readingFactor,
+                readingOffset,
+                how,
+                place,
+                positions,
+                loop,
+                growth,
+                growthNote,
+                dependsOn,
+                drag,
+                notes,
+                only);
+    }
+
+    /** What kind of clearance it is. */
+    public enum Sense {
+        END_PLAY,
+        PRELOAD,
+        BACKLASH,
+        DISTANCE,
+        RING_PLAY
+    }
+
+    /** How it is read. */
+    public enum Method {
+        /** Travel of a shaft pushed and pulled, one or two indicators. */
+        TRAVEL,
+        /** A single reading repeated while the parts are tapped home. */
+        SERIES,
+        /** One reading at each of several places round a ring; the mean counts. */
+        PLACES,
+        /** Feelers: the thickest that enters. */
+        FEELER
+    }
+
+    /**
+     * A place for shims.
+     *
+     * @param effect change of this clearance for one unit of added thickness: -1 where a thicker shim closes, +1 where it
+     *     opens
+     */
+    public record Position(
+            @Field("short id of the place") String id,
+            @Field("where it is") String where,
+
+            @Field(value = "shim family that fits there", refersTo = "shim_families")
+            String family,
+
+            @Field(value = "fewest pieces", absent = "1") int fewest,
+            @Field(value = "most pieces", absent = "1") int most,
+
+            @Field("change of the clearance per unit of thickness, -1 closes, +1 opens")
+            double effect,
+
+            @Field(value = "the item drawn for it", absent = "", refersTo = "items")
+            String item) {}
+
+    /**
+     * Turning torque that proves a preload: torque = atZero + rise x preload.
+     *
+     * @param rise N.m per m of preload, which is N; 1 kN is 1 N.m per mm
+     */
+    public record Drag(
+            @Field("where it is read and in what condition") String where,
+            @Field(value = "least", kind = Kind.TORQUE) double lower,
+            @Field(value = "most", kind = Kind.TORQUE) double upper,
+
+            @Field(value = "torque without preload", kind = Kind.TORQUE, absent = "0 N.m")
+            double atZero,
+
+            @Field(value = "rise per preload; 1 kN is 1 N.m per mm; 0 where unknown", kind = Kind.FORCE, absent = "0 N")
+            double rise,
+
+            @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
+            Set<String> only) {}
+
+    /** One length of a loop; its sign says whether it opens (+1) or closes (-1) the clearance. */
+    public record Length(
+            @Field("name of the length") String name,
+
+            @Field(value = "nominal length", kind = Kind.LENGTH)
+            double nominal,
+
+            @Field("+1 opens, -1 closes") int sign,
+
+            @Field(value = "material", absent = "", refersTo = "materials")
+            String material,
+
+            @Field(value = "item it belongs to", absent = "", refersTo = "items")
+            String item) {}
+}

@@ -1,0 +1,32 @@
+package shimwright.rebuild.unit.model;
+
+import java.util.Set;
+import shimwright.mechanics.quantity.Kind;
+
+/** Bolts or nuts tightened alike. */
+public record Fastener(
+        @Field("short id") String id,
+        @Field("where") String where,
+        @Field("thread and length") String thread,
+        @Field(value = "property class", absent = "") String propertyClass,
+        @Field("how many") int quantity,
+
+        @Field(value = "tightening torque", kind = Kind.TORQUE)
+        double torque,
+
+        @Field(value = "nut factor K in T = K F d", absent = "0")
+        double nutFactor,
+
+        @Field(value = "preload at that torque", kind = Kind.FORCE, absent = "0 N")
+        double preload,
+
+        @Field(value = "order and stages", absent = "") String pattern,
+
+        @Field(value = "threadlocker or sealer, by consumable", absent = "", refersTo = "consumables")
+        String locker,
+
+        @Field(value = "once only", absent = "false") boolean once,
+        @Field(value = "remark", absent = "") String note,
+
+        @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
+        Set<String> only) {}

@@ -1,0 +1,16 @@
+package shimwright.rebuild.unit.model;
+
+import java.util.Set;
+
+/** A seal or an O-ring. */
+public record Seal(
+        @Field("short id") String id,
+        @Field("where it sits") String where,
+        @Field("size") String size,
+        @Field(value = "pieces", absent = "1") int quantity,
+
+        @Field(value = "which way the lip points", absent = "")
+        String lip,
+
+        @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
+        Set<String> only) {}

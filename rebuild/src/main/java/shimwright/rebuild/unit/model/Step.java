@@ -1,0 +1,182 @@
+package shimwright.rebuild.unit.model;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import shimwright.mechanics.quantity.Kind;
+
+/** One assembly operation of a unit type. */
+public record Step(
+        @Field("short id, printed beside the step") String id,
+
+        @Field("what to do, as an order to the person at the bench")
+        String todo,
+
+        @Field(value = "station or orientation the case stands in", refersTo = "stations")
+        String at,
+
+        @Field(value = "steps that must be done before, each with why", absent = "{}", refersTo = "steps")
+        Map<String, Why> after,
+
+        @Field(value = "reason, by the step it waits for", absent = "{}", refersTo = "steps")
+        Map<String, String> because,
+
+        @Field(value = "time for the step alone", kind = Kind.TIME)
+        double duration,
+
+        @Field(value = "tools and gauges to lay out", absent = "[]", refersTo = "tools")
+        List<String> tools,
+
+        @Field(value = "what undoing it costs", absent = "free")
+        Undo undo,
+
+        @Field(value = "time to undo it, without what stands on it", kind = Kind.TIME, absent = "0 s")
+        double undoTime,
+
+        @Field(value = "what undoing it destroys, by name", absent = "[]")
+        List<String> destroys,
+
+        @Field(value = "hold point that must be accepted with this step", absent = "", refersTo = "hold_points")
+        String hold,
+
+        @Field(value = "time window the step stands in", absent = "", refersTo = "windows")
+        String window,
+
+        @Field(value = "the mistake that is easily made here", absent = "")
+        String trap,
+
+        @Field(value = "which way the part goes in, and what is in its way otherwise", absent = "")
+        String route,
+
+        @Field(
+                value = "items put onto a sub-assembly here, which a later step brings into the unit",
+                absent = "[]",
+                refersTo = "items")
+        List<String> builds,
+
+        @Field(value = "items that are in the unit once it is done", absent = "[]", refersTo = "items")
+        List<String> installs,
+
+        @Field(value = "items that are taken out again (trial parts)", absent = "[]", refersTo = "items")
+        List<String> removes,
+
+        @Field(value = "fasteners tightened here", absent = "[]", refersTo = "fasteners")
+        List<String> fasteners,
+
+        @Field(value = "consumables used here", absent = "[]", refersTo = "consumables")
+        List<String> consumables,
+
+        @Field(value = "clearance that is read here", absent = "", refersTo = "clearances")
+        String clearance,
+
+        @Field(value = "which reading of that clearance", absent = "none")
+        Phase phase,
+
+        @Field(value = "dangers whose usual cautions are shown", absent = "[]")
+        List<Danger> dangers,
+
+        @Field(value = "persons needed", absent = "1") int persons,
+
+        @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
+        Set<String> only) {
+
+    /** Why one step must wait for another. */
+    public enum Why {
+        /** The same part, or its sub-assembly, must exist first. */
+        SAME_PART("The part, or what it is built into, must be there first."),
+        /** The later part would be blocked by geometry or covers. */
+        BLOCKED("It could not go in afterwards."),
+        /** It must be read before it is shut in. */
+        MEASURE_FIRST("It must be read before it is shut in."),
+        /** Heat or force of the earlier step would destroy the later part. */
+        WOULD_BE_KILLED("Heat or force of the earlier step would destroy it."),
+        /** It waits for a cure, a cooling or a delivery. */
+        WAITS("It has to cure, to cool or to arrive first."),
+        /** Habit only; may be dropped. */
+        HABIT("Habit only; it may be dropped.");
+
+        private final String words;
+
+        Why(String words) {
+            this.words = words;
+        }
+
+        /** The reason in general words. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** What undoing a step costs. */
+    public enum Undo {
+        FREE,
+        SLOW,
+        HEAT,
+        DESTROYS
+    }
+
+    /** Which reading of a clearance is taken at a step. */
+    public enum Phase {
+        NONE,
+        /** With a trial pack, to choose the pack. */
+        TRIAL,
+        /** With the chosen pack, to accept the clearance. */
+        FINAL,
+        /** Once more after something that could have moved it. */
+        AGAIN
+    }
+
+    /** A danger whose usual cautions are shown. */
+    public enum Danger {
+        PRESS,
+        HEAT,
+        COLD,
+        SPRING,
+        LIFT,
+        AIR,
+        SOLVENT,
+        CHEMICAL,
+        EDGE
+    }
+
+    /**
+     * A step of a job's own that the unit file does not have: one person, undone freely, waiting by habit.
+     *
+     * @param duration s
+     */
+    public static Step own(String id, String todo, String at, double duration, List<String> after) {
+        Map<String, Why> needs = new LinkedHashMap<>();
+        after.forEach(step -> needs.put(step, Why.HABIT));
+        return new Step(
+                id,
+                todo,
+                at,
+                Map.copyOf(needs),
+                Map.of(),
+                duration,
+                List.of(),
+                Undo.FREE,
+                0,
+                List.of(),
+                "",
+                "",
+                "",
+                "",
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                "",
+                Phase.NONE,
+                List.of(),
+                1,
+                Set.of());
+    }
+
+    /** True where undoing the step destroys something: a one-way step. */
+    public boolean oneWay() {
+        return undo == Undo.DESTROYS;
+    }
+}

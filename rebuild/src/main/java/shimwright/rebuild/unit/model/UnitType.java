@@ -1,0 +1,281 @@
+package shimwright.rebuild.unit.model;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import shimwright.mechanics.quantity.Kind;
+
+/** The whole of a unit file: one model with its variants. Every list may be restricted to variants by {@code only}. */
+public record UnitType(
+        @Field("format and its version: shimwright-unit 1") String format,
+
+        @Field("id of the unit type: small letters, digits and hyphens")
+        String id,
+
+        @Field("maker") String maker,
+        @Field("model") String model,
+        @Field("what kind of box it is, in a sentence") String about,
+
+        @Field(value = "true for an invented unit", absent = "false")
+        boolean invented,
+
+        @Field(value = "dry mass, for lifting", kind = Kind.MASS)
+        double mass,
+
+        @Field(value = "rated input torque", kind = Kind.TORQUE)
+        double ratedTorque,
+
+        @Field("fluid") Fluid fluid,
+        @Field("variants by letter or short code") Map<String, Variant> variants,
+        @Field("what tells the variants apart") List<TellTale> tellTales,
+        @Field("materials by id") Map<String, Material> materials,
+        @Field("stations and orientations by id") Map<String, Station> stations,
+        @Field("tools and gauges by id") Map<String, String> tools,
+
+        @Field("everything that can be judged, bought or fitted; with geometry where it is drawn")
+        List<Item> items,
+
+        @Field("shafts with their steps, and the outline of the case, for the drawing")
+        Section section,
+
+        @Field(value = "gear pairs", absent = "[]") List<GearPair> gears,
+        @Field(value = "bearings", absent = "[]") List<Bearing> bearings,
+        @Field(value = "seals", absent = "[]") List<Seal> seals,
+        @Field(value = "splines", absent = "[]") List<Spline> splines,
+        @Field(value = "fits", absent = "[]") List<Fit> fits,
+        @Field("fasteners") List<Fastener> fasteners,
+        @Field("shim families by id") Map<String, ShimFamily> shimFamilies,
+        @Field("clearances set by selection") List<Clearance> clearances,
+
+        @Field(value = "the order in which clearances are set", refersTo = "clearances")
+        List<String> settingOrder,
+
+        @Field("wear limits") List<WearLimit> wearLimits,
+        @Field("consumables") List<Consumable> consumables,
+        @Field(value = "kits", absent = "[]") List<Kit> kits,
+        @Field("hold points") List<HoldPoint> holdPoints,
+        @Field(value = "time windows", absent = "[]") List<Window> windows,
+        @Field("assembly steps") List<Step> steps,
+
+        @Field(value = "choices between lawful orders", absent = "[]")
+        List<Choice> choices,
+
+        @Field(value = "checks that prove the finished unit", absent = "[]", refersTo = "hold_points")
+        List<String> proof,
+
+        @Field(value = "symptoms and their causes", absent = "[]")
+        List<Symptom> symptoms,
+
+        @Field(value = "time to turn the case over, by FROM-TO", kind = Kind.TIME, absent = "{}")
+        Map<String, Double> turnOver,
+
+        @Field(
+                value = "time to lay out a tool or gauge; 0 for one that is not named",
+                kind = Kind.TIME,
+                absent = "{}",
+                refersTo = "tools")
+        Map<String, Double> toolTimes,
+
+        @Field(
+                value = "time to go from one station to another; the case in all its orientations is one station",
+                kind = Kind.TIME,
+                absent = "0 s")
+        double stationChange,
+
+        @Field(
+                value = "how many times as long turning over takes while an item is in the case, by item",
+                absent = "{}",
+                refersTo = "items")
+        Map<String, Double> heavy,
+
+        @Field(value = "reasons why one step waits for another, by id", absent = "{}")
+        Map<String, String> reasons,
+
+        @Field(value = "lessons of earlier jobs", absent = "[]")
+        List<String> lessons,
+
+        @Field(
+                value = "openings through which items are reached without taking apart what stands on them",
+                absent = "[]")
+        List<Opening> openings) {
+
+    /**
+     * The unit of one variant: everything that holds for other variants only is gone, and so is every mention of it.
+     *
+     * @param variant a key of {@link #variants()}; any other is a bug and throws
+     */
+    public Unit resolve(String variant) {
+        if (!variants.containsKey(variant)) {
+            throw new IllegalArgumentException(id + " has no variant " + variant);
+        }
+        return new Unit(VariantFilter.filter(this, variant), variant);
+    }
+
+    /** One variant. */
+    public record Variant(
+            @Field("full name") String name,
+
+            @Field(value = "what is different", absent = "[]")
+            List<String> differs,
+
+            @Field(value = "kit to order", absent = "", refersTo = "kits")
+            String kit) {}
+
+    /** What tells variants apart; a strong one is built into the unit, a weak one travels with a swapped part. */
+    public record TellTale(
+            @Field("short id") String id,
+            @Field("where to look or what to do") String look,
+            @Field("strong or weak") Weight weight,
+
+            @Field(value = "what each variant shows; a number where it is counted or measured", refersTo = "variants")
+            Map<String, String> shows,
+
+            @Field(value = "a counted number may differ by this", absent = "0")
+            double within,
+
+            @Field(value = "remark", absent = "") String note) {}
+
+    /** How far a tell-tale can be trusted. */
+    public enum Weight {
+        STRONG,
+        WEAK
+    }
+
+    /** Oil to fill. */
+    public record Fluid(
+            @Field("specification and grade") String spec,
+            @Field(value = "fill", kind = Kind.VOLUME) double volume,
+            @Field("where the level is read") String level) {}
+
+    /** A material of the unit. */
+    public record Material(
+            @Field("name") String name,
+
+            @Field(value = "linear expansion", kind = Kind.EXPANSION)
+            double expansion,
+
+            @Field(value = "rise above 20 degC at working heat", kind = Kind.TEMPERATURE_DIFFERENCE)
+            double hotRise) {}
+
+    /** A station or an orientation of the case. */
+    public record Station(
+            @Field("name shown to the person") String name,
+
+            @Field(value = "true where the case itself stands in it", absent = "false")
+            boolean holdsCase,
+
+            @Field(
+                    value = "how many steps can be done there at the same time; on the case it is always one",
+                    absent = "1")
+            int room) {}
+
+    /** Time windows. */
+    public record Window(
+            @Field("short id") String id,
+            @Field("what the window is") String name,
+
+            @Field(
+                    value = "longest time from the end of the opening step to the end of the closing step",
+                    kind = Kind.TIME)
+            double longest,
+
+            @Field(value = "step that opens it; the step itself when absent", absent = "", refersTo = "steps")
+            String opens,
+
+            @Field(value = "step that closes it; the step itself when absent", absent = "", refersTo = "steps")
+            String closes,
+
+            @Field("why") String why) {}
+
+    /** A choice between lawful orders. */
+    public record Choice(
+            @Field("short id") String id,
+            @Field("what is chosen") String about,
+            @Field("the sides by name") Map<String, Side> sides,
+
+            @Field("the side taken unless the person says otherwise")
+            String usual) {}
+
+    /** One side of a choice: order that it adds and drops, steps that it leaves out. */
+    public record Side(
+            @Field(value = "pairs: first before second", absent = "[]", refersTo = "steps")
+            List<List<String>> before,
+
+            @Field(value = "pairs no longer needed", absent = "[]", refersTo = "steps")
+            List<List<String>> drops,
+
+            @Field(value = "steps left out", absent = "[]", refersTo = "steps")
+            List<String> skips,
+
+            @Field(
+                    value = "extra time against the steps that are left; less than 0 where it saves",
+                    kind = Kind.TIME,
+                    absent = "0 min")
+            double extra,
+
+            @Field("why one would take it") String why) {}
+
+    /** A symptom with its causes and their rough shares in percent. */
+    public record Symptom(
+            @Field("short id") String id,
+            @Field("what the driver says") String says,
+            @Field("causes with their share in percent") Map<String, Double> causes) {}
+
+    /** What must be read and accepted before the next one-way step. */
+    public record HoldPoint(
+            @Field("short id") String id,
+            @Field("what is read") String what,
+            @Field("the readings, all of them") List<Check> checks,
+
+            @Field(
+                    value = "chance that it is not accepted at the first reading, 0 to 1; 0 where nobody says",
+                    absent = "0")
+            double chance,
+
+            @Field(
+                    value = "steps that are done again when it is not accepted; what stands on them comes apart",
+                    absent = "[]",
+                    refersTo = "steps")
+            List<String> reopens,
+
+            @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
+            Set<String> only) {}
+
+    /** One reading of a hold point: measured against limits, a clearance accepted, or attested yes. */
+    public record Check(
+            @Field("short id, unique within the hold point") String id,
+            @Field("what is read and how") String what,
+
+            @Field(value = "kind of quantity; none for an attested check", absent = "NONE")
+            CheckKind kind,
+
+            @Field(value = "lower limit with unit", absent = "")
+            String lower,
+
+            @Field(value = "upper limit with unit", absent = "")
+            String upper,
+
+            @Field(value = "how many places are read", absent = "1")
+            int places,
+
+            @Field(value = "largest minus smallest may be this, with unit", absent = "")
+            String spread,
+
+            @Field(value = "clearance whose acceptance is meant", absent = "", refersTo = "clearances")
+            String clearance,
+
+            @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
+            Set<String> only) {}
+
+    /** What kind of reading a check is. */
+    public enum CheckKind {
+        /** Attested yes. */
+        NONE,
+        LENGTH,
+        TORQUE,
+        FORCE,
+        PRESSURE,
+        ANGLE,
+        NUMBER
+    }
+}

@@ -1,0 +1,295 @@
+package shimwright.rebuild.unit.sense;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.rebuild.unit.fault.Spelling;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Clearance.Drag;
+import shimwright.rebuild.unit.model.Clearance.Length;
+import shimwright.rebuild.unit.model.Clearance.Method;
+import shimwright.rebuild.unit.model.Clearance.Position;
+import shimwright.rebuild.unit.model.Clearance.Sense;
+import shimwright.rebuild.unit.model.UnitType;
+
+/** Clearances: order and sign of limits, size, the direction of each shim against the loop, growth, dependence. */
+final class ClearanceSense {
+    private static final double MM = 1e-3;
+    /** Wear of rounding: a loop may miss a limit by this and still be called inside. */
+    private static final double DUST = 1e-9;
+
+    private final Ground ground;
+
+    ClearanceSense(Ground ground) {
+        this.ground = ground;
+    }
+
+    void check() {
+        for (Clearance c : ground.type().clearances()) {
+            if (ground.sound(c)) {
+                limits(c);
+                reading(c);
+                c.positions().forEach(p -> position(c, p));
+                if (c.lower() < c.upper()) {
+                    loop(c);
+                }
+                c.drag().forEach(d -> drag(c, d));
+            }
+        }
+        order();
+    }
+
+    private void limits(Clearance c) {
+        if (!(c.lower() < c.upper())) {
+            boolean signs = c.sense() == Sense.PRELOAD;
+            ground.fault(
+                    c,
+                    "lower",
+                    "the lower limit " + mm(c.lower()) + " is not below the upper limit " + mm(c.upper()),
+                    signs
+                            ? "Signed as play: a preload of 0.02 to 0.06 has the limits -0.06 mm and -0.02 mm"
+                            : "Look whether the two are swapped");
+            return;
+        }
+        if (c.aim() < c.lower() || c.aim() > c.upper()) {
+            ground.fault(
+                    c, "aim", "the aim " + mm(c.aim()) + " lies outside the limits", "Aim at a value between them");
+        }
+        if (c.sense() == Sense.PRELOAD && c.upper() > 0) {
+            ground.fault(
+                    c, "upper", "a preload is negative here, signed as play", "Write -0.02 mm for a preload of 0.02");
+        } else if (c.sense() != Sense.PRELOAD && c.lower() < 0) {
+            ground.fault(
+                    c,
+                    "lower",
+                    "the lower limit of " + words(c.sense()) + " is negative",
+                    "Only a preload is negative; look at the sign and at sense");
+        }
+        boolean distance = c.sense() == Sense.DISTANCE;
+        ground.within(c, "lower", c.lower(), distance ? MM : -2 * MM, distance ? 1 : 2 * MM, Kind.LENGTH);
+        ground.within(c, "upper", c.upper(), distance ? MM : -2 * MM, distance ? 1 : 2 * MM, Kind.LENGTH);
+        double room = c.upper() - c.lower();
+        if (room < 0.002 * MM || room > 2 * MM) {
+            ground.fault(
+                    c,
+                    "upper",
+                    "the limits are " + mm(room) + " apart",
+                    "Plausible is 0.002 mm to 2 mm; look at the unit");
+        }
+        ground.within(c, "etched_step", c.etchedStep(), 0, 0.1 * MM, Kind.LENGTH);
+        etched(c);
+    }
+
+    private void etched(Clearance c) {
+        if (c.etchedBy().isEmpty() != (c.etchedStep() == 0)) {
+            ground.fault(
+                    c,
+                    c.etchedBy().isEmpty() ? "etched_step" : "etched_by",
+                    "etched_step and etched_by belong together",
+                    "Write etched_step: 0.01 mm and etched_by: HOLD/CHECK, or neither");
+        } else if (!c.etchedBy().isEmpty()) {
+            List<String> known = ground.type().holdPoints().stream()
+                    .flatMap(hold -> hold.checks().stream()
+                            .filter(check -> check.kind() == UnitType.CheckKind.NUMBER)
+                            .map(check -> hold.id() + "/" + check.id()))
+                    .toList();
+            if (!known.contains(c.etchedBy())) {
+                ground.fault(
+                        c,
+                        "etched_by",
+                        "\"" + c.etchedBy() + "\" is no check that reads a number",
+                        Spelling.hint(c.etchedBy(), known, "such checks"));
+            }
+        }
+    }
+
+    private static String words(Sense sense) {
+        return (sense == Sense.END_PLAY ? "an " : "a ")
+                + sense.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    private void reading(Clearance c) {
+        ground.within(c, "settle_within", c.settleWithin(), 0.001 * MM, 0.2 * MM, Kind.LENGTH);
+        ground.within(c, "rounds", c.rounds(), 1, 20, Kind.NUMBER);
+        int least = c.method() == Method.PLACES ? 2 : 1;
+        int most = c.method() == Method.TRAVEL ? 2 : c.method() == Method.PLACES ? 36 : 1;
+        ground.within(c, "indicators", c.indicators(), least, most, Kind.NUMBER);
+        if (c.readingFactor() == 0) {
+            ground.fault(c, "reading_factor", "a factor of 0 makes every reading the same", "Leave it out for 1");
+        }
+        if (c.positions().isEmpty()) {
+            ground.fault(c, "positions", "there is no place for a shim", "Name at least one position");
+        }
+    }
+
+    private void position(Clearance c, Position p) {
+        if (p.effect() == 0 || Math.abs(p.effect()) > 2) {
+            ground.fault(
+                    p,
+                    "effect",
+                    "the effect is " + p.effect() + " of a shim's thickness",
+                    "-1 closes one for one, +1 opens; a share is smaller, never 0 and never over 2");
+        }
+        if (p.fewest() < 0 || p.most() < Math.max(1, p.fewest()) || p.most() > 6) {
+            ground.fault(
+                    p,
+                    "most",
+                    "from " + p.fewest() + " to " + p.most() + " pieces",
+                    "One to three is usual, six the most");
+        }
+        for (Length length : c.loop()) {
+            boolean same = !p.item().isEmpty() && p.item().equals(length.item());
+            if (same && Math.signum(length.sign()) != Math.signum(p.effect())) {
+                ground.fault(
+                        p,
+                        "effect",
+                        "the effect says that a thicker piece " + way(p.effect()) + ", the loop says that it "
+                                + way(length.sign()),
+                        "The sign belongs to the loop; settle which one is right before anybody picks a shim by it");
+            }
+        }
+    }
+
+    private static String way(double sign) {
+        return sign < 0 ? "closes" : "opens";
+    }
+
+    private void loop(Clearance c) {
+        if (c.loop().isEmpty()) {
+            return;
+        }
+        double sum = 0;
+        for (Length length : c.loop()) {
+            if (Math.abs(length.sign()) != 1) {
+                ground.fault(
+                        length,
+                        "sign",
+                        "the sign is " + length.sign(),
+                        "Write 1 where it opens and -1 where it closes");
+                return;
+            }
+            ground.within(length, "nominal", length.nominal(), 0.01 * MM, 2, Kind.LENGTH);
+            sum += length.sign() * length.nominal();
+        }
+        if (sum < c.lower() - DUST || sum > c.upper() + DUST) {
+            ground.fault(
+                    c,
+                    "loop",
+                    "the lengths of the loop add up to " + mm(sum) + ", the limits are " + mm(c.lower()) + " to "
+                            + mm(c.upper()),
+                    "Look at the signs and at the nominal of each length");
+        }
+        growth(c);
+    }
+
+    /** Growth of a closed loop from its materials; a distance is measured against parts that grow themselves. */
+    private void growth(Clearance c) {
+        boolean known = c.loop().stream().noneMatch(l -> l.material().isEmpty());
+        if (!known || c.sense() == Sense.DISTANCE || !ground.at().written(c).contains("growth")) {
+            return;
+        }
+        double growth = 0;
+        for (Length length : c.loop()) {
+            UnitType.Material material = ground.type().materials().get(length.material());
+            if (material == null) {
+                return;
+            }
+            growth += length.sign() * length.nominal() * material.expansion() * material.hotRise();
+        }
+        if (Math.abs(growth - c.growth()) > Math.max(0.002 * MM, 0.1 * Math.abs(growth))) {
+            ground.fault(
+                    c,
+                    "growth",
+                    "the growth is " + mm(c.growth()) + ", the materials of the loop give " + mm(growth),
+                    "Look at the sign, the materials and their hot rise");
+        }
+    }
+
+    private void drag(Clearance c, Drag d) {
+        if (c.sense() != Sense.PRELOAD) {
+            ground.fault(d, "where", "drag proves a preload, clearance " + c.id() + " is none", "Leave drag out");
+            return;
+        }
+        if (!(d.lower() < d.upper())) {
+            ground.fault(d, "lower", "the least drag is not below the most", "Look whether the two are swapped");
+            return;
+        }
+        if (d.rise() > 0) {
+            agree(d, "lower", d.lower(), d.atZero() + d.rise() * -c.upper());
+            agree(d, "upper", d.upper(), d.atZero() + d.rise() * -c.lower());
+        }
+    }
+
+    private void agree(Drag d, String key, double limit, double expected) {
+        if (Math.abs(limit - expected) > 0.1 * expected) {
+            ground.fault(
+                    d,
+                    key,
+                    key + " is " + Ground.text(limit, Kind.TORQUE)
+                            + ", at that limit of the preload at_zero and rise give "
+                            + Ground.text(expected, Kind.TORQUE),
+                    "They must agree within a tenth");
+        }
+    }
+
+    private void order() {
+        List<String> order = ground.type().settingOrder();
+        Set<String> once = new HashSet<>();
+        for (String id : order) {
+            if (!once.add(id)) {
+                ground.fault(ground.type(), "setting_order", "clearance " + id + " stands twice", "Name each once");
+            }
+        }
+        for (Clearance c : ground.type().clearances()) {
+            int place = order.indexOf(c.id());
+            if (place < 0 && ground.at().written(ground.type()).contains("setting_order")) {
+                ground.fault(ground.type(), "setting_order", "clearance " + c.id() + " is missing", "Name each once");
+            }
+            for (String earlier : c.dependsOn()) {
+                boolean late = order.indexOf(earlier) >= place && place >= 0;
+                if (late && once.contains(earlier) && !earlier.equals(c.id())) {
+                    ground.fault(
+                            ground.type(),
+                            "setting_order",
+                            "clearance " + c.id() + " comes before " + earlier + ", on which it depends",
+                            "Set " + earlier + " first");
+                }
+            }
+        }
+        circle().ifPresent(names -> ground.fault(
+                ground.type(),
+                "clearances",
+                names + " depend on each other in a circle",
+                "One of them must come first"));
+    }
+
+    private Optional<String> circle() {
+        Set<String> settled = new HashSet<>();
+        List<Clearance> left = new ArrayList<>(ground.type().clearances());
+        Set<String> all = new HashSet<>();
+        left.forEach(c -> all.add(c.id()));
+        int before;
+        do {
+            before = left.size();
+            List<Clearance> free = left.stream()
+                    .filter(c -> c.dependsOn().stream().allMatch(d -> settled.contains(d) || !all.contains(d)))
+                    .toList();
+            free.forEach(c -> settled.add(c.id()));
+            left.removeIf(c -> settled.contains(c.id()));
+        } while (left.size() < before);
+        return left.isEmpty()
+                ? Optional.empty()
+                : Optional.of("clearances "
+                        + String.join(
+                                ", ",
+                                left.stream().map(Clearance::id).distinct().toList()));
+    }
+
+    private static String mm(double metres) {
+        return Ground.text(metres, Kind.LENGTH);
+    }
+}

@@ -1,0 +1,69 @@
+package shimwright.rebuild.unit.sense;
+
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.Quantities;
+import shimwright.mechanics.quantity.Units;
+import shimwright.rebuild.unit.fault.Amounts;
+import shimwright.rebuild.unit.fault.Troubles;
+import shimwright.rebuild.unit.fault.Whereabouts;
+import shimwright.rebuild.unit.model.Component;
+import shimwright.rebuild.unit.model.UnitType;
+import shimwright.rebuild.unit.model.UnitType.CheckKind;
+
+/**
+ * What the sense checks stand on: the unit type as read, where everything stands, and the troubles so far.
+ *
+ * @param type the whole file; parts that could not be read are not sound
+ * @param at where each record stands
+ * @param troubles where a fault is put
+ */
+record Ground(UnitType type, Whereabouts at, Troubles troubles) {
+
+    /** True where the record was read without a problem, so that its values may be judged. */
+    boolean sound(Record record) {
+        return at.sound(record);
+    }
+
+    /** A fault at the value of a key. */
+    void fault(Record record, String key, String fact, String hint) {
+        troubles.add(at.of(record, key), named(record) + ": " + fact, hint);
+    }
+
+    /** A fault where the value lies outside what is plausible. */
+    void within(Record record, String key, double value, double least, double most, Kind kind) {
+        if (!(value >= least && value <= most)) {
+            fault(
+                    record,
+                    key,
+                    key + " is " + text(value, kind),
+                    "Plausible is " + text(least, kind) + " to " + text(most, kind)
+                            + "; look at the unit and the point");
+        }
+    }
+
+    /** A value for a sentence. */
+    static String text(double si, Kind kind) {
+        return kind == Kind.NUMBER
+                ? Quantities.brief(si, Units.ONE)
+                : Quantities.brief(si, Units.of(kind).get(0));
+    }
+
+    private static String named(Record record) {
+        Component first = Component.of(record.getClass()).get(0);
+        boolean hasId = first.key().equals("id") && !(record instanceof UnitType);
+        return Component.words(record.getClass()) + (hasId ? " " + first.in(record) : "");
+    }
+
+    /** A limit written as text, in SI; a fault where it cannot be read. Not a number where it is faulty. */
+    double limit(Record record, String key, String text, CheckKind kind) {
+        Outcome<Double> value = Amounts.single(text, kind(kind));
+        value.refusals().forEach(r -> fault(record, key, r.fact(), r.hint()));
+        return value.isOk() ? value.orElseThrow() : Double.NaN;
+    }
+
+    /** The kind of quantity of a check; a plain number for an attested one. */
+    static Kind kind(CheckKind kind) {
+        return kind == CheckKind.NONE ? Kind.NUMBER : Kind.valueOf(kind.name());
+    }
+}

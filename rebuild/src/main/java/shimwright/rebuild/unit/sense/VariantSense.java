@@ -1,0 +1,69 @@
+package shimwright.rebuild.unit.sense;
+
+import java.util.Collection;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import shimwright.rebuild.unit.model.Component;
+import shimwright.rebuild.unit.model.VariantFilter;
+
+/** What holds for a variant may name only what holds for that variant as well. */
+final class VariantSense {
+    private final Ground ground;
+    private final Map<String, Set<String>> everywhere;
+
+    VariantSense(Ground ground) {
+        this.ground = ground;
+        this.everywhere = VariantFilter.idsOf(ground.type(), "");
+    }
+
+    void check() {
+        for (String variant : ground.type().variants().keySet()) {
+            walk(ground.type(), variant, VariantFilter.idsOf(ground.type(), variant));
+        }
+    }
+
+    private void walk(Record record, String variant, Map<String, Set<String>> ids) {
+        Set<String> only = VariantFilter.only(record);
+        if (!only.isEmpty() && !only.contains(variant)) {
+            return;
+        }
+        for (Component component : Component.of(record.getClass())) {
+            Object value = component.in(record);
+            if (component.key().equals("variants") && value instanceof Map<?, ?> variants) {
+                visit(variants.get(variant), variant, ids);
+            } else if (value instanceof Map<?, ?> map) {
+                map.values().forEach(v -> visit(v, variant, ids));
+            } else if (value instanceof Collection<?> list) {
+                list.forEach(v -> visit(v, variant, ids));
+            } else if (value instanceof String id) {
+                single(record, component, id, variant, ids);
+            } else {
+                visit(value, variant, ids);
+            }
+        }
+    }
+
+    private void visit(@Nullable Object value, String variant, Map<String, Set<String>> ids) {
+        if (value instanceof Record record) {
+            walk(record, variant, ids);
+        }
+    }
+
+    private void single(Record record, Component component, String id, String variant, Map<String, Set<String>> ids) {
+        String list = component.field().refersTo();
+        if (list.isEmpty() || id.isEmpty() || !ids.containsKey(list)) {
+            return;
+        }
+        boolean here = ids.getOrDefault(list, Set.of()).contains(id);
+        boolean anywhere = everywhere.getOrDefault(list, Set.of()).contains(id);
+        if (!here && anywhere) {
+            ground.fault(
+                    record,
+                    component.key(),
+                    "it holds for variant " + variant + ", but \"" + id + "\" of the " + list.replace('_', ' ')
+                            + " does not",
+                    "Restrict it with only to the variants that have it");
+        }
+    }
+}

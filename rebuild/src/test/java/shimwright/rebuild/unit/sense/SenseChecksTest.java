@@ -1,0 +1,236 @@
+package shimwright.rebuild.unit.sense;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.rebuild.unit.fault.Amounts;
+import shimwright.rebuild.unit.fault.Problem;
+import shimwright.rebuild.unit.file.Texts;
+import shimwright.rebuild.unit.file.UnitFiles;
+
+/** Limits from elsewhere are not trusted: each fault here is one that printed service data has been seen to carry. */
+class SenseChecksTest {
+
+    /** One piece of the starter replaced: a problem with these words, at the place where the marker begins. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            lower: 0.02 mm        | lower: 0.20 mm          | 0.20 mm      | 0.2 mm is not below the upper limit 0.08 mm
+            lower: 0.02 mm        | lower: -0.02 mm         | -0.02 mm     | lower limit of an end play is negative
+            aim: 0.05 mm          | aim: 0.5 mm             | 0.5 mm       | aim 0.5 mm lies outside the limits
+            upper: 0.08 mm        | upper: 8 mm             | 8 mm         | upper is 8 mm
+            sense: end_play       | sense: preload          | 0.08 mm      | a preload is negative here
+            effect: -1,           | effect: 1,              | 1, item      | says that a thicker piece opens, the loop says that it closes
+            effect: -1,           | effect: -10,            | -10          | the effect is -10.0
+            nominal: 217.05 mm    | nominal: 217.5 mm       | "            | add up to 0.5 mm
+            sign: 1, material: casting | sign: 2, material: casting | 2, material | the sign is 2
+            most: 2,              | most: 9,                | 9,           | from 1 to 9 pieces
+            settle_within: 0.02 mm | settle_within: 0.02 in | 0.02 in      | settle_within is 0.508 mm
+            indicators: 2         | indicators: 3           | 3            | indicators is 3
+            setting_order: [c]    | setting_order: []       | []           | clearance c is missing
+            setting_order: [c]    | setting_order: [c, c]   | [c, c]       | clearance c stands twice
+            limit: 0.05 mm        | limit: 0.01 mm          | 0.01 mm      | rejects above 0.01 mm, but a new one may have 0.02 mm
+            limit: 0.05 mm        | limit: 0.5 in           | 0.5 in       | the limit 0.5 in is far from new
+            limit: 0.05 mm        | limit: 0.05             | 0.05,        | "0.05" has no unit
+            direction: max        | direction: min          | 0.05 mm      | rejects below 0.05 mm, but a new one may have 0 mm
+            as_new: [0 mm, 0.02 mm] | as_new: [0.02 mm]     | [0.02 mm]    | as_new has 1 values
+            as_new: [0 mm, 0.02 mm] | as_new: [0.02 mm, 0 mm] | [0.02 mm, 0 | the least new size is above the most
+            kind: length          | kind: none              | none,        | kind none and direction attest belong together
+            torque: 20 N.m        | torque: 20 lbf.in, preload: 13.9 kN, nut_factor: 0.18 | 13.9 kN | nut factor x preload x diameter is 20.016
+            torque: 20 N.m        | torque: 2000 N.m        | 2000 N.m     | torque is 2000
+            thinnest: 0.25 mm     | thinnest: 2.5 mm        | 2.5 mm       | the thinnest is not thinner
+            expansion: 21.8 um/m/K | expansion: 218 um/m/K  | 218          | expansion is 218
+            volume: 2.0 L         | volume: 2000 L          | 2000 L       | volume is 2000 L
+            mass: 40 kg           | mass: 40 g              | 40 g         | mass is 0.04 kg
+            duration: 5 min       | duration: 5 d           | 5 d          | duration is
+            open: 10 min          | open: 10 d              | 10 d         | open is
+            quantity: 8           | quantity: 0             | 0, torque    | quantity is 0
+            clearance: c}         | clearance: c, kind: length, lower: 2 mm, upper: 1 mm} | 2 mm, upper | lower limit 2 mm is not below the upper limit 1 mm
+            clearance: c}         | kind: length}           | length}      | measured against nothing
+            clearance: c}         | lower: 2 mm}            | play, what   | limits or places without a kind
+            clearance: c\\n    phase: final | trap: none    | H1           | hold point H1 wants clearance c, the step reads none
+            gauge: DI             | etched_step: 0.01 mm\\n    gauge: DI | 0.01 mm | etched_step and etched_by belong together
+            gauge: DI             | etched_step: 0.01 mm\\n    etched_by: H1/play\\n    gauge: DI | H1/play | is no check that reads a number
+            hold: H1              | trap: none              | H1           | no step stands in it
+            tell_tales: []        | tell_tales: []\\nturn_over: {UP-DOWN: 4 min} | {UP-DOWN | does not lead from one station to another
+            shape: shim, shaft: input | shape: shim         | shim, along  | it is drawn but on no shaft
+            shape: shim, shaft: input, along: 216 217 mm | shape: shim, shaft: input | {id: sI, name: end | along is missing
+            """)
+    void oneFault(String piece, String fresh, String marker, String fact) {
+        String text = Texts.with(piece.replace("\\n", "\n"), fresh.replace("\\n", "\n"));
+        List<Problem> problems = Texts.problems(text);
+        assertThat(problems)
+                .as("%s", problems.stream().map(Problem::sentence).toList())
+                .filteredOn(p -> p.fact().contains(fact))
+                .singleElement()
+                .satisfies(p -> {
+                    assertThat(p.hint()).isNotBlank();
+                    if (!marker.equals("\"")) {
+                        String[] place = p.place().split(":");
+                        String line = text.lines().toList().get(Integer.parseInt(place[1]) - 1);
+                        assertThat(line.substring(Integer.parseInt(place[2]) - 1))
+                                .startsWith(marker);
+                    }
+                });
+    }
+
+    @Test
+    void inchAndMetricMustAgree() {
+        assertThat(Texts.problems(Texts.with("upper: 0.08 mm", "upper: 0.08 mm (0.0031 in)")))
+                .isEmpty();
+        // 1.07 mm was once printed as 0.074 in, from memory of a service sheet; 0.042 in is right
+        assertThat(Amounts.one("1.07 mm (0.042 in)", Kind.LENGTH).isOk()).isTrue();
+        assertThat(Amounts.one("1.07 mm (0.074 in)", Kind.LENGTH).isOk()).isFalse();
+    }
+
+    @Test
+    void aCircleIsNamedInTheWordsOfItsSteps() {
+        String text = Texts.with("    duration: 5 min\n", "    duration: 5 min\n    after: {S3: blocked}\n");
+        assertThat(Texts.sentences(text))
+                .singleElement()
+                .asString()
+                .contains("S1 (Stand the input shaft in its front bearing) waits for S3 (Chosen shim in, cover on with"
+                        + " locker) waits for S2 (Rear cup and trial shim in, cover on dry) waits for S1")
+                .contains("in variant A")
+                .startsWith(Texts.place(text, "{S3: blocked}"));
+    }
+
+    @Test
+    void aSideThatMakesACircleIsNamed() {
+        String text = UnitFiles.starter() + """
+                choices:
+                  - id: O1
+                    about: order
+                    sides:
+                      one: {before: [[S1, S2]], why: a}
+                      other: {before: [[S3, S1]], why: b}
+                    usual: one
+                """;
+        assertThat(Texts.sentences(text)).singleElement().asString().contains("side other makes steps of variant A");
+        assertThat(Texts.sentences(text.replace("usual: one", "usual: on")))
+                .anySatisfy(s -> assertThat(s).contains("\"on\" is none of its sides. Did you mean \"one\""));
+        assertThat(Texts.sentences(text.replace("[[S3, S1]]", "[[S3, S1], [S2]]")))
+                .anySatisfy(s -> assertThat(s).contains("an order is a pair of steps"));
+    }
+
+    @Test
+    void aWindowMustBePossible() {
+        String windows = UnitFiles.starter() + """
+                windows:
+                  - {id: W1, name: sealant, longest: 10 min, opens: S1, closes: S3, why: it skins}
+                  - {id: W2, name: locker, longest: 60 min, opens: S3, closes: S1, why: it sets}
+                  - {id: W3, name: half, longest: 60 min, opens: S3, why: it sets}
+                """;
+        assertThat(Texts.sentences(windows))
+                .satisfiesExactly(
+                        s -> assertThat(s).contains("the window is open 10 min, the steps in it take 40 min at least"),
+                        s -> assertThat(s).contains("S1 does not come after S3"),
+                        s -> assertThat(s).contains("W3: opens and closes belong together"));
+    }
+
+    /** The starter with two variants and these tell-tales. */
+    private static String twoVariants(String tellTales) {
+        return UnitFiles.starter()
+                .replace("  A: {name: the only variant so far}", "  A: {name: first}\n  B: {name: second}")
+                .replace("tell_tales: []", "tell_tales:\n" + tellTales.indent(2).stripTrailing());
+    }
+
+    @Test
+    void variantsMustBeToldApart() {
+        String two = twoVariants("""
+                - {id: I1, look: teeth, weight: strong, shows: {A: 25, B: 29}}
+                - {id: I2, look: tag, weight: weak, shows: {A: a}}
+                - {id: I3, look: plug, weight: strong, shows: {A: round, B: round}}
+                """);
+        assertThat(Texts.sentences(two))
+                .satisfiesExactlyInAnyOrder(
+                        s -> assertThat(s).contains("1 strong tell-tale keeps variant A and variant B apart"),
+                        s -> assertThat(s).contains("tell tale I2: it does not say what variant B shows"));
+        assertThat(Texts.sentences(two.replace("{A: 25, B: 29}", "{A: 25, C: 29}")))
+                .anySatisfy(s -> assertThat(s).contains("\"C\" is not among the variants"));
+    }
+
+    @Test
+    void whatIsMissingInAVariantIsNamed() {
+        String two = twoVariants("""
+                - {id: I1, look: teeth, weight: strong, shows: {A: 25, B: 29}}
+                - {id: I2, look: ring, weight: strong, shows: {A: 9, B: 8}}
+                """);
+        assertThat(Texts.sentences(two)).isEmpty();
+        String missing = two.replace("  - id: H1\n", "  - id: H1\n    only: [A]\n");
+        assertThat(Texts.sentences(missing))
+                .singleElement()
+                .asString()
+                .contains("step S3: it holds for variant B, but \"H1\" of the hold points does not");
+        String twice = two.replace("  - {id: cover, name: rear cover", "  - {id: cover, name: rear cover, only: [A]")
+                .replace(
+                        "  - {id: input, name: input shaft, material: steel}",
+                        "  - {id: cover, name: other cover, only: [B]}\n"
+                                + "  - {id: input, name: input shaft, material: steel}");
+        assertThat(Texts.sentences(twice)).isEmpty();
+    }
+
+    @Test
+    void growthMustFollowFromTheMaterials() {
+        String grown = Texts.with("    loop:\n", "    growth: 0.0967 mm\n    loop:\n");
+        assertThat(Texts.sentences(grown)).isEmpty();
+        assertThat(Texts.sentences(grown.replace("growth: 0.0967 mm", "growth: -0.0967 mm")))
+                .singleElement()
+                .asString()
+                .contains("the growth is -0.0967 mm, the materials of the loop give 0.0967");
+    }
+
+    @Test
+    void clearancesInACircle() {
+        assertThat(Texts.sentences(Texts.with("    positions:\n", "    depends_on: [c]\n    positions:\n")))
+                .anySatisfy(s -> assertThat(s).contains("depend on each other in a circle"));
+    }
+
+    @Test
+    void dragBelongsToAPreload() {
+        String preload =
+                UnitFiles.example().replace("at_zero: 0.30 N.m, rise: 26 kN", "at_zero: 0.30 N.m, rise: 2.6 kN");
+        assertThat(Texts.sentences(preload))
+                .hasSize(2)
+                .allSatisfy(s -> assertThat(s).contains("at that limit of the preload at_zero and rise give"));
+        String play = Texts.with(
+                "    positions:\n", "    drag: [{where: nut, lower: 0.8 N.m, upper: 1.9 N.m}]\n    positions:\n");
+        assertThat(Texts.sentences(play)).anySatisfy(s -> assertThat(s).contains("clearance c is none"));
+    }
+
+    @Test
+    void reasonsAndChoicesOfTheExample() {
+        String text = UnitFiles.example()
+                .replace("because: {P07: M10}", "because: {P07: M100}")
+                .replace("because: {S03: B7}", "because: {S02: B7}")
+                .replace("{pinion preload lost: 45,", "{pinion preload lost: 4.5,");
+        assertThat(Texts.sentences(text))
+                .satisfiesExactlyInAnyOrder(
+                        s -> assertThat(s).contains("\"M100\" is not among the reasons. Did you mean \"M10\"?"),
+                        s -> assertThat(s).contains("\"M100\" is not among the reasons. Did you mean \"M10\"?"),
+                        s -> assertThat(s).contains("step S04: a reason is given for S02, but it does not wait for it"),
+                        s -> assertThat(s).contains("symptom Y1: the shares of its causes add up to 59.5 percent"));
+    }
+
+    @Test
+    void gearsSplinesAndBearingsOfTheExample() {
+        String text = UnitFiles.example()
+                .replace("driver: 12, driven: 43", "driver: 12, driven: 34")
+                .replace("over_pins: 23.572 mm", "over_pins: 32.572 mm")
+                .replace(
+                        "{id: 25k6, where: \"input rear cone, pinion rear inner ring\", nominal: 25 mm, least: 2 um, most: 15 um}",
+                        "{id: 25k6, where: x, nominal: 25 mm, least: 20 um, most: 15 um}")
+                .replace("width: 24.75 mm, width_tolerance: 0 0.20 mm", "width: 24.75 mm, width_tolerance: 0.20 0 mm");
+        assertThat(Texts.sentences(text))
+                .satisfiesExactlyInAnyOrder(
+                        s -> assertThat(s)
+                                .contains("gear pair g1: centre distance 74 mm, but module, teeth and helix give"),
+                        s -> assertThat(s).contains("spline CL: over_pins is 32.572 mm"),
+                        s -> assertThat(s).contains("fit 25k6: the least deviation is above the most"),
+                        s -> assertThat(s)
+                                .contains("bearing PH: width_tolerance must be two values, the smaller first"));
+    }
+}
