@@ -236,7 +236,11 @@ public sealed interface Entry {
     /** A round that does not count any more, and why; it stays in the record. */
     record RoundStruck(String entry, String reason) implements OfJob {}
 
-    /** The pack chosen for a clearance, with the prediction and its working. */
+    /**
+     * The pack chosen for a clearance, with the prediction and its working.
+     *
+     * @param basis what it was judged on, see {@link Basis}; empty in entries of older programs
+     */
     record PackChosen(
             String clearance,
             String position,
@@ -246,10 +250,15 @@ public sealed interface Entry {
             double probability,
             Verdict verdict,
             String overruledBecause,
-            List<Line> working)
+            List<Line> working,
+            Map<String, Double> basis)
             implements OfJob {}
 
-    /** A clearance was read with its pack and accepted. */
+    /**
+     * A clearance was read with its pack and accepted.
+     *
+     * @param basis what it was judged on, see {@link Basis}; empty in entries of older programs
+     */
     record ClearanceAccepted(
             String clearance,
             Phase phase,
@@ -260,7 +269,8 @@ public sealed interface Entry {
             double predicted,
             String finding,
             String overruledBecause,
-            List<Line> working)
+            List<Line> working,
+            Map<String, Double> basis)
             implements OfJob {}
 
     /** A note about a step, item, clearance or the whole job. */

@@ -36,7 +36,7 @@ class FoldTest {
                 0.97,
                 Verdict.IN,
                 because,
-                List.of());
+                List.of(), Map.of());
     }
 
     private static Entry.Judged judged(String limit, String what, Entry.Decision decision) {
@@ -234,6 +234,6 @@ class FoldTest {
 
     private static Entry.ClearanceAccepted accepted(String clearance, String because) {
         return new Entry.ClearanceAccepted(
-                clearance, Phase.FINAL, 4e-5, 5e-6, 0.9, Verdict.NOT_PROVEN, 4e-5, "", because, List.of());
+                clearance, Phase.FINAL, 4e-5, 5e-6, 0.9, Verdict.NOT_PROVEN, 4e-5, "", because, List.of(), Map.of());
     }
 }
