@@ -112,7 +112,7 @@ public record StepView(
                 lastCall(bench, step),
                 hands(bench, step),
                 because(bench, step, show),
-                Holds.of(bench.job(), unit, shop, step),
+                Holds.of(new shimwright.rebuild.workbench.Workbench(bench.job(), new shimwright.rebuild.workbench.PinnedUnit("", unit.type()), shop, now, java.time.ZoneOffset.UTC), step),
                 Cautions.of(step, unit),
                 ahead,
                 drawing(bench, step, show),
