@@ -12,7 +12,7 @@ import java.util.Set;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Appended;
-import shimwright.rebuild.job.Basis;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.EntryCodec;
@@ -82,21 +82,21 @@ final class Act {
     }
 
     /** Writes the entries behind the heads as they stand, in a transaction that is the caller's to end. */
-    Done write(Connection database, Basis basis) throws SQLException {
+    Done write(Connection database, Heads heads) throws SQLException {
         Optional<Outcome<Appended>> repeated = repeated(database);
         if (repeated.isPresent()) {
             return Done.without(repeated.get());
         }
         Head log = Sql.head(database);
         Map<String, Head> streams = new HashMap<>();
-        for (String stream : basis.streams().keySet()) {
+        for (String stream : heads.streams().keySet()) {
             streams.put(stream, Sql.head(database, stream));
         }
-        List<String> moved = basis.streams().keySet().stream()
-                .filter(stream -> !basis.streams().get(stream).equals(streams.get(stream)))
+        List<String> moved = heads.streams().keySet().stream()
+                .filter(stream -> !heads.streams().get(stream).equals(streams.get(stream)))
                 .sorted()
                 .toList();
-        if (!moved.isEmpty() || !basis.log().orElse(log).equals(log)) {
+        if (!moved.isEmpty() || !heads.log().orElse(log).equals(log)) {
             return Done.without(Outcome.ok(new Appended.Moved(moved)));
         }
         List<Kept> kept = new ArrayList<>();

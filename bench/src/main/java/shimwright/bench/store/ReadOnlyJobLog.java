@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.Appended;
-import shimwright.rebuild.job.Basis;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.JobLog;
@@ -34,7 +34,7 @@ public final class ReadOnlyJobLog implements JobLog, AutoCloseable {
 
     /** Always refused. */
     @Override
-    public Outcome<Appended> append(List<Draft> act, Basis basis) {
+    public Outcome<Appended> append(List<Draft> act, Heads heads) {
         return Outcome.refused(folder.toString(), "not kept: this log is open for reading only", "");
     }
 

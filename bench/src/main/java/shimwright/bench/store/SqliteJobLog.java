@@ -17,7 +17,7 @@ import java.util.concurrent.locks.ReentrantLock;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.Appended;
-import shimwright.rebuild.job.Basis;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.JobLog;
@@ -121,14 +121,14 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
     }
 
     @Override
-    public Outcome<Appended> append(List<Draft> act, Basis basis) {
-        return Act.of(act).flatMap(made -> append(made, basis));
+    public Outcome<Appended> append(List<Draft> act, Heads heads) {
+        return Act.of(act).flatMap(made -> append(made, heads));
     }
 
-    private Outcome<Appended> append(Act act, Basis basis) {
+    private Outcome<Appended> append(Act act, Heads heads) {
         writing.lock();
         try {
-            return committed(act, basis).flatMap(this::headed);
+            return committed(act, heads).flatMap(this::headed);
         } catch (SQLException failed) {
             return Outcome.refused(List.of(Fault.notKept(Sql.why(failed))));
         } finally {
@@ -136,11 +136,11 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
         }
     }
 
-    private Outcome<Appended> committed(Act act, Basis basis) throws SQLException {
+    private Outcome<Appended> committed(Act act, Heads heads) throws SQLException {
         boolean committed = false;
         Sql.run(writer, "begin immediate");
         try {
-            Act.Done done = act.write(writer, basis);
+            Act.Done done = act.write(writer, heads);
             if (done.wrote()) {
                 Sql.run(writer, "commit");
                 committed = true;

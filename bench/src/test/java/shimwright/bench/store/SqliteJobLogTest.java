@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Appended;
-import shimwright.rebuild.job.Basis;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.NoteMade;
@@ -257,15 +257,15 @@ class SqliteJobLogTest {
                     note("job-1", "b", "two"),
                     new Draft(JobLog.SHOP, "c", NOON, "rebuilder", new ShimRemoved("s1", "lost")),
                     note("job-1", "d", "three"));
-            Basis basis = Basis.of("job-1", log.head("job-1")).and(JobLog.SHOP, Head.EMPTY);
-            List<Kept> kept = entries(log.append(act, basis));
+            Heads heads = Heads.of("job-1", log.head("job-1")).and(JobLog.SHOP, Head.EMPTY);
+            List<Kept> kept = entries(log.append(act, heads));
             assertThat(kept).extracting(k -> k.draft().id()).containsExactly("b", "c", "d");
             assertThat(kept).extracting(Kept::number).containsExactly(2L, 3L, 4L);
             assertThat(kept).extracting(Kept::streamNumber).containsExactly(2L, 1L, 3L);
             assertThat(log.read("job-1")).hasSize(3).endsWith(kept.get(2));
             // posted again after the log went on: the same entries, nothing written
             append(log, note("job-1", "e", "four")).orElseThrow();
-            assertThat(entries(log.append(act, basis))).isEqualTo(kept);
+            assertThat(entries(log.append(act, heads))).isEqualTo(kept);
             assertThat(log.head().count()).isEqualTo(5);
         }
         try (SqliteJobLog log = Logs.open(folder)) {
@@ -281,15 +281,15 @@ class SqliteJobLogTest {
     void anActOnAHeadThatMovedIsNotKept() {
         try (SqliteJobLog log = Logs.open(folder)) {
             append(log, note("job-1", "a", "one")).orElseThrow();
-            Basis job = Basis.of("job-1", log.head("job-1"));
-            Basis other = Basis.of("job-2", Head.EMPTY).and("job-1", log.head("job-1"));
-            Basis whole = Basis.ofLog(log.head());
+            Heads job = Heads.of("job-1", log.head("job-1"));
+            Heads other = Heads.of("job-2", Head.EMPTY).and("job-1", log.head("job-1"));
+            Heads whole = Heads.ofLog(log.head());
             append(log, note("job-2", "b", "elsewhere")).orElseThrow();
             Head before = log.head();
             List<Draft> act = List.of(note("job-1", "c", "two"), note("job-1", "d", "three"));
             assertThat(log.append(act, other).orElseThrow()).isEqualTo(new Appended.Moved(List.of("job-2")));
             assertThat(log.append(act, whole).orElseThrow()).isEqualTo(new Appended.Moved(List.of()));
-            assertThat(log.append(act, Basis.of("job-1", new Head(1, "f".repeat(64))))
+            assertThat(log.append(act, Heads.of("job-1", new Head(1, "f".repeat(64))))
                             .orElseThrow())
                     .isEqualTo(new Appended.Moved(List.of("job-1")));
             assertThat(log.head()).isEqualTo(before);
@@ -303,14 +303,14 @@ class SqliteJobLogTest {
             append(log, note("job-1", "a", "one")).orElseThrow();
             assertThat(log.append(
                                     List.of(note("job-1", "a", "one"), note("job-1", "b", "two")),
-                                    Basis.NOTHING)
+                                    Heads.NOTHING)
                             .refusals())
                     .extracting(Refusal::fact)
                     .containsExactly("an entry of this id is already kept, and was not kept together with what is"
                             + " posted now");
             assertThat(log.append(
                                     List.of(note("job-1", "b", "two"), note("job-1", "a", "other")),
-                                    Basis.NOTHING)
+                                    Heads.NOTHING)
                             .refusals())
                     .extracting(Refusal::fact)
                     .containsExactly("an entry of this id is already kept and says something else");

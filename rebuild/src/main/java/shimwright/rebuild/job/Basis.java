@@ -5,33 +5,43 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The heads on which an act was decided: it is kept only while they are still the heads.
+ * What a pack was chosen on or a clearance accepted on, kept in the entry: limits and rule can change in the unit file and in
+ * the program afterwards, a record cannot. Lengths in m, signed as play.
  *
- * @param streams the head of every stream that was looked at; {@link Head#EMPTY} for one that has no entries
- * @param log the head of the whole log, where everything in it was looked at
+ * @param lower smallest lawful clearance at the time
+ * @param upper largest lawful clearance at the time
+ * @param aim value aimed at
+ * @param nu effective degrees of freedom of the value; positive infinity where nothing limits them
+ * @param hot the clearance at working heat
+ * @param rule conformance probability that counted as proof
  */
-public record Basis(Map<String, Head> streams, Optional<Head> log) {
-    /** An act that rests on nothing, such as the first of a test. */
-    public static final Basis NOTHING = new Basis(Map.of(), Optional.empty());
+public record Basis(double lower, double upper, double aim, double nu, double hot, double rule) {
+    private static final String NU = "nu";
 
-    public Basis {
-        streams = Map.copyOf(streams);
+    /** As the entry keeps it, in SI; no text can hold infinite degrees of freedom, so these are left away. */
+    public Map<String, Double> kept() {
+        Map<String, Double> kept = new LinkedHashMap<>();
+        kept.put("lower", lower);
+        kept.put("upper", upper);
+        kept.put("aim", aim);
+        if (Double.isFinite(nu)) {
+            kept.put(NU, nu);
+        }
+        kept.put("hot", hot);
+        kept.put("rule", rule);
+        return kept;
     }
 
-    /** An act that rests on one stream. */
-    public static Basis of(String stream, Head head) {
-        return NOTHING.and(stream, head);
-    }
-
-    /** An act that rests on the whole log: anything kept since forbids it. */
-    public static Basis ofLog(Head head) {
-        return new Basis(Map.of(), Optional.of(head));
-    }
-
-    /** The same and one stream more. */
-    public Basis and(String stream, Head head) {
-        Map<String, Head> more = new LinkedHashMap<>(streams);
-        more.put(stream, head);
-        return new Basis(more, log);
+    /** What an entry keeps; empty for an entry of an older program, which kept none. */
+    public static Optional<Basis> of(Map<String, Double> kept) {
+        Double lower = kept.get("lower");
+        Double upper = kept.get("upper");
+        Double aim = kept.get("aim");
+        Double hot = kept.get("hot");
+        Double rule = kept.get("rule");
+        if (lower == null || upper == null || aim == null || hot == null || rule == null) {
+            return Optional.empty();
+        }
+        return Optional.of(new Basis(lower, upper, aim, kept.getOrDefault(NU, Double.POSITIVE_INFINITY), hot, rule));
     }
 }

@@ -6,7 +6,7 @@ import java.util.function.Function;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 
-/** The append-only log. What {@link #append(List, Basis)} has answered is on the disk and stays there. */
+/** The append-only log. What {@link #append(List, Heads)} has answered is on the disk and stays there. */
 public interface JobLog {
     /** The stream of the shop itself: drawer and gauges. */
     String SHOP = "shop";
@@ -15,14 +15,14 @@ public interface JobLog {
      * Keeps an act: all its entries one behind the other, synced before it returns, or none.
      *
      * <p>An act whose ids are all kept with the same streams and bodies is a post repeated: it answers with the kept
-     * entries and writes nothing, whatever its basis. Otherwise it answers {@link Appended.Moved} and writes nothing when
-     * a head of its basis is not the head any more. Rules are asked before, of an immutable look at those heads.
+     * entries and writes nothing, whatever the heads. Otherwise it answers {@link Appended.Moved} and writes nothing when
+     * one of them is not the head any more. Rules are asked before, of an immutable look at those heads.
      *
      * @param act at least one entry, no id twice, of one stream or several
-     * @param basis the heads on which it was decided
+     * @param heads the heads on which it was decided
      * @return refused: an id that is kept with another body, an envelope that cannot be printed, a disk that does not take it
      */
-    Outcome<Appended> append(List<Draft> act, Basis basis);
+    Outcome<Appended> append(List<Draft> act, Heads heads);
 
     /** The kept entry of an id. */
     Optional<Kept> find(String id);
@@ -62,7 +62,7 @@ public interface JobLog {
             if (!forbidden.isEmpty()) {
                 return Outcome.refused(forbidden);
             }
-            Outcome<Appended> done = append(List.of(draft), Basis.of(draft.stream(), Head.of(stream)));
+            Outcome<Appended> done = append(List.of(draft), Heads.of(draft.stream(), Head.of(stream)));
             if (!(done instanceof Outcome.Ok<Appended> ok)) {
                 return Outcome.refused(done.refusals());
             }

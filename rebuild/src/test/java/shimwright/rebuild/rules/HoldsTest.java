@@ -161,7 +161,7 @@ class HoldsTest {
         Workbench bench = Van7.before("D06");
         assertThat(standings(bench, "D05")).containsEntry("mean", Standing.ACCEPTED);
         bench.lay(new Entry.PackChosen(
-                "a", "sP", bench.pieces("d80-12"), 52.094e-3, 5e-6, 0.9, Verdict.IN, "", List.of()));
+                "a", "sP", bench.pieces("d80-12"), 52.094e-3, 5e-6, 0.9, Verdict.IN, "", List.of(), Map.of()));
         assertThat(standings(bench, "D05")).containsEntry("mean", Standing.OPEN);
     }
 
