@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.picture.SectionState;
+import shimwright.bench.picture.section.SectionState;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.clearance.Etched;
 import shimwright.rebuild.clearance.Together;
