@@ -8,7 +8,6 @@ import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.inspect.Checks;
-import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.unit.model.UnitType.Check;
 import shimwright.rebuild.unit.model.UnitType.CheckKind;
@@ -58,10 +57,9 @@ public final class HoldActs {
             Map<String, String> basis = new LinkedHashMap<>();
             basis.put("hold", hold.what());
             basis.put("what", check.what());
-            basis.put("lower", check.lower());
-            basis.put("upper", check.upper());
-            basis.put("spread", check.spread());
-            basis.values().removeIf(String::isBlank);
+            check.lower().ifPresent(limit -> basis.put("lower", limit.toString()));
+            check.upper().ifPresent(limit -> basis.put("upper", limit.toString()));
+            check.spread().ifPresent(limit -> basis.put("spread", limit.toString()));
             return basis;
         }
 
@@ -83,7 +81,7 @@ public final class HoldActs {
         }
 
         private Outcome<Entry.CheckRead> measured(Check of, Surroundings around) {
-            Kind kind = WearJudgement.kind(of.kind());
+            Kind kind = of.kind().quantity();
             return TypedReadings.parse(values, kind, around.units().display(kind).unit(), of.what())
                     .flatMap(read -> Checks.judge(of, read, around.units())
                             .map(judged -> new Entry.CheckRead(

@@ -131,7 +131,7 @@ public final class StoryActs {
         }
 
         private Outcome<Entry.Found> measured(WearLimit wear, Surroundings around) {
-            Kind kind = WearJudgement.kind(wear.kind());
+            Kind kind = wear.kind().quantity();
             String place = wear.id() + " " + wear.what();
             return TypedReadings.parse(values, kind, around.units().display(kind).unit(), place)
                     .flatMap(read -> WearJudgement.of(wear, read, around.units())
@@ -144,8 +144,16 @@ public final class StoryActs {
                                     words,
                                     judged.say(),
                                     judged.working(),
-                                    Map.of("verdict", judged.within() ? "IN" : "OUT", "limit", wear.limit()))));
+                                    basis(wear, judged))));
         }
+    }
+
+    private static Map<String, String> basis(WearLimit wear, WearJudgement judged) {
+        Map<String, String> basis = new LinkedHashMap<>();
+        basis.put("verdict", judged.within() ? "IN" : "OUT");
+        wear.limit().ifPresent(limit -> basis.put("limit", limit.toString()));
+        basis.put("origin", wear.origin());
+        return basis;
     }
 
     /** Something was seen that no limit of the unit file asks for. */
