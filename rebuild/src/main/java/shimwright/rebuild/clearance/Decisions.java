@@ -59,7 +59,7 @@ public final class Decisions {
         if (!strange.isEmpty()) {
             return Outcome.refused(strange);
         }
-        Outcome<Worked<PackOffer>> judged = Adviser.judge(session.clearance(), advice, session.trial(), pieces);
+        Outcome<Worked<PackOffer>> judged = PackAdviser.judge(session.clearance(), advice, session.trial(), pieces);
         return judged.flatMap(worked -> chosen(session.clearance(), advice, pieces, worked, because));
     }
 
@@ -90,7 +90,7 @@ public final class Decisions {
                                 clearance.aim(),
                                 offer.nu(),
                                 offer.predicted() + clearance.growth(),
-                                Adviser.RULE)
+                                PackAdviser.RULE)
                         .kept()));
     }
 

@@ -46,7 +46,7 @@ public final class Sessions {
 
     /** The same, with packs that are being chosen elsewhere at the same time, by position. */
     static Session with(Unit unit, Job job, Shop shop, String id, Map<String, List<PieceIn>> proposed) {
-        Clearance clearance = Etched.of(unit.clearance(id), job);
+        Clearance clearance = EtchedDeviation.of(unit.clearance(id), job);
         Gauge gauge = shop.gauge(clearance.gauge()).orElse(null);
         Map<String, PackChosen> chosen = job.packOf(id);
         Reading trial = reading(unit, job, clearance, gauge, Phase.TRIAL, Map.of());
@@ -57,19 +57,19 @@ public final class Sessions {
                 accepted == null ? "" : Reopened.since(job, unit, id, accepted).orElse("");
         Said<ClearanceAccepted> stands = reopened.isEmpty() ? accepted : null;
         boolean trialWanted = hasStep(unit, id, Phase.TRIAL);
-        Advice advice = settled(trial) ? Adviser.advise(unit, clearance, job, shop, trial, proposed) : null;
+        Advice advice = settled(trial) ? PackAdviser.advise(unit, clearance, job, shop, trial, proposed) : null;
         boolean wantAgain = hasStep(unit, id, Phase.AGAIN)
                 && stands != null
                 && stands.what().phase() != Phase.AGAIN
                 && againIsDue(unit, job, id);
         Reading judged = wantAgain || (stands != null && !again.rounds().isEmpty()) ? again : last;
-        Closing closing = settled(judged) ? Closer.close(clearance, judged, predicted(job, clearance)) : null;
+        Closing closing = settled(judged) ? FinalReading.close(clearance, judged, predicted(job, clearance)) : null;
         Stage stage = stage(unit, clearance, trial, judged, chosen, stands, trialWanted, wantAgain);
         return new Session(
                 clearance,
                 gauge,
                 stage,
-                Words.say(stage, clearance, gauge, trial, judged, advice, closing),
+                Instruction.say(stage, clearance, gauge, trial, judged, advice, closing),
                 trial,
                 last,
                 again,
@@ -126,8 +126,8 @@ public final class Sessions {
         if (rounds.isEmpty()) {
             return new Reading(phase, pack, rounds, null, List.of());
         }
-        if (Etched.missing(clearance, job)) {
-            return new Reading(phase, pack, rounds, null, List.of(Etched.refusal(clearance)));
+        if (EtchedDeviation.missing(clearance, job)) {
+            return new Reading(phase, pack, rounds, null, List.of(EtchedDeviation.refusal(clearance)));
         }
         if (gauge == null) {
             return new Reading(
@@ -146,7 +146,7 @@ public final class Sessions {
         }
         List<List<Double>> values = new ArrayList<>();
         rounds.forEach(round -> values.add(round.what().values()));
-        Outcome<Measured> outcome = Reader.read(clearance, gauge, values);
+        Outcome<Measured> outcome = RoundEvaluation.read(clearance, gauge, values);
         Measured measured = outcome instanceof Outcome.Ok<Measured> ok ? ok.value() : null;
         return new Reading(phase, pack, rounds, measured, outcome.refusals());
     }

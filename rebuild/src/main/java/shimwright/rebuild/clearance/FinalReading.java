@@ -15,11 +15,11 @@ import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.unit.model.Clearance;
 
 /** The last reading: is it within limits, and is it what was predicted. */
-final class Closer {
+final class FinalReading {
     /** Expanded uncertainty of the difference: two standard uncertainties. */
     private static final double K = 2;
 
-    private Closer() {}
+    private FinalReading() {}
 
     static Closing close(Clearance clearance, Reading reading, Optional<PackChosen> predicted) {
         Measured measured = Objects.requireNonNull(reading.measured());

@@ -16,7 +16,7 @@ import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.job.Shop.Gauge;
 
-class ReaderTest {
+class RoundEvaluationTest {
     private static final Gauge DIAL =
             new Gauge("DI", "dial", Kind.LENGTH, 0.01 * MM, 0.005 * MM, 0.003 * MM, 0, 10 * MM);
 
@@ -24,7 +24,7 @@ class ReaderTest {
         List<List<Double>> rounds = Arrays.stream(millimetres)
                 .map(round -> Arrays.stream(round).map(v -> v * MM).boxed().toList())
                 .toList();
-        return Reader.read(DemoUnit.A.clearance(clearance), DIAL, rounds);
+        return RoundEvaluation.read(DemoUnit.A.clearance(clearance), DIAL, rounds);
     }
 
     private static double[] round(double... values) {

@@ -29,13 +29,13 @@ import shimwright.rebuild.unit.model.Clearance.Position;
 import shimwright.rebuild.unit.model.Unit;
 
 /** Which pack: brings the trial reading to the packs already chosen elsewhere, then asks the worksheet. */
-final class Adviser {
+final class PackAdviser {
     /** How sure a pack must be to count as proven; the decision rule stored with every choice. */
     static final double RULE = 0.95;
 
     private static final int OFFERS = 4;
 
-    private Adviser() {}
+    private PackAdviser() {}
 
     static Advice advise(
             Unit unit, Clearance clearance, Job job, Shop shop, Reading trial, Map<String, List<PieceIn>> proposed) {

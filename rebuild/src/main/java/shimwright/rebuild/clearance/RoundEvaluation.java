@@ -29,11 +29,11 @@ import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Method;
 
 /** Rounds to clearance: picks the worksheet by the way it is read, and turns the reading into the clearance. */
-final class Reader {
+final class RoundEvaluation {
     /** What tilt may add to one indicator alone, half-width, m: the largest seen in the trade's notes, common practice. */
     private static final double TILT_ALONE = 0.04e-3;
 
-    private Reader() {}
+    private RoundEvaluation() {}
 
     /**
      * What the rounds say.

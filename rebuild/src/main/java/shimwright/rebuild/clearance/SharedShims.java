@@ -33,7 +33,7 @@ import shimwright.rebuild.unit.model.Unit;
  * @param working the lines of the calculation
  * @param refusals why they cannot be chosen yet, all reasons
  */
-public record Together(
+public record SharedShims(
         List<String> clearances,
         List<Position> places,
         @Nullable DrawerResult result,
@@ -93,7 +93,7 @@ public record Together(
     }
 
     /** The choice for one group as it stands. */
-    public static Together of(Unit unit, Job job, Shop shop, List<String> group) {
+    public static SharedShims of(Unit unit, Job job, Shop shop, List<String> group) {
         List<Refusal> refusals = new ArrayList<>();
         Map<String, Position> places = new LinkedHashMap<>();
         List<DrawerCase.Need> needs = new ArrayList<>();
@@ -106,12 +106,12 @@ public record Together(
         }
         List<Position> at = List.copyOf(places.values());
         if (!refusals.isEmpty()) {
-            return new Together(group, at, null, List.of(), List.copyOf(refusals));
+            return new SharedShims(group, at, null, List.of(), List.copyOf(refusals));
         }
         List<DrawerCase.Seat> seats = at.stream()
                 .map(p -> new DrawerCase.Seat(p.id(), p.family(), 0, p.fewest(), p.most()))
                 .toList();
-        List<String> free = Adviser.in(job, places.keySet());
+        List<String> free = PackAdviser.in(job, places.keySet());
         List<DrawerCase.Loose> pieces = at.stream()
                 .map(Position::family)
                 .distinct()
@@ -119,11 +119,11 @@ public record Together(
                 .map(p -> new DrawerCase.Loose(p.id(), p.family(), p.thickness(), p.u()))
                 .toList();
         Outcome<Worked<DrawerResult>> outcome =
-                Drawer.work(new DrawerCase(needs, seats, effects, pieces, Adviser.RULE, OFFERS));
+                Drawer.work(new DrawerCase(needs, seats, effects, pieces, PackAdviser.RULE, OFFERS));
         if (outcome instanceof Outcome.Ok<Worked<DrawerResult>> ok) {
-            return new Together(group, at, ok.value().result(), ok.value().working(), List.of());
+            return new SharedShims(group, at, ok.value().result(), ok.value().working(), List.of());
         }
-        return new Together(group, at, null, List.of(), outcome.refusals());
+        return new SharedShims(group, at, null, List.of(), outcome.refusals());
     }
 
     /** The clearance as it would read with no shim at all: the trial pieces taken out by arithmetic. */

@@ -9,8 +9,8 @@ import shimwright.rebuild.job.Shop.Gauge;
 import shimwright.rebuild.unit.model.Clearance;
 
 /** The one sentence that says what to do next. */
-final class Words {
-    private Words() {}
+final class Instruction {
+    private Instruction() {}
 
     static String say(
             Stage stage,
