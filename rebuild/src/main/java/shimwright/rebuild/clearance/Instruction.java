@@ -37,19 +37,19 @@ final class Instruction {
         return switch (stage) {
             case TRIAL_PACK ->
                 "Say which pieces are in for the trial. Take pieces that leave play, so that there is something to read.";
-            case READ_TRIAL -> waiting(f) + reading(f.clearance(), f.trial());
+            case READ_TRIAL -> waiting(f, f.trial()) + reading(f.clearance(), f.trial());
             case CHOOSE -> choose(f);
             case LAST_PACK -> first(f);
             case PROVED_OTHERWISE ->
                 "The pack is chosen. What it leaves is proved by the turning torque at its hold point.";
-            case READ_LAST, READ_AGAIN -> waiting(f) + reading(f.clearance(), f.judged());
+            case READ_LAST, READ_AGAIN -> waiting(f, f.judged()) + reading(f.clearance(), f.judged());
             case ACCEPT, ACCEPT_AGAIN -> f.closing() == null ? "Read the clearance." : f.closing().advice();
             case DONE -> "Set and accepted. Go on with the build.";
         };
     }
 
-    private static String waiting(Facts f) {
-        return f.waitingFor().isEmpty()
+    private static String waiting(Facts f, Reading reading) {
+        return f.waitingFor().isEmpty() || !reading.rounds().isEmpty()
                 ? ""
                 : "This reading waits for step " + String.join(", ", f.waitingFor()) + ". ";
     }

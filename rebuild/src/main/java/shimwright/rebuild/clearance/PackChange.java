@@ -2,8 +2,10 @@ package shimwright.rebuild.clearance;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import shimwright.rebuild.clearance.Session.Change;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.Order;
@@ -49,8 +51,16 @@ final class PackChange {
 
     /** Steps done that stand on a step, in the order in which they were done. */
     private static List<Step> standingOn(Job job, Order order, Step step) {
+        Set<String> found = new HashSet<>();
+        List<String> open = new ArrayList<>(List.of(step.id()));
+        while (!open.isEmpty()) {
+            order.waiting(open.remove(open.size() - 1)).stream()
+                    .map(Step::id)
+                    .filter(found::add)
+                    .forEach(open::add);
+        }
         return job.stepsDone().stream()
-                .filter(id -> order.leadingTo(id).contains(step.id()))
+                .filter(found::contains)
                 .flatMap(id -> Optional.ofNullable(order.steps().get(id)).stream())
                 .toList();
     }

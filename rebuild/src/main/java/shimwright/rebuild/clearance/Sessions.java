@@ -86,8 +86,12 @@ public final class Sessions {
         String reopened =
                 accepted == null ? "" : Reopened.since(job, unit, id, accepted).orElse("");
         Said<ClearanceAccepted> stands = reopened.isEmpty() ? accepted : null;
-        Advice advice = advice(readings.latestProof(trial, null), proposed);
-        Forecast forecast = forecast(trial, last, proposed);
+        Reading from = readings.latestProof(trial, null).orElse(null);
+        Reading other = readings.latestProof(trial, last.pack()).orElse(null);
+        Advice advice = advice(from, proposed);
+        // foretold by what was read with another pack in: a reading does not foretell itself
+        Advice foretelling = Objects.equals(from, other) ? advice : advice(other, proposed);
+        Forecast forecast = PackForecast.of(unit, job, clearance, foretelling).orElse(null);
         boolean wantAgain =
                 stands != null && stands.what().phase() != Phase.AGAIN && againIsDue();
         Reading judged = wantAgain || (stands != null && !again.rounds().isEmpty()) ? again : last;
@@ -157,15 +161,8 @@ public final class Sessions {
                 s.trialWanted());
     }
 
-    private @Nullable Advice advice(Optional<Reading> from, Map<String, List<PieceIn>> proposed) {
-        return from.map(reading -> PackAdviser.advise(unit, clearance, job, shop, reading, proposed))
-                .orElse(null);
-    }
-
-    /** Foretold by what was read with another pack in: a reading does not foretell itself. */
-    private @Nullable Forecast forecast(Reading trial, Reading last, Map<String, List<PieceIn>> proposed) {
-        Advice from = advice(readings.latestProof(trial, last.pack()), proposed);
-        return PackForecast.of(unit, job, clearance, from).orElse(null);
+    private @Nullable Advice advice(@Nullable Reading from, Map<String, List<PieceIn>> proposed) {
+        return from == null ? null : PackAdviser.advise(unit, clearance, job, shop, from, proposed);
     }
 
     private Optional<Foretold> foretold(@Nullable Forecast forecast) {
