@@ -20,12 +20,12 @@ class HoldsTest {
     private static final double[] SPLIT = {0.270, 0.275, 0.280, 0.275, 0.270, 0.260, 0.255, 0.260};
 
     private static Map<String, Standing> standings(Workbench bench, String step) {
-        return Holds.of(bench.job(), bench.unit(), bench.shop(), bench.unit().step(step)).stream()
+        return Holds.of(bench.lying(), bench.unit().step(step)).stream()
                 .collect(Collectors.toMap(s -> s.check().id(), Holds.CheckStanding::standing));
     }
 
     private static List<String> open(Workbench bench, String step) {
-        return Holds.open(bench.job(), bench.unit(), bench.shop(), bench.unit().step(step)).stream()
+        return Holds.open(bench.lying(), bench.unit().step(step)).stream()
                 .map(Refusal::sentence)
                 .toList();
     }
