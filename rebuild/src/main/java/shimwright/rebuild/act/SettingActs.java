@@ -15,7 +15,7 @@ import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
 import shimwright.rebuild.clearance.Decisions;
 import shimwright.rebuild.clearance.Session;
-import shimwright.rebuild.clearance.Together;
+import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Shop;
@@ -192,7 +192,7 @@ public final class SettingActs {
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
-            List<String> group = Together.groups(bench.unit()).stream()
+            List<String> group = SharedShims.groups(bench.unit()).stream()
                     .filter(one -> one.contains(clearance))
                     .findFirst()
                     .orElse(List.of());
@@ -204,7 +204,7 @@ public final class SettingActs {
             Map<String, List<PieceIn>> pieces = new LinkedHashMap<>();
             at.forEach((place, tags) -> pieces.put(place, pieces(bench, tags, refusals)));
             return refusals.isEmpty()
-                    ? Together.choose(bench.unit(), bench.job(), bench.shop(), group, pieces, because)
+                    ? SharedShims.choose(bench.unit(), bench.job(), bench.shop(), group, pieces, because)
                             .map(chosen -> new Decided(bench.job().id(), List.copyOf(chosen), "Packs kept"))
                     : Outcome.refused(refusals);
         }
