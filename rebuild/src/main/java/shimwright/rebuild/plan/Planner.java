@@ -75,6 +75,30 @@ public final class Planner {
         return plan;
     }
 
+    /**
+     * Why there is no plan from here, without looking for a good one: for rules that only ask whether there is one.
+     *
+     * @param unit resolved unit
+     * @param taken side by choice
+     * @param done steps that stand done, in whatever order
+     * @return the refusals of {@link #lay(Unit, Map, Set)}; empty where a lawful order was found
+     */
+    public static List<Refusal> hindrances(Unit unit, Map<String, String> taken, Set<String> done) {
+        Order order = Order.of(unit, taken);
+        Present present = Present.of(done);
+        Problem problem = Brief.of(unit, order, present, Set.of());
+        List<Refusal> circles = Search.circles(problem);
+        if (!circles.isEmpty()) {
+            return circles;
+        }
+        // a window that is open and cannot be kept any more hinders no plan: the plan says that it is late
+        Problem kept = Brief.of(unit, order, present, problem.start().open().keySet());
+        boolean lawful = Search.any(kept)
+                .filter(found -> Lawful.follow(kept, found).faults().isEmpty())
+                .isPresent();
+        return lawful ? List.of() : lay(unit, taken, done).refusals();
+    }
+
     /** Open windows that may be the ones that can no longer be kept, few first: those that ran out, then one more, then all. */
     private static List<Set<String>> late(Problem problem) {
         Map<String, Double> open = problem.start().open();

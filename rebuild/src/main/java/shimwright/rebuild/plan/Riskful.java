@@ -1,7 +1,6 @@
 package shimwright.rebuild.plan;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,16 +19,20 @@ import shimwright.rebuild.unit.model.UnitType.HoldPoint;
  */
 final class Riskful {
     private final Order order;
-    private final Map<String, Set<String>> leading = new HashMap<>();
+    private final Map<String, Set<String>> leading;
 
-    private Riskful(Order order) {
+    private Riskful(Order order, Map<String, Set<String>> leading) {
         this.order = order;
-        order.steps().keySet().forEach(id -> leading.put(id, order.leadingTo(id)));
+        this.leading = leading;
     }
 
-    /** Risks among the steps still to be done. */
-    static List<Risk> of(Unit unit, Order order, Set<String> done) {
-        Riskful riskful = new Riskful(order);
+    /**
+     * Risks among the steps still to be done.
+     *
+     * @param leading of each step all that leads to it
+     */
+    static List<Risk> of(Unit unit, Order order, Set<String> done, Map<String, Set<String>> leading) {
+        Riskful riskful = new Riskful(order, leading);
         List<Risk> risks = new ArrayList<>();
         for (Step find : order.steps().values()) {
             if (!find.hold().isEmpty() && !done.contains(find.id())) {

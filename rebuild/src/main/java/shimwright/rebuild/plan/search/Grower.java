@@ -179,21 +179,12 @@ final class Grower {
             return true;
         }
         for (int task = 0; task < c.n; task++) {
-            if (at.free(task) && leads(at, task)) {
+            if (at.free(task) && c.spans.leads(at, task)) {
                 Cursor next = new Cursor(c);
                 next.set(at);
                 if (next.take(task) && closes(next)) {
                     return true;
                 }
-            }
-        }
-        return false;
-    }
-
-    private boolean leads(Cursor at, int task) {
-        for (int w = 0; w < c.spans.count; w++) {
-            if (at.clocks[c.lag.length + w] != Cursor.SHUT && Bits.has(c.spans.allowed[w], task)) {
-                return true;
             }
         }
         return false;

@@ -1,6 +1,7 @@
 package shimwright.rebuild.plan.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -72,6 +73,16 @@ public final class Search {
                 run.exhausted
                         ? Impossible.together(fewest(problem, budget, watch), run.states())
                         : Impossible.gaveUp(run.states())));
+    }
+
+    /** Some lawful order, whatever it costs, found at once; empty where none was found so, which does not say that there is none. */
+    public static Optional<List<String>> any(Problem problem) {
+        if (!Impossible.circles(problem).isEmpty()) {
+            return Optional.empty();
+        }
+        Compiled c = Compiled.of(problem);
+        return Dive.order(c)
+                .map(order -> Arrays.stream(order).mapToObj(task -> c.task(task).id()).toList());
     }
 
     /** Tasks that wait for each other in a circle, in words; empty where there are none. */

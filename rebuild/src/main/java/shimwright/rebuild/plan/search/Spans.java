@@ -71,6 +71,16 @@ final class Spans {
         return new Spans(problem, compiled);
     }
 
+    /** True where the task may be needed for closing a window that is open. */
+    boolean leads(Cursor at, int task) {
+        for (int w = 0; w < count; w++) {
+            if (at.clocks[at.clocks.length - count + w] != Cursor.SHUT && Bits.has(allowed[w], task)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** What leads to the closing, and to the closing of every window opened on the way. */
     private long[] allowed(int window, Compiled c) {
         long[] found = Bits.empty(c.n);
