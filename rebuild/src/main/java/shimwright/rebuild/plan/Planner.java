@@ -56,7 +56,7 @@ public final class Planner {
     public static Outcome<Plan> lay(
             Unit unit, Map<String, String> taken, Present present, Budget budget, Watch watch, List<String> hint) {
         Order order = Order.of(unit, taken);
-        Problem problem = Brief.of(unit, order, present, Set.of());
+        Problem problem = UnitProblem.of(unit, order, present, Set.of());
         Outcome<Answer> answer = Search.best(problem, budget, watch, hint);
         if (answer.isOk() || problem.start().open().isEmpty()) {
             return answer.map(found -> plan(unit, order, present, problem, found, List.of()));
@@ -64,7 +64,7 @@ public final class Planner {
         Outcome<Plan> plan = answer.map(found -> plan(unit, order, present, problem, found, List.of()));
         for (Set<String> late : late(problem)) {
             if (!plan.isOk()) {
-                Problem passed = Brief.of(unit, order, present, late);
+                Problem passed = UnitProblem.of(unit, order, present, late);
                 List<Window> windows = unit.type().windows().stream()
                         .filter(w -> late.contains(w.id()))
                         .toList();
@@ -86,13 +86,13 @@ public final class Planner {
     public static List<Refusal> hindrances(Unit unit, Map<String, String> taken, Set<String> done) {
         Order order = Order.of(unit, taken);
         Present present = Present.of(done);
-        Problem problem = Brief.of(unit, order, present, Set.of());
+        Problem problem = UnitProblem.of(unit, order, present, Set.of());
         List<Refusal> circles = Search.circles(problem);
         if (!circles.isEmpty()) {
             return circles;
         }
         // a window that is open and cannot be kept any more hinders no plan: the plan says that it is late
-        Problem kept = Brief.of(unit, order, present, problem.start().open().keySet());
+        Problem kept = UnitProblem.of(unit, order, present, problem.start().open().keySet());
         boolean lawful = Search.any(kept)
                 .filter(found -> Lawful.follow(kept, found).faults().isEmpty())
                 .isPresent();
@@ -126,7 +126,7 @@ public final class Planner {
 
     /** The problem behind a plan, as data, for whoever wants to solve it otherwise. */
     public static Problem problem(Unit unit, Map<String, String> taken, Present present) {
-        return Brief.of(unit, Order.of(unit, taken), present, Set.of());
+        return UnitProblem.of(unit, Order.of(unit, taken), present, Set.of());
     }
 
     private static Plan plan(
@@ -199,7 +199,7 @@ public final class Planner {
             remarks.add("Without a chance in the unit file no late find is priced for hold points "
                     + String.join(", ", unpriced) + ".");
         }
-        Timing.unknown(unit, order, present).ifPresent(remarks::add);
+        UnknownTimes.unknown(unit, order, present).ifPresent(remarks::add);
         return List.copyOf(remarks);
     }
 

@@ -50,7 +50,7 @@ public final class Search {
         if (!windows.isEmpty()) {
             return Outcome.refused(windows);
         }
-        Run run = new Run(c, watch);
+        Solver run = new Solver(c, watch);
         if (!hint.isEmpty()) {
             run.keep(hinted(c, hint));
         }
@@ -110,7 +110,7 @@ public final class Search {
                 .toArray();
     }
 
-    private static Answer answer(Compiled c, Run run, int[] path) {
+    private static Answer answer(Compiled c, Solver run, int[] path) {
         List<String> order = new ArrayList<>();
         for (int task : path) {
             order.add(c.task(task).id());
@@ -126,7 +126,7 @@ public final class Search {
         for (Window window : problem.windows()) {
             List<Window> fewer = new ArrayList<>(left);
             fewer.remove(window);
-            Run run = new Run(Compiled.of(problem.withWindows(fewer)), watch);
+            Solver run = new Solver(Compiled.of(problem.withWindows(fewer)), watch);
             run.exact(budget.states());
             if (run.exhausted && !run.found()) {
                 left = fewer;

@@ -17,11 +17,11 @@ import shimwright.rebuild.unit.model.UnitType.HoldPoint;
  * them comes apart first. A step that stands on one of them and is done before the hold point though it need not be costs,
  * on average, the chance times the time to undo it and to do it again.
  */
-final class Riskful {
+final class LateFinds {
     private final Order order;
     private final Map<String, Set<String>> leading;
 
-    private Riskful(Order order, Map<String, Set<String>> leading) {
+    private LateFinds(Order order, Map<String, Set<String>> leading) {
         this.order = order;
         this.leading = leading;
     }
@@ -32,13 +32,13 @@ final class Riskful {
      * @param leading of each step all that leads to it
      */
     static List<Risk> of(Unit unit, Order order, Set<String> done, Map<String, Set<String>> leading) {
-        Riskful riskful = new Riskful(order, leading);
+        LateFinds finds = new LateFinds(order, leading);
         List<Risk> risks = new ArrayList<>();
         for (Step find : order.steps().values()) {
             if (!find.hold().isEmpty() && !done.contains(find.id())) {
                 HoldPoint hold = unit.holdPoint(find.hold());
                 if (hold.chance() > 0) {
-                    riskful.standingOn(riskful.culprits(find, hold), find).forEach(step -> {
+                    finds.standingOn(finds.culprits(find, hold), find).forEach(step -> {
                         if (!done.contains(step.id())) {
                             double again = hold.chance() * (step.undoTime() + step.duration());
                             risks.add(new Risk(step.id(), find.id(), again));

@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** States that follow a state. */
-final class Grower {
+final class Successors {
     private static final int MOST_LOOKS = 400;
 
     private final Compiled c;
@@ -20,7 +20,7 @@ final class Grower {
     /** How many states were made. */
     long made;
 
-    Grower(Compiled c) {
+    Successors(Compiled c) {
         this.c = c;
         this.bound = new Bound(c);
         this.cursor = new Cursor(c);

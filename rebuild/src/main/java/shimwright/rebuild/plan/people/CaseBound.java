@@ -27,13 +27,13 @@ import shimwright.rebuild.plan.search.Watch;
  * @param head seconds before the first of them can begin
  * @param tail seconds of what must follow the last
  */
-record Floor(List<Task> order, double work, double turning, double head, double tail) {
+record CaseBound(List<Task> order, double work, double turning, double head, double tail) {
     /** Seconds that the rest takes at least for the sake of the case. */
     double least() {
         return order.isEmpty() ? 0 : head + work + turning + tail;
     }
 
-    static Floor of(Problem problem, int persons) {
+    static CaseBound of(Problem problem, int persons) {
         Set<String> orientations = problem.setUps().orientations();
         Map<String, Task> all = new LinkedHashMap<>();
         problem.tasks().forEach(task -> all.put(task.id(), task));
@@ -58,10 +58,10 @@ record Floor(List<Task> order, double work, double turning, double head, double 
         double head = least(onCase, chains(problem, false));
         double tail = least(onCase, chains(problem, true));
         if (!(found instanceof Outcome.Ok<Answer> ok)) {
-            return new Floor(onCase, work, 0, head, tail);
+            return new CaseBound(onCase, work, 0, head, tail);
         }
         List<Task> order = ok.value().order().stream().map(id -> of(all, id)).toList();
-        return new Floor(order, work, Math.max(0, ok.value().bound() - work), head, tail);
+        return new CaseBound(order, work, Math.max(0, ok.value().bound() - work), head, tail);
     }
 
     private static double least(List<Task> tasks, Map<String, Double> chains) {

@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.PriorityQueue;
 
 /** One search: beams that widen, then best first until nothing better is left. */
-final class Run {
+final class Solver {
     private static final int EVERY = 4096;
     private static final Comparator<Node> PROMISING = Comparator.<Node>comparingLong(node -> node.bound)
             .thenComparing(Comparator.<Node>comparingInt(node -> node.count).reversed())
             .thenComparingLong(node -> node.number);
 
     private final Compiled c;
-    private final Grower grower;
+    private final Successors successors;
     private final Watch watch;
     private final Node root;
     private final PriorityQueue<Node> open = new PriorityQueue<>(PROMISING);
@@ -32,11 +32,11 @@ final class Run {
     /** True once every state that could have been better was looked at. */
     boolean exhausted;
 
-    Run(Compiled c, Watch watch) {
+    Solver(Compiled c, Watch watch) {
         this.c = c;
         this.watch = watch;
-        this.grower = new Grower(c);
-        this.root = grower.root();
+        this.successors = new Successors(c);
+        this.root = successors.root();
         this.labels = new Labels(c);
         this.fixed = c.work + c.forcedRisk;
         this.bound = root.bound;
@@ -68,7 +68,7 @@ final class Run {
 
     /** The best order, tidied unless it was to be kept. */
     int[] best() {
-        return kept ? best : Tidy.of(c, best);
+        return kept ? best : TieBreak.of(c, best);
     }
 
     /** True where there is an order. */
@@ -77,7 +77,7 @@ final class Run {
     }
 
     long states() {
-        return grower.made;
+        return successors.made;
     }
 
     /** Least cost of any order, as far as known, with the work. */
@@ -93,7 +93,7 @@ final class Run {
 
     private void report() {
         double reached = value == Compiled.NEVER ? Double.POSITIVE_INFINITY : (value + fixed) / 1e3;
-        watch.progress().accept(new Watch.Progress(reached, bound() / 1e3, grower.made));
+        watch.progress().accept(new Watch.Progress(reached, bound() / 1e3, successors.made));
     }
 
     private boolean finished(Node node) {
@@ -130,7 +130,7 @@ final class Run {
                     ends(node);
                     continue;
                 }
-                for (Node next : grower.grow(node)) {
+                for (Node next : successors.grow(node)) {
                     if (useful(next)) {
                         layers.get(next.count).add(next);
                     }
@@ -141,7 +141,7 @@ final class Run {
 
     private boolean useful(Node grown) {
         if (grown.bound < value) {
-            grower.sharpen(grown);
+            successors.sharpen(grown);
         }
         return grown.bound < value;
     }
@@ -153,7 +153,7 @@ final class Run {
             labels.offer(root);
             open.add(root);
         }
-        long until = grower.made + most;
+        long until = successors.made + most;
         long turns = 0;
         while (!open.isEmpty()) {
             Node node = open.peek();
@@ -162,7 +162,7 @@ final class Run {
                 if (node.bound >= value) {
                     break;
                 }
-                if (grower.made >= until || watch.stop().getAsBoolean()) {
+                if (successors.made >= until || watch.stop().getAsBoolean()) {
                     return;
                 }
             }
@@ -185,7 +185,7 @@ final class Run {
             ends(node);
             return;
         }
-        for (Node next : grower.grow(node)) {
+        for (Node next : successors.grow(node)) {
             if (next.bound < value && !labels.beaten(next) && useful(next) && labels.offer(next)) {
                 if (finished(next)) {
                     ends(next);

@@ -25,7 +25,7 @@ import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType;
 
 /** The planning problem of a unit as it stands: what is left to do, and under which rules. */
-final class Brief {
+final class UnitProblem {
     /** A window as long as this or shorter is served alone: nothing is begun in it that does not lead to its closing. */
     static final double ALONE_WITHIN = 3600;
 
@@ -39,7 +39,7 @@ final class Brief {
 
     private final Map<String, Set<String>> inside = new HashMap<>();
 
-    private Brief(Unit unit, Order order, Present present) {
+    private UnitProblem(Unit unit, Order order, Present present) {
         this.unit = unit;
         this.order = order;
         this.present = present;
@@ -56,7 +56,7 @@ final class Brief {
      * @param late windows that are open and need not be kept any more, by id
      */
     static Problem of(Unit unit, Order order, Present present, Set<String> late) {
-        return new Brief(unit, order, present).problem(late);
+        return new UnitProblem(unit, order, present).problem(late);
     }
 
     private boolean ahead(String id) {
@@ -94,7 +94,7 @@ final class Brief {
                 waits,
                 open);
         return new Problem(
-                tasks, lags, windows, List.of(), Riskful.of(unit, order, done, leading), setUps(type, orientations), start);
+                tasks, lags, windows, List.of(), LateFinds.of(unit, order, done, leading), setUps(type, orientations), start);
     }
 
     private List<String> known() {
