@@ -97,6 +97,16 @@ final class Cursor {
         return c.finished(done, dead);
     }
 
+    /** True while something is waited for. */
+    boolean waits() {
+        for (int k = 0; k < lags; k++) {
+            if (clocks[k] > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** True while a window is open. */
     boolean windowOpen() {
         for (int w = lags; w < clocks.length; w++) {
@@ -128,7 +138,7 @@ final class Cursor {
                 + c.ready.tooling(kit, task);
     }
 
-    /** Risk taken by doing the task now. */
+    /** Risk taken by doing the task now, as cost. */
     long risk(int task) {
         long sum = 0;
         int[] holds = c.riskHold[task];
@@ -172,7 +182,7 @@ final class Cursor {
         waited += wait;
         risked += risk;
         elapsed += dt;
-        cost += setUp + wait + risk + (Bits.has(c.mandatory, task) ? 0 : c.duration[task]);
+        cost += Compiled.UNITS * (setUp + (Bits.has(c.mandatory, task) ? 0 : c.duration[task])) + c.waiting * wait + risk;
         Bits.add(done, task);
         count++;
         if (c.optionsDead[task] != null) {

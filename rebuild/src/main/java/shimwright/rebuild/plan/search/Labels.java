@@ -83,15 +83,23 @@ final class Labels {
         boolean same = a.orientation == b.orientation && a.place == b.place && a.kit == b.kit;
         long change = 0;
         if (!same) {
-            if (!c.ready.metric) {
+            if (!c.ready.metric || carried(a, b)) {
                 return false;
             }
-            change = c.ready.between(a.orientation, a.place, a.kit, b.orientation, b.place, b.kit, a.weight > 0);
-            if (a.cost + change > b.cost) {
+            change = c.ready.between(a.orientation, a.place, a.kit, b.orientation, b.place, b.kit);
+            if (a.cost + Compiled.UNITS * change > b.cost) {
                 return false;
             }
         }
         return clocks(a, b, change);
+    }
+
+    /** True where the two differ in something that a window to come may be entered with. */
+    private boolean carried(Node a, Node b) {
+        return (c.spans.shared && lags > 0)
+                || (a.orientation != b.orientation && c.spans.carried(0, a.done))
+                || (a.place != b.place && c.spans.carried(1, a.done))
+                || (a.kit != b.kit && c.spans.carried(2, a.done));
     }
 
     private boolean clocks(Node a, Node b, long change) {
@@ -103,7 +111,7 @@ final class Labels {
             }
         }
         long shift = change + later;
-        if (a.cost + shift > b.cost) {
+        if (a.cost + Compiled.UNITS * change + c.waiting * later > b.cost) {
             return false;
         }
         for (int w = lags; w < a.clocks.length; w++) {

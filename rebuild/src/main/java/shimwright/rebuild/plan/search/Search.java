@@ -117,7 +117,7 @@ public final class Search {
         }
         Cost cost =
                 Evaluation.cost(c, path).orElseThrow(() -> new IllegalStateException("an unlawful order was found"));
-        return new Answer(order, cost, run.bound() / 1e3, run.proven(), run.states());
+        return new Answer(order, cost, run.bound() / Solver.SECOND, run.proven(), run.states());
     }
 
     /** Of windows that cannot be kept together, so few that without any one of them the others can. */

@@ -8,6 +8,9 @@ import java.util.PriorityQueue;
 
 /** One search: beams that widen, then best first until nothing better is left. */
 final class Solver {
+    /** Cost of a second. */
+    static final double SECOND = 1e3 * Compiled.UNITS;
+
     private static final int EVERY = 4096;
     private static final Comparator<Node> PROMISING = Comparator.<Node>comparingLong(node -> node.bound)
             .thenComparing(Comparator.<Node>comparingInt(node -> node.count).reversed())
@@ -38,7 +41,7 @@ final class Solver {
         this.successors = new Successors(c);
         this.root = successors.root();
         this.labels = new Labels(c);
-        this.fixed = c.work + c.forcedRisk;
+        this.fixed = Compiled.UNITS * c.work + c.forcedRisk;
         this.bound = root.bound;
     }
 
@@ -92,8 +95,8 @@ final class Solver {
     }
 
     private void report() {
-        double reached = value == Compiled.NEVER ? Double.POSITIVE_INFINITY : (value + fixed) / 1e3;
-        watch.progress().accept(new Watch.Progress(reached, bound() / 1e3, successors.made));
+        double reached = value == Compiled.NEVER ? Double.POSITIVE_INFINITY : (value + fixed) / SECOND;
+        watch.progress().accept(new Watch.Progress(reached, bound() / SECOND, successors.made));
     }
 
     private boolean finished(Node node) {

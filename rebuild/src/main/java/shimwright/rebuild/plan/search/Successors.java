@@ -95,10 +95,10 @@ final class Successors {
 
     /**
      * Does at once what no order is worse for: tasks that need no set-up, change nothing that later set-ups depend on, take
-     * no risk and could not fill a wait to come.
+     * no risk and could not fill a wait. While a wait that costs something runs, set-ups cost less, so nothing is done at once.
      */
     private int close(int n) {
-        if (!c.ready.metric) {
+        if (!c.ready.metric || (c.spans.shared && c.lag.length > 0) || (c.waiting > 0 && cursor.waits())) {
             return n;
         }
         int filled = n;
@@ -123,14 +123,22 @@ final class Successors {
                 && c.spans.openedBy[task].length == 0
                 && cursor.risk(task) == 0
                 && !mustWait(task)
+                && readiesNothing(task)
                 && beginsNothing(task)
-                && fillsNothing(task);
+                && (c.waiting == 0 || fillsNothing(task));
     }
 
     private boolean stays(int task) {
         return (c.ready.orientation[task] < 0 || c.ready.orientation[task] == cursor.orientation)
                 && (c.ready.place[task] < 0 || c.ready.place[task] == cursor.place)
                 && (c.ready.kit[task] < 0 || c.ready.kit[task] == cursor.kit);
+    }
+
+    /** False where doing the task later could get things ready for a window to come. */
+    private boolean readiesNothing(int task) {
+        return (c.ready.orientation[task] < 0 || !c.spans.carried(0, cursor.done))
+                && (c.ready.place[task] < 0 || !c.spans.carried(1, cursor.done))
+                && (c.ready.kit[task] < 0 || !c.spans.carried(2, cursor.done));
     }
 
     private boolean mustWait(int task) {
@@ -166,7 +174,7 @@ final class Successors {
         return true;
     }
 
-    /** False where no order of what leads to their closing keeps the windows that are open at the cursor. */
+    /** False where no order closes the windows that are open at the cursor in time. */
     private boolean closable() {
         looks = 0;
         Cursor from = new Cursor(c);
@@ -179,7 +187,7 @@ final class Successors {
             return true;
         }
         for (int task = 0; task < c.n; task++) {
-            if (at.free(task) && c.spans.leads(at, task)) {
+            if (at.free(task) && at.allowed(task)) {
                 Cursor next = new Cursor(c);
                 next.set(at);
                 if (next.take(task) && closes(next)) {
