@@ -94,7 +94,7 @@ final class UnitProblem {
                 waits,
                 open);
         return new Problem(
-                tasks, lags, windows, List.of(), LateFinds.of(unit, order, done, leading), setUps(type, orientations), start, 1);
+                tasks, lags, windows, List.of(), LateFinds.of(unit, order, done, leading), setUps(type, orientations), start, 0);
     }
 
     private List<String> known() {

@@ -74,6 +74,7 @@ final class Cursor {
         kit = node.kit;
         weight = node.weight;
         cost = node.cost;
+        waited = node.waited;
         System.arraycopy(node.clocks, 0, clocks, 0, clocks.length);
     }
 
@@ -86,6 +87,7 @@ final class Cursor {
         kit = other.kit;
         weight = other.weight;
         cost = other.cost;
+        waited = other.waited;
         System.arraycopy(other.clocks, 0, clocks, 0, clocks.length);
     }
 

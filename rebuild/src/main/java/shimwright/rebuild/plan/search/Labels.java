@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 final class Labels {
     private final Compiled c;
     private final int lags;
-    private @Nullable Node[] slots = new Node[1 << 12];
+    private @Nullable Node[] slots = new Node[1 << 6];
     private int size;
 
     Labels(Compiled c) {
@@ -75,7 +75,10 @@ final class Labels {
         }
     }
 
-    /** True where whatever follows the second could follow the first at no more cost. */
+    /**
+     * True where whatever follows the second could follow the first at no more cost. Where waiting costs nothing and no window
+     * hears the clocks, of two that cost the same the one that lets the rest begin sooner.
+     */
     private boolean beats(Node a, Node b) {
         if (a.cost > b.cost) {
             return false;
@@ -102,6 +105,23 @@ final class Labels {
                 || (a.kit != b.kit && c.spans.carried(2, a.done));
     }
 
+    private boolean open(Node node) {
+        for (int w = lags; w < node.clocks.length; w++) {
+            if (node.clocks[w] != Cursor.SHUT) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private long later(Node a, Node b) {
+        long later = 0;
+        for (int k = 0; k < lags; k++) {
+            later = Math.max(later, a.clocks[k] - b.clocks[k]);
+        }
+        return later;
+    }
+
     private boolean clocks(Node a, Node b, long change) {
         long later = 0;
         for (int k = 0; k < lags; k++) {
@@ -109,6 +129,9 @@ final class Labels {
             if (c.spans.shared && a.clocks[k] != b.clocks[k]) {
                 return false;
             }
+        }
+        if (c.waiting == 0 && !c.spans.shared && !open(a)) {
+            return a.cost + Compiled.UNITS * change < b.cost || a.waited + later <= b.waited + later(b, a);
         }
         long shift = change + later;
         if (a.cost + Compiled.UNITS * change + c.waiting * later > b.cost) {

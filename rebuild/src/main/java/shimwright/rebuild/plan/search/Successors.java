@@ -34,27 +34,45 @@ final class Successors {
         }
     }
 
-    /** The state at the start; null where it breaks a window at once. */
+    /** The state at the start. */
     Node root() {
         base.start();
         cursor.start();
-        int n = close(0);
-        Node root = finish(null, n);
+        close(0);
+        Node root = finish(0, -1, -1);
         root.bound = Math.max(root.bound, root.cost + bound.assigned(cursor));
         return root;
+    }
+
+    /** All tasks of an order of which those are given that were not done at once after another. */
+    int[] path(List<Integer> tasks) {
+        int[] path = new int[c.n];
+        cursor.start();
+        int n = close(0);
+        System.arraycopy(taken, 0, path, 0, n);
+        for (int task : tasks) {
+            cursor.take(task);
+            taken[0] = task;
+            int more = close(1);
+            System.arraycopy(taken, 0, path, n, more);
+            n += more;
+        }
+        return java.util.Arrays.copyOf(path, n);
     }
 
     /**
      * All states that follow, each after one task and whatever may then be done at once without loss. Their bounds are the
      * quick ones and may be raised by {@link #sharpen} until the next state is grown.
+     *
+     * @param trail where the state stands in the trail
      */
-    List<Node> grow(Node node) {
+    List<Node> grow(Node node, int trail) {
         List<Node> grown = new ArrayList<>();
         base.set(node);
         sharp = false;
         for (int task = 0; task < c.n; task++) {
             if (base.free(task) && base.allowed(task)) {
-                Node next = after(node, task);
+                Node next = after(node, trail, task);
                 if (next != null) {
                     grown.add(next);
                 }
@@ -75,20 +93,21 @@ final class Successors {
         }
     }
 
-    private @Nullable Node after(Node node, int task) {
+    private @Nullable Node after(Node node, int trail, int task) {
         cursor.set(base);
         boolean kept = cursor.take(task);
         if (!kept || (c.spans.openedBy[task].length > 0 && c.options.length == 0 && !closable())) {
             return null;
         }
         taken[0] = task;
-        return finish(node, close(1));
+        close(1);
+        return finish(node.bound, trail, task);
     }
 
-    private Node finish(@Nullable Node parent, int n) {
+    private Node finish(long least, int trail, int task) {
         made++;
-        Node next = new Node(cursor, parent, java.util.Arrays.copyOf(taken, n));
-        next.bound = Math.max(parent == null ? 0 : parent.bound, next.cost + bound.least(cursor));
+        Node next = new Node(cursor, trail, task);
+        next.bound = Math.max(least, next.cost + bound.least(cursor));
         next.number = made;
         return next;
     }

@@ -22,7 +22,7 @@ class EnumerationTest {
         for (int seed = FIRST; seed < FIRST + count; seed++) {
             Problem problem = Problems.small(seed);
             Enumeration all = Enumeration.of(problem);
-            Outcome<Answer> outcome = Search.best(problem, new Budget(8, 1_000_000), Watch.nobody());
+            Outcome<Answer> outcome = Search.best(problem, new Budget(4096, 1_000_000), Watch.nobody());
             if (all.best == Double.POSITIVE_INFINITY) {
                 assertThat(outcome.isOk()).as("problem %d has no order", seed).isFalse();
                 continue;

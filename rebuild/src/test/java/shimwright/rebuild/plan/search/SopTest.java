@@ -32,7 +32,7 @@ class SopTest {
         Problem problem = SopFiles.sop(name + ".sop");
         long began = System.nanoTime();
         Answer answer =
-                Search.best(problem, new Budget(512, 3_000_000), Watch.nobody()).orElseThrow();
+                Search.best(problem, new Budget(1 << 20, 6_000_000), Watch.nobody()).orElseThrow();
         if (Boolean.getBoolean("shimwright.figures")) {
             double seconds = (System.nanoTime() - began) / 1e9;
             System.out.printf(
