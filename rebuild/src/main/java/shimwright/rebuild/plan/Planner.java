@@ -13,6 +13,7 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.search.Answer;
+import shimwright.rebuild.plan.search.Attempt;
 import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.plan.search.Search;
 import shimwright.rebuild.plan.search.Watch;
@@ -57,22 +58,25 @@ public final class Planner {
             Unit unit, Map<String, String> taken, Present present, Budget budget, Watch watch, List<String> hint) {
         Order order = Order.of(unit, taken);
         Problem problem = UnitProblem.of(unit, order, present, Set.of());
-        Outcome<Answer> answer = Search.best(problem, budget, watch, hint);
-        if (answer.isOk() || problem.start().open().isEmpty()) {
-            return answer.map(found -> plan(unit, order, present, problem, found, List.of()));
+        Attempt attempt = Search.attempt(problem, budget, watch, hint);
+        boolean known = attempt.impossible();
+        if (attempt.answer().isPresent() || problem.start().open().isEmpty()) {
+            return attempt.outcome().map(found -> plan(unit, order, present, problem, found, List.of(), true));
         }
-        Outcome<Plan> plan = answer.map(found -> plan(unit, order, present, problem, found, List.of()));
-        for (Set<String> late : late(problem)) {
-            if (!plan.isOk()) {
-                Problem passed = UnitProblem.of(unit, order, present, late);
+        Set<String> open = problem.start().open().keySet();
+        for (Set<String> late : known ? late(problem) : List.of(open)) {
+            Problem passed = UnitProblem.of(unit, order, present, late);
+            attempt = Search.attempt(passed, budget, watch, hint);
+            if (attempt.answer().isPresent()) {
+                Answer found = attempt.answer().get();
                 List<Window> windows = unit.type().windows().stream()
                         .filter(w -> late.contains(w.id()))
                         .toList();
-                plan = Search.best(passed, budget, watch, hint)
-                        .map(found -> plan(unit, order, present, passed, found, windows));
+                return Outcome.ok(plan(unit, order, present, passed, found, windows, known));
             }
+            known &= attempt.impossible();
         }
-        return plan;
+        return Outcome.refused(attempt.refusals());
     }
 
     /**
@@ -130,7 +134,13 @@ public final class Planner {
     }
 
     private static Plan plan(
-            Unit unit, Order order, Present present, Problem problem, Answer answer, List<Window> late) {
+            Unit unit,
+            Order order,
+            Present present,
+            Problem problem,
+            Answer answer,
+            List<Window> late,
+            boolean known) {
         List<String> faults = Lawful.faults(problem, answer.order(), answer.cost());
         if (!faults.isEmpty()) {
             throw new IllegalStateException("an unlawful plan was found: " + String.join("; ", faults));
@@ -147,11 +157,11 @@ public final class Planner {
                 minutes,
                 answer.cost(),
                 answer.bound(),
-                answer.proven(),
+                known && answer.proven(),
                 Reasons.of(unit, order, problem, answer.order(), answer.cost().total()),
                 broken(order, present),
-                late,
-                remarks(unit, order, present));
+                known ? late : List.of(),
+                remarks(unit, order, present, known ? List.of() : late));
     }
 
     private static List<Broken> broken(Order order, Present present) {
@@ -178,8 +188,13 @@ public final class Planner {
                         Objects.requireNonNull(order.steps().get(id)), needed, why, all.contains(needed.id()))));
     }
 
-    private static List<String> remarks(Unit unit, Order order, Present present) {
+    private static List<String> remarks(Unit unit, Order order, Present present, List<Window> perhaps) {
         List<String> remarks = new ArrayList<>();
+        if (!perhaps.isEmpty()) {
+            remarks.add("No order was found that closes "
+                    + perhaps.stream().map(Window::name).collect(Collectors.joining(" and "))
+                    + " in time; that there is none is not proven. Look longer, and close it first.");
+        }
         if (unit.type().turnOver().isEmpty()) {
             remarks.add("The unit file gives no times for turning over, so they are not priced.");
         }

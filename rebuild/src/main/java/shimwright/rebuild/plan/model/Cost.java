@@ -35,6 +35,11 @@ public record Cost(
         return work + turning + walking + tools + waiting;
     }
 
+    /** What a person does at the bench, waiting left out. */
+    public double bench() {
+        return work + turning + walking + tools;
+    }
+
     /** What the order itself is to blame for: everything but the work. */
     public double overhead() {
         return total() - work;

@@ -133,6 +133,17 @@ final class Cursor {
         return !bound;
     }
 
+    /** Least time to spare of the open windows that the task leads to closing. */
+    long spare(int task) {
+        long least = Compiled.NEVER;
+        for (int w = 0; w < c.spans.count; w++) {
+            if (clocks[lags + w] != SHUT && Bits.has(c.spans.allowed[w], task)) {
+                least = Math.min(least, clocks[lags + w] - leftInside(w));
+            }
+        }
+        return least;
+    }
+
     /** Set-up time before the task. */
     long setUp(int task) {
         return c.ready.turning(orientation, task, weight > 0)

@@ -1,6 +1,9 @@
 package shimwright.rebuild.plan.search;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -83,13 +86,27 @@ final class Dive {
         return length >= 0;
     }
 
+    /** What may be done next to close what is open: what has the least time to spare first, of that what is nearest at hand. */
+    private int[] leading(Cursor from) {
+        List<long[]> found = new ArrayList<>();
+        for (int task = 0; task < c.n; task++) {
+            if (from.free(task) && from.allowed(task) && c.spans.leads(from, task)) {
+                found.add(new long[] {from.spare(task), from.setUp(task), task});
+            }
+        }
+        found.sort(Comparator.<long[]>comparingLong(key -> key[0])
+                .thenComparingLong(key -> key[1])
+                .thenComparingLong(key -> key[2]));
+        return found.stream().mapToInt(key -> (int) key[2]).toArray();
+    }
+
     /** The length of the stretch after which no window is open; -1 where there is none. */
     private int closes(Cursor from, int length) {
         if (!from.windowOpen()) {
             return length;
         }
-        for (int task = 0; task < c.n && looks < MOST_LOOKS; task++) {
-            if (from.free(task) && from.allowed(task) && c.spans.leads(from, task)) {
+        for (int task : leading(from)) {
+            if (looks < MOST_LOOKS) {
                 looks++;
                 Cursor next = new Cursor(c);
                 next.set(from);

@@ -34,14 +34,19 @@ public final class Search {
      * @return refused where there is no order, with the circle or the windows, or where none was found
      */
     public static Outcome<Answer> best(Problem problem, Budget budget, Watch watch, List<String> hint) {
+        return attempt(problem, budget, watch, hint).outcome();
+    }
+
+    /** The same, with what is impossible and what was only not found told apart. */
+    public static Attempt attempt(Problem problem, Budget budget, Watch watch, List<String> hint) {
         List<Refusal> circles = Impossible.circles(problem);
         if (!circles.isEmpty()) {
-            return Outcome.refused(circles);
+            return Attempt.none(circles, true);
         }
         Compiled c = Compiled.of(problem);
         List<Refusal> windows = Impossible.windows(c);
         if (!windows.isEmpty()) {
-            return Outcome.refused(windows);
+            return Attempt.none(windows, true);
         }
         Solver solver = new Solver(c, watch);
         if (!hint.isEmpty()) {
@@ -49,12 +54,14 @@ public final class Search {
         }
         solver.run(budget);
         if (solver.found()) {
-            return Outcome.ok(answer(c, solver, solver.best()));
+            return Attempt.found(answer(c, solver, solver.best()));
         }
-        return Outcome.refused(List.of(
-                solver.exhausted()
-                        ? Impossible.together(fewest(problem, budget, watch), solver.states())
-                        : Impossible.gaveUp(solver.states())));
+        return Attempt.none(
+                List.of(
+                        solver.exhausted()
+                                ? Impossible.together(fewest(problem, budget, watch), solver.states())
+                                : Impossible.gaveUp(solver.states())),
+                solver.exhausted());
     }
 
     /** Some lawful order, whatever it costs, found at once; empty where none was found so, which does not say that there is none. */
