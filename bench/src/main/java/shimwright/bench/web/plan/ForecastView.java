@@ -28,7 +28,7 @@ import shimwright.rebuild.plan.estimate.Estimate;
 import shimwright.rebuild.plan.estimate.Evenings;
 import shimwright.rebuild.plan.estimate.Forecast;
 import shimwright.rebuild.plan.estimate.Spread;
-import shimwright.rebuild.plan.estimate.Task;
+import shimwright.rebuild.plan.estimate.UncertainTask;
 import shimwright.rebuild.unit.model.Step;
 
 /**
@@ -74,7 +74,7 @@ public record ForecastView(
         Present present = Present.inOrder(List.copyOf(bench.job().stepsDone()));
         Map<String, Double> ready =
                 GettingReady.before(bench.unit(), bench.job().sides(), present, plan);
-        List<Task> tasks = Task.of(bench.unit(), bench.order(), plan.ahead(), ready, spread).stream()
+        List<UncertainTask> tasks = UncertainTask.of(bench.unit(), bench.order(), plan.ahead(), ready, spread).stream()
                 .map(task -> waiting(task, arrivals))
                 .toList();
         Outcome<Forecast> forecast = Estimate.of(tasks, List.copyOf(arrivals.values()), evenings, today, DRAWS, SEED);
@@ -105,14 +105,14 @@ public record ForecastView(
         return path;
     }
 
-    private static Task waiting(Task task, Map<String, Arrival> arrivals) {
+    private static UncertainTask waiting(UncertainTask task, Map<String, Arrival> arrivals) {
         Arrival arrival = arrivals.get(task.id());
         if (arrival == null) {
             return task;
         }
         Map<String, Double> after = new LinkedHashMap<>(task.after());
         after.put(arrival.id(), 0.0);
-        return new Task(task.id(), after, task.minutes());
+        return new UncertainTask(task.id(), after, task.minutes());
     }
 
     /** When an evening begins, and seven numbers of hours, Monday first, or one for every day. */

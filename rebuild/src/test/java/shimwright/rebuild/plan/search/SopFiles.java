@@ -16,10 +16,10 @@ import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.Task;
 
 /** Public instances that lie beside the project, not in it; see SOURCES.md there. */
-final class Instances {
+final class SopFiles {
     private static final Path FOLDER = Path.of(System.getProperty("shimwright.root", "."), "..", "shared", "instances");
 
-    private Instances() {}
+    private SopFiles() {}
 
     static boolean present() {
         return Files.isDirectory(FOLDER);

@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** States that follow a state. */
-final class Grower {
+final class Successors {
     private static final int MOST_LOOKS = 400;
 
     private final Compiled c;
@@ -20,7 +20,7 @@ final class Grower {
     /** How many states were made. */
     long made;
 
-    Grower(Compiled c) {
+    Successors(Compiled c) {
         this.c = c;
         this.bound = new Bound(c);
         this.cursor = new Cursor(c);
@@ -34,27 +34,45 @@ final class Grower {
         }
     }
 
-    /** The state at the start; null where it breaks a window at once. */
+    /** The state at the start. */
     Node root() {
         base.start();
         cursor.start();
-        int n = close(0);
-        Node root = finish(null, n);
+        close(0);
+        Node root = finish(0, -1, -1);
         root.bound = Math.max(root.bound, root.cost + bound.assigned(cursor));
         return root;
+    }
+
+    /** All tasks of an order of which those are given that were not done at once after another. */
+    int[] path(List<Integer> tasks) {
+        int[] path = new int[c.n];
+        cursor.start();
+        int n = close(0);
+        System.arraycopy(taken, 0, path, 0, n);
+        for (int task : tasks) {
+            cursor.take(task);
+            taken[0] = task;
+            int more = close(1);
+            System.arraycopy(taken, 0, path, n, more);
+            n += more;
+        }
+        return java.util.Arrays.copyOf(path, n);
     }
 
     /**
      * All states that follow, each after one task and whatever may then be done at once without loss. Their bounds are the
      * quick ones and may be raised by {@link #sharpen} until the next state is grown.
+     *
+     * @param trail where the state stands in the trail
      */
-    List<Node> grow(Node node) {
+    List<Node> grow(Node node, int trail) {
         List<Node> grown = new ArrayList<>();
         base.set(node);
         sharp = false;
         for (int task = 0; task < c.n; task++) {
             if (base.free(task) && base.allowed(task)) {
-                Node next = after(node, task);
+                Node next = after(node, trail, task);
                 if (next != null) {
                     grown.add(next);
                 }
@@ -75,30 +93,31 @@ final class Grower {
         }
     }
 
-    private @Nullable Node after(Node node, int task) {
+    private @Nullable Node after(Node node, int trail, int task) {
         cursor.set(base);
         boolean kept = cursor.take(task);
         if (!kept || (c.spans.openedBy[task].length > 0 && c.options.length == 0 && !closable())) {
             return null;
         }
         taken[0] = task;
-        return finish(node, close(1));
+        close(1);
+        return finish(node.bound, trail, task);
     }
 
-    private Node finish(@Nullable Node parent, int n) {
+    private Node finish(long least, int trail, int task) {
         made++;
-        Node next = new Node(cursor, parent, java.util.Arrays.copyOf(taken, n));
-        next.bound = Math.max(parent == null ? 0 : parent.bound, next.cost + bound.least(cursor));
+        Node next = new Node(cursor, trail, task);
+        next.bound = Math.max(least, next.cost + bound.least(cursor));
         next.number = made;
         return next;
     }
 
     /**
      * Does at once what no order is worse for: tasks that need no set-up, change nothing that later set-ups depend on, take
-     * no risk and could not fill a wait to come.
+     * no risk and could not fill a wait. While a wait that costs something runs, set-ups cost less, so nothing is done at once.
      */
     private int close(int n) {
-        if (!c.ready.metric) {
+        if (!c.ready.metric || (c.spans.shared && c.lag.length > 0) || (c.waiting > 0 && cursor.waits())) {
             return n;
         }
         int filled = n;
@@ -123,14 +142,22 @@ final class Grower {
                 && c.spans.openedBy[task].length == 0
                 && cursor.risk(task) == 0
                 && !mustWait(task)
+                && readiesNothing(task)
                 && beginsNothing(task)
-                && fillsNothing(task);
+                && (c.waiting == 0 || fillsNothing(task));
     }
 
     private boolean stays(int task) {
         return (c.ready.orientation[task] < 0 || c.ready.orientation[task] == cursor.orientation)
                 && (c.ready.place[task] < 0 || c.ready.place[task] == cursor.place)
                 && (c.ready.kit[task] < 0 || c.ready.kit[task] == cursor.kit);
+    }
+
+    /** False where doing the task later could get things ready for a window to come. */
+    private boolean readiesNothing(int task) {
+        return (c.ready.orientation[task] < 0 || !c.spans.carried(0, cursor.done))
+                && (c.ready.place[task] < 0 || !c.spans.carried(1, cursor.done))
+                && (c.ready.kit[task] < 0 || !c.spans.carried(2, cursor.done));
     }
 
     private boolean mustWait(int task) {
@@ -166,7 +193,7 @@ final class Grower {
         return true;
     }
 
-    /** False where no order of what leads to their closing keeps the windows that are open at the cursor. */
+    /** False where no order closes the windows that are open at the cursor in time. */
     private boolean closable() {
         looks = 0;
         Cursor from = new Cursor(c);
@@ -179,21 +206,12 @@ final class Grower {
             return true;
         }
         for (int task = 0; task < c.n; task++) {
-            if (at.free(task) && leads(at, task)) {
+            if (at.free(task) && at.allowed(task)) {
                 Cursor next = new Cursor(c);
                 next.set(at);
                 if (next.take(task) && closes(next)) {
                     return true;
                 }
-            }
-        }
-        return false;
-    }
-
-    private boolean leads(Cursor at, int task) {
-        for (int w = 0; w < c.spans.count; w++) {
-            if (at.clocks[c.lag.length + w] != Cursor.SHUT && Bits.has(c.spans.allowed[w], task)) {
-                return true;
             }
         }
         return false;

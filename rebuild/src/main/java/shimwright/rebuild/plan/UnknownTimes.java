@@ -11,8 +11,8 @@ import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.Window;
 
 /** Clocks that run of which nobody says since when. */
-final class Timing {
-    private Timing() {}
+final class UnknownTimes {
+    private UnknownTimes() {}
 
     /** The remark that a clock is counted from now; empty where every time is known. */
     static Optional<String> unknown(Unit unit, Order order, Present present) {

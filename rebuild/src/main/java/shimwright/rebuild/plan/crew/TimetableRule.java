@@ -7,7 +7,7 @@ import java.util.Arrays;
  * held leaves too little, others must start later or sooner (time-table rule, explained at one moment: Schutt, Feydy, Stuckey
  * and Wallace, Constraints 16 (2011) 250, from memory).
  */
-final class Sharing {
+final class TimetableRule {
     private final Facts facts;
     private final int[] duration;
     private final int[] need;
@@ -21,7 +21,7 @@ final class Sharing {
     private final int[] begin;
     private final int[] held;
 
-    Sharing(Facts facts, Model model, int resource) {
+    TimetableRule(Facts facts, Model model, int resource) {
         this.facts = facts;
         duration = model.duration;
         need = model.need[resource];

@@ -1,7 +1,6 @@
 package shimwright.rebuild.plan;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,24 +17,28 @@ import shimwright.rebuild.unit.model.UnitType.HoldPoint;
  * them comes apart first. A step that stands on one of them and is done before the hold point though it need not be costs,
  * on average, the chance times the time to undo it and to do it again.
  */
-final class Riskful {
+final class LateFinds {
     private final Order order;
-    private final Map<String, Set<String>> leading = new HashMap<>();
+    private final Map<String, Set<String>> leading;
 
-    private Riskful(Order order) {
+    private LateFinds(Order order, Map<String, Set<String>> leading) {
         this.order = order;
-        order.steps().keySet().forEach(id -> leading.put(id, order.leadingTo(id)));
+        this.leading = leading;
     }
 
-    /** Risks among the steps still to be done. */
-    static List<Risk> of(Unit unit, Order order, Set<String> done) {
-        Riskful riskful = new Riskful(order);
+    /**
+     * Risks among the steps still to be done.
+     *
+     * @param leading of each step all that leads to it
+     */
+    static List<Risk> of(Unit unit, Order order, Set<String> done, Map<String, Set<String>> leading) {
+        LateFinds finds = new LateFinds(order, leading);
         List<Risk> risks = new ArrayList<>();
         for (Step find : order.steps().values()) {
             if (!find.hold().isEmpty() && !done.contains(find.id())) {
                 HoldPoint hold = unit.holdPoint(find.hold());
                 if (hold.chance() > 0) {
-                    riskful.standingOn(riskful.culprits(find, hold), find).forEach(step -> {
+                    finds.standingOn(finds.culprits(find, hold), find).forEach(step -> {
                         if (!done.contains(step.id())) {
                             double again = hold.chance() * (step.undoTime() + step.duration());
                             risks.add(new Risk(step.id(), find.id(), again));

@@ -12,10 +12,10 @@ import java.util.Map;
 import java.util.Objects;
 
 /** Public scheduling instances that lie beside the project, not in it; see SOURCES.md there. */
-final class Instances {
+final class ProjectFiles {
     private static final Path FOLDER = Path.of(System.getProperty("shimwright.root", "."), "..", "shared", "instances");
 
-    private Instances() {}
+    private ProjectFiles() {}
 
     static boolean present() {
         return Files.isDirectory(FOLDER);

@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 
 /** One draw of a job: times in minutes since midnight before the first evening. */
-final class Run {
+final class Draw {
     private static final double DAY = 24 * 60;
     private static final int LONGEST = 3653;
     private static final double DUST = 1e-9;
@@ -27,7 +27,7 @@ final class Run {
     private double minutes;
     private boolean whole = true;
 
-    Run(List<Task> tasks, List<Arrival> arrivals, Evenings evenings, LocalDate from, SplittableRandom random) {
+    Draw(List<UncertainTask> tasks, List<Arrival> arrivals, Evenings evenings, LocalDate from, SplittableRandom random) {
         this.evenings = evenings;
         this.from = from;
         for (Arrival arrival : arrivals) {
@@ -38,19 +38,19 @@ final class Run {
         Map<String, Double> takes = new LinkedHashMap<>();
         tasks.forEach(task -> takes.put(task.id(), task.minutes().draw(random)));
         now = bench(0);
-        List<Task> left = new ArrayList<>(tasks);
+        List<UncertainTask> left = new ArrayList<>(tasks);
         while (!left.isEmpty() && whole) {
-            Task next = next(left);
+            UncertainTask next = next(left);
             left.remove(next);
             work(next, Objects.requireNonNull(takes.get(next.id())));
         }
     }
 
     /** The first that can be done now; else the one that can be done soonest. */
-    private Task next(List<Task> left) {
-        Task soonest = left.get(0);
+    private UncertainTask next(List<UncertainTask> left) {
+        UncertainTask soonest = left.get(0);
         double when = Double.POSITIVE_INFINITY;
-        for (Task task : left) {
+        for (UncertainTask task : left) {
             double ready = ready(task);
             if (ready <= now + DUST) {
                 return task;
@@ -64,7 +64,7 @@ final class Run {
     }
 
     /** When all that the task waits for is there; infinity where some of it is not done. */
-    private double ready(Task task) {
+    private double ready(UncertainTask task) {
         double ready = 0;
         for (Map.Entry<String, Double> wait : task.after().entrySet()) {
             double end = done.getOrDefault(wait.getKey(), Double.POSITIVE_INFINITY);
@@ -73,7 +73,7 @@ final class Run {
         return ready;
     }
 
-    private void work(Task task, double takes) {
+    private void work(UncertainTask task, double takes) {
         double ready = ready(task);
         String why = last;
         if (ready > now + DUST) {

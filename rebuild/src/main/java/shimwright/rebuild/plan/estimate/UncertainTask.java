@@ -17,7 +17,7 @@ import shimwright.rebuild.unit.model.Unit;
  * @param after tasks and arrivals that it waits for, each with the hours that must pass after it, 0 or more
  * @param minutes how long it takes
  */
-public record Task(String id, Map<String, Double> after, Spread minutes) {
+public record UncertainTask(String id, Map<String, Double> after, Spread minutes) {
 
     /**
      * The tasks of a plan: each step waits for what it waits for in the order, and after a cure for as long as it takes.
@@ -27,9 +27,9 @@ public record Task(String id, Map<String, Double> after, Spread minutes) {
      * @param ready seconds to get ready for a step (turning the case, walking, tools), by step; none where it is not named
      * @param spread half-width of the time of a step and of getting ready for it, as a share, 0 to 1: 0.3 is ± 30 %
      */
-    public static List<Task> of(Unit unit, Order order, List<Step> ahead, Map<String, Double> ready, double spread) {
+    public static List<UncertainTask> of(Unit unit, Order order, List<Step> ahead, Map<String, Double> ready, double spread) {
         List<String> open = ahead.stream().map(Step::id).toList();
-        List<Task> tasks = new ArrayList<>();
+        List<UncertainTask> tasks = new ArrayList<>();
         for (Step step : ahead) {
             Map<String, Double> after = new LinkedHashMap<>();
             order.before().getOrDefault(step.id(), Map.of()).forEach((id, why) -> {
@@ -38,7 +38,7 @@ public record Task(String id, Map<String, Double> after, Spread minutes) {
                 }
             });
             double minutes = (step.duration() + ready.getOrDefault(step.id(), 0.0)) / 60;
-            tasks.add(new Task(step.id(), after, Spread.plusMinus(minutes, spread * minutes)));
+            tasks.add(new UncertainTask(step.id(), after, Spread.plusMinus(minutes, spread * minutes)));
         }
         return List.copyOf(tasks);
     }

@@ -1,10 +1,10 @@
 package shimwright.rebuild.plan.search;
 
 /** Among orders that cost the same, one that keeps nearer to the order in which the tasks were written. */
-final class Tidy {
+final class TieBreak {
     private static final int MOST = 150;
 
-    private Tidy() {}
+    private TieBreak() {}
 
     /** The order with every task brought forward that was written earlier and costs nothing to bring forward. */
     static int[] of(Compiled c, int[] order) {

@@ -25,23 +25,35 @@ import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType;
 
 /** The planning problem of a unit as it stands: what is left to do, and under which rules. */
-final class Brief {
+final class UnitProblem {
     /** A window as long as this or shorter is served alone: nothing is begun in it that does not lead to its closing. */
     static final double ALONE_WITHIN = 3600;
+
+    /**
+     * What a second of waiting counts for: it is no work, so little; just enough that a plan with a minute more of getting ready
+     * is preferred where it ends ten minutes sooner. Own choice.
+     */
+    static final double WAITING = 0.1;
 
     private final Unit unit;
     private final Order order;
     private final Present present;
     private final Set<String> done;
     private final boolean handsOn;
+    /** Of each step all that leads to it. */
+    private final Map<String, Set<String>> leading = new HashMap<>();
 
-    private Brief(Unit unit, Order order, Present present) {
+    private final Map<String, Set<String>> inside = new HashMap<>();
+
+    private UnitProblem(Unit unit, Order order, Present present) {
         this.unit = unit;
         this.order = order;
         this.present = present;
         this.done = new LinkedHashSet<>(present.done());
         done.retainAll(order.steps().keySet());
         this.handsOn = straight(order);
+        order.steps().keySet().forEach(id -> leading.put(id, order.leadingTo(id)));
+        unit.type().windows().forEach(window -> inside.put(window.id(), inside(window)));
     }
 
     /**
@@ -50,7 +62,7 @@ final class Brief {
      * @param late windows that are open and need not be kept any more, by id
      */
     static Problem of(Unit unit, Order order, Present present, Set<String> late) {
-        return new Brief(unit, order, present).problem(late);
+        return new UnitProblem(unit, order, present).problem(late);
     }
 
     private boolean ahead(String id) {
@@ -88,7 +100,7 @@ final class Brief {
                 waits,
                 open);
         return new Problem(
-                tasks, lags, windows, List.of(), Riskful.of(unit, order, done), setUps(type, orientations), start);
+                tasks, lags, windows, List.of(), LateFinds.of(unit, order, done, leading), setUps(type, orientations), start, WAITING);
     }
 
     private List<String> known() {
@@ -114,9 +126,9 @@ final class Brief {
     private Set<String> tools(Step step) {
         Set<String> tools = new LinkedHashSet<>(step.tools());
         for (UnitType.Window window : unit.type().windows()) {
-            Set<String> inside = inside(window);
-            if (window.longest() <= ALONE_WITHIN && inside.contains(step.id())) {
-                inside.stream().filter(this::ahead).forEach(id -> tools.addAll(step(id).tools()));
+            Set<String> within = inside.getOrDefault(window.id(), Set.of());
+            if (window.longest() <= ALONE_WITHIN && within.contains(step.id())) {
+                within.stream().filter(this::ahead).forEach(id -> tools.addAll(step(id).tools()));
             }
         }
         return tools;
@@ -124,16 +136,15 @@ final class Brief {
 
     /** Steps from the one that opens a window to the one that closes it. */
     private Set<String> inside(UnitType.Window window) {
-        Set<String> inside = new LinkedHashSet<>();
+        Set<String> within = new LinkedHashSet<>();
         if (ahead(window.closes()) && order.steps().containsKey(window.opens())) {
-            Set<String> leading = order.leadingTo(window.closes());
-            leading.stream()
-                    .filter(id -> order.leadingTo(id).contains(window.opens()))
-                    .forEach(inside::add);
-            inside.add(window.opens());
-            inside.add(window.closes());
+            leading.getOrDefault(window.closes(), Set.of()).stream()
+                    .filter(id -> leading.getOrDefault(id, Set.of()).contains(window.opens()))
+                    .forEach(within::add);
+            within.add(window.opens());
+            within.add(window.closes());
         }
-        return inside;
+        return within;
     }
 
     private Task task(Step step) {

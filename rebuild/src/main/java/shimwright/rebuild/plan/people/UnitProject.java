@@ -25,7 +25,7 @@ import shimwright.rebuild.unit.model.Unit;
  * The rest of a build as work that shares people, the case, the places and the tools: the case is one, a place has the room
  * that the unit file gives it, every tool is there once. In a unit of time that divides every step and turn.
  */
-final class Sharing {
+final class UnitProject {
     static final String PEOPLE = "people";
     static final String CASE = "the case";
     static final String AT = "place ";
@@ -36,7 +36,7 @@ final class Sharing {
     private final int second;
     private final Map<String, Step> steps = new HashMap<>();
 
-    Sharing(Unit unit, List<Step> ahead, Problem problem, int persons) {
+    UnitProject(Unit unit, List<Step> ahead, Problem problem, int persons) {
         this.unit = unit;
         this.problem = problem;
         this.persons = persons;

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
  * The exact search: decides starts, draws every conclusion, learns from each dead end why it was one, and starts over now and
  * then with what it learned (lazy clause generation: Ohrimenko, Stuckey and Codish, Constraints 14 (2009) 357, from memory).
  */
-final class Hunt {
+final class ClauseSearch {
     private static final long ROUND = 100;
     private static final int MOST_KEPT = 4000;
     /** Every so many rounds it first supposes that the bound can be met, which raises the bound where that fails. */
@@ -24,7 +24,7 @@ final class Hunt {
     private long conflicts;
     private boolean finished;
 
-    Hunt(Model model, int @Nullable [] first, int bound) {
+    ClauseSearch(Model model, int @Nullable [] first, int bound) {
         this.model = model;
         facts = new Facts(model.n + 1);
         clauses = new Clauses(facts, model.n + 1);

@@ -27,13 +27,13 @@ import shimwright.rebuild.plan.search.Watch;
  * @param head seconds before the first of them can begin
  * @param tail seconds of what must follow the last
  */
-record Floor(List<Task> order, double work, double turning, double head, double tail) {
+record CaseBound(List<Task> order, double work, double turning, double head, double tail) {
     /** Seconds that the rest takes at least for the sake of the case. */
     double least() {
         return order.isEmpty() ? 0 : head + work + turning + tail;
     }
 
-    static Floor of(Problem problem, int persons) {
+    static CaseBound of(Problem problem, int persons) {
         Set<String> orientations = problem.setUps().orientations();
         Map<String, Task> all = new LinkedHashMap<>();
         problem.tasks().forEach(task -> all.put(task.id(), task));
@@ -53,15 +53,15 @@ record Floor(List<Task> order, double work, double turning, double head, double 
                 new SetUps(orientations, problem.setUps().turn(), Turn.factor(problem.setUps(), persons), 0, Map.of());
         Start start = new Start(
                 problem.start().orientation(), "", Set.of(), problem.start().weight(), Map.of(), Map.of());
-        Problem alone = new Problem(tasks, List.of(), List.of(), List.of(), List.of(), turning, start);
+        Problem alone = new Problem(tasks, List.of(), List.of(), List.of(), List.of(), turning, start, 1);
         Outcome<Answer> found = Search.best(alone, Budget.page(), Watch.nobody(), List.of());
         double head = least(onCase, chains(problem, false));
         double tail = least(onCase, chains(problem, true));
         if (!(found instanceof Outcome.Ok<Answer> ok)) {
-            return new Floor(onCase, work, 0, head, tail);
+            return new CaseBound(onCase, work, 0, head, tail);
         }
         List<Task> order = ok.value().order().stream().map(id -> of(all, id)).toList();
-        return new Floor(order, work, Math.max(0, ok.value().bound() - work), head, tail);
+        return new CaseBound(order, work, Math.max(0, ok.value().bound() - work), head, tail);
     }
 
     private static double least(List<Task> tasks, Map<String, Double> chains) {
