@@ -14,6 +14,7 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.inspect.Checks;
+import shimwright.rebuild.inspect.Readings;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.unit.model.Step;
@@ -177,7 +178,10 @@ final class BuildPages {
         List<Double> values = InspectPages.readings(form, "values", check, check.what());
         String words = form.text("words", "remark");
         if (form.sound()) {
-            Outcome<Checks.Judged> judged = Checks.judge(check, values, form.system());
+            Outcome<Checks.Judged> judged = Checks.judge(
+                    check,
+                    Readings.of(values).confirmedBecause(form.text("confirmed", "why it is right")),
+                    form.system());
             judged.refusals().forEach(r -> form.fault(r.place(), r.fact(), r.hint()));
             if (judged instanceof Outcome.Ok<Checks.Judged> ok) {
                 Checks.Judged j = ok.value();

@@ -14,6 +14,7 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Parsed;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
+import shimwright.rebuild.inspect.Readings;
 import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
@@ -142,7 +143,8 @@ final class InspectPages {
         if (!form.sound()) {
             return new Entry.Found(wear.id(), wear.items(), wear.what(), values, kind, words, "", List.of());
         }
-        Outcome<WearJudgement> judged = WearJudgement.of(wear, values, form.system());
+        Outcome<WearJudgement> judged = WearJudgement.of(
+                wear, Readings.of(values).confirmedBecause(form.text("confirmed", "why it is right")), form.system());
         judged.refusals().forEach(r -> form.fault(r.place(), r.fact(), r.hint()));
         if (judged instanceof Outcome.Ok<WearJudgement> ok) {
             WearJudgement j = ok.value();

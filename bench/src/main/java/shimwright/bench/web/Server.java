@@ -28,7 +28,8 @@ public final class Server {
      * @param zone the shop's time zone
      * @param entrance where it listens, and who may come in
      */
-    public static Javalin of(Desk desk, Overviews overviews, Paper paper, Supplier<String> ids, ZoneId zone, Entrance entrance) {
+    public static Javalin of(
+            Desk desk, Overviews overviews, Paper paper, Supplier<String> ids, ZoneId zone, Entrance entrance) {
         Door door = new Door(ids, zone);
         return Javalin.create(config -> {
             config.startup.showJavalinBanner = false;

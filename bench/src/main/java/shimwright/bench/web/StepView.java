@@ -30,7 +30,7 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param waitsFor steps it still waits for
  * @param fasteners what is tightened
  * @param consumables what is used
- * @param window the time window it stands in, null for none
+ * @param windows the time windows it stands in
  * @param lastCall what it shuts in, and what that costs; null where it is done or none is next
  * @param hands that it needs more than one person, and which steps after it do; empty where it does not
  * @param because why it stands here; empty where the plan does not have it ahead
@@ -48,7 +48,7 @@ public record StepView(
         Map<Step, Step.Why> waitsFor,
         List<Fastener> fasteners,
         List<Consumable> consumables,
-        @Nullable Window window,
+        List<Window> windows,
         @Nullable ShutIn lastCall,
         String hands,
         String because,
@@ -90,7 +90,7 @@ public record StepView(
                     Map.of(),
                     List.of(),
                     List.of(),
-                    null,
+                    List.of(),
                     null,
                     "",
                     "",
@@ -108,11 +108,18 @@ public record StepView(
                 bench.order().waitsFor(step.id(), bench.job().stepsDone()),
                 step.fasteners().stream().map(unit::fastener).toList(),
                 step.consumables().stream().map(unit::consumable).toList(),
-                step.window().isBlank() ? null : unit.window(step.window()),
+                step.windows().stream().map(unit::window).toList(),
                 lastCall(bench, step),
                 hands(bench, step),
                 because(bench, step, show),
-                Holds.of(new shimwright.rebuild.workbench.Workbench(bench.job(), new shimwright.rebuild.workbench.PinnedUnit("", unit.type()), shop, now, java.time.ZoneOffset.UTC), step),
+                Holds.of(
+                        new shimwright.rebuild.workbench.Workbench(
+                                bench.job(),
+                                new shimwright.rebuild.workbench.PinnedUnit("", unit.type()),
+                                shop,
+                                now,
+                                java.time.ZoneOffset.UTC),
+                        step),
                 Cautions.of(step, unit),
                 ahead,
                 drawing(bench, step, show),
