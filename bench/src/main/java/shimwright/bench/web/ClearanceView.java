@@ -3,7 +3,7 @@ package shimwright.bench.web;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.picture.SectionState;
+import shimwright.bench.picture.section.SectionState;
 import shimwright.mechanics.working.Line;
 import shimwright.rebuild.clearance.Etched;
 import shimwright.rebuild.clearance.Reading;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.picture.SectionState;
+import shimwright.bench.picture.section.SectionState;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.clearance.Etched;
 import shimwright.rebuild.clearance.Together;
@@ -112,7 +112,7 @@ public record StepView(
                 lastCall(bench, step),
                 hands(bench, step),
                 because(bench, step, show),
-                Holds.of(bench.job(), unit, shop, step),
+                Holds.of(new shimwright.rebuild.workbench.Workbench(bench.job(), new shimwright.rebuild.workbench.PinnedUnit("", unit.type()), shop, now, java.time.ZoneOffset.UTC), step),
                 Cautions.of(step, unit),
                 ahead,
                 drawing(bench, step, show),

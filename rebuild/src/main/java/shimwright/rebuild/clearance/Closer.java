@@ -54,6 +54,8 @@ final class Closer {
                 reading.phase(),
                 measured.value(),
                 measured.u(),
+                measured.nu(),
+                Rule.DEFAULT.probability(),
                 probability,
                 verdict,
                 foretold,

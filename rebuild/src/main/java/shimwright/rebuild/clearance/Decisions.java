@@ -11,6 +11,7 @@ import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Closing;
 import shimwright.rebuild.clearance.Session.Stage;
+import shimwright.rebuild.job.Basis;
 import shimwright.rebuild.job.Entry.ClearanceAccepted;
 import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.job.Entry.PieceIn;
@@ -82,7 +83,15 @@ public final class Decisions {
                 offer.probability(),
                 offer.verdict(),
                 offer.verdict() == Verdict.IN ? "" : because,
-                worked.working()));
+                worked.working(),
+                new Basis(
+                                clearance.lower(),
+                                clearance.upper(),
+                                clearance.aim(),
+                                offer.nu(),
+                                offer.predicted() + clearance.growth(),
+                                Adviser.RULE)
+                        .kept()));
     }
 
     /**
@@ -107,8 +116,9 @@ public final class Decisions {
                     closing.verdict() == Verdict.IN ? closing.finding() : closing.advice(),
                     "Find the cause, or say why you accept it; it stands on the record");
         }
+        Clearance clearance = session.clearance();
         return Outcome.ok(new ClearanceAccepted(
-                session.clearance().id(),
+                clearance.id(),
                 closing.phase(),
                 closing.value(),
                 closing.u(),
@@ -117,6 +127,14 @@ public final class Decisions {
                 closing.predicted(),
                 closing.finding(),
                 doubt ? because : "",
-                closing.working()));
+                closing.working(),
+                new Basis(
+                                clearance.lower(),
+                                clearance.upper(),
+                                clearance.aim(),
+                                closing.nu(),
+                                closing.hot(),
+                                closing.rule())
+                        .kept()));
     }
 }

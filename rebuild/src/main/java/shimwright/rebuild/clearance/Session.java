@@ -103,6 +103,8 @@ public record Session(
      * @param phase final or again
      * @param value the clearance, signed as play, m
      * @param u standard uncertainty, m
+     * @param nu its effective degrees of freedom
+     * @param rule probability that counts as proof
      * @param probability that it lies within the limits
      * @param verdict in, out or not proven
      * @param predicted what the chosen pack was to leave, m; NaN-free: equals value where nothing was predicted
@@ -117,6 +119,8 @@ public record Session(
             Phase phase,
             double value,
             double u,
+            double nu,
+            double rule,
             double probability,
             Verdict verdict,
             double predicted,

@@ -113,7 +113,7 @@ public record HandBackRecord(
                 consumables(job, unit),
                 holds(job, unit, false),
                 holds(job, unit, true),
-                job.overruled(),
+                Overruled.of(job),
                 struck(job, unit),
                 job.notes().values().stream()
                         .flatMap(List::stream)

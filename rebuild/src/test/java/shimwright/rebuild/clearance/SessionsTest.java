@@ -184,7 +184,7 @@ class SessionsTest {
         Workbench bench = Van7.before("D06");
         assertThat(bench.session("e").stage()).isEqualTo(Stage.DONE);
         bench.lay(new Entry.PackChosen(
-                "a", "sP", bench.pieces("d80-12"), 52.094 * MM, 5e-6, 0.9, Verdict.IN, "", List.of()));
+                "a", "sP", bench.pieces("d80-12"), 52.094 * MM, 5e-6, 0.9, Verdict.IN, "", List.of(), Map.of()));
         Session session = bench.session("e");
         assertThat(session.accepted()).isNull();
         assertThat(session.reopened()).isEqualTo("the pack of clearance a was changed after it was accepted");

@@ -18,12 +18,12 @@ import shimwright.rebuild.unit.model.Step.Phase;
 
 class HoldsTest {
     private static Map<String, Standing> standings(Workbench bench, String step) {
-        return Holds.of(bench.job(), bench.unit(), bench.shop(), bench.unit().step(step)).stream()
+        return Holds.of(bench.lying(), bench.unit().step(step)).stream()
                 .collect(Collectors.toMap(s -> s.check().id(), Holds.CheckStanding::standing));
     }
 
     private static List<String> open(Workbench bench, String step) {
-        return Holds.open(bench.job(), bench.unit(), bench.shop(), bench.unit().step(step)).stream()
+        return Holds.open(bench.lying(), bench.unit().step(step)).stream()
                 .map(Refusal::sentence)
                 .toList();
     }
@@ -161,7 +161,7 @@ class HoldsTest {
         Workbench bench = Van7.before("D06");
         assertThat(standings(bench, "D05")).containsEntry("mean", Standing.ACCEPTED);
         bench.lay(new Entry.PackChosen(
-                "a", "sP", bench.pieces("d80-12"), 52.094e-3, 5e-6, 0.9, Verdict.IN, "", List.of()));
+                "a", "sP", bench.pieces("d80-12"), 52.094e-3, 5e-6, 0.9, Verdict.IN, "", List.of(), Map.of()));
         assertThat(standings(bench, "D05")).containsEntry("mean", Standing.OPEN);
     }
 
