@@ -140,7 +140,7 @@ final class StepLaws {
         Set<Shape> rings = Set.of(Shape.TAPER_CONE, Shape.TAPER_CUP, Shape.ROLLER_INNER, Shape.ROLLER_OUTER);
         for (Step step : steps()) {
             List<Check> seated = checks(step).stream()
-                    .filter(c -> found("\\brim\\b|\\bdepth of\\b|feeler enters", c.what()))
+                    .filter(c -> found("\\brim\\b|\\bdepth of\\b|(feeler|blade) enters", c.what()))
                     .toList();
             long fitted = items(step).stream()
                     .filter(item -> rings.contains(item.shape()) && !item.trial())
