@@ -13,7 +13,7 @@ import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.quantity.Units;
 import shimwright.rebuild.clearance.Decisions;
-import shimwright.rebuild.clearance.Together;
+import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.inspect.Checks;
 import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
@@ -244,8 +244,8 @@ final class Player {
 
     private void together(Line line) {
         Desk.OnBench bench = desk.bench(job).orElseThrow();
-        List<String> group = Together.groups(bench.unit()).get(0);
-        Together.choose(bench.unit(), bench.job(), desk.shop(), group, pieces(line.part(0)), line.part(1))
+        List<String> group = SharedShims.groups(bench.unit()).get(0);
+        SharedShims.choose(bench.unit(), bench.job(), desk.shop(), group, pieces(line.part(0)), line.part(1))
                 .orElseThrow()
                 .forEach(this::keep);
     }

@@ -2,14 +2,13 @@ package shimwright.rebuild.rules;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.clearance.Session;
+import shimwright.rebuild.clearance.Sessions;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
-import shimwright.rebuild.unit.model.Clearance.Method;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.unit.model.UnitType.Check;
@@ -67,16 +66,7 @@ public final class Holds {
     private static Standing clearance(Workbench bench, Step step, String clearance) {
         Session session = bench.session(clearance);
         if (step.phase() == Phase.TRIAL) {
-            long since = after(bench.job(), step);
-            boolean settled = session.trial().measured() != null
-                    && Objects.requireNonNull(session.trial().measured()).settled();
-            long fresh = session.trial().rounds().stream()
-                    .filter(round -> round.number() > since)
-                    .count();
-            int wanted = session.clearance().method() == Method.PLACES
-                    ? 1
-                    : session.clearance().rounds();
-            return settled && fresh >= wanted ? Standing.ACCEPTED : Standing.OPEN;
+            return session.trialReadSince(Sessions.before(bench.job(), step)) ? Standing.ACCEPTED : Standing.OPEN;
         }
         Said<Entry.ClearanceAccepted> accepted = session.accepted();
         if (accepted == null) {
@@ -84,16 +74,6 @@ public final class Holds {
         }
         boolean again = step.phase() == Phase.AGAIN && accepted.what().phase() != Phase.AGAIN;
         return again ? Standing.OPEN : Standing.ACCEPTED;
-    }
-
-    /** Number of the last entry that says a step before this one is done: a trial reading must be younger. */
-    private static long after(Job job, Step step) {
-        return step.after().keySet().stream()
-                .map(id -> job.done().get(id))
-                .filter(Objects::nonNull)
-                .mapToLong(Said::number)
-                .max()
-                .orElse(0);
     }
 
     /** Refusals for everything of the step's hold point that is not accepted yet. */

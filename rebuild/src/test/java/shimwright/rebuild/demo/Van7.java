@@ -10,7 +10,7 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.clearance.Decisions;
-import shimwright.rebuild.clearance.Together;
+import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.inspect.Checks;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
@@ -133,8 +133,8 @@ public final class Van7 {
     }
 
     private void together(String pieces) {
-        List<String> group = Together.groups(bench.unit()).get(0);
-        Together.choose(bench.unit(), bench.job(), bench.shop(), group, bench.pack(pieces), "")
+        List<String> group = SharedShims.groups(bench.unit()).get(0);
+        SharedShims.choose(bench.unit(), bench.job(), bench.shop(), group, bench.pack(pieces), "")
                 .orElseThrow()
                 .forEach(bench::keep);
     }

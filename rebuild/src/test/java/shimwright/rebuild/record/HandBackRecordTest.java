@@ -65,6 +65,7 @@ class HandBackRecordTest {
         assertThat(RECORD.struck())
                 .extracting(HandBackRecord.Struck::reason)
                 .containsExactly(
+                        "read with another pack in",
                         "read with another pack in", "place 6 read one tenth too high, the small hand of the dial");
     }
 
