@@ -7,7 +7,7 @@ import shimwright.bench.picture.section.SectionDrawing;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.picture.section.SectionView;
 import shimwright.mechanics.working.Line;
-import shimwright.rebuild.clearance.Etched;
+import shimwright.rebuild.clearance.EtchedDeviation;
 import shimwright.rebuild.inspect.Identification;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
@@ -42,7 +42,7 @@ public record RecordView(HandBackRecord data, String told, List<Drawn> settings)
                     setting,
                     accepted != null
                             ? SectionDrawing.svg(
-                                    Etched.drawn(bench.unit(), bench.job()),
+                                    EtchedDeviation.drawn(bench.unit(), bench.job()),
                                     state,
                                     "rec-" + id,
                                     SectionView.FULL.in(show.system()).forWidth(PAPER))

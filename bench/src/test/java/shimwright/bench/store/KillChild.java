@@ -107,7 +107,7 @@ final class KillChild {
                 promised.add(new Draft("job-" + run, run + "-" + round + "-" + i, Instant.EPOCH, "rebuilder", note));
             }
             for (Draft draft : promised) {
-                Row row = Row.after(whole, own, draft);
+                Row row = Row.after(whole, own, Written.of(draft));
                 answer(draft.id(), row.hash());
                 whole = row.head();
                 own = row.streamHead();

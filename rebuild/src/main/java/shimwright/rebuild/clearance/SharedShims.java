@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -16,8 +17,11 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.working.Line;
 import shimwright.mechanics.working.Worked;
 import shimwright.rebuild.clearance.Reading.Measured;
+import shimwright.rebuild.clearance.Session.Advice;
+import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.job.Entry.PieceIn;
+import shimwright.rebuild.job.FittedPieces;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.Clearance;
@@ -33,7 +37,7 @@ import shimwright.rebuild.unit.model.Unit;
  * @param working the lines of the calculation
  * @param refusals why they cannot be chosen yet, all reasons
  */
-public record Together(
+public record SharedShims(
         List<String> clearances,
         List<Position> places,
         @Nullable DrawerResult result,
@@ -42,6 +46,8 @@ public record Together(
 
     private static final int OFFERS = 3;
     private static final double MICROMETER = 0.000002;
+    /** Family of the pieces that a one-way step has closed over: they stay where they are. */
+    private static final String CLOSED = "closed ";
 
     /** Groups of clearances that share positions; one that shares none is not in any. */
     public static List<List<String>> groups(Unit unit) {
@@ -76,16 +82,16 @@ public record Together(
         return unit.clearance(b).positions().stream().anyMatch(p -> of.contains(p.id()));
     }
 
-    /** True where a whole group is read with trial pieces and its packs are not all chosen. */
+    /** True where a whole group is read and its packs are not all chosen, or one of them is no longer proven. */
     public static boolean due(Unit unit, Job job, Shop shop) {
         for (List<String> group : groups(unit)) {
             List<Session> sessions =
                     group.stream().map(id -> Sessions.of(unit, job, shop, id)).toList();
             boolean read = sessions.stream()
-                    .map(Session::trial)
-                    .map(Reading::measured)
-                    .allMatch(m -> m != null && m.settled());
-            if (read && sessions.stream().anyMatch(session -> session.chosen().isEmpty())) {
+                    .allMatch(session -> session.advice() != null);
+            if (read
+                    && sessions.stream()
+                            .anyMatch(session -> session.chosen().isEmpty() || session.stage() == Stage.CHOOSE)) {
                 return true;
             }
         }
@@ -93,55 +99,82 @@ public record Together(
     }
 
     /** The choice for one group as it stands. */
-    public static Together of(Unit unit, Job job, Shop shop, List<String> group) {
+    public static SharedShims of(Unit unit, Job job, Shop shop, List<String> group) {
         List<Refusal> refusals = new ArrayList<>();
         Map<String, Position> places = new LinkedHashMap<>();
         List<DrawerCase.Need> needs = new ArrayList<>();
         List<DrawerCase.Effect> effects = new ArrayList<>();
+        Map<String, List<PieceIn>> fitted = FittedPieces.now(job);
+        Set<String> closed = new LinkedHashSet<>();
         for (String id : group) {
             Session session = Sessions.of(unit, job, shop, id);
+            String own = session.clearance().positions().get(0).id();
+            if (!session.change().open() && fitted.containsKey(own)) {
+                closed.add(own);
+            }
             session.clearance().positions().forEach(p -> places.putIfAbsent(p.id(), p));
             need(session, refusals).ifPresent(needs::add);
             session.clearance().positions().forEach(p -> effects.add(new DrawerCase.Effect(id, p.id(), p.effect())));
         }
         List<Position> at = List.copyOf(places.values());
         if (!refusals.isEmpty()) {
-            return new Together(group, at, null, List.of(), List.copyOf(refusals));
+            return new SharedShims(group, at, null, List.of(), List.copyOf(refusals));
         }
-        List<DrawerCase.Seat> seats = at.stream()
-                .map(p -> new DrawerCase.Seat(p.id(), p.family(), 0, p.fewest(), p.most()))
-                .toList();
-        List<String> free = Adviser.in(job, places.keySet());
-        List<DrawerCase.Loose> pieces = at.stream()
+        List<DrawerCase.Seat> seats =
+                at.stream().map(p -> seat(p, closed, fitted)).toList();
+        List<DrawerCase.Loose> pieces = new ArrayList<>(loose(unit, job, shop, at, closed));
+        closed.forEach(place -> fitted.getOrDefault(place, List.of())
+                .forEach(p -> pieces.add(new DrawerCase.Loose(p.piece(), CLOSED + place, p.thickness(), p.u()))));
+        Outcome<Worked<DrawerResult>> outcome =
+                Drawer.work(new DrawerCase(needs, seats, effects, pieces, PackAdviser.RULE, OFFERS));
+        if (outcome instanceof Outcome.Ok<Worked<DrawerResult>> ok) {
+            return new SharedShims(group, at, ok.value().result(), ok.value().working(), List.of());
+        }
+        return new SharedShims(group, at, null, List.of(), outcome.refusals());
+    }
+
+    /** A place; one that a one-way step has closed over keeps what is in it. */
+    private static DrawerCase.Seat seat(Position p, Set<String> closed, Map<String, List<PieceIn>> fitted) {
+        int in = fitted.getOrDefault(p.id(), List.of()).size();
+        return closed.contains(p.id())
+                ? new DrawerCase.Seat(p.id(), CLOSED + p.id(), 0, in, Math.max(1, in))
+                : new DrawerCase.Seat(p.id(), p.family(), 0, p.fewest(), p.most());
+    }
+
+    private static List<DrawerCase.Loose> loose(
+            Unit unit, Job job, Shop shop, List<Position> at, Set<String> closed) {
+        Set<String> open = new LinkedHashSet<>();
+        at.stream().map(Position::id).filter(id -> !closed.contains(id)).forEach(open::add);
+        List<String> free = PackAdviser.in(job, open);
+        return at.stream()
+                .filter(p -> open.contains(p.id()))
                 .map(Position::family)
                 .distinct()
                 .flatMap(family -> shop.usable(family, unit.shimFamily(family).spread(), free).stream())
                 .map(p -> new DrawerCase.Loose(p.id(), p.family(), p.thickness(), p.u()))
                 .toList();
-        Outcome<Worked<DrawerResult>> outcome =
-                Drawer.work(new DrawerCase(needs, seats, effects, pieces, Adviser.RULE, OFFERS));
-        if (outcome instanceof Outcome.Ok<Worked<DrawerResult>> ok) {
-            return new Together(group, at, ok.value().result(), ok.value().working(), List.of());
-        }
-        return new Together(group, at, null, List.of(), outcome.refusals());
     }
 
-    /** The clearance as it would read with no shim at all: the trial pieces taken out by arithmetic. */
+    /** The clearance as it would read with no shim at all: the pieces it was read with taken out by arithmetic. */
     private static Optional<DrawerCase.Need> need(Session session, List<Refusal> refusals) {
         Clearance clearance = session.clearance();
-        Measured measured = session.trial().measured();
-        if (measured == null || !measured.settled()) {
+        Advice advice = session.advice();
+        if (advice == null) {
             refusals.add(new Refusal(
                     clearance.id() + " " + clearance.name(),
-                    measured == null ? "it is not read with trial pieces yet" : "its trial reading is not settled",
+                    session.trial().measured() == null
+                            ? "it is not read with trial pieces yet"
+                            : "its trial reading is not settled",
                     "Read it first: they are chosen together"));
             return Optional.empty();
         }
+        Reading from = advice.from();
+        Measured measured = Objects.requireNonNull(from.measured());
         double value = measured.value();
         double variance = measured.u() * measured.u();
         for (Position position : clearance.positions()) {
-            value -= position.effect() * session.trial().thickness(position.id());
-            double doubt = Math.pow(session.trial().thicknessDoubt(position.id()), 2) + MICROMETER * MICROMETER;
+            value -= position.effect() * from.thickness(position.id());
+            double doubt = Math.pow(from.thicknessDoubt(position.id()), 2) + MICROMETER * MICROMETER;
             variance += position.effect() * position.effect() * doubt;
         }
         return Optional.of(new DrawerCase.Need(
@@ -176,7 +209,7 @@ public record Together(
         for (String id : group) {
             for (Position place : unit.clearance(id).positions()) {
                 List<PieceIn> pack = pieces.getOrDefault(place.id(), List.of());
-                if (pack.isEmpty() && place.fewest() > 0) {
+                if (pack.isEmpty() && place.fewest() > 0 ) {
                     faults.put(place.id(), new Refusal(place.where(), "no piece chosen", "Choose one for every place"));
                 }
                 for (PieceIn piece : pack) {

@@ -16,7 +16,7 @@ import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.job.Shop.Gauge;
 
-class ReaderTest {
+class RoundEvaluationTest {
     private static final Gauge DIAL =
             new Gauge("DI", "dial", Kind.LENGTH, 0.01 * MM, 0.005 * MM, 0.003 * MM, 0, 10 * MM);
 
@@ -24,7 +24,7 @@ class ReaderTest {
         List<List<Double>> rounds = Arrays.stream(millimetres)
                 .map(round -> Arrays.stream(round).map(v -> v * MM).boxed().toList())
                 .toList();
-        return Reader.read(DemoUnit.A.clearance(clearance), DIAL, rounds);
+        return RoundEvaluation.read(DemoUnit.A.clearance(clearance), DIAL, rounds);
     }
 
     private static double[] round(double... values) {
@@ -35,7 +35,7 @@ class ReaderTest {
 
     @Test
     void placesHaveNoOrderInTimeAndTheirMeanCounts() {
-        Measured measured = read("e", SPLIT).orElseThrow();
+        Measured measured = read("e", SPLIT, SPLIT).orElseThrow();
         // BL-1 of the demo source, invented scenario, recomputed
         assertThat(measured.value()).isCloseTo(0.3556 * MM, within(0.00005 * MM));
         assertThat(measured.settled()).isTrue();
@@ -50,10 +50,32 @@ class ReaderTest {
         assertThat(measured.u()).isCloseTo(u * 1e-6, within(1e-10));
     }
 
+    private static final double[] AGAIN = round(0.270, 0.275, 0.280, 0.275, 0.270, 0.260, 0.255, 0.260);
+
     @Test
-    void ofSeveralRoundsOfPlacesTheLastCounts() {
-        double[] again = round(0.270, 0.275, 0.280, 0.275, 0.270, 0.260, 0.255, 0.260);
-        assertThat(read("e", SPLIT, again).orElseThrow().value()).isCloseTo(0.2681 * MM, within(0.00005 * MM));
+    void ofSeveralRoundsOfPlacesAsManyAsTheFileAsksForCountAndTheLast() {
+        // BL-1 of the demo source, invented scenario, recomputed; the file asks for two rounds
+        assertThat(read("e", SPLIT, AGAIN, AGAIN).orElseThrow().value()).isCloseTo(0.2681 * MM, within(0.00005 * MM));
+        double[] higher = Arrays.stream(AGAIN).map(v -> v + 0.01).toArray();
+        assertThat(read("e", AGAIN, higher).orElseThrow().value()).isCloseTo(0.2731 * MM, within(0.00005 * MM));
+    }
+
+    @Test
+    void oneRoundOfPlacesIsNotProofWhereTheFileAsksForTwo() {
+        Measured measured = read("e", SPLIT).orElseThrow();
+        assertThat(measured.seating()).isEqualTo(Seating.TOO_FEW);
+        assertThat(measured.more()).isEqualTo(1);
+        assertThat(measured.advice()).isEqualTo("Read all places one more time.");
+    }
+
+    @Test
+    void aPlaceThatReadsOtherwiseFromRoundToRoundIsNamedAndProvesNothing() {
+        Measured measured = read("e", SPLIT, AGAIN).orElseThrow();
+        assertThat(measured.seating()).isEqualTo(Seating.SCATTERED);
+        assertThat(measured.advice()).startsWith("Place 1, 2, 3, 4, 5, 6, 7, 8 reads otherwise from round to round");
+        double[] one = SPLIT.clone();
+        one[2] = 0.30;
+        assertThat(read("e", SPLIT, one).orElseThrow().odd()).containsExactly(3);
     }
 
     @Test

@@ -2,6 +2,8 @@ package shimwright.rebuild.clearance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import shimwright.mechanics.axial.EndPlay;
 import shimwright.mechanics.axial.EndPlayCase;
@@ -29,11 +31,14 @@ import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Method;
 
 /** Rounds to clearance: picks the worksheet by the way it is read, and turns the reading into the clearance. */
-final class Reader {
+final class RoundEvaluation {
     /** What tilt may add to one indicator alone, half-width, m: the largest seen in the trade's notes, common practice. */
     private static final double TILT_ALONE = 0.04e-3;
 
-    private Reader() {}
+    /** A nanometre: binary dust of a decimal reading. */
+    private static final double DUST = 1e-9;
+
+    private RoundEvaluation() {}
 
     /**
      * What the rounds say.
@@ -55,7 +60,7 @@ final class Reader {
             case SERIES ->
                 Readings.work(new ReadingsCase(rounds, data, clearance.settleWithin(), clearance.rounds()))
                         .map(worked -> series(clearance, worked));
-            case PLACES -> Outcome.ok(places(clearance, data, rounds.get(rounds.size() - 1)));
+            case PLACES -> Outcome.ok(places(clearance, data, rounds));
             case FEELER -> Outcome.ok(feeler(clearance, rounds));
         };
     }
@@ -79,14 +84,29 @@ final class Reader {
     }
 
     /**
-     * One reading at each of several places round a ring: their mean counts, for run-out adds as much on one side as it
-     * takes on the other. Places have no order in time, so nothing is tested for seating; a place that stands off the
-     * others, or a spread beyond the limit, is read again. u² = s²/n + (step twice)² + (error limit)² + (retrace)².
+     * One reading at each of several places round a ring, all places in several rounds: the mean of the last rounds counts,
+     * for run-out adds as much on one side as it takes on the other. Places have no order in time, so nothing is tested for
+     * seating; a place that stands off the others, one that reads otherwise from round to round, or a spread beyond the
+     * limit, is read again. u² = s²/n + (step twice)² + (error limit)² + (retrace)², s and n those of the places.
      */
-    private static Measured places(Clearance clearance, GaugeData gauge, List<Double> places) {
+    private static Measured places(Clearance clearance, GaugeData gauge, List<List<Double>> rounds) {
+        int wanted = Math.max(1, clearance.rounds());
+        List<List<Double>> last = rounds.subList(Math.max(0, rounds.size() - wanted), rounds.size());
+        List<Double> places = new ArrayList<>();
+        Set<Integer> odd = new TreeSet<>();
+        Set<Integer> unlike = new TreeSet<>();
+        for (int place = 0; place < last.get(0).size(); place++) {
+            int at = place;
+            List<Double> here = last.stream().map(round -> round.get(at)).toList();
+            places.add(Statistics.mean(here));
+            if (Statistics.range(here) > clearance.settleWithin() + DUST) {
+                unlike.add(place + 1);
+            }
+        }
+        last.forEach(round -> Outliers.odd(round, clearance.settleWithin()).forEach(i -> odd.add(i + 1)));
         Working working = new Working();
         double value = working.line(
-                "mean of " + places.size() + " places",
+                "mean of " + places.size() + " places" + (last.size() > 1 ? ", " + last.size() + " rounds" : ""),
                 "sum / n",
                 Statistics.mean(places),
                 Kind.LENGTH,
@@ -100,23 +120,45 @@ final class Reader {
                 Contribution.of("retrace", Uncertainties.rectangular(gauge.retrace()), Double.POSITIVE_INFINITY));
         Budget budget = Budget.of(parts);
         working.line("u", "root of the sum of squares of the parts", budget.u(), Kind.LENGTH, "JCGM 100:2008 5.1.2");
-        List<Integer> odd = Outliers.odd(places, clearance.settleWithin()).stream()
-                .map(i -> i + 1)
-                .toList();
-        boolean even = range <= clearance.settleWithin() + 1e-9;
-        String advice = !odd.isEmpty()
-                ? "Place " + odd.stream().map(String::valueOf).collect(Collectors.joining(", "))
-                        + " stands off the others: read it again before the mean counts."
-                : even
-                        ? "The places agree; their mean counts."
-                        : "The places spread over more than "
-                                + Quantities.print(clearance.settleWithin(), Units.MM, 2)
-                                + ": look at run-out and dirt, then read all again.";
-        Seating seating = even && odd.isEmpty() ? Seating.SETTLED : Seating.SCATTERED;
+        int more = wanted - last.size();
+        boolean even = range <= clearance.settleWithin() + DUST;
+        boolean agree = even && odd.isEmpty() && unlike.isEmpty();
+        Seating seating = !agree ? Seating.SCATTERED : more > 0 ? Seating.TOO_FEW : Seating.SETTLED;
         return measured(
                 clearance,
                 working,
-                new Raw(value, seating, 1, places.size(), seating == Seating.SETTLED ? 0 : 1, 0, odd, budget, advice));
+                new Raw(
+                        value,
+                        seating,
+                        rounds.size() - last.size() + 1,
+                        last.size(),
+                        agree ? more : Math.max(1, more),
+                        0,
+                        List.copyOf(odd),
+                        budget,
+                        advice(clearance, odd, unlike, even, more)));
+    }
+
+    private static String advice(
+            Clearance clearance, Set<Integer> odd, Set<Integer> unlike, boolean even, int more) {
+        if (!odd.isEmpty()) {
+            return "Place " + listed(odd) + " stands off the others: read it again before the mean counts.";
+        }
+        if (!unlike.isEmpty()) {
+            return "Place " + listed(unlike) + " reads otherwise from round to round: look at the seat and the gauge, then "
+                    + "read all again.";
+        }
+        if (!even) {
+            return "The places spread over more than " + Quantities.print(clearance.settleWithin(), Units.MM, 2)
+                    + ": look at run-out and dirt, then read all again.";
+        }
+        return more > 0
+                ? "Read all places " + (more == 1 ? "one more time." : more + " more times.")
+                : "The places agree; their mean counts.";
+    }
+
+    private static String listed(Set<Integer> places) {
+        return places.stream().map(String::valueOf).collect(Collectors.joining(", "));
     }
 
     private static Measured travel(Clearance clearance, Worked<EndPlayResult> worked) {

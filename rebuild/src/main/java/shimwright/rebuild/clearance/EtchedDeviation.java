@@ -10,8 +10,8 @@ import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Unit;
 
 /** The deviation that the maker etched on a part moves limits and aim of its clearance. */
-public final class Etched {
-    private Etched() {}
+public final class EtchedDeviation {
+    private EtchedDeviation() {}
 
     /** The digits as read at the check that the clearance names; empty where it needs none or they are not read yet. */
     static Optional<Integer> digits(Clearance clearance, Job job) {

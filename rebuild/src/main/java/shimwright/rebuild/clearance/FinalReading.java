@@ -11,17 +11,19 @@ import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
 import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session.Closing;
-import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.unit.model.Clearance;
 
 /** The last reading: is it within limits, and is it what was predicted. */
-final class Closer {
+final class FinalReading {
     /** Expanded uncertainty of the difference: two standard uncertainties. */
     private static final double K = 2;
 
-    private Closer() {}
+    private FinalReading() {}
 
-    static Closing close(Clearance clearance, Reading reading, Optional<PackChosen> predicted) {
+    /** What the pack was to leave, m, and its standard uncertainty. */
+    record Foretold(double value, double u) {}
+
+    static Closing close(Clearance clearance, Reading reading, Optional<Foretold> predicted) {
         Measured measured = Objects.requireNonNull(reading.measured());
         Limits limits = new Limits(clearance.lower(), clearance.upper());
         Working working = new Working();
@@ -33,12 +35,12 @@ final class Closer {
                 Kind.NUMBER,
                 "JCGM 106:2012 7.4");
         Verdict verdict = Conformity.verdict(measured.value(), measured.u(), measured.nu(), limits, Rule.DEFAULT);
-        double foretold = predicted.map(PackChosen::predicted).orElse(measured.value());
+        double foretold = predicted.map(Foretold::value).orElse(measured.value());
         double difference = measured.value() - foretold;
         double joint = measured.u();
         String finding = "";
         if (predicted.isPresent()) {
-            working.line("predicted", "when the pack was chosen", foretold, Kind.LENGTH);
+            working.line("predicted", "for the pieces that are in", foretold, Kind.LENGTH);
             working.line("difference", "read − predicted", difference, Kind.LENGTH);
             joint = working.line(
                     "u(difference)",
@@ -54,6 +56,8 @@ final class Closer {
                 reading.phase(),
                 measured.value(),
                 measured.u(),
+                measured.nu(),
+                Rule.DEFAULT.probability(),
                 probability,
                 verdict,
                 foretold,
