@@ -45,6 +45,7 @@ final class BuildPages {
         routes.post("/job/{job}/note", this::note);
         routes.post("/job/{job}/picture", this::picture);
         routes.get("/picture/{hash}", this::showPicture);
+        routes.get("/picture/{hash}/small", new SmallPictures(desk.pictures())::show);
     }
 
     private void build(Context ctx, List<Refusal> faults, Map<String, String> typed) {
