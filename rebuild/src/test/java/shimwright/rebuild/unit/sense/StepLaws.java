@@ -71,7 +71,7 @@ final class StepLaws {
     }
 
     private Optional<Window> window(Step step) {
-        return step.window().isEmpty() ? Optional.empty() : Optional.of(unit.window(step.window()));
+        return step.windows().stream().findFirst().map(unit::window);
     }
 
     private static boolean found(String regex, String text) {
