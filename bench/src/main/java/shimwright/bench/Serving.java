@@ -12,13 +12,14 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import shimwright.bench.command.Options;
 import shimwright.bench.demo.DemoShop;
-import shimwright.bench.print.PdfPaper;
 import shimwright.bench.store.DataFolder;
 import shimwright.bench.store.FilePictureStore;
+import shimwright.bench.store.OwnerFolder;
 import shimwright.bench.store.SqliteJobLog;
 import shimwright.bench.web.Desk;
 import shimwright.bench.web.Overviews;
@@ -70,7 +71,7 @@ final class Serving {
 
     static int serve(List<String> args, PrintStream out, PrintStream err) {
         Outcome<Options> options =
-                Options.read(args, Set.of("port", "host", "data"), Set.of("accept-log", "no-browser"));
+                Options.read(args, Set.of("port", "host", "data", "owner"), Set.of("accept-log", "no-browser"));
         if (!(options instanceof Outcome.Ok<Options> ok)) {
             return refused(options.refusals(), err);
         }
@@ -87,7 +88,9 @@ final class Serving {
     }
 
     private static int start(Path folder, Options options, boolean demo, PrintStream out, PrintStream err) {
-        Outcome<Running> running = open(folder, options, demo, Clock.system(ZoneId.systemDefault()));
+        Clock clock = Clock.system(ZoneId.systemDefault());
+        Optional<OwnerFolder> owner = demo ? Optional.empty() : Optional.of(Keeping.owner(options, clock));
+        Outcome<Running> running = open(folder, options, demo, clock, owner);
         if (!(running instanceof Outcome.Ok<Running> ok)) {
             return refused(running.refusals(), err);
         }
@@ -97,14 +100,25 @@ final class Serving {
         out.println("Shimwright is at " + url);
         out.println("Data: " + folder.toAbsolutePath() + (demo ? " (demo, made anew)" : ""));
         out.println("Stop with Ctrl-C. What was kept stays kept.");
+        LogWatch.begin(ok.value().log(), clock, err);
         if (!options.has("no-browser")) {
             browse(url);
         }
         return GOES_ON;
     }
 
-    /** Opens the data folder, fills it for a demo, and serves it. */
+    /** Opens the data folder, fills it for a demo, and serves it; signs and remembers nothing. */
     static Outcome<Running> open(Path folder, Options options, boolean demo, Clock clock) {
+        return open(folder, options, demo, clock, Optional.empty());
+    }
+
+    /**
+     * The same for a shop that is kept.
+     *
+     * @param owner whose key signs
+     */
+    static Outcome<Running> open(
+            Path folder, Options options, boolean demo, Clock clock, Optional<OwnerFolder> owner) {
         Outcome<Integer> port = port(options.get("port", PORT));
         if (!(port instanceof Outcome.Ok<Integer> number)) {
             return Outcome.refused(port.refusals());
@@ -116,13 +130,13 @@ final class Serving {
         if (!Overviews.isOf(files.overview(), sources)) {
             units.begin(); // while the log is opened and the server made ready
         }
-        return SqliteJobLog.open(folder, how).flatMap(log -> {
+        return SqliteJobLog.open(folder, how, owner).flatMap(log -> {
             Outcome<Running> running = FilePictureStore.open(files.pictures()).flatMap(pictures -> {
                 Shelf shelf = new Shelf(() -> units.types().orElseThrow());
                 Desk desk = new Desk(log, pictures, shelf, clock);
                 Overviews overviews = new Overviews(desk, files.overview(), sources);
                 Javalin server = Server.of(
-                        desk, overviews, PdfPaper::pdf, () -> UUID.randomUUID().toString(), ZoneId.systemDefault());
+                        desk, overviews, new SignedPaper(log.signing()), () -> UUID.randomUUID().toString(), ZoneId.systemDefault());
                 Running ready = new Running(server, log, overviews);
                 // an overview of the log as it stands was made by this program from these very files: they are sound
                 if (overviews.recall()) {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -29,6 +30,38 @@ public final class Disk {
         } catch (IOException failed) {
             Files.deleteIfExists(part);
             throw failed;
+        }
+    }
+
+    /** Makes a folder that its owner alone may look into; one that is there is narrowed to that. */
+    static void makePrivateFolder(Path folder) throws IOException {
+        makeFolder(folder);
+        narrow(folder, "rwx------");
+    }
+
+    /** Writes and syncs a new file that its owner alone may read. */
+    static void writePrivate(Path file, byte[] content) throws IOException {
+        Path part = file.resolveSibling(file.getFileName() + ".part");
+        Files.deleteIfExists(part);
+        Files.createFile(part);
+        narrow(part, "rw-------");
+        write(file, part, content);
+        syncFolder(parent(file));
+    }
+
+    private static void narrow(Path path, String rights) throws IOException {
+        try {
+            Files.setPosixFilePermissions(path, PosixFilePermissions.fromString(rights));
+        } catch (UnsupportedOperationException otherSystem) {
+            return; // a system without such rights: its own apply
+        }
+    }
+
+    /** Writes all of {@code content} where the channel stands; the caller syncs. */
+    static void fillOn(FileChannel out, byte[] content) throws IOException {
+        ByteBuffer rest = ByteBuffer.wrap(content);
+        while (rest.hasRemaining()) {
+            out.write(rest);
         }
     }
 

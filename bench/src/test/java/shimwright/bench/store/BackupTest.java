@@ -154,9 +154,9 @@ class BackupTest {
         assertThat(Backup.check(backup).refusals())
                 .extracting(Refusal::sentence)
                 .containsExactly(
-                        backup.resolve("head") + ": the file is missing from the backup. Use another backup.",
+                        backup.resolve("head") + ": the file is missing. Use another backup.",
                         backup.resolve("units/four speed.yaml")
-                                + ": the file is not as it was when the backup was made. Use another backup.");
+                                + ": the file was changed since the backup was made. Use another backup.");
     }
 
     @Test
