@@ -57,7 +57,7 @@ final class KeptShop {
                 keep(log, i % 3 == 0 ? "job-v-2" : JOB, new Entry.NoteMade("job", "note " + i));
             }
             keep(log, JobLog.SHOP, new Entry.ShimRemoved("s1", "bent"));
-            var picture = pictures.keep("a.png", Pictures.noise(new Random(5), 12, 12))
+            var picture = pictures.keep("a.png", SamplePictures.noise(new Random(5), 12, 12))
                     .orElseThrow();
             keep(
                     log,

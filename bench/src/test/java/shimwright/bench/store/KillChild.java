@@ -92,7 +92,7 @@ final class KillChild {
 
     private Entry picture(Random random) {
         Picture kept =
-                pictures.keep("noise.png", Pictures.noise(random, 24, 24)).orElseThrow();
+                pictures.keep("noise.png", SamplePictures.noise(random, 24, 24)).orElseThrow();
         return new Entry.PictureAdded("job", kept.hash(), kept.mediaType(), kept.size(), "noise");
     }
 
