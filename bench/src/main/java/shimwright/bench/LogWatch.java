@@ -13,12 +13,15 @@ final class LogWatch {
 
     private LogWatch() {}
 
-    static void begin(SqliteJobLog log, Clock clock, PrintStream err) {
+    static void begin(Serving.Running running, Clock clock, PrintStream err) {
+        SqliteJobLog log = running.log();
         log.lastKept()
                 .filter(last -> last.isAfter(clock.instant()))
                 .ifPresent(last -> err.println("The clock of this machine says " + clock.instant()
                         + ", but the last entry was kept at " + last + ": set the clock right. What is kept now is dated"
                         + " before what was kept then, and the record will show it."));
+        CompletableFuture.delayedExecutor(1, TimeUnit.SECONDS)
+                .execute(() -> running.units().faults().forEach(fault -> err.println("Not on the shelf: " + fault.sentence())));
         CompletableFuture.delayedExecutor(SETTLE_SECONDS, TimeUnit.SECONDS).execute(() -> walk(log, err));
     }
 

@@ -9,15 +9,18 @@ import java.io.PrintStream;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import shimwright.bench.command.Options;
 import shimwright.bench.demo.DemoShop;
 import shimwright.bench.store.DataFolder;
+import shimwright.bench.store.Disk;
 import shimwright.bench.store.FilePictureStore;
 import shimwright.bench.store.OwnerFolder;
 import shimwright.bench.store.SqliteJobLog;
@@ -42,7 +45,7 @@ final class Serving {
     private Serving() {}
 
     /** A running server. */
-    record Running(Javalin server, SqliteJobLog log, Overviews overviews) implements AutoCloseable {
+    record Running(Javalin server, SqliteJobLog log, Overviews overviews, Units units) implements AutoCloseable {
         @Override
         public void close() {
             server.stop();
@@ -64,10 +67,27 @@ final class Serving {
                     ? Path.of(ok.value().get("data", ""))
                     : Files.createTempDirectory("shimwright-demo-");
             PlayedDemo.layInto(folder);
+            playAside(folder);
             return start(folder, ok.value(), true, out, err);
         } catch (IOException full) {
             err.println("No folder for the demo shop could be made: " + full.getMessage());
             return REFUSED;
+        }
+    }
+
+    /** Plays the demo shop beside its folder and moves it there when it is whole, so that none stays half-made. */
+    private static void playAside(Path folder) throws IOException {
+        if (!PlayedDemo.empty(folder)) {
+            return;
+        }
+        Path part = folder.toAbsolutePath().resolveSibling(folder.getFileName() + ".part");
+        Disk.deleteAll(part);
+        Outcome<Running> played =
+                open(part, new Options(Map.of("port", "0")), true, Clock.system(ZoneId.systemDefault()));
+        if (played instanceof Outcome.Ok<Running> ok) {
+            ok.value().close();
+            Files.deleteIfExists(folder);
+            Files.move(part, folder, StandardCopyOption.ATOMIC_MOVE);
         }
     }
 
@@ -102,7 +122,7 @@ final class Serving {
         out.println("Shimwright is at " + url);
         out.println("Data: " + folder.toAbsolutePath() + (demo ? " (demo, made anew)" : ""));
         out.println("Stop with Ctrl-C. What was kept stays kept.");
-        LogWatch.begin(ok.value().log(), clock, err);
+        LogWatch.begin(ok.value(), clock, err);
         if (!options.has("no-browser")) {
             browse(url);
         }
@@ -140,7 +160,7 @@ final class Serving {
         }
         return SqliteJobLog.open(folder, how, owner).flatMap(log -> {
             Outcome<Running> running = FilePictureStore.open(files.pictures()).flatMap(pictures -> {
-                Shelf shelf = new Shelf(() -> units.types().orElseThrow());
+                Shelf shelf = new Shelf(units::types);
                 Desk desk = new Desk(log, pictures, shelf, clock);
                 Overviews overviews = new Overviews(desk, files.overview(), sources);
                 Javalin server = Server.of(
@@ -150,18 +170,16 @@ final class Serving {
                         () -> UUID.randomUUID().toString(),
                         ZoneId.systemDefault(),
                         entrance);
-                Running ready = new Running(server, log, overviews);
-                // an overview of the log as it stands was made by this program from these very files: they are sound
+                Running ready = new Running(server, log, overviews, units);
+                // an overview of the log as it stands was made by this program from these very files
                 if (overviews.recall()) {
                     return listen(ready, entrance.port());
                 }
                 desk.jobs();
-                return units.types().flatMap(types -> {
-                    if (demo) {
-                        DemoShop.fill(log, pictures, shelf, clock);
-                    }
-                    return listen(ready, entrance.port());
-                });
+                if (demo) {
+                    DemoShop.fill(log, pictures, shelf, clock);
+                }
+                return listen(ready, entrance.port());
             });
             if (!(running instanceof Outcome.Ok<Running>)) {
                 log.close();

@@ -29,7 +29,7 @@ final class Units {
 
     private final Map<String, byte[]> files;
     private final List<Refusal> unreadable;
-    private volatile @Nullable CompletableFuture<Outcome<List<UnitType>>> reading;
+    private volatile @Nullable CompletableFuture<Read> reading;
 
     private Units(Map<String, byte[]> files, List<Refusal> unreadable) {
         this.files = files;
@@ -46,14 +46,26 @@ final class Units {
                 for (Path file : found.filter(f -> f.toString().endsWith(".yaml"))
                         .sorted()
                         .toList()) {
-                    files.put(file.toString(), Files.readAllBytes(file));
+                    read(file, files, unreadable);
                 }
             } catch (IOException broken) {
-                unreadable.add(new Refusal(
-                        folder.toString(), "it cannot be read: " + broken.getMessage(), "Look at its permissions"));
+                unreadable.add(unreadable(folder, broken));
             }
         }
         return new Units(files, unreadable);
+    }
+
+    private static void read(Path file, Map<String, byte[]> files, List<Refusal> unreadable) {
+        try {
+            files.put(file.toString(), Files.readAllBytes(file));
+        } catch (IOException broken) {
+            unreadable.add(unreadable(file, broken));
+        }
+    }
+
+    private static Refusal unreadable(Path place, IOException broken) {
+        return new Refusal(
+                place.toString(), "it cannot be read: " + broken.getMessage(), "Look at its permissions");
     }
 
     /** A hash over the files and the name of a program; empty where the program has none or a file cannot be read. */
@@ -77,17 +89,32 @@ final class Units {
         }
     }
 
-    /** All unit types; refused with every problem of every file where one cannot be read. */
-    Outcome<List<UnitType>> types() {
+    /** What was read: the types of all sound files, and every problem of those that are not. */
+    private record Read(List<UnitType> types, List<Refusal> faults) {}
+
+    /** The types of all files that are sound; one that is not stands in nobody's way. */
+    List<UnitType> types() {
         begin();
-        return Objects.requireNonNull(reading).join();
+        return Objects.requireNonNull(reading).join().types();
     }
 
-    private Outcome<List<UnitType>> read() {
-        List<Outcome<UnitType>> read = new ArrayList<>();
-        files.forEach((name, bytes) -> read.add(UnitFiles.read(name, bytes).outcome()));
-        unreadable.forEach(refusal -> read.add(Outcome.refused(List.of(refusal))));
-        return Outcome.all(read);
+    /** Every problem of every file that is not on the shelf for it. */
+    List<Refusal> faults() {
+        begin();
+        return Objects.requireNonNull(reading).join().faults();
+    }
+
+    private Read read() {
+        List<UnitType> types = new ArrayList<>();
+        List<Refusal> faults = new ArrayList<>(unreadable);
+        files.forEach((name, bytes) -> {
+            Outcome<UnitType> outcome = UnitFiles.read(name, bytes).outcome();
+            faults.addAll(outcome.refusals());
+            if (outcome instanceof Outcome.Ok<UnitType> ok) {
+                types.add(ok.value());
+            }
+        });
+        return new Read(List.copyOf(types), List.copyOf(faults));
     }
 
     private static byte[] shipped() {

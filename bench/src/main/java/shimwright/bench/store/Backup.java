@@ -10,7 +10,6 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -171,7 +170,7 @@ public final class Backup {
                     target.toString(), "there is something here already", "Name a folder that is not there yet");
         }
         Path part = target.resolveSibling(target.getFileName() + ".part");
-        deleteAll(part);
+        Disk.deleteAll(part);
         Disk.makePrivateFolder(part);
         return Outcome.ok(part);
     }
@@ -182,16 +181,6 @@ public final class Backup {
         }
         try (Stream<Path> inside = Files.list(folder)) {
             return inside.findAny().isEmpty();
-        }
-    }
-
-    private static void deleteAll(Path folder) throws IOException {
-        if (Files.exists(folder)) {
-            try (Stream<Path> all = Files.walk(folder)) {
-                for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                    Files.delete(path);
-                }
-            }
         }
     }
 

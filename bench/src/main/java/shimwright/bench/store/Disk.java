@@ -11,8 +11,10 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** Writing that has reached the disk when it returns. */
 public final class Disk {
@@ -97,6 +99,17 @@ public final class Disk {
         makeFolder(above);
         Files.createDirectories(folder);
         syncFolder(above);
+    }
+
+    /** Removes a folder with all in it, or nothing where there is none. */
+    public static void deleteAll(Path folder) throws IOException {
+        if (Files.exists(folder)) {
+            try (Stream<Path> all = Files.walk(folder)) {
+                for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(path);
+                }
+            }
+        }
     }
 
     static Path parent(Path file) {

@@ -116,7 +116,7 @@ class FaultInjectionTest {
                     return true;
                 })
                 .isOk();
-        deleteAll(shop.data);
+        Disk.deleteAll(shop.data);
         Files.move(aside, shop.data);
         assertThat(sound).isTrue();
         return whole || opens;
@@ -209,13 +209,5 @@ class FaultInjectionTest {
                         e.body());
             default -> new Written(e.stream(), e.id(), e.at(), e.by(), "tablet", e.type(), e.body());
         };
-    }
-
-    private static void deleteAll(Path folder) throws IOException {
-        try (var all = Files.walk(folder)) {
-            for (Path path : all.sorted(java.util.Comparator.reverseOrder()).toList()) {
-                Files.delete(path);
-            }
-        }
     }
 }
