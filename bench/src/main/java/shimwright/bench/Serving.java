@@ -25,7 +25,6 @@ import shimwright.bench.web.Overviews;
 import shimwright.bench.web.Server;
 import shimwright.bench.web.Shelf;
 import shimwright.bench.web.guard.Entrance;
-import shimwright.bench.web.guard.Hosts;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 
@@ -36,12 +35,11 @@ final class Serving {
 
     private static final int REFUSED = 2;
     private static final String PORT = "8613";
-    private static final String HOST = "127.0.0.1";
 
     private Serving() {}
 
     /** A running server. */
-    record Running(Javalin server, SqliteJobLog log, Overviews overviews) implements AutoCloseable {
+    record Running(Javalin server, SqliteJobLog log, Overviews overviews, Entrance entrance) implements AutoCloseable {
         @Override
         public void close() {
             server.stop();
@@ -54,7 +52,7 @@ final class Serving {
     }
 
     static int demo(List<String> args, PrintStream out, PrintStream err) {
-        Outcome<Options> options = Options.read(args, Set.of("port", "host", "data"), Set.of("no-browser"));
+        Outcome<Options> options = Options.read(args, Set.of("port", "host", "data"), Set.of("plain", "no-browser"));
         if (!(options instanceof Outcome.Ok<Options> ok)) {
             return refused(options.refusals(), err);
         }
@@ -72,7 +70,8 @@ final class Serving {
 
     static int serve(List<String> args, PrintStream out, PrintStream err) {
         Outcome<Options> options =
-                Options.read(args, Set.of("port", "host", "data"), Set.of("accept-log", "no-browser"));
+                Options.read(
+                        args, Set.of("port", "host", "data"), Set.of("plain", "accept-log", "no-browser"));
         if (!(options instanceof Outcome.Ok<Options> ok)) {
             return refused(options.refusals(), err);
         }
@@ -93,11 +92,12 @@ final class Serving {
         if (!(running instanceof Outcome.Ok<Running> ok)) {
             return refused(running.refusals(), err);
         }
-        String url = "http://" + options.get("host", HOST) + ":"
-                + ok.value().server().port() + "/";
+        int listening = ok.value().server().port();
+        String url = "http://" + Addresses.HERE + ":" + listening + "/";
         Runtime.getRuntime().addShutdownHook(new Thread(ok.value()::close));
         out.println("Shimwright is at " + url);
         out.println("Data: " + folder.toAbsolutePath() + (demo ? " (demo, made anew)" : ""));
+        Network.say(ok.value().entrance(), listening, out);
         out.println("Stop with Ctrl-C. What was kept stays kept.");
         if (!options.has("no-browser")) {
             browse(url);
@@ -111,12 +111,6 @@ final class Serving {
         if (!(port instanceof Outcome.Ok<Integer> number)) {
             return Outcome.refused(port.refusals());
         }
-        Outcome<Addresses> addresses = Addresses.of(options.get("host", HOST));
-        if (!(addresses instanceof Outcome.Ok<Addresses> at)) {
-            return Outcome.refused(addresses.refusals());
-        }
-        Entrance entrance =
-                new Entrance(Hosts.with(at.value().names()), at.value().listen(), number.value());
         SqliteJobLog.Opening how = options.has("accept-log") ? SqliteJobLog.Opening.ACCEPT : SqliteJobLog.Opening.WRITE;
         DataFolder files = new DataFolder(folder);
         Units units = Units.in(files.units());
@@ -125,7 +119,8 @@ final class Serving {
             units.begin(); // while the log is opened and the server made ready
         }
         return SqliteJobLog.open(folder, how).flatMap(log -> {
-            Outcome<Running> running = FilePictureStore.open(files.pictures()).flatMap(pictures -> {
+            Outcome<Entrance> way = Network.entrance(options, number.value(), files.network(), clock);
+            Outcome<Running> running = way.flatMap(entrance -> FilePictureStore.open(files.pictures()).flatMap(pictures -> {
                 Shelf shelf = new Shelf(() -> units.types().orElseThrow());
                 Desk desk = new Desk(log, pictures, shelf, clock);
                 Overviews overviews = new Overviews(desk, files.overview(), sources);
@@ -136,7 +131,7 @@ final class Serving {
                         () -> UUID.randomUUID().toString(),
                         ZoneId.systemDefault(),
                         entrance);
-                Running ready = new Running(server, log, overviews);
+                Running ready = new Running(server, log, overviews, entrance);
                 // an overview of the log as it stands was made by this program from these very files: they are sound
                 if (overviews.recall()) {
                     return listen(ready, entrance.port());
@@ -148,7 +143,7 @@ final class Serving {
                     }
                     return listen(ready, entrance.port());
                 });
-            });
+            }));
             if (!(running instanceof Outcome.Ok<Running>)) {
                 log.close();
             }

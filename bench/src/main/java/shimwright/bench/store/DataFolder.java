@@ -33,6 +33,11 @@ public record DataFolder(Path root) {
         return root.resolve("overview");
     }
 
+    /** Devices that were let in, and the certificate by which they know the shop; no backup takes it. */
+    public Path network() {
+        return root.resolve("network");
+    }
+
     /** Held while a program writes here. */
     Path lock() {
         return root.resolve("lock");

@@ -51,6 +51,7 @@ public final class Server {
             new RecordPages(desk, door, paper).routes(config.routes);
             new SheetPages(door, paper).routes(config.routes);
             new ApiRoutes().routes(config.routes);
+            new DevicePages(entrance, door, desk::now).routes(config.routes);
             config.routes.get("/job/{job}", ctx -> ctx.redirect("/job/" + ctx.pathParam("job") + "/build"));
             config.routes.error(404, ctx -> {
                 if (lostProgram(ctx)) {
