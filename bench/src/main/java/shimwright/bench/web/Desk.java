@@ -162,7 +162,7 @@ public final class Desk {
             Unit of = stream.isEmpty() ? unit : unitOf(stream);
             return of == null
                     ? List.of(new Refusal("job", "there is no such job", "Look in the shop for its number"))
-                    : Rules.check(stream, of, shop(), entry);
+                    : entry instanceof Entry.JobOpened ? List.<Refusal>of() : Rules.check(new shimwright.rebuild.workbench.Workbench(Fold.job(stream).orElseThrow(), new shimwright.rebuild.workbench.PinnedUnit("", of.type()), shop(), clock.instant(), java.time.ZoneOffset.UTC), entry);
         });
     }
 

@@ -21,10 +21,10 @@ public final class ShimPack {
     private ShimPack() {}
 
     /**
-     * wanted = trial + (middle − measured)/effect; every pack of the drawer by its probability of lying within the
+     * wanted = trial + (aim − measured)/effect, the aim being the middle of the limits where none is given; every pack of the drawer by its probability of lying within the
      * limits ({@link PackSearch} for the order). A pack whose clearance stands outside a limit is never offered, however
-     * near. Refused: no limit, limits the wrong way round, an effect of 0, more pieces at least than at most, a tag
-     * twice, or more than 20 million packs to look through.
+     * near. Refused: no limit, limits the wrong way round, an aim outside them, an effect of 0, more pieces at least than at
+     * most, a tag twice, or more than 20 million packs to look through.
      */
     public static Outcome<Worked<ShimPackResult>> work(ShimPackCase c) {
         List<Refusal> refusals = faults(c);
@@ -42,7 +42,7 @@ public final class ShimPack {
         if (Double.isFinite(window[1])) {
             w.line("thickest pack", "trial + (limit − measured) / effect", window[1], Kind.LENGTH);
         }
-        PackSearch search = new PackSearch(c.drawer(), prediction, wanted);
+        PackSearch search = new PackSearch(c.drawer(), prediction, wanted, c.aim() != null);
         List<PackOffer> offers = new ArrayList<>();
         for (PackSearch.Pack pack : search.best(c.minPieces(), c.maxPieces(), c.offers())) {
             offers.add(offer(search, pack, prediction, rule));
@@ -84,8 +84,11 @@ public final class ShimPack {
 
     private static double wanted(ShimPackCase c, Prediction prediction, Rule rule, Working w) {
         Limits limits = prediction.limits();
+        Double given = c.aim();
         double aim;
-        if (limits.closed()) {
+        if (given != null) {
+            aim = w.line("aim", "as given", given, Kind.LENGTH);
+        } else if (limits.closed()) {
             aim = w.line("aim", "middle of the limits", (limits.low() + limits.high()) / 2, Kind.LENGTH);
         } else {
             double piece = c.drawer().stream().mapToDouble(Piece::u).max().orElse(0);
@@ -104,6 +107,10 @@ public final class ShimPack {
         if (Math.abs(c.effect()) < 0.01) {
             refusals.add(
                     new Refusal("effect", "a shim that does not move the clearance cannot set it", "Usually -1 or 1"));
+        }
+        Double aim = c.aim();
+        if (aim != null && refusals.isEmpty() && !new Limits(c.lower(), c.upper()).hold(aim)) {
+            refusals.add(new Refusal("aim", "it does not lie between the limits", "Aim inside them"));
         }
         if (c.minPieces() > c.maxPieces()) {
             refusals.add(new Refusal(

@@ -16,6 +16,7 @@ import shimwright.mechanics.worksheet.Input;
  * @param effect change of the clearance per thickness: −1 when thicker closes, +1 when thicker opens; not 0
  * @param lower smallest lawful clearance, m; null when open
  * @param upper largest lawful clearance, m; null when open
+ * @param aim clearance aimed at, m, between the limits; null for their middle
  * @param ruleProbability conformance probability that proves
  * @param drawer the pieces to choose from, each used once
  * @param minPieces fewest in a pack
@@ -57,6 +58,14 @@ public record ShimPackCase(
         @Input(kind = Kind.LENGTH, meaning = "largest lawful clearance", min = -10, max = 10, example = "0.08 mm")
         @Nullable
         Double upper,
+
+        @Input(
+                kind = Kind.LENGTH,
+                meaning = "clearance aimed at, the middle of the limits where none is given",
+                min = -10,
+                max = 10)
+        @Nullable
+        Double aim,
 
         @Input(meaning = "probability that counts as proof", min = 0.501, max = 0.9999, orElse = "0.95")
         double ruleProbability,

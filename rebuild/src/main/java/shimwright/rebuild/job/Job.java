@@ -320,15 +320,10 @@ public record Job(
                 .max(Comparator.comparingLong(Said::number));
     }
 
-    /** The pieces of the drawer that are in this unit: chosen for a place, or said to be in for the last reading. */
+    /** The pieces of the drawer that are in this unit, see {@link FittedPieces}. */
     public Set<String> piecesIn() {
         Set<String> in = new LinkedHashSet<>();
-        packsIn().forEach((place, said) -> {
-            if (place.phase() == Phase.FINAL) {
-                said.what().pieces().values().forEach(pieces -> pieces.forEach(piece -> in.add(piece.piece())));
-            }
-        });
-        chosen().values().forEach(said -> said.what().pieces().forEach(piece -> in.add(piece.piece())));
+        FittedPieces.now(this).values().forEach(pieces -> pieces.forEach(piece -> in.add(piece.piece())));
         return in;
     }
 }

@@ -197,7 +197,7 @@ class FoldTest {
         stream.add(new Entry.NoteMade("job", "first"));
         stream.add(new Entry.NoteMade("step T06", "second"));
         stream.add(new Entry.NoteMade("job", "third"));
-        stream.add(new Entry.PictureAdded("job", "aa", "image/png", 3, "nose"));
+        stream.add(new Entry.PictureAdded("job", "aa".repeat(32), "image/png", 3, "nose"));
         Job job = stream.job();
         assertThat(job.takenOff()).extracting(s -> s.what().gone()).containsExactly("fluid", "bellhousing");
         assertThat(job.found()).hasSize(1);

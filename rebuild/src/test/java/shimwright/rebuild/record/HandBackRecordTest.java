@@ -65,6 +65,7 @@ class HandBackRecordTest {
         assertThat(RECORD.struck())
                 .extracting(HandBackRecord.Struck::reason)
                 .containsExactly(
+                        "read with another pack in",
                         "read with another pack in", "place 6 read one tenth too high, the small hand of the dial");
     }
 
@@ -254,9 +255,9 @@ class HandBackRecordTest {
     void whatWasOverruledAndPhotographedIsThere() {
         Workbench job = Workbench.open();
         job.keep(new Entry.HoldOverruled("P02", "H01", "gauged last week"));
-        job.keep(new Entry.PictureAdded("step P02", "bb", "image/png", 3, "seat"));
-        job.keep(new Entry.PictureAdded("job", "cc", "image/jpeg", 4, ""));
-        job.keep(new Entry.PictureAdded("step P02", "dd", "image/png", 5, ""));
+        job.keep(new Entry.PictureAdded("step P02", "bb".repeat(32), "image/png", 3, "seat"));
+        job.keep(new Entry.PictureAdded("job", "cc".repeat(32), "image/jpeg", 4, ""));
+        job.keep(new Entry.PictureAdded("step P02", "dd".repeat(32), "image/png", 5, ""));
         job.keep(new Entry.NoteMade("job", " "));
         HandBackRecord record = HandBackRecord.of(job.job(), job.unit());
         assertThat(record.overruled())
