@@ -42,6 +42,7 @@ import org.bouncycastle.cert.jcajce.JcaX509v3CertificateBuilder;
 import org.bouncycastle.openssl.PEMParser;
 import org.bouncycastle.openssl.jcajce.JcaPEMKeyConverter;
 import org.bouncycastle.openssl.jcajce.JcaPEMWriter;
+import org.bouncycastle.openssl.jcajce.JcaPKCS8Generator;
 import org.bouncycastle.operator.OperatorCreationException;
 import org.bouncycastle.operator.jcajce.JcaContentSignerBuilder;
 import shimwright.mechanics.outcome.Outcome;
@@ -146,7 +147,7 @@ public final class ShopCertificate {
         Files.deleteIfExists(beside);
         Private.file(beside);
         try (JcaPEMWriter pem = new JcaPEMWriter(Files.newBufferedWriter(beside))) {
-            pem.writeObject(PrivateKeyInfo.getInstance(key.getEncoded()));
+            pem.writeObject(new JcaPKCS8Generator(key, null)); // PKCS 8, not under a password
             pem.writeObject(certificate);
         }
         Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
