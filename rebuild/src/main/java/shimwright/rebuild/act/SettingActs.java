@@ -21,7 +21,6 @@ import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Method;
-import shimwright.rebuild.unit.model.Clearance.Position;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.workbench.Workbench;
 
@@ -74,19 +73,15 @@ public final class SettingActs {
             return session(bench, clearance, session -> {
                 List<Refusal> refusals = new ArrayList<>();
                 Map<String, List<PieceIn>> pieces = new LinkedHashMap<>();
-                for (Position position : session.clearance().positions()) {
-                    List<PieceIn> there = pieces(bench, in.getOrDefault(position.id(), ""), refusals);
-                    if (there.size() < position.fewest()) {
-                        refusals.add(new Refusal(
-                                position.where(), "no piece chosen", "Tap the pieces that are in for the reading"));
-                    }
-                    pieces.put(position.id(), there);
-                }
+                in.forEach((place, tags) -> pieces.put(place, pieces(bench, tags, refusals)));
                 return refusals.isEmpty()
-                        ? StoryActs.kept(
-                                bench,
-                                new Entry.PackIn(clearance, SettingActs.phase(phase, session), pieces),
-                                "Pieces kept")
+                        ? Decisions.packIn(
+                                        session,
+                                        SettingActs.phase(phase, session),
+                                        pieces,
+                                        bench.shop(),
+                                        bench.job().opened().number())
+                                .flatMap(named -> StoryActs.kept(bench, named, "Pieces kept"))
                         : Outcome.refused(refusals);
             });
         }
@@ -133,9 +128,9 @@ public final class SettingActs {
                     return Outcome.refused(
                             of.name(), v.size() + " numbers typed, a round has " + wanted, "Type one round at a time");
                 }
-                Shop.Gauge used =
-                        bench.shop().gauge(gauge.isBlank() ? of.gauge() : gauge).orElse(session.gauge());
-                double reach = used == null ? 1 : used.range();
+                Shop.Gauge usual = session.gauge();
+                String used = !gauge.isBlank() ? gauge : usual == null ? of.gauge() : usual.id();
+                double reach = bench.shop().gauge(used).map(Shop.Gauge::range).orElse(1.0);
                 Range range = new Range(of.method() == Method.SERIES ? -reach : 0, reach);
                 List<Outcome<Double>> read = new ArrayList<>();
                 for (int i = 1; i <= wanted; i++) {
@@ -148,20 +143,14 @@ public final class SettingActs {
                             .map(Parsed::si));
                 }
                 return Outcome.all(read)
-                        .flatMap(si -> of.method() == Method.FEELER && si.get(0) > si.get(1)
-                                ? Outcome.refused(
-                                        "feelers",
-                                        "the one that enters is thicker than the one that does not",
-                                        "Type the one that enters first")
-                                : StoryActs.kept(
-                                        bench,
-                                        new Entry.RoundRead(
-                                                clearance,
-                                                SettingActs.phase(phase, session),
-                                                used == null ? of.gauge() : used.id(),
-                                                si,
-                                                String.join(" | ", v)),
-                                        "Kept"));
+                        .flatMap(si -> Decisions.round(
+                                session,
+                                SettingActs.phase(phase, session),
+                                used,
+                                bench.shop(),
+                                si,
+                                String.join(" | ", v)))
+                        .flatMap(round -> StoryActs.kept(bench, round, "Kept"));
             });
         }
     }

@@ -21,15 +21,54 @@ public final class GaugeKinds {
      * @param origin where the figures come from
      */
     public record Preset(
-            String id, String name, String mark, String step, String errorLimit, String retrace, String range, String origin) {}
+            String id,
+            String name,
+            String mark,
+            String step,
+            String errorLimit,
+            String retrace,
+            String range,
+            String origin) {}
 
     private static final String PRACTICE = "common practice";
 
     static final List<Preset> ALL = List.of(
-            new Preset("dial-0.01", "dial indicator 0.01 mm", "DI", "0.01 mm", "0.015 mm", "0.003 mm", "10 mm", "JIS B 7503:2011"),
-            new Preset("dial-0.001", "dial indicator 0.001 mm", "DF", "0.001 mm", "0.005 mm", "0.002 mm", "1 mm", "JIS B 7503:2011"),
-            new Preset("dial-0.001in", "dial indicator 0.001 in", "DI", "0.001 in", "0.001 in", "0.0003 in", "0.5 in", PRACTICE),
-            new Preset("lever-0.01", "lever indicator 0.01 mm", "LV", "0.01 mm", "0.010 mm", "0.003 mm", "0.8 mm", PRACTICE),
+            new Preset(
+                    "dial-0.01",
+                    "dial indicator 0.01 mm",
+                    "DI",
+                    "0.01 mm",
+                    "0.015 mm",
+                    "0.003 mm",
+                    "10 mm",
+                    "JIS B 7503:2011"),
+            new Preset(
+                    "dial-0.001",
+                    "dial indicator 0.001 mm",
+                    "DF",
+                    "0.001 mm",
+                    "0.005 mm",
+                    "0.002 mm",
+                    "1 mm",
+                    "JIS B 7503:2011"),
+            new Preset(
+                    "dial-0.001in",
+                    "dial indicator 0.001 in",
+                    "DI",
+                    "0.001 in",
+                    "0.001 in",
+                    "0.0003 in",
+                    "0.5 in",
+                    PRACTICE),
+            new Preset(
+                    "lever-0.01",
+                    "lever indicator 0.01 mm",
+                    "LV",
+                    "0.01 mm",
+                    "0.010 mm",
+                    "0.003 mm",
+                    "0.8 mm",
+                    PRACTICE),
             new Preset("micrometer", "micrometer 0-25 mm", "MIC", "0.001 mm", "0.004 mm", "0 mm", "25 mm", PRACTICE),
             new Preset("micrometer-in", "micrometer 0-1 in", "MIC", "0.0001 in", "0.0002 in", "0 in", "1 in", PRACTICE),
             new Preset("depth", "depth micrometer", "DM", "0.01 mm", "0.005 mm", "0 mm", "100 mm", PRACTICE),

@@ -58,8 +58,8 @@ public final class GaugePages {
     private Map<String, String> first(Context ctx) {
         String kind = ctx.queryParam("kind");
         String change = ctx.queryParam("change");
-        Optional<Map<String, String>> preset =
-                GaugeKinds.find(kind == null ? "" : kind).map(p -> fields(free(p.mark()), p.name(), p.step(), p.errorLimit(), p.retrace(), p.range(), ""));
+        Optional<Map<String, String>> preset = GaugeKinds.find(kind == null ? "" : kind)
+                .map(p -> fields(free(p.mark()), p.name(), p.step(), p.errorLimit(), p.retrace(), p.range(), ""));
         return preset.or(() -> desk.shop().gauge(change == null ? "" : change).map(GaugePages::fields))
                 .orElse(Map.of());
     }
@@ -101,12 +101,14 @@ public final class GaugePages {
     /** Gauges that the unit files on the shelf name for their clearances, by mark, where the shop has none of that mark. */
     private Map<String, String> wanted() {
         Map<String, String> wanted = new LinkedHashMap<>();
-        desk.shelf().types().forEach(type -> type.clearances().forEach(clearance -> {
-            String mark = clearance.gauge();
-            if (!mark.isBlank() && !desk.shop().gauges().containsKey(mark)) {
-                wanted.put(mark, type.tools().getOrDefault(mark, mark));
-            }
-        }));
+        desk.shelf()
+                .types()
+                .forEach(type -> type.clearances().forEach(clearance -> {
+                    String mark = clearance.gauge();
+                    if (!mark.isBlank() && !desk.shop().gauges().containsKey(mark)) {
+                        wanted.put(mark, type.tools().getOrDefault(mark, mark));
+                    }
+                }));
         return wanted;
     }
 
@@ -116,7 +118,8 @@ public final class GaugePages {
         shop.facts().forEach((fact, text) -> filled.put("fact-" + fact, text));
         filled.putAll(typed);
         Page page = door.page(ctx, "The shop's own", "", null, faults, filled);
-        long loose = shop.pieces().values().stream().filter(Shop.Piece::inDrawer).count();
+        long loose =
+                shop.pieces().values().stream().filter(Shop.Piece::inDrawer).count();
         door.show(
                 ctx,
                 "setup",
