@@ -16,16 +16,17 @@ import java.util.Set;
 import java.util.UUID;
 import shimwright.bench.command.Options;
 import shimwright.bench.demo.DemoShop;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.UnitShelf;
 import shimwright.bench.print.PdfPaper;
 import shimwright.bench.store.DataFolder;
+import shimwright.bench.store.FileDocumentStore;
 import shimwright.bench.store.FilePictureStore;
 import shimwright.bench.store.SqliteJobLog;
-import shimwright.bench.web.Desk;
-import shimwright.bench.web.Overviews;
 import shimwright.bench.web.Server;
-import shimwright.bench.web.Shelf;
 import shimwright.bench.web.guard.Entrance;
 import shimwright.bench.web.guard.Hosts;
+import shimwright.bench.web.shop.Overviews;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 
@@ -125,30 +126,29 @@ final class Serving {
             units.begin(); // while the log is opened and the server made ready
         }
         return SqliteJobLog.open(folder, how).flatMap(log -> {
-            Outcome<Running> running = FilePictureStore.open(files.pictures()).flatMap(pictures -> {
-                Shelf shelf = new Shelf(() -> units.types().orElseThrow());
-                Desk desk = new Desk(log, pictures, shelf, clock);
-                Overviews overviews = new Overviews(desk, files.overview(), sources);
-                Javalin server = Server.of(
-                        desk,
-                        overviews,
-                        PdfPaper::pdf,
-                        () -> UUID.randomUUID().toString(),
-                        ZoneId.systemDefault(),
-                        entrance);
-                Running ready = new Running(server, log, overviews);
-                // an overview of the log as it stands was made by this program from these very files: they are sound
-                if (overviews.recall()) {
-                    return listen(ready, entrance.port());
-                }
-                desk.jobs();
-                return units.types().flatMap(types -> {
-                    if (demo) {
-                        DemoShop.fill(log, pictures, shelf, clock);
-                    }
-                    return listen(ready, entrance.port());
-                });
-            });
+            Outcome<Running> running = FilePictureStore.open(files.pictures())
+                    .flatMap(pictures -> FileDocumentStore.open(files.documents())
+                            .flatMap(documents -> {
+                                UnitShelf shelf = new UnitShelf(units::files, documents);
+                                Desk desk = new Desk(log, pictures, shelf, clock);
+                                Overviews overviews = new Overviews(desk, files.overview(), sources);
+                                Javalin server = Server.of(
+                                        desk,
+                                        overviews,
+                                        PdfPaper::pdf,
+                                        () -> UUID.randomUUID().toString(),
+                                        ZoneId.systemDefault(),
+                                        entrance);
+                                Running ready = new Running(server, log, overviews);
+                                // an overview of the log as it stands was made by this program from these very files
+                                if (!overviews.recall()) {
+                                    if (demo) {
+                                        DemoShop.fill(log, pictures, shelf, clock);
+                                    }
+                                    desk.pinOlderJobs("the program");
+                                }
+                                return listen(ready, entrance.port());
+                            }));
             if (!(running instanceof Outcome.Ok<Running>)) {
                 log.close();
             }

@@ -89,8 +89,8 @@ final class Sql {
     /** The rows of a stream after its first {@code skipped}, in order. */
     static List<Row> stream(Connection database, String stream, long skipped) throws SQLException {
         List<Row> found = new ArrayList<>();
-        try (PreparedStatement ask = database.prepareStatement(
-                "select " + Row.COLUMNS + " from entry where stream = ? and stream_number > ? order by stream_number")) {
+        try (PreparedStatement ask = database.prepareStatement("select " + Row.COLUMNS
+                + " from entry where stream = ? and stream_number > ? order by stream_number")) {
             ask.setString(1, stream);
             ask.setLong(2, skipped);
             try (ResultSet rows = ask.executeQuery()) {

@@ -17,9 +17,9 @@ import java.util.concurrent.locks.ReentrantLock;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.Appended;
-import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 

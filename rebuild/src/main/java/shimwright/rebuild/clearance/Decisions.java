@@ -128,12 +128,16 @@ public final class Decisions {
             }
         });
         for (Position place : phase == Phase.TRIAL ? places.values() : List.<Position>of()) {
-            boolean named = !pieces.getOrDefault(place.id(), List.of()).isEmpty()
-                    || session.known().containsKey(place.id());
-            if (!named && place.fewest() > 0) {
+            List<PieceIn> in = pieces.get(place.id());
+            boolean named = in != null && (!in.isEmpty() || place.fewest() == 0);
+            if (!named && session.toName().contains(place.id())) {
                 faults.add(new Refusal(
                         place.where(), "it is not said which piece is in", "Say which pieces are in, then read"));
             }
+        }
+        Position own = session.clearance().positions().get(0);
+        if (phase != Phase.TRIAL && own.fewest() > 0 && pieces.getOrDefault(own.id(), List.of()).isEmpty()) {
+            faults.add(new Refusal(own.where(), "it is not said which piece is in", "Say which piece is in, then read"));
         }
         return faults.isEmpty()
                 ? Outcome.ok(new PackIn(session.clearance().id(), phase, pieces))
@@ -183,8 +187,8 @@ public final class Decisions {
                         "gauge " + gauge, fact.substring(0, fact.indexOf(". Take")), "Take a finer gauge")));
         int wanted = clearance.method() == Method.FEELER ? 2 : clearance.indicators();
         if (values.size() != wanted) {
-            faults.add(new Refusal(
-                    "round", values.size() + " of " + wanted + " numbers", "Read every one of them once"));
+            faults.add(
+                    new Refusal("round", values.size() + " of " + wanted + " numbers", "Read every one of them once"));
         }
         double reach = found.get().range();
         boolean low = clearance.method() != Method.SERIES && values.stream().anyMatch(v -> v < 0);

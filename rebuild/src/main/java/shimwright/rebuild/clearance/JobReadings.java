@@ -52,8 +52,7 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
 
     /** The final reading, or the one after it, as far as it still tells of what is in the unit. */
     Reading last(Phase phase) {
-        return reading(
-                phase, pack(phase, Long.MAX_VALUE), Reopened.rounds(job, unit, clearance.id(), phase));
+        return reading(phase, pack(phase, Long.MAX_VALUE), Reopened.rounds(job, unit, clearance.id(), phase));
     }
 
     /**
@@ -64,7 +63,9 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
      * @param without a pack whose own reading is left aside; null for none
      */
     Optional<Reading> latestProof(Reading trial, @Nullable Map<String, List<PieceIn>> without) {
-        return Stream.concat(Stream.of(trial), finals().stream().filter(r -> !r.pack().equals(without)))
+        return Stream.concat(
+                        Stream.of(trial),
+                        finals().stream().filter(r -> !r.pack().equals(without)))
                 .filter(Reading::settled)
                 .max(Comparator.comparingLong(
                         r -> r.rounds().get(r.rounds().size() - 1).number()));
@@ -77,8 +78,7 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
                     Reopened.changes(job, unit, clearance.id(), phase).keySet();
             Map<Long, List<Said<RoundRead>>> series = new LinkedHashMap<>();
             for (Said<RoundRead> round : job.roundsOf(clearance.id(), phase)) {
-                long since =
-                        changes.stream().filter(n -> n < round.number()).reduce(0L, (a, b) -> b);
+                long since = changes.stream().filter(n -> n < round.number()).reduce(0L, (a, b) -> b);
                 series.computeIfAbsent(since, s -> new ArrayList<>()).add(round);
             }
             series.values()
@@ -177,14 +177,24 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
      * @param number of the entry before which they must be named
      */
     List<Refusal> unnamed(Map<String, List<PieceIn>> pack, long number) {
+        return asked(pack, number).stream()
+                .map(position -> new Refusal(
+                        position.where(), "it is not said which piece is in", "Say which pieces are in, then read"))
+                .toList();
+    }
+
+    private List<Position> asked(Map<String, List<PieceIn>> pack, long number) {
         Map<String, List<PieceIn>> fitted = FittedPieces.before(job, number);
         return clearance.positions().stream()
                 .filter(position -> !pack.containsKey(position.id()))
                 .filter(position -> position.fewest() > 0
                         || !fitted.getOrDefault(position.id(), List.of()).isEmpty())
-                .map(position -> new Refusal(
-                        position.where(), "it is not said which piece is in", "Say which pieces are in, then read"))
                 .toList();
+    }
+
+    /** Places of which it must be said which piece is in, as the job stands. */
+    List<String> toName() {
+        return asked(known(), Long.MAX_VALUE).stream().map(Position::id).toList();
     }
 
     private Reading reading(Phase phase, Map<String, List<PieceIn>> pack, List<Said<RoundRead>> rounds) {
@@ -195,8 +205,7 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
         if (EtchedDeviation.missing(clearance, job)) {
             refusals.add(EtchedDeviation.refusal(clearance));
         }
-        Outcome<Gauge> gauge =
-                GaugeChoice.of(rounds.stream().map(Said::what).toList(), shop);
+        Outcome<Gauge> gauge = GaugeChoice.of(rounds.stream().map(Said::what).toList(), shop);
         refusals.addAll(gauge.refusals());
         if (phase == Phase.TRIAL && refusals.isEmpty()) {
             refusals.addAll(unnamed(pack, rounds.get(0).number()));

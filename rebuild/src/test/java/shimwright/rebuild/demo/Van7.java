@@ -12,7 +12,6 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.clearance.Decisions;
 import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.inspect.Checks;
-import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.Planner;
@@ -116,11 +115,10 @@ public final class Van7 {
                 .filter(c -> c.id().equals(id))
                 .findFirst()
                 .orElseThrow();
-        Kind kind = WearJudgement.kind(check.kind());
+        Kind kind = check.kind().quantity();
         List<Double> values = new ArrayList<>();
         for (String value : text.split("\\s+")) {
-            values.add(Quantities.parse(
-                            value, kind, UnitSystem.METRIC.display(kind).unit(), id)
+            values.add(Quantities.parse(value, kind, check.bareUnit(), id)
                     .orElseThrow()
                     .si());
         }
