@@ -47,14 +47,25 @@ final class Units {
                 for (Path file : found.filter(f -> f.toString().endsWith(".yaml"))
                         .sorted()
                         .toList()) {
-                    files.put(file.toString(), Files.readAllBytes(file));
+                    read(file, files, unreadable);
                 }
             } catch (IOException broken) {
-                unreadable.add(new Refusal(
-                        folder.toString(), "it cannot be read: " + broken.getMessage(), "Look at its permissions"));
+                unreadable.add(unreadable(folder, broken));
             }
         }
         return new Units(files, unreadable);
+    }
+
+    private static void read(Path file, Map<String, byte[]> files, List<Refusal> unreadable) {
+        try {
+            files.put(file.toString(), Files.readAllBytes(file));
+        } catch (IOException broken) {
+            unreadable.add(unreadable(file, broken));
+        }
+    }
+
+    private static Refusal unreadable(Path place, IOException broken) {
+        return new Refusal(place.toString(), "it cannot be read: " + broken.getMessage(), "Look at its permissions");
     }
 
     /** A hash over the files and the name of a program; empty where the program has none or a file cannot be read. */
@@ -82,6 +93,11 @@ final class Units {
     UnitShelf.Files files() {
         begin();
         return Objects.requireNonNull(reading).join();
+    }
+
+    /** Every problem of every file that is not on the shelf for it. */
+    List<Refusal> faults() {
+        return files().faults();
     }
 
     private UnitShelf.Files read() {

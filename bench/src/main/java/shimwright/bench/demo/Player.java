@@ -136,12 +136,13 @@ final class Player {
     private void found(Line line) {
         boolean attested = limit(line.part(0)).orElseThrow().direction() == Direction.ATTEST;
         act(new StoryActs.Inspect(
-                line.part(0), attested ? "" : line.part(1), attested ? line.part(1) : "", line.part(2)));
+                line.part(0), attested ? "" : line.part(1), attested ? line.part(1) : "", "", "", line.part(2)));
     }
 
     private void at(Step step, Line line) {
         switch (line.word()) {
-            case "check" -> act(new HoldActs.ReadCheck(step.id(), step.hold(), line.part(0), line.part(1), "", ""));
+            case "check" ->
+                act(new HoldActs.ReadCheck(step.id(), step.hold(), line.part(0), line.part(1), "", "", "", ""));
             case "trial" -> act(new SettingActs.NamePieces(line.part(0), "trial", pieces(line.part(1))));
             case "fitted" -> act(new SettingActs.NamePieces(line.part(0), "final", pieces(line.part(1))));
             case "round" ->
@@ -166,7 +167,7 @@ final class Player {
         for (Check check : bench.unit().holdPoint(step.hold()).checks()) {
             boolean read = bench.job().check(step.id(), check.id()).isPresent();
             if (!read && check.kind() == CheckKind.NONE && check.clearance().isBlank()) {
-                act(new HoldActs.ReadCheck(step.id(), step.hold(), check.id(), "", "yes", ""));
+                act(new HoldActs.ReadCheck(step.id(), step.hold(), check.id(), "", "yes", "", "", ""));
             }
         }
     }

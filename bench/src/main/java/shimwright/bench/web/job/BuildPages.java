@@ -49,6 +49,7 @@ public final class BuildPages {
         routes.post("/job/{job}/note", this::note);
         routes.post("/job/{job}/picture", this::picture);
         routes.get("/picture/{hash}", this::showPicture);
+        routes.get("/picture/{hash}/small", new SmallPictures(desk.pictures())::show);
     }
 
     /** An act on a step: afterwards the next step is shown, or the same one again. */

@@ -35,7 +35,7 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param waitsFor steps it still waits for
  * @param fasteners what is tightened
  * @param consumables what is used
- * @param window the time window it stands in, null for none
+ * @param windows the time windows it stands in
  * @param lastCall what it shuts in, and what that costs; null where it is done or none is next
  * @param hands that it needs more than one person, and which steps after it do; empty where it does not
  * @param because why it stands here; empty where the plan does not have it ahead
@@ -53,7 +53,7 @@ public record StepView(
         Map<Step, Step.Why> waitsFor,
         List<Fastener> fasteners,
         List<Consumable> consumables,
-        @Nullable Window window,
+        List<Window> windows,
         @Nullable ShutIn lastCall,
         String hands,
         String because,
@@ -97,7 +97,7 @@ public record StepView(
                     Map.of(),
                     List.of(),
                     List.of(),
-                    null,
+                    List.of(),
                     null,
                     "",
                     "",
@@ -115,7 +115,7 @@ public record StepView(
                 bench.order().waitsFor(step.id(), bench.job().stepsDone()),
                 step.fasteners().stream().map(unit::fastener).toList(),
                 step.consumables().stream().map(unit::consumable).toList(),
-                step.window().isBlank() ? null : unit.window(step.window()),
+                step.windows().stream().map(unit::window).toList(),
                 lastCall(bench, step),
                 hands(bench, step),
                 because(bench, step, show),

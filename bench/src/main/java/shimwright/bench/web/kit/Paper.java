@@ -1,5 +1,7 @@
 package shimwright.bench.web.kit;
 
+import shimwright.rebuild.job.Head;
+
 /** Makes a PDF of a page; handed in, so that the pages do not know how paper is made. */
 public interface Paper {
     /**
@@ -8,4 +10,15 @@ public interface Paper {
      * @param xhtml the whole page
      */
     byte[] pdf(String xhtml);
+
+    /**
+     * The PDF of a job's record, signed and remembered where the shop does that.
+     *
+     * @param xhtml the whole page
+     * @param stream the job's stream
+     * @param head of that stream
+     */
+    default byte[] record(String xhtml, String stream, Head head) {
+        return pdf(xhtml);
+    }
 }

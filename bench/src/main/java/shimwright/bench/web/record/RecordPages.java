@@ -73,7 +73,10 @@ public final class RecordPages {
         Page page = door.page(ctx, "Record", "record", bench.get());
         Map<String, Object> values = values(bench.get(), page);
         values.put("page", page);
-        byte[] pdf = paper.pdf(door.render("paper", values));
+        byte[] pdf = paper.record(
+                door.render("paper", values),
+                bench.get().job().id(),
+                bench.get().job().head());
         ctx.contentType("application/pdf");
         ctx.header(
                 "Content-Disposition",
