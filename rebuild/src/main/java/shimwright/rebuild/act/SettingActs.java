@@ -21,11 +21,14 @@ import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Method;
+import shimwright.rebuild.unit.model.Clearance.Position;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.workbench.Workbench;
 
 /** Clearances: pieces named, rounds read, packs chosen, accepted. */
 public final class SettingActs {
+    private static final String NONE = "none";
+
     private SettingActs() {}
 
     private static Outcome<Decided> session(
@@ -59,7 +62,16 @@ public final class SettingActs {
         return in;
     }
 
-    /** The pieces that are in while a clearance is read. */
+    /** Nothing is chosen for the place, so a blank means that no piece is in. */
+    private static boolean unasked(Session session, Position position) {
+        return !session.toName().contains(position.id())
+                && !session.known().containsKey(position.id());
+    }
+
+    /**
+     * The pieces that are in while a clearance is read. A place left blank keeps the shim that the job has fitted there;
+     * {@code none} says that none is in.
+     */
     @Makes(Entry.PackIn.class)
     public record NamePieces(
             @Given(value = "clearance", missing = "Go back to the clearances")
@@ -73,14 +85,20 @@ public final class SettingActs {
             return session(bench, clearance, session -> {
                 List<Refusal> refusals = new ArrayList<>();
                 Map<String, List<PieceIn>> pieces = new LinkedHashMap<>();
-                in.forEach((place, tags) -> pieces.put(place, pieces(bench, tags, refusals)));
+                for (Position position : session.clearance().positions()) {
+                    String typed = in.getOrDefault(position.id(), "").strip();
+                    List<PieceIn> there =
+                            typed.equalsIgnoreCase(NONE) ? List.of() : pieces(bench, typed, refusals);
+                    boolean none = typed.equalsIgnoreCase(NONE)
+                            || (typed.isEmpty() && position.fewest() == 0 && unasked(session, position));
+                    if (none || !there.isEmpty()) {
+                        pieces.put(position.id(), there);
+                    }
+                }
+                Phase at = SettingActs.phase(phase, session);
+                String number = bench.job().opened().number();
                 return refusals.isEmpty()
-                        ? Decisions.packIn(
-                                        session,
-                                        SettingActs.phase(phase, session),
-                                        pieces,
-                                        bench.shop(),
-                                        bench.job().opened().number())
+                        ? Decisions.packIn(session, at, pieces, bench.shop(), number)
                                 .flatMap(named -> StoryActs.kept(bench, named, "Pieces kept"))
                         : Outcome.refused(refusals);
             });
@@ -128,9 +146,10 @@ public final class SettingActs {
                     return Outcome.refused(
                             of.name(), v.size() + " numbers typed, a round has " + wanted, "Type one round at a time");
                 }
-                Shop.Gauge usual = session.gauge();
-                String used = !gauge.isBlank() ? gauge : usual == null ? of.gauge() : usual.id();
-                double reach = bench.shop().gauge(used).map(Shop.Gauge::range).orElse(1.0);
+                Shop.Gauge used = gauge.isBlank()
+                        ? session.gauge()
+                        : bench.shop().gauge(gauge).orElse(null);
+                double reach = used == null ? 1 : used.range();
                 Range range = new Range(of.method() == Method.SERIES ? -reach : 0, reach);
                 List<Outcome<Double>> read = new ArrayList<>();
                 for (int i = 1; i <= wanted; i++) {
@@ -142,14 +161,11 @@ public final class SettingActs {
                                     range)
                             .map(Parsed::si));
                 }
+                String named = used == null ? gauge : used.id();
+                Phase at = SettingActs.phase(phase, session);
                 return Outcome.all(read)
                         .flatMap(si -> Decisions.round(
-                                session,
-                                SettingActs.phase(phase, session),
-                                used,
-                                bench.shop(),
-                                si,
-                                String.join(" | ", v)))
+                                session, at, named.isBlank() ? of.gauge(at) : named, bench.shop(), si, String.join(" | ", v)))
                         .flatMap(round -> StoryActs.kept(bench, round, "Kept"));
             });
         }
