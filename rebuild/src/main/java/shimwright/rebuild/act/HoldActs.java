@@ -21,9 +21,15 @@ public final class HoldActs {
     /** One check of a hold point is read, or answered by yes or no. */
     @Makes(Entry.CheckRead.class)
     public record ReadCheck(
-            @Given(value = "step", missing = "Go back to the build page") String step,
-            @Given(value = "hold point", missing = "Go back to the build page") String hold,
-            @Given(value = "check", missing = "Go back to the build page") String check,
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @Given(value = "hold point", missing = "Go back to the build page")
+            String hold,
+
+            @Given(value = "check", missing = "Go back to the build page")
+            String check,
+
             @Given("readings") String values,
             @Given("yes or no") String attest,
             @Given("remark") String words)
@@ -33,8 +39,8 @@ public final class HoldActs {
             Optional<HoldPoint> point = bench.unit().type().holdPoints().stream()
                     .filter(h -> h.id().equals(hold))
                     .findFirst();
-            Optional<Check> found = point.flatMap(h ->
-                    h.checks().stream().filter(c -> c.id().equals(check)).findFirst());
+            Optional<Check> found = point.flatMap(
+                    h -> h.checks().stream().filter(c -> c.id().equals(check)).findFirst());
             if (point.isEmpty() || found.isEmpty()) {
                 return Outcome.refused("hold point " + hold, "it has no check " + check, "Go back to the build page");
             }
@@ -69,20 +75,13 @@ public final class HoldActs {
             }
             boolean yes = attest.equals("yes");
             return Outcome.ok(new Entry.CheckRead(
-                    step,
-                    hold,
-                    check,
-                    List.of(),
-                    Kind.NUMBER,
-                    yes,
-                    yes ? Verdict.IN : Verdict.OUT,
-                    words,
-                    List.of()));
+                    step, hold, check, List.of(), Kind.NUMBER, yes, yes ? Verdict.IN : Verdict.OUT, words, List.of()));
         }
 
         private Outcome<Entry.CheckRead> measured(Check of, Surroundings around) {
             Kind kind = of.kind().quantity();
-            return TypedReadings.parse(values, kind, around.units().display(kind).unit(), of.what())
+            return TypedReadings.parse(
+                            values, kind, around.units().display(kind).unit(), of.what())
                     .flatMap(read -> Checks.judge(of, read, around.units())
                             .map(judged -> new Entry.CheckRead(
                                     step,
@@ -100,9 +99,14 @@ public final class HoldActs {
     /** A hold point is passed although it is not met. */
     @Makes(Entry.HoldOverruled.class)
     public record PassHold(
-            @Given(value = "step", missing = "Go back to the build page") String step,
-            @Given(value = "hold point", missing = "Go back to the build page") String hold,
-            @Given(value = "reason", missing = "Say why it may be passed; it stands on the record") String reason)
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @Given(value = "hold point", missing = "Go back to the build page")
+            String hold,
+
+            @Given(value = "reason", missing = "Say why it may be passed; it stands on the record")
+            String reason)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {

@@ -63,7 +63,9 @@ public final class SettingActs {
     /** The pieces that are in while a clearance is read. */
     @Makes(Entry.PackIn.class)
     public record NamePieces(
-            @Given(value = "clearance", missing = "Go back to the clearances") String clearance,
+            @Given(value = "clearance", missing = "Go back to the clearances")
+            String clearance,
+
             @Given("reading") String phase,
             @Given("pieces by place") Map<String, String> in)
             implements Act.OfJob {
@@ -113,10 +115,14 @@ public final class SettingActs {
     /** One round of readings. */
     @Makes(Entry.RoundRead.class)
     public record ReadRound(
-            @Given(value = "clearance", missing = "Go back to the clearances") String clearance,
+            @Given(value = "clearance", missing = "Go back to the clearances")
+            String clearance,
+
             @Given("reading") String phase,
             @Given("gauge") String gauge,
-            @Given(value = "readings", missing = "Type what the gauge shows") List<String> values)
+
+            @Given(value = "readings", missing = "Type what the gauge shows")
+            List<String> values)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
@@ -125,9 +131,12 @@ public final class SettingActs {
                 int wanted = numbers(of);
                 if (values.size() > wanted) {
                     return Outcome.refused(
-                            of.name(), values.size() + " numbers typed, a round has " + wanted, "Type one round at a time");
+                            of.name(),
+                            values.size() + " numbers typed, a round has " + wanted,
+                            "Type one round at a time");
                 }
-                Shop.Gauge used = bench.shop().gauge(gauge.isBlank() ? of.gauge() : gauge).orElse(session.gauge());
+                Shop.Gauge used =
+                        bench.shop().gauge(gauge.isBlank() ? of.gauge() : gauge).orElse(session.gauge());
                 double reach = used == null ? 1 : used.range();
                 Range range = new Range(of.method() == Method.SERIES ? -reach : 0, reach);
                 List<Outcome<Double>> read = new ArrayList<>();
@@ -140,20 +149,21 @@ public final class SettingActs {
                                     range)
                             .map(Parsed::si));
                 }
-                return Outcome.all(read).flatMap(si -> of.method() == Method.FEELER && si.get(0) > si.get(1)
-                        ? Outcome.refused(
-                                "feelers",
-                                "the one that enters is thicker than the one that does not",
-                                "Type the one that enters first")
-                        : StoryActs.kept(
-                                bench,
-                                new Entry.RoundRead(
-                                        clearance,
-                                        SettingActs.phase(phase, session),
-                                        used == null ? of.gauge() : used.id(),
-                                        si,
-                                        String.join(" | ", values)),
-                                "Kept"));
+                return Outcome.all(read)
+                        .flatMap(si -> of.method() == Method.FEELER && si.get(0) > si.get(1)
+                                ? Outcome.refused(
+                                        "feelers",
+                                        "the one that enters is thicker than the one that does not",
+                                        "Type the one that enters first")
+                                : StoryActs.kept(
+                                        bench,
+                                        new Entry.RoundRead(
+                                                clearance,
+                                                SettingActs.phase(phase, session),
+                                                used == null ? of.gauge() : used.id(),
+                                                si,
+                                                String.join(" | ", values)),
+                                        "Kept"));
             });
         }
     }
@@ -161,7 +171,9 @@ public final class SettingActs {
     /** The pack for a clearance. */
     @Makes(Entry.PackChosen.class)
     public record ChoosePack(
-            @Given(value = "clearance", missing = "Go back to the clearances") String clearance,
+            @Given(value = "clearance", missing = "Go back to the clearances")
+            String clearance,
+
             @Given("pieces") String pack,
             @Given("reason") String because)
             implements Act.OfJob {
@@ -186,7 +198,9 @@ public final class SettingActs {
     /** Packs for all clearances that share shims. */
     @Makes(Entry.PackChosen.class)
     public record ChooseTogether(
-            @Given(value = "clearance", missing = "Go back to the clearances") String clearance,
+            @Given(value = "clearance", missing = "Go back to the clearances")
+            String clearance,
+
             @Given("pieces by place") Map<String, String> at,
             @Given("reason") String because)
             implements Act.OfJob {
@@ -218,7 +232,9 @@ public final class SettingActs {
     /** A clearance is accepted as it was read. */
     @Makes(Entry.ClearanceAccepted.class)
     public record AcceptClearance(
-            @Given(value = "clearance", missing = "Go back to the clearances") String clearance,
+            @Given(value = "clearance", missing = "Go back to the clearances")
+            String clearance,
+
             @Given("reason") String because)
             implements Act.OfJob {
         @Override

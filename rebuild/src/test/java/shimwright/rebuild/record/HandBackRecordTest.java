@@ -66,7 +66,8 @@ class HandBackRecordTest {
                 .extracting(HandBackRecord.Struck::reason)
                 .containsExactly(
                         "read with another pack in",
-                        "read with another pack in", "place 6 read one tenth too high, the small hand of the dial");
+                        "read with another pack in",
+                        "place 6 read one tenth too high, the small hand of the dial");
     }
 
     @Test
