@@ -74,6 +74,15 @@ final class Act {
         return Character.getType(codePoint) == Character.SURROGATE;
     }
 
+    /** The hand-backs of an answer. */
+    static List<Kept> handedBack(Outcome<Appended> answer) {
+        return answer instanceof Outcome.Ok<Appended> ok && ok.value() instanceof Appended.Entries entries
+                ? entries.entries().stream()
+                        .filter(kept -> kept.body() instanceof Entry.HandedBack)
+                        .toList()
+                : List.of();
+    }
+
     /** What came of it, and whether there is something to commit. */
     record Done(Outcome<Appended> answer, boolean wrote) {
         private static Done without(Outcome<Appended> answer) {

@@ -32,6 +32,8 @@ public final class HoldActs {
 
             @Given("readings") String values,
             @Given("yes or no") String attest,
+            @Given("gauge") String gauge,
+            @Given("why an unlikely size is right") String confirmed,
             @Given("remark") String words)
             implements Act.OfJob {
         @Override
@@ -44,7 +46,7 @@ public final class HoldActs {
             if (point.isEmpty() || found.isEmpty()) {
                 return Outcome.refused("hold point " + hold, "it has no check " + check, "Go back to the build page");
             }
-            return (found.get().kind() == CheckKind.NONE ? attested(found.get()) : measured(found.get(), around))
+            return (found.get().kind() == CheckKind.NONE ? attested(found.get()) : measured(bench, found.get(), around))
                     .map(read -> new Entry.CheckRead(
                             step,
                             hold,
@@ -78,21 +80,28 @@ public final class HoldActs {
                     step, hold, check, List.of(), Kind.NUMBER, yes, yes ? Verdict.IN : Verdict.OUT, words, List.of()));
         }
 
-        private Outcome<Entry.CheckRead> measured(Check of, Surroundings around) {
+        private Outcome<Entry.CheckRead> measured(Workbench bench, Check of, Surroundings around) {
             Kind kind = of.kind().quantity();
-            return TypedReadings.parse(
-                            values, kind, around.units().display(kind).unit(), of.what())
+            return TypedReadings.parse(values, kind, of.bareUnit(), of.what())
+                    .map(read -> TypedReadings.read(read, gauge, of.gauge(), around)
+                            .after(bench.job(), of)
+                            .confirmedBecause(confirmed))
                     .flatMap(read -> Checks.judge(of, read, around.units())
                             .map(judged -> new Entry.CheckRead(
                                     step,
                                     hold,
                                     check,
-                                    read,
+                                    read.values(),
                                     kind,
                                     false,
                                     judged.verdict(),
-                                    words.isEmpty() ? judged.say() : words + " " + judged.say(),
+                                    said(judged.say()),
                                     judged.working())));
+        }
+
+        private String said(String judged) {
+            String remark = TypedReadings.remark(words, confirmed);
+            return remark.isEmpty() ? judged : remark + " " + judged;
         }
     }
 

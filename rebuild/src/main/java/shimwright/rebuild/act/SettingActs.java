@@ -122,18 +122,16 @@ public final class SettingActs {
             @Given("gauge") String gauge,
 
             @Given(value = "readings", missing = "Type what the gauge shows")
-            List<String> values)
+            List<String> v)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
             return session(bench, clearance, session -> {
                 Clearance of = session.clearance();
                 int wanted = numbers(of);
-                if (values.size() > wanted) {
+                if (v.size() > wanted) {
                     return Outcome.refused(
-                            of.name(),
-                            values.size() + " numbers typed, a round has " + wanted,
-                            "Type one round at a time");
+                            of.name(), v.size() + " numbers typed, a round has " + wanted, "Type one round at a time");
                 }
                 Shop.Gauge used =
                         bench.shop().gauge(gauge.isBlank() ? of.gauge() : gauge).orElse(session.gauge());
@@ -142,7 +140,7 @@ public final class SettingActs {
                 List<Outcome<Double>> read = new ArrayList<>();
                 for (int i = 1; i <= wanted; i++) {
                     read.add(Quantities.parse(
-                                    i <= values.size() ? values.get(i - 1) : "",
+                                    i <= v.size() ? v.get(i - 1) : "",
                                     Kind.LENGTH,
                                     around.units().display(Kind.LENGTH).unit(),
                                     label(of, i),
@@ -162,7 +160,7 @@ public final class SettingActs {
                                                 SettingActs.phase(phase, session),
                                                 used == null ? of.gauge() : used.id(),
                                                 si,
-                                                String.join(" | ", values)),
+                                                String.join(" | ", v)),
                                         "Kept"));
             });
         }

@@ -167,7 +167,7 @@ public final class ShopActs {
             @Given("family of pieces that do not say theirs")
             String family,
 
-            @Given(value = "list", missing = "Type or paste one piece a line: tag, family, thickness")
+            @Given(value = "list", missing = "Type or paste one piece a line: tag, family, thickness", longest = 50_000)
             String list)
             implements Act.OfShop {
         @Override

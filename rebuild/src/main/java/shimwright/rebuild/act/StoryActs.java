@@ -110,6 +110,8 @@ public final class StoryActs {
 
             @Given("readings") String values,
             @Given("as it should be") String attest,
+            @Given("gauge") String gauge,
+            @Given("why an unlikely size is right") String confirmed,
             @Given("remark") String words)
             implements Act.OfJob {
         @Override
@@ -146,16 +148,16 @@ public final class StoryActs {
         private Outcome<Entry.Found> measured(WearLimit wear, Surroundings around) {
             Kind kind = wear.kind().quantity();
             String place = wear.id() + " " + wear.what();
-            return TypedReadings.parse(
-                            values, kind, around.units().display(kind).unit(), place)
+            return TypedReadings.parse(values, kind, wear.bareUnit(), place)
+                    .map(read -> TypedReadings.read(read, gauge, wear.gauge(), around).confirmedBecause(confirmed))
                     .flatMap(read -> WearJudgement.of(wear, read, around.units())
                             .map(judged -> new Entry.Found(
                                     wear.id(),
                                     wear.items(),
                                     wear.what(),
-                                    read,
+                                    read.values(),
                                     kind,
-                                    words,
+                                    TypedReadings.remark(words, confirmed),
                                     judged.say(),
                                     judged.working(),
                                     basis(wear, judged))));
