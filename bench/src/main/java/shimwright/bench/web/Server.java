@@ -28,6 +28,7 @@ import shimwright.bench.web.plan.PeoplePages;
 import shimwright.bench.web.plan.PlanPages;
 import shimwright.bench.web.record.RecordPages;
 import shimwright.bench.web.sheet.SheetPages;
+import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.Overviews;
 import shimwright.bench.web.shop.ShopPages;
 
@@ -71,6 +72,7 @@ public final class Server {
             new RecordPages(desk, door, paper).routes(config.routes);
             new SheetPages(door, paper).routes(config.routes);
             new ApiRoutes().routes(config.routes);
+            new DevicePages(entrance, door, desk::now).routes(config.routes);
             config.routes.get("/job/{job}", ctx -> ctx.redirect("/job/" + ctx.pathParam("job") + "/build"));
             config.routes.error(404, ctx -> {
                 if (lostProgram(ctx)) {

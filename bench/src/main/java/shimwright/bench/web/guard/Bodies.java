@@ -17,6 +17,7 @@ import org.eclipse.jetty.util.Callback;
 import org.eclipse.jetty.util.NanoTime;
 import org.eclipse.jetty.util.thread.Scheduler;
 import org.jspecify.annotations.Nullable;
+import shimwright.bench.web.pair.Asker;
 import shimwright.mechanics.outcome.Refusal;
 
 /**

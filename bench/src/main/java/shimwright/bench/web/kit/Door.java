@@ -19,6 +19,7 @@ import shimwright.bench.text.Characters;
 import shimwright.bench.web.guard.Denied;
 import shimwright.bench.web.guard.Limits;
 import shimwright.bench.web.guard.Wording;
+import shimwright.bench.web.pair.Asker;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 
@@ -44,7 +45,13 @@ public final class Door {
         return zone;
     }
 
+    /** How entries are signed: the person, and the device where it is not this machine. */
     public String who(Context ctx) {
+        Asker asker = Asker.of(ctx.req());
+        return asker == null ? name(ctx) : asker.signs(name(ctx));
+    }
+
+    private String name(Context ctx) {
         String name = remembered(ctx, "who");
         return name.isBlank() ? "the bench" : name;
     }
@@ -133,7 +140,7 @@ public final class Door {
                 bench,
                 faults,
                 typed,
-                who(ctx),
+                name(ctx),
                 said == null ? "" : said,
                 ids.get());
     }

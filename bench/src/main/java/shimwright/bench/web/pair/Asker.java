@@ -1,4 +1,4 @@
-package shimwright.bench.web.guard;
+package shimwright.bench.web.pair;
 
 import jakarta.servlet.http.HttpServletRequest;
 import org.eclipse.jetty.server.Request;
@@ -18,11 +18,13 @@ public record Asker(Role role, String device, String id, String person) {
     /** Whoever sits at the machine on which the program runs. */
     public static final Asker HERE = new Asker(Role.OWNER, "", "", "");
 
-    void on(Request request) {
+    /** Remembers who asks beside the request. */
+    public void on(Request request) {
         request.setAttribute(KEY, this);
     }
 
-    static @Nullable Asker of(Request request) {
+    /** Who asks; null for one who has not been let in. */
+    public static @Nullable Asker of(Request request) {
         return request.getAttribute(KEY) instanceof Asker asker ? asker : null;
     }
 
