@@ -11,20 +11,20 @@ import shimwright.rebuild.unit.model.VariantFilter;
 
 /** What is heated or chilled at one step and fitted at another cools between them: a window must hold them together. */
 final class HeatSense {
-    private final Ground ground;
+    private final SenseContext context;
 
-    HeatSense(Ground ground) {
-        this.ground = ground;
+    HeatSense(SenseContext context) {
+        this.context = context;
     }
 
     void check() {
-        if (!ground.type().steps().stream().allMatch(ground::sound)) {
+        if (!context.type().steps().stream().allMatch(context::sound)) {
             return;
         }
-        ground.type().variants().keySet().forEach(this::variant);
-        ground.type().windows().stream()
+        context.type().variants().keySet().forEach(this::variant);
+        context.type().windows().stream()
                 .filter(this::idle)
-                .forEach(window -> ground.remark(
+                .forEach(window -> context.remark(
                         window,
                         "id",
                         "no step names it and none opens or closes it",
@@ -32,7 +32,7 @@ final class HeatSense {
     }
 
     private void variant(String variant) {
-        UnitType type = VariantFilter.filter(ground.type(), variant);
+        UnitType type = VariantFilter.filter(context.type(), variant);
         StepGraph graph = StepGraph.of(type, Map.of());
         if (!graph.cycle().isEmpty()) {
             return;
@@ -54,11 +54,11 @@ final class HeatSense {
     }
 
     private void cools(Step heats, Step fits) {
-        Step written = ground.type().steps().stream()
+        Step written = context.type().steps().stream()
                 .filter(step -> step.id().equals(fits.id()))
                 .findFirst()
                 .orElse(fits);
-        ground.remark(
+        context.remark(
                 written,
                 "windows",
                 "it fits what " + heats.id() + " heated or chilled, and no window is opened by " + heats.id()
@@ -88,7 +88,7 @@ final class HeatSense {
     private boolean idle(Window window) {
         return window.opens().isEmpty()
                 && window.closes().isEmpty()
-                && ground.type().steps().stream()
+                && context.type().steps().stream()
                         .noneMatch(step -> step.windows().contains(window.id()));
     }
 }

@@ -7,8 +7,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.rebuild.unit.fault.Amounts;
 import shimwright.rebuild.unit.fault.Problem;
+import shimwright.rebuild.unit.fault.QuantityText;
 import shimwright.rebuild.unit.file.Texts;
 import shimwright.rebuild.unit.file.UnitFiles;
 
@@ -107,8 +107,8 @@ class SenseChecksTest {
         assertThat(Texts.problems(Texts.with("upper: 0.08 mm", "upper: 0.08 mm (0.0031 in)")))
                 .isEmpty();
         // 1.07 mm was once printed as 0.074 in, from memory of a service sheet; 0.042 in is right
-        assertThat(Amounts.one("1.07 mm (0.042 in)", Kind.LENGTH).isOk()).isTrue();
-        assertThat(Amounts.one("1.07 mm (0.074 in)", Kind.LENGTH).isOk()).isFalse();
+        assertThat(QuantityText.one("1.07 mm (0.042 in)", Kind.LENGTH).isOk()).isTrue();
+        assertThat(QuantityText.one("1.07 mm (0.074 in)", Kind.LENGTH).isOk()).isFalse();
     }
 
     private static final String HEATED = UnitFiles.starter()

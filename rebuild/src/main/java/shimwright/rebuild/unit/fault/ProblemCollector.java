@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Set;
 
 /** Gathers the problems of one file. */
-public final class Troubles {
+public final class ProblemCollector {
     /** More than this nobody reads; the rest is counted. */
     public static final int SHOWN = 200;
 
@@ -15,7 +15,7 @@ public final class Troubles {
     private final Set<Problem> found = new LinkedHashSet<>();
     private final Set<Problem> remarks = new LinkedHashSet<>();
 
-    public Troubles(String file) {
+    public ProblemCollector(String file) {
         this.file = file;
     }
 
@@ -34,8 +34,8 @@ public final class Troubles {
     }
 
     /** Nothing found yet, for the same file. */
-    public Troubles fresh() {
-        return new Troubles(file);
+    public ProblemCollector fresh() {
+        return new ProblemCollector(file);
     }
 
     public int count() {
