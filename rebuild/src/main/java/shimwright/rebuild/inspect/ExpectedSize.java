@@ -18,7 +18,7 @@ import shimwright.rebuild.unit.model.WearLimit.Direction;
  * @param least smallest that is believed without asking
  * @param most largest that is believed without asking
  */
-record Expected(double low, double high, double least, double most) {
+record ExpectedSize(double low, double high, double least, double most) {
     /** Limits closer together than this part of the size are limits of a size, not of a play or a run-out. */
     private static final double NARROW = 0.2;
     /** Worn by this many times what is allowed. */
@@ -49,7 +49,7 @@ record Expected(double low, double high, double least, double most) {
     }
 
     /** Of a wear limit: from new over the limit to worn out ten times over, and hardly any better than new. */
-    static Optional<Expected> of(WearLimit wear) {
+    static Optional<ExpectedSize> of(WearLimit wear) {
         if (wear.limit().isEmpty()) {
             return Optional.empty();
         }
@@ -73,7 +73,7 @@ record Expected(double low, double high, double least, double most) {
         if (low >= 0) {
             least = Math.max(least, size ? low / 2 : 0);
         }
-        return Optional.of(new Expected(low, high, least, size ? Math.min(most, 2 * high) : most));
+        return Optional.of(new ExpectedSize(low, high, least, size ? Math.min(most, 2 * high) : most));
     }
 
     /**
@@ -82,7 +82,7 @@ record Expected(double low, double high, double least, double most) {
      *
      * @param piece number of the piece, from 0; a nominal of its own counts for it alone
      */
-    static List<Expected> of(Check check, int piece) {
+    static List<ExpectedSize> of(Check check, int piece) {
         if (check.lower().isPresent() && check.upper().isPresent()) {
             return List.of(between(check.lower().get().si(), check.upper().get().si()));
         }
@@ -90,27 +90,27 @@ record Expected(double low, double high, double least, double most) {
             boolean own = !check.pieces().isEmpty()
                     && check.nominal().size() == check.pieces().size();
             List<Quantity> nominals = own ? List.of(check.nominal().get(piece)) : check.nominal();
-            List<Expected> all = new ArrayList<>();
+            List<ExpectedSize> all = new ArrayList<>();
             nominals.forEach(nominal -> all.add(about(nominal.si(), check)));
             return List.copyOf(all);
         }
         return check.upper()
-                .flatMap(Expected::ceiling)
-                .or(() -> check.lower().flatMap(Expected::floor))
+                .flatMap(ExpectedSize::ceiling)
+                .or(() -> check.lower().flatMap(ExpectedSize::floor))
                 .map(List::of)
                 .orElse(List.of());
     }
 
-    private static Expected between(double low, double high) {
+    private static ExpectedSize between(double low, double high) {
         double width = high - low;
         if (low > 0 && width <= NARROW * high) {
-            return new Expected(low, high, low / 2, 2 * high);
+            return new ExpectedSize(low, high, low / 2, 2 * high);
         }
         double least = low - WORN * width;
-        return new Expected(low, high, low >= 0 ? Math.max(0, least) : least, high + WORN * width);
+        return new ExpectedSize(low, high, low >= 0 ? Math.max(0, least) : least, high + WORN * width);
     }
 
-    private static Expected about(double nominal, Check check) {
+    private static ExpectedSize about(double nominal, Check check) {
         double spread = check.spread().map(s -> SCATTER * s.si()).orElse(0.0);
         double limit = check.lower()
                 .or(check::upper)
@@ -119,29 +119,29 @@ record Expected(double low, double high, double least, double most) {
         double room =
                 check.within().map(Quantity::si).orElse(Math.max(Math.max(spread, limit), OFF * Math.abs(nominal)));
         double close = Math.min(room, OFF * Math.abs(nominal));
-        return new Expected(nominal - close, nominal + close, nominal - room, nominal + room);
+        return new ExpectedSize(nominal - close, nominal + close, nominal - room, nominal + room);
     }
 
-    private static Optional<Expected> ceiling(Quantity limit) {
+    private static Optional<ExpectedSize> ceiling(Quantity limit) {
         double l = limit.si();
         if (l <= 0) {
             return Optional.empty();
         }
         return Optional.of(
                 isSize(limit)
-                        ? new Expected(l * (1 - OFF), l, l * (1 - FAR), l * (1 + FAR))
-                        : new Expected(0, l, 0, l * (1 + WORN)));
+                        ? new ExpectedSize(l * (1 - OFF), l, l * (1 - FAR), l * (1 + FAR))
+                        : new ExpectedSize(0, l, 0, l * (1 + WORN)));
     }
 
-    private static Optional<Expected> floor(Quantity limit) {
+    private static Optional<ExpectedSize> floor(Quantity limit) {
         double l = limit.si();
         if (l <= 0) {
             return Optional.empty();
         }
         return Optional.of(
                 isSize(limit)
-                        ? new Expected(l, l * (1 + OFF), l / 2, l * (1 + FAR))
-                        : new Expected(l, 3 * l, 0, WORN * l));
+                        ? new ExpectedSize(l, l * (1 + OFF), l / 2, l * (1 + FAR))
+                        : new ExpectedSize(l, 3 * l, 0, WORN * l));
     }
 
     private static boolean isSize(Quantity limit) {

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Set;
 
 /** Where each record of a unit file stands in its text, and whether it was read without a problem. */
-public final class Whereabouts {
+public final class SourcePlaces {
     private record Spot(Place start, Map<String, Place> keys, boolean sound) {}
 
     private final IdentityHashMap<Record, Spot> spots = new IdentityHashMap<>();

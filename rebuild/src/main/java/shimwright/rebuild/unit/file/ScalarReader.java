@@ -12,27 +12,27 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.rebuild.unit.fault.Amounts;
 import shimwright.rebuild.unit.fault.Place;
+import shimwright.rebuild.unit.fault.ProblemCollector;
+import shimwright.rebuild.unit.fault.QuantityText;
 import shimwright.rebuild.unit.fault.Spelling;
-import shimwright.rebuild.unit.fault.Troubles;
 import shimwright.rebuild.unit.model.Component;
 import shimwright.rebuild.unit.model.Quantity;
 
 /** Reads single values: texts, yes or no, numbers, quantities and words of a fixed list. */
-final class Scalars {
+final class ScalarReader {
     private static final int LONGEST = 4000;
     private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}");
     private static final Pattern NUMBER =
             Pattern.compile("[+-]?(\\d{1,15}(\\.\\d{0,15})?|\\.\\d{1,15})([eE][+-]?\\d{1,2})?");
 
-    private final Troubles troubles;
+    private final ProblemCollector problems;
 
-    Scalars(Troubles troubles) {
-        this.troubles = troubles;
+    ScalarReader(ProblemCollector problems) {
+        this.problems = problems;
     }
 
-    /** A value of the type; empty where it cannot be read, and then the troubles say why. */
+    /** A value of the type; empty where it cannot be read, and then the problems say why. */
     Optional<Object> read(Node node, Component component, Class<?> type, String name) {
         Optional<String> text = text(node, component, name);
         if (text.isEmpty()) {
@@ -53,37 +53,37 @@ final class Scalars {
         }
         Kind kind = component.kind();
         if (type == Quantity.class) {
-            return spot.taken(Amounts.stated(text.get(), kind));
+            return spot.taken(QuantityText.stated(text.get(), kind));
         }
-        return kind == Kind.NUMBER ? number(text.get(), spot) : spot.taken(Amounts.one(text.get(), kind));
+        return kind == Kind.NUMBER ? number(text.get(), spot) : spot.taken(QuantityText.one(text.get(), kind));
     }
 
     /** A row of quantities in one text. */
     Optional<Object> row(Node node, Component component, String name) {
         if (node instanceof SequenceNode) {
-            troubles.add(
+            problems.add(
                     Place.of(node),
                     "\"" + component.key() + "\" of " + name + " is one text with the unit at its end, here is a list",
-                    "Write it as 92 115 " + Amounts.usual(component.kind()));
+                    "Write it as 92 115 " + QuantityText.usual(component.kind()));
             return Optional.empty();
         }
         Spot spot = new Spot(node, "\"" + component.key() + "\" of " + name);
-        return text(node, component, name).flatMap(text -> spot.taken(Amounts.row(text, component.kind())));
+        return text(node, component, name).flatMap(text -> spot.taken(QuantityText.row(text, component.kind())));
     }
 
     private Optional<String> text(Node node, Component component, String name) {
         String what = "\"" + component.key() + "\" of " + name;
         if (!(node instanceof ScalarNode scalar)) {
-            troubles.add(Place.of(node), what + " is one value, here is " + describe(node), "Write one value");
+            problems.add(Place.of(node), what + " is one value, here is " + describe(node), "Write one value");
             return Optional.empty();
         }
         String text = scalar.getValue().strip();
         if (text.isEmpty() && scalar.getScalarStyle() == ScalarStyle.PLAIN) {
-            troubles.add(Place.of(node), what + " has no value", "Write one, or leave the key out");
+            problems.add(Place.of(node), what + " has no value", "Write one, or leave the key out");
             return Optional.empty();
         }
         if (text.length() > LONGEST) {
-            troubles.add(Place.of(node), what + " is longer than " + LONGEST + " letters", "Say it shorter");
+            problems.add(Place.of(node), what + " is longer than " + LONGEST + " letters", "Say it shorter");
             return Optional.empty();
         }
         return Optional.of(text);
@@ -101,13 +101,13 @@ final class Scalars {
         }
 
         Optional<Object> refuse(SpotFact why) {
-            troubles.add(Place.of(node), what + ": " + why.fact(), why.hint());
+            problems.add(Place.of(node), what + ": " + why.fact(), why.hint());
             return Optional.empty();
         }
 
         <T> Optional<Object> taken(Outcome<T> outcome) {
             for (Refusal refusal : outcome.refusals()) {
-                troubles.add(Place.of(node), what + ": " + refusal.fact(), refusal.hint());
+                problems.add(Place.of(node), what + ": " + refusal.fact(), refusal.hint());
             }
             return outcome.isOk() ? Optional.of(outcome.orElseThrow()) : Optional.empty();
         }
@@ -136,12 +136,13 @@ final class Scalars {
     }
 
     private static Optional<Object> word(String text, Class<?> type, Spot spot) {
-        Optional<Object> constant = Blanks.constant(type, text);
+        Optional<Object> constant = AbsentValues.constant(type, text);
         if (constant.isPresent()) {
             return constant;
         }
-        List<String> known =
-                Arrays.stream(type.getEnumConstants()).map(Blanks::written).toList();
+        List<String> known = Arrays.stream(type.getEnumConstants())
+                .map(AbsentValues::written)
+                .toList();
         return spot.refuse(
                 new SpotFact("\"" + text + "\" is not one of its words", Spelling.hint(text, known, "words")));
     }

@@ -6,8 +6,8 @@ import java.util.Map;
 import shimwright.rebuild.unit.model.Measurable;
 
 /** What limits are relative to: of each piece the mean of the readings that another check kept. */
-final class References {
-    private References() {}
+final class EarlierReadings {
+    private EarlierReadings() {}
 
     /** The means by piece, under an empty name where there is one; empty where nothing was read or it does not fit. */
     static Map<String, Double> of(Measurable measured, List<Double> before) {

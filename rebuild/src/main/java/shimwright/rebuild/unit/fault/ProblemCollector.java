@@ -7,14 +7,15 @@ import java.util.List;
 import java.util.Set;
 
 /** Gathers the problems of one file. */
-public final class Troubles {
+public final class ProblemCollector {
     /** More than this nobody reads; the rest is counted. */
     public static final int SHOWN = 200;
 
     private final String file;
     private final Set<Problem> found = new LinkedHashSet<>();
+    private final Set<Problem> remarks = new LinkedHashSet<>();
 
-    public Troubles(String file) {
+    public ProblemCollector(String file) {
         this.file = file;
     }
 
@@ -22,9 +23,19 @@ public final class Troubles {
         found.add(new Problem(file, place.line(), place.column(), fact, hint));
     }
 
+    /** Something that is no fault and should still be looked at. */
+    public void remark(Place place, String fact, String hint) {
+        remarks.add(new Problem(file, place.line(), place.column(), fact, hint));
+    }
+
+    /** What should be looked at, by place. */
+    public List<Problem> remarks() {
+        return remarks.stream().sorted().toList();
+    }
+
     /** Nothing found yet, for the same file. */
-    public Troubles fresh() {
-        return new Troubles(file);
+    public ProblemCollector fresh() {
+        return new ProblemCollector(file);
     }
 
     public int count() {

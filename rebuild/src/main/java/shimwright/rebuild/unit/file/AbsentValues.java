@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.rebuild.unit.fault.Amounts;
+import shimwright.rebuild.unit.fault.QuantityText;
 import shimwright.rebuild.unit.model.Component;
 
 /** The value of a key that is absent, and a stand-in for one that could not be read. */
-final class Blanks {
-    private Blanks() {}
+final class AbsentValues {
+    private AbsentValues() {}
 
     /** The value that the annotation gives to an absent key. */
     static Object absent(Component component) {
@@ -32,7 +32,7 @@ final class Blanks {
         }
         return component.kind() == Kind.NUMBER
                 ? Double.valueOf(text)
-                : Amounts.one(text, component.kind()).orElseThrow();
+                : QuantityText.one(text, component.kind()).orElseThrow();
     }
 
     /** A value of the type that says nothing; what carries it is never handed out. */

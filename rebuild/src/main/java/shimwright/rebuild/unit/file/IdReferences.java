@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import shimwright.rebuild.unit.fault.Place;
+import shimwright.rebuild.unit.fault.ProblemCollector;
 import shimwright.rebuild.unit.fault.Spelling;
-import shimwright.rebuild.unit.fault.Troubles;
 
 /** The ids a file defines, by list, and the places that refer to them. */
-final class Ids {
+final class IdReferences {
     private record Reference(String list, String id, Place place) {}
 
     private final Map<String, Set<String>> definitions = new LinkedHashMap<>();
@@ -32,13 +32,14 @@ final class Ids {
     }
 
     /** Reports an id that stands twice in one list for the same variant. */
-    static void unique(List<Map.Entry<String, Set<String>>> ids, List<Place> places, String what, Troubles troubles) {
+    static void unique(
+            List<Map.Entry<String, Set<String>>> ids, List<Place> places, String what, ProblemCollector problems) {
         Map<String, List<Integer>> seen = new LinkedHashMap<>();
         for (int i = 0; i < ids.size(); i++) {
             int now = i;
             for (int earlier : seen.getOrDefault(ids.get(i).getKey(), List.of())) {
                 if (overlap(ids.get(earlier).getValue(), ids.get(i).getValue())) {
-                    troubles.add(
+                    problems.add(
                             places.get(now),
                             what + " \"" + ids.get(now).getKey() + "\" stands twice, first on line "
                                     + places.get(earlier).line(),
@@ -55,12 +56,12 @@ final class Ids {
     }
 
     /** Reports every reference to an id that its list does not hold. */
-    void check(Troubles troubles) {
+    void check(ProblemCollector problems) {
         for (Reference reference : references) {
             Set<String> names = definitions.getOrDefault(reference.list(), Set.of());
             if (!names.contains(reference.id())) {
                 String words = reference.list().replace('_', ' ');
-                troubles.add(
+                problems.add(
                         reference.place(),
                         "\"" + reference.id() + "\" is not among the " + words,
                         Spelling.hint(reference.id(), names, words));

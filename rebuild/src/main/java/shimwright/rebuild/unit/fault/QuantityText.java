@@ -18,13 +18,13 @@ import shimwright.rebuild.unit.model.Quantity;
  * Quantities as a unit file writes them: {@code 0.02 mm}; the same twice, {@code 0.50 mm (0.0197 in)}, which must agree
  * to the digits written; several with one unit, {@code 92 115 mm}.
  */
-public final class Amounts {
+public final class QuantityText {
     private static final String DIGITS = "[+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)(?:[eE][+-]?\\d{1,3})?";
     private static final Pattern ONE = Pattern.compile("(" + DIGITS + ")\\s*(\\S.*)?");
     private static final Pattern TWICE = Pattern.compile("([^()]+?)\\s*\\(([^()]+)\\)");
     private static final Pattern NUMBER = Pattern.compile(DIGITS);
 
-    private Amounts() {}
+    private QuantityText() {}
 
     /** One quantity in SI; the unit must be written, except for a plain number. */
     public static Outcome<Double> one(String text, Kind kind) {
