@@ -38,6 +38,26 @@ public record DataFolder(Path root) {
         return root.resolve("overview");
     }
 
+    /** How far the log was walked and found sound. */
+    Path checked() {
+        return root.resolve("checked");
+    }
+
+    /** The hashes of the folder's own files when the program stopped. */
+    Path sums() {
+        return root.resolve("sums");
+    }
+
+    /** In a backup: the signature over its manifest. */
+    Path signature() {
+        return root.resolve("signature");
+    }
+
+    /** Devices that were let in, and the certificate by which they know the shop; no backup takes it. */
+    public Path network() {
+        return root.resolve("network");
+    }
+
     /** Held while a program writes here. */
     Path lock() {
         return root.resolve("lock");

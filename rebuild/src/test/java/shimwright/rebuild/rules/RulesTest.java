@@ -114,8 +114,8 @@ class RulesTest {
         bench.layDone("E01");
         assertThat(against(bench, bench.read("c", Phase.TRIAL, 0.24, 0.32))).isEmpty();
         assertThat(against(bench, bench.read("c", Phase.AGAIN, 0.24, 0.32))).hasSize(1);
-        Entry.ClearanceAccepted accepted =
-                new Entry.ClearanceAccepted("c", Phase.FINAL, 4e-5, 5e-6, 0.97, Verdict.IN, 4e-5, "", "", List.of(), Map.of());
+        Entry.ClearanceAccepted accepted = new Entry.ClearanceAccepted(
+                "c", Phase.FINAL, 4e-5, 5e-6, 0.97, Verdict.IN, 4e-5, "", "", List.of(), Map.of());
         assertThat(against(bench, accepted))
                 .singleElement()
                 .satisfies(s -> assertThat(s).startsWith("clearance c: its reading waits for E02 ("));
@@ -185,7 +185,16 @@ class RulesTest {
         Workbench bench = Van7.before("");
         assertThat(against(bench, new Entry.HandedBack("12 months", "", ""))).isEmpty();
         bench.lay(new Entry.PackChosen(
-                "c", "sI", bench.pieces("d52-05", "d52-08"), 2e-5, 5e-6, 0.6, Verdict.NOT_PROVEN, "why", List.of(), Map.of()));
+                "c",
+                "sI",
+                bench.pieces("d52-05", "d52-08"),
+                2e-5,
+                5e-6,
+                0.6,
+                Verdict.NOT_PROVEN,
+                "why",
+                List.of(),
+                Map.of()));
         assertThat(against(bench, new Entry.HandedBack("12 months", "", "")))
                 .containsExactly("clearance c: the pack of clearance c was changed after it was accepted. "
                         + "Read it again and accept it.");

@@ -13,6 +13,7 @@ public final class Troubles {
 
     private final String file;
     private final Set<Problem> found = new LinkedHashSet<>();
+    private final Set<Problem> remarks = new LinkedHashSet<>();
 
     public Troubles(String file) {
         this.file = file;
@@ -20,6 +21,16 @@ public final class Troubles {
 
     public void add(Place place, String fact, String hint) {
         found.add(new Problem(file, place.line(), place.column(), fact, hint));
+    }
+
+    /** Something that is no fault and should still be looked at. */
+    public void remark(Place place, String fact, String hint) {
+        remarks.add(new Problem(file, place.line(), place.column(), fact, hint));
+    }
+
+    /** What should be looked at, by place. */
+    public List<Problem> remarks() {
+        return remarks.stream().sorted().toList();
     }
 
     /** Nothing found yet, for the same file. */

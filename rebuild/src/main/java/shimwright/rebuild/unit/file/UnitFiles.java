@@ -50,8 +50,9 @@ public final class UnitFiles {
      *
      * @param type what it says
      * @param stepLines the line on which each step begins, by id; of steps with one id for several variants the first
+     * @param remarks what is no problem and should still be looked at, by place
      */
-    public record Good(UnitType type, Map<String, Integer> stepLines) implements Result {}
+    public record Good(UnitType type, Map<String, Integer> stepLines, List<Problem> remarks) implements Result {}
 
     /** All problems of a file, by place; never empty. */
     public record Bad(List<Problem> found) implements Result {
@@ -149,7 +150,7 @@ public final class UnitFiles {
         for (Step step : type.get().steps()) {
             lines.putIfAbsent(step.id(), binder.whereabouts().of(step).line());
         }
-        return new Good(type.get(), lines);
+        return new Good(type.get(), lines, troubles.remarks());
     }
 
     private static Optional<String> decoded(byte[] bytes, Troubles troubles) {

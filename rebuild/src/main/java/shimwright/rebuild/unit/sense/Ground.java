@@ -27,6 +27,11 @@ record Ground(UnitType type, Whereabouts at, Troubles troubles) {
         troubles.add(at.of(record, key), named(record) + ": " + fact, hint);
     }
 
+    /** No fault, but to be looked at, at the value of a key. */
+    void remark(Record record, String key, String fact, String hint) {
+        troubles.remark(at.of(record, key), named(record) + ": " + fact, hint);
+    }
+
     /** A fault where the value lies outside what is plausible. */
     void within(Record record, String key, double value, double least, double most, Kind kind) {
         if (!(value >= least && value <= most)) {
@@ -41,6 +46,9 @@ record Ground(UnitType type, Whereabouts at, Troubles troubles) {
 
     /** A value for a sentence. */
     static String text(double si, Kind kind) {
+        if (!Double.isFinite(si)) {
+            return "beyond any number";
+        }
         return kind == Kind.NUMBER
                 ? Quantities.brief(si, Units.ONE)
                 : Quantities.brief(si, Units.of(kind).get(0));

@@ -1,7 +1,13 @@
 package shimwright.rebuild.unit.sense;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.rebuild.unit.fault.Spelling;
+import shimwright.rebuild.unit.model.Measurable;
 import shimwright.rebuild.unit.model.Quantity;
+import shimwright.rebuild.unit.model.Statistic;
 import shimwright.rebuild.unit.model.UnitType.Check;
 import shimwright.rebuild.unit.model.UnitType.CheckKind;
 import shimwright.rebuild.unit.model.UnitType.HoldPoint;
@@ -25,7 +31,7 @@ final class LimitSense {
             if (hold.checks().isEmpty() && ground.sound(hold)) {
                 ground.fault(hold, "checks", "nothing is read", "Name at least one check");
             }
-            hold.checks().stream().filter(ground::sound).forEach(this::check);
+            hold.checks().stream().filter(ground::sound).forEach(check -> check(hold, check));
         }
     }
 
@@ -36,12 +42,14 @@ final class LimitSense {
             return;
         }
         if (attested) {
+            attested(w, false);
             return;
         }
         if (w.limit().isEmpty()) {
             ground.fault(w, "direction", "there is no limit", "Add limit with its unit");
             return;
         }
+        measured(w);
         if (!w.asNew().isEmpty()) {
             asNew(w, w.limit().get());
         }
@@ -91,19 +99,19 @@ final class LimitSense {
         return direction == Direction.MIN ? least > 0 && limit < least / TOO_FAR : most > 0 && limit > most * TOO_FAR;
     }
 
-    private void check(Check c) {
+    private void check(HoldPoint hold, Check c) {
         boolean limited = !c.stated().isEmpty();
         if (c.kind() == CheckKind.NONE) {
-            if (limited || c.places() != 1) {
-                ground.fault(c, "id", "limits or places without a kind", "Add kind: length, torque or what it is");
-            }
+            attested(c, limited || !c.relativeTo().isEmpty());
             return;
         }
         if (!limited && c.clearance().isEmpty()) {
             ground.fault(c, "kind", "measured against nothing", "Add lower, upper or spread, or leave kind out");
             return;
         }
-        ground.within(c, "places", c.places(), 1, 60, Kind.NUMBER);
+        measured(c);
+        nominal(c);
+        relative(hold, c);
         boolean crossed = c.lower().isPresent()
                 && c.upper().isPresent()
                 && c.lower().get().si() >= c.upper().get().si();
@@ -119,8 +127,108 @@ final class LimitSense {
                 .filter(spread -> spread.si() <= 0)
                 .ifPresent(spread -> ground.fault(
                         c, "spread", "a spread of " + spread + " cannot be met", "Write a length above 0"));
-        if (c.spread().isPresent() && c.places() < 2) {
+        if (c.spread().isPresent() && c.judgedOn() == Statistic.RANGE) {
+            ground.fault(c, "spread", "range and spread say the same", "Write the limit as upper, or as spread");
+        } else if (c.spread().isPresent() && c.places() < 2) {
             ground.fault(c, "spread", "one reading has no spread", "Add places: 3 or more");
+        }
+    }
+
+    private <M extends Record & Measurable> void attested(M m, boolean limited) {
+        boolean read =
+                m.places() != 1 || m.judgedOn() != Statistic.EACH || !m.pieces().isEmpty();
+        if (limited || read || m.readingFactor() != 1 || !m.gauge().isEmpty()) {
+            ground.fault(
+                    m,
+                    "id",
+                    "places, pieces or a gauge without a kind",
+                    "Add kind: length, torque or what it is; one check for each piece where it is only attested");
+        }
+    }
+
+    /** What is read and how often. */
+    private <M extends Record & Measurable> void measured(M m) {
+        ground.within(m, "places", m.places(), 1, 60, Kind.NUMBER);
+        List<String> pieces = m.pieces();
+        if (new HashSet<>(pieces).size() < pieces.size() || pieces.stream().anyMatch(String::isBlank)) {
+            ground.fault(m, "pieces", "a piece has no name or that of another", "Give each its own, such as left");
+        }
+        if (!(Math.abs(m.readingFactor()) >= 1e-3 && Math.abs(m.readingFactor()) <= 1e3)) {
+            ground.fault(
+                    m,
+                    "reading_factor",
+                    "the value is " + m.readingFactor() + " times the reading",
+                    "Plausible is 0.001 to 1000 and never 0; leave it out for 1");
+        }
+        if (m.judgedOn() == Statistic.RANGE && m.places() < 2) {
+            ground.fault(m, "judged_on", "one reading has no range", "Add places: 3 or more");
+        }
+        boolean pair = pieces.size() == 2 || pieces.isEmpty() && m.places() == 1;
+        if (m.judgedOn() == Statistic.DIFFERENCE && !pair) {
+            ground.fault(
+                    m,
+                    "judged_on",
+                    "a difference is that of two readings",
+                    "Name two pieces, first less second, or none and leave places out");
+        }
+    }
+
+    private void nominal(Check c) {
+        if (!c.nominal().isEmpty() && !c.relativeTo().isEmpty()) {
+            ground.fault(c, "nominal", "the reading before says already what is expected", "Leave nominal out");
+            return;
+        }
+        for (Quantity nominal : c.nominal()) {
+            boolean below = c.lower().filter(l -> nominal.si() < l.si()).isPresent();
+            boolean above = c.upper().filter(u -> nominal.si() > u.si()).isPresent();
+            if (below || above) {
+                ground.fault(
+                        c, "nominal", "the nominal " + nominal + " lies outside the limits", "Look which is right");
+            }
+        }
+        boolean fits = c.pieces().isEmpty()
+                || c.nominal().size() <= 1
+                || c.nominal().size() == c.pieces().size();
+        if (!fits) {
+            ground.fault(
+                    c,
+                    "nominal",
+                    c.nominal().size() + " nominals of " + c.pieces().size() + " pieces",
+                    "Write one for all, or one for each in the order of pieces");
+        }
+        if (c.within().isPresent() && (c.nominal().isEmpty() || c.within().get().si() <= 0)) {
+            ground.fault(c, "within", "it belongs to a nominal and is above 0", "Add nominal, or leave it out");
+        }
+    }
+
+    private void relative(HoldPoint hold, Check c) {
+        if (c.relativeTo().isEmpty()) {
+            return;
+        }
+        String own = hold.id() + "/" + c.id();
+        List<String> known = ground.type().holdPoints().stream()
+                .flatMap(h -> h.checks().stream()
+                        .filter(check -> check.kind() == c.kind())
+                        .map(check -> h.id() + "/" + check.id()))
+                .filter(name -> !name.equals(own))
+                .distinct()
+                .toList();
+        if (!known.contains(c.relativeTo())) {
+            ground.fault(
+                    c,
+                    "relative_to",
+                    "\"" + c.relativeTo() + "\" is no other check that reads the same kind of quantity",
+                    Spelling.hint(c.relativeTo(), known, "such checks"));
+            return;
+        }
+        Optional<Check> earlier = ground.type().holdPoints().stream()
+                .flatMap(h -> h.checks().stream().filter(check -> c.relativeTo().equals(h.id() + "/" + check.id())))
+                .findFirst();
+        if (earlier.isPresent() && !earlier.get().pieces().equals(c.pieces())) {
+            ground.fault(c, "pieces", "they are not those of " + c.relativeTo(), "Name the same pieces in both");
+        }
+        if (c.lower().isEmpty() && c.upper().isEmpty()) {
+            ground.fault(c, "relative_to", "there is no limit to add to that reading", "Add lower or upper");
         }
     }
 }

@@ -82,12 +82,37 @@ final class PartSense {
     }
 
     private void shaft(Shaft shaft) {
+        bores(shaft);
         if (shaft.at().size() != 2) {
             ground.fault(shaft, "at", "an axis lies at two coordinates", "Write them as 0 74 mm");
         }
         for (List<Double> step : shaft.steps()) {
             if (step.size() != 3 || step.get(0) >= step.get(1) || step.get(2) <= 0) {
                 ground.fault(shaft, "steps", "a step needs from, to and diameter", "Write it as 92 116 40 mm");
+            }
+        }
+    }
+
+    /** A bore lies in the shaft and is smaller than what is round it. */
+    private void bores(Shaft shaft) {
+        for (List<Double> bore : shaft.bores()) {
+            if (bore.size() != 3 || bore.get(0) >= bore.get(1) || bore.get(2) <= 0) {
+                ground.fault(shaft, "bores", "a bore needs from, to and diameter", "Write it as 0 30 12 mm");
+                continue;
+            }
+            List<List<Double>> round = shaft.steps().stream()
+                    .filter(step -> step.size() == 3 && step.get(0) < bore.get(1) && step.get(1) > bore.get(0))
+                    .toList();
+            double from = round.stream().mapToDouble(step -> step.get(0)).min().orElse(Double.POSITIVE_INFINITY);
+            double to = round.stream().mapToDouble(step -> step.get(1)).max().orElse(Double.NEGATIVE_INFINITY);
+            if (bore.get(0) < from || bore.get(1) > to) {
+                ground.fault(shaft, "bores", "a bore reaches out of the shaft", "Look at from and to of both");
+            } else if (round.stream().anyMatch(step -> step.get(2) <= bore.get(2))) {
+                ground.fault(
+                        shaft,
+                        "bores",
+                        "a bore of " + Ground.text(bore.get(2), Kind.LENGTH) + " leaves nothing of the shaft round it",
+                        "Look at both diameters");
             }
         }
     }
@@ -105,6 +130,12 @@ final class PartSense {
     }
 
     private void gear(GearPair g) {
+        if (g.straight()) {
+            if (g.driver() != 0 || g.driven() != 0 || g.idler() != 0) {
+                ground.fault(g, "straight", "straight through no tooth runs", "Leave the teeth out, or straight");
+            }
+            return;
+        }
         ground.within(g, "driver", g.driver(), 4, 300, Kind.NUMBER);
         ground.within(g, "driven", g.driven(), 4, 300, Kind.NUMBER);
         ground.within(g, "ratio of driven to driver", g.ratio(), 0.2, 12, Kind.NUMBER);

@@ -37,6 +37,7 @@ final class StepSense {
         for (String variant : type.variants().keySet()) {
             orders(variant);
         }
+        new HeatSense(ground).check();
     }
 
     private void step(Step step) {
@@ -60,6 +61,7 @@ final class StepSense {
         if (step.after().containsKey(step.id())) {
             ground.fault(step, "after", "it waits for itself", "Delete that");
         }
+        step.tightened().forEach((id, count) -> tightened(step, id, count));
         step.because().forEach((before, reason) -> {
             if (!step.after().containsKey(before)) {
                 ground.fault(
@@ -76,6 +78,16 @@ final class StepSense {
                         Spelling.hint(reason, ground.type().reasons().keySet(), "reasons"));
             }
         });
+    }
+
+    private void tightened(Step step, String id, int count) {
+        if (!step.fasteners().contains(id)) {
+            ground.fault(step, "tightened", "it counts " + id + ", which it does not tighten", "Add it to fasteners");
+            return;
+        }
+        ground.type().fasteners().stream()
+                .filter(fastener -> fastener.id().equals(id))
+                .forEach(fastener -> ground.within(step, "tightened", count, 1, fastener.quantity(), Kind.NUMBER));
     }
 
     private void chance(HoldPoint hold) {
