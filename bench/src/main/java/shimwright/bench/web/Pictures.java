@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import shimwright.bench.picture.Plots;
 import shimwright.bench.picture.Plots.Page;
-import shimwright.mechanics.axial.PackOffer;
+import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.clearance.Reading;
 import shimwright.rebuild.clearance.Reading.Measured;

@@ -38,7 +38,7 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
      * @return budgets by output path; refused where neither x+u nor x−u can be computed
      */
     public static <C extends Record, R extends Record> Outcome<Propagation> of(
-            Worksheet<C, R> sheet, Bound<C> bound, R base) {
+            Worksheet<C, R> sheet, BoundCase<C> bound, R base) {
         return Influence.of(bound.doubts()).flatMap(influences -> of(sheet, bound.value(), base, influences));
     }
 
@@ -48,8 +48,8 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
         List<String> cautions = new ArrayList<>();
         List<Refusal> refusals = new ArrayList<>();
         Map<String, Double> middle = Render.numbers(sheet.outputs(), base, "");
-        Bend bend = new Bend(middle);
-        Mover<C, R> mover = new Mover<>(sheet, value, influences);
+        HigherOrderTerms bend = new HigherOrderTerms(middle);
+        PerturbedCase<C, R> mover = new PerturbedCase<>(sheet, value, influences);
         for (Influence influence : influences) {
             Optional<R> up = mover.along(influence, 1);
             Optional<R> down = mover.along(influence, -1);
@@ -82,7 +82,7 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
         Map<String, Budget> budgets = new LinkedHashMap<>();
         parts.forEach((output, list) -> budgets.put(output, Budget.of(list)));
         Set<String> bent = bend.bent(mover, influences, budgets);
-        bent.forEach(output -> cautions.add(Bend.caution(output)));
+        bent.forEach(output -> cautions.add(HigherOrderTerms.caution(output)));
         return Outcome.ok(
                 new Propagation(budgets, bent, cautions.stream().distinct().toList()));
     }

@@ -61,7 +61,7 @@ public record Simulation(
      *     the draws would not fit the memory
      */
     public static <C extends Record, R extends Record> Outcome<Simulation> of(
-            Worksheet<C, R> sheet, Bound<C> bound, R base, Propagation firstOrder, Sampling sampling) {
+            Worksheet<C, R> sheet, BoundCase<C> bound, R base, Propagation firstOrder, Sampling sampling) {
         if (bound.doubts().isEmpty()) {
             return Outcome.refused(
                     "monte-carlo", "no input carries a doubt", "Type at least one as value ± uncertainty");
@@ -81,7 +81,7 @@ public record Simulation(
 
     /** One run of draws, and what it counts on the way; sums do not depend on the order of the threads. */
     private static final class Drawing<C extends Record, R extends Record> {
-        private final Mover<C, R> mover;
+        private final PerturbedCase<C, R> mover;
         private final List<Influence> influences;
         private final List<String> outputs;
         private final List<Field> fields;
@@ -90,7 +90,7 @@ public record Simulation(
         private final AtomicReference<String> why = new AtomicReference<>("");
 
         Drawing(Worksheet<C, R> sheet, C value, List<Influence> influences, List<String> outputs) {
-            this.mover = new Mover<>(sheet, value, influences);
+            this.mover = new PerturbedCase<>(sheet, value, influences);
             this.influences = influences;
             this.outputs = outputs;
             this.fields = sheet.outputs();

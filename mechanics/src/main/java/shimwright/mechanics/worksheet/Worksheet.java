@@ -110,8 +110,8 @@ public record Worksheet<C extends Record, R extends Record>(
      * @param system units of bare numbers
      * @return the case, or every fault at once
      */
-    public Outcome<Bound<C>> read(Map<String, ?> given, UnitSystem system) {
-        return Binder.bind(caseType, inputs(), given, system);
+    public Outcome<BoundCase<C>> read(Map<String, ?> given, UnitSystem system) {
+        return CaseReader.bind(caseType, inputs(), given, system);
     }
 
     /** Reads, computes and propagates any ±; see {@link #read} for the parameters. */
@@ -120,7 +120,7 @@ public record Worksheet<C extends Record, R extends Record>(
     }
 
     /** Computes and propagates a case with its doubts to the first order. */
-    public Outcome<Answer> answer(Bound<C> bound, UnitSystem system) {
+    public Outcome<Answer> answer(BoundCase<C> bound, UnitSystem system) {
         return compute.apply(bound.value())
                 .flatMap(worked -> Propagation.of(this, bound, worked.result())
                         .flatMap(propagated -> finished(bound.value(), worked, propagated, system)));
@@ -145,7 +145,7 @@ public record Worksheet<C extends Record, R extends Record>(
                                         .map(first -> surely(first, bound, worked.result(), propagated)))));
     }
 
-    private Answer surely(Answer first, Bound<C> bound, R result, Propagation propagated) {
+    private Answer surely(Answer first, BoundCase<C> bound, R result, Propagation propagated) {
         if (propagated.bent().isEmpty() || slow) {
             return first;
         }

@@ -2,7 +2,7 @@ package shimwright.rebuild.clearance;
 
 import java.util.List;
 import java.util.Optional;
-import shimwright.mechanics.axial.PackOffer;
+import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;

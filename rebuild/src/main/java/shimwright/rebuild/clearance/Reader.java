@@ -3,14 +3,10 @@ package shimwright.rebuild.clearance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import shimwright.mechanics.axial.EndPlay;
-import shimwright.mechanics.axial.EndPlayCase;
-import shimwright.mechanics.axial.EndPlayResult;
-import shimwright.mechanics.axial.GaugeData;
-import shimwright.mechanics.axial.Readings;
-import shimwright.mechanics.axial.ReadingsCase;
-import shimwright.mechanics.axial.ReadingsResult;
-import shimwright.mechanics.axial.Seating;
+import shimwright.mechanics.axial.reading.EndPlay;
+import shimwright.mechanics.axial.reading.GaugeData;
+import shimwright.mechanics.axial.reading.Readings;
+import shimwright.mechanics.axial.reading.Seating;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Contribution;
 import shimwright.mechanics.measure.Outliers;
@@ -49,11 +45,11 @@ final class Reader {
         GaugeData data = new GaugeData(gauge.step(), gauge.errorLimit(), gauge.retrace(), gauge.repeatability());
         return switch (clearance.method()) {
             case TRAVEL ->
-                EndPlay.work(new EndPlayCase(
+                EndPlay.work(new EndPlay.Case(
                                 rounds, data, clearance.settleWithin(), clearance.rounds(), 0.0, null, TILT_ALONE))
                         .map(worked -> travel(clearance, worked));
             case SERIES ->
-                Readings.work(new ReadingsCase(rounds, data, clearance.settleWithin(), clearance.rounds()))
+                Readings.work(new Readings.Case(rounds, data, clearance.settleWithin(), clearance.rounds()))
                         .map(worked -> series(clearance, worked));
             case PLACES -> Outcome.ok(places(clearance, data, rounds.get(rounds.size() - 1)));
             case FEELER -> Outcome.ok(feeler(clearance, rounds));
@@ -119,8 +115,8 @@ final class Reader {
                 new Raw(value, seating, 1, places.size(), seating == Seating.SETTLED ? 0 : 1, 0, odd, budget, advice));
     }
 
-    private static Measured travel(Clearance clearance, Worked<EndPlayResult> worked) {
-        EndPlayResult r = worked.result();
+    private static Measured travel(Clearance clearance, Worked<EndPlay.Result> worked) {
+        EndPlay.Result r = worked.result();
         Working working = new Working();
         working.include(worked);
         return measured(
@@ -138,8 +134,8 @@ final class Reader {
                         r.advice()));
     }
 
-    private static Measured series(Clearance clearance, Worked<ReadingsResult> worked) {
-        ReadingsResult r = worked.result();
+    private static Measured series(Clearance clearance, Worked<Readings.Result> worked) {
+        Readings.Result r = worked.result();
         Working working = new Working();
         working.include(worked);
         return measured(

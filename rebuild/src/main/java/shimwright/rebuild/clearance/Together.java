@@ -8,9 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.mechanics.axial.Drawer;
-import shimwright.mechanics.axial.DrawerCase;
-import shimwright.mechanics.axial.DrawerResult;
+import shimwright.mechanics.axial.shim.Drawer;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.working.Line;
@@ -36,7 +34,7 @@ import shimwright.rebuild.unit.model.Unit;
 public record Together(
         List<String> clearances,
         List<Position> places,
-        @Nullable DrawerResult result,
+        Drawer.@Nullable Result result,
         List<Line> working,
         List<Refusal> refusals) {
 
@@ -96,38 +94,38 @@ public record Together(
     public static Together of(Unit unit, Job job, Shop shop, List<String> group) {
         List<Refusal> refusals = new ArrayList<>();
         Map<String, Position> places = new LinkedHashMap<>();
-        List<DrawerCase.Need> needs = new ArrayList<>();
-        List<DrawerCase.Effect> effects = new ArrayList<>();
+        List<Drawer.Case.Need> needs = new ArrayList<>();
+        List<Drawer.Case.Effect> effects = new ArrayList<>();
         for (String id : group) {
             Session session = Sessions.of(unit, job, shop, id);
             session.clearance().positions().forEach(p -> places.putIfAbsent(p.id(), p));
             need(session, refusals).ifPresent(needs::add);
-            session.clearance().positions().forEach(p -> effects.add(new DrawerCase.Effect(id, p.id(), p.effect())));
+            session.clearance().positions().forEach(p -> effects.add(new Drawer.Case.Effect(id, p.id(), p.effect())));
         }
         List<Position> at = List.copyOf(places.values());
         if (!refusals.isEmpty()) {
             return new Together(group, at, null, List.of(), List.copyOf(refusals));
         }
-        List<DrawerCase.Seat> seats = at.stream()
-                .map(p -> new DrawerCase.Seat(p.id(), p.family(), 0, p.fewest(), p.most()))
+        List<Drawer.Case.Seat> seats = at.stream()
+                .map(p -> new Drawer.Case.Seat(p.id(), p.family(), 0, p.fewest(), p.most()))
                 .toList();
         List<String> free = Adviser.in(job, places.keySet());
-        List<DrawerCase.Loose> pieces = at.stream()
+        List<Drawer.Case.Loose> pieces = at.stream()
                 .map(Position::family)
                 .distinct()
                 .flatMap(family -> shop.usable(family, unit.shimFamily(family).spread(), free).stream())
-                .map(p -> new DrawerCase.Loose(p.id(), p.family(), p.thickness(), p.u()))
+                .map(p -> new Drawer.Case.Loose(p.id(), p.family(), p.thickness(), p.u()))
                 .toList();
-        Outcome<Worked<DrawerResult>> outcome =
-                Drawer.work(new DrawerCase(needs, seats, effects, pieces, Adviser.RULE, OFFERS));
-        if (outcome instanceof Outcome.Ok<Worked<DrawerResult>> ok) {
+        Outcome<Worked<Drawer.Result>> outcome =
+                Drawer.work(new Drawer.Case(needs, seats, effects, pieces, Adviser.RULE, OFFERS));
+        if (outcome instanceof Outcome.Ok<Worked<Drawer.Result>> ok) {
             return new Together(group, at, ok.value().result(), ok.value().working(), List.of());
         }
         return new Together(group, at, null, List.of(), outcome.refusals());
     }
 
     /** The clearance as it would read with no shim at all: the trial pieces taken out by arithmetic. */
-    private static Optional<DrawerCase.Need> need(Session session, List<Refusal> refusals) {
+    private static Optional<Drawer.Case.Need> need(Session session, List<Refusal> refusals) {
         Clearance clearance = session.clearance();
         Measured measured = session.trial().measured();
         if (measured == null || !measured.settled()) {
@@ -144,7 +142,7 @@ public record Together(
             double doubt = Math.pow(session.trial().thicknessDoubt(position.id()), 2) + MICROMETER * MICROMETER;
             variance += position.effect() * position.effect() * doubt;
         }
-        return Optional.of(new DrawerCase.Need(
+        return Optional.of(new Drawer.Case.Need(
                 clearance.id(), value, Math.sqrt(variance), clearance.lower(), clearance.upper(), clearance.aim()));
     }
 
