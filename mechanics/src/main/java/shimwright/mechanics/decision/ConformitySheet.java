@@ -45,7 +45,7 @@ public final class ConformitySheet {
      * @param ruleProbability conformance probability that proves
      */
     public record Case(
-            @Input(kind = Kind.LENGTH, meaning = "measured value", min = -10, max = 10, example = "0.084 mm")
+            @Input(kind = Kind.LENGTH, meaning = "measured value", min = -10, max = 10, example = "0.084 mm", u = "u", nu = "nu")
             double value,
 
             @Input(kind = Kind.LENGTH, meaning = "its standard uncertainty", min = 0, max = 1, example = "0.012 mm")
@@ -72,7 +72,7 @@ public final class ConformitySheet {
      * @param verdict under the rule; a value outside a limit is OUT however near
      * @param capability Cm = T/4u; infinite with an open limit
      * @param best the most that any value could prove with this doubt
-     * @param largestDoubt standard uncertainty with which this value would be proven, m; null when it stands outside
+     * @param largestDoubt standard uncertainty with which this value would be proven with the same degrees of freedom, m; null when it stands outside
      * @param advice one sentence
      */
     public record Result(
@@ -114,7 +114,7 @@ public final class ConformitySheet {
                 Kind.NUMBER,
                 SOURCE + " 7.6");
         Verdict verdict = Conformity.verdict(c.value(), c.u(), nu, limits, rule);
-        OptionalDouble doubt = Conformity.largestDoubt(c.value(), limits, rule);
+        OptionalDouble doubt = Conformity.largestDoubt(c.value(), nu, limits, rule);
         Double largest = doubt.isPresent() ? doubt.getAsDouble() : null;
         String advice = switch (verdict) {
             case IN -> "Proven in.";

@@ -148,7 +148,16 @@ public final class LeakProofs {
                     min = 1e-5,
                     max = 1)
             @Nullable
-            Double coverArea) {}
+            Double coverArea,
+
+            @Input(
+                    kind = Kind.FLOW,
+                    meaning = "standard uncertainty of the leak from other causes; any ± typed above is added",
+                    orElse = "0 cm³/min",
+                    min = 0,
+                    max = 1e-2,
+                    elsewhere = "leak")
+            double otherUncertainty) {}
 
     /** The leak with its doubt, what it takes to prove the limit, and what the air can do. */
     public record Result(
@@ -240,7 +249,7 @@ public final class LeakProofs {
                 Kind.PRESSURE,
                 IDEAL_GAS);
         w.line("share of it with gauge pressure", "start/p1", c.startPressure() / p1, Kind.NUMBER, "why p is absolute");
-        double u = w.line("u", "√(u(p)² + u(T)²)", uncertainty(c, p1, p2, perGas), Kind.FLOW, STEP);
+        double u = w.line("u", "√(u(p)² + u(T)² + u(other)²)", uncertainty(c, p1, p2, perGas), Kind.FLOW, STEP);
         double change = w.line("largest change", "start/10", LARGEST_CHANGE * c.startPressure(), Kind.PRESSURE, E2930);
         Double minimum = minimum(c, w);
         Double proving = proving(c, minimum, u, w);
@@ -268,7 +277,8 @@ public final class LeakProofs {
         double temperatures = Math.hypot(
                 ut * p1 / (c.startTemperature() * c.startTemperature()),
                 ut * p2 / (c.endTemperature() * c.endTemperature()));
-        return perGas / c.referencePressure() * Math.hypot(pressures, temperatures);
+        return Math.hypot(
+                perGas / c.referencePressure() * Math.hypot(pressures, temperatures), c.otherUncertainty());
     }
 
     private static @Nullable Double minimum(Case c, Working w) {

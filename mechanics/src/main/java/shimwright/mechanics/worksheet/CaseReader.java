@@ -3,10 +3,16 @@ package shimwright.mechanics.worksheet;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.measure.Budget;
+import shimwright.mechanics.measure.Contribution;
+import shimwright.mechanics.measure.Uncertainties;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Doubt;
@@ -26,6 +32,8 @@ final class CaseReader {
     private final UnitSystem system;
     private final List<Refusal> refusals = new ArrayList<>();
     private final Map<String, List<Doubt>> doubts = new LinkedHashMap<>();
+    private final Set<String> taken = new LinkedHashSet<>();
+    private final List<String> cautions = new ArrayList<>();
 
     private CaseReader(UnitSystem system) {
         this.system = system;
@@ -45,7 +53,7 @@ final class CaseReader {
         if (value == null || !binder.refusals.isEmpty()) {
             return Outcome.refused(binder.refusals);
         }
-        return Outcome.ok(new BoundCase<>(type.cast(value), binder.doubts));
+        return Outcome.ok(new BoundCase<>(type.cast(value), binder.doubts, binder.taken, binder.cautions));
     }
 
     private Map<String, Object> nested(Map<String, ?> given) {
@@ -100,9 +108,84 @@ final class CaseReader {
         @Nullable Object[] values = new @Nullable Object[fields.size()];
         for (int i = 0; i < values.length; i++) {
             Field field = fields.get(i);
-            values[i] = value(field, known.get(field.name()), path + field.name(), place + field.name());
+            boolean behind = blank(known.get(field.name())) && holdsTyped(field, fields, path);
+            values[i] = behind ? 0.0 : value(field, known.get(field.name()), path + field.name(), place + field.name());
+        }
+        if (refusals.size() == before) {
+            for (int i = 0; i < values.length; i++) {
+                take(fields, i, values, known, path, place);
+            }
         }
         return refusals.size() == before ? Records.build(type, values) : null;
+    }
+
+    /** Whether an uncertainty left out stands behind the ± of the value it belongs to. */
+    private boolean holdsTyped(Field uncertainty, List<Field> fields, String path) {
+        return fields.stream()
+                .anyMatch(field -> field.doubt().u().equals(uncertainty.name())
+                        && doubts.containsKey(path + field.name()));
+    }
+
+    /** Takes what was typed behind ± into the inputs for it (JCGM 100:2008 5.1.2; degrees of freedom by G.4.1). */
+    private void take(
+            List<Field> fields,
+            int at,
+            @Nullable Object[] values,
+            Map<String, Object> known,
+            String path,
+            String place) {
+        Field field = fields.get(at);
+        List<Doubt> typed = field.doubt().u().isEmpty() ? null : doubts.remove(path + field.name());
+        if (typed == null) {
+            return;
+        }
+        taken.add(path + field.name());
+        int u = indexOf(fields, field.doubt().u());
+        int nu = field.doubt().nu().isEmpty() ? -1 : indexOf(fields, field.doubt().nu());
+        double given = (Double) Objects.requireNonNull(values[u]);
+        double freedom = nu >= 0 && values[nu] instanceof Double n ? n : Double.POSITIVE_INFINITY;
+        List<Contribution> parts = new ArrayList<>();
+        parts.add(Contribution.of(field.doubt().u(), given, freedom));
+        for (Doubt doubt : typed) {
+            if (!doubt.shared().isEmpty()) {
+                refuse(
+                        place + field.name(),
+                        "each doubt here counts as independent, but this one is shared as \"" + doubt.shared() + "\"",
+                        "Leave shared= out, or give what is shared in an input of its own");
+            } else if (nu < 0 && doubt.nu() <= 2) {
+                refuse(
+                        place + field.name(),
+                        "from three readings or fewer a doubt has no standard deviation",
+                        "Read more often, or give the doubt without n= and nu=");
+            } else {
+                boolean spread = nu < 0 && Double.isFinite(doubt.nu());
+                parts.add(Contribution.of(
+                        field.name(),
+                        spread ? Uncertainties.ofScaledT(doubt.u(), doubt.nu()) : doubt.u(),
+                        spread ? Double.POSITIVE_INFINITY : doubt.nu()));
+            }
+        }
+        Budget together = Budget.of(parts);
+        String name = place + fields.get(u).name();
+        if (!fields.get(u).range().holds(together.u())) {
+            refuse(name, "with the ± of " + field.name() + " it leaves its range", "Look at the number behind ±");
+        }
+        if (!blank(known.get(fields.get(u).name())) && given > 0) {
+            cautions.add("The ± typed at " + place + field.name() + " and " + name + " are put together by squares.");
+        }
+        values[u] = together.u();
+        boolean own = given == 0 && typed.stream().allMatch(doubt -> Double.isInfinite(doubt.nu()));
+        if (nu >= 0 && !own) {
+            values[nu] = Double.isInfinite(together.nu()) ? null : (Double) together.nu();
+        }
+    }
+
+    private static boolean blank(@Nullable Object given) {
+        return given == null || (given instanceof String text && text.isBlank());
+    }
+
+    private static int indexOf(List<Field> fields, String name) {
+        return fields.stream().map(Field::name).toList().indexOf(name);
     }
 
     private @Nullable Object value(Field field, @Nullable Object given, String path, String place) {

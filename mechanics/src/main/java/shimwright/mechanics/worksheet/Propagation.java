@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Contribution;
 import shimwright.mechanics.outcome.Outcome;
@@ -47,7 +48,7 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
         Map<String, List<Contribution>> parts = new LinkedHashMap<>();
         List<String> cautions = new ArrayList<>();
         List<Refusal> refusals = new ArrayList<>();
-        Map<String, Double> middle = Render.numbers(sheet.outputs(), base, "");
+        Map<String, Double> middle = Numbers.of(sheet.outputs(), base);
         HigherOrderTerms bend = new HigherOrderTerms(middle);
         PerturbedCase<C, R> mover = new PerturbedCase<>(sheet, value, influences);
         for (Influence influence : influences) {
@@ -60,36 +61,63 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
                         "Give a smaller uncertainty, or the value alone"));
                 continue;
             }
-            Map<String, Double> high = numbers(sheet, up, middle);
-            Map<String, Double> low = numbers(sheet, down, middle);
+            Map<String, Double> high = numbers(sheet, base, up);
+            Map<String, Double> low = numbers(sheet, base, down);
             double width = (up.isPresent() ? 1 : 0) + (down.isPresent() ? 1 : 0);
-            middle.forEach((output, at) -> {
-                Double above = high.get(output);
-                Double below = low.get(output);
+            Set<String> gone = new TreeSet<>();
+            boolean moves = false;
+            for (Map.Entry<String, Double> output : middle.entrySet()) {
+                Double above = high.get(output.getKey());
+                Double below = low.get(output.getKey());
                 if (above != null && below != null) {
-                    add(parts, output, influence, clean(above - below, at) / width);
+                    double difference = clean(above - below, output.getValue());
+                    moves |= difference != 0 || !above.equals(output.getValue());
+                    add(parts, output.getKey(), influence, difference / width);
+                } else {
+                    gone.add(entryless(output.getKey()));
                 }
-            });
-            if (up.isPresent() && down.isPresent()) {
-                bend.add(high, low);
             }
-            up.ifPresent(r -> jumps(sheet, base, r, influence, cautions));
-            down.ifPresent(r -> jumps(sheet, base, r, influence, cautions));
+            gone.forEach(output -> cautions.add("Within the doubt of " + influence.name() + ", an entry of " + output
+                    + " may be another: its ± is without that."));
+            if (up.isPresent() && down.isPresent()) {
+                bend.add(influence, high, low, wide(sheet, base, mover, influence));
+            }
+            boolean said = up.map(r -> jumps(sheet, base, r, influence, cautions)).orElse(false)
+                    | down.map(r -> jumps(sheet, base, r, influence, cautions)).orElse(false);
+            if (!moves && !said && gone.isEmpty() && influence.size() > 0) {
+                cautions.add("The ± of " + influence.name() + " moves no result here.");
+            }
         }
         if (!refusals.isEmpty()) {
             return Outcome.refused(refusals);
         }
         Map<String, Budget> budgets = new LinkedHashMap<>();
         parts.forEach((output, list) -> budgets.put(output, Budget.of(list)));
-        Set<String> bent = bend.bent(mover, influences, budgets);
-        bent.forEach(output -> cautions.add(HigherOrderTerms.caution(output)));
+        Set<String> bent = bend.bent(mover, base, influences, budgets);
+        bent.forEach(output -> cautions.add(HigherOrderTerms.caution(entryless(output))));
         return Outcome.ok(
                 new Propagation(budgets, bent, cautions.stream().distinct().toList()));
     }
 
-    private static <R extends Record> Map<String, Double> numbers(
-            Worksheet<?, R> sheet, Optional<R> result, Map<String, Double> orElse) {
-        return result.map(r -> Render.numbers(sheet.outputs(), r, "")).orElse(orElse);
+    /** The numbers of a moved result, or those of the base where it was refused. */
+    private static <R extends Record> Map<String, Double> numbers(Worksheet<?, R> sheet, R base, Optional<R> moved) {
+        return Numbers.of(sheet.outputs(), base, moved.orElse(base));
+    }
+
+    /** The numbers further out on both sides, by which the third order is told; empty where one is refused. */
+    private static <C extends Record, R extends Record> List<Map<String, Double>> wide(
+            Worksheet<C, R> sheet, R base, PerturbedCase<C, R> mover, Influence influence) {
+        double far = HigherOrderTerms.far(influence);
+        Optional<R> up = mover.along(influence, far);
+        Optional<R> down = mover.along(influence, -far);
+        return up.isEmpty() || down.isEmpty()
+                ? List.of()
+                : List.of(numbers(sheet, base, up), numbers(sheet, base, down));
+    }
+
+    /** A path without the places of entries, {@code gears.axial}. */
+    static String entryless(String path) {
+        return path.replaceAll("\\[\\d+]", "");
     }
 
     /** A difference that is nothing but rounding is none. */
@@ -110,8 +138,9 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
         }
     }
 
-    private static <R extends Record> void jumps(
+    private static <R extends Record> boolean jumps(
             Worksheet<?, R> sheet, R base, R moved, Influence influence, List<String> cautions) {
+        boolean jumps = false;
         for (Field field : sheet.outputs()) {
             if (field.shape() != Shape.CHOICE && field.shape() != Shape.YES_NO) {
                 continue;
@@ -121,7 +150,9 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
             if (!now.equals(then)) {
                 cautions.add("Within the doubt of " + influence.name() + ", " + field.meaning() + " may be \"" + then
                         + "\" instead of \"" + now + "\".");
+                jumps = true;
             }
         }
+        return jumps;
     }
 }

@@ -39,7 +39,6 @@ public record Together(
         List<Refusal> refusals) {
 
     private static final int OFFERS = 3;
-    private static final double MICROMETER = 0.000002;
 
     /** Groups of clearances that share positions; one that shares none is not in any. */
     public static List<List<String>> groups(Unit unit) {
@@ -107,7 +106,7 @@ public record Together(
             return new Together(group, at, null, List.of(), List.copyOf(refusals));
         }
         List<Drawer.Case.Seat> seats = at.stream()
-                .map(p -> new Drawer.Case.Seat(p.id(), p.family(), 0, p.fewest(), p.most()))
+                .map(p -> new Drawer.Case.Seat(p.id(), p.family(), 0, p.fewest(), p.most(), 0))
                 .toList();
         List<String> free = Adviser.in(job, places.keySet());
         List<Drawer.Case.Loose> pieces = at.stream()
@@ -139,8 +138,8 @@ public record Together(
         double variance = measured.u() * measured.u();
         for (Position position : clearance.positions()) {
             value -= position.effect() * session.trial().thickness(position.id());
-            double doubt = Math.pow(session.trial().thicknessDoubt(position.id()), 2) + MICROMETER * MICROMETER;
-            variance += position.effect() * position.effect() * doubt;
+            double doubt = position.effect() * session.trial().thicknessDoubt(position.id());
+            variance += doubt * doubt;
         }
         return Optional.of(new Drawer.Case.Need(
                 clearance.id(), value, Math.sqrt(variance), clearance.lower(), clearance.upper(), clearance.aim()));

@@ -105,7 +105,7 @@ public final class EndPlay {
      * @param advice one sentence: what to do
      */
     public record Result(
-            @Output(kind = Kind.LENGTH, meaning = "end play", u = "u")
+            @Output(kind = Kind.LENGTH, meaning = "end play", u = "u", nu = "nu", budget = "budget")
             double value,
 
             @Output(kind = Kind.LENGTH, meaning = "standard uncertainty", decimals = 4)

@@ -87,7 +87,7 @@ public final class Readings {
      * @param advice one sentence: what to do
      */
     public record Result(
-            @Output(kind = Kind.LENGTH, meaning = "value", u = "u")
+            @Output(kind = Kind.LENGTH, meaning = "value", u = "u", nu = "nu", budget = "budget")
             double value,
 
             @Output(kind = Kind.LENGTH, meaning = "standard uncertainty", decimals = 4)

@@ -88,7 +88,7 @@ public final class Drawer {
          *
          * @param name short name
          * @param value m
-         * @param u standard uncertainty of the prediction, m, trial and new pieces included
+         * @param u standard uncertainty of the value read, m
          * @param lower smallest lawful value, m
          * @param upper largest lawful value, m
          * @param aim value aimed at, m
@@ -96,7 +96,7 @@ public final class Drawer {
         public record Need(
                 @Input(meaning = "name", example = "play") String name,
 
-                @Input(kind = Kind.LENGTH, meaning = "read value", min = -10, max = 10, example = "0.2783 mm")
+                @Input(kind = Kind.LENGTH, meaning = "read value", min = -10, max = 10, example = "0.2783 mm", u = "u")
                 double value,
 
                 @Input(kind = Kind.LENGTH, meaning = "standard uncertainty", min = 0, max = 1, example = "0.004 mm")
@@ -119,19 +119,28 @@ public final class Drawer {
          * @param trial thickness that was in when the clearances were read, m
          * @param fewest pieces
          * @param most pieces
+         * @param u standard uncertainty of the trial thickness, m
          */
         public record Seat(
                 @Input(meaning = "name", example = "sI") String name,
                 @Input(meaning = "family", example = "SH52") String family,
 
-                @Input(kind = Kind.LENGTH, meaning = "trial thickness", min = 0, max = 1, example = "0.797 mm")
+                @Input(kind = Kind.LENGTH, meaning = "trial thickness", min = 0, max = 1, example = "0.797 mm", u = "u")
                 double trial,
 
                 @Input(meaning = "fewest pieces", min = 0, max = 6, example = "1")
                 int fewest,
 
                 @Input(meaning = "most pieces", min = 1, max = 6, example = "2")
-                int most) {}
+                int most,
+
+                @Input(
+                        kind = Kind.LENGTH,
+                        meaning = "standard uncertainty of the trial thickness",
+                        min = 0,
+                        max = 0.01,
+                        orElse = "0 mm")
+                double u) {}
 
         /** What a place does to a clearance: its change per unit of added thickness. */
         public record Effect(
@@ -148,7 +157,7 @@ public final class Drawer {
                 @Input(meaning = "tag", example = "d52-03") String id,
                 @Input(meaning = "family", example = "SH52") String family,
 
-                @Input(kind = Kind.LENGTH, meaning = "thickness", min = 1e-6, max = 1, example = "0.352 mm")
+                @Input(kind = Kind.LENGTH, meaning = "thickness", min = 1e-6, max = 1, example = "0.352 mm", u = "u")
                 double thickness,
 
                 @Input(kind = Kind.LENGTH, meaning = "standard uncertainty", min = 0, max = 0.01, example = "0.002 mm")
@@ -199,7 +208,8 @@ public final class Drawer {
     /**
      * Serves all clearances at once.
      *
-     * <p>Each clearance comes out at {@code value + Σ effect × (thickness − trial)}; a way that leaves any of them outside
+     * <p>Each clearance comes out at {@code value + Σ effect × (thickness − trial)} with {@code u² + Σ effect² × (Σ u piece²
+     * + u trial²)} (JCGM 100:2008 5.1.2); a way that leaves any of them outside
      * its limits by nominal is never offered. Order: probability that all are lawful (product over the clearances, JCGM
      * 106:2012 7.4, normal; differences under 0.001 are ties), then fewest pieces, then the least {@code Σ((predicted −
      * aim)/(room to the limit on that side))²}, then tags. No piece is taken twice. Refused: names that do not match,

@@ -127,6 +127,19 @@ final class DrawerSearch {
         }
     }
 
+    /** Standard uncertainty of a clearance with what is laid. */
+    private double doubt(int need) {
+        double u = c.needs().get(need).u();
+        for (int p = 0; p < laid.length; p++) {
+            double of = c.places().get(p).u();
+            for (Loose piece : laid[p].pieces()) {
+                of = Math.hypot(of, piece.u());
+            }
+            u = Math.hypot(u, effect[need][p] * of);
+        }
+        return u;
+    }
+
     private void keep(double[] values) {
         double probability = 1;
         double distance = 0;
@@ -134,7 +147,7 @@ final class DrawerSearch {
         for (int n = 0; n < values.length; n++) {
             Need need = c.needs().get(n);
             probability *= Conformity.probability(
-                    values[n], need.u(), Double.POSITIVE_INFINITY, new Limits(need.lower(), need.upper()));
+                    values[n], doubt(n), Double.POSITIVE_INFINITY, new Limits(need.lower(), need.upper()));
             double off = values[n] - need.aim();
             double room = off < 0 ? need.aim() - need.lower() : need.upper() - need.aim();
             distance += Math.pow(off / room, 2);

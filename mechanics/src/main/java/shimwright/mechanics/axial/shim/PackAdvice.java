@@ -3,8 +3,6 @@ package shimwright.mechanics.axial.shim;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import shimwright.mechanics.conformity.Conformity;
 import shimwright.mechanics.conformity.Limits;
 import shimwright.mechanics.conformity.Rule;
 import shimwright.mechanics.conformity.Verdict;
@@ -41,21 +39,25 @@ record PackAdvice(ShimPack.Case c, Prediction prediction, Rule rule, double want
 
     /** How well the clearance, or the shims, must be known for the best pack to be proven. */
     private String settle(PackOffer best) {
-        OptionalDouble doubt = Conformity.largestDoubt(best.predicted(), prediction.limits(), rule);
-        if (doubt.isEmpty()) {
+        Limits limits = prediction.limits();
+        if (!(best.predicted() > limits.low() && best.predicted() < limits.high())) {
             return "It stands on a limit.";
         }
-        double shims = prediction.effect()
-                * prediction.effect()
-                * (best.uThickness() * best.uThickness() + prediction.uTrial() * prediction.uTrial());
-        double room = doubt.getAsDouble() * doubt.getAsDouble() - shims;
-        if (room <= 0) {
-            return "No reading can settle it: the shims alone are known only to " + InSentence.doubt(Math.sqrt(shims))
+        if (!proven(best, 0, Double.POSITIVE_INFINITY)) {
+            double shims = Math.abs(prediction.effect()) * Math.hypot(best.uThickness(), prediction.uTrial());
+            return "No reading can settle it: the shims alone are known only to " + InSentence.doubt(shims)
                     + ". Measure them finer.";
         }
-        double needed = Math.sqrt(room);
-        if (needed >= prediction.uMeasured()) {
+        if (proven(best, prediction.uMeasured(), Double.POSITIVE_INFINITY)) {
             return "The doubt itself rests on too few rounds: read more.";
+        }
+        double needed = 0;
+        double much = prediction.uMeasured();
+        for (int i = 0; i < 60; i++) {
+            double middle = (needed + much) / 2;
+            boolean enough = proven(best, middle, prediction.nu());
+            needed = enough ? middle : needed;
+            much = enough ? much : middle;
         }
         long times = (long) Math.ceil(Math.pow(prediction.uMeasured() / needed, 2) - 1e-9);
         String rounds = times > 20
@@ -63,6 +65,19 @@ record PackAdvice(ShimPack.Case c, Prediction prediction, Rule rule, double want
                 : "about " + times + " times as many rounds if they scatter, else a finer gauge";
         return "It takes a clearance known to " + InSentence.doubt(needed) + " (now "
                 + InSentence.doubt(prediction.uMeasured()) + "): " + rounds + ".";
+    }
+
+    /** Whether the pack would be proven by a clearance known so well, with so many degrees of freedom. */
+    private boolean proven(PackOffer pack, double uMeasured, double nu) {
+        Prediction known = new Prediction(
+                prediction.measured(),
+                uMeasured,
+                nu,
+                prediction.trial(),
+                prediction.uTrial(),
+                prediction.effect(),
+                prediction.limits());
+        return known.probability(pack.thickness(), pack.uThickness() * pack.uThickness()) >= rule.probability();
     }
 
     /** A piece to buy, where one of the wanted thickness would be proven. */

@@ -28,7 +28,7 @@ public record PackOffer(
         @Output(kind = Kind.LENGTH, meaning = "standard uncertainty of the pack", decimals = 4)
         double uThickness,
 
-        @Output(kind = Kind.LENGTH, meaning = "clearance expected", u = "u")
+        @Output(kind = Kind.LENGTH, meaning = "clearance expected", u = "u", nu = "nu")
         double predicted,
 
         @Output(kind = Kind.LENGTH, meaning = "standard uncertainty", decimals = 4)

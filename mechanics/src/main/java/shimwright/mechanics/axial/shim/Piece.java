@@ -13,7 +13,7 @@ import shimwright.mechanics.worksheet.Input;
 public record Piece(
         @Input(meaning = "tag", example = "d52-03") String id,
 
-        @Input(kind = Kind.LENGTH, meaning = "measured thickness", min = 1e-6, max = 1, example = "0.352 mm")
+        @Input(kind = Kind.LENGTH, meaning = "measured thickness", min = 1e-6, max = 1, example = "0.352 mm", u = "u")
         double thickness,
 
         @Input(

@@ -60,7 +60,9 @@ public final class ShimPack {
                     meaning = "clearance measured on the trial pack, preload negative",
                     min = -10,
                     max = 10,
-                    example = "0.2783 mm")
+                    example = "0.2783 mm",
+                    u = "uMeasured",
+                    nu = "nu")
             double measured,
 
             @Input(kind = Kind.LENGTH, meaning = "its standard uncertainty", min = 0, max = 0.01, example = "0.005 mm")
@@ -69,7 +71,13 @@ public final class ShimPack {
             @Input(meaning = "degrees of freedom of that", min = 1) @Nullable
             Double nu,
 
-            @Input(kind = Kind.LENGTH, meaning = "thickness of the trial pack", min = 0, max = 1, example = "0.797 mm")
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "thickness of the trial pack",
+                    min = 0,
+                    max = 1,
+                    example = "0.797 mm",
+                    u = "uTrial")
             double trialThickness,
 
             @Input(kind = Kind.LENGTH, meaning = "its standard uncertainty", min = 0, max = 0.01, orElse = "0.002 mm")
@@ -211,11 +219,12 @@ public final class ShimPack {
             aim = w.line("aim", "middle of the limits", (limits.low() + limits.high()) / 2, Kind.LENGTH);
         } else {
             double piece = c.drawer().stream().mapToDouble(Piece::u).max().orElse(0);
+            double u = prediction.u(piece * piece);
             double guard =
-                    Conformity.guardBand(rule.probability(), prediction.u(piece * piece), Double.POSITIVE_INFINITY);
+                    Conformity.guardBand(rule.probability(), u, prediction.freedom(u));
             aim = Double.isInfinite(limits.low())
-                    ? w.line("aim", "upper limit − z × u", limits.high() - guard, Kind.LENGTH, "JCGM 106:2012 8.3.2")
-                    : w.line("aim", "lower limit + z × u", limits.low() + guard, Kind.LENGTH, "JCGM 106:2012 8.3.2");
+                    ? w.line("aim", "upper limit − t × u", limits.high() - guard, Kind.LENGTH, "JCGM 106:2012 8.3.2")
+                    : w.line("aim", "lower limit + t × u", limits.low() + guard, Kind.LENGTH, "JCGM 106:2012 8.3.2");
         }
         return w.line("wanted thickness", "trial + (aim − measured) / effect", prediction.thickness(aim), Kind.LENGTH);
     }

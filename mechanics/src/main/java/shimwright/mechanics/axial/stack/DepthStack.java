@@ -61,7 +61,7 @@ public final class DepthStack {
      * @param budget the doubt by term and gauge
      */
     public record Result(
-            @Output(kind = Kind.LENGTH, meaning = "gap", u = "u")
+            @Output(kind = Kind.LENGTH, meaning = "gap", u = "u", nu = "nu", budget = "budget")
             double gap,
 
             @Output(kind = Kind.LENGTH, meaning = "standard uncertainty", decimals = 4)

@@ -15,7 +15,7 @@ import shimwright.mechanics.worksheet.Input;
 public record StackLength(
         @Input(meaning = "what it is", example = "depth") String name,
 
-        @Input(kind = Kind.LENGTH, meaning = "length measured", min = -10, max = 10, example = "25.01 mm")
+        @Input(kind = Kind.LENGTH, meaning = "length measured", min = -10, max = 10, example = "25.01 mm", u = "u")
         double value,
 
         @Input(meaning = "1 when it opens the gap, -1 when it closes it", min = -1, max = 1, example = "1")
