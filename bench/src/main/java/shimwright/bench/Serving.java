@@ -24,6 +24,8 @@ import shimwright.bench.web.Desk;
 import shimwright.bench.web.Overviews;
 import shimwright.bench.web.Server;
 import shimwright.bench.web.Shelf;
+import shimwright.bench.web.guard.Entrance;
+import shimwright.bench.web.guard.Hosts;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 
@@ -109,6 +111,12 @@ final class Serving {
         if (!(port instanceof Outcome.Ok<Integer> number)) {
             return Outcome.refused(port.refusals());
         }
+        Outcome<Addresses> addresses = Addresses.of(options.get("host", HOST));
+        if (!(addresses instanceof Outcome.Ok<Addresses> at)) {
+            return Outcome.refused(addresses.refusals());
+        }
+        Entrance entrance =
+                new Entrance(Hosts.with(at.value().names()), at.value().listen(), number.value());
         SqliteJobLog.Opening how = options.has("accept-log") ? SqliteJobLog.Opening.ACCEPT : SqliteJobLog.Opening.WRITE;
         DataFolder files = new DataFolder(folder);
         Units units = Units.in(files.units());
@@ -122,18 +130,23 @@ final class Serving {
                 Desk desk = new Desk(log, pictures, shelf, clock);
                 Overviews overviews = new Overviews(desk, files.overview(), sources);
                 Javalin server = Server.of(
-                        desk, overviews, PdfPaper::pdf, () -> UUID.randomUUID().toString(), ZoneId.systemDefault());
+                        desk,
+                        overviews,
+                        PdfPaper::pdf,
+                        () -> UUID.randomUUID().toString(),
+                        ZoneId.systemDefault(),
+                        entrance);
                 Running ready = new Running(server, log, overviews);
                 // an overview of the log as it stands was made by this program from these very files: they are sound
                 if (overviews.recall()) {
-                    return listen(ready, options.get("host", HOST), number.value());
+                    return listen(ready, entrance.port());
                 }
                 desk.jobs();
                 return units.types().flatMap(types -> {
                     if (demo) {
                         DemoShop.fill(log, pictures, shelf, clock);
                     }
-                    return listen(ready, options.get("host", HOST), number.value());
+                    return listen(ready, entrance.port());
                 });
             });
             if (!(running instanceof Outcome.Ok<Running>)) {
@@ -143,9 +156,9 @@ final class Serving {
         });
     }
 
-    private static Outcome<Running> listen(Running ready, String host, int port) {
+    private static Outcome<Running> listen(Running ready, int port) {
         try {
-            ready.server().start(host, port);
+            ready.server().start();
             return Outcome.ok(ready);
         } catch (JavalinBindException taken) {
             return Outcome.refused(

@@ -94,6 +94,17 @@ final class DemoBench implements AutoCloseable {
         running = open(folder, false);
     }
 
+    /** Every route of the program as it was declared, and what lies beside the routes. */
+    List<String> routes() {
+        List<String> routes = new ArrayList<>(running.server().unsafe.internalRouter.allHttpHandlers().stream()
+                .filter(route -> List.of("GET", "POST").contains(route.endpoint.method.name()))
+                .map(route -> route.endpoint.path)
+                .distinct()
+                .toList());
+        routes.addAll(List.of("/static/bench.js", "/static/none", "/static/../bench.js", "/nowhere", "*"));
+        return List.copyOf(routes);
+    }
+
     Path folder() {
         return folder;
     }

@@ -64,6 +64,7 @@ public class ShimPackBenchmark {
                 -1,
                 20 * MICROMETRE,
                 80 * MICROMETRE,
+                null,
                 0.95,
                 drawer,
                 1,

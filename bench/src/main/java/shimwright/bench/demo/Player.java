@@ -11,8 +11,9 @@ import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.mechanics.quantity.Units;
 import shimwright.rebuild.clearance.Decisions;
-import shimwright.rebuild.clearance.Together;
+import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.inspect.Checks;
 import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
@@ -135,20 +136,19 @@ final class Player {
 
     private void found(Line line) {
         WearLimit wear = unit().wearLimit(line.part(0));
-        Kind kind = WearJudgement.kind(wear.kind());
-        List<Double> values = values(line.part(1), kind);
+        Kind kind = wear.kind().quantity();
+        List<Double> values = values(line.part(1), wear.bareUnit());
         WearJudgement judged = WearJudgement.of(wear, values, UnitSystem.METRIC).orElseThrow();
         keep(new Entry.Found(
                 wear.id(), wear.items(), wear.what(), values, kind, line.part(2), judged.say(), judged.working()));
     }
 
-    private static List<Double> values(String text, Kind kind) {
+    private static List<Double> values(String text, shimwright.mechanics.quantity.Unit unit) {
         List<Double> values = new ArrayList<>();
         for (String part : text.split("\\s+")) {
-            values.add(
-                    Quantities.parse(part, kind, UnitSystem.METRIC.display(kind).unit(), text)
-                            .orElseThrow()
-                            .si());
+            values.add(Quantities.parse(part, unit.kind(), unit, text)
+                    .orElseThrow()
+                    .si());
         }
         return values;
     }
@@ -174,8 +174,8 @@ final class Player {
                 .filter(c -> c.id().equals(id))
                 .findFirst()
                 .orElseThrow();
-        Kind kind = WearJudgement.kind(check.kind());
-        List<Double> values = values(text, kind);
+        Kind kind = check.kind().quantity();
+        List<Double> values = values(text, check.bareUnit());
         Checks.Judged judged = Checks.judge(check, values, UnitSystem.METRIC).orElseThrow();
         keep(new Entry.CheckRead(
                 step.id(), step.hold(), id, values, kind, false, judged.verdict(), judged.say(), judged.working()));
@@ -220,7 +220,7 @@ final class Player {
     private void round(Line line) {
         String gauge = unit().clearance(line.part(0)).gauge();
         Phase phase = Phase.valueOf(line.part(1).toUpperCase(Locale.ROOT));
-        keep(new Entry.RoundRead(line.part(0), phase, gauge, values(line.part(2), Kind.LENGTH), line.part(2)));
+        keep(new Entry.RoundRead(line.part(0), phase, gauge, values(line.part(2), Units.MM), line.part(2)));
     }
 
     private void strike(Line line) {
@@ -244,8 +244,8 @@ final class Player {
 
     private void together(Line line) {
         Desk.OnBench bench = desk.bench(job).orElseThrow();
-        List<String> group = Together.groups(bench.unit()).get(0);
-        Together.choose(bench.unit(), bench.job(), desk.shop(), group, pieces(line.part(0)), line.part(1))
+        List<String> group = SharedShims.groups(bench.unit()).get(0);
+        SharedShims.choose(bench.unit(), bench.job(), desk.shop(), group, pieces(line.part(0)), line.part(1))
                 .orElseThrow()
                 .forEach(this::keep);
     }

@@ -60,6 +60,7 @@ public final class Backup {
                 return Outcome.refused(log.refusals());
             }
             List<Refusal> missing = copyPictures(from, to);
+            copyAll(from.documents(), to.documents());
             copyAll(from.units(), to.units());
             Files.writeString(to.manifest(), Manifest.of(to.root()), StandardCharsets.UTF_8);
             Outcome<Made> checked = check(to.root());

@@ -23,6 +23,11 @@ public record DataFolder(Path root) {
         return root.resolve("pictures");
     }
 
+    /** Documents that entries stand on, by their hash. */
+    public Path documents() {
+        return root.resolve("documents");
+    }
+
     /** Unit files of the shop. */
     public Path units() {
         return root.resolve("units");

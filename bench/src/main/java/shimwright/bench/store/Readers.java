@@ -5,9 +5,11 @@ import java.sql.SQLException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.StoreFailure;
 
 /** Connections that read, lent one at a time; they never wait for the writer. */
 final class Readers implements AutoCloseable {
@@ -44,9 +46,19 @@ final class Readers implements AutoCloseable {
         }
     }
 
-    List<Kept> read(String stream) {
-        List<Row> rows = ask(database -> Sql.stream(database, stream));
-        return sound(rows, stream).stream().map(Row::kept).toList();
+    List<Kept> read(String stream, Head after) {
+        List<Row> rows = ask(database -> {
+            List<Row> found = Sql.stream(database, stream, after.count());
+            if (found.isEmpty() && !after.equals(Sql.head(database, stream))) {
+                throw damaged(stream, after);
+            }
+            return found;
+        });
+        return sound(rows, stream, after).stream().map(Row::kept).toList();
+    }
+
+    Optional<Kept> find(String id) {
+        return ask(database -> Sql.entry(database, id)).map(Row::kept);
     }
 
     List<String> streams() {
@@ -66,18 +78,22 @@ final class Readers implements AutoCloseable {
      *
      * @throws StoreFailure when one does not: the file was damaged after it was opened
      */
-    static List<Row> sound(List<Row> rows, String stream) {
-        Head head = Head.EMPTY;
+    private static List<Row> sound(List<Row> rows, String stream, Head after) {
+        Head head = after;
         for (Row row : rows) {
             if (!row.followsInStream(head)) {
-                throw new StoreFailure(new Refusal(
-                        stream,
-                        "entry %d of this job was changed or damaged while the program ran".formatted(head.count() + 1),
-                        "Stop the program and restore the newest backup into a new folder"));
+                throw damaged(stream, head);
             }
             head = row.streamHead();
         }
         return rows;
+    }
+
+    private static StoreFailure damaged(String stream, Head sound) {
+        return new StoreFailure(new Refusal(
+                stream,
+                "entry %d of this job was changed or damaged while the program ran".formatted(sound.count() + 1),
+                "Stop the program and restore the newest backup into a new folder"));
     }
 
     private Connection lend() throws SQLException {

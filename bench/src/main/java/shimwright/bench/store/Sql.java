@@ -33,7 +33,14 @@ final class Sql {
     static Connection toRead(Path database) throws SQLException {
         SQLiteConfig config = common();
         config.setReadOnly(true);
-        return config.createConnection(url(database));
+        Connection reader = config.createConnection(url(database));
+        try {
+            Schema.makeReadable(reader);
+            return reader;
+        } catch (SQLException failed) {
+            reader.close();
+            throw failed;
+        }
     }
 
     private static SQLiteConfig common() {
@@ -79,12 +86,13 @@ final class Sql {
         }
     }
 
-    /** The rows of a stream in order. */
-    static List<Row> stream(Connection database, String stream) throws SQLException {
+    /** The rows of a stream after its first {@code skipped}, in order. */
+    static List<Row> stream(Connection database, String stream, long skipped) throws SQLException {
         List<Row> found = new ArrayList<>();
-        try (PreparedStatement ask = database.prepareStatement(
-                "select " + Row.COLUMNS + " from entry where stream = ? order by stream_number")) {
+        try (PreparedStatement ask = database.prepareStatement("select " + Row.COLUMNS
+                + " from entry where stream = ? and stream_number > ? order by stream_number")) {
             ask.setString(1, stream);
+            ask.setLong(2, skipped);
             try (ResultSet rows = ask.executeQuery()) {
                 while (rows.next()) {
                     found.add(Row.of(rows));
@@ -130,17 +138,19 @@ final class Sql {
 
     static void insert(Connection database, Row row) throws SQLException {
         try (PreparedStatement put = database.prepareStatement(
-                "insert into entry (" + Row.COLUMNS + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
+                "insert into entry (" + Row.COLUMNS + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
+            Written written = row.written();
             put.setLong(1, row.number());
-            put.setString(2, row.stream());
+            put.setString(2, written.stream());
             put.setLong(3, row.streamNumber());
-            put.setString(4, row.id());
-            put.setString(5, row.at());
-            put.setString(6, row.by());
-            put.setString(7, row.type());
-            put.setString(8, row.body());
-            put.setString(9, row.hash());
-            put.setString(10, row.streamHash());
+            put.setString(4, written.id());
+            put.setString(5, written.at());
+            put.setString(6, written.by());
+            put.setString(7, written.device());
+            put.setString(8, written.type());
+            put.setString(9, written.body());
+            put.setString(10, row.hash());
+            put.setString(11, row.streamHash());
             put.executeUpdate();
         }
     }

@@ -11,20 +11,15 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
-import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Appended;
 import shimwright.rebuild.job.Draft;
-import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.job.EntryCodec;
 import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 
@@ -48,8 +43,6 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
     private final Connection writer;
     private final Readers readers;
     private final ReentrantLock writing = new ReentrantLock();
-    /** Streams as last written here, so that the rules need not read them again for every entry; under the lock. */
-    private final Map<String, List<Kept>> known = new HashMap<>();
 
     private Head written;
 
@@ -128,14 +121,14 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
     }
 
     @Override
-    public Outcome<Kept> append(Draft draft, Function<List<Kept>, List<Refusal>> rules) {
-        List<Refusal> faults = faults(draft);
-        if (!faults.isEmpty()) {
-            return Outcome.refused(faults);
-        }
+    public Outcome<Appended> append(List<Draft> act, Heads heads) {
+        return Act.of(act).flatMap(made -> append(made, heads));
+    }
+
+    private Outcome<Appended> append(Act act, Heads heads) {
         writing.lock();
         try {
-            return committed(draft, rules).flatMap(this::headed);
+            return committed(act, heads).flatMap(this::headed);
         } catch (SQLException failed) {
             return Outcome.refused(List.of(Fault.notKept(Sql.why(failed))));
         } finally {
@@ -143,73 +136,36 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
         }
     }
 
-    private Outcome<Kept> committed(Draft draft, Function<List<Kept>, List<Refusal>> rules) throws SQLException {
-        boolean done = false;
+    private Outcome<Appended> committed(Act act, Heads heads) throws SQLException {
+        boolean committed = false;
         Sql.run(writer, "begin immediate");
         try {
-            Optional<Row> before = Sql.entry(writer, draft.id());
-            if (before.isPresent()) {
-                return repeated(before.get().kept(), draft);
+            Act.Done done = act.write(writer, heads);
+            if (done.wrote()) {
+                Sql.run(writer, "commit");
+                committed = true;
             }
-            Head streamHead = Sql.head(writer, draft.stream());
-            List<Kept> stream = known(draft.stream(), streamHead);
-            List<Refusal> forbidden = rules.apply(stream);
-            if (!forbidden.isEmpty()) {
-                return Outcome.refused(forbidden);
-            }
-            Row row = Row.after(Sql.head(writer), streamHead, draft);
-            // read back before it is written: what cannot be read must never get in
-            Kept kept = row.kept();
-            Sql.insert(writer, row);
-            Sql.run(writer, "commit");
-            done = true;
-            List<Kept> longer = new ArrayList<>(stream);
-            longer.add(kept);
-            known.put(draft.stream(), List.copyOf(longer));
-            return Outcome.ok(kept);
+            return done.answer();
         } finally {
-            if (!done) {
+            if (!committed) {
                 Sql.rollback(writer);
             }
         }
     }
 
-    /** The stream as it stands, read and checked again only when it is not the one last written here. */
-    private List<Kept> known(String stream, Head head) throws SQLException {
-        List<Kept> before = known.getOrDefault(stream, List.of());
-        Head reached = before.isEmpty()
-                ? Head.EMPTY
-                : new Head(
-                        before.get(before.size() - 1).streamNumber(),
-                        before.get(before.size() - 1).streamHash());
-        if (!reached.equals(head)) {
-            before = Readers.sound(Sql.stream(writer, stream), stream).stream()
-                    .map(Row::kept)
-                    .toList();
-        }
-        return before;
-    }
-
-    private static Outcome<Kept> repeated(Kept kept, Draft draft) {
-        Entry body = EntryCodec.read(EntryCodec.typeOf(draft.body()), EntryCodec.write(draft.body()));
-        if (kept.draft().stream().equals(draft.stream()) && kept.body().equals(body)) {
-            return Outcome.ok(kept);
-        }
-        return Outcome.refused(
-                "entry " + draft.id(),
-                "an entry of this id is already kept and says something else",
-                "Load the page again and make the entry anew");
-    }
-
     /** The answer once the head file is at least as far; it lags only when it could not be written before. */
-    private Outcome<Kept> headed(Kept kept) {
+    private Outcome<Appended> headed(Appended answer) {
+        if (!(answer instanceof Appended.Entries entries)) {
+            return Outcome.ok(answer);
+        }
         try {
-            Head head = kept.number() > written.count() ? Sql.head(writer) : written;
+            Kept last = entries.entries().get(entries.entries().size() - 1);
+            Head head = last.number() > written.count() ? Sql.head(writer) : written;
             if (head.count() > written.count()) {
                 headFile.write(head);
                 written = head;
             }
-            return Outcome.ok(kept);
+            return Outcome.ok(answer);
         } catch (IOException failed) {
             return Outcome.refused(List.of(Fault.headNotWritten(Disk.why(failed))));
         } catch (SQLException failed) {
@@ -217,34 +173,14 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
         }
     }
 
-    private static List<Refusal> faults(Draft draft) {
-        boolean ofShop = draft.body() instanceof Entry.OfShop;
-        if (ofShop != draft.stream().equals(SHOP)) {
-            throw new IllegalArgumentException(
-                    EntryCodec.typeOf(draft.body()) + " does not belong to the stream " + draft.stream());
-        }
-        List<Refusal> faults = new ArrayList<>();
-        addUnlessPlain(faults, "entry id", draft.id());
-        addUnlessPlain(faults, "job", draft.stream());
-        addUnlessPlain(faults, "person", draft.by());
-        return faults;
-    }
-
-    private static void addUnlessPlain(List<Refusal> faults, String place, String text) {
-        if (text.isBlank()) {
-            faults.add(new Refusal(place, "nothing is given", "Give it"));
-        } else if (text.codePoints().anyMatch(c -> Character.isISOControl(c) || isHalfLetter(c))) {
-            faults.add(new Refusal(place, "it holds a character that cannot be printed", "Type it anew"));
-        }
-    }
-
-    private static boolean isHalfLetter(int codePoint) {
-        return Character.getType(codePoint) == Character.SURROGATE;
+    @Override
+    public Optional<Kept> find(String id) {
+        return readers.find(id);
     }
 
     @Override
-    public List<Kept> read(String stream) {
-        return readers.read(stream);
+    public List<Kept> read(String stream, Head after) {
+        return readers.read(stream, after);
     }
 
     @Override

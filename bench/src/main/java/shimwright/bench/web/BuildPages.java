@@ -14,7 +14,6 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.inspect.Checks;
-import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.unit.model.Step;
@@ -174,8 +173,8 @@ final class BuildPages {
 
     private static Entry.CheckRead measured(Form form, String hold, Check check) {
         String step = step(form);
-        Kind kind = WearJudgement.kind(check.kind());
-        List<Double> values = InspectPages.readings(form, "values", kind, check.what());
+        Kind kind = check.kind().quantity();
+        List<Double> values = InspectPages.readings(form, "values", check, check.what());
         String words = form.text("words", "remark");
         if (form.sound()) {
             Outcome<Checks.Judged> judged = Checks.judge(check, values, form.system());

@@ -14,7 +14,7 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Range;
 import shimwright.rebuild.clearance.Decisions;
 import shimwright.rebuild.clearance.Session;
-import shimwright.rebuild.clearance.Together;
+import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Shop;
@@ -56,7 +56,7 @@ final class ClearancePages {
                             "sessions",
                             sessions,
                             "shared",
-                            !Together.groups(bench.unit()).isEmpty()));
+                            !SharedShims.groups(bench.unit()).isEmpty()));
         });
     }
 

@@ -3,9 +3,9 @@ package shimwright.bench.web;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.picture.SectionState;
+import shimwright.bench.picture.section.SectionState;
 import shimwright.mechanics.working.Line;
-import shimwright.rebuild.clearance.Etched;
+import shimwright.rebuild.clearance.EtchedDeviation;
 import shimwright.rebuild.clearance.Reading;
 import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session;
@@ -40,7 +40,7 @@ public record ClearanceView(
         Clearance clearance = session.clearance();
         Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
         SectionState state = SectionState.EMPTY.withFitted(fitted).withClearance(clearance.id());
-        Drawings drawing = Drawings.of(Etched.drawn(bench.unit(), bench.job()), state, "loop", show);
+        Drawings drawing = Drawings.of(EtchedDeviation.drawn(bench.unit(), bench.job()), state, "loop", show);
         return new ClearanceView(
                 session,
                 shop,

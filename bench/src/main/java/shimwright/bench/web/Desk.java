@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
+import shimwright.bench.text.Digest;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.clearance.Session;
@@ -91,6 +92,9 @@ public final class Desk {
 
     /** The job of a stream; folded again only when its stream has grown. */
     private Optional<Job> job(String stream) {
+        if (stream.equals(JobLog.SHOP)) {
+            return Optional.empty();
+        }
         Head head = log.head(stream);
         Known before = known.get(stream);
         if (before != null && before.head().equals(head)) {
@@ -151,11 +155,23 @@ public final class Desk {
      * @param unit for a job that is not open yet; any other job knows its own
      */
     public Outcome<Kept> keep(String jobId, @Nullable Unit unit, String entryId, String by, Entry.OfJob entry) {
+        if (jobId.equals(JobLog.SHOP)) {
+            return Outcome.refused("job", "there is no such job", "Look in the shop for its number");
+        }
         return log.append(new Draft(jobId, entryId, clock.instant(), by, entry), stream -> {
             Unit of = stream.isEmpty() ? unit : unitOf(stream);
             return of == null
                     ? List.of(new Refusal("job", "there is no such job", "Look in the shop for its number"))
-                    : Rules.check(stream, of, shop(), entry);
+                    : entry instanceof Entry.JobOpened
+                            ? List.<Refusal>of()
+                            : Rules.check(
+                                    new shimwright.rebuild.workbench.Workbench(
+                                            Fold.job(stream).orElseThrow(),
+                                            new shimwright.rebuild.workbench.PinnedUnit("", of.type()),
+                                            shop(),
+                                            clock.instant(),
+                                            java.time.ZoneOffset.UTC),
+                                    entry);
         });
     }
 
@@ -182,9 +198,17 @@ public final class Desk {
         return List.of();
     }
 
-    /** A job id that is free, made from its number. */
+    /**
+     * A job's id, made from its number: letters and digits of ASCII in lower case, the rest a dash. A number with letters or
+     * digits of another alphabet also carries the beginning of its SHA-256, so that two of them differ.
+     */
     public String freeJobId(String number) {
-        String base = "job-" + number.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-        return base.replaceAll("-+$", "");
+        String lower = java.text.Normalizer.normalize(number.strip(), java.text.Normalizer.Form.NFC)
+                .toLowerCase(java.util.Locale.ROOT);
+        String base = "job-" + lower.replaceAll("[^a-z0-9]+", "-");
+        String plain = base.replaceAll("-+$", "");
+        boolean lost = lower.codePoints().anyMatch(c -> c > 0x7F && Character.isLetterOrDigit(c));
+        boolean empty = plain.equals("job");
+        return lost || empty ? plain + "-" + Digest.sha256(lower).substring(0, 8) : plain;
     }
 }

@@ -13,6 +13,10 @@ import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.sheet.DrawOptions;
+import shimwright.bench.text.Characters;
+import shimwright.bench.web.guard.Denied;
+import shimwright.bench.web.guard.Limits;
+import shimwright.bench.web.guard.Wording;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 
@@ -45,16 +49,24 @@ public final class Door {
 
     /** What a cookie says; empty where it is none of ours. */
     private static String decoded(String cookie) {
-        if (!cookie.matches("([^%]|%[0-9A-Fa-f]{2})*")) {
+        if (cookie.length() > Limits.COOKIE) {
             return "";
         }
-        String name = java.net.URLDecoder.decode(cookie, java.nio.charset.StandardCharsets.UTF_8);
+        String name;
+        try {
+            name = java.net.URLDecoder.decode(cookie, java.nio.charset.StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException notOurs) {
+            return "";
+        }
+        if (Characters.unfit(name).isPresent()) {
+            return "";
+        }
         return name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) : name;
     }
 
     void remember(Context ctx, String name, String value) {
         String safe = java.net.URLEncoder.encode(value, java.nio.charset.StandardCharsets.UTF_8);
-        ctx.cookie(new Cookie(name, safe, "/", YEAR, false, true, null, SameSite.LAX));
+        ctx.cookie(new Cookie(name, safe, "/", YEAR, ctx.req().isSecure(), true, null, SameSite.STRICT));
     }
 
     /** What was remembered under a name; empty for nothing. */
@@ -76,7 +88,17 @@ public final class Door {
 
     /** The form of a post, multipart or not. */
     Form form(Context ctx) {
-        return new Form(ctx.formParamMap(), system(ctx));
+        Map<String, List<String>> fields;
+        try {
+            fields = ctx.formParamMap();
+        } catch (Exception unreadable) { // Kotlin throws what it does not declare
+            throw new Denied(400, "form", "it cannot be read", "Go back, and send it again");
+        }
+        List<Refusal> refusals = Wording.refusals(fields);
+        if (!refusals.isEmpty()) {
+            throw new Denied(422, refusals);
+        }
+        return new Form(fields, system(ctx));
     }
 
     /** The entry's id as the client made it, or a new one. */
@@ -120,15 +142,22 @@ public final class Door {
     String render(String template, Map<String, Object> values) {
         StringOutput out = new StringOutput();
         engine.render(template + ".jte", values, out);
-        return out.toString();
+        return Characters.harmless(out.toString());
     }
 
     /** After an entry is kept: go on to a page, with a word of what was kept. */
-    void on(Context ctx, String to, String said) {
+    void on(Context ctx, String address, String said) {
+        String to = local(address) ? address : "/";
         String word = said.isEmpty()
                 ? ""
                 : (to.contains("?") ? "&" : "?") + "said="
                         + java.net.URLEncoder.encode(said, java.nio.charset.StandardCharsets.UTF_8);
         ctx.redirect(to + word, io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+
+    /** True for an address within this shop: a path, which no browser reads as another machine's name. */
+    static boolean local(String address) {
+        boolean path = address.startsWith("/") && !address.startsWith("//");
+        return path && address.chars().allMatch(c -> c > ' ' && c < 0x7F && c != '\\');
     }
 }

@@ -1,8 +1,8 @@
 package shimwright.bench.web;
 
-import shimwright.bench.picture.SectionDrawing;
-import shimwright.bench.picture.SectionState;
-import shimwright.bench.picture.View;
+import shimwright.bench.picture.section.SectionDrawing;
+import shimwright.bench.picture.section.SectionState;
+import shimwright.bench.picture.section.SectionView;
 import shimwright.rebuild.unit.model.Unit;
 
 /**
@@ -16,7 +16,7 @@ public record Drawings(String wide, String narrow) {
     private static final double NARROW = 370;
 
     static Drawings of(Unit unit, SectionState state, String id, Show show) {
-        View view = View.FULL.in(show.system());
+        SectionView view = SectionView.FULL.in(show.system());
         return new Drawings(
                 SectionDrawing.svg(unit, state, id, view.forWidth(WIDE)),
                 SectionDrawing.svg(unit, state, id + "-narrow", view.forWidth(NARROW)));

@@ -18,6 +18,7 @@ import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.unit.model.Measurable;
 import shimwright.rebuild.unit.model.WearLimit;
 import shimwright.rebuild.unit.model.WearLimit.Direction;
 
@@ -120,7 +121,7 @@ final class InspectPages {
     }
 
     private static Entry.Found measured(Form form, WearLimit wear) {
-        Kind kind = WearJudgement.kind(wear.kind());
+        Kind kind = wear.kind().quantity();
         String words = form.text("words", "remark");
         if (wear.direction() == Direction.ATTEST) {
             boolean good = form.raw("attest").equals("good");
@@ -137,7 +138,7 @@ final class InspectPages {
                     good ? "As it should be." : "Not as it should be: rework or replace.",
                     List.of());
         }
-        List<Double> values = readings(form, "values", kind, wear.id() + " " + wear.what());
+        List<Double> values = readings(form, "values", wear, wear.id() + " " + wear.what());
         if (!form.sound()) {
             return new Entry.Found(wear.id(), wear.items(), wear.what(), values, kind, words, "", List.of());
         }
@@ -151,7 +152,8 @@ final class InspectPages {
     }
 
     /** Readings typed one behind the other, apart by spaces, semicolons or lines; each may carry its unit. */
-    static List<Double> readings(Form form, String field, Kind kind, String place) {
+    static List<Double> readings(Form form, String field, Measurable measured, String place) {
+        Kind kind = measured.kind().quantity();
         String text = form.needed(field, place, "Type the readings, apart by a space or a semicolon");
         if (text.isEmpty()) {
             return List.of();
@@ -165,11 +167,7 @@ final class InspectPages {
         List<Double> values = new ArrayList<>();
         Arrays.stream(parts).map(String::strip).filter(part -> !part.isEmpty()).forEach(part -> {
             Outcome<Parsed> parsed = Quantities.parse(
-                    part,
-                    kind,
-                    form.system().display(kind).unit(),
-                    place + ", reading " + (values.size() + 1),
-                    range(kind));
+                    part, kind, measured.bareUnit(), place + ", reading " + (values.size() + 1), range(kind));
             parsed.refusals().forEach(r -> form.fault(r.place(), r.fact(), r.hint()));
             values.add(parsed instanceof Outcome.Ok<Parsed> ok ? ok.value().si() : 0.0);
         });

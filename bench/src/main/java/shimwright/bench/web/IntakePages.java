@@ -93,7 +93,11 @@ final class IntakePages {
                     told.say(),
                     "Read another tell-tale, or choose the variant yourself and say why you are sure");
         }
-        if (!form.sound()) {
+        Unit unit = desk.shelf().unit(type.id(), variant).orElse(null);
+        if (unit == null && !variant.isEmpty()) {
+            form.fault("variant", "there is no variant \"" + variant + "\" of this unit", "Choose one of those shown");
+        }
+        if (!form.sound() || unit == null) {
             form(ctx, form.faults(), form.typed());
             return;
         }
@@ -102,7 +106,6 @@ final class IntakePages {
                 .map(String::strip)
                 .filter(line -> !line.isEmpty())
                 .toList();
-        Unit unit = desk.shelf().unit(type.id(), variant).orElseThrow();
         String job = desk.freeJobId(number);
         Outcome<Kept> kept = desk.keep(
                 job,

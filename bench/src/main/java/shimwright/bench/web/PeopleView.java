@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import shimwright.bench.picture.LanePicture;
-import shimwright.bench.picture.LanePicture.Bar;
+import shimwright.bench.picture.plan.SwimlaneDiagram;
+import shimwright.bench.picture.plan.SwimlaneDiagram.Bar;
 import shimwright.rebuild.plan.people.Part;
 import shimwright.rebuild.plan.people.Share;
 import shimwright.rebuild.plan.people.Share.Why;
@@ -33,8 +33,8 @@ public record PeopleView(
         return new PeopleView(
                 said(alone, two, show),
                 bounds(two),
-                LanePicture.pages("lanes", bars, LANES, WIDE),
-                LanePicture.pages("lanes-narrow", bars, LANES, NARROW),
+                SwimlaneDiagram.pages("lanes", bars, LANES, WIDE),
+                SwimlaneDiagram.pages("lanes-narrow", bars, LANES, NARROW),
                 two.parts().stream().map(PeopleView::row).toList());
     }
 
@@ -50,7 +50,7 @@ public record PeopleView(
 
     private static Row row(Part part) {
         String who = part.people().size() > 1 ? "both" : part.people().contains(0) ? "first" : "second";
-        String when = LanePicture.clock(Math.round(part.begin()));
+        String when = SwimlaneDiagram.clock(Math.round(part.begin()));
         return new Row(when, who, part.step().map(Step::id).orElse(""), part.words());
     }
 

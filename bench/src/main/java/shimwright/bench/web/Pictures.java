@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import shimwright.bench.picture.Plots;
-import shimwright.bench.picture.Plots.Page;
+import shimwright.bench.picture.plot.Plots;
+import shimwright.bench.picture.plot.Plots.Page;
 import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.clearance.Reading;
@@ -156,8 +156,8 @@ final class Pictures {
 
     private static String against(
             Clearance clearance, double value, double u, double nu, double probability, double hot, Page page) {
-        return Plots.againstLimits(
-                new Plots.Against(
+        return Plots.conformity(
+                new Plots.Conformity(
                         clearance.name(),
                         Kind.LENGTH,
                         value,

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import shimwright.bench.picture.PlanPicture;
-import shimwright.bench.picture.PlanPicture.Box;
-import shimwright.bench.picture.PlanPicture.Bracket;
-import shimwright.bench.picture.PlanPicture.State;
+import shimwright.bench.picture.plan.PlanDiagram;
+import shimwright.bench.picture.plan.PlanDiagram.Box;
+import shimwright.bench.picture.plan.PlanDiagram.Bracket;
+import shimwright.bench.picture.plan.PlanDiagram.State;
 import shimwright.rebuild.plan.Because;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.unit.model.Step;
@@ -45,8 +45,8 @@ public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<St
         return new PlanView(
                 plan,
                 new Drawings(
-                        PlanPicture.svg("plan", boxes, brackets, stations, WIDE),
-                        PlanPicture.svg("plan-narrow", boxes, brackets, stations, NARROW)),
+                        PlanDiagram.svg("plan", boxes, brackets, stations, WIDE),
+                        PlanDiagram.svg("plan-narrow", boxes, brackets, stations, NARROW)),
                 figures(plan, show),
                 because);
     }

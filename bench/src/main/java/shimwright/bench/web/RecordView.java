@@ -3,11 +3,11 @@ package shimwright.bench.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import shimwright.bench.picture.SectionDrawing;
-import shimwright.bench.picture.SectionState;
-import shimwright.bench.picture.View;
+import shimwright.bench.picture.section.SectionDrawing;
+import shimwright.bench.picture.section.SectionState;
+import shimwright.bench.picture.section.SectionView;
 import shimwright.mechanics.working.Line;
-import shimwright.rebuild.clearance.Etched;
+import shimwright.rebuild.clearance.EtchedDeviation;
 import shimwright.rebuild.inspect.Identification;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
@@ -42,10 +42,10 @@ public record RecordView(HandBackRecord data, String told, List<Drawn> settings)
                     setting,
                     accepted != null
                             ? SectionDrawing.svg(
-                                    Etched.drawn(bench.unit(), bench.job()),
+                                    EtchedDeviation.drawn(bench.unit(), bench.job()),
                                     state,
                                     "rec-" + id,
-                                    View.FULL.in(show.system()).forWidth(PAPER))
+                                    SectionView.FULL.in(show.system()).forWidth(PAPER))
                             : "",
                     accepted != null ? Pictures.accepted(setting.clearance(), accepted.what(), show) : "",
                     working(setting)));

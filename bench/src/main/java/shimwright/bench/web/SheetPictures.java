@@ -3,7 +3,7 @@ package shimwright.bench.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import shimwright.bench.picture.Plots;
+import shimwright.bench.picture.plot.Plots;
 import shimwright.mechanics.diagram.Diagram;
 import shimwright.mechanics.worksheet.Answer;
 import shimwright.mechanics.worksheet.Shape;
@@ -35,8 +35,8 @@ final class SheetPictures {
             return Plots.graph(graph, page);
         }
         if (diagram instanceof Diagram.Distribution d) {
-            return Plots.againstLimits(
-                    new Plots.Against(
+            return Plots.conformity(
+                    new Plots.Conformity(
                             d.title(),
                             d.kind(),
                             d.value(),

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.picture.SectionState;
+import shimwright.bench.picture.section.SectionState;
 import shimwright.mechanics.outcome.Outcome;
-import shimwright.rebuild.clearance.Etched;
-import shimwright.rebuild.clearance.Together;
+import shimwright.rebuild.clearance.EtchedDeviation;
+import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
@@ -112,12 +112,19 @@ public record StepView(
                 lastCall(bench, step),
                 hands(bench, step),
                 because(bench, step, show),
-                Holds.of(bench.job(), unit, shop, step),
+                Holds.of(
+                        new shimwright.rebuild.workbench.Workbench(
+                                bench.job(),
+                                new shimwright.rebuild.workbench.PinnedUnit("", unit.type()),
+                                shop,
+                                now,
+                                java.time.ZoneOffset.UTC),
+                        step),
                 Cautions.of(step, unit),
                 ahead,
                 drawing(bench, step, show),
                 bench.job().cannot().get(step.id()),
-                Together.due(unit, bench.job(), shop),
+                SharedShims.due(unit, bench.job(), shop),
                 now);
     }
 
@@ -170,6 +177,6 @@ public record StepView(
                 state = state.withClearance(step.clearance());
             }
         }
-        return Drawings.of(Etched.drawn(bench.unit(), bench.job()), state, "build", show);
+        return Drawings.of(EtchedDeviation.drawn(bench.unit(), bench.job()), state, "build", show);
     }
 }

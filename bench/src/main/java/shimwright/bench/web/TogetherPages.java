@@ -10,7 +10,7 @@ import java.util.Optional;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.clearance.Session;
-import shimwright.rebuild.clearance.Together;
+import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Kept;
@@ -33,7 +33,7 @@ final class TogetherPages {
     }
 
     private static List<String> group(Desk.OnBench bench) {
-        return Together.groups(bench.unit()).stream().findFirst().orElse(List.of());
+        return SharedShims.groups(bench.unit()).stream().findFirst().orElse(List.of());
     }
 
     private void show(Context ctx, List<Refusal> faults, Map<String, String> typed) {
@@ -47,7 +47,7 @@ final class TogetherPages {
             return;
         }
         Shop shop = desk.shop();
-        Together together = Together.of(bench.get().unit(), bench.get().job(), shop, group);
+        SharedShims together = SharedShims.of(bench.get().unit(), bench.get().job(), shop, group);
         List<Session> sessions =
                 group.stream().map(id -> desk.session(bench.get(), id)).toList();
         door.show(
@@ -68,14 +68,14 @@ final class TogetherPages {
         List<String> group = group(bench);
         Map<String, List<PieceIn>> pieces = new LinkedHashMap<>();
         for (Position place :
-                Together.of(bench.unit(), bench.job(), shop, group).places()) {
+                SharedShims.of(bench.unit(), bench.job(), shop, group).places()) {
             pieces.put(
                     place.id(),
                     ClearancePages.pieces(
                             form, "at-" + place.id(), shop, bench.job().opened().number()));
         }
         Outcome<List<PackChosen>> chosen =
-                Together.choose(bench.unit(), bench.job(), shop, group, pieces, form.text("because", "reason"));
+                SharedShims.choose(bench.unit(), bench.job(), shop, group, pieces, form.text("because", "reason"));
         chosen.refusals().forEach(r -> form.fault(r.place(), r.fact(), r.hint()));
         String id = door.entryId(form);
         String job = bench.job().id();

@@ -33,7 +33,7 @@ class BackupTest {
     private static Picture picture(Path data, SqliteJobLog log, long seed) {
         Picture kept = FilePictureStore.open(new DataFolder(data).pictures())
                 .orElseThrow()
-                .keep("a.png", Pictures.noise(new Random(seed), 8, 8))
+                .keep("a.png", SamplePictures.noise(new Random(seed), 8, 8))
                 .orElseThrow();
         Entry entry = new Entry.PictureAdded("job", kept.hash(), kept.mediaType(), kept.size(), "bearing race");
         log.append(new Draft("job-1", "picture-" + seed, Instant.EPOCH, "rebuilder", entry), stream -> List.of())

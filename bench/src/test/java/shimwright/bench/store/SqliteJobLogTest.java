@@ -16,13 +16,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Appended;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.NoteMade;
 import shimwright.rebuild.job.Entry.ShimRemoved;
 import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.StoreFailure;
 
 class SqliteJobLogTest {
     private static final Instant NOON = Instant.parse("2026-11-25T12:00:00Z");
@@ -244,5 +247,99 @@ class SqliteJobLogTest {
     void aFolderThatIsAFileIsRefused() throws Exception {
         Path file = Files.writeString(folder.resolve("file"), "x");
         assertThat(Logs.refusal(file)).contains("this folder cannot be used");
+    }
+
+    @Test
+    void anActOfTwoStreamsIsKeptWholeAndInOrder() {
+        try (SqliteJobLog log = Logs.open(folder)) {
+            append(log, note("job-1", "a", "one")).orElseThrow();
+            List<Draft> act = List.of(
+                    note("job-1", "b", "two"),
+                    new Draft(JobLog.SHOP, "c", NOON, "rebuilder", new ShimRemoved("s1", "lost")),
+                    note("job-1", "d", "three"));
+            Heads heads = Heads.of("job-1", log.head("job-1")).and(JobLog.SHOP, Head.EMPTY);
+            List<Kept> kept = entries(log.append(act, heads));
+            assertThat(kept).extracting(k -> k.draft().id()).containsExactly("b", "c", "d");
+            assertThat(kept).extracting(Kept::number).containsExactly(2L, 3L, 4L);
+            assertThat(kept).extracting(Kept::streamNumber).containsExactly(2L, 1L, 3L);
+            assertThat(log.read("job-1")).hasSize(3).endsWith(kept.get(2));
+            // posted again after the log went on: the same entries, nothing written
+            append(log, note("job-1", "e", "four")).orElseThrow();
+            assertThat(entries(log.append(act, heads))).isEqualTo(kept);
+            assertThat(log.head().count()).isEqualTo(5);
+        }
+        try (SqliteJobLog log = Logs.open(folder)) {
+            assertThat(log.head().count()).isEqualTo(5);
+        }
+    }
+
+    private static List<Kept> entries(Outcome<Appended> done) {
+        return ((Appended.Entries) done.orElseThrow()).entries();
+    }
+
+    @Test
+    void anActOnAHeadThatMovedIsNotKept() {
+        try (SqliteJobLog log = Logs.open(folder)) {
+            append(log, note("job-1", "a", "one")).orElseThrow();
+            Heads job = Heads.of("job-1", log.head("job-1"));
+            Heads other = Heads.of("job-2", Head.EMPTY).and("job-1", log.head("job-1"));
+            Heads whole = Heads.ofLog(log.head());
+            append(log, note("job-2", "b", "elsewhere")).orElseThrow();
+            Head before = log.head();
+            List<Draft> act = List.of(note("job-1", "c", "two"), note("job-1", "d", "three"));
+            assertThat(log.append(act, other).orElseThrow()).isEqualTo(new Appended.Moved(List.of("job-2")));
+            assertThat(log.append(act, whole).orElseThrow()).isEqualTo(new Appended.Moved(List.of()));
+            assertThat(log.append(act, Heads.of("job-1", new Head(1, "f".repeat(64))))
+                            .orElseThrow())
+                    .isEqualTo(new Appended.Moved(List.of("job-1")));
+            assertThat(log.head()).isEqualTo(before);
+            assertThat(entries(log.append(act, job))).hasSize(2);
+        }
+    }
+
+    @Test
+    void anActOfWhichAPartIsKeptIsRefusedWhole() {
+        try (SqliteJobLog log = Logs.open(folder)) {
+            append(log, note("job-1", "a", "one")).orElseThrow();
+            assertThat(log.append(List.of(note("job-1", "a", "one"), note("job-1", "b", "two")), Heads.NOTHING)
+                            .refusals())
+                    .extracting(Refusal::fact)
+                    .containsExactly("an entry of this id is already kept, and was not kept together with what is"
+                            + " posted now");
+            assertThat(log.append(List.of(note("job-1", "b", "two"), note("job-1", "a", "other")), Heads.NOTHING)
+                            .refusals())
+                    .extracting(Refusal::fact)
+                    .containsExactly("an entry of this id is already kept and says something else");
+            assertThat(log.find("b")).isEmpty();
+            assertThat(log.find("a")).isPresent();
+            assertThat(log.head().count()).isEqualTo(1);
+        }
+    }
+
+    @Test
+    void aFoldCanGoOnFromAHeadThatTheStreamHad() {
+        try (SqliteJobLog log = Logs.open(folder)) {
+            List<Kept> kept = new ArrayList<>();
+            for (String id : List.of("a", "b", "c")) {
+                kept.add(append(log, note("job-1", id, id)).orElseThrow());
+            }
+            assertThat(log.read("job-1", kept.get(0).streamHead())).isEqualTo(kept.subList(1, 3));
+            assertThat(log.read("job-1", kept.get(2).streamHead())).isEmpty();
+            Head never = new Head(1, "f".repeat(64));
+            Head beyond = new Head(9, "f".repeat(64));
+            assertThatThrownBy(() -> log.read("job-1", never)).isInstanceOf(StoreFailure.class);
+            assertThatThrownBy(() -> log.read("job-1", beyond)).isInstanceOf(StoreFailure.class);
+        }
+    }
+
+    @Test
+    void theDeviceIsKeptAndHashed() throws Exception {
+        try (SqliteJobLog log = Logs.open(folder)) {
+            Draft draft = new Draft("job-1", "a", NOON, "rebuilder", "tablet-7f", new NoteMade("job", "wet"));
+            assertThat(append(log, draft).orElseThrow().draft()).isEqualTo(draft);
+            assertThat(log.read("job-1").get(0).draft()).isEqualTo(draft);
+        }
+        Logs.tamper(folder, "update entry set device = 'tablet-80'");
+        assertThat(Logs.refusal(folder)).contains("changed or damaged");
     }
 }

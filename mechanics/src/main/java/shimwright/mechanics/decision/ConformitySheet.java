@@ -45,7 +45,14 @@ public final class ConformitySheet {
      * @param ruleProbability conformance probability that proves
      */
     public record Case(
-            @Input(kind = Kind.LENGTH, meaning = "measured value", min = -10, max = 10, example = "0.084 mm", u = "u", nu = "nu")
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "measured value",
+                    min = -10,
+                    max = 10,
+                    example = "0.084 mm",
+                    u = "u",
+                    nu = "nu")
             double value,
 
             @Input(kind = Kind.LENGTH, meaning = "its standard uncertainty", min = 0, max = 1, example = "0.012 mm")

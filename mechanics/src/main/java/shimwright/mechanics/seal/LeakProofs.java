@@ -277,8 +277,7 @@ public final class LeakProofs {
         double temperatures = Math.hypot(
                 ut * p1 / (c.startTemperature() * c.startTemperature()),
                 ut * p2 / (c.endTemperature() * c.endTemperature()));
-        return Math.hypot(
-                perGas / c.referencePressure() * Math.hypot(pressures, temperatures), c.otherUncertainty());
+        return Math.hypot(perGas / c.referencePressure() * Math.hypot(pressures, temperatures), c.otherUncertainty());
     }
 
     private static @Nullable Double minimum(Case c, Working w) {

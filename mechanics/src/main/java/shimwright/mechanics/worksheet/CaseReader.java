@@ -122,8 +122,8 @@ final class CaseReader {
     /** Whether an uncertainty left out stands behind the ± of the value it belongs to. */
     private boolean holdsTyped(Field uncertainty, List<Field> fields, String path) {
         return fields.stream()
-                .anyMatch(field -> field.doubt().u().equals(uncertainty.name())
-                        && doubts.containsKey(path + field.name()));
+                .anyMatch(field ->
+                        field.doubt().u().equals(uncertainty.name()) && doubts.containsKey(path + field.name()));
     }
 
     /** Takes what was typed behind ± into the inputs for it (JCGM 100:2008 5.1.2; degrees of freedom by G.4.1). */
@@ -141,7 +141,9 @@ final class CaseReader {
         }
         taken.add(path + field.name());
         int u = indexOf(fields, field.doubt().u());
-        int nu = field.doubt().nu().isEmpty() ? -1 : indexOf(fields, field.doubt().nu());
+        int nu = field.doubt().nu().isEmpty()
+                ? -1
+                : indexOf(fields, field.doubt().nu());
         double given = (Double) Objects.requireNonNull(values[u]);
         double freedom = nu >= 0 && values[nu] instanceof Double n ? n : Double.POSITIVE_INFINITY;
         List<Contribution> parts = new ArrayList<>();

@@ -68,8 +68,8 @@ final class Numbers {
             return;
         }
         Map<String, List<Object>> byName = new HashMap<>();
-        other.forEach(item ->
-                byName.computeIfAbsent(name(entry, item), key -> new ArrayList<>()).add(item));
+        other.forEach(item -> byName.computeIfAbsent(name(entry, item), key -> new ArrayList<>())
+                .add(item));
         Map<String, Integer> seen = new HashMap<>();
         for (int i = 0; i < first.size(); i++) {
             String name = name(entry, first.get(i));

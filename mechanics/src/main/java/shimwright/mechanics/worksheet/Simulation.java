@@ -83,7 +83,8 @@ public record Simulation(
         }
         return sampling.checked()
                 .flatMap(sound -> Influence.of(bound.doubts()))
-                .flatMap(influences -> new Drawing<>(sheet, bound.value(), base, influences, List.copyOf(middle.keySet()))
+                .flatMap(influences -> new Drawing<>(
+                                sheet, bound.value(), base, influences, List.copyOf(middle.keySet()))
                         .run(middle, firstOrder.budgets(), sampling));
     }
 
@@ -202,8 +203,8 @@ public record Simulation(
                     .forEach(output -> cautions.add(output + " has no number in some draws; no interval is given."));
             checks.forEach((output, check) -> {
                 if (!check.holds()) {
-                    cautions.add(
-                            "For " + Propagation.entryless(output) + " the simple rule does not hold (JCGM 101, clause 8): go by the draws.");
+                    cautions.add("For " + Propagation.entryless(output)
+                            + " the simple rule does not hold (JCGM 101, clause 8): go by the draws.");
                 }
             });
             return cautions.stream().distinct().toList();

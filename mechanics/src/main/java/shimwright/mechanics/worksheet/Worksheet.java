@@ -155,9 +155,12 @@ public record Worksheet<C extends Record, R extends Record>(
 
     /** The same with draws beside the first order; refused where nothing is in doubt, see {@link Simulation}. */
     public Outcome<Answer> answer(Map<String, ?> given, UnitSystem system, Sampling sampling) {
-        return read(given, system).flatMap(this::computed).flatMap(c -> finished(c, system)
-                .flatMap(answer -> Simulation.of(this, c.bound(), c.worked().result(), c.propagated(), sampling)
-                        .map(answer::with)));
+        return read(given, system)
+                .flatMap(this::computed)
+                .flatMap(c -> finished(c, system)
+                        .flatMap(answer -> Simulation.of(
+                                        this, c.bound(), c.worked().result(), c.propagated(), sampling)
+                                .map(answer::with)));
     }
 
     /**
@@ -198,8 +201,8 @@ public record Worksheet<C extends Record, R extends Record>(
         List<String> cautions = new ArrayList<>(worked.cautions());
         cautions.addAll(c.bound().cautions());
         cautions.addAll(c.propagated().cautions());
-        TotalDoubt<R> total = TotalDoubt.of(
-                this, worked.result(), c.propagated().budgets(), c.within());
+        TotalDoubt<R> total =
+                TotalDoubt.of(this, worked.result(), c.propagated().budgets(), c.within());
         return Outcome.ok(new Answer(
                 this,
                 c.bound().value(),

@@ -65,6 +65,11 @@ public record Reading(
         }
     }
 
+    /** True where it is proof: enough rounds, and settled. */
+    boolean settled() {
+        return measured != null && measured.settled();
+    }
+
     /** Thickness that is in at a position, m. */
     public double thickness(String position) {
         return pack.getOrDefault(position, List.of()).stream()

@@ -3,9 +3,7 @@ package shimwright.rebuild.inspect;
 import java.util.List;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
-import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.working.Line;
@@ -28,7 +26,7 @@ public final class Checks {
      * @param system units of the sentence
      */
     public static Outcome<Judged> judge(Check check, List<Double> values, UnitSystem system) {
-        Kind kind = WearJudgement.kind(check.kind());
+        Kind kind = check.kind().quantity();
         if (values.size() < check.places()) {
             int missing = check.places() - values.size();
             return Outcome.refused(
@@ -42,25 +40,28 @@ public final class Checks {
         working.line("smallest reading", "of " + values.size(), least, kind);
         working.line("largest reading", "of " + values.size(), most, kind);
         StringBuilder wrong = new StringBuilder();
-        Outcome<Boolean> low = bound(check.lower(), kind, check).map(limit -> {
-            working.line("lower limit", "unit file", limit, kind);
-            return under(least, limit);
+        check.lower().ifPresent(limit -> {
+            working.line("lower limit", "unit file", limit.si(), kind);
+            say(
+                    wrong,
+                    under(least, limit.si()),
+                    Quantities.print(least, kind, system) + " is below the limit of " + limit);
         });
-        Outcome<Boolean> high = bound(check.upper(), kind, check).map(limit -> {
-            working.line("upper limit", "unit file", limit, kind);
-            return under(limit, most);
+        check.upper().ifPresent(limit -> {
+            working.line("upper limit", "unit file", limit.si(), kind);
+            say(
+                    wrong,
+                    under(limit.si(), most),
+                    Quantities.print(most, kind, system) + " is above the limit of " + limit);
         });
-        Outcome<Boolean> wide = bound(check.spread(), kind, check).map(limit -> {
+        check.spread().ifPresent(limit -> {
             working.line("spread", "largest − smallest", most - least, kind);
-            return under(limit, most - least);
+            say(
+                    wrong,
+                    under(limit.si(), most - least),
+                    "the readings spread over " + Quantities.print(most - least, kind, system) + ", the limit is "
+                            + limit);
         });
-        say(wrong, low, Quantities.print(least, kind, system) + " is below the limit of " + check.lower());
-        say(wrong, high, Quantities.print(most, kind, system) + " is above the limit of " + check.upper());
-        say(
-                wrong,
-                wide,
-                "the readings spread over " + Quantities.print(most - least, kind, system) + ", the limit is "
-                        + check.spread());
         boolean in = wrong.length() == 0;
         return Outcome.ok(new Judged(
                 in ? Verdict.IN : Verdict.OUT,
@@ -72,17 +73,9 @@ public final class Checks {
         return a < b - 1e-9 * Math.max(Math.abs(a), Math.abs(b));
     }
 
-    private static void say(StringBuilder wrong, Outcome<Boolean> failed, String sentence) {
-        if (failed instanceof Outcome.Ok<Boolean> ok && ok.value()) {
+    private static void say(StringBuilder wrong, boolean failed, String sentence) {
+        if (failed) {
             wrong.append(wrong.length() == 0 ? "" : "; ").append(sentence);
         }
-    }
-
-    private static Outcome<Double> bound(String text, Kind kind, Check check) {
-        if (text.isBlank()) {
-            return Outcome.refused(List.of(new Refusal(check.id(), "no such limit", "")));
-        }
-        return Quantities.parse(text, kind, UnitSystem.METRIC.display(kind).unit(), check.id())
-                .map(Parsed::si);
     }
 }

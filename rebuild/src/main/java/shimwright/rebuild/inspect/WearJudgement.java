@@ -4,12 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.working.Line;
 import shimwright.mechanics.working.Working;
-import shimwright.rebuild.unit.model.UnitType.CheckKind;
+import shimwright.rebuild.unit.model.Quantity;
 import shimwright.rebuild.unit.model.WearLimit;
 import shimwright.rebuild.unit.model.WearLimit.Direction;
 
@@ -28,18 +27,6 @@ public record WearJudgement(
 
     private static final double PER = 100_000;
 
-    /** The kind of quantity of a check. */
-    public static Kind kind(CheckKind kind) {
-        return switch (kind) {
-            case LENGTH -> Kind.LENGTH;
-            case TORQUE -> Kind.TORQUE;
-            case FORCE -> Kind.FORCE;
-            case PRESSURE -> Kind.PRESSURE;
-            case ANGLE -> Kind.ANGLE;
-            case NONE, NUMBER -> Kind.NUMBER;
-        };
-    }
-
     /**
      * Judges readings of a measured wear limit: the worst one counts; distance left = (worst − limit) / rate × 100 000 km.
      *
@@ -54,12 +41,10 @@ public record WearJudgement(
         if (wear.direction() == Direction.ATTEST) {
             return Outcome.refused(wear.id(), "this check has no number", "Say what you saw");
         }
-        Kind kind = kind(wear.kind());
-        Outcome<Parsed> limitText =
-                Quantities.parse(wear.limit(), kind, system.display(kind).unit(), wear.id());
-        if (!limitText.isOk()) {
-            return Outcome.refused(limitText.refusals());
+        if (wear.limit().isEmpty()) {
+            return Outcome.refused(wear.id(), "this wear limit states no limit", "Mend the unit file");
         }
+        Kind kind = wear.kind().quantity();
         boolean min = wear.direction() == Direction.MIN;
         Working working = new Working();
         double worst = working.line(
@@ -72,12 +57,12 @@ public record WearJudgement(
         double limit = working.line(
                 "service limit",
                 min ? "reject below" : "reject above",
-                limitText.orElseThrow().si(),
+                wear.limit().get().si(),
                 kind,
                 wear.origin());
         double slack = 1e-9 * Math.max(Math.abs(limit), Math.abs(worst));
         boolean within = min ? worst >= limit - slack : worst <= limit + slack;
-        double left = distance(wear, kind, worst, limit, within, working);
+        double left = distance(wear, worst, limit, within, working);
         String shown = Quantities.print(worst, kind, system);
         String say = within
                 ? shown + " is within the limit of " + Quantities.print(limit, kind, system)
@@ -91,23 +76,17 @@ public record WearJudgement(
         return new ArrayList<>(working.worked("").working());
     }
 
-    private static double distance(
-            WearLimit wear, Kind kind, double worst, double limit, boolean within, Working working) {
-        if (wear.rate().isBlank()) {
+    private static double distance(WearLimit wear, double worst, double limit, boolean within, Working working) {
+        if (wear.rate().map(Quantity::si).orElse(0.0) == 0) {
             return -1;
         }
         if (!within) {
             return 0;
         }
-        Outcome<Parsed> rate = Quantities.parse(
-                wear.rate(), kind, UnitSystem.METRIC.display(kind).unit(), wear.id());
-        if (!(rate instanceof Outcome.Ok<Parsed> ok) || ok.value().si() == 0) {
-            return -1;
-        }
         return working.line(
                 "distance left, km",
                 "(reading − limit) / wear per 100 000 km × 100 000",
-                Math.abs((worst - limit) / ok.value().si()) * PER,
+                Math.abs((worst - limit) / wear.rate().get().si()) * PER,
                 Kind.NUMBER,
                 wear.origin());
     }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import shimwright.rebuild.clearance.Etched;
+import shimwright.rebuild.clearance.EtchedDeviation;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Place;
@@ -107,13 +107,13 @@ public record HandBackRecord(
                 tales,
                 decisions(job),
                 unit.type().settingOrder().stream()
-                        .map(id -> setting(job, unit, Etched.of(unit.clearance(id), job)))
+                        .map(id -> setting(job, unit, EtchedDeviation.of(unit.clearance(id), job)))
                         .toList(),
                 torques(job, unit),
                 consumables(job, unit),
                 holds(job, unit, false),
                 holds(job, unit, true),
-                job.overruled(),
+                Overruled.of(job),
                 struck(job, unit),
                 job.notes().values().stream()
                         .flatMap(List::stream)

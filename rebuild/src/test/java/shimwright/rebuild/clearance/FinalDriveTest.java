@@ -41,12 +41,12 @@ class FinalDriveTest {
         return Objects.requireNonNull(together(bench).result());
     }
 
-    private static Together together(Workbench bench) {
-        return Together.of(bench.unit(), bench.job(), bench.shop(), group(bench));
+    private static SharedShims together(Workbench bench) {
+        return SharedShims.of(bench.unit(), bench.job(), bench.shop(), group(bench));
     }
 
     private static List<String> group(Workbench bench) {
-        return Together.groups(bench.unit()).get(0);
+        return SharedShims.groups(bench.unit()).get(0);
     }
 
     private static Map<String, PackChosen> chosen(Workbench bench, String pieces) {
@@ -54,7 +54,7 @@ class FinalDriveTest {
     }
 
     private static Map<String, PackChosen> chosen(Workbench bench, String pieces, String because) {
-        return Together.choose(bench.unit(), bench.job(), bench.shop(), group(bench), bench.pack(pieces), because)
+        return SharedShims.choose(bench.unit(), bench.job(), bench.shop(), group(bench), bench.pack(pieces), because)
                 .orElseThrow()
                 .stream()
                 .collect(Collectors.toMap(PackChosen::clearance, pack -> pack));
@@ -134,7 +134,7 @@ class FinalDriveTest {
         assertThat(misread.odd()).containsExactly(6);
         assertThat(misread.settled()).isFalse();
         assertThat(bench.session("e").say()).startsWith("Place 6 stands off the others");
-        Together together = together(bench);
+        SharedShims together = together(bench);
         assertThat(together.result()).isNull();
         assertThat(together.refusals())
                 .extracting(Refusal::sentence)
@@ -285,7 +285,7 @@ class FinalDriveTest {
 
     @Test
     void theGroupIsTheFourThatShareShims() {
-        assertThat(Together.groups(Workbench.open().unit())).containsExactly(List.of("a", "b", "d", "e"));
+        assertThat(SharedShims.groups(Workbench.open().unit())).containsExactly(List.of("a", "b", "d", "e"));
     }
 
     @Test
@@ -300,7 +300,7 @@ class FinalDriveTest {
     @Test
     void placesLeftEmptyAreAllRefusedBeforeAnythingIsPredicted() {
         Workbench bench = Van7.before("J01");
-        assertThat(Together.choose(
+        assertThat(SharedShims.choose(
                                 bench.unit(),
                                 bench.job(),
                                 bench.shop(),
@@ -317,7 +317,7 @@ class FinalDriveTest {
     @Test
     void onePieceInTwoPlacesIsRefused() {
         Workbench bench = Van7.before("J01");
-        assertThat(Together.choose(
+        assertThat(SharedShims.choose(
                                 bench.unit(),
                                 bench.job(),
                                 bench.shop(),

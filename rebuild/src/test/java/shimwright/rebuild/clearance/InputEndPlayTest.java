@@ -17,6 +17,7 @@ import shimwright.mechanics.conformity.Verdict;
 import shimwright.rebuild.clearance.Session.Closing;
 import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.demo.Workbench;
+import shimwright.rebuild.job.Basis;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.unit.model.Step.Phase;
 
@@ -27,6 +28,8 @@ import shimwright.rebuild.unit.model.Step.Phase;
 class InputEndPlayTest {
     /** What the trial leaves without any shim, by the unit's true sizes: gap_input. */
     private static final double TRUE_GAP = 1.076 * MM;
+
+    private static final List<Double> LIMITS = List.of(0.02 * MM, 0.08 * MM, 0.05 * MM);
 
     private Workbench bench = Workbench.open();
 
@@ -106,6 +109,10 @@ class InputEndPlayTest {
         assertThat(pack.predicted()).isCloseTo(0.0423 * MM, within(0.0005 * MM));
         assertThat(pack.verdict()).isEqualTo(Verdict.IN);
         assertThat(pack.overruledBecause()).isEmpty();
+        Basis basis = Basis.of(pack.basis()).orElseThrow();
+        assertThat(List.of(basis.lower(), basis.upper(), basis.aim())).isEqualTo(LIMITS);
+        assertThat(basis.rule()).isEqualTo(0.95);
+        assertThat(basis.hot()).isEqualTo(pack.predicted() + session.clearance().growth());
         assertThat(pack.working()).extracting("value").contains(pack.predicted(), pack.u(), pack.probability());
         assertThat(session.stage()).isEqualTo(Stage.READ_LAST);
         assertThat(session.last().pack()).containsKey("sI");
@@ -136,6 +143,11 @@ class InputEndPlayTest {
         assertThat(accepted.predicted()).isEqualTo(closing.predicted());
         assertThat(accepted.probability()).isEqualTo(closing.probability());
         assertThat(accepted.working()).isEqualTo(closing.working());
+        Basis basis = Basis.of(accepted.basis()).orElseThrow();
+        assertThat(List.of(basis.lower(), basis.upper(), basis.aim())).isEqualTo(LIMITS);
+        assertThat(basis.nu()).isEqualTo(measured(session.last()).nu());
+        assertThat(basis.hot()).isEqualTo(closing.hot());
+        assertThat(basis.rule()).isEqualTo(0.95);
         bench.lay(accepted);
         assertThat(bench.session("c").stage()).isEqualTo(Stage.DONE);
         assertThat(bench.session("c").say()).isEqualTo("Set and accepted. Go on with the build.");

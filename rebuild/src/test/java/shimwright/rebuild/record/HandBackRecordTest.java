@@ -65,7 +65,9 @@ class HandBackRecordTest {
         assertThat(RECORD.struck())
                 .extracting(HandBackRecord.Struck::reason)
                 .containsExactly(
-                        "read with another pack in", "place 6 read one tenth too high, the small hand of the dial");
+                        "read with another pack in",
+                        "read with another pack in",
+                        "place 6 read one tenth too high, the small hand of the dial");
     }
 
     @Test
@@ -241,7 +243,8 @@ class HandBackRecordTest {
         Workbench job = Van7.before("D06");
         assertThat(setting(HandBackRecord.of(job.job(), job.unit()), "e").accepted())
                 .isNotNull();
-        job.lay(new Entry.PackChosen("a", "sP", job.pieces("d80-12"), 52.094e-3, 5e-6, 0.9, Verdict.IN, "", List.of()));
+        job.lay(new Entry.PackChosen(
+                "a", "sP", job.pieces("d80-12"), 52.094e-3, 5e-6, 0.9, Verdict.IN, "", List.of(), Map.of()));
         HandBackRecord record = HandBackRecord.of(job.job(), job.unit());
         assertThat(setting(record, "e").accepted()).isNull();
         assertThat(setting(record, "e").last()).isEmpty();
@@ -254,9 +257,9 @@ class HandBackRecordTest {
     void whatWasOverruledAndPhotographedIsThere() {
         Workbench job = Workbench.open();
         job.keep(new Entry.HoldOverruled("P02", "H01", "gauged last week"));
-        job.keep(new Entry.PictureAdded("step P02", "bb", "image/png", 3, "seat"));
-        job.keep(new Entry.PictureAdded("job", "cc", "image/jpeg", 4, ""));
-        job.keep(new Entry.PictureAdded("step P02", "dd", "image/png", 5, ""));
+        job.keep(new Entry.PictureAdded("step P02", "bb".repeat(32), "image/png", 3, "seat"));
+        job.keep(new Entry.PictureAdded("job", "cc".repeat(32), "image/jpeg", 4, ""));
+        job.keep(new Entry.PictureAdded("step P02", "dd".repeat(32), "image/png", 5, ""));
         job.keep(new Entry.NoteMade("job", " "));
         HandBackRecord record = HandBackRecord.of(job.job(), job.unit());
         assertThat(record.overruled())

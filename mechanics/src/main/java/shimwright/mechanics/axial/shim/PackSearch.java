@@ -12,8 +12,8 @@ import shimwright.mechanics.conformity.Conformity;
 /**
  * Finds the best packs exactly: every set of pieces whose clearance lies within the limits is met, none is approximated.
  *
- * <p>Order: highest probability, differences under 0.001 being ties; then fewest pieces; then smallest rarity; then
- * nearest to the middle of the limits (with an open limit: to the wanted thickness); then tags. A tie is taken against
+ * <p>Order: highest probability, differences under 0.001 being ties; then fewest pieces; then, where
+ * an aim is given, nearest to the wanted thickness; then smallest rarity; then nearest to the wanted thickness; then tags. A tie is taken against
  * the best pack not yet named, so the order is well defined.
  *
  * <p>Sets are built thinnest first within the window of lawful thickness, the last piece by binary search. Packs with
@@ -57,10 +57,12 @@ final class PackSearch {
     private final double[] smallest;
     private final Prediction prediction;
     private final double wanted;
+    private final boolean aimed;
     private final double low;
     private final double high;
 
-    PackSearch(List<Piece> drawer, Prediction prediction, double wanted) {
+    /** @param aimed whether the wanted thickness is that of an aim and not only of the middle of the limits */
+    PackSearch(List<Piece> drawer, Prediction prediction, double wanted, boolean aimed) {
         this.sorted = drawer.stream()
                 .sorted(Comparator.comparingDouble(Piece::thickness).thenComparing(Piece::id))
                 .toList();
@@ -71,6 +73,7 @@ final class PackSearch {
         }
         this.prediction = prediction;
         this.wanted = wanted;
+        this.aimed = aimed;
         double[] window = prediction.window();
         double slack = 1e-8 * (1 + Math.abs(prediction.measured()));
         this.low = window[0] - slack;
@@ -238,13 +241,16 @@ final class PackSearch {
     }
 
     private int compareTies(Pack one, Pack two) {
+        int nearer = Long.compare(
+                Math.round(GRAIN * Math.abs(one.thickness() - wanted)),
+                Math.round(GRAIN * Math.abs(two.thickness() - wanted)));
+        if (aimed && nearer != 0) {
+            return nearer;
+        }
         int rarer = Long.compare(Math.round(GRAIN * rarity(one)), Math.round(GRAIN * rarity(two)));
         if (rarer != 0) {
             return rarer;
         }
-        int nearer = Long.compare(
-                Math.round(GRAIN * Math.abs(one.thickness() - wanted)),
-                Math.round(GRAIN * Math.abs(two.thickness() - wanted)));
         return nearer != 0 ? nearer : tags(one).compareTo(tags(two));
     }
 

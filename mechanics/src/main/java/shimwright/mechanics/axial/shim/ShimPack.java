@@ -48,6 +48,7 @@ public final class ShimPack {
      * @param effect change of the clearance per thickness: −1 when thicker closes, +1 when thicker opens; not 0
      * @param lower smallest lawful clearance, m; null when open
      * @param upper largest lawful clearance, m; null when open
+     * @param aim clearance aimed at, m, between the limits; null for their middle
      * @param ruleProbability conformance probability that proves
      * @param drawer the pieces to choose from, each used once
      * @param minPieces fewest in a pack
@@ -97,6 +98,14 @@ public final class ShimPack {
             @Input(kind = Kind.LENGTH, meaning = "largest lawful clearance", min = -10, max = 10, example = "0.08 mm")
             @Nullable
             Double upper,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "clearance aimed at, the middle of the limits where none is given",
+                    min = -10,
+                    max = 10)
+            @Nullable
+            Double aim,
 
             @Input(meaning = "probability that counts as proof", min = 0.501, max = 0.9999, orElse = "0.95")
             double ruleProbability,
@@ -151,10 +160,10 @@ public final class ShimPack {
     }
 
     /**
-     * wanted = trial + (middle − measured)/effect; every pack of the drawer by its probability of lying within the
+     * wanted = trial + (aim − measured)/effect, the aim being the middle of the limits where none is given; every pack of the drawer by its probability of lying within the
      * limits ({@link PackSearch} for the order). A pack whose clearance stands outside a limit is never offered, however
-     * near. Refused: no limit, limits the wrong way round, an effect of 0, more pieces at least than at most, a tag
-     * twice, or more than 20 million packs to look through.
+     * near. Refused: no limit, limits the wrong way round, an aim outside them, an effect of 0, more pieces at least than at
+     * most, a tag twice, or more than 20 million packs to look through.
      */
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = faults(c);
@@ -172,7 +181,7 @@ public final class ShimPack {
         if (Double.isFinite(window[1])) {
             w.line("thickest pack", "trial + (limit − measured) / effect", window[1], Kind.LENGTH);
         }
-        PackSearch search = new PackSearch(c.drawer(), prediction, wanted);
+        PackSearch search = new PackSearch(c.drawer(), prediction, wanted, c.aim() != null);
         List<PackOffer> offers = new ArrayList<>();
         for (PackSearch.Pack pack : search.best(c.minPieces(), c.maxPieces(), c.offers())) {
             offers.add(offer(search, pack, prediction, rule));
@@ -214,14 +223,16 @@ public final class ShimPack {
 
     private static double wanted(Case c, Prediction prediction, Rule rule, Working w) {
         Limits limits = prediction.limits();
+        Double given = c.aim();
         double aim;
-        if (limits.closed()) {
+        if (given != null) {
+            aim = w.line("aim", "as given", given, Kind.LENGTH);
+        } else if (limits.closed()) {
             aim = w.line("aim", "middle of the limits", (limits.low() + limits.high()) / 2, Kind.LENGTH);
         } else {
             double piece = c.drawer().stream().mapToDouble(Piece::u).max().orElse(0);
             double u = prediction.u(piece * piece);
-            double guard =
-                    Conformity.guardBand(rule.probability(), u, prediction.freedom(u));
+            double guard = Conformity.guardBand(rule.probability(), u, prediction.freedom(u));
             aim = Double.isInfinite(limits.low())
                     ? w.line("aim", "upper limit − t × u", limits.high() - guard, Kind.LENGTH, "JCGM 106:2012 8.3.2")
                     : w.line("aim", "lower limit + t × u", limits.low() + guard, Kind.LENGTH, "JCGM 106:2012 8.3.2");
@@ -235,6 +246,10 @@ public final class ShimPack {
         if (Math.abs(c.effect()) < 0.01) {
             refusals.add(
                     new Refusal("effect", "a shim that does not move the clearance cannot set it", "Usually -1 or 1"));
+        }
+        Double aim = c.aim();
+        if (aim != null && refusals.isEmpty() && !new Limits(c.lower(), c.upper()).hold(aim)) {
+            refusals.add(new Refusal("aim", "it does not lie between the limits", "Aim inside them"));
         }
         if (c.minPieces() > c.maxPieces()) {
             refusals.add(new Refusal(

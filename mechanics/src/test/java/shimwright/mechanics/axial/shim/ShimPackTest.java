@@ -51,6 +51,7 @@ class ShimPackTest {
                     effect,
                     lower == null ? null : (Double) (lower / 1000),
                     upper == null ? null : (Double) (upper / 1000),
+                    null,
                     0.95,
                     drawer,
                     least,
@@ -192,7 +193,7 @@ class ShimPackTest {
     @Test
     void whatCannotBeSearchedIsRefused() {
         List<Piece> twice = List.of(DemoTransaxle.piece("a", 1), DemoTransaxle.piece("a", 2));
-        ShimPack.Case c = new ShimPack.Case(0, 0, null, 0, 0, 0, null, null, 0.95, twice, 3, 2, 1);
+        ShimPack.Case c = new ShimPack.Case(0, 0, null, 0, 0, 0, null, null, null, 0.95, twice, 3, 2, 1);
         assertThat(ShimPack.work(c).refusals())
                 .extracting(Refusal::place)
                 .containsExactly("lower, upper", "effect", "minPieces", "drawer");
@@ -200,6 +201,26 @@ class ShimPackTest {
                         .refusals())
                 .extracting(Refusal::place)
                 .containsExactly("maxPieces");
+    }
+
+    @Test
+    void ofPacksThatAreEquallySureTheOneNearestToTheAimComesFirst() {
+        List<Piece> drawer = List.of(
+                new Piece("p1", 1.00e-3, 1e-6),
+                new Piece("p2", 1.01e-3, 1e-6),
+                new Piece("p3", 1.03e-3, 1e-6),
+                new Piece("p4", 1.04e-3, 1e-6));
+        // by calculation: 0.17, 0.16, 0.14 and 0.13 in limits 0.10 to 0.20, all beyond doubt
+        ShimPack.Case c = new ShimPack.Case(
+                0.17e-3, 1e-6, null, 1.00e-3, 1e-6, -1, 0.10e-3, 0.20e-3, 0.132e-3, 0.95, drawer, 1, 1, 4);
+        ShimPack.Result aimed = ShimPack.work(c).orElseThrow().result();
+        assertThat(aimed.wantedThickness()).isCloseTo(1.038e-3, within(1e-9));
+        assertThat(aimed.offers()).extracting(o -> o.pieces().get(0)).containsExactly("p4", "p3", "p2", "p1");
+        ShimPack.Case outside = new ShimPack.Case(
+                0.17e-3, 1e-6, null, 1.00e-3, 1e-6, -1, 0.10e-3, 0.20e-3, 0.25e-3, 0.95, drawer, 1, 1, 4);
+        assertThat(ShimPack.work(outside).refusals())
+                .extracting(Refusal::sentence)
+                .containsExactly("aim: it does not lie between the limits. Aim inside them.");
     }
 
     static List<Piece> random(Random random, int pieces, int distinctU) {

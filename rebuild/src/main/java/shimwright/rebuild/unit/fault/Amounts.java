@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Parsed;
 import shimwright.mechanics.quantity.Quantities;
+import shimwright.mechanics.quantity.Unit;
 import shimwright.mechanics.quantity.Units;
+import shimwright.rebuild.unit.model.Quantity;
 
 /**
  * Quantities as a unit file writes them: {@code 0.02 mm}; the same twice, {@code 0.50 mm (0.0197 in)}, which must agree
@@ -25,22 +28,22 @@ public final class Amounts {
 
     /** One quantity in SI; the unit must be written, except for a plain number. */
     public static Outcome<Double> one(String text, Kind kind) {
+        return stated(text, kind).map(Quantity::si);
+    }
+
+    /** One quantity with its unit and as it is written; the unit must be written, except for a plain number. */
+    public static Outcome<Quantity> stated(String text, Kind kind) {
         String typed = text.strip();
         Matcher twice = TWICE.matcher(typed);
         if (twice.matches()) {
             Outcome<Written> first = written(twice.group(1), kind);
             Outcome<Written> second = written(twice.group(2), kind);
             if (!first.isOk() || !second.isOk()) {
-                return first.isOk() ? second.map(Written::si) : first.map(Written::si);
+                return Outcome.refused(first.isOk() ? second.refusals() : first.refusals());
             }
             return agreed(typed, first.orElseThrow(), second.orElseThrow());
         }
-        return written(typed, kind).map(Written::si);
-    }
-
-    /** One quantity in SI, written once; the unit must be written, except for a plain number. */
-    public static Outcome<Double> single(String text, Kind kind) {
-        return written(text.strip(), kind).map(Written::si);
+        return written(typed, kind).map(w -> new Quantity(w.si(), w.unit(), typed));
     }
 
     /** Several quantities that share the unit at the end. */
@@ -66,7 +69,7 @@ public final class Amounts {
     }
 
     /** A value and half of its last written digit, both in SI. */
-    private record Written(double si, double half) {}
+    private record Written(double si, double half, Unit unit) {}
 
     private static Outcome<Written> written(String text, Kind kind) {
         Matcher parts = ONE.matcher(text.strip());
@@ -74,11 +77,23 @@ public final class Amounts {
             return Outcome.refused(
                     "", "\"" + text + "\" has no unit", "Write it as " + text.strip() + " " + usual(kind));
         }
-        Outcome<Parsed> parsed = Quantities.parse(text, kind, Units.of(kind).get(0), "");
+        Outcome<Parsed> parsed =
+                hinted(Quantities.parse(text, kind, Units.of(kind).get(0), ""), kind);
         if (parsed instanceof Outcome.Ok<Parsed> ok && ok.value().u().isPresent()) {
             return Outcome.refused("", "\"" + text + "\" carries an uncertainty", "Write the value alone");
         }
-        return parsed.map(p -> new Written(p.si(), half(parts, p)));
+        return parsed.map(p -> new Written(p.si(), half(parts, p), p.unit()));
+    }
+
+    /** The same, with something to do where a refusal only says the fact. */
+    private static Outcome<Parsed> hinted(Outcome<Parsed> parsed, Kind kind) {
+        if (parsed.isOk()) {
+            return parsed;
+        }
+        String such = kind == Kind.NUMBER ? "Write a number without a unit" : "Write it in " + usual(kind);
+        return Outcome.refused(parsed.refusals().stream()
+                .map(r -> r.hint().isBlank() ? new Refusal(r.place(), r.fact(), such) : r)
+                .toList());
     }
 
     private static double half(Matcher parts, Parsed parsed) {
@@ -89,10 +104,10 @@ public final class Amounts {
         return number.ulp().doubleValue() / 2 * parsed.unit().factor();
     }
 
-    private static Outcome<Double> agreed(String text, Written first, Written second) {
+    private static Outcome<Quantity> agreed(String text, Written first, Written second) {
         double apart = Math.abs(first.si() - second.si());
         if (apart <= (first.half() + second.half()) * 1.000001) {
-            return Outcome.ok(first.si());
+            return Outcome.ok(new Quantity(first.si(), first.unit(), text));
         }
         return Outcome.refused(
                 "", "\"" + text + "\": the two do not agree", "Look it up again and write the one that is right");

@@ -4,12 +4,15 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -21,6 +24,7 @@ import shimwright.rebuild.unit.fault.Spelling;
 import shimwright.rebuild.unit.fault.Troubles;
 import shimwright.rebuild.unit.fault.Whereabouts;
 import shimwright.rebuild.unit.model.Component;
+import shimwright.rebuild.unit.model.UnitType.CheckKind;
 import shimwright.rebuild.unit.model.VariantFilter;
 
 /**
@@ -74,15 +78,23 @@ final class Binder {
         String name = as + named(entries);
         Set<String> meant = unknown(mapping, components, name);
         Object[] values = new Object[components.size()];
-        for (int i = 0; i < values.length; i++) {
+        Set<String> unread = new LinkedHashSet<>();
+        for (int i : inOrder(components)) {
             Component component = components.get(i);
             NodeTuple entry = entries.get(component.key());
             if (entry != null) {
                 Node value = entry.getValueNode();
                 keys.put(component.key(), Place.of(value));
-                values[i] = value(value, component, component.type(), name).orElse(Blanks.blank(component.type()));
+                Optional<Object> read = component.field().kindFrom().isEmpty()
+                        ? value(value, component, component.type(), name)
+                        : stated(value, component, kind(components, values, component, unread), name);
+                if (read.isEmpty()) {
+                    unread.add(component.key());
+                }
+                values[i] = read.orElse(Blanks.blank(component.type()));
             } else if (component.required()) {
                 missing(Place.of(node), component, name, meant);
+                unread.add(component.key());
                 values[i] = Blanks.blank(component.type());
             } else {
                 values[i] = Blanks.absent(component);
@@ -91,6 +103,48 @@ final class Binder {
         Object made = Component.make(type, values);
         whereabouts.put((Record) made, Place.of(node), keys, troubles.count() == before);
         return Optional.of(made);
+    }
+
+    /** The components by number, those last whose kind of quantity another one says. */
+    private static List<Integer> inOrder(List<Component> components) {
+        return IntStream.range(0, components.size())
+                .boxed()
+                .sorted(Comparator.comparing(
+                        i -> !components.get(i).field().kindFrom().isEmpty()))
+                .toList();
+    }
+
+    /** The kind of quantity that another key of the record says; empty where that key could not be read. */
+    private static Optional<CheckKind> kind(
+            List<Component> components, Object[] values, Component component, Set<String> unread) {
+        String from = component.field().kindFrom();
+        for (int k = 0; k < values.length; k++) {
+            if (components.get(k).key().equals(from) && values[k] instanceof CheckKind kind) {
+                return unread.contains(from) ? Optional.empty() : Optional.of(kind);
+            }
+        }
+        throw new IllegalStateException(component.key() + " takes its kind from " + from + ", which says none");
+    }
+
+    /** A stated quantity or several: read by the kind that the record says; one without a kind is a fault. */
+    private Optional<Object> stated(Node node, Component component, Optional<CheckKind> kind, String name) {
+        boolean nothing = node instanceof ScalarNode scalar
+                        && scalar.getValue().isBlank()
+                        && scalar.getScalarStyle() != ScalarStyle.PLAIN
+                || node instanceof SequenceNode list && list.getValue().isEmpty();
+        if (nothing || kind.isEmpty()) {
+            return Optional.of(Blanks.blank(component.type()));
+        }
+        if (kind.get() == CheckKind.NONE) {
+            troubles.add(
+                    Place.of(node),
+                    "\"" + component.key() + "\" of " + name + " is a quantity, but "
+                            + component.field().kindFrom() + " says none",
+                    "Add " + component.field().kindFrom() + ": length, torque or what it is; what is attested has no"
+                            + " limit");
+            return Optional.empty();
+        }
+        return value(node, component.as(kind.get().quantity()), component.type(), name);
     }
 
     private static String examples(Class<?> type) {
@@ -168,6 +222,9 @@ final class Binder {
         if (!bounded()) {
             return Optional.empty();
         }
+        if (type instanceof ParameterizedType held && component.optional()) {
+            return value(node, component, Component.held(held), name).map(Optional::of);
+        }
         if (type instanceof ParameterizedType held) {
             return held.getRawType() == Map.class
                     ? map(node, component, Component.held(held), name)
@@ -192,7 +249,7 @@ final class Binder {
 
     private Optional<Object> list(Node node, Component component, ParameterizedType type, String name) {
         Type held = Component.held(type);
-        if (held == Double.class && component.field().kind() != Kind.NUMBER) {
+        if (held == Double.class && component.kind() != Kind.NUMBER) {
             return scalars.row(node, component, name);
         }
         if (!(node instanceof SequenceNode sequence)) {

@@ -30,13 +30,16 @@ final class Blanks {
         if (type == int.class) {
             return Integer.valueOf(text);
         }
-        return component.field().kind() == Kind.NUMBER
+        return component.kind() == Kind.NUMBER
                 ? Double.valueOf(text)
-                : Amounts.one(text, component.field().kind()).orElseThrow();
+                : Amounts.one(text, component.kind()).orElseThrow();
     }
 
     /** A value of the type that says nothing; what carries it is never handed out. */
     static Object blank(Type type) {
+        if (type instanceof ParameterizedType held && held.getRawType() == Optional.class) {
+            return Optional.empty();
+        }
         if (type instanceof ParameterizedType held) {
             return held.getRawType() == Map.class ? Map.of() : held.getRawType() == Set.class ? Set.of() : List.of();
         }

@@ -17,6 +17,7 @@ import shimwright.rebuild.unit.fault.Place;
 import shimwright.rebuild.unit.fault.Spelling;
 import shimwright.rebuild.unit.fault.Troubles;
 import shimwright.rebuild.unit.model.Component;
+import shimwright.rebuild.unit.model.Quantity;
 
 /** Reads single values: texts, yes or no, numbers, quantities and words of a fixed list. */
 final class Scalars {
@@ -50,7 +51,10 @@ final class Scalars {
         if (type.isEnum()) {
             return word(text.get(), type, spot);
         }
-        Kind kind = component.field().kind();
+        Kind kind = component.kind();
+        if (type == Quantity.class) {
+            return spot.taken(Amounts.stated(text.get(), kind));
+        }
         return kind == Kind.NUMBER ? number(text.get(), spot) : spot.taken(Amounts.one(text.get(), kind));
     }
 
@@ -60,12 +64,11 @@ final class Scalars {
             troubles.add(
                     Place.of(node),
                     "\"" + component.key() + "\" of " + name + " is one text with the unit at its end, here is a list",
-                    "Write it as 92 115 " + Amounts.usual(component.field().kind()));
+                    "Write it as 92 115 " + Amounts.usual(component.kind()));
             return Optional.empty();
         }
         Spot spot = new Spot(node, "\"" + component.key() + "\" of " + name);
-        return text(node, component, name)
-                .flatMap(text -> spot.taken(Amounts.row(text, component.field().kind())));
+        return text(node, component, name).flatMap(text -> spot.taken(Amounts.row(text, component.kind())));
     }
 
     private Optional<String> text(Node node, Component component, String name) {

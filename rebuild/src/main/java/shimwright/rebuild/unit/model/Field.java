@@ -16,6 +16,9 @@ public @interface Field {
     /** The kind of quantity of a number; NUMBER takes a bare number, every other kind needs a unit. */
     Kind kind() default Kind.NUMBER;
 
+    /** The key of the same record that says which kind of quantity a stated {@link Quantity} is; empty for all else. */
+    String kindFrom() default "";
+
     /** The value taken when the key is absent; {@link #REQUIRED} where it must be there. */
     String absent() default REQUIRED;
 

@@ -1,15 +1,12 @@
 package shimwright.rebuild.unit.sense;
 
-import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Units;
-import shimwright.rebuild.unit.fault.Amounts;
 import shimwright.rebuild.unit.fault.Troubles;
 import shimwright.rebuild.unit.fault.Whereabouts;
 import shimwright.rebuild.unit.model.Component;
 import shimwright.rebuild.unit.model.UnitType;
-import shimwright.rebuild.unit.model.UnitType.CheckKind;
 
 /**
  * What the sense checks stand on: the unit type as read, where everything stands, and the troubles so far.
@@ -53,17 +50,5 @@ record Ground(UnitType type, Whereabouts at, Troubles troubles) {
         Component first = Component.of(record.getClass()).get(0);
         boolean hasId = first.key().equals("id") && !(record instanceof UnitType);
         return Component.words(record.getClass()) + (hasId ? " " + first.in(record) : "");
-    }
-
-    /** A limit written as text, in SI; a fault where it cannot be read. Not a number where it is faulty. */
-    double limit(Record record, String key, String text, CheckKind kind) {
-        Outcome<Double> value = Amounts.single(text, kind(kind));
-        value.refusals().forEach(r -> fault(record, key, r.fact(), r.hint()));
-        return value.isOk() ? value.orElseThrow() : Double.NaN;
-    }
-
-    /** The kind of quantity of a check; a plain number for an attested one. */
-    static Kind kind(CheckKind kind) {
-        return kind == CheckKind.NONE ? Kind.NUMBER : Kind.valueOf(kind.name());
     }
 }

@@ -1,6 +1,7 @@
 package shimwright.rebuild.unit.sense;
 
 import shimwright.mechanics.quantity.Kind;
+import shimwright.rebuild.unit.model.Quantity;
 import shimwright.rebuild.unit.model.UnitType.Check;
 import shimwright.rebuild.unit.model.UnitType.CheckKind;
 import shimwright.rebuild.unit.model.UnitType.HoldPoint;
@@ -35,62 +36,53 @@ final class LimitSense {
             return;
         }
         if (attested) {
-            if (!w.limit().isEmpty() || !w.asNew().isEmpty()) {
-                ground.fault(w, "limit", "an attested check has no limit", "Leave limit and as_new out");
-            }
             return;
         }
         if (w.limit().isEmpty()) {
             ground.fault(w, "direction", "there is no limit", "Add limit with its unit");
             return;
         }
-        double limit = ground.limit(w, "limit", w.limit(), w.kind());
         if (!w.asNew().isEmpty()) {
-            asNew(w, limit);
+            asNew(w, w.limit().get());
         }
-        if (!w.rate().isEmpty()) {
-            double rate = ground.limit(w, "rate", w.rate(), w.kind());
-            if (w.direction() == Direction.MIN ? rate > 0 : rate < 0) {
-                ground.fault(
-                        w,
-                        "rate",
-                        "it wears away from its limit",
-                        "A size that shrinks has a negative rate; look at direction");
-            }
+        double rate = w.rate().map(Quantity::si).orElse(0.0);
+        if (w.direction() == Direction.MIN ? rate > 0 : rate < 0) {
+            ground.fault(
+                    w,
+                    "rate",
+                    "it wears away from its limit",
+                    "A size that shrinks has a negative rate; look at direction");
         }
     }
 
-    private void asNew(WearLimit w, double limit) {
+    private void asNew(WearLimit w, Quantity limit) {
         if (w.asNew().size() != 2) {
             ground.fault(w, "as_new", "as_new has " + w.asNew().size() + " values", "Write the least and the most");
             return;
         }
-        double least = ground.limit(w, "as_new", w.asNew().get(0), w.kind());
-        double most = ground.limit(w, "as_new", w.asNew().get(1), w.kind());
-        if (least > most) {
+        Quantity least = w.asNew().get(0);
+        Quantity most = w.asNew().get(1);
+        if (least.si() > most.si()) {
             ground.fault(w, "as_new", "the least new size is above the most", "Swap them");
             return;
         }
-        if (w.direction() == Direction.MIN && limit > least) {
+        if (w.direction() == Direction.MIN && limit.si() > least.si()) {
             ground.fault(
                     w,
                     "limit",
-                    "rejects below " + w.limit() + ", but a new one may have "
-                            + w.asNew().get(0),
+                    "rejects below " + limit + ", but a new one may have " + least,
                     "Look whether the limit is a greatest size (direction max) or slipped a digit");
-        } else if (w.direction() == Direction.MAX && limit < most) {
+        } else if (w.direction() == Direction.MAX && limit.si() < most.si()) {
             ground.fault(
                     w,
                     "limit",
-                    "rejects above " + w.limit() + ", but a new one may have "
-                            + w.asNew().get(1),
+                    "rejects above " + limit + ", but a new one may have " + most,
                     "Look whether the limit is a least size (direction min) or slipped a digit");
-        } else if (far(w.direction(), limit, least, most)) {
+        } else if (far(w.direction(), limit.si(), least.si(), most.si())) {
             ground.fault(
                     w,
                     "limit",
-                    "the limit " + w.limit() + " is far from new, " + w.asNew().get(0) + " to "
-                            + w.asNew().get(1),
+                    "the limit " + limit + " is far from new, " + least + " to " + most,
                     "Look at the unit and the decimal point of all three");
         }
     }
@@ -100,8 +92,7 @@ final class LimitSense {
     }
 
     private void check(Check c) {
-        boolean limited =
-                !c.lower().isEmpty() || !c.upper().isEmpty() || !c.spread().isEmpty();
+        boolean limited = !c.stated().isEmpty();
         if (c.kind() == CheckKind.NONE) {
             if (limited || c.places() != 1) {
                 ground.fault(c, "id", "limits or places without a kind", "Add kind: length, torque or what it is");
@@ -113,19 +104,22 @@ final class LimitSense {
             return;
         }
         ground.within(c, "places", c.places(), 1, 60, Kind.NUMBER);
-        double lower = c.lower().isEmpty() ? Double.NaN : ground.limit(c, "lower", c.lower(), c.kind());
-        double upper = c.upper().isEmpty() ? Double.NaN : ground.limit(c, "upper", c.upper(), c.kind());
-        if (lower >= upper) {
+        boolean crossed = c.lower().isPresent()
+                && c.upper().isPresent()
+                && c.lower().get().si() >= c.upper().get().si();
+        if (crossed) {
             ground.fault(
                     c,
                     "lower",
-                    "the lower limit " + c.lower() + " is not below the upper limit " + c.upper(),
+                    "the lower limit " + c.lower().get() + " is not below the upper limit "
+                            + c.upper().get(),
                     "Swap them");
         }
-        if (!c.spread().isEmpty() && ground.limit(c, "spread", c.spread(), c.kind()) <= 0) {
-            ground.fault(c, "spread", "a spread of " + c.spread() + " cannot be met", "Write a length above 0");
-        }
-        if (!c.spread().isEmpty() && c.places() < 2) {
+        c.spread()
+                .filter(spread -> spread.si() <= 0)
+                .ifPresent(spread -> ground.fault(
+                        c, "spread", "a spread of " + spread + " cannot be met", "Write a length above 0"));
+        if (c.spread().isPresent() && c.places() < 2) {
             ground.fault(c, "spread", "one reading has no spread", "Add places: 3 or more");
         }
     }

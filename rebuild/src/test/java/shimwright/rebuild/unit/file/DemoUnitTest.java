@@ -61,8 +61,8 @@ class DemoUnitTest {
             String gear = gears.get(check.id());
             if (gear != null) {
                 double turns = 5 * unit.gear(gear).ratio() * unit.gear("final").ratio();
-                assertThat(Double.parseDouble(check.lower())).isCloseTo(turns - 0.2, within(0.006));
-                assertThat(Double.parseDouble(check.upper())).isCloseTo(turns + 0.2, within(0.006));
+                assertThat(check.lower().orElseThrow().si()).isCloseTo(turns - 0.2, within(0.006));
+                assertThat(check.upper().orElseThrow().si()).isCloseTo(turns + 0.2, within(0.006));
             }
         }
         assertThat(unit.holdPoint("H34").checks()).hasSize(8);

@@ -38,7 +38,15 @@ class SenseChecksTest {
             direction: max        | direction: min          | 0.05 mm      | rejects below 0.05 mm, but a new one may have 0 mm
             as_new: [0 mm, 0.02 mm] | as_new: [0.02 mm]     | [0.02 mm]    | as_new has 1 values
             as_new: [0 mm, 0.02 mm] | as_new: [0.02 mm, 0 mm] | [0.02 mm, 0 | the least new size is above the most
-            kind: length          | kind: none              | none,        | kind none and direction attest belong together
+            direction: max        | direction: attest       | length,      | kind none and direction attest belong together
+            limit: 0.05 mm        | limit: soon             | soon,        | "limit" of wear limit "C1": "soon" is not a number
+            limit: 0.05 mm        | limit: 0.05             | 0.05,        | "limit" of wear limit "C1": "0.05" has no unit
+            limit: 0.05 mm        | limit: 0.05 bar         | 0.05 bar,    | "0.05 bar" is a pressure; a length is needed here
+            limit: 0.05 mm        | limit: 0.05 mm (0.02 in) | 0.05 mm (   | the two do not agree
+            limit: 0.05 mm        | limit: 0.05 mm, rate: slow | slow,     | "rate" of wear limit "C1": "slow" is not a number
+            kind: length          | kind: none              | [0 mm, 0.02 mm], limit | "as_new" of wear limit "C1" is a quantity, but kind says none
+            clearance: c}         | kind: force, upper: 5 mm} | 5 mm}      | "5 mm" is a length; a force is needed here
+            clearance: c}         | kind: force, upper: 5 N, places: 3, spread: x} | x} | "spread" of check "play"
             torque: 20 N.m        | torque: 20 lbf.in, preload: 13.9 kN, nut_factor: 0.18 | 13.9 kN | nut factor x preload x diameter is 20.016
             torque: 20 N.m        | torque: 2000 N.m        | 2000 N.m     | torque is 2000
             thinnest: 0.25 mm     | thinnest: 2.5 mm        | 2.5 mm       | the thinnest is not thinner
@@ -50,7 +58,7 @@ class SenseChecksTest {
             quantity: 8           | quantity: 0             | 0, torque    | quantity is 0
             clearance: c}         | clearance: c, kind: length, lower: 2 mm, upper: 1 mm} | 2 mm, upper | lower limit 2 mm is not below the upper limit 1 mm
             clearance: c}         | kind: length}           | length}      | measured against nothing
-            clearance: c}         | lower: 2 mm}            | play, what   | limits or places without a kind
+            clearance: c}         | lower: 2 mm}            | 2 mm}        | "lower" of check "play" is a quantity, but kind says none
             clearance: c\\n    phase: final | trap: none    | H1           | hold point H1 wants clearance c, the step reads none
             gauge: DI             | etched_step: 0.01 mm\\n    gauge: DI | 0.01 mm | etched_step and etched_by belong together
             gauge: DI             | etched_step: 0.01 mm\\n    etched_by: H1/play\\n    gauge: DI | H1/play | is no check that reads a number

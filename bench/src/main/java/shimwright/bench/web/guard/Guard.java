@@ -1,0 +1,122 @@
+package shimwright.bench.web.guard;
+
+import io.javalin.config.JavalinConfig;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.eclipse.jetty.server.Handler;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.util.Callback;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import shimwright.mechanics.outcome.Refusal;
+
+/** Asks of every request, before any page sees it: how, under which name, from where, who, and how much. */
+public final class Guard extends Handler.Wrapper {
+    private static final Logger LOG = LoggerFactory.getLogger(Guard.class);
+    private static final Refusal TOO_LITTLE = new Refusal(
+            "memory",
+            "the program has too little for this page, and nothing was kept or lost by it",
+            "Close other pages and try again, or start it with more memory");
+    private static final Refusal FAULT = new Refusal(
+            "program", "it has a fault here; nothing that was kept is lost", "Go back, and tell who looks after it");
+    private static final Set<String> METHODS = Set.of("GET", "HEAD", "POST");
+
+    private final Entrance entrance;
+
+    private Guard(Entrance entrance) {
+        super(new Bodies(null));
+        this.entrance = entrance;
+    }
+
+    /** Puts the guard and every limit before the pages of a server that is being made. */
+    public static void on(JavalinConfig config, Entrance entrance) {
+        config.http.maxRequestSize = Limits.UPLOAD;
+        config.jetty.multipartConfig.maxFileSize(Limits.UPLOAD, io.javalin.config.SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(Limits.UPLOAD, io.javalin.config.SizeUnit.BYTES);
+        // what is held in memory is never laid down on a disk, so nothing stays there
+        config.jetty.multipartConfig.maxInMemoryFileSize(Limits.UPLOAD, io.javalin.config.SizeUnit.BYTES);
+        config.jetty.modifyServletContextHandler(context -> {
+            context.setMaxFormKeys(Limits.FIELDS);
+            context.setMaxFormContentSize(Limits.UPLOAD);
+            context.setErrorHandler(new Errors());
+        });
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setRequestHeaderSize(Limits.HEADERS);
+            http.setSendServerVersion(false);
+            http.setIdleTimeout(Limits.IDLE.toMillis());
+        });
+        config.jetty.modifyServer(server -> {
+            server.setErrorHandler(new Errors());
+            server.setHandler(new Guard(entrance));
+            limitConnections(server);
+        });
+        config.router.javaLangErrorHandler((response, error) -> broken(response, error));
+        entrance.connectors(config);
+    }
+
+    /** Memory or stack ran out on one request: it is answered with a sentence, and the others go on. */
+    private static void broken(HttpServletResponse response, Error error) {
+        boolean memory = error instanceof OutOfMemoryError;
+        LOG.error("{}", memory ? "out of memory" : "a fault of ours", memory ? null : error);
+        try {
+            response.resetBuffer();
+            response.setStatus(memory ? 503 : 500);
+            response.setContentType(Answers.type(false));
+            response.getOutputStream()
+                    .write(Answers.page(List.of(memory ? TOO_LITTLE : FAULT)).getBytes(StandardCharsets.UTF_8));
+        } catch (IOException | IllegalStateException gone) {
+            LOG.warn("nobody heard of it: {}", gone.getMessage());
+        }
+    }
+
+    private static void limitConnections(Server server) {
+        NetworkConnectionLimit limit = new NetworkConnectionLimit(Limits.connections(), server);
+        limit.setEndPointIdleTimeout(Limits.IDLE_WHEN_FULL.toMillis());
+        server.addBean(limit);
+    }
+
+    @Override
+    public boolean handle(Request request, Response response, Callback callback) throws Exception {
+        Answers.headers(response.getHeaders());
+        Asked asked = Asked.of(request);
+        Optional<Denied> denied = denied(asked);
+        if (denied.isPresent()) {
+            Answers.write(
+                    response,
+                    callback,
+                    asked.byProgram(),
+                    denied.get().status(),
+                    denied.get().refusals());
+            return true;
+        }
+        Asker.HERE.on(request);
+        return super.handle(request, response, callback);
+    }
+
+    /** What stands against a request whoever sent it. */
+    private Optional<Denied> denied(Asked asked) {
+        if (!METHODS.contains(asked.method())) {
+            return Optional.of(new Denied(405, "request", "nothing is done by that method here", "Use GET or POST"));
+        }
+        Optional<Refusal> host = entrance.hosts().refusal(asked);
+        if (host.isPresent()) {
+            return Optional.of(new Denied(421, List.of(host.get())));
+        }
+        Optional<Refusal> origin = Origins.refusal(asked);
+        if (origin.isPresent()) {
+            return Optional.of(new Denied(403, List.of(origin.get())));
+        }
+        if (asked.address().length() > Limits.ADDRESS) {
+            return Optional.of(
+                    new Denied(414, "address", "it is longer than " + Limits.ADDRESS + " characters", "Send less"));
+        }
+        return Wording.refusal(asked).map(refusal -> new Denied(400, List.of(refusal)));
+    }
+}
