@@ -12,7 +12,7 @@ import java.util.Objects;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-import shimwright.mechanics.axial.ShimPackResult;
+import shimwright.mechanics.axial.shim.ShimPack;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Forecast;
@@ -193,7 +193,7 @@ class SharedShimsPropertyTest {
             return;
         }
         Advice advice = Objects.requireNonNull(session.advice());
-        ShimPackResult result = advice.result();
+        ShimPack.Result result = advice.result();
         if (result != null && !result.offers().isEmpty()) {
             log.add(Decisions.choose(session, pieces(result.offers().get(0).pieces()), "as good as it gets")
                     .orElseThrow());
@@ -294,7 +294,7 @@ class SharedShimsPropertyTest {
             assertThat(session(id).stage() != Stage.DONE).as(id).isEqualTo(shares || depends(id));
         }
         forecastsAreTrue();
-        ShimPackResult result =
+        ShimPack.Result result =
                 Objects.requireNonNull(Objects.requireNonNull(session("c0").advice()).result());
         if (!result.offers().isEmpty()) {
             log.add(Decisions.choose(session("c0"), pieces(result.offers().get(0).pieces()), "back")
