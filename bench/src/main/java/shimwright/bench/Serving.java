@@ -9,22 +9,27 @@ import java.io.PrintStream;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import shimwright.bench.command.Options;
 import shimwright.bench.demo.DemoShop;
-import shimwright.bench.print.PdfPaper;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.UnitShelf;
 import shimwright.bench.store.DataFolder;
+import shimwright.bench.store.FileDocumentStore;
+import shimwright.bench.store.Disk;
 import shimwright.bench.store.FilePictureStore;
+import shimwright.bench.store.OwnerFolder;
 import shimwright.bench.store.SqliteJobLog;
-import shimwright.bench.web.Desk;
-import shimwright.bench.web.Overviews;
 import shimwright.bench.web.Server;
-import shimwright.bench.web.Shelf;
 import shimwright.bench.web.guard.Entrance;
+import shimwright.bench.web.shop.Overviews;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 
@@ -39,7 +44,8 @@ final class Serving {
     private Serving() {}
 
     /** A running server. */
-    record Running(Javalin server, SqliteJobLog log, Overviews overviews, Entrance entrance) implements AutoCloseable {
+    record Running(Javalin server, SqliteJobLog log, Overviews overviews, Units units, Entrance entrance)
+            implements AutoCloseable {
         @Override
         public void close() {
             server.stop();
@@ -61,6 +67,7 @@ final class Serving {
                     ? Path.of(ok.value().get("data", ""))
                     : Files.createTempDirectory("shimwright-demo-");
             PlayedDemo.layInto(folder);
+            playAside(folder);
             return start(folder, ok.value(), true, out, err);
         } catch (IOException full) {
             err.println("No folder for the demo shop could be made: " + full.getMessage());
@@ -68,10 +75,25 @@ final class Serving {
         }
     }
 
+    /** Plays the demo shop beside its folder and moves it there when it is whole, so that none stays half-made. */
+    private static void playAside(Path folder) throws IOException {
+        if (!PlayedDemo.empty(folder)) {
+            return;
+        }
+        Path part = folder.toAbsolutePath().resolveSibling(folder.getFileName() + ".part");
+        Disk.deleteAll(part);
+        Outcome<Running> played =
+                open(part, new Options(Map.of("port", "0")), true, Clock.system(ZoneId.systemDefault()));
+        if (played instanceof Outcome.Ok<Running> ok) {
+            ok.value().close();
+            Files.deleteIfExists(folder);
+            Files.move(part, folder, StandardCopyOption.ATOMIC_MOVE);
+        }
+    }
+
     static int serve(List<String> args, PrintStream out, PrintStream err) {
         Outcome<Options> options =
-                Options.read(
-                        args, Set.of("port", "host", "data"), Set.of("plain", "accept-log", "no-browser"));
+                Options.read(args, Set.of("port", "host", "data", "owner"), Set.of("plain", "accept-log", "no-browser"));
         if (!(options instanceof Outcome.Ok<Options> ok)) {
             return refused(options.refusals(), err);
         }
@@ -88,7 +110,9 @@ final class Serving {
     }
 
     private static int start(Path folder, Options options, boolean demo, PrintStream out, PrintStream err) {
-        Outcome<Running> running = open(folder, options, demo, Clock.system(ZoneId.systemDefault()));
+        Clock clock = Clock.system(ZoneId.systemDefault());
+        Optional<OwnerFolder> owner = demo ? Optional.empty() : Optional.of(Keeping.owner(options, clock));
+        Outcome<Running> running = open(folder, options, demo, clock, owner);
         if (!(running instanceof Outcome.Ok<Running> ok)) {
             return refused(running.refusals(), err);
         }
@@ -99,14 +123,25 @@ final class Serving {
         out.println("Data: " + folder.toAbsolutePath() + (demo ? " (demo, made anew)" : ""));
         Network.say(ok.value().entrance(), listening, out);
         out.println("Stop with Ctrl-C. What was kept stays kept.");
+        LogWatch.begin(ok.value(), clock, err);
         if (!options.has("no-browser")) {
             browse(url);
         }
         return GOES_ON;
     }
 
-    /** Opens the data folder, fills it for a demo, and serves it. */
+    /** Opens the data folder, fills it for a demo, and serves it; signs and remembers nothing. */
     static Outcome<Running> open(Path folder, Options options, boolean demo, Clock clock) {
+        return open(folder, options, demo, clock, Optional.empty());
+    }
+
+    /**
+     * The same for a shop that is kept.
+     *
+     * @param owner whose key signs
+     */
+    static Outcome<Running> open(
+            Path folder, Options options, boolean demo, Clock clock, Optional<OwnerFolder> owner) {
         Outcome<Integer> port = port(options.get("port", PORT));
         if (!(port instanceof Outcome.Ok<Integer> number)) {
             return Outcome.refused(port.refusals());
@@ -118,32 +153,31 @@ final class Serving {
         if (!Overviews.isOf(files.overview(), sources)) {
             units.begin(); // while the log is opened and the server made ready
         }
-        return SqliteJobLog.open(folder, how).flatMap(log -> {
+        return SqliteJobLog.open(folder, how, owner).flatMap(log -> {
             Outcome<Entrance> way = Network.entrance(options, number.value(), files.network(), clock);
-            Outcome<Running> running = way.flatMap(entrance -> FilePictureStore.open(files.pictures()).flatMap(pictures -> {
-                Shelf shelf = new Shelf(() -> units.types().orElseThrow());
-                Desk desk = new Desk(log, pictures, shelf, clock);
-                Overviews overviews = new Overviews(desk, files.overview(), sources);
-                Javalin server = Server.of(
-                        desk,
-                        overviews,
-                        PdfPaper::pdf,
-                        () -> UUID.randomUUID().toString(),
-                        ZoneId.systemDefault(),
-                        entrance);
-                Running ready = new Running(server, log, overviews, entrance);
-                // an overview of the log as it stands was made by this program from these very files: they are sound
-                if (overviews.recall()) {
-                    return listen(ready, entrance.port());
-                }
-                desk.jobs();
-                return units.types().flatMap(types -> {
-                    if (demo) {
-                        DemoShop.fill(log, pictures, shelf, clock);
-                    }
-                    return listen(ready, entrance.port());
-                });
-            }));
+            Outcome<Running> running = way.flatMap(entrance -> FilePictureStore.open(files.pictures())
+                    .flatMap(pictures -> FileDocumentStore.open(files.documents())
+                            .flatMap(documents -> {
+                                UnitShelf shelf = new UnitShelf(units::files, documents);
+                                Desk desk = new Desk(log, pictures, shelf, clock);
+                                Overviews overviews = new Overviews(desk, files.overview(), sources);
+                                Javalin server = Server.of(
+                                        desk,
+                                        overviews,
+                                        new SignedPaper(log.signing()),
+                                        () -> UUID.randomUUID().toString(),
+                                        ZoneId.systemDefault(),
+                                        entrance);
+                                Running ready = new Running(server, log, overviews, units, entrance);
+                                // an overview of the log as it stands was made by this program from these very files
+                                if (!overviews.recall()) {
+                                    if (demo) {
+                                        DemoShop.fill(log, pictures, shelf, clock);
+                                    }
+                                    desk.pinOlderJobs("the program");
+                                }
+                                return listen(ready, entrance.port());
+                            })));
             if (!(running instanceof Outcome.Ok<Running>)) {
                 log.close();
             }

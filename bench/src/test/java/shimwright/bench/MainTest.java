@@ -11,6 +11,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import shimwright.bench.command.Options;
+import java.util.Map;
+import java.time.Clock;
 import org.junit.jupiter.api.io.TempDir;
 
 @SuppressWarnings("NullAway.Init") // the folder is set by JUnit
@@ -143,10 +146,16 @@ class MainTest {
     }
 
     @Test
-    void aBrokenUnitFileInTheShopIsSaidAtStart() throws IOException {
+    void aBrokenUnitFileIsSaidAndStandsInNobodysWay() throws IOException {
         Files.createDirectories(folder.resolve("units"));
         Files.writeString(folder.resolve("units/mine.yaml"), "maker: x\n");
-        assertThat(run("serve", "--data", folder.toString(), "--port", "0")).isEqualTo(2);
-        assertThat(refused()).contains("mine.yaml");
+        try (Serving.Running running = Serving.open(
+                        folder, new Options(Map.of("port", "0")), false, Clock.systemUTC())
+                .orElseThrow()) {
+            assertThat(running.units().types()).hasSize(1);
+            assertThat(running.units().faults())
+                    .isNotEmpty()
+                    .allSatisfy(fault -> assertThat(fault.place()).contains("mine.yaml"));
+        }
     }
 }

@@ -83,7 +83,9 @@ final class Wire {
                 ? ""
                 : "Content-Length: " + bytes.length + "\r\n";
         return send(
-                port, method + " " + path + " HTTP/1.1\r\n" + host + headers + length + "Connection: close\r\n\r\n", bytes);
+                port,
+                method + " " + path + " HTTP/1.1\r\n" + host + headers + length + "Connection: close\r\n\r\n",
+                bytes);
     }
 
     static Answer get(int port, String path, String headers) {
@@ -138,7 +140,8 @@ final class Wire {
     }
 
     private static String body(InputStream in, String head) throws IOException {
-        @Nullable Integer length = head.lines()
+        @Nullable
+        Integer length = head.lines()
                 .filter(line -> line.startsWith("content-length:"))
                 .map(line -> Integer.valueOf(line.substring(15).strip()))
                 .findFirst()
@@ -151,7 +154,8 @@ final class Wire {
         try {
             for (int got = in.read(some); got >= 0; got = in.read(some)) {
                 all.write(some, 0, got);
-                if (head.contains("chunked") && all.toString(StandardCharsets.ISO_8859_1).endsWith("0\r\n\r\n")) {
+                if (head.contains("chunked")
+                        && all.toString(StandardCharsets.ISO_8859_1).endsWith("0\r\n\r\n")) {
                     break;
                 }
             }

@@ -22,6 +22,12 @@ public final class Words {
                   shimwright devices --data DIR      the devices that were let in
                       --pair owner|bench|onlooker    a code for one more; --person NAME signs on it
                       --revoke ID                    lets one out
+                  shimwright verify --data DIR       whether all is as it was kept; exit code 1 where it is not
+                      --job J --count N --hash H     whether a printed head is still in the log
+                  shimwright verify --backup DIR     the same of a backup
+                  shimwright verify --record FILE    the same of a record that was handed out
+                      --key NAME                     the name of the key that should have signed it (your own)
+                      --owner DIR                    where the key and the remembered heads lie (~/.config/shimwright)
                   shimwright unit check FILE         every problem of a unit file, with line and column
                   shimwright unit new                the beginning of a unit file
                   shimwright unit schema             the JSON Schema of unit files

@@ -12,11 +12,11 @@ import java.util.Set;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Appended;
-import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.EntryCodec;
 import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 
@@ -72,6 +72,15 @@ final class Act {
 
     private static boolean isHalfLetter(int codePoint) {
         return Character.getType(codePoint) == Character.SURROGATE;
+    }
+
+    /** The hand-backs of an answer. */
+    static List<Kept> handedBack(Outcome<Appended> answer) {
+        return answer instanceof Outcome.Ok<Appended> ok && ok.value() instanceof Appended.Entries entries
+                ? entries.entries().stream()
+                        .filter(kept -> kept.body() instanceof Entry.HandedBack)
+                        .toList()
+                : List.of();
     }
 
     /** What came of it, and whether there is something to commit. */

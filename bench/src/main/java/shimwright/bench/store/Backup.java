@@ -3,23 +3,21 @@ package shimwright.bench.store;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Head;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.Signing;
 
 /**
  * Backups of a data folder: a folder with a copy of the log taken in one piece, its head, the pictures that its entries
@@ -44,6 +42,15 @@ public final class Backup {
      * @param target a folder that is not there yet or is empty; it appears only when the backup is whole
      */
     public static Outcome<Made> make(Path data, Path target) {
+        return make(data, target, Optional.empty());
+    }
+
+    /**
+     * The same, signed and remembered.
+     *
+     * @param owner whose key signs
+     */
+    public static Outcome<Made> make(Path data, Path target, Optional<OwnerFolder> owner) {
         return guarded(target, () -> {
             DataFolder from = new DataFolder(data);
             Outcome<Path> part = begin(target);
@@ -63,6 +70,18 @@ public final class Backup {
             copyAll(from.documents(), to.documents());
             copyAll(from.units(), to.units());
             Files.writeString(to.manifest(), Manifest.of(to.root()), StandardCharsets.UTF_8);
+            Optional<String> shop = shop(to);
+            if (owner.isPresent() && shop.isPresent()) { // an empty log has nothing to sign
+                Signed signed = owner.get()
+                        .sign(
+                                Signed.What.BACKUP,
+                                shop.get(),
+                                "",
+                                head.value(),
+                                Optional.of(Disk.hash(to.manifest())));
+                Files.writeString(to.signature(), signed.line() + "\n", StandardCharsets.US_ASCII);
+                owner.get().remember(Signing.Occasion.BACKED_UP, shop.get(), "", head.value(), data);
+            }
             Outcome<Made> checked = check(to.root());
             return checked.flatMap(made -> finish(to.root(), target, new Made(head.value(), made.files(), missing)));
         });
@@ -72,11 +91,13 @@ public final class Backup {
     public static Outcome<Made> check(Path backup) {
         return guarded(backup, () -> {
             DataFolder files = new DataFolder(backup);
-            Outcome<Integer> listed = Manifest.check(files);
-            if (!(listed instanceof Outcome.Ok<Integer> count)) {
+            Outcome<List<Path>> listed = Manifest.check(files);
+            if (!(listed instanceof Outcome.Ok<List<Path>> known)) {
                 return Outcome.refused(listed.refusals());
             }
-            return new LogCheck(files).check(false).map(head -> new Made(head, count.value(), List.of()));
+            return new LogCheck(files)
+                    .check(false)
+                    .map(head -> new Made(head, known.value().size(), List.of()));
         });
     }
 
@@ -95,9 +116,16 @@ public final class Backup {
             if (!(part instanceof Outcome.Ok<Path> begun)) {
                 return Outcome.refused(part.refusals());
             }
-            copyAll(backup, begun.value());
-            Outcome<Made> arrived = check(begun.value());
-            Files.deleteIfExists(new DataFolder(begun.value()).manifest());
+            DataFolder from = new DataFolder(backup);
+            Outcome<List<Path>> listed = Manifest.check(from);
+            if (!(listed instanceof Outcome.Ok<List<Path>> known)) {
+                return Outcome.refused(listed.refusals());
+            }
+            DataFolder to = new DataFolder(begun.value());
+            copy(from.root().toAbsolutePath().normalize(), known.value(), to.root());
+            Files.copy(from.manifest(), to.manifest(), LinkOption.NOFOLLOW_LINKS);
+            Outcome<Made> arrived = check(to.root());
+            Files.deleteIfExists(to.manifest());
             return arrived.flatMap(made -> finish(begun.value(), target, made));
         });
     }
@@ -142,8 +170,8 @@ public final class Backup {
                     target.toString(), "there is something here already", "Name a folder that is not there yet");
         }
         Path part = target.resolveSibling(target.getFileName() + ".part");
-        deleteAll(part);
-        Disk.makeFolder(part);
+        Disk.deleteAll(part);
+        Disk.makePrivateFolder(part);
         return Outcome.ok(part);
     }
 
@@ -153,16 +181,6 @@ public final class Backup {
         }
         try (Stream<Path> inside = Files.list(folder)) {
             return inside.findAny().isEmpty();
-        }
-    }
-
-    private static void deleteAll(Path folder) throws IOException {
-        if (Files.exists(folder)) {
-            try (Stream<Path> all = Files.walk(folder)) {
-                for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                    Files.delete(path);
-                }
-            }
         }
     }
 
@@ -196,7 +214,8 @@ public final class Backup {
         return log;
     }
 
-    private static List<Refusal> copyPictures(DataFolder from, DataFolder to) throws IOException {
+    private static List<Refusal> copyPictures(DataFolder from, DataFolder to)
+            throws IOException, SQLException {
         Outcome<FilePictureStore> opened = FilePictureStore.open(to.pictures());
         if (!(opened instanceof Outcome.Ok<FilePictureStore> target)) {
             throw new IOException(opened.refusals().get(0).sentence());
@@ -215,23 +234,24 @@ public final class Backup {
         return missing;
     }
 
-    private static Set<String> named(DataFolder copy) {
-        Set<String> hashes = new LinkedHashSet<>();
-        Outcome<ReadOnlyJobLog> opened = ReadOnlyJobLog.open(copy.root());
-        try (ReadOnlyJobLog log = opened.orElseThrow()) {
-            for (String stream : log.streams()) {
-                for (Kept kept : log.read(stream)) {
-                    if (kept.body() instanceof Entry.PictureAdded picture) {
-                        hashes.add(picture.picture());
-                    }
-                }
-            }
+    private static Set<String> named(DataFolder copy) throws SQLException {
+        try (Connection database = Sql.toRead(copy.database())) {
+            return Schema.version(database) == 0 ? Set.of() : LogScan.of(database).pictures();
         }
-        return hashes;
+    }
+
+    private static Optional<String> shop(DataFolder copy) throws SQLException {
+        try (Connection database = Sql.toRead(copy.database())) {
+            return Schema.version(database) == 0 ? Optional.empty() : Sql.shop(database);
+        }
     }
 
     private static void copyAll(Path from, Path to) throws IOException {
-        for (Path file : Manifest.files(from)) {
+        copy(from, Manifest.files(from), to);
+    }
+
+    private static void copy(Path from, List<Path> files, Path to) throws IOException {
+        for (Path file : files) {
             Path copy = to.resolve(from.relativize(file).toString());
             Files.createDirectories(Disk.parent(copy));
             Files.copy(file, copy);

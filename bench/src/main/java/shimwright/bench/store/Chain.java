@@ -17,11 +17,15 @@ import java.util.List;
 final class Chain {
     private Chain() {}
 
-    /** The hash of the entry that follows {@code previous}; both lower-case hex. */
+    /** The hash of the entry that follows {@code previous}; both lower-case hex. Nothing follows what is no hash. */
     static String next(String previous, int version, List<String> texts) {
         MessageDigest digest = Disk.sha256();
         digest.update((byte) version);
-        digest.update(HexFormat.of().parseHex(previous));
+        try {
+            digest.update(HexFormat.of().parseHex(previous));
+        } catch (IllegalArgumentException damaged) {
+            return "";
+        }
         for (String text : texts) {
             byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
             digest.update(

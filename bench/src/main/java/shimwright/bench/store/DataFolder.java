@@ -43,6 +43,21 @@ public record DataFolder(Path root) {
         return root.resolve("network");
     }
 
+    /** How far the log was walked and found sound. */
+    Path checked() {
+        return root.resolve("checked");
+    }
+
+    /** The hashes of the folder's own files when the program stopped. */
+    Path sums() {
+        return root.resolve("sums");
+    }
+
+    /** In a backup: the signature over its manifest. */
+    Path signature() {
+        return root.resolve("signature");
+    }
+
     /** Held while a program writes here. */
     Path lock() {
         return root.resolve("lock");

@@ -1,6 +1,7 @@
 package shimwright.bench.store;
 
 import java.nio.file.Path;
+import shimwright.bench.store.RememberedHeads.Remembered;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Head;
 
@@ -70,6 +71,58 @@ final class Fault {
                         .formatted(log.count()),
                 "Nothing was written. Compare that number with your newest record or backup. If it is right, start once"
                         + " with " + ACCEPT);
+    }
+
+    static Refusal gone(Path folder) {
+        return at(
+                folder,
+                "the job log and its head file are gone, but pictures or documents of a shop lie here",
+                RESTORE + ". To begin an empty shop here all the same, start once with " + ACCEPT);
+    }
+
+    static Refusal rolledBack(Path folder, Remembered remembered, Head log) {
+        return at(
+                folder,
+                "the job log lost its end: entry %d was there %s (%s), this one goes to entry %d"
+                        .formatted(
+                                remembered.head().count(),
+                                remembered.occasion().words(),
+                                remembered.at(),
+                                log.count()),
+                RESTORE + ". To go on without what is missing, start once with " + ACCEPT);
+    }
+
+    static Refusal madeAnew(Path folder, Remembered remembered) {
+        return at(
+                folder,
+                "this is not the job log that was kept here: entry %d%s is another than it was %s (%s)"
+                        .formatted(
+                                remembered.head().count(),
+                                remembered.stream().isEmpty() ? "" : " of " + remembered.stream(),
+                                remembered.occasion().words(),
+                                remembered.at()),
+                RESTORE);
+    }
+
+    static Refusal otherShop(Path folder) {
+        return at(
+                folder,
+                "another shop's job log was kept here before: this one begins with another entry",
+                RESTORE + ". If you put this shop here yourself, start once with " + ACCEPT);
+    }
+
+    static Refusal ownerFolder(Path folder, String why) {
+        return at(
+                folder,
+                "the owner's folder, which holds the key that signs, cannot be used: " + why,
+                "Make it readable for this user alone, or name another with --owner DIR");
+    }
+
+    static Refusal spoilt(Refusal found) {
+        return new Refusal(
+                found.place(),
+                "not kept, because the job log was found damaged while the program ran: " + found.fact(),
+                "Stop the program and restore the newest backup into a new folder");
     }
 
     static Refusal inUse(Path folder) {

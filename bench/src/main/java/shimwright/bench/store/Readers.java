@@ -7,9 +7,9 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.job.StoreFailure;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.StoreFailure;
 
 /** Connections that read, lent one at a time; they never wait for the writer. */
 final class Readers implements AutoCloseable {

@@ -33,7 +33,14 @@ final class Schema {
             begin select raise(abort, 'an entry is never removed'); end"""),
             List.of(
                     "alter table entry add column device text not null default ''",
-                    "create index entry_first on entry (number) where stream_number = 1"));
+                    "create index entry_first on entry (number) where stream_number = 1"),
+            List.of("""
+            create table signature (
+              stream text not null,
+              stream_number integer not null,
+              line text not null,
+              primary key (stream, stream_number)
+            ) strict"""));
 
     /** The version this program writes. */
     static final int NEWEST = MIGRATIONS.size();

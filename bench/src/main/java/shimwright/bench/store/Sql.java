@@ -89,8 +89,8 @@ final class Sql {
     /** The rows of a stream after its first {@code skipped}, in order. */
     static List<Row> stream(Connection database, String stream, long skipped) throws SQLException {
         List<Row> found = new ArrayList<>();
-        try (PreparedStatement ask = database.prepareStatement(
-                "select " + Row.COLUMNS + " from entry where stream = ? and stream_number > ? order by stream_number")) {
+        try (PreparedStatement ask = database.prepareStatement("select " + Row.COLUMNS
+                + " from entry where stream = ? and stream_number > ? order by stream_number")) {
             ask.setString(1, stream);
             ask.setLong(2, skipped);
             try (ResultSet rows = ask.executeQuery()) {
@@ -124,6 +124,66 @@ final class Sql {
                 .orElse(Head.EMPTY);
     }
 
+    /** The row of a number. */
+    static Optional<Row> entryAt(Connection database, long number) throws SQLException {
+        return one(database, "select " + Row.COLUMNS + " from entry where number = ?", number);
+    }
+
+    /** The head of the whole log as it was at a number; empty where it never went so far. */
+    static Optional<Head> headAt(Connection database, long number) throws SQLException {
+        return number == 0
+                ? Optional.of(Head.EMPTY)
+                : entryAt(database, number).map(Row::head);
+    }
+
+    /** The head of a stream as it was at a number; empty where it never went so far. */
+    static Optional<Head> headAt(Connection database, String stream, long number) throws SQLException {
+        return number == 0
+                ? Optional.of(Head.EMPTY)
+                : one(
+                                database,
+                                "select " + Row.COLUMNS + " from entry where stream = ? and stream_number = ?",
+                                stream,
+                                number)
+                        .map(Row::streamHead);
+    }
+
+    /** The name of a shop: the hash of its first entry; empty for an empty log. */
+    static Optional<String> shop(Connection database) throws SQLException {
+        return headAt(database, 1).map(Head::hash);
+    }
+
+    /** Keeps the signature of a stream's head. */
+    static void sign(Connection database, Signed signed) throws SQLException {
+        try (PreparedStatement put = database.prepareStatement(
+                "insert into signature (stream, stream_number, line) values (?, ?, ?)")) {
+            put.setString(1, signed.stream());
+            put.setLong(2, signed.head().count());
+            put.setString(3, signed.line());
+            put.executeUpdate();
+        }
+    }
+
+    /** The signature of a stream's head, as text. */
+    static Optional<String> signature(Connection database, String stream, long number) throws SQLException {
+        try (PreparedStatement ask = database.prepareStatement(
+                "select line from signature where stream = ? and stream_number = ?")) {
+            ask.setString(1, stream);
+            ask.setLong(2, number);
+            try (ResultSet rows = ask.executeQuery()) {
+                return rows.next() ? Optional.of(rows.getString(1)) : Optional.empty();
+            }
+        }
+    }
+
+    /** How many signatures there are. */
+    static long signatures(Connection database) throws SQLException {
+        try (Statement ask = database.createStatement();
+                ResultSet rows = ask.executeQuery("select count(*) from signature")) {
+            return rows.next() ? rows.getLong(1) : 0;
+        }
+    }
+
     /** The streams in order of their first entry. */
     static List<String> streams(Connection database) throws SQLException {
         List<String> found = new ArrayList<>();
@@ -155,10 +215,10 @@ final class Sql {
         }
     }
 
-    private static Optional<Row> one(Connection database, String query, String... given) throws SQLException {
+    private static Optional<Row> one(Connection database, String query, Object... given) throws SQLException {
         try (PreparedStatement ask = database.prepareStatement(query)) {
             for (int i = 0; i < given.length; i++) {
-                ask.setString(i + 1, given[i]);
+                ask.setObject(i + 1, given[i]);
             }
             try (ResultSet rows = ask.executeQuery()) {
                 return rows.next() ? Optional.of(Row.of(rows)) : Optional.empty();

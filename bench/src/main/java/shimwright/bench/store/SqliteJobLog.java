@@ -11,17 +11,20 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Appended;
-import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.Signing;
 
 /**
  * The job log in one SQLite file with its head file beside it. One connection writes, behind a lock; others read.
@@ -44,10 +47,15 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
     private final Readers readers;
     private final ReentrantLock writing = new ReentrantLock();
 
-    private Head written;
+    private final Optional<OwnerFolder> owner;
 
-    private SqliteJobLog(DataFolder files, FileChannel lock, Connection writer, Head written) {
+    private Head written;
+    private volatile @Nullable Refusal spoilt;
+
+    private SqliteJobLog(
+            DataFolder files, FileChannel lock, Connection writer, Head written, Optional<OwnerFolder> owner) {
         this.files = files;
+        this.owner = owner;
         this.headFile = new HeadFile(files.head());
         this.lock = lock;
         this.writer = writer;
@@ -55,21 +63,27 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
         this.readers = new Readers(files);
     }
 
+    /** Opens the log as a program does that signs and remembers nothing: a demo or a test. */
+    public static Outcome<SqliteJobLog> open(Path folder, Opening how) {
+        return open(folder, how, Optional.empty());
+    }
+
     /**
      * Opens the log of a data folder, or makes a new one in a folder without.
      *
-     * <p>The whole chain is checked and compared with the head file before anything is written. Refused, with nothing
-     * written: a log that lost its end, was changed, is damaged, was written by a newer program, has no head file, or is
-     * in use.
+     * <p>The chain is walked and compared with the head file, and with the newest head that the owner's folder remembers,
+     * before anything is written. Of a long log only what came since it was last walked; {@link #walk} does the rest.
+     * Refused, with nothing written: a log that lost its end, was changed, is damaged, was written by a newer program, has
+     * no head file, is in use, or is gone while its pictures lie there.
      */
-    public static Outcome<SqliteJobLog> open(Path folder, Opening how) {
+    public static Outcome<SqliteJobLog> open(Path folder, Opening how, Optional<OwnerFolder> owner) {
         DataFolder files = new DataFolder(folder);
         FileChannel lock = null;
         Outcome<SqliteJobLog> opened;
         try {
-            Disk.makeFolder(folder);
+            Disk.makePrivateFolder(folder);
             lock = FileChannel.open(files.lock(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            opened = isOurs(lock) ? openLocked(files, how, lock) : Outcome.refused(List.of(Fault.inUse(folder)));
+            opened = isOurs(lock) ? openLocked(files, how, lock, owner) : Outcome.refused(List.of(Fault.inUse(folder)));
         } catch (IOException failed) {
             opened = Outcome.refused(List.of(Fault.notWritable(folder, Disk.why(failed))));
         } catch (SQLException failed) {
@@ -90,42 +104,80 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
         }
     }
 
-    private static Outcome<SqliteJobLog> openLocked(DataFolder files, Opening how, FileChannel lock)
+    private static Outcome<SqliteJobLog> openLocked(
+            DataFolder files, Opening how, FileChannel lock, Optional<OwnerFolder> owner)
             throws IOException, SQLException {
-        Outcome<Head> sound = new LogCheck(files).check(how == Opening.ACCEPT);
+        boolean accepted = how == Opening.ACCEPT;
+        Head walked = Head.EMPTY;
+        if (owner.isPresent()) {
+            try {
+                walked = Checked.read(files, owner.get().key());
+            } catch (IOException unreadable) {
+                return Outcome.refused(List.of(Fault.ownerFolder(owner.get().root(), Disk.why(unreadable))));
+            }
+        }
+        OwnerCheck before = new OwnerCheck(files);
+        Optional<Refusal> gone = accepted ? Optional.empty() : before.gone();
+        Outcome<Head> sound =
+                gone.isPresent() ? Outcome.refused(List.of(gone.get())) : new LogCheck(files).check(accepted, walked);
         if (!(sound instanceof Outcome.Ok<Head> ok)) {
             return Outcome.refused(sound.refusals());
         }
+        Optional<Refusal> other =
+                accepted || owner.isEmpty() ? Optional.empty() : before.newest(owner.get(), ok.value());
+        if (other.isPresent()) {
+            return Outcome.refused(List.of(other.get()));
+        }
+        Outcome<SqliteJobLog> opened = openSound(files, ok.value(), lock, owner);
+        if (accepted && opened instanceof Outcome.Ok<SqliteJobLog> log) {
+            log.value().signing().remember(Signing.Occasion.ACCEPTED, "", ok.value());
+        }
+        return opened;
+    }
+
+    private static Outcome<SqliteJobLog> openSound(
+            DataFolder files, Head log, FileChannel lock, Optional<OwnerFolder> owner)
+            throws IOException, SQLException {
         HeadFile file = new HeadFile(files.head());
         Optional<Head> said = file.read();
-        if (said.isPresent() && said.get().count() > ok.value().count()) {
+        if (said.isPresent() && said.get().count() > log.count()) {
             // what was accepted stays to be seen
-            Path seen = files.root().resolve("head-before-entry-" + (ok.value().count() + 1));
+            Path seen = files.root().resolve("head-before-entry-" + (log.count() + 1));
             Files.move(files.head(), seen, StandardCopyOption.REPLACE_EXISTING);
         }
         boolean fresh = !Files.exists(files.database());
         Connection writer = Sql.toWrite(files.database());
         try {
+            Sums.forget(files);
             Schema.migrate(writer);
             if (fresh) {
                 Disk.syncFolder(files.root());
             }
-            if (!said.equals(Optional.of(ok.value()))) {
-                file.write(ok.value());
+            if (!said.equals(Optional.of(log))) {
+                file.write(log);
             }
         } catch (IOException | SQLException failed) {
             writer.close();
             throw failed;
         }
-        return Outcome.ok(new SqliteJobLog(files, lock, writer, ok.value()));
+        return Outcome.ok(new SqliteJobLog(files, lock, writer, log, owner));
     }
 
     @Override
     public Outcome<Appended> append(List<Draft> act, Heads heads) {
-        return Act.of(act).flatMap(made -> append(made, heads));
+        Outcome<Appended> answer = Act.of(act).flatMap(made -> append(made, heads));
+        for (Kept kept : Act.handedBack(answer)) {
+            signing()
+                    .remember(Signing.Occasion.HANDED_BACK, kept.draft().stream(), kept.streamHead());
+        }
+        return answer;
     }
 
     private Outcome<Appended> append(Act act, Heads heads) {
+        Refusal found = spoilt;
+        if (found != null) {
+            return Outcome.refused(List.of(Fault.spoilt(found)));
+        }
         writing.lock();
         try {
             return committed(act, heads).flatMap(this::headed);
@@ -142,6 +194,9 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
         try {
             Act.Done done = act.write(writer, heads);
             if (done.wrote()) {
+                for (Kept handedBack : Act.handedBack(done.answer())) {
+                    sign(handedBack);
+                }
                 Sql.run(writer, "commit");
                 committed = true;
             }
@@ -171,6 +226,52 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
         } catch (SQLException failed) {
             return Outcome.refused(List.of(Fault.headNotWritten(Sql.why(failed))));
         }
+    }
+
+    /** A hand-back is kept together with its signature. */
+    private void sign(Kept handedBack) throws SQLException {
+        if (owner.isPresent()) {
+            String shop = Sql.shop(writer).orElseThrow();
+            Sql.sign(
+                    writer,
+                    owner.get()
+                            .sign(
+                                    Signed.What.HANDBACK,
+                                    shop,
+                                    handedBack.draft().stream(),
+                                    handedBack.streamHead(),
+                                    Optional.empty()));
+        }
+    }
+
+    /** What this shop signs and remembers; nothing where it was opened without an owner's folder. */
+    public Signing signing() {
+        return owner.<Signing>map(folder -> new LogSigning(folder, files.root(), this::shop))
+                .orElse(Signing.NONE);
+    }
+
+    private Optional<String> shop() {
+        return readers.ask(Sql::shop);
+    }
+
+    /** When the last entry was kept, by the clock of that moment; a clock that is behind it was set back. */
+    public Optional<Instant> lastKept() {
+        return readers.ask(database -> Sql.entryAt(database, Sql.head(database).count()))
+                .map(row -> row.kept().draft().at());
+    }
+
+    /**
+     * Walks the whole log and SQLite's pages while the program runs. Where it finds something, nothing is kept any more.
+     *
+     * @return what it found; empty for a sound log
+     */
+    public Optional<Refusal> walk() {
+        Outcome<Head> walked = new LogCheck(files).check(false);
+        if (walked instanceof Outcome.Ok<Head>) {
+            return Optional.empty();
+        }
+        spoilt = walked.refusals().get(0);
+        return Optional.ofNullable(spoilt);
     }
 
     @Override
@@ -207,13 +308,32 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
     public void close() {
         writing.lock();
         try {
+            Optional<String> shop = shop();
             readers.close();
             writer.close();
+            if (shop.isPresent() && spoilt == null) {
+                leave(shop.get());
+            }
         } catch (SQLException failed) {
             throw new IllegalStateException("the log could not be closed", failed);
         } finally {
             close(lock);
             writing.unlock();
+        }
+    }
+
+    /** What the next start and the next check go by; without it they walk all. */
+    private void leave(String shop) {
+        try {
+            if (owner.isPresent()) {
+                Checked.write(files, owner.get().key(), written);
+                Sums.write(files, owner.get(), shop, written);
+                if (!owner.get().heads().knows(shop, written, files.root())) {
+                    owner.get().remember(Signing.Occasion.STOPPED, shop, "", written, files.root());
+                }
+            }
+        } catch (IOException full) {
+            return;
         }
     }
 

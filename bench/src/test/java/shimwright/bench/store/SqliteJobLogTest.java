@@ -17,12 +17,12 @@ import org.junit.jupiter.api.io.TempDir;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Appended;
-import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.NoteMade;
 import shimwright.rebuild.job.Entry.ShimRemoved;
 import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.StoreFailure;
@@ -301,16 +301,12 @@ class SqliteJobLogTest {
     void anActOfWhichAPartIsKeptIsRefusedWhole() {
         try (SqliteJobLog log = Logs.open(folder)) {
             append(log, note("job-1", "a", "one")).orElseThrow();
-            assertThat(log.append(
-                                    List.of(note("job-1", "a", "one"), note("job-1", "b", "two")),
-                                    Heads.NOTHING)
+            assertThat(log.append(List.of(note("job-1", "a", "one"), note("job-1", "b", "two")), Heads.NOTHING)
                             .refusals())
                     .extracting(Refusal::fact)
                     .containsExactly("an entry of this id is already kept, and was not kept together with what is"
                             + " posted now");
-            assertThat(log.append(
-                                    List.of(note("job-1", "b", "two"), note("job-1", "a", "other")),
-                                    Heads.NOTHING)
+            assertThat(log.append(List.of(note("job-1", "b", "two"), note("job-1", "a", "other")), Heads.NOTHING)
                             .refusals())
                     .extracting(Refusal::fact)
                     .containsExactly("an entry of this id is already kept and says something else");
