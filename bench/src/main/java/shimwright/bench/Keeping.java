@@ -33,8 +33,8 @@ final class Keeping {
 
     /** {@code verify --data DIR [--job J] [--count N --hash H]}, {@code --backup DIR} or {@code --record FILE [--data DIR]}. */
     static int verify(List<String> args, PrintStream out, PrintStream err) {
-        Outcome<Options> options =
-                Options.read(args, Set.of("data", "backup", "record", "job", "count", "hash", "owner", "key"), Set.of());
+        Outcome<Options> options = Options.read(
+                args, Set.of("data", "backup", "record", "job", "count", "hash", "owner", "key"), Set.of());
         if (!(options instanceof Outcome.Ok<Options> ok)) {
             return refused(options.refusals(), err);
         }
@@ -72,7 +72,8 @@ final class Keeping {
         }
         String count = options.get("count", "");
         if (!count.matches("[0-9]{1,18}")) {
-            return Outcome.refused("--count", "\"" + count + "\" is not a number of entries", "Type it as it is printed");
+            return Outcome.refused(
+                    "--count", "\"" + count + "\" is not a number of entries", "Type it as it is printed");
         }
         return Outcome.ok(
                 check.head(data.get(), options.get("job", ""), Long.parseLong(count), options.get("hash", "")));
@@ -99,8 +100,8 @@ final class Keeping {
             return REFUSED;
         }
         Path to = Path.of(ok.value().get("to", ""));
-        Outcome<Backup.Made> made = work.of(
-                Path.of(ok.value().get(source, "")), to, Optional.of(owner(ok.value(), Clock.systemUTC())));
+        Outcome<Backup.Made> made =
+                work.of(Path.of(ok.value().get(source, "")), to, Optional.of(owner(ok.value(), Clock.systemUTC())));
         if (!(made instanceof Outcome.Ok<Backup.Made> done)) {
             return refused(made.refusals(), err);
         }

@@ -18,10 +18,13 @@ final class LogWatch {
         log.lastKept()
                 .filter(last -> last.isAfter(clock.instant()))
                 .ifPresent(last -> err.println("The clock of this machine says " + clock.instant()
-                        + ", but the last entry was kept at " + last + ": set the clock right. What is kept now is dated"
+                        + ", but the last entry was kept at " + last
+                        + ": set the clock right. What is kept now is dated"
                         + " before what was kept then, and the record will show it."));
         CompletableFuture.delayedExecutor(1, TimeUnit.SECONDS)
-                .execute(() -> running.units().faults().forEach(fault -> err.println("Not on the shelf: " + fault.sentence())));
+                .execute(() -> running.units()
+                        .faults()
+                        .forEach(fault -> err.println("Not on the shelf: " + fault.sentence())));
         CompletableFuture.delayedExecutor(SETTLE_SECONDS, TimeUnit.SECONDS).execute(() -> walk(log, err));
     }
 

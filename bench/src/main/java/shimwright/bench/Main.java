@@ -34,8 +34,8 @@ public final class Main {
             case "serve" -> Serving.serve(rest, out, err);
             case "backup" -> Keeping.backup(rest, out, err);
             case "restore" -> Keeping.restore(rest, out, err);
-            case "devices" -> Network.devices(rest, Clock.systemUTC(), out, err);
             case "verify" -> Keeping.verify(rest, out, err);
+            case "devices" -> Network.devices(rest, Clock.systemUTC(), out, err);
             case "unit" -> UnitCommand.run(rest, out, err);
             case "calc" -> CalcCommand.run(rest, out, err);
             case "--warm" -> PlayedDemo.warm(rest, err);

@@ -41,8 +41,7 @@ final class Network {
                 return Outcome.ok(new Entrance(hosts, at.listen(), port, devices, null, at.network()));
             }
             return ShopCertificate.in(folder, at.names(), clock)
-                    .map(certificate ->
-                            new Entrance(hosts, at.listen(), port, devices, certificate, at.network()));
+                    .map(certificate -> new Entrance(hosts, at.listen(), port, devices, certificate, at.network()));
         });
     }
 
@@ -58,10 +57,12 @@ final class Network {
         }
         out.println("Other devices: " + address + " (only those that were paired are let in)");
         if (entrance.certificate() == null) {
-            out.println("NOT ENCRYPTED (--plain): whoever listens on this network reads every page, every picture and the key "
-                    + "of each device, and can then act as that device. Leave --plain out wherever you can.");
+            out.println(
+                    "NOT ENCRYPTED (--plain): whoever listens on this network reads every page, every picture and the key "
+                            + "of each device, and can then act as that device. Leave --plain out wherever you can.");
         } else {
-            out.println("The device's browser warns of a certificate it does not know. Its SHA-256 fingerprint must be");
+            out.println(
+                    "The device's browser warns of a certificate it does not know. Its SHA-256 fingerprint must be");
             out.println("  " + entrance.certificate().fingerprint());
         }
         show(entrance.devices().code(Role.BENCH, ""), address, out, out);
@@ -98,7 +99,9 @@ final class Network {
             Outcome<Code> code = Role.of(options.get("pair", ""))
                     .map(role -> devices.code(role, options.get("person", "")))
                     .orElse(Outcome.refused(List.of(new Refusal(
-                            "--pair", "\"" + options.get("pair", "") + "\" is no role", "Take owner, bench or onlooker"))));
+                            "--pair",
+                            "\"" + options.get("pair", "") + "\" is no role",
+                            "Take owner, bench or onlooker"))));
             return show(code, "", out, err);
         }
         if (options.has("revoke")) {
@@ -123,9 +126,12 @@ final class Network {
         for (Device device : list.value()) {
             String state = device.in(clock.instant())
                     ? "in"
-                    : device.revoked() != null ? "out since " + device.revoked() + ", " + device.revokedBy() : "run out";
-            out.println(device.id() + "  " + device.name() + (device.person().isEmpty() ? "" : " (" + device.person() + ")")
-                    + "  " + device.role().word() + "  since " + device.since() + "  " + state);
+                    : device.revoked() != null
+                            ? "out since " + device.revoked() + ", " + device.revokedBy()
+                            : "run out";
+            out.println(
+                    device.id() + "  " + device.name() + (device.person().isEmpty() ? "" : " (" + device.person() + ")")
+                            + "  " + device.role().word() + "  since " + device.since() + "  " + state);
         }
         return 0;
     }

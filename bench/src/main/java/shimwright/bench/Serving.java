@@ -22,8 +22,8 @@ import shimwright.bench.demo.DemoShop;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.UnitShelf;
 import shimwright.bench.store.DataFolder;
-import shimwright.bench.store.FileDocumentStore;
 import shimwright.bench.store.Disk;
+import shimwright.bench.store.FileDocumentStore;
 import shimwright.bench.store.FilePictureStore;
 import shimwright.bench.store.OwnerFolder;
 import shimwright.bench.store.SqliteJobLog;
@@ -92,8 +92,8 @@ final class Serving {
     }
 
     static int serve(List<String> args, PrintStream out, PrintStream err) {
-        Outcome<Options> options =
-                Options.read(args, Set.of("port", "host", "data", "owner"), Set.of("plain", "accept-log", "no-browser"));
+        Outcome<Options> options = Options.read(
+                args, Set.of("port", "host", "data", "owner"), Set.of("plain", "accept-log", "no-browser"));
         if (!(options instanceof Outcome.Ok<Options> ok)) {
             return refused(options.refusals(), err);
         }
@@ -140,8 +140,7 @@ final class Serving {
      *
      * @param owner whose key signs
      */
-    static Outcome<Running> open(
-            Path folder, Options options, boolean demo, Clock clock, Optional<OwnerFolder> owner) {
+    static Outcome<Running> open(Path folder, Options options, boolean demo, Clock clock, Optional<OwnerFolder> owner) {
         Outcome<Integer> port = port(options.get("port", PORT));
         if (!(port instanceof Outcome.Ok<Integer> number)) {
             return Outcome.refused(port.refusals());
@@ -154,30 +153,31 @@ final class Serving {
             units.begin(); // while the log is opened and the server made ready
         }
         return SqliteJobLog.open(folder, how, owner).flatMap(log -> {
-            Outcome<Entrance> way = Network.entrance(options, number.value(), files.network(), clock);
-            Outcome<Running> running = way.flatMap(entrance -> FilePictureStore.open(files.pictures())
-                    .flatMap(pictures -> FileDocumentStore.open(files.documents())
-                            .flatMap(documents -> {
-                                UnitShelf shelf = new UnitShelf(units::files, documents);
-                                Desk desk = new Desk(log, pictures, shelf, clock);
-                                Overviews overviews = new Overviews(desk, files.overview(), sources);
-                                Javalin server = Server.of(
-                                        desk,
-                                        overviews,
-                                        new SignedPaper(log.signing()),
-                                        () -> UUID.randomUUID().toString(),
-                                        ZoneId.systemDefault(),
-                                        entrance);
-                                Running ready = new Running(server, log, overviews, units, entrance);
-                                // an overview of the log as it stands was made by this program from these very files
-                                if (!overviews.recall()) {
-                                    if (demo) {
-                                        DemoShop.fill(log, pictures, shelf, clock);
-                                    }
-                                    desk.pinOlderJobs("the program");
-                                }
-                                return listen(ready, entrance.port());
-                            })));
+            Outcome<Running> running = Network.entrance(options, number.value(), files.network(), clock)
+                    .flatMap(entrance -> FilePictureStore.open(files.pictures())
+                            .flatMap(pictures -> FileDocumentStore.open(files.documents())
+                                    .flatMap(documents -> {
+                                        UnitShelf shelf = new UnitShelf(units::files, documents);
+                                        Desk desk = new Desk(log, pictures, shelf, clock);
+                                        Overviews overviews = new Overviews(desk, files.overview(), sources);
+                                        Javalin server = Server.of(
+                                                desk,
+                                                overviews,
+                                                new SignedPaper(log.signing()),
+                                                () -> UUID.randomUUID().toString(),
+                                                ZoneId.systemDefault(),
+                                                entrance);
+                                        Running ready = new Running(server, log, overviews, units, entrance);
+                                        // an overview of the log as it stands was made by this program from these very
+                                        // files
+                                        if (!overviews.recall()) {
+                                            if (demo) {
+                                                DemoShop.fill(log, pictures, shelf, clock);
+                                            }
+                                            desk.pinOlderJobs("the program");
+                                        }
+                                        return listen(ready, entrance.port());
+                                    })));
             if (!(running instanceof Outcome.Ok<Running>)) {
                 log.close();
             }

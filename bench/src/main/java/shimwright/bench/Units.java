@@ -65,8 +65,7 @@ final class Units {
     }
 
     private static Refusal unreadable(Path place, IOException broken) {
-        return new Refusal(
-                place.toString(), "it cannot be read: " + broken.getMessage(), "Look at its permissions");
+        return new Refusal(place.toString(), "it cannot be read: " + broken.getMessage(), "Look at its permissions");
     }
 
     /** A hash over the files and the name of a program; empty where the program has none or a file cannot be read. */

@@ -162,7 +162,8 @@ class BadInputTest {
                 javax.imageio.ImageIO.read(new java.io.ByteArrayInputStream(bench.bytes(small)));
         assertThat(seen.getWidth()).isEqualTo(240);
         assertThat(seen.getHeight()).isEqualTo(180);
-        assertThat(bench.get("/picture/" + "0".repeat(64) + "/small").statusCode()).isEqualTo(404);
+        assertThat(bench.get("/picture/" + "0".repeat(64) + "/small").statusCode())
+                .isEqualTo(404);
     }
 
     @Test

@@ -52,7 +52,9 @@ class QrCodeTest {
             }
         }
         RGBLuminanceSource source = new RGBLuminanceSource(side, side, pixels);
-        return new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(source))).getText();
+        return new QRCodeReader()
+                .decode(new BinaryBitmap(new HybridBinarizer(source)))
+                .getText();
     }
 
     @Test

@@ -149,7 +149,8 @@ class ScriptTest {
     void thePadTypesWhereTheCaretIs() {
         browser.phone();
         browser.open(bench.url("/drawer"));
-        browser.script("const t = document.querySelector('input[name=t1]'); t.value = '125'; t.focus(); t.setSelectionRange(1, 1)");
+        browser.script(
+                "const t = document.querySelector('input[name=t1]'); t.value = '125'; t.focus(); t.setSelectionRange(1, 1)");
         browser.script(
                 "Array.from(document.querySelectorAll('.pad button')).find(b => b.textContent === '.').dispatchEvent(new PointerEvent('pointerdown', {bubbles: true, cancelable: true}))");
         assertThat(browser.one("input[name=t1]").getDomProperty("value")).isEqualTo("1.25");
@@ -206,7 +207,10 @@ class ScriptTest {
         browser.open(bench.url("/drawer"));
         browser.wait(
                 "all sent",
-                () -> bench.page(JOB + "/strip").select("ol.log li b").eachText().contains("third plate")
+                () -> bench.page(JOB + "/strip")
+                                .select("ol.log li b")
+                                .eachText()
+                                .contains("third plate")
                         ? true
                         : null);
         assertThat(bench.page(JOB + "/strip").select("ol.log li b").eachText())

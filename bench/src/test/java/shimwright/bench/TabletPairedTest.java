@@ -36,7 +36,10 @@ class TabletPairedTest {
         tablet.tablet();
         tablet.open(address("/job/job-v-0093/build"));
         assertThat(tablet.path()).isEqualTo("/pair");
-        assertThat(tablet.text()).contains("Pair this device", bench.running().entrance().certificate().fingerprint());
+        assertThat(tablet.text())
+                .contains(
+                        "Pair this device",
+                        bench.running().entrance().certificate().fingerprint());
         assertThat(wide(tablet)).isTrue();
         tablet.picture("pair");
 
@@ -44,7 +47,8 @@ class TabletPairedTest {
         owner.open(bench.url("/devices"));
         owner.changes(() -> owner.one("form[action='/devices/code'] button").click());
         String code = owner.one(".code").getText();
-        assertThat(owner.text()).contains(bench.running().entrance().certificate().fingerprint());
+        assertThat(owner.text())
+                .contains(bench.running().entrance().certificate().fingerprint());
         owner.picture("devices-code");
 
         tablet.one("input[name=code]").sendKeys("wrong-code");
@@ -79,16 +83,17 @@ class TabletPairedTest {
     }
 
     private static boolean wide(Browser browser) {
-        return Boolean.TRUE.equals(browser.script(
-                "return document.documentElement.scrollWidth <= window.innerWidth && [...document.querySelectorAll('input,button')].every(e => e.getBoundingClientRect().height >= 44)"));
+        return Boolean.TRUE.equals(
+                browser.script(
+                        "return document.documentElement.scrollWidth <= window.innerWidth && [...document.querySelectorAll('input,button')].every(e => e.getBoundingClientRect().height >= 44)"));
     }
 
     /** What the page itself gets when it posts a note or a hand-back. */
     private static int post(Browser browser, String path) {
-        browser.script(
-                "window.got = 0; fetch('" + path + "', {method: 'POST', headers: {'Content-Type': 'application/x-www-form-urlencoded'},"
-                        + " body: 'step=E02&text=from+the+tablet&warranty=none&entry=tablet-note-' + Math.floor(performance.now())})"
-                        + ".then(a => window.got = a.status); return 1");
+        browser.script("window.got = 0; fetch('" + path
+                + "', {method: 'POST', headers: {'Content-Type': 'application/x-www-form-urlencoded'},"
+                + " body: 'step=E02&text=from+the+tablet&warranty=none&entry=tablet-note-' + Math.floor(performance.now())})"
+                + ".then(a => window.got = a.status); return 1");
         return browser.wait("an answer", () -> {
             int status = ((Number) browser.script("return window.got")).intValue();
             return status == 0 ? null : status;

@@ -141,7 +141,8 @@ final class Player {
 
     private void at(Step step, Line line) {
         switch (line.word()) {
-            case "check" -> act(new HoldActs.ReadCheck(step.id(), step.hold(), line.part(0), line.part(1), "", "", "", ""));
+            case "check" ->
+                act(new HoldActs.ReadCheck(step.id(), step.hold(), line.part(0), line.part(1), "", "", "", ""));
             case "trial" -> act(new SettingActs.NamePieces(line.part(0), "trial", pieces(line.part(1))));
             case "fitted" -> act(new SettingActs.NamePieces(line.part(0), "final", pieces(line.part(1))));
             case "round" ->

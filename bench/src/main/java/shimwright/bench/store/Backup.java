@@ -73,12 +73,7 @@ public final class Backup {
             Optional<String> shop = shop(to);
             if (owner.isPresent() && shop.isPresent()) { // an empty log has nothing to sign
                 Signed signed = owner.get()
-                        .sign(
-                                Signed.What.BACKUP,
-                                shop.get(),
-                                "",
-                                head.value(),
-                                Optional.of(Disk.hash(to.manifest())));
+                        .sign(Signed.What.BACKUP, shop.get(), "", head.value(), Optional.of(Disk.hash(to.manifest())));
                 Files.writeString(to.signature(), signed.line() + "\n", StandardCharsets.US_ASCII);
                 owner.get().remember(Signing.Occasion.BACKED_UP, shop.get(), "", head.value(), data);
             }
@@ -214,8 +209,7 @@ public final class Backup {
         return log;
     }
 
-    private static List<Refusal> copyPictures(DataFolder from, DataFolder to)
-            throws IOException, SQLException {
+    private static List<Refusal> copyPictures(DataFolder from, DataFolder to) throws IOException, SQLException {
         Outcome<FilePictureStore> opened = FilePictureStore.open(to.pictures());
         if (!(opened instanceof Outcome.Ok<FilePictureStore> target)) {
             throw new IOException(opened.refusals().get(0).sentence());
@@ -236,7 +230,9 @@ public final class Backup {
 
     private static Set<String> named(DataFolder copy) throws SQLException {
         try (Connection database = Sql.toRead(copy.database())) {
-            return Schema.version(database) == 0 ? Set.of() : LogScan.of(database).pictures();
+            return Schema.version(database) == 0
+                    ? Set.of()
+                    : LogScan.of(database).pictures();
         }
     }
 

@@ -38,11 +38,6 @@ public record DataFolder(Path root) {
         return root.resolve("overview");
     }
 
-    /** Devices that were let in, and the certificate by which they know the shop; no backup takes it. */
-    public Path network() {
-        return root.resolve("network");
-    }
-
     /** How far the log was walked and found sound. */
     Path checked() {
         return root.resolve("checked");
@@ -56,6 +51,11 @@ public record DataFolder(Path root) {
     /** In a backup: the signature over its manifest. */
     Path signature() {
         return root.resolve("signature");
+    }
+
+    /** Devices that were let in, and the certificate by which they know the shop; no backup takes it. */
+    public Path network() {
+        return root.resolve("network");
     }
 
     /** Held while a program writes here. */

@@ -109,7 +109,8 @@ final class LogCheck {
             Outcome<Head> log = walk(database, goesOn ? walked : Head.EMPTY);
             return log instanceof Outcome.Ok<Head> ok
                     ? Outcome.ok(new Walk(
-                            ok.value(), Sql.headAt(database, mark).map(Head::hash).orElse("")))
+                            ok.value(),
+                            Sql.headAt(database, mark).map(Head::hash).orElse("")))
                     : Outcome.refused(log.refusals());
         }
     }
@@ -124,8 +125,8 @@ final class LogCheck {
     private Outcome<Head> walk(Connection database, Head walked) throws SQLException {
         Head log = walked;
         Map<String, Head> streams = new HashMap<>();
-        try (PreparedStatement ask = database.prepareStatement(
-                "select " + Row.COLUMNS + " from entry where number > ? order by number")) {
+        try (PreparedStatement ask =
+                database.prepareStatement("select " + Row.COLUMNS + " from entry where number > ? order by number")) {
             ask.setLong(1, walked.count());
             try (ResultSet rows = ask.executeQuery()) {
                 while (rows.next()) {

@@ -167,8 +167,7 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
     public Outcome<Appended> append(List<Draft> act, Heads heads) {
         Outcome<Appended> answer = Act.of(act).flatMap(made -> append(made, heads));
         for (Kept kept : Act.handedBack(answer)) {
-            signing()
-                    .remember(Signing.Occasion.HANDED_BACK, kept.draft().stream(), kept.streamHead());
+            signing().remember(Signing.Occasion.HANDED_BACK, kept.draft().stream(), kept.streamHead());
         }
         return answer;
     }

@@ -12,7 +12,6 @@ import shimwright.bench.desk.Desk;
 import shimwright.bench.web.api.ApiRoutes;
 import shimwright.bench.web.clearance.ClearancePages;
 import shimwright.bench.web.clearance.SharedShimsPages;
-import shimwright.bench.web.devices.DevicePages;
 import shimwright.bench.web.guard.Denied;
 import shimwright.bench.web.guard.Entrance;
 import shimwright.bench.web.guard.Guard;
@@ -29,6 +28,7 @@ import shimwright.bench.web.plan.PeoplePages;
 import shimwright.bench.web.plan.PlanPages;
 import shimwright.bench.web.record.RecordPages;
 import shimwright.bench.web.sheet.SheetPages;
+import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.Overviews;
 import shimwright.bench.web.shop.ShopPages;
 

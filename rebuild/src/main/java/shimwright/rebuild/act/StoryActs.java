@@ -149,7 +149,8 @@ public final class StoryActs {
             Kind kind = wear.kind().quantity();
             String place = wear.id() + " " + wear.what();
             return TypedReadings.parse(values, kind, wear.bareUnit(), place)
-                    .map(read -> TypedReadings.read(read, gauge, wear.gauge(), around).confirmedBecause(confirmed))
+                    .map(read -> TypedReadings.read(read, gauge, wear.gauge(), around)
+                            .confirmedBecause(confirmed))
                     .flatMap(read -> WearJudgement.of(wear, read, around.units())
                             .map(judged -> new Entry.Found(
                                     wear.id(),

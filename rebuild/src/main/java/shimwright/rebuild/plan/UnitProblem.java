@@ -100,7 +100,14 @@ final class UnitProblem {
                 waits,
                 open);
         return new Problem(
-                tasks, lags, windows, List.of(), LateFinds.of(unit, order, done, leading), setUps(type, orientations), start, WAITING);
+                tasks,
+                lags,
+                windows,
+                List.of(),
+                LateFinds.of(unit, order, done, leading),
+                setUps(type, orientations),
+                start,
+                WAITING);
     }
 
     private List<String> known() {

@@ -42,7 +42,9 @@ public final class Thumbnail {
     public static Optional<byte[]> of(byte[] content, int side) {
         try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(content))) {
             Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
-            return readers.hasNext() ? Optional.of(of(readers.next(), in, orientation(content), side)) : Optional.empty();
+            return readers.hasNext()
+                    ? Optional.of(of(readers.next(), in, orientation(content), side))
+                    : Optional.empty();
         } catch (IIOException damaged) {
             return Optional.empty();
         } catch (IOException impossible) {
@@ -77,7 +79,8 @@ public final class Thumbnail {
             if (mark == START_OF_SCAN || end > content.length) {
                 return Optional.empty();
             }
-            if (mark == APP1 && new String(content, at + 4, end - at - 4, StandardCharsets.ISO_8859_1).startsWith("Exif")) {
+            if (mark == APP1
+                    && new String(content, at + 4, end - at - 4, StandardCharsets.ISO_8859_1).startsWith("Exif")) {
                 return read(Arrays.copyOfRange(content, at + 4, end));
             }
             at = end;

@@ -38,7 +38,8 @@ public final class Guard extends Handler.Wrapper {
     private static final String PAIR = "/pair";
 
     /** Set by something between this program and who asks, which then may sit anywhere. */
-    private static final List<String> FORWARDED = List.of("Forwarded", "X-Forwarded-For", "X-Forwarded-Host", "X-Real-IP", "Via");
+    private static final List<String> FORWARDED =
+            List.of("Forwarded", "X-Forwarded-For", "X-Forwarded-Host", "X-Real-IP", "Via");
 
     private static final Set<String> METHODS = Set.of("GET", "HEAD", "POST");
 

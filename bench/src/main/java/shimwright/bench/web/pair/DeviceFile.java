@@ -59,7 +59,8 @@ public final class DeviceFile {
         }
 
         static Line device(Device d) {
-            return new Line("device", d.id(), d.name(), d.person(), d.role().word(), d.keyHash(), d.since(), d.until(), "");
+            return new Line(
+                    "device", d.id(), d.name(), d.person(), d.role().word(), d.keyHash(), d.since(), d.until(), "");
         }
 
         static Line revoked(String id, Instant at, String by) {
@@ -84,7 +85,10 @@ public final class DeviceFile {
                 return before.state();
             }
             Outcome<State> state = size > LARGEST
-                    ? Outcome.refused(path.toString(), "it is larger than " + LARGEST + " bytes", "Remove it, and pair each device again")
+                    ? Outcome.refused(
+                            path.toString(),
+                            "it is larger than " + LARGEST + " bytes",
+                            "Remove it, and pair each device again")
                     : state(Files.readString(path));
             known = new Known(size, changed, state);
             return state;
@@ -141,18 +145,20 @@ public final class DeviceFile {
         try {
             Private.folder(path.toAbsolutePath().getParent());
             Private.file(path);
-            try (FileChannel channel =
-                            FileChannel.open(path, StandardOpenOption.READ, StandardOpenOption.WRITE);
+            try (FileChannel channel = FileChannel.open(path, StandardOpenOption.READ, StandardOpenOption.WRITE);
                     FileLock lock = channel.lock()) {
                 long end = wholeLines(channel);
-                ByteBuffer bytes = ByteBuffer.wrap((JSON.writeValueAsString(line) + "\n").getBytes(StandardCharsets.UTF_8));
+                ByteBuffer bytes =
+                        ByteBuffer.wrap((JSON.writeValueAsString(line) + "\n").getBytes(StandardCharsets.UTF_8));
                 channel.truncate(end);
                 channel.position(end);
                 while (bytes.hasRemaining()) {
                     channel.write(bytes);
                 }
                 channel.force(true);
-                return lock.isValid() ? Outcome.ok(line) : Outcome.refused(path.toString(), "was taken away", "Try again");
+                return lock.isValid()
+                        ? Outcome.ok(line)
+                        : Outcome.refused(path.toString(), "was taken away", "Try again");
             }
         } catch (IOException broken) {
             return Outcome.refused(path.toString(), "cannot be written: " + broken.getMessage(), "Look at the disk");
@@ -170,5 +176,4 @@ public final class DeviceFile {
         }
         return 0;
     }
-
 }

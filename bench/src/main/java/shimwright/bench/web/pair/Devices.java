@@ -154,8 +154,9 @@ public final class Devices {
 
     private Outcome<LetIn> pair(DeviceFile kept, DeviceFile.State state, String hash, String name) {
         Instant now = clock.instant();
-        List<DeviceFile.Line> live =
-                state.codes().stream().filter(code -> now.isBefore(code.until())).toList();
+        List<DeviceFile.Line> live = state.codes().stream()
+                .filter(code -> now.isBefore(code.until()))
+                .toList();
         Optional<DeviceFile.Line> code =
                 live.stream().filter(line -> same(line.hash(), hash)).findFirst();
         if (code.isEmpty()) {
@@ -210,14 +211,20 @@ public final class Devices {
                     .filter(one -> one.id().equals(id) && one.revoked() == null)
                     .findFirst();
             return device.isEmpty()
-                    ? Outcome.refused("device", "none that is let in is called \"" + Characters.harmless(id) + "\"", "See the list")
-                    : kept.add(DeviceFile.Line.revoked(id, now, by)).map(added -> device.get().out(now, by));
+                    ? Outcome.refused(
+                            "device",
+                            "none that is let in is called \"" + Characters.harmless(id) + "\"",
+                            "See the list")
+                    : kept.add(DeviceFile.Line.revoked(id, now, by))
+                            .map(added -> device.get().out(now, by));
         });
     }
 
     private static Refusal closed() {
         return new Refusal(
-                "device", "the program listens to this machine alone", "Start it with --host 0.0.0.0 to let a tablet in");
+                "device",
+                "the program listens to this machine alone",
+                "Start it with --host 0.0.0.0 to let a tablet in");
     }
 
     private static void check(String place, String text, boolean mayBeEmpty, Consumer<Refusal> refusals) {

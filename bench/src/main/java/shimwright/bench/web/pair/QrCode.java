@@ -22,7 +22,11 @@ public final class QrCode {
                             BarcodeFormat.QR_CODE,
                             0,
                             0,
-                            Map.of(EncodeHintType.MARGIN, QUIET, EncodeHintType.ERROR_CORRECTION, ErrorCorrectionLevel.M));
+                            Map.of(
+                                    EncodeHintType.MARGIN,
+                                    QUIET,
+                                    EncodeHintType.ERROR_CORRECTION,
+                                    ErrorCorrectionLevel.M));
         } catch (WriterException tooLong) {
             throw new IllegalArgumentException(tooLong);
         }

@@ -91,7 +91,9 @@ public final class ShopCertificate {
             return Outcome.ok(made);
         } catch (IOException | GeneralSecurityException | OperatorCreationException | IllegalArgumentException broken) {
             return Outcome.refused(
-                    file.toString(), "the shop's certificate cannot be read or written", "Remove the file; a new one is made");
+                    file.toString(),
+                    "the shop's certificate cannot be read or written",
+                    "Remove the file; a new one is made");
         }
     }
 

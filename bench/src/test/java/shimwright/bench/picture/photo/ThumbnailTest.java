@@ -57,8 +57,7 @@ class ThumbnailTest {
     }
 
     private static BufferedImage small(byte[] content, int side) throws IOException {
-        return ImageIO.read(
-                new ByteArrayInputStream(Thumbnail.of(content, side).orElseThrow()));
+        return ImageIO.read(new ByteArrayInputStream(Thumbnail.of(content, side).orElseThrow()));
     }
 
     private static String corners(BufferedImage image) {
@@ -124,7 +123,8 @@ class ThumbnailTest {
         byte[] noPixels = Arrays.copyOf(jpeg, 100);
         assertThat(Thumbnail.of(noPixels, 60)).isEmpty();
         assertThat(Thumbnail.of(new byte[0], 60)).isEmpty();
-        assertThat(Thumbnail.of("no picture".getBytes(StandardCharsets.UTF_8), 60)).isEmpty();
+        assertThat(Thumbnail.of("no picture".getBytes(StandardCharsets.UTF_8), 60))
+                .isEmpty();
         byte[] png = file(quarters(300, 300), "png");
         assertThat(Thumbnail.of(Arrays.copyOf(png, 60), 60)).isEmpty();
     }

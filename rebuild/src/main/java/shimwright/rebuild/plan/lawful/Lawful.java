@@ -107,7 +107,16 @@ public final class Lawful {
         }
         whole();
         return new Cost(
-                work, turning, walking, tooling, waiting, problem.waiting() * waiting, risk(order), turns, walks, changes);
+                work,
+                turning,
+                walking,
+                tooling,
+                waiting,
+                problem.waiting() * waiting,
+                risk(order),
+                turns,
+                walks,
+                changes);
     }
 
     private void waitsFor(Task task) {

@@ -195,7 +195,9 @@ final class Cursor {
         waited += wait;
         risked += risk;
         elapsed += dt;
-        cost += Compiled.UNITS * (setUp + (Bits.has(c.mandatory, task) ? 0 : c.duration[task])) + c.waiting * wait + risk;
+        cost += Compiled.UNITS * (setUp + (Bits.has(c.mandatory, task) ? 0 : c.duration[task]))
+                + c.waiting * wait
+                + risk;
         Bits.add(done, task);
         count++;
         if (c.optionsDead[task] != null) {

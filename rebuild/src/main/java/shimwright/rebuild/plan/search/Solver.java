@@ -1,7 +1,5 @@
 package shimwright.rebuild.plan.search;
 
-import java.util.List;
-
 /** One search: beams that widen, and between them exchanges near the best order, until nothing better can be left. */
 final class Solver {
     /** Cost of a second. */
@@ -57,7 +55,9 @@ final class Solver {
         while (wider && !proven()) {
             long before = successors.made;
             int allowed = Math.min(width, budget.widest());
-            wider = beam(allowed, budget) && successors.made < budget.states() && !watch.stop().getAsBoolean();
+            wider = beam(allowed, budget)
+                    && successors.made < budget.states()
+                    && !watch.stop().getAsBoolean();
             width = allowed < NARROW ? allowed * 4 : allowed * 2;
             if (!proven()) {
                 near(Math.min(MOST_TAKEN, TAKEN * (successors.made - before)));

@@ -61,7 +61,8 @@ class BackOutTest {
         // demo source, expected PL-4: redo minutes if sP must change after D06: early 192, late 459
         BackOut early = back(Map.of(), leadingTo(Map.of(), "D06"), new OfClearance("a"));
         assertThat(early.redoMinutes()).isCloseTo(192, within(1e-9));
-        assertThat(ids(early.undo())).containsExactlyInAnyOrder("F01", "F02", "F05", "F06", "F03", "F04", "D01", "D03", "D05", "D06");
+        assertThat(ids(early.undo()))
+                .containsExactlyInAnyOrder("F01", "F02", "F05", "F06", "F03", "F04", "D01", "D03", "D05", "D06");
         assertThat(early.losses()).isEmpty();
         assertThat(early.reopened()).extracting(Clearance::id).contains("a", "e");
         assertThat(early.proven()).isTrue();

@@ -63,7 +63,15 @@ final class Problems {
         List<Either> either = random.nextInt(3) == 0 && n > 5 ? either(n) : List.of();
         List<Window> windows = windows(n);
         Collections.shuffle(tasks, random);
-        return new Problem(tasks, lags(n), windows, either, risks(n, either), setUps(), start(n, windows), PRICES.get(random.nextInt(PRICES.size())));
+        return new Problem(
+                tasks,
+                lags(n),
+                windows,
+                either,
+                risks(n, either),
+                setUps(),
+                start(n, windows),
+                PRICES.get(random.nextInt(PRICES.size())));
     }
 
     private List<Set<String>> any(int i) {

@@ -42,7 +42,8 @@ class ShippedUnitSenseTest {
     }
 
     static Stream<Unit> units() {
-        return types().stream().flatMap(type -> type.variants().keySet().stream().map(type::resolve));
+        return types().stream()
+                .flatMap(type -> type.variants().keySet().stream().map(type::resolve));
     }
 
     @Test
@@ -64,7 +65,11 @@ class ShippedUnitSenseTest {
     static List<Plant> plants() {
         return List.of(
                 new Plant("stuff", "[V20]\n    consumables: [TL]", "[V20]", "E04 names locker"),
-                new Plant("stuff", "13.9 kN}\n  - {id: V20", "13.9 kN, locker: TL}\n  - {id: V20", "E01 shows V6 with TL"),
+                new Plant(
+                        "stuff",
+                        "13.9 kN}\n  - {id: V20",
+                        "13.9 kN, locker: TL}\n  - {id: V20",
+                        "E01 shows V6 with TL"),
                 new Plant("stuff", "[V18]\n    consumables: [FO]", "[V18]", "X06 names oil"),
                 new Plant(
                         "holds",
@@ -96,7 +101,11 @@ class ShippedUnitSenseTest {
                         "hold: H06",
                         "P07 reads left side cover, which nobody has in hand"),
                 new Plant("bolts", "where: detent plate,", "where: \"detent plate 4, end cap 10\",", "V7 counts bolts"),
-                new Plant("bolts", "thread: M6x18, property_class: \"8.8\", quantity: 4", "thread: M6x18, quantity: 20", "S06A says"),
+                new Plant(
+                        "bolts",
+                        "thread: M6x18, property_class: \"8.8\", quantity: 4",
+                        "thread: M6x18, quantity: 20",
+                        "S06A says"),
                 new Plant("bolts", "fasteners: [V14]", "fasteners: [V15]", "Q07 says ten bolts"),
                 new Plant("bolts", "four bolts at 20 N.m.", "four bolts at 25 N.m.", "E01 says 25 N.m"),
                 new Plant(
@@ -110,7 +119,11 @@ class ShippedUnitSenseTest {
                         "fasteners: [V1]\n    consumables: [TL]\n    dangers: [heat]",
                         "Y06 puts locker on what is hot"),
                 new Plant("hot", "window: WH-HEAT", "window: WH-CASE", "K01 is hot or wet, joins nothing"),
-                new Plant("hot", "Y02: waits}\n    duration: 8 min", "Y02: waits}\n    duration: 11 min", "Y06 takes longer"),
+                new Plant(
+                        "hot",
+                        "Y02: waits}\n    duration: 8 min",
+                        "Y02: waits}\n    duration: 11 min",
+                        "Y06 takes longer"),
                 new Plant("window sizes", "window: WH-HEAD", "window: WH-INPUT", "T01 shows a bore of 30"),
                 new Plant("gauges", "    tools: [AIR]\n", "", "X05 reads"),
                 new Plant("gauges", "    tools: [BAL]\n", "", "X03 reads"));
@@ -137,9 +150,7 @@ class ShippedUnitSenseTest {
             if (!window.opens().isEmpty() && window.longest() <= 3600) {
                 int from = ahead.indexOf(window.opens());
                 int to = ahead.indexOf(window.closes());
-                assertThat(order.leadingTo(window.closes()))
-                        .as(window.id())
-                        .containsAll(ahead.subList(from, to));
+                assertThat(order.leadingTo(window.closes())).as(window.id()).containsAll(ahead.subList(from, to));
             }
         }
     }

@@ -44,8 +44,23 @@ final class StepLaws {
             CheckKind.PRESSURE, "air test|pressure");
 
     private static final List<String> COUNTS = List.of(
-            "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
-            "thirteen", "fourteen", "fifteen", "sixteen");
+            "no",
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen");
 
     private final Unit unit;
     private final UnitType whole;
@@ -84,7 +99,8 @@ final class StepLaws {
         for (Step step : steps()) {
             List<Consumable> laid =
                     step.consumables().stream().map(unit::consumable).toList();
-            String text = step.todo() + " " + checks(step).stream().map(Check::what).collect(Collectors.joining(" "));
+            String text =
+                    step.todo() + " " + checks(step).stream().map(Check::what).collect(Collectors.joining(" "));
             STUFF.forEach((word, name) -> {
                 if (found(word, text) && laid.stream().noneMatch(c -> c.name().contains(name))) {
                     odd.add(step.id() + " names " + name + " and lays none out");
@@ -111,7 +127,8 @@ final class StepLaws {
                     String id = other.group();
                     boolean read = before.contains(id)
                             || before.stream().anyMatch(s -> unit.step(s).hold().equals(id));
-                    if (unit.findStep(id).isPresent() == unit.type().holdPoints().stream().anyMatch(h -> h.id().equals(id))
+                    if (unit.findStep(id).isPresent()
+                                    == unit.type().holdPoints().stream().anyMatch(h -> h.id().equals(id))
                             || !read) {
                         odd.add(step.id() + " is held against " + id + ", which does not come before it");
                     }
@@ -174,8 +191,9 @@ final class StepLaws {
                         .filter(item -> found(Pattern.quote(item.name()) + "(?! seat)", check.what()))
                         .filter(item -> !there.contains(item.id()))
                         .filter(item -> there.stream()
-                                .noneMatch(in -> check.what().contains(unit.item(in).name())
-                                        && unit.item(in).name().contains(item.name())))
+                                .noneMatch(in ->
+                                        check.what().contains(unit.item(in).name())
+                                                && unit.item(in).name().contains(item.name())))
                         .forEach(item -> odd.add(step.id() + " reads " + item.name() + ", which nobody has in hand"));
             }
         }
@@ -190,7 +208,8 @@ final class StepLaws {
                 odd.add(fastener.id() + " counts bolts of several places: " + fastener.where());
             }
         }
-        Set<Double> known = unit.type().fasteners().stream().map(Fastener::torque).collect(Collectors.toSet());
+        Set<Double> known =
+                unit.type().fasteners().stream().map(Fastener::torque).collect(Collectors.toSet());
         for (Step step : steps()) {
             List<Fastener> tightened =
                     step.fasteners().stream().map(unit::fastener).toList();
@@ -202,24 +221,29 @@ final class StepLaws {
                     odd.add(step.id() + " says " + counted.group() + ", its groups have others");
                 }
             }
-            Matcher torque = Pattern.compile("(?<!\\d )(\\d+(?:\\.\\d+)?) N\\.m").matcher(step.todo());
+            Matcher torque =
+                    Pattern.compile("(?<!\\d )(\\d+(?:\\.\\d+)?) N\\.m").matcher(step.todo());
             while (torque.find()) {
                 double said = Double.parseDouble(torque.group(1));
                 boolean right = tightened.isEmpty()
                         ? known.contains(said) || step.undo() == Step.Undo.HEAT
                         : tightened.stream()
-                                .anyMatch(f -> f.torque() == said || found("\\b" + torque.group(1) + "\\b", f.pattern()));
+                                .anyMatch(
+                                        f -> f.torque() == said || found("\\b" + torque.group(1) + "\\b", f.pattern()));
                 if (!right) {
                     odd.add(step.id() + " says " + torque.group() + ", which is none of its bolts'");
                 }
             }
-            String words = (step.todo() + " " + items(step).stream().map(Item::name).collect(Collectors.joining(" ")))
+            String words = (step.todo() + " "
+                            + items(step).stream().map(Item::name).collect(Collectors.joining(" ")))
                     .toLowerCase(Locale.ROOT);
             for (Fastener fastener : tightened) {
-                boolean here = Stream.of(fastener.where().toLowerCase(Locale.ROOT).split("[^a-z]+"))
+                boolean here = Stream.of(
+                                fastener.where().toLowerCase(Locale.ROOT).split("[^a-z]+"))
                         .anyMatch(word -> word.length() > 2 && words.contains(word));
                 if (!here) {
-                    odd.add(step.id() + " tightens " + fastener.id() + " (" + fastener.where() + ") and never names it");
+                    odd.add(step.id() + " tightens " + fastener.id() + " (" + fastener.where()
+                            + ") and never names it");
                 }
             }
         }
@@ -229,13 +253,15 @@ final class StepLaws {
     /** Nothing of another variant stands in what is shown of this one; only a trap may warn of it. */
     List<String> otherVariants() {
         Set<String> other = new LinkedHashSet<>();
-        whole.variants().keySet().stream().filter(v -> !v.equals(unit.variant())).forEach(v -> {
-            other.add("variant " + v);
-            for (Item item : whole.resolve(v).type().items()) {
-                other.add(item.part());
-                other.add(item.name());
-            }
-        });
+        whole.variants().keySet().stream()
+                .filter(v -> !v.equals(unit.variant()))
+                .forEach(v -> {
+                    other.add("variant " + v);
+                    for (Item item : whole.resolve(v).type().items()) {
+                        other.add(item.part());
+                        other.add(item.name());
+                    }
+                });
         unit.type().items().forEach(item -> {
             other.remove(item.part());
             other.remove(item.name());
@@ -252,9 +278,8 @@ final class StepLaws {
         unit.type().fasteners().forEach(f -> shown.add(f.where() + " " + f.note()));
         unit.type().symptoms().forEach(s -> shown.addAll(s.causes().keySet()));
         return shown.stream()
-                .flatMap(text -> other.stream()
-                        .filter(text::contains)
-                        .map(name -> "\"" + text + "\" speaks of " + name))
+                .flatMap(
+                        text -> other.stream().filter(text::contains).map(name -> "\"" + text + "\" speaks of " + name))
                 .toList();
     }
 
@@ -263,8 +288,10 @@ final class StepLaws {
         List<String> odd = new ArrayList<>();
         for (Step step : steps()) {
             boolean hot = step.dangers().contains(Danger.HEAT)
-                    || found("\\b\\d+ degC\\b(?! again cold)", step.todo()) && found("[Hh]eat|oven|hot|at 1\\d\\d", step.todo());
-            boolean opens = step.consumables().stream().anyMatch(c -> unit.consumable(c).open() > 0);
+                    || found("\\b\\d+ degC\\b(?! again cold)", step.todo())
+                            && found("[Hh]eat|oven|hot|at 1\\d\\d", step.todo());
+            boolean opens =
+                    step.consumables().stream().anyMatch(c -> unit.consumable(c).open() > 0);
             if (!hot && !opens) {
                 continue;
             }
@@ -274,7 +301,9 @@ final class StepLaws {
                 continue;
             }
             boolean spans = !window.opens().isEmpty();
-            boolean joins = !step.installs().isEmpty() || !step.builds().isEmpty() || !step.fasteners().isEmpty();
+            boolean joins = !step.installs().isEmpty()
+                    || !step.builds().isEmpty()
+                    || !step.fasteners().isEmpty();
             if (spans && !Set.of(window.opens(), window.closes()).contains(step.id()) && !joins) {
                 odd.add(step.id() + " stands in " + window.id() + " which another opens");
             }
@@ -284,7 +313,8 @@ final class StepLaws {
             if (!spans && opens && step.duration() > window.longest()) {
                 odd.add(step.id() + " takes longer than its window " + window.id());
             }
-            boolean locks = step.consumables().stream().anyMatch(c -> unit.consumable(c).name().contains("locker"));
+            boolean locks = step.consumables().stream()
+                    .anyMatch(c -> unit.consumable(c).name().contains("locker"));
             if (locks && hot) {
                 odd.add(step.id() + " puts locker on what is hot");
             }
@@ -297,7 +327,8 @@ final class StepLaws {
         List<String> odd = new ArrayList<>();
         for (Step step : steps()) {
             String why = window(step).map(Window::why).orElse("");
-            Matcher size = Pattern.compile("(?:[Bb]ores?|hub|wheel) of (\\d+)(?: and (\\d+))?").matcher(why);
+            Matcher size = Pattern.compile("(?:[Bb]ores?|hub|wheel) of (\\d+)(?: and (\\d+))?")
+                    .matcher(why);
             while (size.find()) {
                 for (int i = 1; i <= 2; i++) {
                     String one = size.group(i);

@@ -1,4 +1,4 @@
-package shimwright.bench.web.devices;
+package shimwright.bench.web.shop;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
