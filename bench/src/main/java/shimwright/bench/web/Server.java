@@ -29,6 +29,7 @@ import shimwright.bench.web.plan.PlanPages;
 import shimwright.bench.web.record.RecordPages;
 import shimwright.bench.web.sheet.SheetPages;
 import shimwright.bench.web.shop.DevicePages;
+import shimwright.bench.web.shop.GaugePages;
 import shimwright.bench.web.shop.Overviews;
 import shimwright.bench.web.shop.ShopPages;
 
@@ -60,6 +61,7 @@ public final class Server {
                 files.location = Location.CLASSPATH;
             });
             new ShopPages(desk, overviews, door).routes(config.routes);
+            new GaugePages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
             new OrderPages(desk, door).routes(config.routes);
