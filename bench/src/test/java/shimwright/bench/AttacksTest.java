@@ -381,6 +381,15 @@ class AttacksTest {
     }
 
     @Test
+    void aMessageOfTwoLengthsIsNotAnswered() {
+        String form = "Content-Type: application/x-www-form-urlencoded\r\n";
+        String body = "5\r\nstep=\r\n0\r\n\r\n";
+        refused(Wire.ask(port, "POST", NOTE, form + "Transfer-Encoding: chunked\r\nContent-Length: 4\r\n", body), 400);
+        refused(Wire.ask(port, "POST", NOTE, form + "Content-Length: 4\r\n", "step=E02"), 400);
+        refused(Wire.ask(port, "POST", NOTE, form + "Transfer-Encoding: gzip, chunked, identity\r\n", body), 400, 501);
+    }
+
+    @Test
     void whatIsNotThereIsSaidToBeSo() {
         refused(Wire.get(port, "/job/shop/strip", ""), 404);
         refused(Wire.form(port, "/job/shop/strip", "", "gone=x"), 404, 422);
@@ -403,7 +412,12 @@ class AttacksTest {
                 "/api/none",
                 "/job/none/build",
                 "/job/job-v-0093/record.pdf")) {
-            guarded(Wire.get(port, path, ""));
+            Wire.Answer answer = Wire.get(port, path, "");
+            guarded(answer);
+            assertThat(answer.header("cache-control")).isNotEmpty();
+            assertThat(answer.header("content-type"))
+                    .matches("(text/html|application/json); ?charset=utf-8|text/(css|javascript).*|application/pdf");
+            assertThat(answer.head()).doesNotContain("\nserver:", "jetty", "javalin");
         }
     }
 
