@@ -14,7 +14,7 @@ let strayAt = 0;
 export const isText = e => !!e && (e.tagName === "TEXTAREA"
     || (e.tagName === "INPUT" && ["text", "search", "tel", "url", "email"].includes(e.type)));
 
-const seen = e => e.getClientRects().length > 0 && !e.disabled && !e.readOnly;
+const seen = e => e.getClientRects().length > 0 && !e.closest("details:not([open])") && !e.disabled && !e.readOnly;
 
 /** The first empty field for a reading, in this form before any other. */
 export function emptyPad(form) {

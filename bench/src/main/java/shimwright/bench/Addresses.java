@@ -49,7 +49,9 @@ record Addresses(List<String> listen, List<String> network, Set<String> names) {
             return Outcome.ok(new Addresses(List.of(HERE, address), one, names(host, one)));
         } catch (UnknownHostException unknown) {
             return Outcome.refused(
-                    "--host", "\"" + host + "\" is neither an address nor a known name", "Take 0.0.0.0 for all of this machine's addresses");
+                    "--host",
+                    "\"" + host + "\" is neither an address nor a known name",
+                    "Take 0.0.0.0 for all of this machine's addresses");
         } catch (SocketException broken) {
             return Outcome.refused("--host", "the network cannot be asked: " + broken.getMessage(), "Leave --host out");
         }

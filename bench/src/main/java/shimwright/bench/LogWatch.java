@@ -4,7 +4,7 @@ import java.io.PrintStream;
 import java.time.Clock;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
-import shimwright.bench.store.SqliteJobLog;
+import shimwright.bench.store.KeptLog;
 import shimwright.rebuild.job.StoreFailure;
 
 /** What is looked at once a shop is open: the clock, and the part of a long log that the start did not walk. */
@@ -14,18 +14,21 @@ final class LogWatch {
     private LogWatch() {}
 
     static void begin(Serving.Running running, Clock clock, PrintStream err) {
-        SqliteJobLog log = running.log();
+        KeptLog log = running.log();
         log.lastKept()
                 .filter(last -> last.isAfter(clock.instant()))
                 .ifPresent(last -> err.println("The clock of this machine says " + clock.instant()
-                        + ", but the last entry was kept at " + last + ": set the clock right. What is kept now is dated"
+                        + ", but the last entry was kept at " + last
+                        + ": set the clock right. What is kept now is dated"
                         + " before what was kept then, and the record will show it."));
         CompletableFuture.delayedExecutor(1, TimeUnit.SECONDS)
-                .execute(() -> running.units().faults().forEach(fault -> err.println("Not on the shelf: " + fault.sentence())));
+                .execute(() -> running.units()
+                        .faults()
+                        .forEach(fault -> err.println("Not on the shelf: " + fault.sentence())));
         CompletableFuture.delayedExecutor(SETTLE_SECONDS, TimeUnit.SECONDS).execute(() -> walk(log, err));
     }
 
-    private static void walk(SqliteJobLog log, PrintStream err) {
+    private static void walk(KeptLog log, PrintStream err) {
         Thread.currentThread().setPriority(Thread.MIN_PRIORITY);
         try {
             log.walk().ifPresent(found -> err.println(found.sentence()));

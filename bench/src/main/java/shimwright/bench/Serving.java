@@ -19,17 +19,17 @@ import java.util.Set;
 import java.util.UUID;
 import shimwright.bench.command.Options;
 import shimwright.bench.demo.DemoShop;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.UnitShelf;
 import shimwright.bench.store.DataFolder;
 import shimwright.bench.store.Disk;
-import shimwright.bench.store.FilePictureStore;
+import shimwright.bench.store.KeptLog;
 import shimwright.bench.store.OwnerFolder;
+import shimwright.bench.store.ShopStore;
 import shimwright.bench.store.SqliteJobLog;
-import shimwright.bench.web.Desk;
-import shimwright.bench.web.Overviews;
 import shimwright.bench.web.Server;
-import shimwright.bench.web.Shelf;
 import shimwright.bench.web.guard.Entrance;
-import shimwright.bench.web.guard.Hosts;
+import shimwright.bench.web.shop.Overviews;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 
@@ -40,12 +40,12 @@ final class Serving {
 
     private static final int REFUSED = 2;
     private static final String PORT = "8613";
-    private static final String HOST = "127.0.0.1";
 
     private Serving() {}
 
     /** A running server. */
-    record Running(Javalin server, SqliteJobLog log, Overviews overviews, Units units) implements AutoCloseable {
+    record Running(Javalin server, KeptLog log, Overviews overviews, Units units, Entrance entrance)
+            implements AutoCloseable {
         @Override
         public void close() {
             server.stop();
@@ -58,7 +58,7 @@ final class Serving {
     }
 
     static int demo(List<String> args, PrintStream out, PrintStream err) {
-        Outcome<Options> options = Options.read(args, Set.of("port", "host", "data"), Set.of("no-browser"));
+        Outcome<Options> options = Options.read(args, Set.of("port", "host", "data"), Set.of("plain", "no-browser"));
         if (!(options instanceof Outcome.Ok<Options> ok)) {
             return refused(options.refusals(), err);
         }
@@ -92,8 +92,8 @@ final class Serving {
     }
 
     static int serve(List<String> args, PrintStream out, PrintStream err) {
-        Outcome<Options> options =
-                Options.read(args, Set.of("port", "host", "data", "owner"), Set.of("accept-log", "no-browser"));
+        Outcome<Options> options = Options.read(
+                args, Set.of("port", "host", "data", "owner", "store"), Set.of("plain", "accept-log", "no-browser"));
         if (!(options instanceof Outcome.Ok<Options> ok)) {
             return refused(options.refusals(), err);
         }
@@ -116,11 +116,12 @@ final class Serving {
         if (!(running instanceof Outcome.Ok<Running> ok)) {
             return refused(running.refusals(), err);
         }
-        String url = "http://" + options.get("host", HOST) + ":"
-                + ok.value().server().port() + "/";
+        int listening = ok.value().server().port();
+        String url = "http://" + Addresses.HERE + ":" + listening + "/";
         Runtime.getRuntime().addShutdownHook(new Thread(ok.value()::close));
         out.println("Shimwright is at " + url);
         out.println("Data: " + folder.toAbsolutePath() + (demo ? " (demo, made anew)" : ""));
+        Network.say(ok.value().entrance(), listening, out);
         out.println("Stop with Ctrl-C. What was kept stays kept.");
         LogWatch.begin(ok.value(), clock, err);
         if (!options.has("no-browser")) {
@@ -139,18 +140,11 @@ final class Serving {
      *
      * @param owner whose key signs
      */
-    static Outcome<Running> open(
-            Path folder, Options options, boolean demo, Clock clock, Optional<OwnerFolder> owner) {
+    static Outcome<Running> open(Path folder, Options options, boolean demo, Clock clock, Optional<OwnerFolder> owner) {
         Outcome<Integer> port = port(options.get("port", PORT));
         if (!(port instanceof Outcome.Ok<Integer> number)) {
             return Outcome.refused(port.refusals());
         }
-        Outcome<Addresses> addresses = Addresses.of(options.get("host", HOST));
-        if (!(addresses instanceof Outcome.Ok<Addresses> at)) {
-            return Outcome.refused(addresses.refusals());
-        }
-        Entrance entrance =
-                new Entrance(Hosts.with(at.value().names()), at.value().listen(), number.value());
         SqliteJobLog.Opening how = options.has("accept-log") ? SqliteJobLog.Opening.ACCEPT : SqliteJobLog.Opening.WRITE;
         DataFolder files = new DataFolder(folder);
         Units units = Units.in(files.units());
@@ -158,31 +152,34 @@ final class Serving {
         if (!Overviews.isOf(files.overview(), sources)) {
             units.begin(); // while the log is opened and the server made ready
         }
-        return SqliteJobLog.open(folder, how, owner).flatMap(log -> {
-            Outcome<Running> running = FilePictureStore.open(files.pictures()).flatMap(pictures -> {
-                Shelf shelf = new Shelf(units::types);
-                Desk desk = new Desk(log, pictures, shelf, clock);
-                Overviews overviews = new Overviews(desk, files.overview(), sources);
-                Javalin server = Server.of(
-                        desk,
-                        overviews,
-                        new SignedPaper(log.signing()),
-                        () -> UUID.randomUUID().toString(),
-                        ZoneId.systemDefault(),
-                        entrance);
-                Running ready = new Running(server, log, overviews, units);
-                // an overview of the log as it stands was made by this program from these very files
-                if (overviews.recall()) {
-                    return listen(ready, entrance.port());
-                }
-                desk.jobs();
-                if (demo) {
-                    DemoShop.fill(log, pictures, shelf, clock);
-                }
-                return listen(ready, entrance.port());
-            });
+        Outcome<ShopStore> store = options.has("store")
+                ? ShopStore.at(options.get("store", ""), how, owner)
+                : ShopStore.in(folder, how, owner);
+        return store.flatMap(kept -> {
+            Outcome<Running> running = Network.entrance(options, number.value(), files.network(), clock)
+                    .flatMap(entrance -> {
+                        UnitShelf shelf = new UnitShelf(units::files, kept.documents());
+                        Desk desk = new Desk(kept.log(), kept.pictures(), shelf, clock);
+                        Overviews overviews = new Overviews(desk, files.overview(), sources);
+                        Javalin server = Server.of(
+                                desk,
+                                overviews,
+                                new SignedPaper(kept.log().signing()),
+                                () -> UUID.randomUUID().toString(),
+                                ZoneId.systemDefault(),
+                                entrance);
+                        Running ready = new Running(server, kept.log(), overviews, units, entrance);
+                        // an overview of the log as it stands was made by this program from these very files
+                        if (!overviews.recall()) {
+                            if (demo) {
+                                DemoShop.fill(kept.log(), kept.pictures(), shelf, clock);
+                            }
+                            desk.pinOlderJobs("the program");
+                        }
+                        return listen(ready, entrance.port());
+                    });
             if (!(running instanceof Outcome.Ok<Running>)) {
-                log.close();
+                kept.close();
             }
             return running;
         });

@@ -1,7 +1,7 @@
 package shimwright.bench;
 
 import shimwright.bench.print.PdfPaper;
-import shimwright.bench.web.Paper;
+import shimwright.bench.web.kit.Paper;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Signing;
 

@@ -17,6 +17,7 @@ import java.util.Objects;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import shimwright.bench.desk.UnitShelf;
 import shimwright.bench.store.Disk;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -29,7 +30,7 @@ final class Units {
 
     private final Map<String, byte[]> files;
     private final List<Refusal> unreadable;
-    private volatile @Nullable CompletableFuture<Read> reading;
+    private volatile @Nullable CompletableFuture<UnitShelf.Files> reading;
 
     private Units(Map<String, byte[]> files, List<Refusal> unreadable) {
         this.files = files;
@@ -64,8 +65,7 @@ final class Units {
     }
 
     private static Refusal unreadable(Path place, IOException broken) {
-        return new Refusal(
-                place.toString(), "it cannot be read: " + broken.getMessage(), "Look at its permissions");
+        return new Refusal(place.toString(), "it cannot be read: " + broken.getMessage(), "Look at its permissions");
     }
 
     /** A hash over the files and the name of a program; empty where the program has none or a file cannot be read. */
@@ -82,39 +82,35 @@ final class Units {
         return HexFormat.of().formatHex(digest.digest());
     }
 
-    /** Starts to read them, where that has not begun; {@link #types} waits for it. */
+    /** Starts to read them, where that has not begun; {@link #files} waits for it. */
     synchronized void begin() {
         if (reading == null) {
             reading = CompletableFuture.supplyAsync(this::read);
         }
     }
 
-    /** What was read: the types of all sound files, and every problem of those that are not. */
-    private record Read(List<UnitType> types, List<Refusal> faults) {}
-
-    /** The types of all files that are sound; one that is not stands in nobody's way. */
-    List<UnitType> types() {
+    /** The files as they lie there; one that is not sound is left out and its problems are told. */
+    UnitShelf.Files files() {
         begin();
-        return Objects.requireNonNull(reading).join().types();
+        return Objects.requireNonNull(reading).join();
     }
 
     /** Every problem of every file that is not on the shelf for it. */
     List<Refusal> faults() {
-        begin();
-        return Objects.requireNonNull(reading).join().faults();
+        return files().faults();
     }
 
-    private Read read() {
-        List<UnitType> types = new ArrayList<>();
+    private UnitShelf.Files read() {
+        List<UnitShelf.ReadFile> sound = new ArrayList<>();
         List<Refusal> faults = new ArrayList<>(unreadable);
         files.forEach((name, bytes) -> {
-            Outcome<UnitType> outcome = UnitFiles.read(name, bytes).outcome();
-            faults.addAll(outcome.refusals());
-            if (outcome instanceof Outcome.Ok<UnitType> ok) {
-                types.add(ok.value());
+            Outcome<UnitType> read = UnitFiles.read(name, bytes).outcome();
+            faults.addAll(read.refusals());
+            if (read instanceof Outcome.Ok<UnitType> ok) {
+                sound.add(new UnitShelf.ReadFile(name, bytes, ok.value()));
             }
         });
-        return new Read(List.copyOf(types), List.copyOf(faults));
+        return new UnitShelf.Files(List.copyOf(sound), List.copyOf(faults));
     }
 
     private static byte[] shipped() {

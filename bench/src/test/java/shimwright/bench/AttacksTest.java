@@ -100,11 +100,19 @@ class AttacksTest {
 
     @Test
     void theShopsOwnPageAndAProgramThatIsNoBrowserAreHeard() {
-        assertThat(Wire.form(port, "/me", "Origin: http://127.0.0.1:" + port + "\r\nSec-Fetch-Site: same-origin\r\n", "units=metric")
+        assertThat(Wire.form(
+                                port,
+                                "/me",
+                                "Origin: http://127.0.0.1:" + port + "\r\nSec-Fetch-Site: same-origin\r\n",
+                                "units=metric")
                         .status())
                 .isEqualTo(303);
         assertThat(Wire.form(port, "/me", "", "units=metric").status()).isEqualTo(303);
-        assertThat(Wire.form(port, "/me", "Host: localhost:" + port + "\r\nOrigin: http://localhost:" + port + "\r\n", "units=metric")
+        assertThat(Wire.form(
+                                port,
+                                "/me",
+                                "Host: localhost:" + port + "\r\nOrigin: http://localhost:" + port + "\r\n",
+                                "units=metric")
                         .status())
                 .isEqualTo(303);
     }
@@ -112,7 +120,9 @@ class AttacksTest {
     @Test
     void aPageElsewhereCannotLoadWhatIsHereButMayLinkToIt() {
         String away = "Sec-Fetch-Site: cross-site\r\n";
-        refused(Wire.get(port, "/static/bench.js", away + "Sec-Fetch-Mode: no-cors\r\nSec-Fetch-Dest: script\r\n"), 403);
+        refused(
+                Wire.get(port, "/static/bench.js", away + "Sec-Fetch-Mode: no-cors\r\nSec-Fetch-Dest: script\r\n"),
+                403);
         refused(Wire.get(port, "/", away + "Sec-Fetch-Mode: navigate\r\nSec-Fetch-Dest: iframe\r\n"), 403);
         assertThat(Wire.get(port, "/", away + "Sec-Fetch-Mode: navigate\r\nSec-Fetch-Dest: document\r\n")
                         .status())
@@ -120,11 +130,26 @@ class AttacksTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"evil.example", "evil.example:{port}", "127.0.0.1.evil.example", "0.0.0.0:{port}", "[::2]:80", "localhost.evil.example"})
+    @ValueSource(
+            strings = {
+                "evil.example",
+                "evil.example:{port}",
+                "127.0.0.1.evil.example",
+                "0.0.0.0:{port}",
+                "[::2]:80",
+                "localhost.evil.example"
+            })
     void aNameMadeToLeadHereIsNotAnswered(String name) {
         String host = "Host: " + name.replace("{port}", "" + port) + "\r\n";
         refused(Wire.get(port, "/", host), 421, 400);
-        refused(Wire.form(port, NOTE, host + "Origin: http://" + name.replace("{port}", "" + port) + "\r\n", "step=E02&text=rebound"), 421, 400);
+        refused(
+                Wire.form(
+                        port,
+                        NOTE,
+                        host + "Origin: http://" + name.replace("{port}", "" + port) + "\r\n",
+                        "step=E02&text=rebound"),
+                421,
+                400);
         assertThat(kept()).doesNotContain("rebound");
     }
 
@@ -138,7 +163,8 @@ class AttacksTest {
     @ParameterizedTest
     @ValueSource(strings = {"%0B", "%1D", "%00", "%7F", "%C2%85", "%E2%80%AE", "%EF%BF%BE"})
     void aCharacterThatNoPaperCanShowIsRefusedAtTheForm(String typed) {
-        Wire.Answer answer = Wire.form(port, NOTE, "", "step=E02&text=odd" + typed + "char&entry=test-odd-" + typed.hashCode());
+        Wire.Answer answer =
+                Wire.form(port, NOTE, "", "step=E02&text=odd" + typed + "char&entry=test-odd-" + typed.hashCode());
         refused(answer, 422);
         assertThat(answer.body()).contains("U+");
         assertThat(kept()).doesNotContain("odd");
@@ -206,7 +232,8 @@ class AttacksTest {
         refused(Wire.send(port, head + "Content-Length: 210000000\r\n\r\n", new byte[100_000]), 413);
         byte[] chunk = ("100000\r\n" + "x".repeat(1 << 20) + "\r\n").getBytes(StandardCharsets.US_ASCII);
         try (Socket socket = Wire.connect(port)) {
-            socket.getOutputStream().write((head + "Transfer-Encoding: chunked\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+            socket.getOutputStream()
+                    .write((head + "Transfer-Encoding: chunked\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
             int sent = 0;
             try {
                 for (; sent < 20; sent++) {
@@ -218,8 +245,10 @@ class AttacksTest {
             refused(Wire.send(socket, "0\r\n\r\n".getBytes(StandardCharsets.US_ASCII)), 413);
         }
         try (Socket socket = Wire.connect(port)) {
-            socket.getOutputStream().write((head + "Content-Length: 9000000\r\n\r\n--e\r\n"
-                    + "Content-Disposition: form-data; name=\"picture\"; filename=\"a.png\"\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+            socket.getOutputStream()
+                    .write((head + "Content-Length: 9000000\r\n\r\n--e\r\n"
+                                    + "Content-Disposition: form-data; name=\"picture\"; filename=\"a.png\"\r\n\r\n")
+                            .getBytes(StandardCharsets.US_ASCII));
             socket.getOutputStream().write(new byte[5_000_000]);
             assertThat(bench.get("/").statusCode()).isEqualTo(200);
             assertThat(temporary()).isEqualTo(before);
@@ -229,17 +258,39 @@ class AttacksTest {
 
     @Test
     void aNameCookieOfAnyLengthIsBorne() {
-        for (String value : List.of("a".repeat(3_000), "%41".repeat(1_000), "%".repeat(2_000), "%E2%80%AE", "%zz", "\u00e9", "\"a\\\"b\"")) {
-            assertThat(Wire.get(port, "/", "Cookie: who=" + value + "\r\n").status()).as(value.substring(0, Math.min(9, value.length()))).isIn(200, 400);
-            assertThat(Wire.get(port, "/", "Cookie: units=" + value + "\r\n").status()).isIn(200, 400);
+        for (String value : List.of(
+                "a".repeat(3_000),
+                "%41".repeat(1_000),
+                "%".repeat(2_000),
+                "%E2%80%AE",
+                "%zz",
+                "\u00e9",
+                "\"a\\\"b\"")) {
+            assertThat(Wire.get(port, "/", "Cookie: who=" + value + "\r\n").status())
+                    .as(value.substring(0, Math.min(9, value.length())))
+                    .isIn(200, 400);
+            assertThat(Wire.get(port, "/", "Cookie: units=" + value + "\r\n").status())
+                    .isIn(200, 400);
         }
         refused(Wire.get(port, "/", "Cookie: x=" + "b".repeat(100_000) + "\r\n"), 431);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/\\evil.example", "//evil.example", "https://evil.example", "/\t/evil.example", "/%5Cevil.example", "\\\\evil.example", "javascript:alert(1)", "/\r\nX: y", " //evil.example"})
+    @ValueSource(
+            strings = {
+                "/\\evil.example",
+                "//evil.example",
+                "https://evil.example",
+                "/\t/evil.example",
+                "/%5Cevil.example",
+                "\\\\evil.example",
+                "javascript:alert(1)",
+                "/\r\nX: y",
+                " //evil.example"
+            })
     void nobodyIsLedAway(String back) {
-        Wire.Answer answer = Wire.form(port, "/me", "", "units=metric&back=" + URLEncoder.encode(back, StandardCharsets.UTF_8));
+        Wire.Answer answer =
+                Wire.form(port, "/me", "", "units=metric&back=" + URLEncoder.encode(back, StandardCharsets.UTF_8));
         assertThat(answer.status()).isIn(303, 422);
         if (answer.status() == 303) {
             String to = answer.header("location").replaceFirst("^http://127\\.0\\.0\\.1(:\\d+)?", "");
@@ -268,7 +319,8 @@ class AttacksTest {
             for (int i = 0; i < 300; i++) {
                 Socket socket = Wire.connect(port);
                 socket.getOutputStream()
-                        .write(("POST " + NOTE + " HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Type: application/x-www-form-urlencoded\r\n"
+                        .write(("POST " + NOTE
+                                        + " HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Type: application/x-www-form-urlencoded\r\n"
                                         + "Content-Length: 500\r\n\r\nstep=")
                                 .getBytes(StandardCharsets.US_ASCII));
                 stalled.add(socket);
@@ -286,7 +338,8 @@ class AttacksTest {
 
     private static long busy() {
         return Thread.getAllStackTraces().values().stream()
-                .filter(trace -> Stream.of(trace).anyMatch(frame -> frame.getClassName().startsWith("io.javalin.")))
+                .filter(trace ->
+                        Stream.of(trace).anyMatch(frame -> frame.getClassName().startsWith("io.javalin.")))
                 .count();
     }
 
@@ -312,8 +365,14 @@ class AttacksTest {
             refused(Wire.ask(port, "POST", NOTE, urlencoded + charset + "\r\n", "step=E02&text=x"), 400, 415);
         }
         refused(Wire.form(port, NOTE, "Transfer-Encoding: chunked\r\n", "zz\r\nstep\r\n0\r\n\r\n"), 400);
-        refused(Wire.ask(port, "POST", "/api/worksheets/involute", "Content-Type: text/csv\r\n", "a,b\n\"1\"x,2\n"), 400, 422);
-        refused(Wire.ask(port, "POST", "/api/worksheets/involute", "Content-Type: text/csv\r\n", "a,b\n1,\"2\n"), 400, 422);
+        refused(
+                Wire.ask(port, "POST", "/api/worksheets/involute", "Content-Type: text/csv\r\n", "a,b\n\"1\"x,2\n"),
+                400,
+                422);
+        refused(
+                Wire.ask(port, "POST", "/api/worksheets/involute", "Content-Type: text/csv\r\n", "a,b\n1,\"2\n"),
+                400,
+                422);
         refused(Wire.form(port, NOTE, "", "step=E02&text=%zz%"), 400, 422);
         refused(Wire.get(port, "/?said=%zz", ""), 400);
         refused(Wire.get(port, "/?said=%FF%FE", ""), 400);
@@ -336,7 +395,14 @@ class AttacksTest {
 
     @Test
     void everyAnswerCarriesItsHeaders() {
-        for (String path : List.of("/", "/nowhere", "/static/bench.css", "/static/none", "/api/none", "/job/none/build", "/job/job-v-0093/record.pdf")) {
+        for (String path : List.of(
+                "/",
+                "/nowhere",
+                "/static/bench.css",
+                "/static/none",
+                "/api/none",
+                "/job/none/build",
+                "/job/job-v-0093/record.pdf")) {
             guarded(Wire.get(port, path, ""));
         }
     }

@@ -26,18 +26,98 @@ class HostileRequestsTest {
     private static final int COUNT = Integer.getInteger("shimwright.hostile", 400);
     private static final long SEED = Long.getLong("shimwright.hostile.seed", 20261129L);
     private static final List<String> TEXTS = List.of(
-            "", " ", "0", "-1", "1e308", "NaN", "0.25", "12.6 thou", "0,24", "±", "a", "E02", "c", "trial", "H30", "d52-10",
-            "job-v-0093", "shop", "..", "%", "%00", "\u0000", "\u000b", "\u001d", "\u202e", "\ufffe", "\ud83d\ude00", "Ж-12",
-            "<script>alert(1)</script>", "'; drop table entries; --", "${7*7}", "{{7*7}}", "../../etc/passwd", "\\\\host\\share",
-            "a\r\nX-Evil: 1", "[1,2", "{\"a\":1}", "\"", "a\"b", "1;2;3", "1\n2\n3", "true", "null", "9999999999999999999999",
-            "2026-02-30", "-P1D", "1/0", "0x10", "١٢٣", "e\u0301", "\t\t", "on", "good", "REUSE", "A", "B");
-    private static final List<String> METHODS = List.of("GET", "GET", "GET", "POST", "POST", "POST", "POST", "HEAD", "PUT",
-            "DELETE", "PATCH", "OPTIONS", "TRACE", "CONNECT", "BREW", "get", "P\u00d6ST", "");
-    private static final List<String> TYPES = List.of("application/x-www-form-urlencoded", "application/x-www-form-urlencoded",
-            "application/x-www-form-urlencoded; charset=utf-8", "application/x-www-form-urlencoded; charset=utf-7",
-            "multipart/form-data; boundary=e", "multipart/form-data; boundary=e", "multipart/form-data",
-            "multipart/form-data; boundary=\"" + "b".repeat(300) + "\"", "application/json", "text/csv", "text/plain",
-            "application/xml", "x", "", "application/json; charset=\u00e9", "multipart/mixed; boundary=e");
+            "",
+            " ",
+            "0",
+            "-1",
+            "1e308",
+            "NaN",
+            "0.25",
+            "12.6 thou",
+            "0,24",
+            "±",
+            "a",
+            "E02",
+            "c",
+            "trial",
+            "H30",
+            "d52-10",
+            "job-v-0093",
+            "shop",
+            "..",
+            "%",
+            "%00",
+            "\u0000",
+            "\u000b",
+            "\u001d",
+            "\u202e",
+            "\ufffe",
+            "\ud83d\ude00",
+            "Ж-12",
+            "<script>alert(1)</script>",
+            "'; drop table entries; --",
+            "${7*7}",
+            "{{7*7}}",
+            "../../etc/passwd",
+            "\\\\host\\share",
+            "a\r\nX-Evil: 1",
+            "[1,2",
+            "{\"a\":1}",
+            "\"",
+            "a\"b",
+            "1;2;3",
+            "1\n2\n3",
+            "true",
+            "null",
+            "9999999999999999999999",
+            "2026-02-30",
+            "-P1D",
+            "1/0",
+            "0x10",
+            "١٢٣",
+            "e\u0301",
+            "\t\t",
+            "on",
+            "good",
+            "REUSE",
+            "A",
+            "B");
+    private static final List<String> METHODS = List.of(
+            "GET",
+            "GET",
+            "GET",
+            "POST",
+            "POST",
+            "POST",
+            "POST",
+            "HEAD",
+            "PUT",
+            "DELETE",
+            "PATCH",
+            "OPTIONS",
+            "TRACE",
+            "CONNECT",
+            "BREW",
+            "get",
+            "P\u00d6ST",
+            "");
+    private static final List<String> TYPES = List.of(
+            "application/x-www-form-urlencoded",
+            "application/x-www-form-urlencoded",
+            "application/x-www-form-urlencoded; charset=utf-8",
+            "application/x-www-form-urlencoded; charset=utf-7",
+            "multipart/form-data; boundary=e",
+            "multipart/form-data; boundary=e",
+            "multipart/form-data",
+            "multipart/form-data; boundary=\"" + "b".repeat(300) + "\"",
+            "application/json",
+            "text/csv",
+            "text/plain",
+            "application/xml",
+            "x",
+            "",
+            "application/json; charset=\u00e9",
+            "multipart/mixed; boundary=e");
 
     private static DemoBench bench;
     private static int port;
@@ -66,7 +146,8 @@ class HostileRequestsTest {
         fields = new TreeMap<>();
         Set<String> seen = new LinkedHashSet<>(TEXTS);
         List<String> pages = new ArrayList<>(List.of("/", "/drawer", "/new"));
-        for (String tab : List.of("strip", "inspect", "orders", "build", "clearances", "record", "plan", "clearance/c", "clearance/a")) {
+        for (String tab : List.of(
+                "strip", "inspect", "orders", "build", "clearances", "record", "plan", "clearance/c", "clearance/a")) {
             pages.add("/job/job-v-0093/" + tab);
         }
         for (String path : pages) {
@@ -101,13 +182,16 @@ class HostileRequestsTest {
             statuses.merge(answer.status(), 1, Integer::sum);
             assertThat(answer.status()).as("request %d: %s", i, start(request)).isLessThan(500);
             if (answer.status() > 0) {
-                assertThat(answer.header("x-content-type-options")).as("request %d: %s%n%s", i, start(request), answer.head()).isEqualTo("nosniff");
+                assertThat(answer.header("x-content-type-options"))
+                        .as("request %d: %s%n%s", i, start(request), answer.head())
+                        .isEqualTo("nosniff");
                 assertThat(answer.header("x-evil")).isEmpty();
             }
         }
         assertThat(bench.get("/").statusCode()).isEqualTo(200);
         assertThat(bench.get("/job/job-v-0093/record").statusCode()).isEqualTo(200);
-        assertThat(new String(bench.bytes("/job/job-v-0093/record.pdf"), 0, 5, StandardCharsets.ISO_8859_1)).isEqualTo("%PDF-");
+        assertThat(new String(bench.bytes("/job/job-v-0093/record.pdf"), 0, 5, StandardCharsets.ISO_8859_1))
+                .isEqualTo("%PDF-");
         bench.restart();
         assertThat(bench.get("/").statusCode()).isEqualTo(200);
         // nearly all were understood well enough to be answered
@@ -115,7 +199,13 @@ class HostileRequestsTest {
         assertThat(statuses.keySet()).contains(200, 303, 400, 403, 404, 405, 421, 422);
         if (COUNT > 400) {
             org.slf4j.LoggerFactory.getLogger(HostileRequestsTest.class)
-                    .warn("{} requests, seed {}: {}; slowest {} ms: {}", COUNT, SEED, statuses, slowest / 1_000_000, slow);
+                    .warn(
+                            "{} requests, seed {}: {}; slowest {} ms: {}",
+                            COUNT,
+                            SEED,
+                            statuses,
+                            slowest / 1_000_000,
+                            slow);
         }
     }
 
@@ -157,7 +247,11 @@ class HostileRequestsTest {
         String type = form && !rarely() ? one(TYPES.subList(0, 6)) : one(TYPES);
         Set<String> names = fields.getOrDefault(action, Set.of("step", "text", "entry"));
         byte[] content = body != null ? body : rarely() ? noise(3_000) : body(type, names, number);
-        StringBuilder head = new StringBuilder(method).append(' ').append(path(action)).append(rarely() ? " HTTP/1.0" : " HTTP/1.1").append("\r\n");
+        StringBuilder head = new StringBuilder(method)
+                .append(' ')
+                .append(path(action))
+                .append(rarely() ? " HTTP/1.0" : " HTTP/1.1")
+                .append("\r\n");
         head.append(headers(type));
         byte[] sent = content;
         if (content.length > 0 && random.nextInt(6) == 0) {
@@ -176,8 +270,10 @@ class HostileRequestsTest {
     }
 
     private byte[] chunked(byte[] content) {
-        String size = rarely() ? one(List.of("zz", "-1", "fffffffffff", "1;a=b", "")) : Integer.toHexString(content.length);
-        String text = size + "\r\n" + new String(content, StandardCharsets.ISO_8859_1) + "\r\n" + (rarely() ? "0\r\nX: y\r\n\r\n" : "0\r\n\r\n");
+        String size =
+                rarely() ? one(List.of("zz", "-1", "fffffffffff", "1;a=b", "")) : Integer.toHexString(content.length);
+        String text = size + "\r\n" + new String(content, StandardCharsets.ISO_8859_1) + "\r\n"
+                + (rarely() ? "0\r\nX: y\r\n\r\n" : "0\r\n\r\n");
         return text.getBytes(StandardCharsets.ISO_8859_1);
     }
 
@@ -198,7 +294,10 @@ class HostileRequestsTest {
         }
         if (random.nextInt(5) == 0) {
             path.append('?').append(encoded(text())).append('=').append(rarely() ? text() : encoded(text()));
-            path.append("&").append(one(List.of("said", "q", "limit", "units", "seed", "draws"))).append('=').append(encoded(text()));
+            path.append("&")
+                    .append(one(List.of("said", "q", "limit", "units", "seed", "draws")))
+                    .append('=')
+                    .append(encoded(text()));
         }
         return path.toString().replace("\r", "%0D").replace("\n", "%0A");
     }
@@ -209,13 +308,31 @@ class HostileRequestsTest {
 
     private String headers(String type) {
         StringBuilder headers = new StringBuilder();
-        headers.append("Host: ").append(rarely() ? one(List.of("evil.example", "", "127.0.0.1:1", "[::1]", "a b", "localhost")) : "127.0.0.1:" + port).append("\r\n");
+        headers.append("Host: ")
+                .append(
+                        rarely()
+                                ? one(List.of("evil.example", "", "127.0.0.1:1", "[::1]", "a b", "localhost"))
+                                : "127.0.0.1:" + port)
+                .append("\r\n");
         if (!type.isEmpty()) {
             headers.append("Content-Type: ").append(type).append("\r\n");
         }
-        some(headers, "Origin", text -> one(List.of("http://127.0.0.1:" + port, "https://evil.example", "null", "", text)));
+        some(
+                headers,
+                "Origin",
+                text -> one(List.of("http://127.0.0.1:" + port, "https://evil.example", "null", "", text)));
         some(headers, "Sec-Fetch-Site", text -> one(List.of("same-origin", "cross-site", "none", text)));
-        some(headers, "Cookie", text -> one(List.of("who=" + text, "units=" + text, "units=inch", "device=" + text, "who=%zz", "=;=;", "who=\"" + text)));
+        some(
+                headers,
+                "Cookie",
+                text -> one(List.of(
+                        "who=" + text,
+                        "units=" + text,
+                        "units=inch",
+                        "device=" + text,
+                        "who=%zz",
+                        "=;=;",
+                        "who=\"" + text)));
         some(headers, "Accept", text -> one(List.of("application/json", "*/*", text)));
         some(headers, "Accept-Encoding", text -> one(List.of("gzip", "br", text)));
         some(headers, "Content-Encoding", text -> one(List.of("gzip", "identity", text)));
@@ -230,7 +347,10 @@ class HostileRequestsTest {
 
     private void some(StringBuilder headers, String name, Function<String, String> value) {
         if (rarely()) {
-            headers.append(name).append(": ").append(value.apply(text().replace("\r", "").replace("\n", ""))).append("\r\n");
+            headers.append(name)
+                    .append(": ")
+                    .append(value.apply(text().replace("\r", "").replace("\n", "")))
+                    .append("\r\n");
         }
     }
 
@@ -238,18 +358,35 @@ class HostileRequestsTest {
         StringBuilder body = new StringBuilder();
         if (type.startsWith("multipart")) {
             for (String name : names) {
-                body.append("--e\r\nContent-Disposition: form-data; name=\"").append(rarely() ? text() : name).append('"');
+                body.append("--e\r\nContent-Disposition: form-data; name=\"")
+                        .append(rarely() ? text() : name)
+                        .append('"');
                 body.append(name.equals("picture") || rarely() ? "; filename=\"" + text() + "\"" : "");
-                body.append(rarely() ? "\r\nContent-Type: " + text() : "").append("\r\n\r\n").append(value(name, number)).append("\r\n");
+                body.append(rarely() ? "\r\nContent-Type: " + text() : "")
+                        .append("\r\n\r\n")
+                        .append(value(name, number))
+                        .append("\r\n");
             }
             return body.append(rarely() ? "--e" : "--e--\r\n").toString().getBytes(StandardCharsets.UTF_8);
         }
         if (type.startsWith("application/json") || type.startsWith("text/csv")) {
-            return one(List.of("{}", "[]", "{\"m\":1}", "[{\"m\":\"1\"},{\"z\":2}]", "m,z\n1,2\n", "m;z\n1;\"2\n", "\"\n", "[[[[", "{\"" + text() + "\":\"" + text() + "\"}"))
+            return one(List.of(
+                            "{}",
+                            "[]",
+                            "{\"m\":1}",
+                            "[{\"m\":\"1\"},{\"z\":2}]",
+                            "m,z\n1,2\n",
+                            "m;z\n1;\"2\n",
+                            "\"\n",
+                            "[[[[",
+                            "{\"" + text() + "\":\"" + text() + "\"}"))
                     .getBytes(StandardCharsets.UTF_8);
         }
         for (String name : names) {
-            body.append(body.isEmpty() ? "" : "&").append(encoded(rarely() ? text() : name)).append('=').append(rarely() ? text() : encoded(value(name, number)));
+            body.append(body.isEmpty() ? "" : "&")
+                    .append(encoded(rarely() ? text() : name))
+                    .append('=')
+                    .append(rarely() ? text() : encoded(value(name, number)));
         }
         return body.toString().getBytes(StandardCharsets.UTF_8);
     }

@@ -14,7 +14,9 @@ final class NewJob {
         List<String> fields = new ArrayList<>(List.of("number", number, "owner", "somebody", "said", "it whines"));
         if (more.length == 0) {
             String variant = bench.page(type).select("[name=variant]").stream()
-                    .map(e -> e.tagName().equals("select") ? e.select("option[value~=.+]").attr("value") : e.val())
+                    .map(e -> e.tagName().equals("select")
+                            ? e.select("option[value~=.+]").attr("value")
+                            : e.val())
                     .filter(v -> !v.isEmpty())
                     .findFirst()
                     .orElseThrow();

@@ -12,9 +12,15 @@ final class OldNotes {
     private OldNotes() {}
 
     static void keep(Path folder, String job, String text) {
-        try (SqliteJobLog log = SqliteJobLog.open(folder, SqliteJobLog.Opening.WRITE).orElseThrow()) {
+        try (SqliteJobLog log =
+                SqliteJobLog.open(folder, SqliteJobLog.Opening.WRITE).orElseThrow()) {
             log.append(
-                            new Draft(job, "old-note-1", Instant.parse("2026-01-01T00:00:00Z"), "the bench", new Entry.NoteMade("job", text)),
+                            new Draft(
+                                    job,
+                                    "old-note-1",
+                                    Instant.parse("2026-01-01T00:00:00Z"),
+                                    "the bench",
+                                    new Entry.NoteMade("job", text)),
                             stream -> List.of())
                     .orElseThrow();
         }

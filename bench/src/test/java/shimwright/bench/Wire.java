@@ -8,6 +8,7 @@ import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import javax.net.ssl.SSLContext;
 import org.jspecify.annotations.Nullable;
 
@@ -21,13 +22,18 @@ final class Wire {
      * What came back.
      *
      * @param status 0 where the connection was closed without an answer
-     * @param head status line and headers, lower case
+     * @param exact status line and headers as they came, names in lower case
      * @param body as text
      */
-    record Answer(int status, String head, String body) {
+    record Answer(int status, String exact, String body) {
+        /** The same in lower case. */
+        String head() {
+            return exact.toLowerCase(Locale.ROOT);
+        }
+
         /** A header's value; empty where it is missing. */
         String header(String name) {
-            return head.lines()
+            return head().lines()
                     .filter(line -> line.startsWith(name.toLowerCase(Locale.ROOT) + ":"))
                     .map(line -> line.substring(name.length() + 1).strip())
                     .findFirst()
@@ -77,7 +83,9 @@ final class Wire {
                 ? ""
                 : "Content-Length: " + bytes.length + "\r\n";
         return send(
-                port, method + " " + path + " HTTP/1.1\r\n" + host + headers + length + "Connection: close\r\n\r\n", bytes);
+                port,
+                method + " " + path + " HTTP/1.1\r\n" + host + headers + length + "Connection: close\r\n\r\n",
+                bytes);
     }
 
     static Answer get(int port, String path, String headers) {
@@ -117,7 +125,10 @@ final class Wire {
     private static Answer answer(String head, String body) {
         String[] words = head.split(" ", 3);
         boolean http = words.length > 2 && words[0].startsWith("HTTP/");
-        return new Answer(http ? Integer.parseInt(words[1].substring(0, 3)) : 0, head.toLowerCase(Locale.ROOT), body);
+        String named = Pattern.compile("^[A-Za-z-]+(?=: )", Pattern.MULTILINE)
+                .matcher(head)
+                .replaceAll(name -> name.group().toLowerCase(Locale.ROOT));
+        return new Answer(http ? Integer.parseInt(words[1].substring(0, 3)) : 0, named, body);
     }
 
     private static int orEnd(InputStream in) throws IOException {
@@ -129,7 +140,8 @@ final class Wire {
     }
 
     private static String body(InputStream in, String head) throws IOException {
-        @Nullable Integer length = head.lines()
+        @Nullable
+        Integer length = head.lines()
                 .filter(line -> line.startsWith("content-length:"))
                 .map(line -> Integer.valueOf(line.substring(15).strip()))
                 .findFirst()
@@ -142,7 +154,8 @@ final class Wire {
         try {
             for (int got = in.read(some); got >= 0; got = in.read(some)) {
                 all.write(some, 0, got);
-                if (head.contains("chunked") && all.toString(StandardCharsets.ISO_8859_1).endsWith("0\r\n\r\n")) {
+                if (head.contains("chunked")
+                        && all.toString(StandardCharsets.ISO_8859_1).endsWith("0\r\n\r\n")) {
                     break;
                 }
             }

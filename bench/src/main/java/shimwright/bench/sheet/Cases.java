@@ -139,7 +139,8 @@ public final class Cases {
     }
 
     private static Refusal notCsv(String name) {
-        return new Refusal(name, "a quote in it stands where none may, or is never closed", "Write a quote within a cell twice");
+        return new Refusal(
+                name, "a quote in it stands where none may, or is never closed", "Write a quote within a cell twice");
     }
 
     private static List<Refusal> rows(CSVParser rows, String name, Consumer<Case> each) {

@@ -12,11 +12,11 @@ import java.util.Set;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Appended;
-import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.EntryCodec;
 import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 

@@ -14,7 +14,8 @@ import shimwright.rebuild.job.Head;
  * that part again. Without it, or with one that does not fit, all is walked.
  */
 final class Checked {
-    private static final Pattern TEXT = Pattern.compile("shimwright checked 1 ([0-9]{1,18}) ([0-9a-f]{64}) ([0-9a-f]{64})\n");
+    private static final Pattern TEXT =
+            Pattern.compile("shimwright checked 1 ([0-9]{1,18}) ([0-9a-f]{64}) ([0-9a-f]{64})\n");
 
     private Checked() {}
 
@@ -28,9 +29,7 @@ final class Checked {
             return Head.EMPTY;
         }
         Head head = new Head(Long.parseLong(text.group(1)), text.group(2));
-        return Optional.of(head)
-                .filter(h -> text.group(3).equals(mac(h, key)))
-                .orElse(Head.EMPTY);
+        return Optional.of(head).filter(h -> text.group(3).equals(mac(h, key))).orElse(Head.EMPTY);
     }
 
     static void write(DataFolder files, SigningKey key, Head head) throws IOException {

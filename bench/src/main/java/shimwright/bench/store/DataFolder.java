@@ -53,6 +53,11 @@ public record DataFolder(Path root) {
         return root.resolve("signature");
     }
 
+    /** Devices that were let in, and the certificate by which they know the shop; no backup takes it. */
+    public Path network() {
+        return root.resolve("network");
+    }
+
     /** Held while a program writes here. */
     Path lock() {
         return root.resolve("lock");

@@ -84,10 +84,7 @@ final class Fault {
                 folder,
                 "the job log lost its end: entry %d was there %s (%s), this one goes to entry %d"
                         .formatted(
-                                remembered.head().count(),
-                                remembered.occasion().words(),
-                                remembered.at(),
-                                log.count()),
+                                remembered.head().count(), remembered.occasion().words(), remembered.at(), log.count()),
                 RESTORE + ". To go on without what is missing, start once with " + ACCEPT);
     }
 

@@ -80,8 +80,8 @@ final class Manifest {
         if (file.isEmpty()) {
             return Optional.of(new Refusal(
                     folder.resolve(SELF).toString(),
-                    "a line of the list of files cannot be read: \"" + listed.substring(0, Math.min(80, listed.length()))
-                            + "\"",
+                    "a line of the list of files cannot be read: \""
+                            + listed.substring(0, Math.min(80, listed.length())) + "\"",
                     ANOTHER));
         }
         if (!Files.isRegularFile(file.get(), LinkOption.NOFOLLOW_LINKS)) {
@@ -110,8 +110,7 @@ final class Manifest {
     private static List<Refusal> strange(Path folder, Set<Path> known) throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
             return all.filter(path -> !Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS))
-                    .filter(path -> !known.contains(path)
-                            || !Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS))
+                    .filter(path -> !known.contains(path) || !Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS))
                     .sorted()
                     .map(path -> new Refusal(
                             path.toString(),

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.Appended;
-import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 

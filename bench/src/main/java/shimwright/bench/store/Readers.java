@@ -4,9 +4,9 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.job.StoreFailure;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.StoreFailure;
 
 /** The questions that are asked of a log; they never wait for the writer. */
 final class Readers implements AutoCloseable {

@@ -38,8 +38,7 @@ record Signed(What what, String shop, String stream, Head head, String document,
     /** Signs. */
     static Signed by(SigningKey key, What what, String shop, String stream, Head head, Optional<String> document) {
         Signed unsigned = new Signed(what, shop, stream, head, document.orElse(NO_DOCUMENT), key.publicKey(), "");
-        return new Signed(
-                what, shop, stream, head, unsigned.document, unsigned.key, key.sign(unsigned.text()));
+        return new Signed(what, shop, stream, head, unsigned.document, unsigned.key, key.sign(unsigned.text()));
     }
 
     private String text() {

@@ -70,8 +70,8 @@ final class SigningKey {
     /** The signature of a text, lower-case hex. */
     String sign(String text) {
         try {
-            PrivateKey key = KeyFactory.getInstance(ED25519)
-                    .generatePrivate(new PKCS8EncodedKeySpec(HEX.parseHex(privateKey)));
+            PrivateKey key =
+                    KeyFactory.getInstance(ED25519).generatePrivate(new PKCS8EncodedKeySpec(HEX.parseHex(privateKey)));
             Signature signature = Signature.getInstance(ED25519);
             signature.initSign(key);
             signature.update(text.getBytes(StandardCharsets.UTF_8));

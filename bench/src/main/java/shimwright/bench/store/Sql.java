@@ -89,8 +89,8 @@ final class Sql {
     /** The rows of a stream after its first {@code skipped}, in order. */
     static List<Row> stream(Connection database, String stream, long skipped) throws SQLException {
         List<Row> found = new ArrayList<>();
-        try (PreparedStatement ask = database.prepareStatement(
-                "select " + Row.COLUMNS + " from entry where stream = ? and stream_number > ? order by stream_number")) {
+        try (PreparedStatement ask = database.prepareStatement("select " + Row.COLUMNS
+                + " from entry where stream = ? and stream_number > ? order by stream_number")) {
             ask.setString(1, stream);
             ask.setLong(2, skipped);
             try (ResultSet rows = ask.executeQuery()) {
@@ -131,9 +131,7 @@ final class Sql {
 
     /** The head of the whole log as it was at a number; empty where it never went so far. */
     static Optional<Head> headAt(Connection database, long number) throws SQLException {
-        return number == 0
-                ? Optional.of(Head.EMPTY)
-                : entryAt(database, number).map(Row::head);
+        return number == 0 ? Optional.of(Head.EMPTY) : entryAt(database, number).map(Row::head);
     }
 
     /** The head of a stream as it was at a number; empty where it never went so far. */
@@ -155,8 +153,8 @@ final class Sql {
 
     /** Keeps the signature of a stream's head. */
     static void sign(Connection database, Signed signed) throws SQLException {
-        try (PreparedStatement put = database.prepareStatement(
-                "insert into signature (stream, stream_number, line) values (?, ?, ?)")) {
+        try (PreparedStatement put =
+                database.prepareStatement("insert into signature (stream, stream_number, line) values (?, ?, ?)")) {
             put.setString(1, signed.stream());
             put.setLong(2, signed.head().count());
             put.setString(3, signed.line());
@@ -166,8 +164,8 @@ final class Sql {
 
     /** The signature of a stream's head, as text. */
     static Optional<String> signature(Connection database, String stream, long number) throws SQLException {
-        try (PreparedStatement ask = database.prepareStatement(
-                "select line from signature where stream = ? and stream_number = ?")) {
+        try (PreparedStatement ask =
+                database.prepareStatement("select line from signature where stream = ? and stream_number = ?")) {
             ask.setString(1, stream);
             ask.setLong(2, number);
             try (ResultSet rows = ask.executeQuery()) {

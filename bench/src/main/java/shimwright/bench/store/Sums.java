@@ -34,8 +34,7 @@ final class Sums {
         }
         String list = list(files);
         Signed signed = owner.sign(Signed.What.FOLDER, shop, "", head, Optional.of(Disk.hash(bytes(list))));
-        Disk.write(
-                files.sums(), files.sums().resolveSibling("sums.part"), bytes(list + signed.line() + "\n"));
+        Disk.write(files.sums(), files.sums().resolveSibling("sums.part"), bytes(list + signed.line() + "\n"));
         Disk.syncFolder(files.root());
     }
 

@@ -8,9 +8,29 @@ import java.util.Map;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.web.api.ApiRoutes;
+import shimwright.bench.web.clearance.ClearancePages;
+import shimwright.bench.web.clearance.SharedShimsPages;
 import shimwright.bench.web.guard.Denied;
 import shimwright.bench.web.guard.Entrance;
 import shimwright.bench.web.guard.Guard;
+import shimwright.bench.web.job.BuildPages;
+import shimwright.bench.web.job.InspectPages;
+import shimwright.bench.web.job.IntakePages;
+import shimwright.bench.web.job.OrderPages;
+import shimwright.bench.web.kit.Door;
+import shimwright.bench.web.kit.Page;
+import shimwright.bench.web.kit.Pages;
+import shimwright.bench.web.kit.Paper;
+import shimwright.bench.web.plan.LearnPages;
+import shimwright.bench.web.plan.PeoplePages;
+import shimwright.bench.web.plan.PlanPages;
+import shimwright.bench.web.record.RecordPages;
+import shimwright.bench.web.sheet.SheetPages;
+import shimwright.bench.web.shop.DevicePages;
+import shimwright.bench.web.shop.Overviews;
+import shimwright.bench.web.shop.ShopPages;
 
 /** The web server: routes, headers, and what is said when something breaks. */
 public final class Server {
@@ -28,7 +48,8 @@ public final class Server {
      * @param zone the shop's time zone
      * @param entrance where it listens, and who may come in
      */
-    public static Javalin of(Desk desk, Overviews overviews, Paper paper, Supplier<String> ids, ZoneId zone, Entrance entrance) {
+    public static Javalin of(
+            Desk desk, Overviews overviews, Paper paper, Supplier<String> ids, ZoneId zone, Entrance entrance) {
         Door door = new Door(ids, zone);
         return Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
@@ -47,10 +68,11 @@ public final class Server {
             new PeoplePages(desk, door).routes(config.routes);
             new LearnPages(desk, door).routes(config.routes);
             new ClearancePages(desk, door).routes(config.routes);
-            new TogetherPages(desk, door).routes(config.routes);
+            new SharedShimsPages(desk, door).routes(config.routes);
             new RecordPages(desk, door, paper).routes(config.routes);
             new SheetPages(door, paper).routes(config.routes);
             new ApiRoutes().routes(config.routes);
+            new DevicePages(entrance, door, desk::now).routes(config.routes);
             config.routes.get("/job/{job}", ctx -> ctx.redirect("/job/" + ctx.pathParam("job") + "/build"));
             config.routes.error(404, ctx -> {
                 if (lostProgram(ctx)) {

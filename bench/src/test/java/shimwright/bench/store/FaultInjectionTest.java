@@ -85,12 +85,11 @@ class FaultInjectionTest {
             int way = random.nextInt(3);
             long number = 1 + random.nextInt(18);
             Path target = work.resolve("forged-" + i);
-            boolean whole =
-                    switch (kind) {
-                        case 0 -> forgedFolderIsWhole(target, number, way);
-                        case 1 -> forgedBackupIsWhole(target, number, way);
-                        default -> forgedRecordIsWhole(target, way);
-                    };
+            boolean whole = switch (kind) {
+                case 0 -> forgedFolderIsWhole(target, number, way);
+                case 1 -> forgedBackupIsWhole(target, number, way);
+                default -> forgedRecordIsWhole(target, way);
+            };
             if (whole) {
                 unseen.add("kind " + kind + ", entry " + number + ", way " + way);
             }
@@ -106,7 +105,11 @@ class FaultInjectionTest {
         signAnew(shop.data, way);
         Files.delete(files.sums());
         if (way == 2) {
-            Sums.write(files, forger, shopOf(files), new LogCheck(files).check(false).orElseThrow());
+            Sums.write(
+                    files,
+                    forger,
+                    shopOf(files),
+                    new LogCheck(files).check(false).orElseThrow());
         }
         boolean sound = new LogCheck(files).check(false).isOk();
         boolean whole = shop.check().folder(shop.data).isWhole();
@@ -135,8 +138,8 @@ class FaultInjectionTest {
         if (way == 0) {
             Files.write(files.signature(), signature);
         } else if (way == 2) {
-            Signed signed = forger.sign(
-                    Signed.What.BACKUP, shopOf(files), "", head, Optional.of(Disk.hash(files.manifest())));
+            Signed signed =
+                    forger.sign(Signed.What.BACKUP, shopOf(files), "", head, Optional.of(Disk.hash(files.manifest())));
             Files.writeString(files.signature(), signed.line() + "\n");
         }
         assertThat(Backup.check(target).isOk()).isTrue();
@@ -150,19 +153,13 @@ class FaultInjectionTest {
         byte[] record = Arrays.copyOf(signed, end);
         record[random.nextInt(end)]++;
         Signed own = Signed.of(text.substring(end + 2, text.length() - 1)).orElseThrow();
-        byte[] forged =
-                switch (way) {
-                    case 0 -> own.behind(record);
-                    case 1 -> record;
-                    default ->
-                        forger.sign(
-                                        Signed.What.RECORD,
-                                        own.shop(),
-                                        own.stream(),
-                                        own.head(),
-                                        Optional.of(Disk.hash(record)))
-                                .behind(record);
-                };
+        byte[] forged = switch (way) {
+            case 0 -> own.behind(record);
+            case 1 -> record;
+            default ->
+                forger.sign(Signed.What.RECORD, own.shop(), own.stream(), own.head(), Optional.of(Disk.hash(record)))
+                        .behind(record);
+        };
         Files.write(target, forged);
         return shop.check().record(target, Optional.empty()).isWhole();
     }
@@ -202,7 +199,9 @@ class FaultInjectionTest {
                 new Written(
                         e.stream(),
                         e.id(),
-                        Instant.parse(e.at()).minusSeconds(1 + random.nextInt(1000)).toString(),
+                        Instant.parse(e.at())
+                                .minusSeconds(1 + random.nextInt(1000))
+                                .toString(),
                         e.by(),
                         e.device(),
                         e.type(),

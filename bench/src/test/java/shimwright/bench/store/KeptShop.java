@@ -45,8 +45,7 @@ final class KeptShop {
         record = work.resolve("record.pdf");
         DataFolder files = new DataFolder(data);
         try (SqliteJobLog log = open()) {
-            FilePictureStore pictures =
-                    FilePictureStore.open(files.pictures()).orElseThrow();
+            FilePictureStore pictures = FilePictureStore.open(files.pictures()).orElseThrow();
             String unit = FileDocumentStore.open(files.documents())
                     .orElseThrow()
                     .keep("unit.yaml", "unit: one\n".repeat(40).getBytes(StandardCharsets.UTF_8))
@@ -59,10 +58,7 @@ final class KeptShop {
             keep(log, JobLog.SHOP, new Entry.ShimRemoved("s1", "bent"));
             var picture = pictures.keep("a.png", SamplePictures.noise(new Random(5), 12, 12))
                     .orElseThrow();
-            keep(
-                    log,
-                    JOB,
-                    new Entry.PictureAdded("job", picture.hash(), picture.mediaType(), picture.size(), "noise"));
+            keep(log, JOB, new Entry.PictureAdded("job", picture.hash(), picture.mediaType(), picture.size(), "noise"));
             keep(log, JOB, new Entry.HandedBack("a year", "change the oil", ""));
             printed = log.head(JOB);
             byte[] pdf = "%PDF-1.7\nas good as one\n%%EOF".repeat(20).getBytes(StandardCharsets.US_ASCII);

@@ -45,7 +45,8 @@ class VerificationTest {
                 .contains(
                         "the folder's own files are byte for byte as the program left them",
                         "the hand-back of job-v-1 is as it was signed")
-                .anyMatch(line -> line.endsWith("heads that were printed, backed up or handed back are still in the log"));
+                .anyMatch(line ->
+                        line.endsWith("heads that were printed, backed up or handed back are still in the log"));
         assertThat(shop.check().backup(shop.backup).faults()).isEmpty();
         assertThat(shop.check().record(shop.record, Optional.of(shop.data)).faults())
                 .isEmpty();
@@ -159,9 +160,7 @@ class VerificationTest {
         assertThat(new Verification(shop.owner, Optional.of(name)).backup(copy).faults())
                 .isEmpty();
         Files.delete(copy.resolve("signature"));
-        assertThat(shop.check().backup(copy).faults())
-                .extracting(Refusal::fact)
-                .contains("this backup is not signed");
+        assertThat(shop.check().backup(copy).faults()).extracting(Refusal::fact).contains("this backup is not signed");
     }
 
     @Test

@@ -32,5 +32,4 @@ public interface Act {
     default boolean usesDrawer() {
         return false;
     }
-
 }

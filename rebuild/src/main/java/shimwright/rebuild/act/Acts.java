@@ -23,7 +23,13 @@ public final class Acts {
     private static Map<String, Class<? extends Act>> all() {
         Map<String, Class<? extends Act>> all = new LinkedHashMap<>();
         for (Class<?> room : List.of(
-                StoryActs.class, SupplyActs.class, StepActs.class, HoldActs.class, SettingActs.class, EndActs.class, ShopActs.class)) {
+                StoryActs.class,
+                SupplyActs.class,
+                StepActs.class,
+                HoldActs.class,
+                SettingActs.class,
+                EndActs.class,
+                ShopActs.class)) {
             Arrays.stream(room.getDeclaredClasses())
                     .filter(Act.class::isAssignableFrom)
                     .map(type -> type.<Act>asSubclass(Act.class))

@@ -11,7 +11,9 @@ public final class EndActs {
     /** The unit goes back to its owner. */
     @Makes(Entry.HandedBack.class)
     public record HandBack(
-            @Given(value = "warranty", missing = "Say what you stand behind and for how long") String warranty,
+            @Given(value = "warranty", missing = "Say what you stand behind and for how long")
+            String warranty,
+
             @Given("advice to the owner") String advice,
             @Given("remark") String remark)
             implements Act.OfJob {
@@ -25,7 +27,9 @@ public final class EndActs {
     /** What became of the unit after. */
     @Makes(Entry.FollowedUp.class)
     public record FollowUp(
-            @Given(value = "what was said", missing = "Say what the owner said, or what you saw") String said,
+            @Given(value = "what was said", missing = "Say what the owner said, or what you saw")
+            String said,
+
             @Given("remark") String remark)
             implements Act.OfJob {
         @Override

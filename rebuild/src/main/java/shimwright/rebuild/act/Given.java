@@ -24,4 +24,7 @@ public @interface Given {
 
     /** The most it can be, SI. */
     double most() default Double.POSITIVE_INFINITY;
+
+    /** How many characters of text it may have. */
+    int longest() default 4000;
 }

@@ -21,11 +21,19 @@ public final class HoldActs {
     /** One check of a hold point is read, or answered by yes or no. */
     @Makes(Entry.CheckRead.class)
     public record ReadCheck(
-            @Given(value = "step", missing = "Go back to the build page") String step,
-            @Given(value = "hold point", missing = "Go back to the build page") String hold,
-            @Given(value = "check", missing = "Go back to the build page") String check,
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @Given(value = "hold point", missing = "Go back to the build page")
+            String hold,
+
+            @Given(value = "check", missing = "Go back to the build page")
+            String check,
+
             @Given("readings") String values,
             @Given("yes or no") String attest,
+            @Given("gauge") String gauge,
+            @Given("why an unlikely size is right") String confirmed,
             @Given("remark") String words)
             implements Act.OfJob {
         @Override
@@ -33,12 +41,12 @@ public final class HoldActs {
             Optional<HoldPoint> point = bench.unit().type().holdPoints().stream()
                     .filter(h -> h.id().equals(hold))
                     .findFirst();
-            Optional<Check> found = point.flatMap(h ->
-                    h.checks().stream().filter(c -> c.id().equals(check)).findFirst());
+            Optional<Check> found = point.flatMap(
+                    h -> h.checks().stream().filter(c -> c.id().equals(check)).findFirst());
             if (point.isEmpty() || found.isEmpty()) {
                 return Outcome.refused("hold point " + hold, "it has no check " + check, "Go back to the build page");
             }
-            return (found.get().kind() == CheckKind.NONE ? attested(found.get()) : measured(found.get(), around))
+            return (found.get().kind() == CheckKind.NONE ? attested(found.get()) : measured(bench, found.get(), around))
                     .map(read -> new Entry.CheckRead(
                             step,
                             hold,
@@ -69,40 +77,45 @@ public final class HoldActs {
             }
             boolean yes = attest.equals("yes");
             return Outcome.ok(new Entry.CheckRead(
-                    step,
-                    hold,
-                    check,
-                    List.of(),
-                    Kind.NUMBER,
-                    yes,
-                    yes ? Verdict.IN : Verdict.OUT,
-                    words,
-                    List.of()));
+                    step, hold, check, List.of(), Kind.NUMBER, yes, yes ? Verdict.IN : Verdict.OUT, words, List.of()));
         }
 
-        private Outcome<Entry.CheckRead> measured(Check of, Surroundings around) {
+        private Outcome<Entry.CheckRead> measured(Workbench bench, Check of, Surroundings around) {
             Kind kind = of.kind().quantity();
-            return TypedReadings.parse(values, kind, around.units().display(kind).unit(), of.what())
+            return TypedReadings.parse(values, kind, of.bareUnit(), of.what())
+                    .map(read -> TypedReadings.read(read, gauge, of.gauge(), around)
+                            .after(bench.job(), of)
+                            .confirmedBecause(confirmed))
                     .flatMap(read -> Checks.judge(of, read, around.units())
                             .map(judged -> new Entry.CheckRead(
                                     step,
                                     hold,
                                     check,
-                                    read,
+                                    read.values(),
                                     kind,
                                     false,
                                     judged.verdict(),
-                                    words.isEmpty() ? judged.say() : words + " " + judged.say(),
+                                    said(judged.say()),
                                     judged.working())));
+        }
+
+        private String said(String judged) {
+            String remark = TypedReadings.remark(words, confirmed);
+            return remark.isEmpty() ? judged : remark + " " + judged;
         }
     }
 
     /** A hold point is passed although it is not met. */
     @Makes(Entry.HoldOverruled.class)
     public record PassHold(
-            @Given(value = "step", missing = "Go back to the build page") String step,
-            @Given(value = "hold point", missing = "Go back to the build page") String hold,
-            @Given(value = "reason", missing = "Say why it may be passed; it stands on the record") String reason)
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @Given(value = "hold point", missing = "Go back to the build page")
+            String hold,
+
+            @Given(value = "reason", missing = "Say why it may be passed; it stands on the record")
+            String reason)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {

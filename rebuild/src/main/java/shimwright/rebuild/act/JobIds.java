@@ -12,8 +12,7 @@ public final class JobIds {
      * numbers that differ in them do not become one id.
      */
     public static String of(String number) {
-        String lower =
-                Normalizer.normalize(number.strip(), Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
+        String lower = Normalizer.normalize(number.strip(), Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
         StringBuilder id = new StringBuilder("job");
         boolean gap = true;
         for (int c : lower.codePoints().toArray()) {

@@ -63,7 +63,9 @@ public final class SettingActs {
     /** The pieces that are in while a clearance is read. */
     @Makes(Entry.PackIn.class)
     public record NamePieces(
-            @Given(value = "clearance", missing = "Go back to the clearances") String clearance,
+            @Given(value = "clearance", missing = "Go back to the clearances")
+            String clearance,
+
             @Given("reading") String phase,
             @Given("pieces by place") Map<String, String> in)
             implements Act.OfJob {
@@ -113,47 +115,53 @@ public final class SettingActs {
     /** One round of readings. */
     @Makes(Entry.RoundRead.class)
     public record ReadRound(
-            @Given(value = "clearance", missing = "Go back to the clearances") String clearance,
+            @Given(value = "clearance", missing = "Go back to the clearances")
+            String clearance,
+
             @Given("reading") String phase,
             @Given("gauge") String gauge,
-            @Given(value = "readings", missing = "Type what the gauge shows") List<String> values)
+
+            @Given(value = "readings", missing = "Type what the gauge shows")
+            List<String> v)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
             return session(bench, clearance, session -> {
                 Clearance of = session.clearance();
                 int wanted = numbers(of);
-                if (values.size() > wanted) {
+                if (v.size() > wanted) {
                     return Outcome.refused(
-                            of.name(), values.size() + " numbers typed, a round has " + wanted, "Type one round at a time");
+                            of.name(), v.size() + " numbers typed, a round has " + wanted, "Type one round at a time");
                 }
-                Shop.Gauge used = bench.shop().gauge(gauge.isBlank() ? of.gauge() : gauge).orElse(session.gauge());
+                Shop.Gauge used =
+                        bench.shop().gauge(gauge.isBlank() ? of.gauge() : gauge).orElse(session.gauge());
                 double reach = used == null ? 1 : used.range();
                 Range range = new Range(of.method() == Method.SERIES ? -reach : 0, reach);
                 List<Outcome<Double>> read = new ArrayList<>();
                 for (int i = 1; i <= wanted; i++) {
                     read.add(Quantities.parse(
-                                    i <= values.size() ? values.get(i - 1) : "",
+                                    i <= v.size() ? v.get(i - 1) : "",
                                     Kind.LENGTH,
                                     around.units().display(Kind.LENGTH).unit(),
                                     label(of, i),
                                     range)
                             .map(Parsed::si));
                 }
-                return Outcome.all(read).flatMap(si -> of.method() == Method.FEELER && si.get(0) > si.get(1)
-                        ? Outcome.refused(
-                                "feelers",
-                                "the one that enters is thicker than the one that does not",
-                                "Type the one that enters first")
-                        : StoryActs.kept(
-                                bench,
-                                new Entry.RoundRead(
-                                        clearance,
-                                        SettingActs.phase(phase, session),
-                                        used == null ? of.gauge() : used.id(),
-                                        si,
-                                        String.join(" | ", values)),
-                                "Kept"));
+                return Outcome.all(read)
+                        .flatMap(si -> of.method() == Method.FEELER && si.get(0) > si.get(1)
+                                ? Outcome.refused(
+                                        "feelers",
+                                        "the one that enters is thicker than the one that does not",
+                                        "Type the one that enters first")
+                                : StoryActs.kept(
+                                        bench,
+                                        new Entry.RoundRead(
+                                                clearance,
+                                                SettingActs.phase(phase, session),
+                                                used == null ? of.gauge() : used.id(),
+                                                si,
+                                                String.join(" | ", v)),
+                                        "Kept"));
             });
         }
     }
@@ -161,7 +169,9 @@ public final class SettingActs {
     /** The pack for a clearance. */
     @Makes(Entry.PackChosen.class)
     public record ChoosePack(
-            @Given(value = "clearance", missing = "Go back to the clearances") String clearance,
+            @Given(value = "clearance", missing = "Go back to the clearances")
+            String clearance,
+
             @Given("pieces") String pack,
             @Given("reason") String because)
             implements Act.OfJob {
@@ -186,7 +196,9 @@ public final class SettingActs {
     /** Packs for all clearances that share shims. */
     @Makes(Entry.PackChosen.class)
     public record ChooseTogether(
-            @Given(value = "clearance", missing = "Go back to the clearances") String clearance,
+            @Given(value = "clearance", missing = "Go back to the clearances")
+            String clearance,
+
             @Given("pieces by place") Map<String, String> at,
             @Given("reason") String because)
             implements Act.OfJob {
@@ -218,7 +230,9 @@ public final class SettingActs {
     /** A clearance is accepted as it was read. */
     @Makes(Entry.ClearanceAccepted.class)
     public record AcceptClearance(
-            @Given(value = "clearance", missing = "Go back to the clearances") String clearance,
+            @Given(value = "clearance", missing = "Go back to the clearances")
+            String clearance,
+
             @Given("reason") String because)
             implements Act.OfJob {
         @Override

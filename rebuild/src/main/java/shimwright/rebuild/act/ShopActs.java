@@ -34,9 +34,15 @@ public final class ShopActs {
     /** A unit comes in. */
     @Makes(Entry.JobOpened.class)
     public record OpenJob(
-            @Given(value = "unit", missing = "Choose the unit") String type,
-            @Given(value = "job number", missing = "Give the job a number, such as V-0094") String number,
-            @Given(value = "owner", missing = "Say whose unit it is") String owner,
+            @Given(value = "unit", missing = "Choose the unit")
+            String type,
+
+            @Given(value = "job number", missing = "Give the job a number, such as V-0094")
+            String number,
+
+            @Given(value = "owner", missing = "Say whose unit it is")
+            String owner,
+
             @Given("variant") String variant,
             @Given("what was seen, by tell-tale") Map<String, String> tale,
             @Given("reason") String because,
@@ -131,10 +137,16 @@ public final class ShopActs {
     /** A piece goes into the drawer. */
     @Makes(Entry.ShimAdded.class)
     public record AddShim(
-            @Given(value = "tag", missing = "Give the piece a tag, such as d80-23") String piece,
-            @Given(value = "family", missing = "Say which shims it goes with") String family,
+            @Given(value = "tag", missing = "Give the piece a tag, such as d80-23")
+            String piece,
+
+            @Given(value = "family", missing = "Say which shims it goes with")
+            String family,
+
             @Given("stamp") String stamp,
-            @Given(value = "thickness", missing = "Measure it at three places round it") List<String> t)
+
+            @Given(value = "thickness", missing = "Measure it at three places round it")
+            List<String> t)
             implements Act.OfShop {
         @Override
         public Outcome<Decided> on(Surroundings around) {
@@ -152,8 +164,11 @@ public final class ShopActs {
     /** Many pieces at once, one a line: tag, family, thicknesses. */
     @Makes(Entry.ShimAdded.class)
     public record AddShims(
-            @Given("family of pieces that do not say theirs") String family,
-            @Given(value = "list", missing = "Type or paste one piece a line: tag, family, thickness") String list)
+            @Given("family of pieces that do not say theirs")
+            String family,
+
+            @Given(value = "list", missing = "Type or paste one piece a line: tag, family, thickness", longest = 50_000)
+            String list)
             implements Act.OfShop {
         @Override
         public Outcome<Decided> on(Surroundings around) {
@@ -175,14 +190,17 @@ public final class ShopActs {
     /** A piece is measured again. */
     @Makes(Entry.ShimMeasured.class)
     public record MeasureShim(
-            @Given(value = "tag", missing = "Say which piece") String piece,
-            @Given(value = "thickness", missing = "Measure it at three places round it") List<String> t)
+            @Given(value = "tag", missing = "Say which piece")
+            String piece,
+
+            @Given(value = "thickness", missing = "Measure it at three places round it")
+            List<String> t)
             implements Act.OfShop {
         @Override
         public Outcome<Decided> on(Surroundings around) {
             return thicknesses(t, around)
-                    .flatMap(read -> kept(
-                            new Entry.ShimMeasured(piece, read, MICROMETER), piece + " is measured again"));
+                    .flatMap(read ->
+                            kept(new Entry.ShimMeasured(piece, read, MICROMETER), piece + " is measured again"));
         }
 
         @Override
@@ -194,8 +212,11 @@ public final class ShopActs {
     /** A piece leaves the drawer for another reason than a job. */
     @Makes(Entry.ShimRemoved.class)
     public record RemoveShim(
-            @Given(value = "tag", missing = "Say which piece") String piece,
-            @Given(value = "reason", missing = "Say why it leaves the drawer") String reason)
+            @Given(value = "tag", missing = "Say which piece")
+            String piece,
+
+            @Given(value = "reason", missing = "Say why it leaves the drawer")
+            String reason)
             implements Act.OfShop {
         @Override
         public Outcome<Decided> on(Surroundings around) {
@@ -211,8 +232,11 @@ public final class ShopActs {
     /** A piece that left lies in the drawer again. */
     @Makes(Entry.ShimReturned.class)
     public record ReturnShim(
-            @Given(value = "tag", missing = "Say which piece") String piece,
-            @Given(value = "reason", missing = "Say why it lies in the drawer again") String reason)
+            @Given(value = "tag", missing = "Say which piece")
+            String piece,
+
+            @Given(value = "reason", missing = "Say why it lies in the drawer again")
+            String reason)
             implements Act.OfShop {
         @Override
         public Outcome<Decided> on(Surroundings around) {
@@ -228,20 +252,34 @@ public final class ShopActs {
     /** A gauge of the shop; one of the same mark replaces what was said of it before. */
     @Makes(Entry.GaugeAdded.class)
     public record AddGauge(
-            @Given(value = "gauge", missing = "Give the gauge a short mark, such as DI1") String gauge,
-            @Given(value = "name", missing = "Say what gauge it is") String name,
-            @Given(value = "step", missing = "Say what one step of its scale is", kind = Kind.LENGTH, least = 1e-7, most = 0.01)
-                    double step,
+            @Given(value = "gauge", missing = "Give the gauge a short mark, such as DI1")
+            String gauge,
+
+            @Given(value = "name", missing = "Say what gauge it is")
+            String name,
+
             @Given(
-                            value = "error limit",
-                            missing = "It stands on the gauge's sheet or certificate, as plus or minus",
-                            kind = Kind.LENGTH,
-                            least = 0,
-                            most = 0.01)
-                    double errorLimit,
-            @Given(value = "retrace", kind = Kind.LENGTH, least = 0, most = 0.01) double retrace,
+                    value = "step",
+                    missing = "Say what one step of its scale is",
+                    kind = Kind.LENGTH,
+                    least = 1e-7,
+                    most = 0.01)
+            double step,
+
+            @Given(
+                    value = "error limit",
+                    missing = "It stands on the gauge's sheet or certificate, as plus or minus",
+                    kind = Kind.LENGTH,
+                    least = 0,
+                    most = 0.01)
+            double errorLimit,
+
+            @Given(value = "retrace", kind = Kind.LENGTH, least = 0, most = 0.01)
+            double retrace,
+
             @Given(value = "range", missing = "Say how far it reaches", kind = Kind.LENGTH, least = 1e-5, most = 5)
-                    double range,
+            double range,
+
             @Given("last calibration") String calibrated)
             implements Act.OfShop {
         @Override
@@ -256,8 +294,11 @@ public final class ShopActs {
     /** A gauge is no longer used. */
     @Makes(Entry.GaugeRetired.class)
     public record RetireGauge(
-            @Given(value = "gauge", missing = "Say which gauge") String gauge,
-            @Given(value = "reason", missing = "Say why it is no longer used") String reason)
+            @Given(value = "gauge", missing = "Say which gauge")
+            String gauge,
+
+            @Given(value = "reason", missing = "Say why it is no longer used")
+            String reason)
             implements Act.OfShop {
         @Override
         public Outcome<Decided> on(Surroundings around) {
@@ -267,8 +308,9 @@ public final class ShopActs {
 
     /** What the shop is and how it works. */
     @Makes(Entry.ShopDescribed.class)
-    public record DescribeShop(@Given(value = "facts", missing = "Type what is to be kept") Map<String, String> fact)
-            implements Act.OfShop {
+    public record DescribeShop(
+            @Given(value = "facts", missing = "Type what is to be kept")
+            Map<String, String> fact) implements Act.OfShop {
         @Override
         public Outcome<Decided> on(Surroundings around) {
             return kept(new Entry.ShopDescribed(fact), "Kept");

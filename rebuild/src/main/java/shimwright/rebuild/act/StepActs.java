@@ -26,9 +26,14 @@ public final class StepActs {
     /** A step is done; with a reason also where a wait has not ended or a window has run out. */
     @Makes({Entry.StepDone.class, Entry.TimeOverruled.class})
     public record Done(
-            @Given(value = "step", missing = "Go back to the build page") String step,
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
             @Given("note") String note,
-            @Given("torques that were read or set, by fastener") Map<String, String> torques,
+
+            @Given("torques that were read or set, by fastener")
+            Map<String, String> torques,
+
             @Given("reason") String time)
             implements Act.OfJob {
         @Override
@@ -38,8 +43,8 @@ public final class StepActs {
                 return refused(step);
             }
             return tightened(bench.unit(), found.get(), torques, around).map(tightened -> {
-                Entry.StepDone done = new Entry.StepDone(
-                        step, note, found.get().todo(), tightened, used(bench.unit(), found.get()));
+                Entry.StepDone done =
+                        new Entry.StepDone(step, note, found.get().todo(), tightened, used(bench.unit(), found.get()));
                 return with(bench, overruled(bench, step, time), done, "Kept");
             });
         }
@@ -109,8 +114,11 @@ public final class StepActs {
     /** A step was done although steps that it waits for were not. */
     @Makes({Entry.StepJumped.class, Entry.TimeOverruled.class})
     public record DoneOutOfOrder(
-            @Given(value = "step", missing = "Go back to the build page") String step,
-            @Given(value = "reason", missing = "Say how it came about; it stands on the record") String reason)
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @Given(value = "reason", missing = "Say how it came about; it stands on the record")
+            String reason)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
@@ -127,8 +135,11 @@ public final class StepActs {
     /** A step is undone again. */
     @Makes(Entry.StepUndone.class)
     public record Undo(
-            @Given(value = "step", missing = "Go back to the build page") String step,
-            @Given(value = "reason", missing = "Say why it was undone") String reason)
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @Given(value = "reason", missing = "Say why it was undone")
+            String reason)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
@@ -139,8 +150,11 @@ public final class StepActs {
     /** A step is left out of this job. */
     @Makes(Entry.StepLeftOut.class)
     public record LeaveOut(
-            @Given(value = "step", missing = "Go back to the build page") String step,
-            @Given(value = "reason", missing = "Say why it is left out; it stands on the record") String reason)
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @Given(value = "reason", missing = "Say why it is left out; it stands on the record")
+            String reason)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
@@ -152,26 +166,36 @@ public final class StepActs {
     /** A step that was left out is to be done after all. */
     @Makes(Entry.StepTakenUp.class)
     public record TakeUp(
-            @Given(value = "step", missing = "Go back to the plan") String step, @Given("reason") String reason)
-            implements Act.OfJob {
+            @Given(value = "step", missing = "Go back to the plan")
+            String step,
+
+            @Given("reason") String reason) implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
-            return StoryActs.kept(
-                    bench, new Entry.StepTakenUp(step, reason), "Kept: it is to be done after all");
+            return StoryActs.kept(bench, new Entry.StepTakenUp(step, reason), "Kept: it is to be done after all");
         }
     }
 
     /** A step of this job's own. */
     @Makes(Entry.StepAdded.class)
     public record AddStep(
-            @Given(value = "step", missing = "Go back to the plan") String step,
-            @Given(value = "what to do", missing = "Say what is to be done") String todo,
-            @Given(value = "station", missing = "Choose where it is done") String at,
+            @Given(value = "step", missing = "Go back to the plan")
+            String step,
+
+            @Given(value = "what to do", missing = "Say what is to be done")
+            String todo,
+
+            @Given(value = "station", missing = "Choose where it is done")
+            String at,
+
             @Given(value = "time", missing = "Say how long it takes", kind = Kind.TIME, least = 0, most = DAY)
-                    double duration,
+            double duration,
+
             @Given("steps before it") List<String> after,
             @Given("steps after it") List<String> before,
-            @Given(value = "reason", missing = "Say why it is needed; it stands on the record") String reason)
+
+            @Given(value = "reason", missing = "Say why it is needed; it stands on the record")
+            String reason)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
@@ -197,8 +221,11 @@ public final class StepActs {
     /** A step cannot be done now. */
     @Makes(Entry.StepCannot.class)
     public record CannotNow(
-            @Given(value = "step", missing = "Go back to the build page") String step,
-            @Given(value = "reason", missing = "Say what stands in the way") String reason)
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @Given(value = "reason", missing = "Say what stands in the way")
+            String reason)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
@@ -209,7 +236,9 @@ public final class StepActs {
     /** One side of a choice between lawful orders is taken. */
     @Makes(Entry.ChoiceTaken.class)
     public record TakeSide(
-            @Given(value = "choice", missing = "Go back to the plan") String choice,
+            @Given(value = "choice", missing = "Go back to the plan")
+            String choice,
+
             @Given(value = "side", missing = "Choose one") String side,
             @Given("reason") String reason)
             implements Act.OfJob {

@@ -28,7 +28,9 @@ public final class StoryActs {
             @Given("owner") String owner,
             @Given("remark") String remark,
             @Given("what the owner said, a line each") String said,
-            @Given(value = "reason", missing = "Say how it came about") String reason)
+
+            @Given(value = "reason", missing = "Say how it came about")
+            String reason)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
@@ -58,9 +60,14 @@ public final class StoryActs {
     /** The job moves to another unit file or variant, once it was shown what changes. */
     @Makes(Entry.UnitMoved.class)
     public record MoveUnit(
-            @Given(value = "unit file", missing = "Choose the unit file") String file,
-            @Given(value = "variant", missing = "Choose the variant") String variant,
-            @Given(value = "reason", missing = "Say why the job moves to it") String reason)
+            @Given(value = "unit file", missing = "Choose the unit file")
+            String file,
+
+            @Given(value = "variant", missing = "Choose the variant")
+            String variant,
+
+            @Given(value = "reason", missing = "Say why the job moves to it")
+            String reason)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
@@ -69,7 +76,9 @@ public final class StoryActs {
                     .findFirst();
             if (to.isEmpty() || to.get().unit(variant).isEmpty()) {
                 return Outcome.refused(
-                        "unit file", "this shop has no such file, or it has no variant " + variant, "Load the page again");
+                        "unit file",
+                        "this shop has no such file, or it has no variant " + variant,
+                        "Load the page again");
             }
             return kept(
                     bench,
@@ -81,7 +90,9 @@ public final class StoryActs {
     /** Something came off. */
     @Makes(Entry.TakenOff.class)
     public record TakeOff(
-            @Given(value = "what came off", missing = "Name the part, as you would on a tag") String gone,
+            @Given(value = "what came off", missing = "Name the part, as you would on a tag")
+            String gone,
+
             @Given("items of the unit") List<String> items,
             @Given("note") String note)
             implements Act.OfJob {
@@ -94,9 +105,13 @@ public final class StoryActs {
     /** A wear limit was measured or looked at. */
     @Makes(Entry.Found.class)
     public record Inspect(
-            @Given(value = "limit", missing = "Go back to the inspection") String limit,
+            @Given(value = "limit", missing = "Go back to the inspection")
+            String limit,
+
             @Given("readings") String values,
             @Given("as it should be") String attest,
+            @Given("gauge") String gauge,
+            @Given("why an unlikely size is right") String confirmed,
             @Given("remark") String words)
             implements Act.OfJob {
         @Override
@@ -133,15 +148,17 @@ public final class StoryActs {
         private Outcome<Entry.Found> measured(WearLimit wear, Surroundings around) {
             Kind kind = wear.kind().quantity();
             String place = wear.id() + " " + wear.what();
-            return TypedReadings.parse(values, kind, around.units().display(kind).unit(), place)
+            return TypedReadings.parse(values, kind, wear.bareUnit(), place)
+                    .map(read -> TypedReadings.read(read, gauge, wear.gauge(), around)
+                            .confirmedBecause(confirmed))
                     .flatMap(read -> WearJudgement.of(wear, read, around.units())
                             .map(judged -> new Entry.Found(
                                     wear.id(),
                                     wear.items(),
                                     wear.what(),
-                                    read,
+                                    read.values(),
                                     kind,
-                                    words,
+                                    TypedReadings.remark(words, confirmed),
                                     judged.say(),
                                     judged.working(),
                                     basis(wear, judged))));
@@ -159,8 +176,11 @@ public final class StoryActs {
     /** Something was seen that no limit of the unit file asks for. */
     @Makes(Entry.Found.class)
     public record Observe(
-            @Given(value = "item", missing = "Name the part or feature") String what,
-            @Given(value = "what you saw", missing = "Say what you saw") String words)
+            @Given(value = "item", missing = "Name the part or feature")
+            String what,
+
+            @Given(value = "what you saw", missing = "Say what you saw")
+            String words)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
@@ -175,9 +195,16 @@ public final class StoryActs {
     @Makes(Entry.Judged.class)
     public record Decide(
             @Given("limit") String limit,
-            @Given(value = "item", missing = "Say which item") String what,
-            @Given(value = "verdict", missing = "Choose reuse, rework or replace") Entry.Decision decision,
-            @Given(value = "reason", missing = "Say why, so that the record can be stood behind") String reason,
+
+            @Given(value = "item", missing = "Say which item")
+            String what,
+
+            @Given(value = "verdict", missing = "Choose reuse, rework or replace")
+            Entry.Decision decision,
+
+            @Given(value = "reason", missing = "Say why, so that the record can be stood behind")
+            String reason,
+
             @Given("agreed with the owner") String consent)
             implements Act.OfJob {
         @Override
@@ -193,8 +220,9 @@ public final class StoryActs {
     @Makes(Entry.NoteMade.class)
     public record MakeNote(
             @Given("what it is about") String about,
-            @Given(value = "note", missing = "Type the note") String text)
-            implements Act.OfJob {
+
+            @Given(value = "note", missing = "Type the note")
+            String text) implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
             return kept(bench, new Entry.NoteMade(about.isBlank() ? "job" : about, text), "Note kept");
@@ -205,7 +233,10 @@ public final class StoryActs {
     @Makes(Entry.PictureAdded.class)
     public record AddPicture(
             @Given("what it is about") String about,
-            @Given(value = "picture", missing = "Take or choose a PNG or JPEG picture") String picture,
+
+            @Given(value = "picture", missing = "Take or choose a PNG or JPEG picture")
+            String picture,
+
             @Given("media type") String mediaType,
             @Given(value = "bytes", least = 1) double size,
             @Given("caption") String caption)
@@ -222,8 +253,11 @@ public final class StoryActs {
     /** An entry that was a mistake is struck; it stays in the log. */
     @Makes({Entry.EntryStruck.class, Entry.RoundStruck.class})
     public record Strike(
-            @Given(value = "entry", missing = "Load the page again") String struck,
-            @Given(value = "reason", missing = "Say why it does not count; it stays in the record") String reason)
+            @Given(value = "entry", missing = "Load the page again")
+            String struck,
+
+            @Given(value = "reason", missing = "Say why it does not count; it stays in the record")
+            String reason)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {

@@ -14,16 +14,24 @@ public final class SupplyActs {
     /** Something is ordered or sent out. */
     @Makes(Entry.Sent.class)
     public record SendOut(
-            @Given(value = "what", missing = "Say what was ordered or sent out") String what,
+            @Given(value = "what", missing = "Say what was ordered or sent out")
+            String what,
+
             @Given("items of the unit that wait for it") List<String> items,
             @Given("to whom") String to,
-            @Given(value = "due", missing = "Choose the day, or type it as 2026-12-24") LocalDate due,
-            @Given(value = "days late", least = 0, most = 365) int late,
+
+            @Given(value = "due", missing = "Choose the day, or type it as 2026-12-24")
+            LocalDate due,
+
+            @Given(value = "days late", least = 0, most = 365)
+            int late,
+
             @Given("note") String note)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
-            List<String> ids = items.stream().map(typed -> item(bench, typed)).distinct().toList();
+            List<String> ids =
+                    items.stream().map(typed -> item(bench, typed)).distinct().toList();
             return StoryActs.kept(bench, new Entry.Sent(what, ids, to, due, late, note), "Kept: the plan waits for it");
         }
     }
@@ -40,12 +48,14 @@ public final class SupplyActs {
     /** What was ordered or sent out is here; what is not right stays awaited. */
     @Makes(Entry.CameBack.class)
     public record TakeDelivery(
-            @Given(value = "order", missing = "Load the page again") String sent,
-            @Given(value = "verdict", missing = "Say whether it may go in") Answer good,
-            @Given(
-                            value = "measured",
-                            missing = "Say what you measured or looked at on it; what comes back is checked")
-                    String measured)
+            @Given(value = "order", missing = "Load the page again")
+            String sent,
+
+            @Given(value = "verdict", missing = "Say whether it may go in")
+            Answer good,
+
+            @Given(value = "measured", missing = "Say what you measured or looked at on it; what comes back is checked")
+            String measured)
             implements Act.OfJob {
         @Override
         public Outcome<Decided> on(Workbench bench, Surroundings around) {

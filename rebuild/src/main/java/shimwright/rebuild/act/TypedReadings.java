@@ -9,6 +9,8 @@ import shimwright.mechanics.quantity.Parsed;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.quantity.Unit;
+import shimwright.rebuild.inspect.GaugeError;
+import shimwright.rebuild.inspect.Readings;
 
 /** Readings typed one behind the other. */
 public final class TypedReadings {
@@ -45,6 +47,21 @@ public final class TypedReadings {
                     .map(Parsed::si));
         }
         return Outcome.all(values);
+    }
+
+    /** Readings with the gauge that was in the hand, or the one that the file names, where the shop has it. */
+    static Readings read(List<Double> values, String gauge, String usual, Surroundings around) {
+        Readings readings = Readings.of(values);
+        return around.floor()
+                .shop()
+                .gauge(gauge.isBlank() ? usual : gauge)
+                .map(used -> readings.with(GaugeError.of(used)))
+                .orElse(readings);
+    }
+
+    /** What was said beside a reading, and why an unlikely size is right. */
+    static String remark(String words, String confirmed) {
+        return confirmed.isBlank() ? words : (words + " Confirmed: " + confirmed).strip();
     }
 
     /** Sizes a bench can meet; what lies beyond is a slip of the point or the unit. */

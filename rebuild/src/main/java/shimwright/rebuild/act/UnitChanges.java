@@ -41,7 +41,12 @@ public final class UnitChanges {
         records("Hold point", was.type().holdPoints(), now.type().holdPoints(), h -> h.id() + ", " + h.what(), changes);
         records("Wear limit", was.type().wearLimits(), now.type().wearLimits(), w -> w.id() + ", " + w.what(), changes);
         records("Fastener", was.type().fasteners(), now.type().fasteners(), f -> f.id() + ", " + f.where(), changes);
-        records("Consumable", was.type().consumables(), now.type().consumables(), c -> c.id() + ", " + c.name(), changes);
+        records(
+                "Consumable",
+                was.type().consumables(),
+                now.type().consumables(),
+                c -> c.id() + ", " + c.name(),
+                changes);
         steps(bench, was, now, changes);
         if (changes.isEmpty()) {
             changes.add("Nothing that this job has met or will meet changes.");

@@ -35,13 +35,7 @@ import shimwright.rebuild.unit.model.Step.Phase;
  * @param working the lines of the calculation
  */
 public record BacklashSlope(
-        double before,
-        double after,
-        double expected,
-        double ratio,
-        boolean believed,
-        String say,
-        List<Line> working) {
+        double before, double after, double expected, double ratio, boolean believed, String say, List<Line> working) {
     private static final double BELIEVED = 0.05;
     /** A change that is expected to be smaller tells nothing of the slope, m. */
     private static final double LEAST = 0.02e-3;
@@ -71,14 +65,16 @@ public record BacklashSlope(
         double before = w.line("mean with the first pack", "mean of the places", mean(first, clearance), Kind.LENGTH);
         double after = w.line("mean with the second pack", "mean of the places", mean(second, clearance), Kind.LENGTH);
         w.line("change by the effects of the unit file", "Σ effect × change of thickness", expected, Kind.LENGTH);
-        double ratio = w.line("slope against theory", "(after − before) / expected", (after - before) / expected, Kind.NUMBER);
+        double ratio =
+                w.line("slope against theory", "(after − before) / expected", (after - before) / expected, Kind.NUMBER);
         boolean believed = Math.abs(ratio - 1) <= BELIEVED;
         String percent = String.format(Locale.ENGLISH, "%.1f %%", 100 * Math.abs(ratio - 1));
         String say = believed
                 ? "The backlash answered to the change of the pack within " + percent + " of the theory."
                 : "The backlash answered " + percent + (ratio > 1 ? " more" : " less")
                         + " than the theory asks: look for the odd place and read both again.";
-        return new BacklashSlope(before, after, expected, ratio, believed, say, w.worked(say).working());
+        return new BacklashSlope(
+                before, after, expected, ratio, believed, say, w.worked(say).working());
     }
 
     private static List<Series> series(Job job, Clearance clearance, Set<String> undone) {

@@ -183,8 +183,8 @@ public final class Decisions {
                         "gauge " + gauge, fact.substring(0, fact.indexOf(". Take")), "Take a finer gauge")));
         int wanted = clearance.method() == Method.FEELER ? 2 : clearance.indicators();
         if (values.size() != wanted) {
-            faults.add(new Refusal(
-                    "round", values.size() + " of " + wanted + " numbers", "Read every one of them once"));
+            faults.add(
+                    new Refusal("round", values.size() + " of " + wanted + " numbers", "Read every one of them once"));
         }
         double reach = found.get().range();
         boolean low = clearance.method() != Method.SERIES && values.stream().anyMatch(v -> v < 0);

@@ -32,8 +32,7 @@ final class FirstTry {
         if (place.size() != 1 || own.effect() == 0) {
             return List.of();
         }
-        double nominal =
-                loop.stream().mapToDouble(l -> l.sign() * l.nominal()).sum();
+        double nominal = loop.stream().mapToDouble(l -> l.sign() * l.nominal()).sum();
         Map<String, List<PieceIn>> fitted = FittedPieces.now(job);
         for (Position other :
                 clearance.positions().subList(1, clearance.positions().size())) {

@@ -43,7 +43,8 @@ final class Instruction {
             case PROVED_OTHERWISE ->
                 "The pack is chosen. What it leaves is proved by the turning torque at its hold point.";
             case READ_LAST, READ_AGAIN -> waiting(f, f.judged()) + reading(f.clearance(), f.judged());
-            case ACCEPT, ACCEPT_AGAIN -> f.closing() == null ? "Read the clearance." : f.closing().advice();
+            case ACCEPT, ACCEPT_AGAIN ->
+                f.closing() == null ? "Read the clearance." : f.closing().advice();
             case DONE -> "Set and accepted. Go on with the build.";
         };
     }
@@ -71,7 +72,8 @@ final class Instruction {
         String ring = f.tryFirst().stream().map(PieceIn::piece).collect(Collectors.joining(" + "));
         return ring.isEmpty()
                 ? "Say which piece is in, then read what it leaves."
-                : "Try " + ring + " first: by the nominal lengths it comes nearest. Say which piece is in, then read what it "
+                : "Try " + ring
+                        + " first: by the nominal lengths it comes nearest. Say which piece is in, then read what it "
                         + "leaves; the reading decides.";
     }
 

@@ -52,8 +52,7 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
 
     /** The final reading, or the one after it, as far as it still tells of what is in the unit. */
     Reading last(Phase phase) {
-        return reading(
-                phase, pack(phase, Long.MAX_VALUE), Reopened.rounds(job, unit, clearance.id(), phase));
+        return reading(phase, pack(phase, Long.MAX_VALUE), Reopened.rounds(job, unit, clearance.id(), phase));
     }
 
     /**
@@ -64,7 +63,9 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
      * @param without a pack whose own reading is left aside; null for none
      */
     Optional<Reading> latestProof(Reading trial, @Nullable Map<String, List<PieceIn>> without) {
-        return Stream.concat(Stream.of(trial), finals().stream().filter(r -> !r.pack().equals(without)))
+        return Stream.concat(
+                        Stream.of(trial),
+                        finals().stream().filter(r -> !r.pack().equals(without)))
                 .filter(Reading::settled)
                 .max(Comparator.comparingLong(
                         r -> r.rounds().get(r.rounds().size() - 1).number()));
@@ -77,8 +78,7 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
                     Reopened.changes(job, unit, clearance.id(), phase).keySet();
             Map<Long, List<Said<RoundRead>>> series = new LinkedHashMap<>();
             for (Said<RoundRead> round : job.roundsOf(clearance.id(), phase)) {
-                long since =
-                        changes.stream().filter(n -> n < round.number()).reduce(0L, (a, b) -> b);
+                long since = changes.stream().filter(n -> n < round.number()).reduce(0L, (a, b) -> b);
                 series.computeIfAbsent(since, s -> new ArrayList<>()).add(round);
             }
             series.values()
@@ -195,8 +195,7 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
         if (EtchedDeviation.missing(clearance, job)) {
             refusals.add(EtchedDeviation.refusal(clearance));
         }
-        Outcome<Gauge> gauge =
-                GaugeChoice.of(rounds.stream().map(Said::what).toList(), shop);
+        Outcome<Gauge> gauge = GaugeChoice.of(rounds.stream().map(Said::what).toList(), shop);
         refusals.addAll(gauge.refusals());
         if (phase == Phase.TRIAL && refusals.isEmpty()) {
             refusals.addAll(unnamed(pack, rounds.get(0).number()));

@@ -81,8 +81,7 @@ final class PackAdviser {
         ChoiceOrder order = new ChoiceOrder(unit, job, shop);
         List<Refusal> waits = new ArrayList<>();
         for (Position other : open) {
-            order.waitsFor(clearance, other)
-                    .ifPresent(first -> waits.add(order.refusal(clearance, first, other)));
+            order.waitsFor(clearance, other).ifPresent(first -> waits.add(order.refusal(clearance, first, other)));
         }
         return ask(clearance, own, from, working, new Known(value, Math.sqrt(variance), measured.nu()), drawer, waits);
     }

@@ -44,9 +44,10 @@ final class PackChange {
                 in = null;
             }
         }
-        return Optional.ofNullable(in).or(() -> unit.stepsReading(clearance.id(), Phase.FINAL).stream()
-                .filter(step -> job.stepsDone().contains(step.id()))
-                .findFirst());
+        return Optional.ofNullable(in)
+                .or(() -> unit.stepsReading(clearance.id(), Phase.FINAL).stream()
+                        .filter(step -> job.stepsDone().contains(step.id()))
+                        .findFirst());
     }
 
     /** Steps done that stand on a step, in the order in which they were done. */

@@ -50,8 +50,7 @@ final class PackForecast {
         Optional<Said<PackChosen>> chosen = chosen(job, clearance);
         boolean same = chosen.isEmpty()
                 || Math.abs(offer.predicted() - chosen.get().what().predicted()) < DUST;
-        boolean decided =
-                chosen.isPresent() && same && chosen.get().what().verdict() == offer.verdict();
+        boolean decided = chosen.isPresent() && same && chosen.get().what().verdict() == offer.verdict();
         return Optional.of(new Forecast(
                 offer.predicted(),
                 offer.u(),
@@ -86,12 +85,11 @@ final class PackForecast {
         if (readAnew || changed.isEmpty()) {
             changed.add("the clearance was read anew");
         }
-        String verdict =
-                switch (now.verdict()) {
-                    case IN -> "within limits";
-                    case OUT -> "out of limits: choose again";
-                    case NOT_PROVEN -> "no longer proven: choose again";
-                };
+        String verdict = switch (now.verdict()) {
+            case IN -> "within limits";
+            case OUT -> "out of limits: choose again";
+            case NOT_PROVEN -> "no longer proven: choose again";
+        };
         return "Since the pack was chosen, " + String.join(" and ", changed) + ". It was to leave "
                 + mm(chosen.what().predicted()) + "; it leaves " + mm(now.predicted()) + " now, " + verdict + ".";
     }

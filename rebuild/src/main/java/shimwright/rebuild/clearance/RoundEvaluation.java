@@ -139,14 +139,13 @@ final class RoundEvaluation {
                         advice(clearance, odd, unlike, even, more)));
     }
 
-    private static String advice(
-            Clearance clearance, Set<Integer> odd, Set<Integer> unlike, boolean even, int more) {
+    private static String advice(Clearance clearance, Set<Integer> odd, Set<Integer> unlike, boolean even, int more) {
         if (!odd.isEmpty()) {
             return "Place " + listed(odd) + " stands off the others: read it again before the mean counts.";
         }
         if (!unlike.isEmpty()) {
-            return "Place " + listed(unlike) + " reads otherwise from round to round: look at the seat and the gauge, then "
-                    + "read all again.";
+            return "Place " + listed(unlike)
+                    + " reads otherwise from round to round: look at the seat and the gauge, then " + "read all again.";
         }
         if (!even) {
             return "The places spread over more than " + Quantities.print(clearance.settleWithin(), Units.MM, 2)

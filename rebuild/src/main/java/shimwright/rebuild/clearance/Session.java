@@ -192,9 +192,8 @@ public record Session(
      * @param number of that entry
      */
     public boolean trialReadSince(long number) {
-        long fresh = trial.rounds().stream()
-                .filter(round -> round.number() > number)
-                .count();
+        long fresh =
+                trial.rounds().stream().filter(round -> round.number() > number).count();
         return trial.settled() && fresh >= clearance.rounds();
     }
 }

@@ -92,14 +92,12 @@ public final class Sessions {
         // foretold by what was read with another pack in: a reading does not foretell itself
         Advice foretelling = Objects.equals(from, other) ? advice : advice(other, proposed);
         Forecast forecast = PackForecast.of(unit, job, clearance, foretelling).orElse(null);
-        boolean wantAgain =
-                stands != null && stands.what().phase() != Phase.AGAIN && againIsDue();
+        boolean wantAgain = stands != null && stands.what().phase() != Phase.AGAIN && againIsDue();
         Reading judged = wantAgain || (stands != null && !again.rounds().isEmpty()) ? again : last;
         Closing closing = judged.settled() ? FinalReading.close(clearance, judged, foretold(forecast)) : null;
         boolean trialWanted = !steps(Phase.TRIAL).isEmpty();
         Stage stage = stage(trial, judged, forecast, stands, trialWanted, wantAgain);
-        List<PieceIn> tryFirst =
-                stage == Stage.LAST_PACK ? FirstTry.of(unit, clearance, job, shop) : List.of();
+        List<PieceIn> tryFirst = stage == Stage.LAST_PACK ? FirstTry.of(unit, clearance, job, shop) : List.of();
         Session bare = new Session(
                 clearance,
                 null,
@@ -272,8 +270,7 @@ public final class Sessions {
     /** True where a final reading with another pack stands in for the trial, whose steps all stand done. */
     private boolean latestFinal(Reading trial) {
         return readings.latestProof(trial, null).isPresent()
-                && steps(Phase.TRIAL).stream()
-                        .allMatch(step -> job.stepsDone().contains(step.id()));
+                && steps(Phase.TRIAL).stream().allMatch(step -> job.stepsDone().contains(step.id()));
     }
 
     /**

@@ -87,8 +87,7 @@ public record SharedShims(
         for (List<String> group : groups(unit)) {
             List<Session> sessions =
                     group.stream().map(id -> Sessions.of(unit, job, shop, id)).toList();
-            boolean read = sessions.stream()
-                    .allMatch(session -> session.advice() != null);
+            boolean read = sessions.stream().allMatch(session -> session.advice() != null);
             if (read
                     && sessions.stream()
                             .anyMatch(session -> session.chosen().isEmpty() || session.stage() == Stage.CHOOSE)) {
@@ -141,8 +140,7 @@ public record SharedShims(
                 : new DrawerCase.Seat(p.id(), p.family(), 0, p.fewest(), p.most());
     }
 
-    private static List<DrawerCase.Loose> loose(
-            Unit unit, Job job, Shop shop, List<Position> at, Set<String> closed) {
+    private static List<DrawerCase.Loose> loose(Unit unit, Job job, Shop shop, List<Position> at, Set<String> closed) {
         Set<String> open = new LinkedHashSet<>();
         at.stream().map(Position::id).filter(id -> !closed.contains(id)).forEach(open::add);
         List<String> free = PackAdviser.in(job, open);
@@ -209,7 +207,7 @@ public record SharedShims(
         for (String id : group) {
             for (Position place : unit.clearance(id).positions()) {
                 List<PieceIn> pack = pieces.getOrDefault(place.id(), List.of());
-                if (pack.isEmpty() && place.fewest() > 0 ) {
+                if (pack.isEmpty() && place.fewest() > 0) {
                     faults.put(place.id(), new Refusal(place.where(), "no piece chosen", "Choose one for every place"));
                 }
                 for (PieceIn piece : pack) {

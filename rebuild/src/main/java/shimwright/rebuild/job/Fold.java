@@ -113,7 +113,8 @@ public final class Fold {
     }
 
     private void takeOne(Kept kept) {
-        if (kept.body() instanceof Entry.OfJob entry && !mistakes.contains(kept.draft().id())) {
+        if (kept.body() instanceof Entry.OfJob entry
+                && !mistakes.contains(kept.draft().id())) {
             if (!takeIntake(kept, entry) && !takeStory(kept, entry) && !takeStep(kept, entry)) {
                 takeBuild(kept, entry);
             }

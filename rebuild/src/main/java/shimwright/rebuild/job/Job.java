@@ -57,9 +57,7 @@ public record Job(
      * @param moved the latest move to another unit file or variant; null where it stands as it was opened
      */
     public record Intake(
-            Entry.JobOpened opened,
-            Instant at,
-            @Nullable Said<Entry.UnitMoved> moved) {}
+            Entry.JobOpened opened, Instant at, @Nullable Said<Entry.UnitMoved> moved) {}
 
     /**
      * What came off, what was found and decided.
@@ -126,8 +124,7 @@ public record Job(
             Map<String, List<Said<Entry.NoteMade>>> notes, Map<String, List<Said<Entry.PictureAdded>>> pictures) {}
 
     /** The hand-back, once it happened, and what became of the unit after. */
-    public record End(
-            @Nullable Said<Entry.HandedBack> handedBack, List<Said<Entry.FollowedUp>> followedUp) {}
+    public record End(@Nullable Said<Entry.HandedBack> handedBack, List<Said<Entry.FollowedUp>> followedUp) {}
 
     public Entry.JobOpened opened() {
         return intake.opened();

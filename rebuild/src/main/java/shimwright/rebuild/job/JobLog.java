@@ -57,8 +57,7 @@ public interface JobLog {
     default Outcome<Kept> append(Draft draft, Function<List<Kept>, List<Refusal>> rules) {
         while (true) {
             List<Kept> stream = read(draft.stream());
-            List<Refusal> forbidden =
-                    find(draft.id()).isPresent() ? List.of() : rules.apply(stream);
+            List<Refusal> forbidden = find(draft.id()).isPresent() ? List.of() : rules.apply(stream);
             if (!forbidden.isEmpty()) {
                 return Outcome.refused(forbidden);
             }

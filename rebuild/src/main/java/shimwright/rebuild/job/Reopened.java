@@ -122,10 +122,12 @@ public final class Reopened {
     }
 
     private static String sentence(Clearance clearance, Phase phase, int rounds, boolean accepted) {
-        String reading = phase == Phase.TRIAL ? "trial reading" : phase == Phase.FINAL ? "final reading" : "last reading";
+        String reading =
+                phase == Phase.TRIAL ? "trial reading" : phase == Phase.FINAL ? "final reading" : "last reading";
         return "Undoing it opens the " + reading + " of " + clearance.id() + ", " + clearance.name() + ", again"
-                + (rounds == 0 ? "" : rounds == 1 ? ": its round no longer counts" : ": its " + rounds
-                        + " rounds no longer count")
+                + (rounds == 0
+                        ? ""
+                        : rounds == 1 ? ": its round no longer counts" : ": its " + rounds + " rounds no longer count")
                 + (accepted ? (rounds == 0 ? ": " : " and ") + "its acceptance no longer stands" : "") + ".";
     }
 

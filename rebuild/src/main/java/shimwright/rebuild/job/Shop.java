@@ -94,8 +94,8 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges, Map<Str
      */
     public static Shop of(List<Kept> stream, Collection<Job> jobs) {
         Map<String, String> taken = new LinkedHashMap<>();
-        jobs.forEach(job -> job.piecesIn()
-                .forEach(piece -> taken.put(piece, job.opened().number())));
+        jobs.forEach(job ->
+                job.piecesIn().forEach(piece -> taken.put(piece, job.opened().number())));
         return of(stream, taken);
     }
 
@@ -131,8 +131,10 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges, Map<Str
         if (entry instanceof Entry.ShimAdded e && !e.readings().isEmpty()) {
             pieces.put(e.piece(), piece(e.piece(), e.family(), e.stamp(), e.readings(), e.u()));
         } else if (entry instanceof Entry.ShimMeasured e && !e.readings().isEmpty()) {
-            pieces.computeIfPresent(e.piece(), (id, p) -> gone(
-                    piece(id, p.family(), p.stamp(), e.readings(), e.u()), p.takenBy(), p.goneBecause()));
+            pieces.computeIfPresent(
+                    e.piece(),
+                    (id, p) ->
+                            gone(piece(id, p.family(), p.stamp(), e.readings(), e.u()), p.takenBy(), p.goneBecause()));
         } else if (entry instanceof Entry.ShimRemoved e) {
             pieces.computeIfPresent(e.piece(), (id, p) -> gone(p, p.takenBy(), e.reason()));
         } else if (entry instanceof Entry.ShimReturned e) {

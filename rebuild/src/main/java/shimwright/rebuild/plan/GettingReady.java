@@ -27,7 +27,7 @@ public final class GettingReady {
      */
     public static Map<String, Double> before(Unit unit, Map<String, String> taken, Present present, Plan plan) {
         Set<String> late = plan.late().stream().map(Window::id).collect(Collectors.toSet());
-        Problem problem = Brief.of(unit, Order.of(unit, taken), present, late);
+        Problem problem = UnitProblem.of(unit, Order.of(unit, taken), present, late);
         Map<String, Double> ready = new LinkedHashMap<>();
         List<String> sofar = new ArrayList<>();
         double told = 0;

@@ -13,6 +13,7 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.search.Answer;
+import shimwright.rebuild.plan.search.Attempt;
 import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.plan.search.Search;
 import shimwright.rebuild.plan.search.Watch;
@@ -56,23 +57,51 @@ public final class Planner {
     public static Outcome<Plan> lay(
             Unit unit, Map<String, String> taken, Present present, Budget budget, Watch watch, List<String> hint) {
         Order order = Order.of(unit, taken);
-        Problem problem = Brief.of(unit, order, present, Set.of());
-        Outcome<Answer> answer = Search.best(problem, budget, watch, hint);
-        if (answer.isOk() || problem.start().open().isEmpty()) {
-            return answer.map(found -> plan(unit, order, present, problem, found, List.of()));
+        Problem problem = UnitProblem.of(unit, order, present, Set.of());
+        Attempt attempt = Search.attempt(problem, budget, watch, hint);
+        boolean known = attempt.impossible();
+        if (attempt.answer().isPresent() || problem.start().open().isEmpty()) {
+            return attempt.outcome().map(found -> plan(unit, order, present, problem, found, List.of(), true));
         }
-        Outcome<Plan> plan = answer.map(found -> plan(unit, order, present, problem, found, List.of()));
-        for (Set<String> late : late(problem)) {
-            if (!plan.isOk()) {
-                Problem passed = Brief.of(unit, order, present, late);
+        Set<String> open = problem.start().open().keySet();
+        for (Set<String> late : known ? late(problem) : List.of(open)) {
+            Problem passed = UnitProblem.of(unit, order, present, late);
+            attempt = Search.attempt(passed, budget, watch, hint);
+            if (attempt.answer().isPresent()) {
+                Answer found = attempt.answer().get();
                 List<Window> windows = unit.type().windows().stream()
                         .filter(w -> late.contains(w.id()))
                         .toList();
-                plan = Search.best(passed, budget, watch, hint)
-                        .map(found -> plan(unit, order, present, passed, found, windows));
+                return Outcome.ok(plan(unit, order, present, passed, found, windows, known));
             }
+            known &= attempt.impossible();
         }
-        return plan;
+        return Outcome.refused(attempt.refusals());
+    }
+
+    /**
+     * Why there is no plan from here, without looking for a good one: for rules that only ask whether there is one.
+     *
+     * @param unit resolved unit
+     * @param taken side by choice
+     * @param done steps that stand done, in whatever order
+     * @return the refusals of {@link #lay(Unit, Map, Set)}; empty where a lawful order was found
+     */
+    public static List<Refusal> hindrances(Unit unit, Map<String, String> taken, Set<String> done) {
+        Order order = Order.of(unit, taken);
+        Present present = Present.of(done);
+        Problem problem = UnitProblem.of(unit, order, present, Set.of());
+        List<Refusal> circles = Search.circles(problem);
+        if (!circles.isEmpty()) {
+            return circles;
+        }
+        // a window that is open and cannot be kept any more hinders no plan: the plan says that it is late
+        Problem kept =
+                UnitProblem.of(unit, order, present, problem.start().open().keySet());
+        boolean lawful = Search.any(kept)
+                .filter(found -> Lawful.follow(kept, found).faults().isEmpty())
+                .isPresent();
+        return lawful ? List.of() : lay(unit, taken, done).refusals();
     }
 
     /** Open windows that may be the ones that can no longer be kept, few first: those that ran out, then one more, then all. */
@@ -102,11 +131,11 @@ public final class Planner {
 
     /** The problem behind a plan, as data, for whoever wants to solve it otherwise. */
     public static Problem problem(Unit unit, Map<String, String> taken, Present present) {
-        return Brief.of(unit, Order.of(unit, taken), present, Set.of());
+        return UnitProblem.of(unit, Order.of(unit, taken), present, Set.of());
     }
 
     private static Plan plan(
-            Unit unit, Order order, Present present, Problem problem, Answer answer, List<Window> late) {
+            Unit unit, Order order, Present present, Problem problem, Answer answer, List<Window> late, boolean known) {
         List<String> faults = Lawful.faults(problem, answer.order(), answer.cost());
         if (!faults.isEmpty()) {
             throw new IllegalStateException("an unlawful plan was found: " + String.join("; ", faults));
@@ -123,11 +152,11 @@ public final class Planner {
                 minutes,
                 answer.cost(),
                 answer.bound(),
-                answer.proven(),
+                known && answer.proven(),
                 Reasons.of(unit, order, problem, answer.order(), answer.cost().total()),
                 broken(order, present),
-                late,
-                remarks(unit, order, present));
+                known ? late : List.of(),
+                remarks(unit, order, present, known ? List.of() : late));
     }
 
     private static List<Broken> broken(Order order, Present present) {
@@ -154,8 +183,13 @@ public final class Planner {
                         Objects.requireNonNull(order.steps().get(id)), needed, why, all.contains(needed.id()))));
     }
 
-    private static List<String> remarks(Unit unit, Order order, Present present) {
+    private static List<String> remarks(Unit unit, Order order, Present present, List<Window> perhaps) {
         List<String> remarks = new ArrayList<>();
+        if (!perhaps.isEmpty()) {
+            remarks.add("No order was found that closes "
+                    + perhaps.stream().map(Window::name).collect(Collectors.joining(" and "))
+                    + " in time; that there is none is not proven. Look longer, and close it first.");
+        }
         if (unit.type().turnOver().isEmpty()) {
             remarks.add("The unit file gives no times for turning over, so they are not priced.");
         }
@@ -175,7 +209,7 @@ public final class Planner {
             remarks.add("Without a chance in the unit file no late find is priced for hold points "
                     + String.join(", ", unpriced) + ".");
         }
-        Timing.unknown(unit, order, present).ifPresent(remarks::add);
+        UnknownTimes.unknown(unit, order, present).ifPresent(remarks::add);
         return List.copyOf(remarks);
     }
 

@@ -48,8 +48,9 @@ public final class Overruled {
     private void steps(Job job) {
         add(
                 job.holdsOverruled().values(),
-                said -> "Hold point " + said.what().hold() + " at step " + said.what().step() + " passed by "
-                        + said.by() + ": " + said.what().reason());
+                said -> "Hold point " + said.what().hold() + " at step "
+                        + said.what().step() + " passed by " + said.by() + ": "
+                        + said.what().reason());
         add(
                 job.jumped().values(),
                 said -> "Step " + said.what().step() + " done before a step it waits for, by " + said.by() + ": "

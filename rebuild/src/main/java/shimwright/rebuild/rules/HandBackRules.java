@@ -26,7 +26,8 @@ final class HandBackRules {
                     .map(Kept::body)
                     .anyMatch(HandBackRules::remark);
         }
-        return remark(entry) || (entry instanceof Entry.UnitMoved && job.unitFile().isEmpty());
+        return remark(entry)
+                || (entry instanceof Entry.UnitMoved && job.unitFile().isEmpty());
     }
 
     private static boolean remark(Entry entry) {
@@ -44,8 +45,8 @@ final class HandBackRules {
 
     static List<Refusal> handedBack(Workbench bench, Entry.HandedBack e) {
         Job job = bench.job();
-        List<Refusal> refusals = new ArrayList<>(
-                Rules.needed(e.warranty(), "warranty", "Say what you stand behind and for how long"));
+        List<Refusal> refusals =
+                new ArrayList<>(Rules.needed(e.warranty(), "warranty", "Say what you stand behind and for how long"));
         List<String> left = bench.order().steps().keySet().stream()
                 .filter(id -> !job.stepsDone().contains(id))
                 .toList();
@@ -78,7 +79,8 @@ final class HandBackRules {
         for (CheckStanding standing : Holds.of(bench, step)) {
             boolean open = standing.standing() == Standing.OPEN || standing.standing() == Standing.FAILED;
             boolean said = refusals.stream()
-                    .anyMatch(r -> r.place().equals("clearance " + standing.check().clearance()));
+                    .anyMatch(r ->
+                            r.place().equals("clearance " + standing.check().clearance()));
             if (open && !said) {
                 refusals.add(new Refusal(
                         "hold point " + step.hold() + " at step " + step.id(),

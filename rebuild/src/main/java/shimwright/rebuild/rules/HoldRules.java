@@ -5,8 +5,8 @@ import java.util.Optional;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.unit.model.Step;
-import shimwright.rebuild.unit.model.UnitType.CheckKind;
 import shimwright.rebuild.unit.model.UnitType.Check;
+import shimwright.rebuild.unit.model.UnitType.CheckKind;
 import shimwright.rebuild.workbench.Workbench;
 
 /** What forbids an entry about a hold point. */
@@ -16,7 +16,10 @@ final class HoldRules {
     static List<Refusal> read(Workbench bench, Entry.CheckRead e) {
         Optional<Step> step = bench.step(e.step()).filter(s -> s.hold().equals(e.hold()));
         if (step.isEmpty() || e.hold().isBlank()) {
-            return Rules.one("hold point " + e.hold(), "step " + e.step() + " has no such hold point", "Go back to the build page");
+            return Rules.one(
+                    "hold point " + e.hold(),
+                    "step " + e.step() + " has no such hold point",
+                    "Go back to the build page");
         }
         Optional<Check> check = bench.unit().holdPoint(e.hold()).checks().stream()
                 .filter(c -> c.id().equals(e.check()))
@@ -36,7 +39,10 @@ final class HoldRules {
     static List<Refusal> overruled(Workbench bench, Entry.HoldOverruled e) {
         Optional<Step> step = bench.step(e.step()).filter(s -> s.hold().equals(e.hold()));
         if (step.isEmpty() || e.hold().isBlank()) {
-            return Rules.one("hold point " + e.hold(), "step " + e.step() + " has no such hold point", "Go back to the build page");
+            return Rules.one(
+                    "hold point " + e.hold(),
+                    "step " + e.step() + " has no such hold point",
+                    "Go back to the build page");
         }
         return Rules.reason(e.reason(), "Say why it may be passed; it stands on the record");
     }

@@ -35,8 +35,8 @@ final class SettingRules {
                 clearance.get().positions().stream().map(Position::id).collect(Collectors.toSet());
         e.pieces().forEach((place, pieces) -> {
             if (!places.contains(place)) {
-                refusals.add(new Refusal(
-                        "place " + place, "this clearance has no such place", "Go back to the clearance"));
+                refusals.add(
+                        new Refusal("place " + place, "this clearance has no such place", "Go back to the clearance"));
             }
             pieces.forEach(piece -> free(bench, piece).ifPresent(refusals::add));
         });
@@ -117,12 +117,11 @@ final class SettingRules {
         List<Step> reading = bench.unit().stepsReading(clearance, phase).stream()
                 .filter(step -> bench.step(step.id()).isPresent())
                 .toList();
-        if (reading.isEmpty()
-                || reading.stream().anyMatch(step -> bench.order().free(step.id(), done))) {
+        if (reading.isEmpty() || reading.stream().anyMatch(step -> bench.order().free(step.id(), done))) {
             return known(bench, clearance);
         }
-        String names =
-                StepRules.named(bench.order().waitsFor(reading.get(0).id(), done).keySet());
+        String names = StepRules.named(
+                bench.order().waitsFor(reading.get(0).id(), done).keySet());
         return Rules.one(
                 "clearance " + clearance,
                 "its reading waits for " + names,

@@ -55,8 +55,8 @@ public final class ShopRules {
         refusals.addAll(Rules.needed(e.family(), "family", "Say which shims it goes with"));
         refusals.addAll(readings(e.readings(), e.u()));
         if (shop.pieces().containsKey(e.piece())) {
-            refusals.add(new Refusal(
-                    "piece", "a piece " + e.piece() + " is already in the drawer", "Give it another tag"));
+            refusals.add(
+                    new Refusal("piece", "a piece " + e.piece() + " is already in the drawer", "Give it another tag"));
         }
         return refusals;
     }
@@ -92,7 +92,9 @@ public final class ShopRules {
         }
         if (piece != null && piece.takenBy() != null) {
             refusals.add(new Refusal(
-                    "piece " + e.piece(), "it is in unit " + piece.takenBy(), "Choose another piece for that place first"));
+                    "piece " + e.piece(),
+                    "it is in unit " + piece.takenBy(),
+                    "Choose another piece for that place first"));
         }
         return refusals;
     }
@@ -114,7 +116,8 @@ public final class ShopRules {
             refusals.add(new Refusal("step", "it is not known", "Say what one step of its scale is"));
         }
         if (!(e.errorLimit() >= 0) || !(e.retrace() >= 0) || !(e.repeatability() >= 0)) {
-            refusals.add(new Refusal("error limit", "it is not known", "It stands on the gauge's sheet or certificate"));
+            refusals.add(
+                    new Refusal("error limit", "it is not known", "It stands on the gauge's sheet or certificate"));
         }
         if (!(e.range() > 0)) {
             refusals.add(new Refusal("range", "it is not known", "Say how far it reaches"));

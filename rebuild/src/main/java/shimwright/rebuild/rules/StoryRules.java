@@ -24,7 +24,8 @@ final class StoryRules {
         }
         e.facts().forEach((fact, text) -> {
             if (!FACTS.contains(fact)) {
-                refusals.add(new Refusal("intake", "there is nothing called " + fact, "Correct number, owner or remark"));
+                refusals.add(
+                        new Refusal("intake", "there is nothing called " + fact, "Correct number, owner or remark"));
             } else if (text.isBlank() && !fact.equals("remark")) {
                 refusals.add(new Refusal(fact, "nothing typed", "Say what it is"));
             }
@@ -59,9 +60,7 @@ final class StoryRules {
         List<Refusal> refusals =
                 new ArrayList<>(Rules.reason(e.reason(), "Say why, so that the record can be stood behind"));
         refusals.addAll(
-                e.limit().isBlank()
-                        ? Rules.needed(e.what(), "item", "Say which item")
-                        : limit(bench, e.limit()));
+                e.limit().isBlank() ? Rules.needed(e.what(), "item", "Say which item") : limit(bench, e.limit()));
         return refusals;
     }
 

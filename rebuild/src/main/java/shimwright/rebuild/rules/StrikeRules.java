@@ -49,8 +49,8 @@ final class StrikeRules {
         }
         if (job.entries().stream()
                 .map(Kept::body)
-                .anyMatch(body -> body instanceof Entry.EntryStruck other
-                        && other.entry().equals(e.entry()))) {
+                .anyMatch(body ->
+                        body instanceof Entry.EntryStruck other && other.entry().equals(e.entry()))) {
             return Rules.one("entry", "it is struck already", "Nothing more is to be done");
         }
         if (!strikable(found.get())) {
@@ -58,8 +58,9 @@ final class StrikeRules {
         }
         List<Refusal> refusals =
                 new ArrayList<>(Rules.reason(e.reason(), "Say why it does not count; it stays in the record"));
-        standingOn(job, found.get()).ifPresent(step -> refusals.add(new Refusal(
-                "step " + step, "it stands done on what this says", "Undo the step first, then strike it")));
+        standingOn(job, found.get())
+                .ifPresent(step -> refusals.add(new Refusal(
+                        "step " + step, "it stands done on what this says", "Undo the step first, then strike it")));
         return refusals;
     }
 

@@ -34,7 +34,7 @@ public final class Workbench {
     private final Instant now;
     private final ZoneId zone;
     private final Order order;
-    private final Map<String, Session> sessions = new ConcurrentHashMap<>();
+    private final Map<String, Session> sessions;
     private volatile @Nullable List<Timers.Timer> timers;
 
     /**
@@ -46,8 +46,13 @@ public final class Workbench {
      * @param zone in which the shop's days begin
      */
     public Workbench(Job job, PinnedUnit file, Shop shop, Instant now, ZoneId zone) {
+        this(job, file, shop, now, zone, new ConcurrentHashMap<>());
+    }
+
+    private Workbench(Job job, PinnedUnit file, Shop shop, Instant now, ZoneId zone, Map<String, Session> sessions) {
         this.job = job;
         this.file = file;
+        this.sessions = sessions;
         this.unit = job.unit(file.unit(job.variant()).orElseThrow());
         this.shop = shop;
         this.now = now;
@@ -120,9 +125,9 @@ public final class Workbench {
         return known;
     }
 
-    /** The same bench at another moment. */
+    /** The same bench at another moment; sessions know no clock and are kept. */
     public Workbench at(Instant moment) {
-        return new Workbench(job, file, shop, moment, zone);
+        return new Workbench(job, file, shop, moment, zone, sessions);
     }
 
     /** The bench as it would lie once an entry were kept, for judging one that goes with it. */
@@ -131,7 +136,8 @@ public final class Workbench {
         List<Kept> entries = new ArrayList<>(job.entries());
         long last = entries.get(entries.size() - 1).number();
         Draft draft = new Draft(job.id(), "to-be-kept-" + number, now, "", entry);
-        entries.add(new Kept(last + 1, number, draft, job.head().hash(), job.head().hash()));
+        entries.add(
+                new Kept(last + 1, number, draft, job.head().hash(), job.head().hash()));
         return new Workbench(Fold.job(entries).orElseThrow(), file, shop, now, zone);
     }
 }

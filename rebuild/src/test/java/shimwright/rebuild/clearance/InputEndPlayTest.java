@@ -112,8 +112,7 @@ class InputEndPlayTest {
         Basis basis = Basis.of(pack.basis()).orElseThrow();
         assertThat(List.of(basis.lower(), basis.upper(), basis.aim())).isEqualTo(LIMITS);
         assertThat(basis.rule()).isEqualTo(0.95);
-        assertThat(basis.hot())
-                .isEqualTo(pack.predicted() + session.clearance().growth());
+        assertThat(basis.hot()).isEqualTo(pack.predicted() + session.clearance().growth());
         assertThat(pack.working()).extracting("value").contains(pack.predicted(), pack.u(), pack.probability());
         assertThat(session.stage()).isEqualTo(Stage.READ_LAST);
         assertThat(session.last().pack()).containsKey("sI");

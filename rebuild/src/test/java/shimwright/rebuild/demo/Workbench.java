@@ -138,7 +138,11 @@ public final class Workbench {
         if (entry instanceof Entry.StepDone done) {
             for (Clocks.Broken broken : Clocks.broken(bench, done.step())) {
                 bench = bench.after(new Entry.TimeOverruled(
-                        done.step(), broken.what(), broken.timer().name(), Map.of(), "entries a quarter of an hour apart"));
+                        done.step(),
+                        broken.what(),
+                        broken.timer().name(),
+                        Map.of(),
+                        "entries a quarter of an hour apart"));
             }
         }
         return Rules.check(bench, entry);

@@ -45,7 +45,9 @@ class WearJudgementTest {
         // WR-1: 41 N of 39 N at 2 N for 100 000 km
         WearJudgement judged = of("C18", 41);
         assertThat(judged.kilometres()).isCloseTo(100_000, within(1.0));
-        assertThat(judged.say()).isEqualTo("41 N is within the limit of 39 N; about 100000 km left at the usual wear.");
+        assertThat(judged.say())
+                .isEqualTo("41 N is within the limit of 39 N; about 100000 km left at the usual wear."
+                        + " By number alone: no gauge is named, so its doubt is not known.");
     }
 
     @Test

@@ -25,17 +25,8 @@ class BasisTest {
     @Test
     void unlimitedDegreesOfFreedomGoThroughTheText() {
         Basis basis = new Basis(2e-5, 8e-5, 5e-5, Double.POSITIVE_INFINITY, 1.6e-4, 0.95);
-        PackChosen chosen = new PackChosen(
-                "c",
-                "sI",
-                List.of(),
-                4e-5,
-                5e-6,
-                0.97,
-                Verdict.IN,
-                "",
-                List.of(),
-                basis.kept());
+        PackChosen chosen =
+                new PackChosen("c", "sI", List.of(), 4e-5, 5e-6, 0.97, Verdict.IN, "", List.of(), basis.kept());
         PackChosen read = (PackChosen) EntryCodec.read("PackChosen", EntryCodec.write(chosen));
         assertThat(Basis.of(read.basis())).contains(basis);
     }

@@ -36,7 +36,8 @@ class FoldTest {
                 0.97,
                 Verdict.IN,
                 because,
-                List.of(), Map.of());
+                List.of(),
+                Map.of());
     }
 
     private static Entry.Judged judged(String limit, String what, Entry.Decision decision) {

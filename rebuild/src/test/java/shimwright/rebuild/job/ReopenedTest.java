@@ -21,7 +21,8 @@ class ReopenedTest {
     }
 
     private void accept(String clearance, Phase phase) {
-        bench.lay(new Entry.ClearanceAccepted(clearance, phase, 0, 5e-6, 0.97, Verdict.IN, 0, "", "", List.of(), Map.of()));
+        bench.lay(new Entry.ClearanceAccepted(
+                clearance, phase, 0, 5e-6, 0.97, Verdict.IN, 0, "", "", List.of(), Map.of()));
     }
 
     private Optional<String> since(String clearance) {

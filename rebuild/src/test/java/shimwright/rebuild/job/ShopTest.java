@@ -25,7 +25,8 @@ class ShopTest {
 
     private void choose(String clearance, String position, String... tags) {
         List<PieceIn> pieces = bench.pieces(tags);
-        bench.lay(new Entry.PackChosen(clearance, position, pieces, 4e-5, 5e-6, 0.97, Verdict.IN, "", List.of(), Map.of()));
+        bench.lay(new Entry.PackChosen(
+                clearance, position, pieces, 4e-5, 5e-6, 0.97, Verdict.IN, "", List.of(), Map.of()));
     }
 
     private List<String> usable(String family) {

@@ -66,7 +66,8 @@ class HandBackRecordTest {
                 .extracting(HandBackRecord.Struck::reason)
                 .containsExactly(
                         "read with another pack in",
-                        "read with another pack in", "place 6 read one tenth too high, the small hand of the dial");
+                        "read with another pack in",
+                        "place 6 read one tenth too high, the small hand of the dial");
     }
 
     @Test
@@ -242,7 +243,8 @@ class HandBackRecordTest {
         Workbench job = Van7.before("D06");
         assertThat(setting(HandBackRecord.of(job.job(), job.unit()), "e").accepted())
                 .isNotNull();
-        job.lay(new Entry.PackChosen("a", "sP", job.pieces("d80-12"), 52.094e-3, 5e-6, 0.9, Verdict.IN, "", List.of(), Map.of()));
+        job.lay(new Entry.PackChosen(
+                "a", "sP", job.pieces("d80-12"), 52.094e-3, 5e-6, 0.9, Verdict.IN, "", List.of(), Map.of()));
         HandBackRecord record = HandBackRecord.of(job.job(), job.unit());
         assertThat(setting(record, "e").accepted()).isNull();
         assertThat(setting(record, "e").last()).isEmpty();

@@ -66,6 +66,9 @@ public final class Answers {
     }
 
     private static String escaped(String text) {
-        return Characters.harmless(text).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+        return Characters.harmless(text)
+                .replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;");
     }
 }

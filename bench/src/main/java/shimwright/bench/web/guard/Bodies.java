@@ -17,6 +17,7 @@ import org.eclipse.jetty.util.Callback;
 import org.eclipse.jetty.util.NanoTime;
 import org.eclipse.jetty.util.thread.Scheduler;
 import org.jspecify.annotations.Nullable;
+import shimwright.bench.web.pair.Asker;
 import shimwright.mechanics.outcome.Refusal;
 
 /**
@@ -176,7 +177,9 @@ final class Bodies extends Handler.Wrapper {
             underWay.addAndGet(-counted.getAndSet(0));
             if (tooMuch == null) {
                 tooMuch = new Refusal(
-                        "body", "what was sent is larger than " + size(most) + ", the most there is room for here", "Send less at a time");
+                        "body",
+                        "what was sent is larger than " + size(most) + ", the most there is room for here",
+                        "Send less at a time");
             }
         }
 

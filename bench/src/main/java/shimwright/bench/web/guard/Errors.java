@@ -35,8 +35,7 @@ final class Errors extends ErrorHandler {
     public ByteBuffer badMessageError(int status, @Nullable String reason, HttpFields.Mutable fields) {
         Answers.headers(fields);
         fields.put(HttpHeader.CONTENT_TYPE, Answers.type(false));
-        return ByteBuffer.wrap(
-                Answers.body(false, List.of(refusal(status))).getBytes(StandardCharsets.UTF_8));
+        return ByteBuffer.wrap(Answers.body(false, List.of(refusal(status))).getBytes(StandardCharsets.UTF_8));
     }
 
     private static Refusal refusal(int status) {

@@ -1,12 +1,16 @@
 package shimwright.bench.web.guard;
 
 import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import io.javalin.router.ParsedEndpoint;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Request;
@@ -15,6 +19,7 @@ import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.util.Callback;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import shimwright.bench.web.pair.Asker;
 import shimwright.mechanics.outcome.Refusal;
 
 /** Asks of every request, before any page sees it: how, under which name, from where, who, and how much. */
@@ -26,6 +31,16 @@ public final class Guard extends Handler.Wrapper {
             "Close other pages and try again, or start it with more memory");
     private static final Refusal FAULT = new Refusal(
             "program", "it has a fault here; nothing that was kept is lost", "Go back, and tell who looks after it");
+    private static final Refusal PLAIN = new Refusal(
+            "address", "nothing is taken here that others on the network could read", "Open the address with https");
+    private static final Refusal STRANGER =
+            new Refusal("device", "it was not let in here, or was let out", "Open the shop's address and pair it");
+    private static final String PAIR = "/pair";
+
+    /** Set by something between this program and who asks, which then may sit anywhere. */
+    private static final List<String> FORWARDED =
+            List.of("Forwarded", "X-Forwarded-For", "X-Forwarded-Host", "X-Real-IP", "Via");
+
     private static final Set<String> METHODS = Set.of("GET", "HEAD", "POST");
 
     private final Entrance entrance;
@@ -57,6 +72,7 @@ public final class Guard extends Handler.Wrapper {
             server.setHandler(new Guard(entrance));
             limitConnections(server);
         });
+        config.routes.before(ctx -> may(config, ctx));
         config.router.javaLangErrorHandler((response, error) -> broken(response, error));
         entrance.connectors(config);
     }
@@ -96,8 +112,63 @@ public final class Guard extends Handler.Wrapper {
                     denied.get().refusals());
             return true;
         }
-        Asker.HERE.on(request);
-        return super.handle(request, response, callback);
+        boolean here = Entrance.here(request.getConnectionMetaData().getLocalSocketAddress())
+                && FORWARDED.stream().noneMatch(asked::has);
+        if (here) {
+            Asker.HERE.on(request);
+            return super.handle(request, response, callback);
+        }
+        if (entrance.certificate() != null && !asked.secure()) {
+            return plain(asked, response, callback);
+        }
+        Optional<Asker> asker = entrance.devices().asker(DeviceCookie.of(request));
+        if (asker.isPresent()) {
+            asker.get().on(request);
+            return super.handle(request, response, callback);
+        }
+        return stranger(asked, request, response, callback);
+    }
+
+    /** Nothing is taken or given in plain text where there is TLS; who only looks is sent there. */
+    private static boolean plain(Asked asked, Response response, Callback callback) {
+        if (asked.looks()) {
+            response.setStatus(308);
+            response.getHeaders().put(HttpHeader.LOCATION, "https://" + asked.authority() + "/");
+            response.write(true, null, callback);
+        } else {
+            Answers.write(response, callback, asked.byProgram(), 403, List.of(PLAIN));
+        }
+        return true;
+    }
+
+    /** One page for who was not let in, and no more. */
+    private boolean stranger(Asked asked, Request request, Response response, Callback callback) throws Exception {
+        if (asked.path().equals(PAIR)) {
+            return super.handle(request, response, callback);
+        }
+        if (asked.looks() && !asked.byProgram()) {
+            response.setStatus(303);
+            response.getHeaders().put(HttpHeader.LOCATION, PAIR);
+            response.write(true, null, callback);
+        } else {
+            Answers.write(response, callback, asked.byProgram(), 403, List.of(STRANGER));
+        }
+        return true;
+    }
+
+    /** Whether who asks may do what the route does that will answer. */
+    private static void may(JavalinConfig config, Context ctx) {
+        ParsedEndpoint found = config.unsafe.internalRouter.findFirstHttpHandlerEntry(ctx.method(), ctx.path());
+        boolean looks = ctx.method() == HandlerType.GET || ctx.method() == HandlerType.HEAD;
+        String route = found == null ? ctx.path() : found.endpoint.path;
+        Asker asker = Asker.of(ctx.req());
+        if (asker == null ? !route.equals(PAIR) : !asker.role().may(looks, route)) {
+            throw new Denied(
+                    403,
+                    "device",
+                    asker == null ? "it was not let in" : "as " + asker.role().word() + " it may not do this",
+                    "Do it on the machine itself, or ask the owner of the shop");
+        }
     }
 
     /** What stands against a request whoever sent it. */

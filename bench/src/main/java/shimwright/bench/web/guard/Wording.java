@@ -24,7 +24,11 @@ public final class Wording {
     static Optional<Refusal> refusal(Asked asked) {
         String raw = asked.address().split("\\?", 2)[0].toLowerCase(Locale.ROOT);
         // what one reader of an address takes for a part of a name and another for its end
-        if (asked.path().isEmpty() || raw.contains(";") || raw.contains("%2f") || raw.contains("%5c") || raw.contains("\\")) {
+        if (asked.path().isEmpty()
+                || raw.contains(";")
+                || raw.contains("%2f")
+                || raw.contains("%5c")
+                || raw.contains("\\")) {
             return Optional.of(new Refusal("address", "it cannot be read", "Go back to the shop"));
         }
         return unreadable(asked.address()).or(() -> charset(asked.header("Content-Type")));
@@ -37,7 +41,8 @@ public final class Wording {
         for (int at = 0; at < address.length(); at++) {
             char c = address.charAt(at);
             if (c >= 0x80) {
-                return Optional.of(new Refusal("address", "it holds a bare letter that is not ASCII", "Go back to the shop"));
+                return Optional.of(
+                        new Refusal("address", "it holds a bare letter that is not ASCII", "Go back to the shop"));
             }
             if (c == '%') {
                 boolean room = at + 2 < address.length();
@@ -97,7 +102,8 @@ public final class Wording {
         fields.forEach((name, values) -> {
             String place = name.length() > Limits.FIELD_NAME ? "form" : Characters.harmless(name);
             if (name.length() > Limits.FIELD_NAME) {
-                refusals.add(new Refusal(place, "a field has a name of " + name.length() + " characters", "Shorten it"));
+                refusals.add(
+                        new Refusal(place, "a field has a name of " + name.length() + " characters", "Shorten it"));
             }
             Integer unfit = first(name, values);
             if (unfit != null) {
@@ -105,8 +111,8 @@ public final class Wording {
             }
             int length = values.stream().mapToInt(String::length).sum();
             if (length > Limits.FIELD) {
-                refusals.add(new Refusal(
-                        place, "the text has " + length + " characters", "Keep it under " + Limits.FIELD));
+                refusals.add(
+                        new Refusal(place, "the text has " + length + " characters", "Keep it under " + Limits.FIELD));
             }
         });
         return refusals;

@@ -162,10 +162,11 @@ class OtherUnitsTest {
                                 Section.Axis.X,
                                 List.of(0.0, 0.0),
                                 List.of(List.of(0.0, 0.1, 0.03)),
+                                List.of(),
                                 "4",
                                 true),
-                        new Section.Shaft("t", "t", Section.Axis.X, List.of(0.0, z), List.of(), "", true),
-                        new Section.Shaft("y", "y", Section.Axis.Y, List.of(x, 0.0), List.of(), "5", true)),
+                        new Section.Shaft("t", "t", Section.Axis.X, List.of(0.0, z), List.of(), List.of(), "", true),
+                        new Section.Shaft("y", "y", Section.Axis.Y, List.of(x, 0.0), List.of(), List.of(), "5", true)),
                 List.of(new Section.Outline(
                         "case", "3", List.of(List.of(-0.1, 0.1), List.of(0.2, 0.1), List.of(0.25, x)), z > 0)));
     }
@@ -175,6 +176,7 @@ class OtherUnitsTest {
         return new GearPair(
                 driver + driven,
                 "pair",
+                false,
                 12,
                 43,
                 0,

@@ -99,7 +99,7 @@ public final class SampleUnits {
 
     public static Section oneShaft(List<List<Double>> steps) {
         return new Section(
-                List.of(new Section.Shaft("s", "shaft", Section.Axis.X, List.of(0.0, 0.0), steps, "", true)),
+                List.of(new Section.Shaft("s", "shaft", Section.Axis.X, List.of(0.0, 0.0), steps, List.of(), "", true)),
                 List.of());
     }
 }

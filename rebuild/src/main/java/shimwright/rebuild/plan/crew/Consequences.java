@@ -9,7 +9,7 @@ final class Consequences {
     private final Facts facts;
     private final Clauses clauses;
     private final Model model;
-    private final List<Sharing> shared = new ArrayList<>();
+    private final List<TimetableRule> shared = new ArrayList<>();
     private int read;
 
     Consequences(Facts facts, Clauses clauses, Model model) {
@@ -17,7 +17,7 @@ final class Consequences {
         this.clauses = clauses;
         this.model = model;
         for (int r = 0; r < model.capacity.length; r++) {
-            shared.add(new Sharing(facts, model, r));
+            shared.add(new TimetableRule(facts, model, r));
         }
     }
 
@@ -35,7 +35,7 @@ final class Consequences {
             if (facts.size() > size) {
                 continue;
             }
-            for (Sharing one : shared) {
+            for (TimetableRule one : shared) {
                 if (facts.size() == size && one.touched() && !one.look()) {
                     return false;
                 }

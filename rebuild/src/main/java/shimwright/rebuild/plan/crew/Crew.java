@@ -38,19 +38,19 @@ public final class Crew {
             return Outcome.refused(faults);
         }
         int bound = Bounds.least(model, lags.head, lags.tail);
-        Hunt hunt = new Hunt(model, Serial.best(model, lags), bound);
-        hunt.run(effort.conflicts(), stop);
-        int[] best = hunt.best();
+        ClauseSearch search = new ClauseSearch(model, Serial.best(model, lags), bound);
+        search.run(effort.conflicts(), stop);
+        int[] best = search.best();
         if (best != null) {
             java.util.Map<String, Integer> starts = new java.util.LinkedHashMap<>();
             for (int i = 0; i < model.n; i++) {
                 starts.put(project.activities().get(i).id(), best[i]);
             }
             int span = best[model.n];
-            int least = Math.max(bound, hunt.bound());
-            return Outcome.ok(new Timetable(starts, span, least, least == span, hunt.conflicts()));
+            int least = Math.max(bound, search.bound());
+            return Outcome.ok(new Timetable(starts, span, least, least == span, search.conflicts()));
         }
-        return hunt.finished() ? Outcome.refused(List.of(none(project, effort))) : gaveUp(hunt);
+        return search.finished() ? Outcome.refused(List.of(none(project, effort))) : gaveUp(search);
     }
 
     private static List<Refusal> tooMuch(Project project) {
@@ -124,9 +124,9 @@ public final class Crew {
             List<Link> without = new ArrayList<>(others);
             blamed.stream().filter(one -> !one.equals(link)).forEach(without::add);
             Model model = new Model(project.with(without));
-            Hunt hunt = new Hunt(model, null, 0);
-            hunt.run(effort.conflicts(), () -> hunt.best() != null);
-            if (hunt.finished() && hunt.best() == null) {
+            ClauseSearch search = new ClauseSearch(model, null, 0);
+            search.run(effort.conflicts(), () -> search.best() != null);
+            if (search.finished() && search.best() == null) {
                 blamed.remove(link);
             }
         }
@@ -143,10 +143,10 @@ public final class Crew {
                 "Let one of them be longer, or get more of what they share");
     }
 
-    private static Outcome<Timetable> gaveUp(Hunt hunt) {
+    private static Outcome<Timetable> gaveUp(ClauseSearch search) {
         return Outcome.refused(
                 PLACE,
-                "no timetable was found in " + hunt.conflicts() + " dead ends; that there is none is not proven",
+                "no timetable was found in " + search.conflicts() + " dead ends; that there is none is not proven",
                 "Give it more time, or look at the longest waits");
     }
 }

@@ -35,7 +35,12 @@ public final class Estimate {
      *     stands twice, or where nobody ever stands at the bench; all faults at once
      */
     public static Outcome<Forecast> of(
-            List<Task> tasks, List<Arrival> arrivals, Evenings evenings, LocalDate from, int draws, long seed) {
+            List<UncertainTask> tasks,
+            List<Arrival> arrivals,
+            Evenings evenings,
+            LocalDate from,
+            int draws,
+            long seed) {
         List<Refusal> faults = faults(tasks, arrivals, evenings, draws);
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
@@ -45,10 +50,10 @@ public final class Estimate {
         double sum = 0;
         double squares = 0;
         Map<String, Integer> critical = new LinkedHashMap<>();
-        Stream.concat(arrivals.stream().map(Arrival::id), tasks.stream().map(Task::id))
+        Stream.concat(arrivals.stream().map(Arrival::id), tasks.stream().map(UncertainTask::id))
                 .forEach(id -> critical.put(id, 0));
         for (int draw = 0; draw < draws; draw++) {
-            Run run = new Run(tasks, arrivals, evenings, from, random);
+            Draw run = new Draw(tasks, arrivals, evenings, from, random);
             if (!run.whole()) {
                 return Outcome.refused(
                         "evenings", "the job would take more than ten years", "Look at the hours and the days off");
@@ -81,7 +86,8 @@ public final class Estimate {
         return (int) Math.ceil(share * draws) - 1;
     }
 
-    private static List<Refusal> faults(List<Task> tasks, List<Arrival> arrivals, Evenings evenings, int draws) {
+    private static List<Refusal> faults(
+            List<UncertainTask> tasks, List<Arrival> arrivals, Evenings evenings, int draws) {
         List<Refusal> faults = new ArrayList<>();
         if (draws < 100 || draws > MOST_DRAWS) {
             faults.add(new Refusal("draws", draws + " draws", "Take 100 to " + MOST_DRAWS));
@@ -91,10 +97,10 @@ public final class Estimate {
                     "evenings", "no hours at the bench, or more than the day has", "Say which evenings and how long"));
         }
         Set<String> known = new HashSet<>();
-        Stream.concat(arrivals.stream().map(Arrival::id), tasks.stream().map(Task::id))
+        Stream.concat(arrivals.stream().map(Arrival::id), tasks.stream().map(UncertainTask::id))
                 .filter(id -> !known.add(id))
                 .forEach(id -> faults.add(new Refusal(id, "it is named twice", "Name each task and arrival once")));
-        for (Task task : tasks) {
+        for (UncertainTask task : tasks) {
             if (!(task.minutes().least() >= 0)) {
                 faults.add(new Refusal(task.id(), "it may take less than no time", "Take a smaller spread"));
             }
@@ -116,15 +122,15 @@ public final class Estimate {
         return faults;
     }
 
-    private static List<String> circle(List<Task> tasks, List<Arrival> arrivals) {
+    private static List<String> circle(List<UncertainTask> tasks, List<Arrival> arrivals) {
         Set<String> gone = new HashSet<>();
         arrivals.forEach(arrival -> gone.add(arrival.id()));
-        List<Task> left = new ArrayList<>(tasks);
+        List<UncertainTask> left = new ArrayList<>(tasks);
         while (left.removeIf(task -> gone.containsAll(task.after().keySet()) && gone.add(task.id()))) {
             if (left.isEmpty()) {
                 break;
             }
         }
-        return left.stream().map(Task::id).toList();
+        return left.stream().map(UncertainTask::id).toList();
     }
 }

@@ -65,6 +65,7 @@ public final class Lawful {
         check.same("walking", said.walking(), found.walking());
         check.same("tools", said.tools(), found.tools());
         check.same("waiting", said.waiting(), found.waiting());
+        check.same("delay", said.delay(), found.delay());
         check.same("risk", said.risk(), found.risk());
         check.same("turns", said.turns(), found.turns());
         check.same("walks", said.walks(), found.walks());
@@ -105,7 +106,17 @@ public final class Lawful {
             }
         }
         whole();
-        return new Cost(work, turning, walking, tooling, waiting, risk(order), turns, walks, changes);
+        return new Cost(
+                work,
+                turning,
+                walking,
+                tooling,
+                waiting,
+                problem.waiting() * waiting,
+                risk(order),
+                turns,
+                walks,
+                changes);
     }
 
     private void waitsFor(Task task) {

@@ -7,7 +7,8 @@ package shimwright.rebuild.plan.model;
  * @param turning turning the case over
  * @param walking from place to place
  * @param tools laying out tools
- * @param waiting idle time
+ * @param waiting time in which nothing can be done; it costs what the problem says
+ * @param delay what the waiting counts for
  * @param risk expected loss by late finds
  * @param turns how often the case is turned
  * @param walks how often the place is changed
@@ -19,18 +20,24 @@ public record Cost(
         double walking,
         double tools,
         double waiting,
+        double delay,
         double risk,
         int turns,
         int walks,
         int toolChanges) {
-    /** What the planner makes least: everything together. */
+    /** What the planner makes least: everything together, waiting at its price. */
     public double total() {
-        return elapsed() + risk;
+        return work + turning + walking + tools + delay + risk;
     }
 
     /** Time from the first to the last. */
     public double elapsed() {
         return work + turning + walking + tools + waiting;
+    }
+
+    /** What a person does at the bench, waiting left out. */
+    public double bench() {
+        return work + turning + walking + tools;
     }
 
     /** What the order itself is to blame for: everything but the work. */

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * What must be put in order by one person. Sought is the order of least total cost: working time, set-ups and waiting, each
- * task begun as early as it can be, and risk. An id that nothing bears is a bug of the maker and throws
+ * What must be put in order by one person. Sought is the order of least total cost: working time, set-ups and risk, and waiting
+ * at its price, each task begun as early as it can be. An id that nothing bears is a bug of the maker and throws
  * {@link IllegalArgumentException}, and so does a risk whose find may be left out.
  *
  * @param tasks in the order in which they were written, which settles ties
@@ -19,6 +19,8 @@ import java.util.Set;
  * @param risks prices of late finds
  * @param setUps what getting ready takes
  * @param start how things stand
+ * @param waiting what a second of waiting counts for, in seconds, 0 to 1 in whole thousandths: 1 where someone stands idle, 0
+ *     where a wait is a date and costs nothing in itself
  */
 public record Problem(
         List<Task> tasks,
@@ -27,8 +29,12 @@ public record Problem(
         List<Either> either,
         List<Risk> risks,
         SetUps setUps,
-        Start start) {
+        Start start,
+        double waiting) {
     public Problem {
+        if (!(waiting >= 0 && waiting <= 1)) {
+            throw new IllegalArgumentException("a second of waiting counts for " + waiting + " s");
+        }
         tasks = List.copyOf(tasks);
         lags = List.copyOf(lags);
         windows = List.copyOf(windows);
@@ -95,7 +101,7 @@ public record Problem(
 
     /** Tasks and set-ups alone. */
     public static Problem of(List<Task> tasks, SetUps setUps) {
-        return new Problem(tasks, List.of(), List.of(), List.of(), List.of(), setUps, Start.fresh());
+        return new Problem(tasks, List.of(), List.of(), List.of(), List.of(), setUps, Start.fresh(), 1);
     }
 
     /** The same with some of its windows only. */
@@ -103,6 +109,11 @@ public record Problem(
         Map<String, Double> open = new HashMap<>(start.open());
         open.keySet().retainAll(kept.stream().map(Window::id).toList());
         Start then = new Start(start.orientation(), start.stand(), start.tools(), start.weight(), start.waits(), open);
-        return new Problem(tasks, lags, kept, either, risks, setUps, then);
+        return new Problem(tasks, lags, kept, either, risks, setUps, then, waiting);
+    }
+
+    /** The same with another price of waiting. */
+    public Problem withWaiting(double price) {
+        return new Problem(tasks, lags, windows, either, risks, setUps, start, price);
     }
 }

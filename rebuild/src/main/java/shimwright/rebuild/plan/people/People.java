@@ -60,18 +60,18 @@ public final class People {
                 .filter(window -> !late.contains(window.id()))
                 .toList();
         Problem problem = whole.withWindows(kept);
-        Sharing sharing = new Sharing(unit, plan.ahead(), problem, persons);
-        Floor floor = Floor.of(problem, persons);
-        Outcome<Timetable> open = Crew.least(sharing.relaxed(), effort, stop);
+        UnitProject work = new UnitProject(unit, plan.ahead(), problem, persons);
+        CaseBound onCase = CaseBound.of(problem, persons);
+        Outcome<Timetable> open = Crew.least(work.relaxed(), effort, stop);
         if (!open.isOk()) {
             return Outcome.refused(open.refusals());
         }
-        Map<Why, Double> bounds = bounds(sharing, problem, floor, persons, open.orElseThrow());
+        Map<Why, Double> bounds = bounds(work, problem, onCase, persons, open.orElseThrow());
         List<Outcome<Share>> found = new ArrayList<>();
-        for (List<Task> order : orders(problem, plan, floor, open.orElseThrow())) {
-            Project project = sharing.project(order, Turn.along(problem, order, persons));
+        for (List<Task> order : orders(problem, plan, onCase, open.orElseThrow())) {
+            Project project = work.project(order, Turn.along(problem, order, persons));
             Outcome<Share> one =
-                    Crew.least(project, effort, stop).map(table -> share(sharing, project, table, persons, bounds));
+                    Crew.least(project, effort, stop).map(table -> share(work, project, table, persons, bounds));
             if (one.isOk() && one.orElseThrow().proven()) {
                 return one;
             }
@@ -84,13 +84,13 @@ public final class People {
     }
 
     /** Orders of the tasks on the case worth a timetable: as the open search had them, of the plan, of least turning. */
-    private static Set<List<Task>> orders(Problem problem, Plan plan, Floor floor, Timetable open) {
+    private static Set<List<Task>> orders(Problem problem, Plan plan, CaseBound onCase, Timetable open) {
         Set<List<Task>> orders = new LinkedHashSet<>();
-        orders.add(floor.order().stream()
+        orders.add(onCase.order().stream()
                 .sorted(Comparator.comparingInt(task -> open.starts().getOrDefault(task.id(), 0)))
                 .toList());
         orders.add(planned(problem, plan));
-        orders.add(floor.order());
+        orders.add(onCase.order());
         return orders;
     }
 
@@ -103,25 +103,26 @@ public final class People {
                 .toList();
     }
 
-    private static Map<Why, Double> bounds(Sharing sharing, Problem problem, Floor floor, int persons, Timetable open) {
+    private static Map<Why, Double> bounds(
+            UnitProject work, Problem problem, CaseBound onCase, int persons, Timetable open) {
         Map<Why, Double> bounds = new EnumMap<>(Why.class);
         double hands = problem.tasks().stream()
-                .mapToDouble(task -> task.seconds() * sharing.hands(sharing.step(task.id())))
+                .mapToDouble(task -> task.seconds() * work.hands(work.step(task.id())))
                 .sum();
-        bounds.put(Why.WORK, (hands + floor.turning()) / persons);
-        bounds.put(Why.CASE, floor.least());
-        bounds.put(Why.SEARCH, (double) open.bound() * sharing.unitOfTime());
+        bounds.put(Why.WORK, (hands + onCase.turning()) / persons);
+        bounds.put(Why.CASE, onCase.least());
+        bounds.put(Why.SEARCH, (double) open.bound() * work.unitOfTime());
         return bounds;
     }
 
     private static Share share(
-            Sharing sharing, Project project, Timetable table, int persons, Map<Why, Double> bounds) {
-        double unitOfTime = sharing.unitOfTime();
+            UnitProject work, Project project, Timetable table, int persons, Map<Why, Double> bounds) {
+        double unitOfTime = work.unitOfTime();
         double seconds = table.span() * unitOfTime;
         double bound = bounds.values().stream().mapToDouble(x -> x).max().orElse(0);
         // a span is a whole number of units of time, and so is every bound of one
         double least = Math.min(seconds, Math.ceil(bound / unitOfTime - 1e-9) * unitOfTime);
-        List<Part> parts = parts(sharing, project, table, persons);
+        List<Part> parts = parts(work, project, table, persons);
         List<Step> fetched = parts.stream()
                 .flatMap(part -> part.step().stream())
                 .filter(step -> step.persons() > persons)
@@ -130,10 +131,10 @@ public final class People {
     }
 
     /** Who does what: whoever is free, the one who did the step before at the same place first. */
-    private static List<Part> parts(Sharing sharing, Project project, Timetable table, int persons) {
+    private static List<Part> parts(UnitProject work, Project project, Timetable table, int persons) {
         List<Activity> byStart = new ArrayList<>(project.activities());
         byStart.sort(Comparator.comparingInt((Activity one) -> table.starts().getOrDefault(one.id(), 0))
-                .thenComparing(one -> !one.needs().containsKey(Sharing.CASE)));
+                .thenComparing(one -> !one.needs().containsKey(UnitProject.CASE)));
         double[] free = new double[persons];
         String[] place = new String[persons];
         Arrays.fill(place, "");
@@ -141,7 +142,7 @@ public final class People {
         for (Activity one : byStart) {
             int start = table.starts().getOrDefault(one.id(), 0);
             String at = one.needs().keySet().stream()
-                    .filter(id -> id.equals(Sharing.CASE) || id.startsWith(Sharing.AT))
+                    .filter(id -> id.equals(UnitProject.CASE) || id.startsWith(UnitProject.AT))
                     .findFirst()
                     .orElse("");
             List<Integer> who = new ArrayList<>();
@@ -151,15 +152,15 @@ public final class People {
                 }
             }
             who.sort(Comparator.comparing((Integer k) -> !place[k].equals(at)));
-            who = new ArrayList<>(who.subList(0, one.needs().getOrDefault(Sharing.PEOPLE, 0)));
+            who = new ArrayList<>(who.subList(0, one.needs().getOrDefault(UnitProject.PEOPLE, 0)));
             who.sort(Comparator.naturalOrder());
             for (int k : who) {
                 free[k] = start + one.duration();
                 place[k] = at;
             }
-            double second = sharing.unitOfTime();
-            parts.add(new Part(
-                    sharing.find(one.id()), one.words(), start * second, (start + one.duration()) * second, who));
+            double second = work.unitOfTime();
+            parts.add(
+                    new Part(work.find(one.id()), one.words(), start * second, (start + one.duration()) * second, who));
         }
         return List.copyOf(parts);
     }

@@ -73,16 +73,17 @@ final class Bound {
 
     /** Cost still to come at least, counted as {@link Node#cost} counts; quickly, without the assignment. */
     long least(Cursor at) {
-        long least = tables.least(at) + options(at);
-        if (!waits.isEmpty()) {
+        long setUps = tables.least(at) + options(at);
+        long idle = 0;
+        if (c.waiting > 0 && !waits.isEmpty()) {
             long left = left(c.mandatory, at);
             for (Wait wait : waits) {
                 if (!Bits.has(at.done, wait.to())) {
-                    least = Math.max(least, wait(wait, at) - left);
+                    idle = Math.max(idle, wait(wait, at) - left - setUps);
                 }
             }
         }
-        return least;
+        return Compiled.UNITS * setUps + c.waiting * idle;
     }
 
     /** True where the assignment may say more than {@link #least}. */
@@ -92,12 +93,12 @@ final class Bound {
 
     /** Cost still to come at least by assignment; makes ready for the states that follow this one. */
     long assigned(Cursor at) {
-        return assignment == null ? 0 : assignment.at(at) + options(at);
+        return assignment == null ? 0 : Compiled.UNITS * (assignment.at(at) + options(at));
     }
 
     /** Cost still to come at least by assignment after a state that was made ready for. */
     long assignedAfter(Cursor at) {
-        return assignment == null ? 0 : assignment.after(at) + options(at);
+        return assignment == null ? 0 : Compiled.UNITS * (assignment.after(at) + options(at));
     }
 
     private long wait(Wait wait, Cursor at) {

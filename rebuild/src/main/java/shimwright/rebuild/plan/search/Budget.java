@@ -4,16 +4,24 @@ package shimwright.rebuild.plan.search;
  * How much looking is allowed.
  *
  * @param widest widest beam, 1 or more
- * @param states most states made by the exact search; 0 for the beam alone
+ * @param states most states made; the first, narrowest beam is sent whatever it takes
+ * @param bytes most bytes that the states at hand may take
  */
-public record Budget(int widest, long states) {
+public record Budget(int widest, long states, long bytes) {
+    private static final long MEBIBYTE = 1 << 20;
+
+    /** With the memory of a proof. */
+    public Budget(int widest, long states) {
+        this(widest, states, 64 * MEBIBYTE);
+    }
+
     /** For a page: an answer at once. */
     public static Budget page() {
-        return new Budget(64, 20_000);
+        return new Budget(64, 20_000, 8 * MEBIBYTE);
     }
 
     /** For a proof in the background. */
     public static Budget proof() {
-        return new Budget(1024, 2_000_000);
+        return new Budget(1 << 20, 4_000_000, 64 * MEBIBYTE);
     }
 }

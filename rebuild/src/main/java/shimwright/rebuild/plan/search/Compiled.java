@@ -17,6 +17,8 @@ import shimwright.rebuild.plan.model.Window;
 final class Compiled {
     /** Larger than any cost. */
     static final long NEVER = Long.MAX_VALUE / 4;
+    /** Costs count in thousandths of a millisecond, so that the price of waiting keeps them whole. */
+    static final long UNITS = 1000;
 
     final Problem problem;
     final int n;
@@ -41,8 +43,10 @@ final class Compiled {
     final Spans spans;
     final int[][] riskHold;
     final long[][] riskCost;
-    /** Risk that no order can avoid. */
+    /** Risk that no order can avoid, as cost. */
     final long forcedRisk;
+    /** Cost of a millisecond of waiting. */
+    final long waiting;
     /** Working time of all tasks that every order does. */
     final long work;
 
@@ -84,6 +88,7 @@ final class Compiled {
         lagsTo = by(lagTo);
         lagsFrom = by(lagFrom);
         this.spans = Spans.of(problem, this);
+        this.waiting = Math.round(problem.waiting() * UNITS);
         this.riskHold = new int[n][];
         this.riskCost = new long[n][];
         this.forcedRisk = risks(problem.risks());
@@ -245,9 +250,9 @@ final class Compiled {
                 continue;
             }
             if (sure && Bits.has(ancestors[hold], early)) {
-                forced += milliseconds(risk.seconds());
+                forced += UNITS * milliseconds(risk.seconds());
             } else {
-                by.get(early).merge(hold, milliseconds(risk.seconds()), Long::sum);
+                by.get(early).merge(hold, UNITS * milliseconds(risk.seconds()), Long::sum);
             }
         }
         for (int i = 0; i < n; i++) {

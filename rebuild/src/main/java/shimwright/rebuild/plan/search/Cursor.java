@@ -74,6 +74,7 @@ final class Cursor {
         kit = node.kit;
         weight = node.weight;
         cost = node.cost;
+        waited = node.waited;
         System.arraycopy(node.clocks, 0, clocks, 0, clocks.length);
     }
 
@@ -86,6 +87,7 @@ final class Cursor {
         kit = other.kit;
         weight = other.weight;
         cost = other.cost;
+        waited = other.waited;
         System.arraycopy(other.clocks, 0, clocks, 0, clocks.length);
     }
 
@@ -95,6 +97,16 @@ final class Cursor {
 
     boolean finished() {
         return c.finished(done, dead);
+    }
+
+    /** True while something is waited for. */
+    boolean waits() {
+        for (int k = 0; k < lags; k++) {
+            if (clocks[k] > 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** True while a window is open. */
@@ -121,6 +133,17 @@ final class Cursor {
         return !bound;
     }
 
+    /** Least time to spare of the open windows that the task leads to closing. */
+    long spare(int task) {
+        long least = Compiled.NEVER;
+        for (int w = 0; w < c.spans.count; w++) {
+            if (clocks[lags + w] != SHUT && Bits.has(c.spans.allowed[w], task)) {
+                least = Math.min(least, clocks[lags + w] - leftInside(w));
+            }
+        }
+        return least;
+    }
+
     /** Set-up time before the task. */
     long setUp(int task) {
         return c.ready.turning(orientation, task, weight > 0)
@@ -128,7 +151,7 @@ final class Cursor {
                 + c.ready.tooling(kit, task);
     }
 
-    /** Risk taken by doing the task now. */
+    /** Risk taken by doing the task now, as cost. */
     long risk(int task) {
         long sum = 0;
         int[] holds = c.riskHold[task];
@@ -172,7 +195,9 @@ final class Cursor {
         waited += wait;
         risked += risk;
         elapsed += dt;
-        cost += setUp + wait + risk + (Bits.has(c.mandatory, task) ? 0 : c.duration[task]);
+        cost += Compiled.UNITS * (setUp + (Bits.has(c.mandatory, task) ? 0 : c.duration[task]))
+                + c.waiting * wait
+                + risk;
         Bits.add(done, task);
         count++;
         if (c.optionsDead[task] != null) {

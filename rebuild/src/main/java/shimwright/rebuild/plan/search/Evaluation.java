@@ -45,7 +45,8 @@ final class Evaluation {
                 at.walked / 1e3,
                 at.laid / 1e3,
                 at.waited / 1e3,
-                (at.risked + c.forcedRisk) / 1e3,
+                at.waited * c.waiting / (1e3 * Compiled.UNITS),
+                (at.risked + c.forcedRisk) / (1e3 * Compiled.UNITS),
                 turns,
                 walks,
                 tools));

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 final class Labels {
     private final Compiled c;
     private final int lags;
-    private @Nullable Node[] slots = new Node[1 << 12];
+    private @Nullable Node[] slots = new Node[1 << 6];
     private int size;
 
     Labels(Compiled c) {
@@ -75,7 +75,10 @@ final class Labels {
         }
     }
 
-    /** True where whatever follows the second could follow the first at no more cost. */
+    /**
+     * True where whatever follows the second could follow the first at no more cost. Where waiting costs nothing and no window
+     * hears the clocks, of two that cost the same the one that lets the rest begin sooner.
+     */
     private boolean beats(Node a, Node b) {
         if (a.cost > b.cost) {
             return false;
@@ -83,15 +86,40 @@ final class Labels {
         boolean same = a.orientation == b.orientation && a.place == b.place && a.kit == b.kit;
         long change = 0;
         if (!same) {
-            if (!c.ready.metric) {
+            if (!c.ready.metric || carried(a, b)) {
                 return false;
             }
-            change = c.ready.between(a.orientation, a.place, a.kit, b.orientation, b.place, b.kit, a.weight > 0);
-            if (a.cost + change > b.cost) {
+            change = c.ready.between(a.orientation, a.place, a.kit, b.orientation, b.place, b.kit);
+            if (a.cost + Compiled.UNITS * change > b.cost) {
                 return false;
             }
         }
         return clocks(a, b, change);
+    }
+
+    /** True where the two differ in something that a window to come may be entered with. */
+    private boolean carried(Node a, Node b) {
+        return (c.spans.shared && lags > 0)
+                || (a.orientation != b.orientation && c.spans.carried(0, a.done))
+                || (a.place != b.place && c.spans.carried(1, a.done))
+                || (a.kit != b.kit && c.spans.carried(2, a.done));
+    }
+
+    private boolean open(Node node) {
+        for (int w = lags; w < node.clocks.length; w++) {
+            if (node.clocks[w] != Cursor.SHUT) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private long later(Node a, Node b) {
+        long later = 0;
+        for (int k = 0; k < lags; k++) {
+            later = Math.max(later, a.clocks[k] - b.clocks[k]);
+        }
+        return later;
     }
 
     private boolean clocks(Node a, Node b, long change) {
@@ -102,8 +130,11 @@ final class Labels {
                 return false;
             }
         }
+        if (c.waiting == 0 && !c.spans.shared && !open(a)) {
+            return a.cost + Compiled.UNITS * change < b.cost || a.waited + later <= b.waited + later(b, a);
+        }
         long shift = change + later;
-        if (a.cost + shift > b.cost) {
+        if (a.cost + Compiled.UNITS * change + c.waiting * later > b.cost) {
             return false;
         }
         for (int w = lags; w < a.clocks.length; w++) {

@@ -174,14 +174,13 @@ final class Ready {
         return to < 0 ? 0 : change[from][to];
     }
 
-    /** Time that gets the first state at least as ready as the second, the case being light or heavy. */
-    long between(int o1, int p1, int k1, int o2, int p2, int k2, boolean heavy) {
+    /** Time that gets the first state at least as ready as the second, however heavy the case is by then. */
+    long between(int o1, int p1, int k1, int o2, int p2, int k2) {
         boolean turned = o1 != o2 && Math.max(o1, o2) == orientations;
         boolean walked = p1 != p2 && Math.max(p1, p2) == places;
         if (turned || walked) {
             return Compiled.NEVER;
         }
-        long turning = heavy ? turnHeavy[o1][o2] : turn[o1][o2];
-        return turning + (p1 == p2 ? 0 : walk) + change[k1][k2];
+        return turnHeavy[o1][o2] + (p1 == p2 ? 0 : walk) + change[k1][k2];
     }
 }

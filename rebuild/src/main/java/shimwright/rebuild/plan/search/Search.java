@@ -1,6 +1,7 @@
 package shimwright.rebuild.plan.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -11,20 +12,13 @@ import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.model.Window;
 
 /**
- * The order of least cost. A beam gives the first answers; then states (what is done, how the case stands, what is laid out,
- * which clocks run) are looked at best first, of those that are no better than another only one, with lower bounds that never
- * overrate. Where that does not end soon, stretches of the best order change places for a better one, and it goes on. The same problem, budget and hint always give the same answer.
- * Times count in whole milliseconds.
+ * The order of least cost, by complete anytime beam search: beams over states (what is done, how the case stands, what is
+ * laid out, which clocks run), each wider than the one before, of states that are no better than another only one, with lower
+ * bounds that never overrate; between the beams stretches of the best order change places for a better one. Once a beam
+ * drops nothing that could have been better, the best order is proven. The same problem, budget and hint always give the same
+ * answer. Times count in whole milliseconds.
  */
 public final class Search {
-    /** States with which the exact search is tried before more is spent on exchanges. */
-    private static final long FEW = 200_000;
-    /** Tasks taken for exchanges by state of the exact search, and how many at most after the first and the second part. */
-    private static final int TAKEN = 50;
-
-    private static final long FEW_TAKEN = 1_000_000;
-    private static final long MANY_TAKEN = 50_000_000;
-
     private Search() {}
 
     /** The best order found within the budget. */
@@ -40,38 +34,45 @@ public final class Search {
      * @return refused where there is no order, with the circle or the windows, or where none was found
      */
     public static Outcome<Answer> best(Problem problem, Budget budget, Watch watch, List<String> hint) {
+        return attempt(problem, budget, watch, hint).outcome();
+    }
+
+    /** The same, with what is impossible and what was only not found told apart. */
+    public static Attempt attempt(Problem problem, Budget budget, Watch watch, List<String> hint) {
         List<Refusal> circles = Impossible.circles(problem);
         if (!circles.isEmpty()) {
-            return Outcome.refused(circles);
+            return Attempt.none(circles, true);
         }
         Compiled c = Compiled.of(problem);
         List<Refusal> windows = Impossible.windows(c);
         if (!windows.isEmpty()) {
-            return Outcome.refused(windows);
+            return Attempt.none(windows, true);
         }
-        Run run = new Run(c, watch);
+        Solver solver = new Solver(c, watch);
         if (!hint.isEmpty()) {
-            run.keep(hinted(c, hint));
+            solver.keep(hinted(c, hint));
         }
-        for (int width = 1; width <= budget.widest() && !run.proven(); width *= 8) {
-            run.beam(width);
+        solver.run(budget);
+        if (solver.found()) {
+            return Attempt.found(answer(c, solver, solver.best()));
         }
-        long left = budget.states();
-        for (long states : new long[] {Math.min(left, FEW), left - Math.min(left, FEW)}) {
-            if (!run.proven() && states > 0) {
-                run.exact(states);
-            }
-            if (!run.proven() && states > 0) {
-                run.near(Math.min(states * TAKEN, states > FEW ? MANY_TAKEN : FEW_TAKEN));
-            }
+        return Attempt.none(
+                List.of(
+                        solver.exhausted()
+                                ? Impossible.together(fewest(problem, budget, watch), solver.states())
+                                : Impossible.gaveUp(solver.states())),
+                solver.exhausted());
+    }
+
+    /** Some lawful order, whatever it costs, found at once; empty where none was found so, which does not say that there is none. */
+    public static Optional<List<String>> any(Problem problem) {
+        if (!Impossible.circles(problem).isEmpty()) {
+            return Optional.empty();
         }
-        if (run.found()) {
-            return Outcome.ok(answer(c, run, run.best()));
-        }
-        return Outcome.refused(List.of(
-                run.exhausted
-                        ? Impossible.together(fewest(problem, budget, watch), run.states())
-                        : Impossible.gaveUp(run.states())));
+        Compiled c = Compiled.of(problem);
+        return Dive.order(c)
+                .map(order ->
+                        Arrays.stream(order).mapToObj(task -> c.task(task).id()).toList());
     }
 
     /** Tasks that wait for each other in a circle, in words; empty where there are none. */
@@ -99,14 +100,14 @@ public final class Search {
                 .toArray();
     }
 
-    private static Answer answer(Compiled c, Run run, int[] path) {
+    private static Answer answer(Compiled c, Solver solver, int[] path) {
         List<String> order = new ArrayList<>();
         for (int task : path) {
             order.add(c.task(task).id());
         }
         Cost cost =
                 Evaluation.cost(c, path).orElseThrow(() -> new IllegalStateException("an unlawful order was found"));
-        return new Answer(order, cost, run.bound() / 1e3, run.proven(), run.states());
+        return new Answer(order, cost, solver.bound() / Solver.SECOND, solver.proven(), solver.states());
     }
 
     /** Of windows that cannot be kept together, so few that without any one of them the others can. */
@@ -115,9 +116,9 @@ public final class Search {
         for (Window window : problem.windows()) {
             List<Window> fewer = new ArrayList<>(left);
             fewer.remove(window);
-            Run run = new Run(Compiled.of(problem.withWindows(fewer)), watch);
-            run.exact(budget.states());
-            if (run.exhausted && !run.found()) {
+            Solver solver = new Solver(Compiled.of(problem.withWindows(fewer)), watch);
+            solver.run(budget);
+            if (solver.exhausted() && !solver.found()) {
                 left = fewer;
             }
         }

@@ -28,6 +28,8 @@ final class Spans {
     final boolean[] mayStayOpen;
     /** True where there is a window in which other things may be done. */
     final boolean shared;
+    /** Whether how things stand before it is opened (orientation, place, tools) may matter for what is done in it. */
+    private final boolean[][] carries;
 
     private Spans(Problem problem, Compiled c) {
         List<Window> windows = problem.windows();
@@ -62,13 +64,45 @@ final class Spans {
         }
         shared = others;
         openedBy = Compiled.arrays(by);
+        carries = new boolean[count][3];
         for (int w = 0; w < count; w++) {
             allowed[w] = allowed(w, c);
+            if (opens[w] >= 0) {
+                int[][] stands = {c.ready.orientation, c.ready.place, c.ready.kit};
+                for (int k = 0; k < 3; k++) {
+                    carries[w][k] = stands[k][opens[w]] < 0;
+                }
+            }
         }
+    }
+
+    /**
+     * True where a window that is still to come may be entered with the case, the person or the tools as they stand now, so
+     * that getting ready may fall into it.
+     *
+     * @param what 0 orientation, 1 place, 2 tools
+     */
+    boolean carried(int what, long[] done) {
+        for (int w = 0; w < count; w++) {
+            if (carries[w][what] && !Bits.has(done, opens[w])) {
+                return true;
+            }
+        }
+        return false;
     }
 
     static Spans of(Problem problem, Compiled compiled) {
         return new Spans(problem, compiled);
+    }
+
+    /** True where the task may be needed for closing a window that is open. */
+    boolean leads(Cursor at, int task) {
+        for (int w = 0; w < count; w++) {
+            if (at.clocks[at.clocks.length - count + w] != Cursor.SHUT && Bits.has(allowed[w], task)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** What leads to the closing, and to the closing of every window opened on the way. */

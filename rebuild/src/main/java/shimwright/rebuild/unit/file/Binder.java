@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -81,7 +82,7 @@ final class Binder {
         Set<String> unread = new LinkedHashSet<>();
         for (int i : inOrder(components)) {
             Component component = components.get(i);
-            NodeTuple entry = entries.get(component.key());
+            NodeTuple entry = entry(entries, component, name);
             if (entry != null) {
                 Node value = entry.getValueNode();
                 keys.put(component.key(), Place.of(value));
@@ -103,6 +104,20 @@ final class Binder {
         Object made = Component.make(type, values);
         whereabouts.put((Record) made, Place.of(node), keys, troubles.count() == before);
         return Optional.of(made);
+    }
+
+    /** The entry of a key, by its older name where that is written; both at once are a fault. */
+    private @Nullable NodeTuple entry(Map<String, NodeTuple> entries, Component component, String name) {
+        NodeTuple now = entries.get(component.key());
+        NodeTuple before = entries.get(component.field().formerly());
+        if (now != null && before != null) {
+            troubles.add(
+                    Place.of(before.getKeyNode()),
+                    name + " has both \"" + component.key() + "\" and \""
+                            + component.field().formerly() + "\"",
+                    "Write all of them under " + component.key());
+        }
+        return now == null ? before : now;
     }
 
     /** The components by number, those last whose kind of quantity another one says. */
@@ -200,7 +215,9 @@ final class Binder {
         List<String> known = components.stream().map(Component::key).toList();
         Set<String> meant = new LinkedHashSet<>();
         for (NodeTuple tuple : mapping.getValue()) {
-            if (tuple.getKeyNode() instanceof ScalarNode key && !known.contains(key.getValue())) {
+            if (tuple.getKeyNode() instanceof ScalarNode key
+                    && !known.contains(key.getValue())
+                    && components.stream().noneMatch(c -> c.field().formerly().equals(key.getValue()))) {
                 List<String> near = Spelling.nearest(key.getValue(), known);
                 meant.addAll(near);
                 boolean cut = near.isEmpty()
@@ -251,6 +268,11 @@ final class Binder {
         Type held = Component.held(type);
         if (held == Double.class && component.kind() != Kind.NUMBER) {
             return scalars.row(node, component, name);
+        }
+        if (node instanceof ScalarNode one && !component.field().formerly().isEmpty()) {
+            return one.getValue().isEmpty() && one.getScalarStyle() != ScalarStyle.PLAIN
+                    ? Optional.of(List.of())
+                    : value(node, component, held, name).map(List::of);
         }
         if (!(node instanceof SequenceNode sequence)) {
             troubles.add(

@@ -50,7 +50,7 @@ final class Blanks {
         if (plain == boolean.class) {
             return false;
         }
-        if (plain == int.class) {
+        if (plain == int.class || plain == Integer.class) {
             return 0;
         }
         if (plain == double.class || plain == Double.class) {

@@ -45,7 +45,7 @@ final class Scalars {
         if (type == boolean.class) {
             return truth(text.get(), spot);
         }
-        if (type == int.class) {
+        if (type == int.class || type == Integer.class) {
             return whole(text.get(), spot);
         }
         if (type.isEnum()) {

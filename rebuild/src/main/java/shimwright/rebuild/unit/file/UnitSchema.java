@@ -59,6 +59,9 @@ public final class UnitSchema {
         Map<String, Object> properties = new LinkedHashMap<>();
         for (Component component : Component.of(record)) {
             properties.put(component.key(), property(component));
+            if (!component.field().formerly().isEmpty()) {
+                properties.put(component.field().formerly(), former(component));
+            }
         }
         Map<String, Object> object = new LinkedHashMap<>();
         object.put("type", "object");
@@ -85,6 +88,14 @@ public final class UnitSchema {
         if (!absent.equals("")) {
             property.put("default", absent);
         }
+        return property;
+    }
+
+    /** An older name of a key: a list, or one value for a list of one. */
+    private Map<String, Object> former(Component component) {
+        Map<String, Object> property = ordered("description", "older name of " + component.key());
+        property.put("deprecated", true);
+        property.put("anyOf", List.of(value(component, component.type()), value(component, String.class)));
         return property;
     }
 
@@ -119,7 +130,7 @@ public final class UnitSchema {
         if (plain == boolean.class) {
             return ordered("type", "boolean");
         }
-        if (plain == int.class) {
+        if (plain == int.class || plain == Integer.class) {
             return ordered("type", "integer");
         }
         if (plain == Quantity.class) {

@@ -36,10 +36,7 @@ public record Clearance(
         @Field(value = "gauge it is read with", refersTo = "tools")
         String gauge,
 
-        @Field(
-                value = "gauge for the reading with trial pieces, where it is another",
-                absent = "",
-                refersTo = "tools")
+        @Field(value = "gauge for the reading with trial pieces, where it is another", absent = "", refersTo = "tools")
         String trialGauge,
 
         @Field(

@@ -25,6 +25,9 @@ public @interface Field {
     /** What list or map of the file a text refers to, so that a wrong id can be named; empty for free text. */
     String refersTo() default "";
 
+    /** An older name of the key, still read; where the value is a list, one value alone is a list of one. */
+    String formerly() default "";
+
     /** The mark of a key that must be there. */
     String REQUIRED = "\0";
 }

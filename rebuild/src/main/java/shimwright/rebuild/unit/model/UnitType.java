@@ -257,11 +257,41 @@ public record UnitType(
             @Field(value = "upper limit with unit", absent = "", kindFrom = "kind")
             Optional<Quantity> upper,
 
-            @Field(value = "how many places are read", absent = "1")
+            @Field(
+                    value = "what it is meant to be, with unit; a reading far from all of them is asked about",
+                    absent = "[]",
+                    kindFrom = "kind")
+            List<Quantity> nominal,
+
+            @Field(
+                    value = "how far from its nominal a reading can be at all, with unit",
+                    absent = "",
+                    kindFrom = "kind")
+            Optional<Quantity> within,
+
+            @Field(value = "hold point and check, as H08/depth, to whose reading the limits are added", absent = "")
+            String relativeTo,
+
+            @Field(value = "how many places are read; of each piece where pieces are named", absent = "1")
             int places,
+
+            @Field(value = "pieces read one by one, by name", absent = "[]")
+            List<String> pieces,
 
             @Field(value = "largest minus smallest may be this, with unit", absent = "", kindFrom = "kind")
             Optional<Quantity> spread,
+
+            @Field(value = "what of the readings is judged", absent = "each")
+            Statistic judgedOn,
+
+            @Field(value = "value = reading x this + offset", absent = "1")
+            double readingFactor,
+
+            @Field(value = "value = reading x factor + this, with unit", absent = "", kindFrom = "kind")
+            Optional<Quantity> readingOffset,
+
+            @Field(value = "tool or gauge it is read with", absent = "", refersTo = "tools")
+            String gauge,
 
             @Field(value = "clearance whose acceptance is meant", absent = "", refersTo = "clearances")
             String clearance,
@@ -272,7 +302,8 @@ public record UnitType(
 
         @Override
         public List<Quantity> stated() {
-            return Stream.of(lower, upper, spread).flatMap(Optional::stream).toList();
+            Stream<Quantity> limits = Stream.of(lower, upper, spread).flatMap(Optional::stream);
+            return Stream.concat(limits, nominal.stream()).toList();
         }
 
         /** Its limits in words, {@code 0.8 N.m to 1.9 N.m}; empty where it has none. */

@@ -27,6 +27,24 @@ public record WearLimit(
         @Field(value = "wear per 100 000 km with unit; signed", absent = "", kindFrom = "kind")
         Optional<Quantity> rate,
 
+        @Field(value = "fewest readings of each piece", absent = "1")
+        int places,
+
+        @Field(value = "pieces read one by one, by name", absent = "[]")
+        List<String> pieces,
+
+        @Field(value = "what of the readings is judged", absent = "each")
+        Statistic judgedOn,
+
+        @Field(value = "value = reading x this + offset", absent = "1")
+        double readingFactor,
+
+        @Field(value = "value = reading x factor + this, with unit", absent = "", kindFrom = "kind")
+        Optional<Quantity> readingOffset,
+
+        @Field(value = "tool or gauge it is read with", absent = "", refersTo = "tools")
+        String gauge,
+
         @Field("how it is measured") String how,
         @Field("where the limit comes from") String origin,
 

@@ -18,8 +18,8 @@ class PublicTest {
     @ParameterizedTest
     @CsvSource({"j301_1.sm, 43", "j3029_1.sm, 85", "j601_1.sm, 77", "ubo10_psp2.sch, 45"})
     void thePublishedMakespanIsReachedAndProven(String file, int published) throws IOException {
-        assumeTrue(Instances.present(), "the public instances are not beside the project");
-        Project project = Instances.read(file);
+        assumeTrue(ProjectFiles.present(), "the public instances are not beside the project");
+        Project project = ProjectFiles.read(file);
         long began = System.nanoTime();
         Timetable found = Crew.least(project, new Effort(50_000), () -> false).orElseThrow();
         figures(file, "" + published, "" + found.span(), found.proven(), began, found.conflicts());
@@ -30,8 +30,8 @@ class PublicTest {
 
     @Test
     void theOnePublishedAsInfeasibleIsRefusedWithTheWaitsThatCannotBeKept() throws IOException {
-        assumeTrue(Instances.present(), "the public instances are not beside the project");
-        Project project = Instances.read("ubo10_psp1.sch");
+        assumeTrue(ProjectFiles.present(), "the public instances are not beside the project");
+        Project project = ProjectFiles.read("ubo10_psp1.sch");
         long began = System.nanoTime();
         Outcome<Timetable> found = Crew.least(project, new Effort(50_000), () -> false);
         figures("ubo10_psp1.sch", "infeasible", "infeasible", !found.isOk(), began, 0);

@@ -16,6 +16,8 @@ final class Enumeration {
     private final Set<String> gone = new HashSet<>();
     double best = Double.POSITIVE_INFINITY;
     long orders;
+    /** An order of that cost; empty where there is none. */
+    List<String> at = List.of();
 
     private Enumeration(Problem problem) {
         this.problem = problem;
@@ -60,7 +62,10 @@ final class Enumeration {
             orders++;
             Lawful.Followed followed = Lawful.follow(problem, order);
             if (followed.faults().isEmpty()) {
-                best = Math.min(best, followed.cost().total());
+                if (followed.cost().total() < best) {
+                    best = followed.cost().total();
+                    at = List.copyOf(order);
+                }
             }
         }
     }

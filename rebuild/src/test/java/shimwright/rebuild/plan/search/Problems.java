@@ -21,6 +21,7 @@ import shimwright.rebuild.plan.model.Window;
 /** Problems by chance, with everything in them that a problem can have. */
 final class Problems {
     private static final List<String> STANDS = List.of("FU", "RU", "LU", "BENCH", "PRESS", "");
+    private static final List<Double> PRICES = List.of(1.0, 1.0, 0.1, 0.0);
     private static final List<String> TOOLS = List.of("OVEN", "TORQUE", "INDICATOR");
 
     private final Random random;
@@ -62,7 +63,15 @@ final class Problems {
         List<Either> either = random.nextInt(3) == 0 && n > 5 ? either(n) : List.of();
         List<Window> windows = windows(n);
         Collections.shuffle(tasks, random);
-        return new Problem(tasks, lags(n), windows, either, risks(n, either), setUps(), start(n, windows));
+        return new Problem(
+                tasks,
+                lags(n),
+                windows,
+                either,
+                risks(n, either),
+                setUps(),
+                start(n, windows),
+                PRICES.get(random.nextInt(PRICES.size())));
     }
 
     private List<Set<String>> any(int i) {
@@ -101,7 +110,7 @@ final class Problems {
 
     private List<Lag> lags(int n) {
         List<Lag> lags = new ArrayList<>();
-        int count = random.nextInt(3);
+        int count = random.nextInt(4);
         for (int k = 0; k < count; k++) {
             Task to = tasks.get(random.nextInt(n));
             if (!to.after().isEmpty()) {
@@ -133,17 +142,30 @@ final class Problems {
         List<String> three = STANDS.subList(0, 3);
         for (String from : three) {
             Map<String, Double> to = new HashMap<>();
-            three.forEach(other -> to.put(other, (double) random.nextInt(9)));
+            three.forEach(other -> to.put(other, other.equals(from) ? 0.0 : random.nextInt(9)));
             turn.put(from, to);
+        }
+        if (random.nextInt(3) > 0) {
+            three.forEach(by -> three.forEach(from -> three.forEach(to -> shorten(turn, from, by, to))));
         }
         Map<String, Double> tools = new HashMap<>();
         TOOLS.forEach(tool -> tools.put(tool, (double) random.nextInt(6)));
         return new SetUps(Set.copyOf(three), turn, 1 + random.nextInt(3), random.nextInt(4), tools);
     }
 
+    /** Makes no way dearer than the way round. */
+    private static void shorten(Map<String, Map<String, Double>> turn, String from, String by, String to) {
+        double round = at(turn, from, by) + at(turn, by, to);
+        turn.getOrDefault(from, Map.of()).computeIfPresent(to, (key, straight) -> Math.min(straight, round));
+    }
+
+    private static double at(Map<String, Map<String, Double>> turn, String from, String to) {
+        return turn.getOrDefault(from, Map.of()).getOrDefault(to, 0.0);
+    }
+
     private Start start(int n, List<Window> windows) {
         Map<String, Double> waits = new HashMap<>();
-        if (random.nextInt(4) == 0) {
+        for (int k = random.nextInt(3); k > 0; k--) {
             waits.put(id(random.nextInt(n)), (double) random.nextInt(60));
         }
         Map<String, Double> open = new HashMap<>();

@@ -28,11 +28,11 @@ class SopTest {
         "rbg109a, 1038"
     })
     void thePublishedOptimumIsReachedAndProven(String name, double optimum) throws IOException {
-        assumeTrue(Instances.present(), "the public instances are not beside the project");
-        Problem problem = Instances.sop(name + ".sop");
+        assumeTrue(SopFiles.present(), "the public instances are not beside the project");
+        Problem problem = SopFiles.sop(name + ".sop");
         long began = System.nanoTime();
-        Answer answer =
-                Search.best(problem, new Budget(512, 3_000_000), Watch.nobody()).orElseThrow();
+        Answer answer = Search.best(problem, new Budget(1 << 20, 6_000_000), Watch.nobody())
+                .orElseThrow();
         if (Boolean.getBoolean("shimwright.figures")) {
             double seconds = (System.nanoTime() - began) / 1e9;
             System.out.printf(

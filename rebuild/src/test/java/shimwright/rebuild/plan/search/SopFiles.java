@@ -1,0 +1,60 @@
+package shimwright.rebuild.plan.search;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.StringTokenizer;
+import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.SetUps;
+import shimwright.rebuild.plan.model.Task;
+
+/** Public instances that lie beside the project, not in it; see SOURCES.md there. */
+final class SopFiles {
+    private static final Path FOLDER = Path.of(System.getProperty("shimwright.root", "."), "..", "shared", "instances");
+
+    private SopFiles() {}
+
+    static boolean present() {
+        return Files.isDirectory(FOLDER);
+    }
+
+    static String text(String file) throws IOException {
+        return Files.readString(FOLDER.resolve(file), StandardCharsets.US_ASCII);
+    }
+
+    /**
+     * A sequential ordering problem of TSPLIB: a path from the first node to the last, an entry of -1 at (i, j) meaning that j
+     * comes before i. Every node is an orientation of its own, its distance the time to turn.
+     */
+    static Problem sop(String file) throws IOException {
+        String text = text(file);
+        StringTokenizer words = new StringTokenizer(text.substring(text.indexOf("EDGE_WEIGHT_SECTION") + 19));
+        int n = Integer.parseInt(words.nextToken());
+        Map<String, Map<String, Double>> turn = new HashMap<>();
+        List<Task> tasks = new ArrayList<>();
+        Set<String> stands = new LinkedHashSet<>();
+        for (int i = 0; i < n; i++) {
+            Map<String, Double> row = new HashMap<>();
+            Set<String> after = new LinkedHashSet<>();
+            for (int j = 0; j < n; j++) {
+                int entry = Integer.parseInt(words.nextToken());
+                if (entry < 0) {
+                    after.add("n" + j);
+                } else {
+                    row.put("n" + j, (double) entry);
+                }
+            }
+            turn.put("n" + i, row);
+            stands.add("n" + i);
+            tasks.add(new Task("n" + i, "node " + i, 0, "n" + i, Set.of(), after, List.of(), 0));
+        }
+        return Problem.of(tasks, new SetUps(stands, turn, 1, 0, Map.of()));
+    }
+}
