@@ -240,7 +240,7 @@ public final class Verification {
 
     private void handBacks(Report.Gathering report, DataFolder files, Connection database, List<Kept> handedBack)
             throws IOException, SQLException {
-        if (Schema.version(database) < 3) {
+        if (Schema.version(database) < Schema.SIGNED) {
             report.remark("No hand-back is signed: an older program kept this log");
             return;
         }
@@ -317,7 +317,7 @@ public final class Verification {
         if (shop.isEmpty()) {
             return;
         }
-        List<Remembered> all = owner.heads().binding(shop.get(), files.root());
+        List<Remembered> all = owner.heads().binding(shop.get(), RememberedHeads.name(files.root()));
         if (all.isEmpty()) {
             report.remark("No head of this folder is remembered in " + owner.root());
         } else {
@@ -339,7 +339,7 @@ public final class Verification {
                 .toList();
         Optional<List<Refusal>> best = Optional.empty();
         for (String folder : all.stream().map(Remembered::folder).distinct().toList()) {
-            List<Remembered> binding = owner.heads().binding(shop, Path.of(folder)).stream()
+            List<Remembered> binding = owner.heads().binding(shop, folder).stream()
                     .filter(one -> one.stream().isEmpty() && one.head().count() <= head.count())
                     .toList();
             List<Refusal> faults = new OwnerCheck(files).all(binding, database, head);

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import shimwright.mechanics.axial.PackOffer;
+import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -136,8 +136,11 @@ public final class Decisions {
             }
         }
         Position own = session.clearance().positions().get(0);
-        if (phase != Phase.TRIAL && own.fewest() > 0 && pieces.getOrDefault(own.id(), List.of()).isEmpty()) {
-            faults.add(new Refusal(own.where(), "it is not said which piece is in", "Say which piece is in, then read"));
+        if (phase != Phase.TRIAL
+                && own.fewest() > 0
+                && pieces.getOrDefault(own.id(), List.of()).isEmpty()) {
+            faults.add(
+                    new Refusal(own.where(), "it is not said which piece is in", "Say which piece is in, then read"));
         }
         return faults.isEmpty()
                 ? Outcome.ok(new PackIn(session.clearance().id(), phase, pieces))

@@ -3,7 +3,7 @@ package shimwright.rebuild.clearance;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import shimwright.mechanics.axial.ShimPackResult;
+import shimwright.mechanics.axial.shim.ShimPack;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.working.Line;
@@ -105,7 +105,7 @@ public record Session(
     public record Advice(
             Position position,
             Reading from,
-            @Nullable ShimPackResult result,
+            ShimPack.@Nullable Result result,
             List<Piece> drawer,
             double measured,
             double u,

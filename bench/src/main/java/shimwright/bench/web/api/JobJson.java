@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.OnBench;
-import shimwright.mechanics.axial.PackOffer;
+import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.SettingActs;
