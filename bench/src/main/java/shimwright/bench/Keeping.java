@@ -21,14 +21,24 @@ final class Keeping {
 
     private Keeping() {}
 
-    /** {@code backup --data DIR --to DIR}. */
+    /** {@code backup --data DIR --to DIR}, or {@code --store ADDRESS} for a database. */
     static int backup(List<String> args, PrintStream out, PrintStream err) {
-        return run(args, out, err, "data", "backup", (data, to, owner) -> Backup.make(data, to, owner));
+        return run(args, out, err, "data", "store", "to", "backup", (options, owner) -> {
+            Path to = Path.of(options.get("to", ""));
+            return options.has("store")
+                    ? Backup.make(options.get("store", ""), to, owner)
+                    : Backup.make(Path.of(options.get("data", "")), to, owner);
+        });
     }
 
-    /** {@code restore --from DIR --to DIR}. */
+    /** {@code restore --from DIR --to DIR}, or {@code --store ADDRESS} for a database. */
     static int restore(List<String> args, PrintStream out, PrintStream err) {
-        return run(args, out, err, "from", "restored", (from, to, owner) -> Backup.restore(from, to));
+        return run(args, out, err, "to", "store", "from", "restored", (options, owner) -> {
+            Path from = Path.of(options.get("from", ""));
+            return options.has("store")
+                    ? Backup.restore(from, options.get("store", ""))
+                    : Backup.restore(from, Path.of(options.get("to", "")));
+        });
     }
 
     /** {@code verify --data DIR [--job J] [--count N --hash H]}, {@code --backup DIR} or {@code --record FILE [--data DIR]}. */
@@ -87,28 +97,37 @@ final class Keeping {
     }
 
     private interface Work {
-        Outcome<Backup.Made> of(Path from, Path to, Optional<OwnerFolder> owner);
+        Outcome<Backup.Made> of(Options options, Optional<OwnerFolder> owner);
     }
 
-    private static int run(List<String> args, PrintStream out, PrintStream err, String source, String word, Work work) {
-        Outcome<Options> options = Options.read(args, Set.of(source, "to", "owner"), Set.of());
+    /** Runs a command that needs one folder, and another or a database. */
+    private static int run(
+            List<String> args,
+            PrintStream out,
+            PrintStream err,
+            String folder,
+            String database,
+            String other,
+            String word,
+            Work work) {
+        Outcome<Options> options = Options.read(args, Set.of(folder, database, other, "owner"), Set.of());
         if (!(options instanceof Outcome.Ok<Options> ok)) {
             return refused(options.refusals(), err);
         }
-        if (!ok.value().has(source) || !ok.value().has("to")) {
-            err.println("Say from where and to where: --" + source + " DIR --to DIR");
+        if (!ok.value().has(other) || ok.value().has(folder) == ok.value().has(database)) {
+            err.println("Say from where and to where: --" + folder + " DIR (or --" + database + " ADDRESS) and --"
+                    + other + " DIR");
             return REFUSED;
         }
-        Path to = Path.of(ok.value().get("to", ""));
-        Outcome<Backup.Made> made =
-                work.of(Path.of(ok.value().get(source, "")), to, Optional.of(owner(ok.value(), Clock.systemUTC())));
+        Outcome<Backup.Made> made = work.of(ok.value(), Optional.of(owner(ok.value(), Clock.systemUTC())));
         if (!(made instanceof Outcome.Ok<Backup.Made> done)) {
             return refused(made.refusals(), err);
         }
         done.value().missing().forEach(refusal -> err.println(refusal.sentence()));
+        String to = ok.value().get("to", ok.value().has(database) ? "the database" : "");
         out.println(word + ": " + done.value().head().count() + " entries and "
                 + done.value().files()
-                + " files in " + to.toAbsolutePath() + ", checked. Head "
+                + " files in " + to + ", checked. Head "
                 + done.value().head().hash());
         return 0;
     }

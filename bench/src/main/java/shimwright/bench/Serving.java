@@ -23,9 +23,9 @@ import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.UnitShelf;
 import shimwright.bench.store.DataFolder;
 import shimwright.bench.store.Disk;
-import shimwright.bench.store.FileDocumentStore;
-import shimwright.bench.store.FilePictureStore;
+import shimwright.bench.store.KeptLog;
 import shimwright.bench.store.OwnerFolder;
+import shimwright.bench.store.ShopStore;
 import shimwright.bench.store.SqliteJobLog;
 import shimwright.bench.web.Server;
 import shimwright.bench.web.guard.Entrance;
@@ -44,7 +44,7 @@ final class Serving {
     private Serving() {}
 
     /** A running server. */
-    record Running(Javalin server, SqliteJobLog log, Overviews overviews, Units units, Entrance entrance)
+    record Running(Javalin server, KeptLog log, Overviews overviews, Units units, Entrance entrance)
             implements AutoCloseable {
         @Override
         public void close() {
@@ -93,7 +93,7 @@ final class Serving {
 
     static int serve(List<String> args, PrintStream out, PrintStream err) {
         Outcome<Options> options = Options.read(
-                args, Set.of("port", "host", "data", "owner"), Set.of("plain", "accept-log", "no-browser"));
+                args, Set.of("port", "host", "data", "owner", "store"), Set.of("plain", "accept-log", "no-browser"));
         if (!(options instanceof Outcome.Ok<Options> ok)) {
             return refused(options.refusals(), err);
         }
@@ -152,34 +152,34 @@ final class Serving {
         if (!Overviews.isOf(files.overview(), sources)) {
             units.begin(); // while the log is opened and the server made ready
         }
-        return SqliteJobLog.open(folder, how, owner).flatMap(log -> {
+        Outcome<ShopStore> store = options.has("store")
+                ? ShopStore.at(options.get("store", ""), how, owner)
+                : ShopStore.in(folder, how, owner);
+        return store.flatMap(kept -> {
             Outcome<Running> running = Network.entrance(options, number.value(), files.network(), clock)
-                    .flatMap(entrance -> FilePictureStore.open(files.pictures())
-                            .flatMap(pictures -> FileDocumentStore.open(files.documents())
-                                    .flatMap(documents -> {
-                                        UnitShelf shelf = new UnitShelf(units::files, documents);
-                                        Desk desk = new Desk(log, pictures, shelf, clock);
-                                        Overviews overviews = new Overviews(desk, files.overview(), sources);
-                                        Javalin server = Server.of(
-                                                desk,
-                                                overviews,
-                                                new SignedPaper(log.signing()),
-                                                () -> UUID.randomUUID().toString(),
-                                                ZoneId.systemDefault(),
-                                                entrance);
-                                        Running ready = new Running(server, log, overviews, units, entrance);
-                                        // an overview of the log as it stands was made by this program from these very
-                                        // files
-                                        if (!overviews.recall()) {
-                                            if (demo) {
-                                                DemoShop.fill(log, pictures, shelf, clock);
-                                            }
-                                            desk.pinOlderJobs("the program");
-                                        }
-                                        return listen(ready, entrance.port());
-                                    })));
+                    .flatMap(entrance -> {
+                        UnitShelf shelf = new UnitShelf(units::files, kept.documents());
+                        Desk desk = new Desk(kept.log(), kept.pictures(), shelf, clock);
+                        Overviews overviews = new Overviews(desk, files.overview(), sources);
+                        Javalin server = Server.of(
+                                desk,
+                                overviews,
+                                new SignedPaper(kept.log().signing()),
+                                () -> UUID.randomUUID().toString(),
+                                ZoneId.systemDefault(),
+                                entrance);
+                        Running ready = new Running(server, kept.log(), overviews, units, entrance);
+                        // an overview of the log as it stands was made by this program from these very files
+                        if (!overviews.recall()) {
+                            if (demo) {
+                                DemoShop.fill(kept.log(), kept.pictures(), shelf, clock);
+                            }
+                            desk.pinOlderJobs("the program");
+                        }
+                        return listen(ready, entrance.port());
+                    });
             if (!(running instanceof Outcome.Ok<Running>)) {
-                log.close();
+                kept.close();
             }
             return running;
         });

@@ -19,6 +19,8 @@ public final class Words {
                       --accept-log                   go on with a log that is shorter than its head file says
                   shimwright backup --data DIR --to DIR    a checked copy, also while the shop is open
                   shimwright restore --from DIR --to DIR   lay a backup into an empty folder
+                      --store ADDRESS                instead of --data or --to: a database that several benches share,
+                                                     such as postgresql://user@host:5432/shop; with serve beside --data
                   shimwright verify --data DIR       whether all is as it was kept; exit code 1 where it is not
                       --job J --count N --hash H     whether a printed head is still in the log
                   shimwright verify --backup DIR     the same of a backup

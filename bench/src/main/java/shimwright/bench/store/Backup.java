@@ -51,35 +51,68 @@ public final class Backup {
      * @param owner whose key signs
      */
     public static Outcome<Made> make(Path data, Path target, Optional<OwnerFolder> owner) {
+        return make(new FolderOrigin(new DataFolder(data)), target, owner);
+    }
+
+    /**
+     * The same of a database that several benches share.
+     *
+     * @param address as on the command line
+     */
+    public static Outcome<Made> make(String address, Path target, Optional<OwnerFolder> owner) {
+        return PostgresServer.of(address)
+                .flatMap(PostgresServer::migrate)
+                .flatMap(server -> make(new PostgresOrigin(server), target, owner));
+    }
+
+    /** Where a backup is taken from. */
+    interface Origin {
+        /** As it is remembered. */
+        String name();
+
+        /** Whether there is a log. */
+        boolean isThere();
+
+        /** Copies the log as it stands at one moment. */
+        void copyLog(DataFolder to) throws IOException, SQLException;
+
+        /** Copies what entries name and all else that belongs to the shop; says what is missing. */
+        List<Refusal> copyRest(DataFolder to) throws IOException, SQLException;
+    }
+
+    private static Outcome<Made> make(Origin from, Path target, Optional<OwnerFolder> owner) {
         return guarded(target, () -> {
-            DataFolder from = new DataFolder(data);
             Outcome<Path> part = begin(target);
             if (!(part instanceof Outcome.Ok<Path> begun)) {
                 return Outcome.refused(part.refusals());
             }
-            if (!Files.exists(from.database())) {
-                return Outcome.refused(data.toString(), "there is no job log here", "Name a data folder");
+            if (!from.isThere()) {
+                return Outcome.refused(from.name(), "there is no job log here", "Name a data folder");
             }
             DataFolder to = new DataFolder(begun.value());
-            copyLog(from, to);
+            from.copyLog(to);
             Outcome<Head> log = head(to);
             if (!(log instanceof Outcome.Ok<Head> head)) {
                 return Outcome.refused(log.refusals());
             }
-            List<Refusal> missing = copyPictures(from, to);
-            copyAll(from.documents(), to.documents());
-            copyAll(from.units(), to.units());
+            List<Refusal> missing = from.copyRest(to);
             Files.writeString(to.manifest(), Manifest.of(to.root()), StandardCharsets.UTF_8);
-            Optional<String> shop = shop(to);
-            if (owner.isPresent() && shop.isPresent()) { // an empty log has nothing to sign
-                Signed signed = owner.get()
-                        .sign(Signed.What.BACKUP, shop.get(), "", head.value(), Optional.of(Disk.hash(to.manifest())));
-                Files.writeString(to.signature(), signed.line() + "\n", StandardCharsets.US_ASCII);
-                owner.get().remember(Signing.Occasion.BACKED_UP, shop.get(), "", head.value(), data);
-            }
+            sign(from, to, head.value(), owner);
             Outcome<Made> checked = check(to.root());
             return checked.flatMap(made -> finish(to.root(), target, new Made(head.value(), made.files(), missing)));
         });
+    }
+
+    /** Signs and remembers a backup; an empty log has nothing to sign. */
+    private static void sign(Origin from, DataFolder to, Head head, Optional<OwnerFolder> owner)
+            throws IOException, SQLException {
+        Optional<String> shop = shop(to);
+        if (owner.isPresent() && shop.isPresent()) {
+            Signed signed = owner.get()
+                    .sign(Signed.What.BACKUP, shop.get(), "", head, Optional.of(Disk.hash(to.manifest())));
+            Files.writeString(to.signature(), signed.line() + "\n", StandardCharsets.US_ASCII);
+            owner.get().remember(Signing.Occasion.BACKED_UP, shop.get(), "", head, from.name());
+        }
     }
 
     /** Checks a backup: every file against its list, the database's pages, the chain and the head. */
@@ -123,6 +156,20 @@ public final class Backup {
             Files.deleteIfExists(to.manifest());
             return arrived.flatMap(made -> finish(begun.value(), target, made));
         });
+    }
+
+    /**
+     * Puts a backup into a database that holds no shop yet, after checking it.
+     *
+     * @param address as on the command line
+     */
+    public static Outcome<Made> restore(Path backup, String address) {
+        Outcome<Made> sound = check(backup);
+        return sound.flatMap(made -> PostgresServer.of(address)
+                .flatMap(PostgresServer::migrate)
+                .flatMap(server -> guarded(backup, () -> new PostgresOrigin(server)
+                        .fill(new DataFolder(backup))
+                        .map(done -> made))));
     }
 
     /**
@@ -192,14 +239,6 @@ public final class Backup {
         });
     }
 
-    private static void copyLog(DataFolder from, DataFolder to) throws SQLException {
-        try (Connection database = Sql.toRead(from.database());
-                PreparedStatement copy = database.prepareStatement("vacuum into ?")) {
-            copy.setString(1, to.database().toAbsolutePath().toString());
-            copy.execute();
-        }
-    }
-
     /** Checks the copied log and writes its head file. */
     private static Outcome<Head> head(DataFolder to) throws IOException {
         Outcome<Head> log = new LogCheck(to).check(true);
@@ -209,40 +248,13 @@ public final class Backup {
         return log;
     }
 
-    private static List<Refusal> copyPictures(DataFolder from, DataFolder to) throws IOException, SQLException {
-        Outcome<FilePictureStore> opened = FilePictureStore.open(to.pictures());
-        if (!(opened instanceof Outcome.Ok<FilePictureStore> target)) {
-            throw new IOException(opened.refusals().get(0).sentence());
-        }
-        FilePictureStore source = FilePictureStore.over(from.pictures());
-        List<Refusal> missing = new ArrayList<>();
-        for (String hash : named(to)) {
-            Optional<byte[]> content = source.find(hash);
-            if (content.isEmpty() || !target.value().keep(hash, content.get()).isOk()) {
-                missing.add(new Refusal(
-                        "picture " + hash.substring(0, Math.min(12, hash.length())),
-                        "an entry names it, but it is not there or not whole",
-                        "Look for it in an older backup"));
-            }
-        }
-        return missing;
-    }
-
-    private static Set<String> named(DataFolder copy) throws SQLException {
-        try (Connection database = Sql.toRead(copy.database())) {
-            return Schema.version(database) == 0
-                    ? Set.of()
-                    : LogScan.of(database).pictures();
-        }
-    }
-
     private static Optional<String> shop(DataFolder copy) throws SQLException {
         try (Connection database = Sql.toRead(copy.database())) {
             return Schema.version(database) == 0 ? Optional.empty() : Sql.shop(database);
         }
     }
 
-    private static void copyAll(Path from, Path to) throws IOException {
+    static void copyAll(Path from, Path to) throws IOException {
         copy(from, Manifest.files(from), to);
     }
 

@@ -37,6 +37,22 @@ public final class FileDocumentStore implements DocumentStore {
 
     @Override
     public Outcome<String> keep(String name, byte[] content) {
+        Outcome<String> checked = checked(name, content);
+        if (!(checked instanceof Outcome.Ok<String> ok)) {
+            return checked;
+        }
+        String hash = ok.value();
+        try {
+            files.keep(hash, "", content);
+            return Outcome.ok(hash);
+        } catch (IOException failed) {
+            return Outcome.refused(
+                    List.of(new Refusal(name, "not kept: " + Disk.why(failed), "Put that right and send it again")));
+        }
+    }
+
+    /** The hash of a document that may be kept. */
+    static Outcome<String> checked(String name, byte[] content) {
         if (content.length == 0) {
             return Outcome.refused(name, "the file is empty", "Choose another");
         }
@@ -46,14 +62,7 @@ public final class FileDocumentStore implements DocumentStore {
                     String.format(Locale.ROOT, "the file has %.1f MB, more than 4 MB", content.length / 1048576.0),
                     "Make it shorter");
         }
-        String hash = Disk.hash(content);
-        try {
-            files.keep(hash, "", content);
-            return Outcome.ok(hash);
-        } catch (IOException failed) {
-            return Outcome.refused(
-                    List.of(new Refusal(name, "not kept: " + Disk.why(failed), "Put that right and send it again")));
-        }
+        return Outcome.ok(Disk.hash(content));
     }
 
     @Override

@@ -4,17 +4,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.job.EntryCodec;
 import shimwright.rebuild.job.Head;
 
 /**
@@ -106,11 +102,10 @@ final class LogCheck {
             if (!pages.equals("ok")) {
                 return refused(Fault.damaged(folder, pages));
             }
-            Outcome<Head> log = walk(database, goesOn ? walked : Head.EMPTY);
+            Outcome<Head> log = LogWalk.walk(folder, database, goesOn ? walked : Head.EMPTY);
             return log instanceof Outcome.Ok<Head> ok
                     ? Outcome.ok(new Walk(
-                            ok.value(),
-                            Sql.headAt(database, mark).map(Head::hash).orElse("")))
+                            ok.value(), Sql.headAt(database, mark).map(Head::hash).orElse("")))
                     : Outcome.refused(log.refusals());
         }
     }
@@ -119,41 +114,6 @@ final class LogCheck {
         try (Statement ask = database.createStatement();
                 ResultSet answer = ask.executeQuery("pragma integrity_check(1)")) {
             return answer.next() ? answer.getString(1) : "no answer";
-        }
-    }
-
-    private Outcome<Head> walk(Connection database, Head walked) throws SQLException {
-        Head log = walked;
-        Map<String, Head> streams = new HashMap<>();
-        try (PreparedStatement ask =
-                database.prepareStatement("select " + Row.COLUMNS + " from entry where number > ? order by number")) {
-            ask.setLong(1, walked.count());
-            try (ResultSet rows = ask.executeQuery()) {
-                while (rows.next()) {
-                    Row row = Row.of(rows);
-                    if (walked.count() > 0 && !streams.containsKey(row.stream())) {
-                        Sql.headAt(database, row.stream(), row.streamNumber() - 1)
-                                .ifPresent(head -> streams.put(row.stream(), head));
-                    }
-                    Head stream = streams.getOrDefault(row.stream(), Head.EMPTY);
-                    if (!row.follows(log) || !row.followsInStream(stream)) {
-                        return refused(Fault.broken(folder, log.count() + 1, count(database)));
-                    }
-                    if (!EntryCodec.knows(row.type())) {
-                        return refused(Fault.newer(folder, "an entry of the type " + row.type()));
-                    }
-                    log = row.head();
-                    streams.put(row.stream(), row.streamHead());
-                }
-            }
-        }
-        return Outcome.ok(log);
-    }
-
-    private static long count(Connection database) throws SQLException {
-        try (Statement ask = database.createStatement();
-                ResultSet answer = ask.executeQuery("select count(*) from entry")) {
-            return answer.next() ? answer.getLong(1) : 0;
         }
     }
 

@@ -1,7 +1,6 @@
 package shimwright.bench.store;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import shimwright.rebuild.job.Head;
@@ -10,10 +9,10 @@ import shimwright.rebuild.job.Signing;
 /** Signs and remembers for one log. */
 final class LogSigning implements Signing {
     private final OwnerFolder owner;
-    private final Path folder;
+    private final String folder;
     private final Supplier<Optional<String>> shop;
 
-    LogSigning(OwnerFolder owner, Path folder, Supplier<Optional<String>> shop) {
+    LogSigning(OwnerFolder owner, String folder, Supplier<Optional<String>> shop) {
         this.owner = owner;
         this.folder = folder;
         this.shop = shop;

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -45,35 +46,50 @@ final class OwnerCheck {
 
     /** Whether the newest head remembered of this folder is still one of this log; the work of one look-up. */
     Optional<Refusal> newest(OwnerFolder owner, Head log) throws IOException, SQLException {
+        if (log.count() == 0) {
+            // nothing to look into: then only what is remembered counts
+            Optional<String> before = owner.heads().shopIn(RememberedHeads.name(folder));
+            return before.isEmpty()
+                    ? Optional.empty()
+                    : owner.heads().binding(before.get(), RememberedHeads.name(folder)).stream()
+                            .filter(one -> one.stream().isEmpty() && one.head().count() > 0)
+                            .max(Comparator.comparingLong(one -> one.head().count()))
+                            .map(one -> Fault.rolledBack(folder, one, log));
+        }
+        try (Connection database = Sql.toRead(files.database())) {
+            return newest(owner, RememberedHeads.name(folder), database, log);
+        }
+    }
+
+    /** The same over a connection. */
+    static Optional<Refusal> newest(OwnerFolder owner, String folder, Connection database, Head log)
+            throws IOException, SQLException {
         Optional<String> before = owner.heads().shopIn(folder);
         if (before.isEmpty()) {
             return Optional.empty();
         }
-        List<Remembered> all = owner.heads().binding(before.get(), folder);
-        Optional<Remembered> last = all.stream()
+        Optional<Remembered> last = owner.heads().binding(before.get(), folder).stream()
                 .filter(one -> one.stream().isEmpty())
-                .max(java.util.Comparator.comparingLong(one -> one.head().count()));
+                .max(Comparator.comparingLong(one -> one.head().count()));
         if (log.count() == 0) {
             return last.map(one -> Fault.rolledBack(folder, one, log));
         }
-        try (Connection database = Sql.toRead(files.database())) {
-            if (!before.equals(Sql.shop(database))) {
-                return Optional.of(Fault.otherShop(folder));
-            }
-            return last.isPresent() ? fault(database, last.get(), log) : Optional.empty();
+        if (!before.equals(Sql.shop(database))) {
+            return Optional.of(Fault.otherShop(folder));
         }
+        return last.isPresent() ? fault(folder, database, last.get(), log) : Optional.empty();
     }
 
     /** Everything remembered that does not fit this log. */
     List<Refusal> all(List<Remembered> remembered, Connection database, Head log) throws SQLException {
         List<Refusal> faults = new ArrayList<>();
         for (Remembered one : remembered) {
-            fault(database, one, log).ifPresent(faults::add);
+            fault(folder, database, one, log).ifPresent(faults::add);
         }
         return faults;
     }
 
-    private Optional<Refusal> fault(Connection database, Remembered one, Head log) throws SQLException {
+    private static Optional<Refusal> fault(Object folder, Connection database, Remembered one, Head log) throws SQLException {
         Optional<Head> there = one.stream().isEmpty()
                 ? Sql.headAt(database, one.head().count())
                 : Sql.headAt(database, one.stream(), one.head().count());

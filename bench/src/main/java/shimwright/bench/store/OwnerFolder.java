@@ -63,8 +63,8 @@ public final class OwnerFolder {
         }
     }
 
-    void remember(Occasion occasion, String shop, String stream, Head head, Path folder) throws IOException {
+    void remember(Occasion occasion, String shop, String stream, Head head, String folder) throws IOException {
         heads.add(new RememberedHeads.Remembered(
-                occasion, shop, stream, head, clock.instant(), RememberedHeads.name(folder)));
+                occasion, shop, stream, head, clock.instant(), folder));
     }
 }

@@ -20,7 +20,7 @@ public final class ReadOnlyJobLog implements JobLog, AutoCloseable {
 
     private ReadOnlyJobLog(DataFolder files) {
         this.folder = files.root();
-        this.readers = new Readers(files);
+        this.readers = new Readers(new Connections(() -> Sql.toRead(files.database())));
     }
 
     /** Opens a log after the same checks as {@link SqliteJobLog#open}; refused where there is none. */

@@ -100,8 +100,7 @@ final class RememberedHeads {
      * Those of a shop that still bind it: not those of entries whose loss in this folder was accepted since, nor of a copy
      * in another folder that went its own way.
      */
-    List<Remembered> binding(String shop, Path folder) throws IOException {
-        String here = name(folder);
+    List<Remembered> binding(String shop, String here) throws IOException {
         List<Remembered> binding = new ArrayList<>();
         for (Remembered one : all()) {
             if (one.shop().equals(shop) && one.folder().equals(here)) {
@@ -115,14 +114,13 @@ final class RememberedHeads {
     }
 
     /** Whether a head of the whole log is remembered of this folder already. */
-    boolean knows(String shop, Head head, Path folder) throws IOException {
-        return binding(shop, folder).stream()
+    boolean knows(String shop, Head head, String here) throws IOException {
+        return binding(shop, here).stream()
                 .anyMatch(one -> one.stream().isEmpty() && one.head().equals(head));
     }
 
     /** The shop that was last seen in a folder. */
-    Optional<String> shopIn(Path folder) throws IOException {
-        String here = name(folder);
+    Optional<String> shopIn(String here) throws IOException {
         String shop = "";
         for (Remembered one : all()) {
             shop = one.folder().equals(here) ? one.shop() : shop;

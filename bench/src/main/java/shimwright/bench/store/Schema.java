@@ -45,6 +45,9 @@ final class Schema {
     /** The version this program writes. */
     static final int NEWEST = MIGRATIONS.size();
 
+    /** The first version that keeps signatures. */
+    static final int SIGNED = 3;
+
     private Schema() {}
 
     /** The version of an open database; 0 for one without tables. */

@@ -226,6 +226,10 @@ final class Sql {
 
     /** Why the database refused, in words for a person. */
     static String why(SQLException failed) {
+        String state = failed.getSQLState() == null ? "" : failed.getSQLState();
+        if (!(failed instanceof SQLiteException) && state.length() == 5) {
+            return whyPostgres(state, failed);
+        }
         SQLiteErrorCode code =
                 failed instanceof SQLiteException known ? known.getResultCode() : SQLiteErrorCode.SQLITE_ERROR;
         return switch (code.code & 0xff) {
@@ -235,6 +239,19 @@ final class Sql {
             case 11, 26 -> "the log's file is damaged";
             case 14 -> "the log's file cannot be opened";
             default -> "the disk answered with an error (" + failed.getMessage() + ")";
+        };
+    }
+
+    /** By the classes of the SQL standard's states, as PostgreSQL's manual lists them in appendix A. */
+    private static String whyPostgres(String state, SQLException failed) {
+        String answer = String.valueOf(failed.getMessage()).lines().findFirst().orElse("");
+        return switch (state.substring(0, 2)) {
+            case "08", "57" -> "the database does not answer (" + answer + ")";
+            case "28", "3D" -> "the database does not let this user in (" + answer + ")";
+            case "53" -> state.equals("53100") ? "the database's disk is full" : "the database has no room left";
+            case "25" -> "the database can only be read";
+            case "42" -> "the database does not hold the tables of a shop, or this user may not use them";
+            default -> "the database answered with an error (" + answer + ")";
         };
     }
 }

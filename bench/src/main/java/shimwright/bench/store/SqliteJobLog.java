@@ -19,10 +19,9 @@ import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Appended;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Head;
-import shimwright.rebuild.job.Heads;
-import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.Signing;
 
@@ -31,7 +30,7 @@ import shimwright.rebuild.job.Signing;
  *
  * <p>An entry is answered after the database has synced its commit and the head file has synced the new head.
  */
-public final class SqliteJobLog implements JobLog, AutoCloseable {
+public final class SqliteJobLog implements KeptLog {
     /** How a log is opened. */
     public enum Opening {
         /** To write, as the only program that does. */
@@ -60,7 +59,7 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
         this.lock = lock;
         this.writer = writer;
         this.written = written;
-        this.readers = new Readers(files);
+        this.readers = new Readers(new Connections(() -> Sql.toRead(files.database())));
     }
 
     /** Opens the log as a program does that signs and remembers nothing: a demo or a test. */
@@ -167,7 +166,8 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
     public Outcome<Appended> append(List<Draft> act, Heads heads) {
         Outcome<Appended> answer = Act.of(act).flatMap(made -> append(made, heads));
         for (Kept kept : Act.handedBack(answer)) {
-            signing().remember(Signing.Occasion.HANDED_BACK, kept.draft().stream(), kept.streamHead());
+            signing()
+                    .remember(Signing.Occasion.HANDED_BACK, kept.draft().stream(), kept.streamHead());
         }
         return answer;
     }
@@ -243,9 +243,9 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
         }
     }
 
-    /** What this shop signs and remembers; nothing where it was opened without an owner's folder. */
+    @Override
     public Signing signing() {
-        return owner.<Signing>map(folder -> new LogSigning(folder, files.root(), this::shop))
+        return owner.<Signing>map(folder -> new LogSigning(folder, RememberedHeads.name(files.root()), this::shop))
                 .orElse(Signing.NONE);
     }
 
@@ -253,17 +253,13 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
         return readers.ask(Sql::shop);
     }
 
-    /** When the last entry was kept, by the clock of that moment; a clock that is behind it was set back. */
+    @Override
     public Optional<Instant> lastKept() {
         return readers.ask(database -> Sql.entryAt(database, Sql.head(database).count()))
                 .map(row -> row.kept().draft().at());
     }
 
-    /**
-     * Walks the whole log and SQLite's pages while the program runs. Where it finds something, nothing is kept any more.
-     *
-     * @return what it found; empty for a sound log
-     */
+    @Override
     public Optional<Refusal> walk() {
         Outcome<Head> walked = new LogCheck(files).check(false);
         if (walked instanceof Outcome.Ok<Head>) {
@@ -327,8 +323,8 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
             if (owner.isPresent()) {
                 Checked.write(files, owner.get().key(), written);
                 Sums.write(files, owner.get(), shop, written);
-                if (!owner.get().heads().knows(shop, written, files.root())) {
-                    owner.get().remember(Signing.Occasion.STOPPED, shop, "", written, files.root());
+                if (!owner.get().heads().knows(shop, written, RememberedHeads.name(files.root()))) {
+                    owner.get().remember(Signing.Occasion.STOPPED, shop, "", written, RememberedHeads.name(files.root()));
                 }
             }
         } catch (IOException full) {

@@ -100,14 +100,7 @@ final class UnitProblem {
                 waits,
                 open);
         return new Problem(
-                tasks,
-                lags,
-                windows,
-                List.of(),
-                LateFinds.of(unit, order, done, leading),
-                setUps(type, orientations),
-                start,
-                WAITING);
+                tasks, lags, windows, LateFinds.of(unit, order, done, leading), setUps(type, orientations), start, WAITING);
     }
 
     private List<String> known() {
@@ -163,7 +156,7 @@ final class UnitProblem {
         int out = (int)
                 step.removes().stream().filter(unit.type().heavy()::containsKey).count();
         return new Task(
-                step.id(), plain(step.todo()), step.duration(), step.at(), tools(step), after, List.of(), in - out);
+                step.id(), plain(step.todo()), step.duration(), step.at(), tools(step), after, in - out);
     }
 
     /** A step's first sentence without its full stop, to stand within another. */
