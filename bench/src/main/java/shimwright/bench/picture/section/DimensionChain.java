@@ -156,7 +156,8 @@ final class DimensionChain {
     /** Words above their arrow, the last line nearest to it. */
     private List<Words> above(LoopLayout.Arrow arrow, double y) {
         List<String> lines = lines(arrow);
-        double wide = NUMBER + lines.stream().mapToDouble(DimensionChain::width).max().orElse(0);
+        double wide =
+                NUMBER + lines.stream().mapToDouble(DimensionChain::width).max().orElse(0);
         double from = Math.max(left, Math.min(low(arrow), right - wide));
         List<Words> words = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {

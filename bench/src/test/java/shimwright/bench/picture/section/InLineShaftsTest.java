@@ -67,7 +67,9 @@ class InLineShaftsTest {
         Item cup = item("cup", Item.Shape.TAPER_CUP, "in", List.of(0.034, 0.044), List.of(0.023, 0.028));
         Item cone = item("cone", Item.Shape.TAPER_CONE, "out", List.of(0.036, 0.048), List.of(0.016, 0.021));
         PartFigures figures = new PartFigures(unit(List.of(cup, cone)), 1e-4);
-        assertThat(figures.of(cone).orElseThrow().pieces()).as("ring and roller").hasSize(2);
+        assertThat(figures.of(cone).orElseThrow().pieces())
+                .as("ring and roller")
+                .hasSize(2);
     }
 
     @Test
@@ -79,7 +81,10 @@ class InLineShaftsTest {
         double own = figures.of(cup).orElseThrow().box().getMinX();
         PartFigures alone = new PartFigures(unit(List.of(cup, cone)), 1e-4);
         assertThat(own).isEqualTo(alone.of(cup).orElseThrow().box().getMinX());
-        assertThat(figures.of(cup).orElseThrow().silhouette().equals(alone.of(cup).orElseThrow().silhouette()))
+        assertThat(figures.of(cup)
+                        .orElseThrow()
+                        .silhouette()
+                        .equals(alone.of(cup).orElseThrow().silhouette()))
                 .isTrue();
     }
 
