@@ -47,7 +47,9 @@ class CharactersTest {
     @Test
     void whatABenchTypesIsFit() {
         // common practice, no source
-        for (String text : new String[] {"0.24 ± 0,02 mm", "Ø52 ⌀ 12° 30′ 5″ µm", "Ж-12 Я-12 十二", "a\tb\r\nc", "\ud83d\ude00 e\u0301 \u200d"}) {
+        for (String text : new String[] {
+            "0.24 ± 0,02 mm", "Ø52 ⌀ 12° 30′ 5″ µm", "Ж-12 Я-12 十二", "a\tb\r\nc", "\ud83d\ude00 e\u0301 \u200d"
+        }) {
             assertThat(Characters.unfit(text)).as(text).isEmpty();
         }
     }

@@ -17,7 +17,10 @@ public final class Watch {
     private final AtomicLong unsaid = new AtomicLong();
 
     void refused(Request request, String why) {
-        refused(Request.getRemoteAddr(request), request.getMethod() + " " + request.getHttpURI().getPath(), why);
+        refused(
+                Request.getRemoteAddr(request),
+                request.getMethod() + " " + request.getHttpURI().getPath(),
+                why);
     }
 
     /**
