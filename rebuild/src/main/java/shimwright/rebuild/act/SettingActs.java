@@ -64,8 +64,7 @@ public final class SettingActs {
 
     /** Nothing is chosen for the place, so a blank means that no piece is in. */
     private static boolean unasked(Session session, Position position) {
-        return !session.toName().contains(position.id())
-                && !session.known().containsKey(position.id());
+        return !session.toName().contains(position.id()) && !session.known().containsKey(position.id());
     }
 
     /**
@@ -87,8 +86,7 @@ public final class SettingActs {
                 Map<String, List<PieceIn>> pieces = new LinkedHashMap<>();
                 for (Position position : session.clearance().positions()) {
                     String typed = in.getOrDefault(position.id(), "").strip();
-                    List<PieceIn> there =
-                            typed.equalsIgnoreCase(NONE) ? List.of() : pieces(bench, typed, refusals);
+                    List<PieceIn> there = typed.equalsIgnoreCase(NONE) ? List.of() : pieces(bench, typed, refusals);
                     boolean none = typed.equalsIgnoreCase(NONE)
                             || (typed.isEmpty() && position.fewest() == 0 && unasked(session, position));
                     if (none || !there.isEmpty()) {
@@ -165,7 +163,12 @@ public final class SettingActs {
                 Phase at = SettingActs.phase(phase, session);
                 return Outcome.all(read)
                         .flatMap(si -> Decisions.round(
-                                session, at, named.isBlank() ? of.gauge(at) : named, bench.shop(), si, String.join(" | ", v)))
+                                session,
+                                at,
+                                named.isBlank() ? of.gauge(at) : named,
+                                bench.shop(),
+                                si,
+                                String.join(" | ", v)))
                         .flatMap(round -> StoryActs.kept(bench, round, "Kept"));
             });
         }

@@ -136,8 +136,11 @@ public final class Decisions {
             }
         }
         Position own = session.clearance().positions().get(0);
-        if (phase != Phase.TRIAL && own.fewest() > 0 && pieces.getOrDefault(own.id(), List.of()).isEmpty()) {
-            faults.add(new Refusal(own.where(), "it is not said which piece is in", "Say which piece is in, then read"));
+        if (phase != Phase.TRIAL
+                && own.fewest() > 0
+                && pieces.getOrDefault(own.id(), List.of()).isEmpty()) {
+            faults.add(
+                    new Refusal(own.where(), "it is not said which piece is in", "Say which piece is in, then read"));
         }
         return faults.isEmpty()
                 ? Outcome.ok(new PackIn(session.clearance().id(), phase, pieces))

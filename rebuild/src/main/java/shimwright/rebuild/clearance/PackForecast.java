@@ -94,12 +94,11 @@ final class PackForecast {
         if (readAnew || changed.isEmpty()) {
             changed.add("the clearance was read anew");
         }
-        String verdict =
-                switch (now.verdict()) {
-                    case IN -> "within limits";
-                    case OUT -> "out of limits: choose again";
-                    case NOT_PROVEN -> "no longer proven: choose again";
-                };
+        String verdict = switch (now.verdict()) {
+            case IN -> "within limits";
+            case OUT -> "out of limits: choose again";
+            case NOT_PROVEN -> "no longer proven: choose again";
+        };
         return "Since the pack was chosen, " + String.join(" and ", changed) + ". It was to leave "
                 + mm(chosen.what().predicted()) + "; it leaves " + mm(now.predicted()) + " now, " + verdict + ".";
     }

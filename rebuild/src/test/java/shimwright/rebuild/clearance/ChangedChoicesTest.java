@@ -76,13 +76,13 @@ class ChangedChoicesTest {
         assertThat(bench.session("b").stage()).isEqualTo(Stage.PROVED_OTHERWISE);
         choose(bench, "a", "", "d80-11");
         Session b = bench.session("b");
-        assertThat(forecast(bench, "b").value())
-                .isCloseTo((18.262 - 18.455 + 0.485 / 3 - 0.094) * MM, within(1e-8));
+        assertThat(forecast(bench, "b").value()).isCloseTo((18.262 - 18.455 + 0.485 / 3 - 0.094) * MM, within(1e-8));
         assertThat(forecast(bench, "b").verdict()).isEqualTo(Verdict.OUT);
         assertThat(b.stage()).isEqualTo(Stage.CHOOSE);
         assertThat(b.say())
-                .startsWith("Since the pack was chosen, place sP got d80-11 (clearance a). It was to leave -0.031 mm; it "
-                        + "leaves -0.125 mm now, out of limits: choose again. ");
+                .startsWith(
+                        "Since the pack was chosen, place sP got d80-11 (clearance a). It was to leave -0.031 mm; it "
+                                + "leaves -0.125 mm now, out of limits: choose again. ");
         choose(bench, "b", "", "d38-03");
         assertThat(bench.session("b").stage()).isEqualTo(Stage.PROVED_OTHERWISE);
         assertThat(forecast(bench, "b").because()).isEmpty();
@@ -110,8 +110,9 @@ class ChangedChoicesTest {
     void aStepUndoneBringsTheTrialReadingBack() {
         Workbench bench = Van7.before("F01");
         assertThat(Reopened.byUndoing(bench.job(), bench.unit(), "T04"))
-                .contains("Undoing it opens the trial reading of b, pinion bearing preload, again: its 3 rounds no longer "
-                        + "count.");
+                .contains(
+                        "Undoing it opens the trial reading of b, pinion bearing preload, again: its 3 rounds no longer "
+                                + "count.");
         for (String step : bench.session("b").change().undoFirst()) {
             assertThat(bench.job().stepsDone()).contains(step);
         }
@@ -196,8 +197,10 @@ class ChangedChoicesTest {
         assertThat(advice.from().phase()).isEqualTo(Phase.FINAL);
         // 0.12 read on 1.033; aim 0.05: 1.103
         assertThat(Objects.requireNonNull(advice.result()).wantedThickness()).isCloseTo(1.103 * MM, within(1e-8));
-        PackChosen pack = choose(bench, "c", "", advice.result().offers().get(0).pieces().toArray(String[]::new));
-        double thickness = pack.pieces().stream().mapToDouble(PieceIn::thickness).sum();
+        PackChosen pack =
+                choose(bench, "c", "", advice.result().offers().get(0).pieces().toArray(String[]::new));
+        double thickness =
+                pack.pieces().stream().mapToDouble(PieceIn::thickness).sum();
         assertThat(pack.predicted()).isCloseTo(0.12 * MM + 1.033 * MM - thickness, within(1e-8));
         Session after = bench.session("c");
         assertThat(after.stage()).isEqualTo(Stage.READ_LAST);
@@ -236,7 +239,8 @@ class ChangedChoicesTest {
         assertThat(bench.session("c").stage()).isEqualTo(Stage.CHOOSE);
         choose(bench, "c", "", "d52-03", "d52-09");
         assertThat(bench.session("c").stage()).isEqualTo(Stage.READ_LAST);
-        assertThat(Objects.requireNonNull(bench.shop().pieces().get("d52-08")).inDrawer()).isTrue();
+        assertThat(Objects.requireNonNull(bench.shop().pieces().get("d52-08")).inDrawer())
+                .isTrue();
     }
 
     @Test
@@ -249,14 +253,17 @@ class ChangedChoicesTest {
         }
         bench.lay(Decisions.accept(bench.session("f"), "").orElseThrow());
         assertThat(bench.session("f").change().renaming())
-                .isEqualTo("If other pieces are in than those named, name them: its 2 rounds then no longer count, for they "
-                        + "were read with another pack.");
+                .isEqualTo(
+                        "If other pieces are in than those named, name them: its 2 rounds then no longer count, for they "
+                                + "were read with another pack.");
         bench.packIn("f", Phase.FINAL, "ring=r22-03");
         Session f = bench.session("f");
         assertThat(f.stage()).isEqualTo(Stage.READ_LAST);
         assertThat(f.reopened()).isEqualTo("the pack of clearance f was changed after it was accepted");
-        assertThat(Objects.requireNonNull(bench.shop().pieces().get("r22-05")).inDrawer()).isTrue();
-        assertThat(Objects.requireNonNull(bench.shop().pieces().get("r22-03")).inDrawer()).isFalse();
+        assertThat(Objects.requireNonNull(bench.shop().pieces().get("r22-05")).inDrawer())
+                .isTrue();
+        assertThat(Objects.requireNonNull(bench.shop().pieces().get("r22-03")).inDrawer())
+                .isFalse();
     }
 
     @Test
@@ -273,13 +280,15 @@ class ChangedChoicesTest {
         PackChosen ring = choose(bench, "f", "", "r22-03");
         assertThat(ring.predicted()).isCloseTo(0.033 * MM, within(1e-8));
         assertThat(bench.session("f").stage()).isEqualTo(Stage.READ_LAST);
-        assertThat(Objects.requireNonNull(bench.shop().pieces().get("r22-01")).inDrawer()).isTrue();
+        assertThat(Objects.requireNonNull(bench.shop().pieces().get("r22-01")).inDrawer())
+                .isTrue();
     }
 
     @Test
     void theSlopeOfTheBacklashIsWorkedOutFromBothSplits() {
         assertThat(Van7.before("T10").session("e").slope()).isNull();
-        BacklashSlope slope = Objects.requireNonNull(Van7.before("T11").session("e").slope());
+        BacklashSlope slope =
+                Objects.requireNonNull(Van7.before("T11").session("e").slope());
         // BL-1 of the demo source: 0.8578 measured; 2 x 0.429 by the unit file
         assertThat(slope.ratio()).isCloseTo(0.8578 / 0.858, within(0.0005));
         assertThat(slope.believed()).isTrue();

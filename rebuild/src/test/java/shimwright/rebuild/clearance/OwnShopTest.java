@@ -54,7 +54,9 @@ class OwnShopTest {
         Session fresh = session(with(HUNDREDTH, CALIPER, FINE));
         assertThat(fresh.gauges()).containsExactly(FINE, HUNDREDTH);
         assertThat(fresh.gauge()).isEqualTo(FINE);
-        assertThat(session(bench.shop()).gauge()).extracting(g -> Objects.requireNonNull(g).id()).isEqualTo("DI");
+        assertThat(session(bench.shop()).gauge())
+                .extracting(g -> Objects.requireNonNull(g).id())
+                .isEqualTo("DI");
     }
 
     @Test
@@ -83,8 +85,9 @@ class OwnShopTest {
         Session session = session(with(FINE));
         assertThat(session.trial().refusals())
                 .extracting(Refusal::sentence)
-                .containsExactly("gauge DI: the shop has no data of this gauge, so its doubt is not known. Enter its step "
-                        + "and error limit in the shop, or say which gauge was used.");
+                .containsExactly(
+                        "gauge DI: the shop has no data of this gauge, so its doubt is not known. Enter its step "
+                                + "and error limit in the shop, or say which gauge was used.");
         assertThat(session.gauge()).isEqualTo(FINE);
     }
 
@@ -93,14 +96,15 @@ class OwnShopTest {
         Session session = session(with(CALIPER));
         assertThat(session.gauge()).isNull();
         assertThat(session.say()).startsWith("The shop has no gauge that can prove this clearance, such as DI");
-        assertThat(Decisions.round(
-                                session, Phase.TRIAL, "caliper", with(CALIPER), List.of(0.24 * MM, 0.32 * MM), "")
+        assertThat(Decisions.round(session, Phase.TRIAL, "caliper", with(CALIPER), List.of(0.24 * MM, 0.32 * MM), "")
                         .refusals())
                 .extracting(Refusal::sentence)
-                .containsExactly("gauge caliper: A step of 0.020 mm with an error limit of 0.030 mm is too coarse: limits "
-                        + "0.060 mm apart cannot be proven with it. Take a finer gauge.");
+                .containsExactly(
+                        "gauge caliper: A step of 0.020 mm with an error limit of 0.030 mm is too coarse: limits "
+                                + "0.060 mm apart cannot be proven with it. Take a finer gauge.");
         rounds("caliper");
-        assertThat(Objects.requireNonNull(session(with(CALIPER)).trial().measured()).cautions())
+        assertThat(Objects.requireNonNull(session(with(CALIPER)).trial().measured())
+                        .cautions())
                 .anyMatch(c -> c.contains("is too coarse"));
     }
 
@@ -114,10 +118,8 @@ class OwnShopTest {
         assertThat(Decisions.round(session, Phase.TRIAL, "my indicator", with(FINE), List.of(24 * MM), "")
                         .refusals())
                 .extracting(Refusal::fact)
-                .containsExactly(
-                        "1 of 2 numbers", "a reading lies outside what gauge my indicator can show");
-        assertThat(Decisions.round(
-                                session, Phase.TRIAL, "my indicator", with(FINE), List.of(0.24 * MM, 0.32 * MM), "")
+                .containsExactly("1 of 2 numbers", "a reading lies outside what gauge my indicator can show");
+        assertThat(Decisions.round(session, Phase.TRIAL, "my indicator", with(FINE), List.of(0.24 * MM, 0.32 * MM), "")
                         .orElseThrow()
                         .gauge())
                 .isEqualTo("my indicator");
@@ -134,8 +136,7 @@ class OwnShopTest {
                                 "V-0093")
                         .refusals())
                 .extracting(Refusal::fact)
-                .containsExactlyInAnyOrder(
-                        "it is of family SH80, here goes SH52", "this clearance has no such place");
+                .containsExactlyInAnyOrder("it is of family SH80, here goes SH52", "this clearance has no such place");
         assertThat(Decisions.packIn(session, Phase.TRIAL, Map.of(), bench.shop(), "V-0093")
                         .refusals())
                 .extracting(Refusal::fact)
@@ -163,7 +164,9 @@ class OwnShopTest {
         for (int i = 0; i < 2; i++) {
             bench.round("f", Phase.FINAL, 0.11, 0.12);
         }
-        assertThat(Objects.requireNonNull(Objects.requireNonNull(bench.session("f").advice()).result())
+        assertThat(Objects.requireNonNull(
+                                Objects.requireNonNull(bench.session("f").advice())
+                                        .result())
                         .wantedThickness())
                 .isCloseTo((1.979 + 0.115 - 0.03) * MM, within(1e-8));
     }

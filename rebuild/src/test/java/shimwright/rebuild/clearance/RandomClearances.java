@@ -30,6 +30,7 @@ final class RandomClearances {
     final Map<String, Double> drawer = new LinkedHashMap<>();
     /** What each clearance is with no shim in, mm. */
     final Map<String, Double> bare = new LinkedHashMap<>();
+
     final boolean interleaved;
     final boolean ring;
     final int count;
@@ -49,7 +50,10 @@ final class RandomClearances {
             places.add(places(i));
         }
         pieces();
-        this.unit = UnitFiles.read("random.yaml", yaml(places, bareAllowed)).outcome().orElseThrow().resolve("A");
+        this.unit = UnitFiles.read("random.yaml", yaml(places, bareAllowed))
+                .outcome()
+                .orElseThrow()
+                .resolve("A");
         truth();
     }
 
@@ -150,11 +154,14 @@ final class RandomClearances {
         }
         String families = "shim_families:\n";
         for (int f = 0; f < 2; f++) {
-            families += "  F" + f + ": {name: shims, outer: 51.6 mm, inner: 44 mm, thinnest: 0.25 mm, thickest: 2.00 mm, "
-                    + "spread: 0.010 mm}\n";
+            families +=
+                    "  F" + f + ": {name: shims, outer: 51.6 mm, inner: 44 mm, thinnest: 0.25 mm, thickest: 2.00 mm, "
+                            + "spread: 0.010 mm}\n";
         }
         String text = STARTER.replaceAll("(?s)shim_families:.*?\n\n", families + "\n")
-                .replaceAll("(?s)clearances:\n.*?\nwear_limits", clearances + "setting_order: [" + order + "]\n\nwear_limits")
+                .replaceAll(
+                        "(?s)clearances:\n.*?\nwear_limits",
+                        clearances + "setting_order: [" + order + "]\n\nwear_limits")
                 .replace("section:\n", items + "section:\n")
                 .replaceAll("(?s)hold_points:.*?\n\n", "hold_points: []\n\n")
                 .replaceAll("(?s)\nsteps:.*", "\n" + steps());

@@ -75,8 +75,8 @@ class SharedShimsPropertyTest {
         log = new Stream("job-r-1");
         in.clear();
         shopLog.add(new Entry.GaugeAdded("my own", "indicator", Kind.LENGTH, 1e-6, 5e-7, 0, 0, 0.2));
-        box.drawer.forEach((tag, mm) ->
-                shopLog.add(new Entry.ShimAdded(tag, tag.substring(0, 2), tag, List.of(mm * MM), 1e-6)));
+        box.drawer.forEach(
+                (tag, mm) -> shopLog.add(new Entry.ShimAdded(tag, tag.substring(0, 2), tag, List.of(mm * MM), 1e-6)));
         log.add(new Entry.JobOpened(NUMBER, "random", "A", "", List.of(), Map.of(), "", ""));
     }
 
@@ -209,7 +209,8 @@ class SharedShimsPropertyTest {
     private void chooseTogether(List<String> group) {
         SharedShims together = SharedShims.of(box.unit, job(), shop(), group);
         assertThat(together.refusals()).isEmpty();
-        List<String> way = Objects.requireNonNull(together.result()).offers().get(0).pieces();
+        List<String> way =
+                Objects.requireNonNull(together.result()).offers().get(0).pieces();
         Map<String, List<PieceIn>> pieces = new LinkedHashMap<>();
         way.forEach(place -> {
             String tags = place.substring(place.indexOf('=') + 1);
@@ -250,14 +251,16 @@ class SharedShimsPropertyTest {
             while (Objects.requireNonNull(session(id).closing()).verdict()
                     != shimwright.mechanics.conformity.Verdict.IN) {
                 Advice advice = Objects.requireNonNull(session(id).advice());
-                List<String> better = Objects.requireNonNull(advice.result()).offers().get(0).pieces();
+                List<String> better =
+                        Objects.requireNonNull(advice.result()).offers().get(0).pieces();
                 log.add(Decisions.choose(session(id), pieces(better), "near").orElseThrow());
                 in.put(own.id(), better);
                 read(id, Phase.FINAL);
             }
         } else {
-            FittedPieces.now(job()).forEach((place, list) ->
-                    in.put(place, list.stream().map(PieceIn::piece).toList()));
+            FittedPieces.now(job())
+                    .forEach((place, list) ->
+                            in.put(place, list.stream().map(PieceIn::piece).toList()));
             assertThat(session(id).stage()).as(id).isEqualTo(Stage.READ_LAST);
             read(id, Phase.FINAL);
         }
@@ -287,17 +290,19 @@ class SharedShimsPropertyTest {
                 .map(Shop.Piece::id)
                 .filter(tag -> !now.contains(tag))
                 .findFirst()
-                .ifPresent(tag -> log.add(Decisions.choose(first, pieces(List.of(tag)), "to see").orElseThrow()));
+                .ifPresent(tag -> log.add(
+                        Decisions.choose(first, pieces(List.of(tag)), "to see").orElseThrow()));
         List<String> trials = ids().stream().filter(this::hasTrial).toList();
         for (String id : trials) {
             boolean shares = box.unit.clearance(id).positions().stream().anyMatch(p -> p.id().equals("p0"));
             assertThat(session(id).stage() != Stage.DONE).as(id).isEqualTo(shares || depends(id));
         }
         forecastsAreTrue();
-        ShimPack.Result result =
-                Objects.requireNonNull(Objects.requireNonNull(session("c0").advice()).result());
+        ShimPack.Result result = Objects.requireNonNull(
+                Objects.requireNonNull(session("c0").advice()).result());
         if (!result.offers().isEmpty()) {
-            log.add(Decisions.choose(session("c0"), pieces(result.offers().get(0).pieces()), "back")
+            log.add(Decisions.choose(
+                            session("c0"), pieces(result.offers().get(0).pieces()), "back")
                     .orElseThrow());
         }
         for (int pass = 0; pass < 4; pass++) {
@@ -310,8 +315,9 @@ class SharedShimsPropertyTest {
                 chooseTogether(group);
             }
         }
-        FittedPieces.now(job()).forEach((place, list) ->
-                in.put(place, list.stream().map(PieceIn::piece).toList()));
+        FittedPieces.now(job())
+                .forEach((place, list) ->
+                        in.put(place, list.stream().map(PieceIn::piece).toList()));
         for (String id : ids()) {
             if (session(id).stage() != Stage.DONE) {
                 read(id, Phase.FINAL);

@@ -17,7 +17,6 @@ import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.Present;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Method;
 import shimwright.rebuild.unit.model.Clearance.Position;
@@ -147,8 +146,7 @@ final class HiddenTruth {
         }
         double value = between(check.lower().map(Quantity::si), check.upper().map(Quantity::si));
         List<Double> values = Collections.nCopies(check.places(), value);
-        Checks.Judged judged =
-                Checks.judge(check, values, UnitSystem.METRIC).orElseThrow();
+        Checks.Judged judged = Checks.judge(check, values, UnitSystem.METRIC).orElseThrow();
         bench.keep(new Entry.CheckRead(
                 step.id(),
                 step.hold(),

@@ -53,7 +53,14 @@ class InLineUnitTest {
         tales.put("I3", isShort ? "26" : "30");
         tales.put("I4", isShort ? "7.8" : "8.4");
         bench.keep(new Entry.JobOpened(
-                "H-12", unit.type().id(), unit.variant(), "the quarry", List.of("growls in all but top"), tales, "", ""));
+                "H-12",
+                unit.type().id(),
+                unit.variant(),
+                "the quarry",
+                List.of("growls in all but top"),
+                tales,
+                "",
+                ""));
         return bench;
     }
 
@@ -89,6 +96,8 @@ class InLineUnitTest {
         truth.build();
         assertThat(bench.job().closed()).isTrue();
         assertThat(bench.job().stepsDone()).hasSize(unit.type().steps().size());
-        unit.type().clearances().forEach(c -> assertThat(truth.play(c.id())).as(c.id()).isBetween(c.lower(), c.upper()));
+        unit.type()
+                .clearances()
+                .forEach(c -> assertThat(truth.play(c.id())).as(c.id()).isBetween(c.lower(), c.upper()));
     }
 }

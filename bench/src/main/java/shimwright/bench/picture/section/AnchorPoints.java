@@ -160,9 +160,7 @@ final class AnchorPoints {
             cut.intersect(m.area());
             return cut.getBounds2D();
         });
-        Stream<Rectangle2D> parts = scene.placed().stream()
-                .map(Placed::box)
-                .map(strip::createIntersection);
+        Stream<Rectangle2D> parts = scene.placed().stream().map(Placed::box).map(strip::createIntersection);
         Stream<Rectangle2D> discs = scene.crossShafts().stream()
                 .flatMap(s -> scene.endView().seen(s).stream().map(d -> {
                     double r = d.extent().outer() * panel.scale();

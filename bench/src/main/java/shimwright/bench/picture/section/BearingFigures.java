@@ -126,9 +126,7 @@ final class BearingFigures {
         double shoulder = 0.45 * ball;
         figure.ring(Fill.CLOSE, e.from(), e.to(), e.inner(), middle - shoulder);
         figure.ring(Fill.CLOSE, e.from(), e.to(), middle + shoulder, e.outer());
-        figure.both(
-                Fill.PLAIN,
-                new Area(new Ellipse2D.Double(e.centre() - ball, middle - ball, 2 * ball, 2 * ball)));
+        figure.both(Fill.PLAIN, new Area(new Ellipse2D.Double(e.centre() - ball, middle - ball, 2 * ball, 2 * ball)));
         figure.line(Mark.CENTRE, at(e.from() - 0.1 * e.width(), middle), at(e.to() + 0.1 * e.width(), middle));
     }
 

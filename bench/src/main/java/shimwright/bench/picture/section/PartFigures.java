@@ -68,8 +68,7 @@ final class PartFigures {
             case ROLLER_OUTER ->
                 partner(item, Item.Shape.ROLLER_INNER)
                         .ifPresentOrElse(
-                                inner -> BearingFigures.outer(figure, e, inner),
-                                () -> BearingFigures.whole(figure, e));
+                                inner -> BearingFigures.outer(figure, e, inner), () -> BearingFigures.whole(figure, e));
             case SHIM, SNAP_RING -> ring(figure, Fill.BLACK, e);
             case WASHER, HUB -> ring(figure, Fill.FALLING, e);
             case SPACER -> ring(figure, Fill.CLOSE, e);
@@ -136,8 +135,7 @@ final class PartFigures {
                 .filter(other -> other.shape() == shape && inLine(other.shaft(), item.shaft()))
                 .flatMap(other -> Extent.of(other).stream())
                 .filter(own::overlaps)
-                .min(Comparator.comparingDouble(
-                        other -> Math.abs(other.centre() - own.centre()) + apart(other, own)));
+                .min(Comparator.comparingDouble(other -> Math.abs(other.centre() - own.centre()) + apart(other, own)));
     }
 
     /** How far the surfaces of two rings that face each other are apart, m. */

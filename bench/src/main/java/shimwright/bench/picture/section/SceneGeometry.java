@@ -40,8 +40,7 @@ record SceneGeometry(List<Placed> placed, List<Metal> metals) {
     };
 
     /** All that the geometry is made from. */
-    private record Key(
-            List<Item> items, Section section, List<GearPair> gears, Set<String> away, SectionPlane plane) {}
+    private record Key(List<Item> items, Section section, List<GearPair> gears, Set<String> away, SectionPlane plane) {}
 
     /**
      * An item laid on the sheet.
@@ -67,7 +66,8 @@ record SceneGeometry(List<Placed> placed, List<Metal> metals) {
      */
     static SceneGeometry of(Unit unit, Set<String> away, SectionPlane plane) {
         SectionPlane atTop = plane.movedTo(0);
-        Key key = new Key(unit.type().items(), unit.type().section(), unit.type().gears(), away, atTop);
+        Key key =
+                new Key(unit.type().items(), unit.type().section(), unit.type().gears(), away, atTop);
         SceneGeometry known;
         synchronized (KNOWN) {
             known = KNOWN.get(key);
@@ -175,7 +175,8 @@ record SceneGeometry(List<Placed> placed, List<Metal> metals) {
         }
 
         private int rank(Item item) {
-            boolean driver = unit.type().gears().stream().map(GearPair::driverItem).anyMatch(item.id()::equals);
+            boolean driver =
+                    unit.type().gears().stream().map(GearPair::driverItem).anyMatch(item.id()::equals);
             return switch (item.shape()) {
                 case GEAR -> driver ? 12 : 10;
                 case BEVEL_GEAR -> driver ? 12 : 11;
@@ -211,9 +212,10 @@ record SceneGeometry(List<Placed> placed, List<Metal> metals) {
             Path2D bores = new Path2D.Double(Path2D.WIND_NON_ZERO);
             placed.forEach(p -> bores.append(CastingOutlines.bore(p.extent(), p.at(), 0), false));
             for (Section.Shaft shaft : unit.type().section().shafts()) {
-                plane.place(shaft).ifPresent(at -> ShaftFigures.steps(shaft).stream()
-                        .map(s -> new Extent(s.from(), s.to(), 0, s.radius()))
-                        .forEach(e -> bores.append(CastingOutlines.bore(e, at, AIR), false)));
+                plane.place(shaft)
+                        .ifPresent(at -> ShaftFigures.steps(shaft).stream()
+                                .map(s -> new Extent(s.from(), s.to(), 0, s.radius()))
+                                .forEach(e -> bores.append(CastingOutlines.bore(e, at, AIR), false)));
             }
             return bores;
         }

@@ -77,8 +77,8 @@ final class ShaftFigures {
         Area walls = new Area();
         for (Step bore : bores) {
             Area stretch = new Area(half);
-            stretch.intersect(new Area(
-                    new Rectangle2D.Double(bore.from(), 0, bore.to() - bore.from(), half.getBounds2D().getMaxY())));
+            stretch.intersect(new Area(new Rectangle2D.Double(
+                    bore.from(), 0, bore.to() - bore.from(), half.getBounds2D().getMaxY())));
             walls.add(stretch);
             whole.subtract(stretch);
         }

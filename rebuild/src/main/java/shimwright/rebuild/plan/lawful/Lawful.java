@@ -129,9 +129,8 @@ public final class Lawful {
     }
 
     private void windowsOpen(Task task) {
-        List<Window> strict = problem.windows().stream()
-                .filter(w -> w.alone() && open(w))
-                .toList();
+        List<Window> strict =
+                problem.windows().stream().filter(w -> w.alone() && open(w)).toList();
         if (!strict.isEmpty()
                 && strict.stream().noneMatch(w -> leadsTo(w.closes()).contains(task.id()))) {
             faults.add(task.id() + " is begun while " + strict.get(0).id() + " is open");
