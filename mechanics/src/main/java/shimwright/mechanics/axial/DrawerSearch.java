@@ -18,7 +18,7 @@ import shimwright.mechanics.conformity.Limits;
  */
 final class DrawerSearch {
     private static final double TIE = 1000;
-    private static final double DUST = 1e-12;
+    static final double DUST = 1e-12;
 
     /** Pieces for one place. */
     record Pack(List<Loose> pieces, double thickness) {
@@ -33,9 +33,9 @@ final class DrawerSearch {
         }
     }
 
-    private record Found(Way way, long sure, int pieces) {}
+    record Found(Way way, long sure, int pieces) {}
 
-    private static final Comparator<Found> ORDER = Comparator.comparingLong((Found f) -> -f.sure())
+    static final Comparator<Found> ORDER = Comparator.comparingLong((Found f) -> -f.sure())
             .thenComparingInt(Found::pieces)
             .thenComparingDouble(f -> f.way().distance())
             .thenComparing(f -> String.join(",", f.way().pieces()));
@@ -83,7 +83,7 @@ final class DrawerSearch {
         return c.places().stream().map(DrawerCase.Seat::name).toList().indexOf(name);
     }
 
-    private double change(int need, int place, Pack pack) {
+    double change(int need, int place, Pack pack) {
         return effect[need][place] * (pack.thickness() - c.places().get(place).trial());
     }
 
@@ -127,7 +127,37 @@ final class DrawerSearch {
         }
     }
 
+    /** (distance from the aim / room to the limit on that side)². */
+    static double distance(Need need, double value) {
+        double off = value - need.aim();
+        double room = off < 0 ? need.aim() - need.lower() : need.upper() - need.aim();
+        return Math.pow(off / room, 2);
+    }
+
+    /** A probability in thousandths. */
+    static long sure(double probability) {
+        return Math.round(probability * TIE);
+    }
+
+    /** True where a place does something to a clearance. */
+    boolean bears(int need, int place) {
+        return effect[need][place] != 0;
+    }
+
+    /** Least or most change of a clearance by a place alone. */
+    double extreme(int need, int place, boolean high) {
+        return high ? most[need][place] - most[need][place + 1] : least[need][place] - least[need][place + 1];
+    }
+
     private void keep(double[] values) {
+        best.add(found(values, laid));
+        if (best.size() > c.offers()) {
+            best.pollLast();
+        }
+    }
+
+    /** The way that packs laid at every place make. */
+    Found found(double[] values, Pack[] laid) {
         double probability = 1;
         double distance = 0;
         List<Double> predicted = new ArrayList<>();
@@ -135,9 +165,7 @@ final class DrawerSearch {
             Need need = c.needs().get(n);
             probability *= Conformity.probability(
                     values[n], need.u(), Double.POSITIVE_INFINITY, new Limits(need.lower(), need.upper()));
-            double off = values[n] - need.aim();
-            double room = off < 0 ? need.aim() - need.lower() : need.upper() - need.aim();
-            distance += Math.pow(off / room, 2);
+            distance += distance(need, values[n]);
             predicted.add(values[n]);
         }
         List<String> pieces = new ArrayList<>();
@@ -146,9 +174,6 @@ final class DrawerSearch {
             pieces.add(c.places().get(p).name() + "=" + laid[p].tags());
             count += laid[p].pieces().size();
         }
-        best.add(new Found(new Way(pieces, predicted, probability, distance), Math.round(probability * TIE), count));
-        if (best.size() > c.offers()) {
-            best.pollLast();
-        }
+        return new Found(new Way(pieces, predicted, probability, distance), sure(probability), count);
     }
 }
