@@ -2,6 +2,7 @@ package shimwright.bench;
 
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.util.List;
 import shimwright.bench.command.CalcCommand;
 import shimwright.bench.command.UnitCommand;
@@ -33,6 +34,8 @@ public final class Main {
             case "serve" -> Serving.serve(rest, out, err);
             case "backup" -> Keeping.backup(rest, out, err);
             case "restore" -> Keeping.restore(rest, out, err);
+            case "verify" -> Keeping.verify(rest, out, err);
+            case "devices" -> Network.devices(rest, Clock.systemUTC(), out, err);
             case "unit" -> UnitCommand.run(rest, out, err);
             case "calc" -> CalcCommand.run(rest, out, err);
             case "--warm" -> PlayedDemo.warm(rest, err);

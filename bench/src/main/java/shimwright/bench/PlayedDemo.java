@@ -34,7 +34,7 @@ final class PlayedDemo {
         }
     }
 
-    private static boolean empty(Path folder) throws IOException {
+    static boolean empty(Path folder) throws IOException {
         if (!Files.isDirectory(folder)) {
             return !Files.exists(folder);
         }

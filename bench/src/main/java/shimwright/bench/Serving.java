@@ -9,21 +9,27 @@ import java.io.PrintStream;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import shimwright.bench.command.Options;
 import shimwright.bench.demo.DemoShop;
-import shimwright.bench.print.PdfPaper;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.UnitShelf;
 import shimwright.bench.store.DataFolder;
-import shimwright.bench.store.FilePictureStore;
+import shimwright.bench.store.Disk;
+import shimwright.bench.store.KeptLog;
+import shimwright.bench.store.OwnerFolder;
+import shimwright.bench.store.ShopStore;
 import shimwright.bench.store.SqliteJobLog;
-import shimwright.bench.web.Desk;
-import shimwright.bench.web.Overviews;
 import shimwright.bench.web.Server;
-import shimwright.bench.web.Shelf;
+import shimwright.bench.web.guard.Entrance;
+import shimwright.bench.web.shop.Overviews;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 
@@ -34,12 +40,12 @@ final class Serving {
 
     private static final int REFUSED = 2;
     private static final String PORT = "8613";
-    private static final String HOST = "127.0.0.1";
 
     private Serving() {}
 
     /** A running server. */
-    record Running(Javalin server, SqliteJobLog log, Overviews overviews) implements AutoCloseable {
+    record Running(Javalin server, KeptLog log, Overviews overviews, Units units, Entrance entrance)
+            implements AutoCloseable {
         @Override
         public void close() {
             server.stop();
@@ -52,7 +58,7 @@ final class Serving {
     }
 
     static int demo(List<String> args, PrintStream out, PrintStream err) {
-        Outcome<Options> options = Options.read(args, Set.of("port", "host", "data"), Set.of("no-browser"));
+        Outcome<Options> options = Options.read(args, Set.of("port", "host", "data"), Set.of("plain", "no-browser"));
         if (!(options instanceof Outcome.Ok<Options> ok)) {
             return refused(options.refusals(), err);
         }
@@ -61,6 +67,7 @@ final class Serving {
                     ? Path.of(ok.value().get("data", ""))
                     : Files.createTempDirectory("shimwright-demo-");
             PlayedDemo.layInto(folder);
+            playAside(folder);
             return start(folder, ok.value(), true, out, err);
         } catch (IOException full) {
             err.println("No folder for the demo shop could be made: " + full.getMessage());
@@ -68,9 +75,25 @@ final class Serving {
         }
     }
 
+    /** Plays the demo shop beside its folder and moves it there when it is whole, so that none stays half-made. */
+    private static void playAside(Path folder) throws IOException {
+        if (!PlayedDemo.empty(folder)) {
+            return;
+        }
+        Path part = folder.toAbsolutePath().resolveSibling(folder.getFileName() + ".part");
+        Disk.deleteAll(part);
+        Outcome<Running> played =
+                open(part, new Options(Map.of("port", "0")), true, Clock.system(ZoneId.systemDefault()));
+        if (played instanceof Outcome.Ok<Running> ok) {
+            ok.value().close();
+            Files.deleteIfExists(folder);
+            Files.move(part, folder, StandardCopyOption.ATOMIC_MOVE);
+        }
+    }
+
     static int serve(List<String> args, PrintStream out, PrintStream err) {
-        Outcome<Options> options =
-                Options.read(args, Set.of("port", "host", "data"), Set.of("accept-log", "no-browser"));
+        Outcome<Options> options = Options.read(
+                args, Set.of("port", "host", "data", "owner", "store"), Set.of("plain", "accept-log", "no-browser"));
         if (!(options instanceof Outcome.Ok<Options> ok)) {
             return refused(options.refusals(), err);
         }
@@ -87,24 +110,37 @@ final class Serving {
     }
 
     private static int start(Path folder, Options options, boolean demo, PrintStream out, PrintStream err) {
-        Outcome<Running> running = open(folder, options, demo, Clock.system(ZoneId.systemDefault()));
+        Clock clock = Clock.system(ZoneId.systemDefault());
+        Optional<OwnerFolder> owner = demo ? Optional.empty() : Optional.of(Keeping.owner(options, clock));
+        Outcome<Running> running = open(folder, options, demo, clock, owner);
         if (!(running instanceof Outcome.Ok<Running> ok)) {
             return refused(running.refusals(), err);
         }
-        String url = "http://" + options.get("host", HOST) + ":"
-                + ok.value().server().port() + "/";
+        int listening = ok.value().server().port();
+        String url = "http://" + Addresses.HERE + ":" + listening + "/";
         Runtime.getRuntime().addShutdownHook(new Thread(ok.value()::close));
         out.println("Shimwright is at " + url);
         out.println("Data: " + folder.toAbsolutePath() + (demo ? " (demo, made anew)" : ""));
+        Network.say(ok.value().entrance(), listening, out);
         out.println("Stop with Ctrl-C. What was kept stays kept.");
+        LogWatch.begin(ok.value(), clock, err);
         if (!options.has("no-browser")) {
             browse(url);
         }
         return GOES_ON;
     }
 
-    /** Opens the data folder, fills it for a demo, and serves it. */
+    /** Opens the data folder, fills it for a demo, and serves it; signs and remembers nothing. */
     static Outcome<Running> open(Path folder, Options options, boolean demo, Clock clock) {
+        return open(folder, options, demo, clock, Optional.empty());
+    }
+
+    /**
+     * The same for a shop that is kept.
+     *
+     * @param owner whose key signs
+     */
+    static Outcome<Running> open(Path folder, Options options, boolean demo, Clock clock, Optional<OwnerFolder> owner) {
         Outcome<Integer> port = port(options.get("port", PORT));
         if (!(port instanceof Outcome.Ok<Integer> number)) {
             return Outcome.refused(port.refusals());
@@ -116,36 +152,42 @@ final class Serving {
         if (!Overviews.isOf(files.overview(), sources)) {
             units.begin(); // while the log is opened and the server made ready
         }
-        return SqliteJobLog.open(folder, how).flatMap(log -> {
-            Outcome<Running> running = FilePictureStore.open(files.pictures()).flatMap(pictures -> {
-                Shelf shelf = new Shelf(() -> units.types().orElseThrow());
-                Desk desk = new Desk(log, pictures, shelf, clock);
-                Overviews overviews = new Overviews(desk, files.overview(), sources);
-                Javalin server = Server.of(
-                        desk, overviews, PdfPaper::pdf, () -> UUID.randomUUID().toString(), ZoneId.systemDefault());
-                Running ready = new Running(server, log, overviews);
-                // an overview of the log as it stands was made by this program from these very files: they are sound
-                if (overviews.recall()) {
-                    return listen(ready, options.get("host", HOST), number.value());
-                }
-                desk.jobs();
-                return units.types().flatMap(types -> {
-                    if (demo) {
-                        DemoShop.fill(log, pictures, shelf, clock);
-                    }
-                    return listen(ready, options.get("host", HOST), number.value());
-                });
-            });
+        Outcome<ShopStore> store = options.has("store")
+                ? ShopStore.at(options.get("store", ""), how, owner)
+                : ShopStore.in(folder, how, owner);
+        return store.flatMap(kept -> {
+            Outcome<Running> running = Network.entrance(options, number.value(), files.network(), clock)
+                    .flatMap(entrance -> {
+                        UnitShelf shelf = new UnitShelf(units::files, kept.documents());
+                        Desk desk = new Desk(kept.log(), kept.pictures(), shelf, clock);
+                        Overviews overviews = new Overviews(desk, files.overview(), sources);
+                        Javalin server = Server.of(
+                                desk,
+                                overviews,
+                                new SignedPaper(kept.log().signing()),
+                                () -> UUID.randomUUID().toString(),
+                                ZoneId.systemDefault(),
+                                entrance);
+                        Running ready = new Running(server, kept.log(), overviews, units, entrance);
+                        // an overview of the log as it stands was made by this program from these very files
+                        if (!overviews.recall()) {
+                            if (demo) {
+                                DemoShop.fill(kept.log(), kept.pictures(), shelf, clock);
+                            }
+                            desk.pinOlderJobs("the program");
+                        }
+                        return listen(ready, entrance.port());
+                    });
             if (!(running instanceof Outcome.Ok<Running>)) {
-                log.close();
+                kept.close();
             }
             return running;
         });
     }
 
-    private static Outcome<Running> listen(Running ready, String host, int port) {
+    private static Outcome<Running> listen(Running ready, int port) {
         try {
-            ready.server().start(host, port);
+            ready.server().start();
             return Outcome.ok(ready);
         } catch (JavalinBindException taken) {
             return Outcome.refused(

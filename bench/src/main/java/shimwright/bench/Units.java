@@ -17,6 +17,7 @@ import java.util.Objects;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import shimwright.bench.desk.UnitShelf;
 import shimwright.bench.store.Disk;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -29,7 +30,7 @@ final class Units {
 
     private final Map<String, byte[]> files;
     private final List<Refusal> unreadable;
-    private volatile @Nullable CompletableFuture<Outcome<List<UnitType>>> reading;
+    private volatile @Nullable CompletableFuture<UnitShelf.Files> reading;
 
     private Units(Map<String, byte[]> files, List<Refusal> unreadable) {
         this.files = files;
@@ -46,14 +47,25 @@ final class Units {
                 for (Path file : found.filter(f -> f.toString().endsWith(".yaml"))
                         .sorted()
                         .toList()) {
-                    files.put(file.toString(), Files.readAllBytes(file));
+                    read(file, files, unreadable);
                 }
             } catch (IOException broken) {
-                unreadable.add(new Refusal(
-                        folder.toString(), "it cannot be read: " + broken.getMessage(), "Look at its permissions"));
+                unreadable.add(unreadable(folder, broken));
             }
         }
         return new Units(files, unreadable);
+    }
+
+    private static void read(Path file, Map<String, byte[]> files, List<Refusal> unreadable) {
+        try {
+            files.put(file.toString(), Files.readAllBytes(file));
+        } catch (IOException broken) {
+            unreadable.add(unreadable(file, broken));
+        }
+    }
+
+    private static Refusal unreadable(Path place, IOException broken) {
+        return new Refusal(place.toString(), "it cannot be read: " + broken.getMessage(), "Look at its permissions");
     }
 
     /** A hash over the files and the name of a program; empty where the program has none or a file cannot be read. */
@@ -70,24 +82,35 @@ final class Units {
         return HexFormat.of().formatHex(digest.digest());
     }
 
-    /** Starts to read them, where that has not begun; {@link #types} waits for it. */
+    /** Starts to read them, where that has not begun; {@link #files} waits for it. */
     synchronized void begin() {
         if (reading == null) {
             reading = CompletableFuture.supplyAsync(this::read);
         }
     }
 
-    /** All unit types; refused with every problem of every file where one cannot be read. */
-    Outcome<List<UnitType>> types() {
+    /** The files as they lie there; one that is not sound is left out and its problems are told. */
+    UnitShelf.Files files() {
         begin();
         return Objects.requireNonNull(reading).join();
     }
 
-    private Outcome<List<UnitType>> read() {
-        List<Outcome<UnitType>> read = new ArrayList<>();
-        files.forEach((name, bytes) -> read.add(UnitFiles.read(name, bytes).outcome()));
-        unreadable.forEach(refusal -> read.add(Outcome.refused(List.of(refusal))));
-        return Outcome.all(read);
+    /** Every problem of every file that is not on the shelf for it. */
+    List<Refusal> faults() {
+        return files().faults();
+    }
+
+    private UnitShelf.Files read() {
+        List<UnitShelf.ReadFile> sound = new ArrayList<>();
+        List<Refusal> faults = new ArrayList<>(unreadable);
+        files.forEach((name, bytes) -> {
+            Outcome<UnitType> read = UnitFiles.read(name, bytes).outcome();
+            faults.addAll(read.refusals());
+            if (read instanceof Outcome.Ok<UnitType> ok) {
+                sound.add(new UnitShelf.ReadFile(name, bytes, ok.value()));
+            }
+        });
+        return new UnitShelf.Files(List.copyOf(sound), List.copyOf(faults));
     }
 
     private static byte[] shipped() {

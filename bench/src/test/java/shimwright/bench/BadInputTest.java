@@ -141,7 +141,7 @@ class BadInputTest {
     @Test
     void aRealPictureIsKeptAndShown() throws java.io.IOException {
         java.awt.image.BufferedImage image =
-                new java.awt.image.BufferedImage(40, 30, java.awt.image.BufferedImage.TYPE_INT_RGB);
+                new java.awt.image.BufferedImage(400, 300, java.awt.image.BufferedImage.TYPE_INT_RGB);
         java.io.ByteArrayOutputStream out = new java.io.ByteArrayOutputStream();
         javax.imageio.ImageIO.write(image, "png", out);
         HttpResponse<String> kept = bench.upload(
@@ -157,6 +157,39 @@ class BadInputTest {
         assertThat(kept.statusCode()).isEqualTo(200);
         String address = Jsoup.parse(kept.body()).select(".pictures a").attr("href");
         assertThat(bench.bytes(address)).isEqualTo(out.toByteArray());
+        String small = Jsoup.parse(kept.body()).select(".pictures img").attr("src");
+        java.awt.image.BufferedImage seen =
+                javax.imageio.ImageIO.read(new java.io.ByteArrayInputStream(bench.bytes(small)));
+        assertThat(seen.getWidth()).isEqualTo(240);
+        assertThat(seen.getHeight()).isEqualTo(180);
+        assertThat(bench.get("/picture/" + "0".repeat(64) + "/small").statusCode())
+                .isEqualTo(404);
+    }
+
+    @Test
+    void aPictureWhosePixelsCannotBeReadIsShownAsItIs() throws java.io.IOException {
+        java.io.ByteArrayOutputStream out = new java.io.ByteArrayOutputStream();
+        javax.imageio.ImageIO.write(
+                new java.awt.image.BufferedImage(40, 30, java.awt.image.BufferedImage.TYPE_INT_RGB), "jpg", out);
+        byte[] jpeg = out.toByteArray();
+        int frame = 0;
+        while (jpeg[frame] != (byte) 0xff || jpeg[frame + 1] != (byte) 0xc0) {
+            frame++;
+        }
+        // twelve bits a sample: allowed by ITU-T T.81, B.2.2, and not read by the JDK
+        jpeg[frame + 4] = 12;
+        HttpResponse<String> kept = bench.upload(
+                "/job/job-v-0093/picture",
+                "seat.jpg",
+                jpeg,
+                "about",
+                "step E02",
+                "step",
+                "E02",
+                "entry",
+                "test-picture-3");
+        List<String> sources = Jsoup.parse(kept.body()).select(".pictures img").eachAttr("src");
+        assertThat(sources).anySatisfy(source -> assertThat(bench.bytes(source)).isEqualTo(jpeg));
     }
 
     @Test

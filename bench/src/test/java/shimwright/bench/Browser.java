@@ -20,6 +20,9 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.interactions.PointerInput;
+import org.openqa.selenium.interactions.Sequence;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A real Chromium, driven by keys and looks. */
@@ -29,7 +32,17 @@ final class Browser implements AutoCloseable {
     private final ChromeDriver driver;
 
     Browser() {
+        this(new ChromeOptions());
+    }
+
+    /** One whose person has looked at the certificate and said that it is right. */
+    static Browser trustingAnyCertificate() {
         ChromeOptions options = new ChromeOptions();
+        options.setAcceptInsecureCerts(true);
+        return new Browser(options);
+    }
+
+    private Browser(ChromeOptions options) {
         options.setBinary(program("chromium"));
         options.addArguments(
                 "--headless=new",
@@ -77,6 +90,11 @@ final class Browser implements AutoCloseable {
         size(1180, 820, false);
     }
 
+    /** A tablet lying on its side, with a finger for a pointer. */
+    void touchTablet() {
+        size(1180, 820, true);
+    }
+
     /** A phone held upright, 390×844, with a finger for a pointer. */
     void phone() {
         size(390, 844, true);
@@ -95,6 +113,23 @@ final class Browser implements AutoCloseable {
         driver.executeCdpCommand(
                 "Network.emulateNetworkConditions",
                 Map.of("offline", off, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+    }
+
+    /** Keys one after the other without a wait between, as a gauge that types like a keyboard sends them; \n is Enter. */
+    void gauge(String keys) {
+        Actions burst = new Actions(driver);
+        burst.sendKeys(keys.replace("\n", Keys.ENTER)).perform();
+    }
+
+    /** Touches a place on the page, in px. */
+    void touch(double x, double y) {
+        PointerInput finger = new PointerInput(PointerInput.Kind.TOUCH, "finger");
+        Sequence tap = new Sequence(finger, 0)
+                .addAction(finger.createPointerMove(
+                        Duration.ZERO, PointerInput.Origin.viewport(), (int) Math.round(x), (int) Math.round(y)))
+                .addAction(finger.createPointerDown(0))
+                .addAction(finger.createPointerUp(0));
+        driver.perform(List.of(tap));
     }
 
     void open(String url) {
@@ -157,14 +192,14 @@ final class Browser implements AutoCloseable {
 
     /** Does something that leads to another page, or to this one anew. */
     void changes(Runnable action) {
-        driver.executeScript("window.before = true");
+        driver.executeScript("document.body.dataset.before = 'yes'");
         action.run();
         wait("a new page", () -> fresh() ? Boolean.TRUE : null);
     }
 
     private boolean fresh() {
         Object fresh = driver.executeScript(
-                "return window.before === undefined && document.readyState === 'complete' && !document.querySelector('button[disabled]')");
+                "return !document.body.dataset.before && document.readyState === 'complete' && !document.querySelector('button[disabled]')");
         return Boolean.TRUE.equals(fresh);
     }
 

@@ -34,7 +34,7 @@ final class DemoBench implements AutoCloseable {
         private static Path play() {
             try {
                 Path folder = Files.createTempDirectory("shimwright-played-");
-                open(folder, true).close();
+                open(folder, true, FREE_PORT).close();
                 return folder;
             } catch (IOException full) {
                 throw new UncheckedIOException(full);
@@ -43,19 +43,30 @@ final class DemoBench implements AutoCloseable {
     }
 
     private final Path folder;
+    private final Options options;
     private final HttpClient client = HttpClient.newBuilder()
             .cookieHandler(new CookieManager())
             .followRedirects(HttpClient.Redirect.NORMAL)
             .build();
     private Serving.Running running;
 
-    private DemoBench(Path folder) {
+    private DemoBench(Path folder, Options options) {
         this.folder = folder;
-        this.running = open(folder, false);
+        this.options = options;
+        this.running = open(folder, false, options);
     }
 
     static DemoBench fresh() {
-        return new DemoBench(copy());
+        return new DemoBench(copy(), FREE_PORT);
+    }
+
+    /** The same with other options, name and value by turns. */
+    static DemoBench with(String... options) {
+        Map<String, String> all = new java.util.LinkedHashMap<>(FREE_PORT.values());
+        for (int i = 0; i < options.length; i += 2) {
+            all.put(options[i], options[i + 1]);
+        }
+        return new DemoBench(copy(), new Options(all));
     }
 
     /** A copy of the played shop's data. */
@@ -78,8 +89,8 @@ final class DemoBench implements AutoCloseable {
         }
     }
 
-    private static Serving.Running open(Path folder, boolean demo) {
-        Outcome<Serving.Running> opened = Serving.open(folder, FREE_PORT, demo, Clock.systemUTC());
+    private static Serving.Running open(Path folder, boolean demo, Options options) {
+        Outcome<Serving.Running> opened = Serving.open(folder, options, demo, Clock.systemUTC());
         return opened.orElseThrow();
     }
 
@@ -91,7 +102,22 @@ final class DemoBench implements AutoCloseable {
 
     /** Starts the program again on the same data after it was closed. */
     void reopen() {
-        running = open(folder, false);
+        running = open(folder, false, options);
+    }
+
+    /** Every route of the program as it was declared, and what lies beside the routes. */
+    List<String> routes() {
+        List<String> routes = new ArrayList<>(running.server().unsafe.internalRouter.allHttpHandlers().stream()
+                .filter(route -> List.of("GET", "POST").contains(route.endpoint.method.name()))
+                .map(route -> route.endpoint.path)
+                .distinct()
+                .toList());
+        routes.addAll(List.of("/static/bench.js", "/static/none", "/static/../bench.js", "/nowhere", "*"));
+        return List.copyOf(routes);
+    }
+
+    Serving.Running running() {
+        return running;
     }
 
     Path folder() {

@@ -8,10 +8,13 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shimwright.bench.command.Options;
 
 @SuppressWarnings("NullAway.Init") // the folder is set by JUnit
 class MainTest {
@@ -143,10 +146,15 @@ class MainTest {
     }
 
     @Test
-    void aBrokenUnitFileInTheShopIsSaidAtStart() throws IOException {
+    void aBrokenUnitFileIsSaidAndStandsInNobodysWay() throws IOException {
         Files.createDirectories(folder.resolve("units"));
         Files.writeString(folder.resolve("units/mine.yaml"), "maker: x\n");
-        assertThat(run("serve", "--data", folder.toString(), "--port", "0")).isEqualTo(2);
-        assertThat(refused()).contains("mine.yaml");
+        try (Serving.Running running = Serving.open(folder, new Options(Map.of("port", "0")), false, Clock.systemUTC())
+                .orElseThrow()) {
+            assertThat(running.units().files().sound()).hasSize(1);
+            assertThat(running.units().faults())
+                    .isNotEmpty()
+                    .allSatisfy(fault -> assertThat(fault.place()).contains("mine.yaml"));
+        }
     }
 }

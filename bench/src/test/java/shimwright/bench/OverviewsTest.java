@@ -13,7 +13,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import shimwright.bench.store.DataFolder;
-import shimwright.bench.web.Overviews;
+import shimwright.bench.web.shop.Overviews;
 import shimwright.rebuild.unit.file.UnitFiles;
 
 /** The overview that is kept between two runs says what the log says, or it does not count. */

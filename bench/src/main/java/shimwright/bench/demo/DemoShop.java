@@ -5,17 +5,20 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import shimwright.bench.web.Desk;
-import shimwright.bench.web.Shelf;
-import shimwright.mechanics.quantity.Kind;
-import shimwright.rebuild.job.Entry;
+import java.util.Map;
+import java.util.TreeMap;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.UnitShelf;
+import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.rebuild.act.Act;
+import shimwright.rebuild.act.ShopActs;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.PictureStore;
 
 /** Fills a fresh log with the demo shop: gauges, a drawer, a job handed back and one in the middle of its build. */
 public final class DemoShop {
     private static final double MM = 0.001;
-    private static final double MICROMETER = 0.002 * MM;
+    private static final String CALIBRATED = "2031-01-15";
 
     private DemoShop() {}
 
@@ -24,55 +27,49 @@ public final class DemoShop {
      *
      * @param log a log
      * @param pictures for the desk that plays
-     * @param shelf must hold the shipped unit type
+     * @param shelf must hold the shipped unit type first
      * @param clock now; the jobs happened in the weeks before
      */
-    public static void fill(JobLog log, PictureStore pictures, Shelf shelf, Clock clock) {
+    public static void fill(JobLog log, PictureStore pictures, UnitShelf shelf, Clock clock) {
         if (log.head().count() > 0) {
             return;
         }
         Instant now = clock.instant();
-        Desk shop =
-                new Desk(log, pictures, shelf, new PlayedClock(now.minus(Duration.ofDays(70)), Duration.ofMinutes(2)));
-        stock(shop);
-        play(log, pictures, shelf, now.minus(Duration.ofDays(62)), Duration.ofMinutes(21), "v-0091.txt", "");
-        play(log, pictures, shelf, now.minus(Duration.ofDays(20)), Duration.ofMinutes(19), "v-0093.txt", "E02");
+        PlayedClock first = new PlayedClock(now.minus(Duration.ofDays(70)));
+        stock(new Desk(log, pictures, shelf, first), first);
+        play(log, pictures, shelf, now.minus(Duration.ofDays(62)), "v-0091.txt", "");
+        play(log, pictures, shelf, now.minus(Duration.ofDays(20)), "v-0093.txt", "E02");
     }
 
     private static void play(
-            JobLog log, PictureStore pictures, Shelf shelf, Instant from, Duration each, String script, String until) {
-        Desk desk = new Desk(log, pictures, shelf, new PlayedClock(from, each));
-        new Player(desk, Script.of(script)).play(until);
+            JobLog log, PictureStore pictures, UnitShelf shelf, Instant from, String script, String until) {
+        PlayedClock clock = new PlayedClock(from);
+        new Player(new Desk(log, pictures, shelf, clock), Script.of(script), clock).play(until);
     }
 
-    private static void stock(Desk desk) {
-        int number = 0;
+    private static void stock(Desk desk, PlayedClock clock) {
+        List<Act.OfShop> acts = new ArrayList<>();
+        acts.add(new ShopActs.DescribeShop(
+                new TreeMap<>(Map.of("name", "the workshop", "evening", "3", "begins", "18:30"))));
         for (String line : Script.text("gauges.txt")) {
             String[] p = line.split("\\s*\\|\\s*");
-            desk.keepInShop(
-                            "demo-gauge-" + ++number,
-                            "the workshop",
-                            new Entry.GaugeAdded(
-                                    p[0],
-                                    p[1],
-                                    Kind.LENGTH,
-                                    Double.parseDouble(p[2]) * MM,
-                                    Double.parseDouble(p[3]) * MM,
-                                    Double.parseDouble(p[4]) * MM,
-                                    0,
-                                    Double.parseDouble(p[5]) * MM))
-                    .orElseThrow();
+            acts.add(new ShopActs.AddGauge(
+                    p[0],
+                    p[1],
+                    Double.parseDouble(p[2]) * MM,
+                    Double.parseDouble(p[3]) * MM,
+                    Double.parseDouble(p[4]) * MM,
+                    Double.parseDouble(p[5]) * MM,
+                    CALIBRATED));
         }
         for (String line : Script.text("drawer.txt")) {
             String[] p = line.split("\\s+");
-            List<Double> readings = new ArrayList<>();
-            for (int i = 3; i < p.length; i++) {
-                readings.add(Double.parseDouble(p[i]) * MM);
-            }
-            desk.keepInShop(
-                            "demo-piece-" + p[0],
-                            "the workshop",
-                            new Entry.ShimAdded(p[0], p[1], p[2], readings, MICROMETER))
+            acts.add(new ShopActs.AddShim(p[0], p[1], p[2], List.of(p).subList(3, p.length)));
+        }
+        int number = 0;
+        for (Act.OfShop act : acts) {
+            clock.pass(Duration.ofMinutes(2));
+            desk.act(act, new Desk.Signed("demo-shop-" + ++number, "the workshop", UnitSystem.METRIC))
                     .orElseThrow();
         }
     }

@@ -6,14 +6,22 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 
-/** A clock that moves on a little each time it is asked, so that a played job has a plausible past. */
+/** A clock that stands until the player lets time pass, so that a played job has a plausible past. */
 final class PlayedClock extends Clock {
     private Instant now;
-    private final Duration each;
 
-    PlayedClock(Instant from, Duration each) {
+    PlayedClock(Instant from) {
         this.now = from;
-        this.each = each;
+    }
+
+    /** Lets time pass. */
+    void pass(Duration time) {
+        now = now.plus(time);
+    }
+
+    /** Lets time pass until a moment; one that has passed changes nothing. */
+    void passUntil(Instant moment) {
+        now = moment.isAfter(now) ? moment : now;
     }
 
     @Override
@@ -28,7 +36,6 @@ final class PlayedClock extends Clock {
 
     @Override
     public Instant instant() {
-        now = now.plus(each);
         return now;
     }
 }

@@ -1,42 +1,47 @@
 package shimwright.bench.demo;
 
-import java.util.ArrayList;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import shimwright.bench.demo.Script.Line;
-import shimwright.bench.web.Desk;
-import shimwright.mechanics.conformity.Verdict;
-import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Quantities;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.OnBench;
 import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.rebuild.clearance.Decisions;
-import shimwright.rebuild.clearance.Together;
-import shimwright.rebuild.inspect.Checks;
-import shimwright.rebuild.inspect.WearJudgement;
+import shimwright.rebuild.act.Act;
+import shimwright.rebuild.act.EndActs;
+import shimwright.rebuild.act.HoldActs;
+import shimwright.rebuild.act.SettingActs;
+import shimwright.rebuild.act.ShopActs;
+import shimwright.rebuild.act.StepActs;
+import shimwright.rebuild.act.StoryActs;
+import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.job.Entry.PieceIn;
-import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.plan.Timers.Timer;
 import shimwright.rebuild.unit.model.Step;
-import shimwright.rebuild.unit.model.Step.Phase;
-import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.Check;
 import shimwright.rebuild.unit.model.UnitType.CheckKind;
 import shimwright.rebuild.unit.model.WearLimit;
+import shimwright.rebuild.unit.model.WearLimit.Direction;
 
-/** Plays one script through the desk, as the person at the bench would. */
+/** Plays one script through the same acts as the person at the bench would. */
 final class Player {
     private static final String WHO = "the workshop";
+    private static final Duration ENTRY = Duration.ofMinutes(1);
 
     private final Desk desk;
     private final Script script;
+    private final PlayedClock clock;
     private String job = "";
     private int entry;
 
-    Player(Desk desk, Script script) {
+    Player(Desk desk, Script script, PlayedClock clock) {
         this.desk = desk;
         this.script = script;
+        this.clock = clock;
     }
 
     /** Plays intake and then the build, up to the step named; an empty name plays all of it and hands back. */
@@ -44,141 +49,113 @@ final class Player {
         open();
         script.at("").forEach(this::story);
         while (true) {
-            Desk.OnBench bench = desk.bench(job).orElseThrow();
+            OnBench bench = desk.bench(job).orElseThrow();
             Step step = bench.next().orElse(null);
             if (step == null || step.id().equals(until)) {
                 break;
             }
             script.at(step.id()).forEach(line -> at(step, line));
             attest(step);
-            keep(new Entry.StepDone(step.id(), ""));
+            done(step);
         }
         script.at(until.isEmpty() ? "end" : until).forEach(this::story);
     }
 
-    private void open() {
-        Map<String, String> tales = new LinkedHashMap<>();
-        List<String> said = new ArrayList<>();
-        Line first = new Line("", List.of());
-        for (Line line : script.at("")) {
-            switch (line.word()) {
-                case "open" -> first = line;
-                case "tale" -> tales.put(line.part(0), line.part(1));
-                case "said" -> said.add(line.part(0));
-                default -> {
-                    // later
-                }
+    /** Waits for what must be waited for, works as long as the step takes, and says that it is done. */
+    private void done(Step step) {
+        clock.pass(Duration.ofSeconds(Math.round(step.duration())));
+        for (Timer timer : desk.bench(job).orElseThrow().timers()) {
+            if (!timer.mustEnd() && timer.closes().equals(step.id())) {
+                clock.passUntil(timer.until());
             }
         }
-        job = desk.freeJobId(first.part(0));
-        Unit unit = desk.shelf().unit("ambleholt-l5-74", first.part(1)).orElseThrow();
-        desk.keep(
-                        job,
-                        unit,
-                        id(),
-                        WHO,
-                        new Entry.JobOpened(
-                                first.part(0),
-                                unit.type().id(),
-                                first.part(1),
-                                first.part(2),
-                                said,
-                                tales,
-                                "",
-                                first.part(3)))
-                .orElseThrow();
+        act(new StepActs.Done(step.id(), "", Map.of(), ""));
     }
 
-    private String id() {
+    private void open() {
+        Map<String, String> tales = new LinkedHashMap<>();
+        Line first = new Line("", List.of());
+        for (Line line : script.at("")) {
+            if (line.word().equals("open")) {
+                first = line;
+            } else if (line.word().equals("tale")) {
+                tales.put(line.part(0), line.part(1));
+            }
+        }
+        String said = script.at("").stream()
+                .filter(line -> line.word().equals("said"))
+                .map(line -> line.part(0))
+                .collect(Collectors.joining("\n"));
+        String type = desk.shelf().types().iterator().next().id();
+        ShopActs.OpenJob open =
+                new ShopActs.OpenJob(type, first.part(0), first.part(2), first.part(1), tales, "", said, first.part(3));
+        job = desk.act(open, signed()).orElseThrow().stream();
+    }
+
+    private Desk.Signed signed() {
         entry++;
-        return "demo-" + (job.isEmpty() ? "open" : job) + "-" + entry;
+        return new Desk.Signed(
+                "demo-" + (job.isEmpty() ? "open" + script.hashCode() : job) + "-" + entry, WHO, UnitSystem.METRIC);
     }
 
-    private void keep(Entry.OfJob what) {
-        desk.keep(job, null, id(), WHO, what).orElseThrow();
+    private void act(Act.OfJob act) {
+        clock.pass(ENTRY);
+        desk.act(job, act, signed()).orElseThrow();
     }
 
     private void story(Line line) {
         switch (line.word()) {
-            case "off" -> keep(new Entry.TakenOff(line.part(0), List.of(), line.part(1)));
+            case "off" -> act(new StoryActs.TakeOff(line.part(0), List.of(), line.part(1)));
             case "found" -> found(line);
-            case "seen" ->
-                keep(new Entry.Found(
-                        "", List.of(), line.part(0), List.of(), Kind.NUMBER, line.part(1), "Noted.", List.of()));
-            case "judge" ->
-                keep(new Entry.Judged(
-                        line.part(0).matches("C\\d+") ? line.part(0) : "",
-                        List.of(),
-                        what(line.part(0)),
-                        Entry.Decision.valueOf(line.part(1).toUpperCase(Locale.ROOT)),
-                        line.part(2),
-                        line.part(3)));
-            case "note" -> keep(new Entry.NoteMade(line.part(0), line.part(1)));
-            case "handback" -> keep(new Entry.HandedBack(line.part(0), line.part(1), line.part(2)));
+            case "seen" -> act(new StoryActs.Observe(line.part(0), line.part(1)));
+            case "judge" -> judge(line);
+            case "note" -> act(new StoryActs.MakeNote(line.part(0), line.part(1)));
+            case "handback" -> act(new EndActs.HandBack(line.part(0), line.part(1), line.part(2)));
             default -> {
                 // open, tale and said are read when the job is opened
             }
         }
     }
 
-    private String what(String item) {
-        return unit().type().wearLimits().stream()
-                .filter(w -> w.id().equals(item))
-                .map(WearLimit::what)
-                .findFirst()
-                .orElse(item);
+    private Optional<WearLimit> limit(String id) {
+        return desk.bench(job).orElseThrow().unit().type().wearLimits().stream()
+                .filter(wear -> wear.id().equals(id))
+                .findFirst();
     }
 
-    private Unit unit() {
-        return desk.bench(job).orElseThrow().unit();
+    private void judge(Line line) {
+        Optional<WearLimit> wear = limit(line.part(0));
+        act(new StoryActs.Decide(
+                wear.map(WearLimit::id).orElse(""),
+                wear.map(WearLimit::what).orElse(line.part(0)),
+                Entry.Decision.valueOf(line.part(1).toUpperCase(Locale.ROOT)),
+                line.part(2),
+                line.part(3)));
     }
 
     private void found(Line line) {
-        WearLimit wear = unit().wearLimit(line.part(0));
-        Kind kind = WearJudgement.kind(wear.kind());
-        List<Double> values = values(line.part(1), kind);
-        WearJudgement judged = WearJudgement.of(wear, values, UnitSystem.METRIC).orElseThrow();
-        keep(new Entry.Found(
-                wear.id(), wear.items(), wear.what(), values, kind, line.part(2), judged.say(), judged.working()));
-    }
-
-    private static List<Double> values(String text, Kind kind) {
-        List<Double> values = new ArrayList<>();
-        for (String part : text.split("\\s+")) {
-            values.add(
-                    Quantities.parse(part, kind, UnitSystem.METRIC.display(kind).unit(), text)
-                            .orElseThrow()
-                            .si());
-        }
-        return values;
+        boolean attested = limit(line.part(0)).orElseThrow().direction() == Direction.ATTEST;
+        act(new StoryActs.Inspect(
+                line.part(0), attested ? "" : line.part(1), attested ? line.part(1) : "", "", "", line.part(2)));
     }
 
     private void at(Step step, Line line) {
         switch (line.word()) {
-            case "check" -> check(step, line.part(0), line.part(1));
-            case "trial" -> keep(new Entry.PackIn(line.part(0), Phase.TRIAL, pieces(line.part(1))));
-            case "fitted" -> keep(new Entry.PackIn(line.part(0), Phase.FINAL, pieces(line.part(1))));
-            case "round" -> round(line);
+            case "check" ->
+                act(new HoldActs.ReadCheck(step.id(), step.hold(), line.part(0), line.part(1), "", "", "", ""));
+            case "trial" -> act(new SettingActs.NamePieces(line.part(0), "trial", pieces(line.part(1))));
+            case "fitted" -> act(new SettingActs.NamePieces(line.part(0), "final", pieces(line.part(1))));
+            case "round" ->
+                act(new SettingActs.ReadRound(
+                        line.part(0), line.part(1), "", List.of(line.part(2).split("\\s+"))));
             case "strike" -> strike(line);
-            case "choose" -> choose(line);
+            case "choose" ->
+                act(new SettingActs.ChoosePack(
+                        line.part(0), pieces(line.part(1)).values().iterator().next(), line.part(2)));
             case "together" -> together(line);
-            case "accept" ->
-                keep(Decisions.accept(desk.session(desk.bench(job).orElseThrow(), line.part(0)), line.part(1))
-                        .orElseThrow());
+            case "accept" -> act(new SettingActs.AcceptClearance(line.part(0), line.part(1)));
             default -> story(line);
         }
-    }
-
-    private void check(Step step, String id, String text) {
-        Check check = unit().holdPoint(step.hold()).checks().stream()
-                .filter(c -> c.id().equals(id))
-                .findFirst()
-                .orElseThrow();
-        Kind kind = WearJudgement.kind(check.kind());
-        List<Double> values = values(text, kind);
-        Checks.Judged judged = Checks.judge(check, values, UnitSystem.METRIC).orElseThrow();
-        keep(new Entry.CheckRead(
-                step.id(), step.hold(), id, values, kind, false, judged.verdict(), judged.say(), judged.working()));
     }
 
     /** What can only be said yes to is said yes to; a measured check that the script leaves out stops the play. */
@@ -186,67 +163,34 @@ final class Player {
         if (step.hold().isBlank()) {
             return;
         }
-        for (Check check : unit().holdPoint(step.hold()).checks()) {
-            boolean read = desk.bench(job)
-                    .orElseThrow()
-                    .job()
-                    .check(step.id(), check.id())
-                    .isPresent();
+        OnBench bench = desk.bench(job).orElseThrow();
+        for (Check check : bench.unit().holdPoint(step.hold()).checks()) {
+            boolean read = bench.job().check(step.id(), check.id()).isPresent();
             if (!read && check.kind() == CheckKind.NONE && check.clearance().isBlank()) {
-                keep(new Entry.CheckRead(
-                        step.id(), step.hold(), check.id(), List.of(), Kind.NUMBER, true, Verdict.IN, "", List.of()));
+                act(new HoldActs.ReadCheck(step.id(), step.hold(), check.id(), "", "yes", "", "", ""));
             }
         }
     }
 
-    private Map<String, List<PieceIn>> pieces(String text) {
-        Map<String, List<PieceIn>> pieces = new LinkedHashMap<>();
-        Shop shop = desk.shop();
+    /** Tags by place, written as place=tag+tag. */
+    private static Map<String, String> pieces(String text) {
+        Map<String, String> pieces = new LinkedHashMap<>();
         for (String place : text.split("\\s+")) {
             String[] sides = place.split("=");
-            List<PieceIn> in = new ArrayList<>();
-            for (String tag : sides[1].split("\\+")) {
-                Shop.Piece piece = shop.pieces().get(tag);
-                if (piece == null) {
-                    throw new IllegalStateException("no piece " + tag);
-                }
-                in.add(new PieceIn(tag, piece.thickness(), piece.u()));
-            }
-            pieces.put(sides[0], in);
+            pieces.put(sides[0], sides[1].replace('+', ' '));
         }
         return pieces;
     }
 
-    private void round(Line line) {
-        String gauge = unit().clearance(line.part(0)).gauge();
-        Phase phase = Phase.valueOf(line.part(1).toUpperCase(Locale.ROOT));
-        keep(new Entry.RoundRead(line.part(0), phase, gauge, values(line.part(2), Kind.LENGTH), line.part(2)));
-    }
-
     private void strike(Line line) {
-        Phase phase = Phase.valueOf(line.part(1).toUpperCase(Locale.ROOT));
-        List<?> rounds = desk.bench(job).orElseThrow().job().roundsOf(line.part(0), phase);
-        String id = desk.bench(job)
-                .orElseThrow()
-                .job()
-                .roundsOf(line.part(0), phase)
-                .get(rounds.size() - 1)
-                .id();
-        keep(new Entry.RoundStruck(id, line.part(2)));
-    }
-
-    private void choose(Line line) {
-        Desk.OnBench bench = desk.bench(job).orElseThrow();
-        List<PieceIn> pack = pieces(line.part(1)).values().iterator().next();
-        keep(Decisions.choose(desk.session(bench, line.part(0)), pack, line.part(2))
-                .orElseThrow());
+        Step.Phase phase = Step.Phase.valueOf(line.part(1).toUpperCase(Locale.ROOT));
+        var rounds = desk.bench(job).orElseThrow().job().roundsOf(line.part(0), phase);
+        act(new StoryActs.Strike(rounds.get(rounds.size() - 1).id(), line.part(2)));
     }
 
     private void together(Line line) {
-        Desk.OnBench bench = desk.bench(job).orElseThrow();
-        List<String> group = Together.groups(bench.unit()).get(0);
-        Together.choose(bench.unit(), bench.job(), desk.shop(), group, pieces(line.part(0)), line.part(1))
-                .orElseThrow()
-                .forEach(this::keep);
+        String one =
+                SharedShims.groups(desk.bench(job).orElseThrow().unit()).get(0).get(0);
+        act(new SettingActs.ChooseTogether(one, pieces(line.part(0)), line.part(1)));
     }
 }

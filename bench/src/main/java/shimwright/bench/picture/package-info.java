@@ -1,3 +1,7 @@
-/** Drawings as SVG text: the section of a unit, and the plots of readings, limits, packs and budgets. */
+/**
+ * Drawings as SVG text, in four rooms: {@code svg} the pen and letters, {@code plot} readings and limits, {@code plan} the
+ * order of work, {@code section} the unit itself. The last three know the first and not each other; none knows a page or the
+ * store, each takes finished values and gives back text.
+ */
 @org.jspecify.annotations.NullMarked
 package shimwright.bench.picture;

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Objects;
+import shimwright.bench.text.Characters;
 
 /** Turns a well-formed XHTML page with inline SVG into a PDF with its fonts embedded. */
 public final class PdfPaper {
@@ -23,7 +24,7 @@ public final class PdfPaper {
     /**
      * The PDF of a page.
      *
-     * @param xhtml well-formed, nothing fetched from outside
+     * @param xhtml well-formed, nothing fetched from outside; a character that no paper can show is printed as U+FFFD
      * @return the PDF
      */
     public static byte[] pdf(String xhtml) {
@@ -36,7 +37,7 @@ public final class PdfPaper {
             font(builder, "DejaVuSerif-Bold.ttf", "DejaVu Serif", 700, FontStyle.NORMAL);
             builder.useSVGDrawer(svg);
             builder.withProducer("Shimwright");
-            builder.withHtmlContent(xhtml, null);
+            builder.withHtmlContent(Characters.harmless(xhtml), null);
             builder.toStream(out);
             builder.run();
         } catch (IOException broken) {

@@ -3,11 +3,13 @@ package shimwright.bench.sheet;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.Reader;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -123,10 +125,22 @@ public final class Cases {
                 .get();
         try (CSVParser rows = format.parse(reader)) {
             return rows(rows, name, each);
+        } catch (CSVException quote) {
+            return List.of(notCsv(name));
+        } catch (UncheckedIOException inside) {
+            if (inside.getCause() instanceof CSVException) {
+                return List.of(notCsv(name));
+            }
+            throw inside;
         } catch (IllegalArgumentException twice) {
             return List.of(
                     new Refusal(name + ":1", "the header line has an empty or repeated key", "Name each column once"));
         }
+    }
+
+    private static Refusal notCsv(String name) {
+        return new Refusal(
+                name, "a quote in it stands where none may, or is never closed", "Write a quote within a cell twice");
     }
 
     private static List<Refusal> rows(CSVParser rows, String name, Consumer<Case> each) {

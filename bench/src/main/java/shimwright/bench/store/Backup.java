@@ -3,23 +3,18 @@ package shimwright.bench.store;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
-import java.sql.PreparedStatement;
 import java.sql.SQLException;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Head;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.Signing;
 
 /**
  * Backups of a data folder: a folder with a copy of the log taken in one piece, its head, the pictures that its entries
@@ -44,38 +39,90 @@ public final class Backup {
      * @param target a folder that is not there yet or is empty; it appears only when the backup is whole
      */
     public static Outcome<Made> make(Path data, Path target) {
+        return make(data, target, Optional.empty());
+    }
+
+    /**
+     * The same, signed and remembered.
+     *
+     * @param owner whose key signs
+     */
+    public static Outcome<Made> make(Path data, Path target, Optional<OwnerFolder> owner) {
+        return make(new FolderOrigin(new DataFolder(data)), target, owner);
+    }
+
+    /**
+     * The same of a database that several benches share.
+     *
+     * @param address as on the command line
+     */
+    public static Outcome<Made> make(String address, Path target, Optional<OwnerFolder> owner) {
+        return PostgresServer.of(address)
+                .flatMap(PostgresServer::migrate)
+                .flatMap(server -> make(new PostgresOrigin(server), target, owner));
+    }
+
+    /** Where a backup is taken from. */
+    interface Origin {
+        /** As it is remembered. */
+        String name();
+
+        /** Whether there is a log. */
+        boolean isThere();
+
+        /** Copies the log as it stands at one moment. */
+        void copyLog(DataFolder to) throws IOException, SQLException;
+
+        /** Copies what entries name and all else that belongs to the shop; says what is missing. */
+        List<Refusal> copyRest(DataFolder to) throws IOException, SQLException;
+    }
+
+    private static Outcome<Made> make(Origin from, Path target, Optional<OwnerFolder> owner) {
         return guarded(target, () -> {
-            DataFolder from = new DataFolder(data);
             Outcome<Path> part = begin(target);
             if (!(part instanceof Outcome.Ok<Path> begun)) {
                 return Outcome.refused(part.refusals());
             }
-            if (!Files.exists(from.database())) {
-                return Outcome.refused(data.toString(), "there is no job log here", "Name a data folder");
+            if (!from.isThere()) {
+                return Outcome.refused(from.name(), "there is no job log here", "Name a data folder");
             }
             DataFolder to = new DataFolder(begun.value());
-            copyLog(from, to);
+            from.copyLog(to);
             Outcome<Head> log = head(to);
             if (!(log instanceof Outcome.Ok<Head> head)) {
                 return Outcome.refused(log.refusals());
             }
-            List<Refusal> missing = copyPictures(from, to);
-            copyAll(from.units(), to.units());
+            List<Refusal> missing = from.copyRest(to);
             Files.writeString(to.manifest(), Manifest.of(to.root()), StandardCharsets.UTF_8);
+            sign(from, to, head.value(), owner);
             Outcome<Made> checked = check(to.root());
             return checked.flatMap(made -> finish(to.root(), target, new Made(head.value(), made.files(), missing)));
         });
+    }
+
+    /** Signs and remembers a backup; an empty log has nothing to sign. */
+    private static void sign(Origin from, DataFolder to, Head head, Optional<OwnerFolder> owner)
+            throws IOException, SQLException {
+        Optional<String> shop = shop(to);
+        if (owner.isPresent() && shop.isPresent()) {
+            Signed signed =
+                    owner.get().sign(Signed.What.BACKUP, shop.get(), "", head, Optional.of(Disk.hash(to.manifest())));
+            Files.writeString(to.signature(), signed.line() + "\n", StandardCharsets.US_ASCII);
+            owner.get().remember(Signing.Occasion.BACKED_UP, shop.get(), "", head, from.name());
+        }
     }
 
     /** Checks a backup: every file against its list, the database's pages, the chain and the head. */
     public static Outcome<Made> check(Path backup) {
         return guarded(backup, () -> {
             DataFolder files = new DataFolder(backup);
-            Outcome<Integer> listed = Manifest.check(files);
-            if (!(listed instanceof Outcome.Ok<Integer> count)) {
+            Outcome<List<Path>> listed = Manifest.check(files);
+            if (!(listed instanceof Outcome.Ok<List<Path>> known)) {
                 return Outcome.refused(listed.refusals());
             }
-            return new LogCheck(files).check(false).map(head -> new Made(head, count.value(), List.of()));
+            return new LogCheck(files)
+                    .check(false)
+                    .map(head -> new Made(head, known.value().size(), List.of()));
         });
     }
 
@@ -94,11 +141,34 @@ public final class Backup {
             if (!(part instanceof Outcome.Ok<Path> begun)) {
                 return Outcome.refused(part.refusals());
             }
-            copyAll(backup, begun.value());
-            Outcome<Made> arrived = check(begun.value());
-            Files.deleteIfExists(new DataFolder(begun.value()).manifest());
+            DataFolder from = new DataFolder(backup);
+            Outcome<List<Path>> listed = Manifest.check(from);
+            if (!(listed instanceof Outcome.Ok<List<Path>> known)) {
+                return Outcome.refused(listed.refusals());
+            }
+            DataFolder to = new DataFolder(begun.value());
+            copy(from.root().toAbsolutePath().normalize(), known.value(), to.root());
+            Files.copy(from.manifest(), to.manifest(), LinkOption.NOFOLLOW_LINKS);
+            Outcome<Made> arrived = check(to.root());
+            Files.deleteIfExists(to.manifest());
             return arrived.flatMap(made -> finish(begun.value(), target, made));
         });
+    }
+
+    /**
+     * Puts a backup into a database that holds no shop yet, after checking it.
+     *
+     * @param address as on the command line
+     */
+    public static Outcome<Made> restore(Path backup, String address) {
+        Outcome<Made> sound = check(backup);
+        return sound.flatMap(made -> PostgresServer.of(address)
+                .flatMap(PostgresServer::migrate)
+                .flatMap(server -> guarded(
+                        backup,
+                        () -> new PostgresOrigin(server)
+                                .fill(new DataFolder(backup))
+                                .map(done -> made))));
     }
 
     /**
@@ -141,8 +211,8 @@ public final class Backup {
                     target.toString(), "there is something here already", "Name a folder that is not there yet");
         }
         Path part = target.resolveSibling(target.getFileName() + ".part");
-        deleteAll(part);
-        Disk.makeFolder(part);
+        Disk.deleteAll(part);
+        Disk.makePrivateFolder(part);
         return Outcome.ok(part);
     }
 
@@ -152,16 +222,6 @@ public final class Backup {
         }
         try (Stream<Path> inside = Files.list(folder)) {
             return inside.findAny().isEmpty();
-        }
-    }
-
-    private static void deleteAll(Path folder) throws IOException {
-        if (Files.exists(folder)) {
-            try (Stream<Path> all = Files.walk(folder)) {
-                for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                    Files.delete(path);
-                }
-            }
         }
     }
 
@@ -178,14 +238,6 @@ public final class Backup {
         });
     }
 
-    private static void copyLog(DataFolder from, DataFolder to) throws SQLException {
-        try (Connection database = Sql.toRead(from.database());
-                PreparedStatement copy = database.prepareStatement("vacuum into ?")) {
-            copy.setString(1, to.database().toAbsolutePath().toString());
-            copy.execute();
-        }
-    }
-
     /** Checks the copied log and writes its head file. */
     private static Outcome<Head> head(DataFolder to) throws IOException {
         Outcome<Head> log = new LogCheck(to).check(true);
@@ -195,42 +247,18 @@ public final class Backup {
         return log;
     }
 
-    private static List<Refusal> copyPictures(DataFolder from, DataFolder to) throws IOException {
-        Outcome<FilePictureStore> opened = FilePictureStore.open(to.pictures());
-        if (!(opened instanceof Outcome.Ok<FilePictureStore> target)) {
-            throw new IOException(opened.refusals().get(0).sentence());
+    private static Optional<String> shop(DataFolder copy) throws SQLException {
+        try (Connection database = Sql.toRead(copy.database())) {
+            return Schema.version(database) == 0 ? Optional.empty() : Sql.shop(database);
         }
-        FilePictureStore source = FilePictureStore.over(from.pictures());
-        List<Refusal> missing = new ArrayList<>();
-        for (String hash : named(to)) {
-            Optional<byte[]> content = source.find(hash);
-            if (content.isEmpty() || !target.value().keep(hash, content.get()).isOk()) {
-                missing.add(new Refusal(
-                        "picture " + hash.substring(0, Math.min(12, hash.length())),
-                        "an entry names it, but it is not there or not whole",
-                        "Look for it in an older backup"));
-            }
-        }
-        return missing;
     }
 
-    private static Set<String> named(DataFolder copy) {
-        Set<String> hashes = new LinkedHashSet<>();
-        Outcome<ReadOnlyJobLog> opened = ReadOnlyJobLog.open(copy.root());
-        try (ReadOnlyJobLog log = opened.orElseThrow()) {
-            for (String stream : log.streams()) {
-                for (Kept kept : log.read(stream)) {
-                    if (kept.body() instanceof Entry.PictureAdded picture) {
-                        hashes.add(picture.picture());
-                    }
-                }
-            }
-        }
-        return hashes;
+    static void copyAll(Path from, Path to) throws IOException {
+        copy(from, Manifest.files(from), to);
     }
 
-    private static void copyAll(Path from, Path to) throws IOException {
-        for (Path file : Manifest.files(from)) {
+    private static void copy(Path from, List<Path> files, Path to) throws IOException {
+        for (Path file : files) {
             Path copy = to.resolve(from.relativize(file).toString());
             Files.createDirectories(Disk.parent(copy));
             Files.copy(file, copy);

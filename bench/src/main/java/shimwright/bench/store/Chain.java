@@ -4,24 +4,28 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.HexFormat;
+import java.util.List;
 
 /**
  * The hash chain of the log.
  *
- * <p>{@code hash = SHA-256(version ‖ previous ‖ n₁ ‖ text₁ ‖ … ‖ n₆ ‖ text₆)} with one version byte (1), the previous
- * hash as 32 bytes (zeros before the first entry), and stream, id, time, person, type and body as UTF-8, each after its
- * length in bytes as a 4-byte big-endian number. Lengths make the text unambiguous: no two entries share one.
+ * <p>{@code hash = SHA-256(version ‖ previous ‖ n₁ ‖ text₁ ‖ … ‖ nₖ ‖ textₖ)} with one version byte, the previous
+ * hash as 32 bytes (zeros before the first entry), and the entry's texts as UTF-8, each after its length in bytes as a
+ * 4-byte big-endian number. Version 1 has stream, id, time, person, type and body; version 2 the device as a seventh, and
+ * is written where there is one. Lengths make the text unambiguous: no two entries share one.
  */
 final class Chain {
-    private static final byte VERSION = 1;
-
     private Chain() {}
 
-    /** The hash of the entry that follows {@code previous}; both lower-case hex. */
-    static String next(String previous, String... texts) {
+    /** The hash of the entry that follows {@code previous}; both lower-case hex. Nothing follows what is no hash. */
+    static String next(String previous, int version, List<String> texts) {
         MessageDigest digest = Disk.sha256();
-        digest.update(VERSION);
-        digest.update(HexFormat.of().parseHex(previous));
+        digest.update((byte) version);
+        try {
+            digest.update(HexFormat.of().parseHex(previous));
+        } catch (IllegalArgumentException damaged) {
+            return "";
+        }
         for (String text : texts) {
             byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
             digest.update(

@@ -23,6 +23,11 @@ public record DataFolder(Path root) {
         return root.resolve("pictures");
     }
 
+    /** Documents that entries stand on, by their hash. */
+    public Path documents() {
+        return root.resolve("documents");
+    }
+
     /** Unit files of the shop. */
     public Path units() {
         return root.resolve("units");
@@ -31,6 +36,26 @@ public record DataFolder(Path root) {
     /** The last overview of the shop, worked out from the rest; no backup needs it. */
     public Path overview() {
         return root.resolve("overview");
+    }
+
+    /** How far the log was walked and found sound. */
+    Path checked() {
+        return root.resolve("checked");
+    }
+
+    /** The hashes of the folder's own files when the program stopped. */
+    Path sums() {
+        return root.resolve("sums");
+    }
+
+    /** In a backup: the signature over its manifest. */
+    Path signature() {
+        return root.resolve("signature");
+    }
+
+    /** Devices that were let in, and the certificate by which they know the shop; no backup takes it. */
+    public Path network() {
+        return root.resolve("network");
     }
 
     /** Held while a program writes here. */

@@ -8,10 +8,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** Writing that has reached the disk when it returns. */
 public final class Disk {
@@ -29,6 +32,38 @@ public final class Disk {
         } catch (IOException failed) {
             Files.deleteIfExists(part);
             throw failed;
+        }
+    }
+
+    /** Makes a folder that its owner alone may look into; one that is there is narrowed to that. */
+    static void makePrivateFolder(Path folder) throws IOException {
+        makeFolder(folder);
+        narrow(folder, "rwx------");
+    }
+
+    /** Writes and syncs a new file that its owner alone may read. */
+    static void writePrivate(Path file, byte[] content) throws IOException {
+        Path part = file.resolveSibling(file.getFileName() + ".part");
+        Files.deleteIfExists(part);
+        Files.createFile(part);
+        narrow(part, "rw-------");
+        write(file, part, content);
+        syncFolder(parent(file));
+    }
+
+    private static void narrow(Path path, String rights) throws IOException {
+        try {
+            Files.setPosixFilePermissions(path, PosixFilePermissions.fromString(rights));
+        } catch (UnsupportedOperationException otherSystem) {
+            return; // a system without such rights: its own apply
+        }
+    }
+
+    /** Writes all of {@code content} where the channel stands; the caller syncs. */
+    static void fillOn(FileChannel out, byte[] content) throws IOException {
+        ByteBuffer rest = ByteBuffer.wrap(content);
+        while (rest.hasRemaining()) {
+            out.write(rest);
         }
     }
 
@@ -64,6 +99,17 @@ public final class Disk {
         makeFolder(above);
         Files.createDirectories(folder);
         syncFolder(above);
+    }
+
+    /** Removes a folder with all in it, or nothing where there is none. */
+    public static void deleteAll(Path folder) throws IOException {
+        if (Files.exists(folder)) {
+            try (Stream<Path> all = Files.walk(folder)) {
+                for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(path);
+                }
+            }
+        }
     }
 
     static Path parent(Path file) {

@@ -1,6 +1,6 @@
 package shimwright.bench.store;
 
-import java.nio.file.Path;
+import shimwright.bench.store.RememberedHeads.Remembered;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Head;
 
@@ -14,7 +14,7 @@ final class Fault {
 
     private Fault() {}
 
-    static Refusal shorter(Path folder, Head head, Head log) {
+    static Refusal shorter(Object folder, Head head, Head log) {
         long missing = head.count() - log.count();
         return at(
                 folder,
@@ -23,7 +23,7 @@ final class Fault {
                 RESTORE + ". To go on without what is missing, start once with " + ACCEPT);
     }
 
-    static Refusal other(Path folder, Head head) {
+    static Refusal other(Object folder, Head head) {
         return at(
                 folder,
                 "this is not the job log that was kept here: entry %d is another than the head file says"
@@ -31,7 +31,7 @@ final class Fault {
                 RESTORE);
     }
 
-    static Refusal broken(Path folder, long number, long count) {
+    static Refusal broken(Object folder, long number, long count) {
         return at(
                 folder,
                 "the job log was changed or damaged after it was kept: entry %d of %d does not follow from the one before"
@@ -39,22 +39,22 @@ final class Fault {
                 RESTORE);
     }
 
-    static Refusal damaged(Path folder, String why) {
+    static Refusal damaged(Object folder, String why) {
         return at(folder, "the job log cannot be read: " + why, RESTORE);
     }
 
-    static Refusal guard(Path folder) {
+    static Refusal guard(Object folder) {
         return at(folder, "the job log's tables are not as this program made them", RESTORE);
     }
 
-    static Refusal newer(Path folder, String what) {
+    static Refusal newer(Object folder, String what) {
         return at(
                 folder,
                 "the job log holds " + what + " that this program does not know: a newer one wrote it",
                 "Nothing was written. Use the newer program");
     }
 
-    static Refusal headMissing(Path folder, Head log) {
+    static Refusal headMissing(Object folder, Head log) {
         return at(
                 folder,
                 "the head file is missing, so nobody can tell whether all entries are there; the job log ends at entry %d"
@@ -63,7 +63,7 @@ final class Fault {
                         + " copying the log back by hand, start once with " + ACCEPT);
     }
 
-    static Refusal headTorn(Path folder, Head log) {
+    static Refusal headTorn(Object folder, Head log) {
         return at(
                 folder,
                 "the head file is damaged, so nobody can tell whether all entries are there; the job log ends at entry %d"
@@ -72,14 +72,63 @@ final class Fault {
                         + " with " + ACCEPT);
     }
 
-    static Refusal inUse(Path folder) {
+    static Refusal gone(Object folder) {
+        return at(
+                folder,
+                "the job log and its head file are gone, but pictures or documents of a shop lie here",
+                RESTORE + ". To begin an empty shop here all the same, start once with " + ACCEPT);
+    }
+
+    static Refusal rolledBack(Object folder, Remembered remembered, Head log) {
+        return at(
+                folder,
+                "the job log lost its end: entry %d was there %s (%s), this one goes to entry %d"
+                        .formatted(
+                                remembered.head().count(), remembered.occasion().words(), remembered.at(), log.count()),
+                RESTORE + ". To go on without what is missing, start once with " + ACCEPT);
+    }
+
+    static Refusal madeAnew(Object folder, Remembered remembered) {
+        return at(
+                folder,
+                "this is not the job log that was kept here: entry %d%s is another than it was %s (%s)"
+                        .formatted(
+                                remembered.head().count(),
+                                remembered.stream().isEmpty() ? "" : " of " + remembered.stream(),
+                                remembered.occasion().words(),
+                                remembered.at()),
+                RESTORE);
+    }
+
+    static Refusal otherShop(Object folder) {
+        return at(
+                folder,
+                "another shop's job log was kept here before: this one begins with another entry",
+                RESTORE + ". If you put this shop here yourself, start once with " + ACCEPT);
+    }
+
+    static Refusal ownerFolder(Object folder, String why) {
+        return at(
+                folder,
+                "the owner's folder, which holds the key that signs, cannot be used: " + why,
+                "Make it readable for this user alone, or name another with --owner DIR");
+    }
+
+    static Refusal spoilt(Refusal found) {
+        return new Refusal(
+                found.place(),
+                "not kept, because the job log was found damaged while the program ran: " + found.fact(),
+                "Stop the program and restore the newest backup into a new folder");
+    }
+
+    static Refusal inUse(Object folder) {
         return at(
                 folder,
                 "another Shimwright is working in this folder",
                 "Stop that one first, or use its address in the browser");
     }
 
-    static Refusal notWritable(Path folder, String why) {
+    static Refusal notWritable(Object folder, String why) {
         return at(folder, "this folder cannot be used: " + why, "Make room or rights, or name another folder");
     }
 
@@ -94,7 +143,7 @@ final class Fault {
                 "Put that right and post it again; it will not be kept twice");
     }
 
-    static Refusal at(Path folder, String fact, String hint) {
+    static Refusal at(Object folder, String fact, String hint) {
         return new Refusal(folder.toString(), fact, hint);
     }
 }

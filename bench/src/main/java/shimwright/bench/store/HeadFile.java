@@ -65,6 +65,25 @@ final class HeadFile {
         return newest().map(Slot::head);
     }
 
+    /** Whether every byte is as this program wrote it: both slots whole, or one and no second yet, and nothing else. */
+    boolean isClean() throws IOException {
+        byte[] all = Files.readAllBytes(file);
+        Optional<Slot> first = slot(all, 0);
+        Optional<Slot> second = slot(all, APART);
+        byte[] made = new byte[2 * APART];
+        first.ifPresent(slot -> System.arraycopy(slot.bytes(), 0, made, 0, LENGTH));
+        second.ifPresent(slot -> System.arraycopy(slot.bytes(), 0, made, APART, LENGTH));
+        boolean turns = first.isEmpty()
+                || second.isEmpty()
+                || Math.abs(first.get().turn() - second.get().turn()) == 1;
+        return Arrays.equals(all, made) && turns && (first.isPresent() || second.isPresent());
+    }
+
+    private static Optional<Slot> slot(byte[] all, int at) {
+        byte[] padded = Arrays.copyOf(all, 2 * APART);
+        return Slot.of(Arrays.copyOfRange(padded, at, at + LENGTH));
+    }
+
     /** Writes and syncs the head into the older slot. */
     void write(Head head) throws IOException {
         Slot next = new Slot(newest().orElse(Slot.NONE).turn() + 1, head);
@@ -87,9 +106,9 @@ final class HeadFile {
         if (!exists()) {
             return Optional.empty();
         }
-        byte[] all = Arrays.copyOf(Files.readAllBytes(file), 2 * APART);
+        byte[] all = Files.readAllBytes(file);
         return Stream.of(0, APART)
-                .map(at -> Slot.of(Arrays.copyOfRange(all, at, at + LENGTH)))
+                .map(at -> slot(all, at))
                 .flatMap(Optional::stream)
                 .max(Comparator.comparingLong(Slot::turn));
     }

@@ -7,13 +7,10 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.job.EntryCodec;
 import shimwright.rebuild.job.Head;
 
 /**
@@ -21,6 +18,8 @@ import shimwright.rebuild.job.Head;
  * and every entry's two hashes.
  */
 final class LogCheck {
+    private static final int SOON_WALKED = 5_000;
+
     private final Path folder;
     private final DataFolder files;
 
@@ -30,17 +29,26 @@ final class LogCheck {
     }
 
     /**
-     * The head of a sound log.
+     * The head of a sound log, every entry of it walked.
      *
      * @param accepted whether a missing or damaged head file and one that says more are let pass
      */
     Outcome<Head> check(boolean accepted) {
+        return check(accepted, Head.EMPTY);
+    }
+
+    /**
+     * The head of a log of which a beginning was walked before.
+     *
+     * @param accepted whether a missing or damaged head file and one that says more are let pass
+     * @param walked how far; where the log has another entry there, or no more than {@value #SOON_WALKED}, all is walked
+     */
+    Outcome<Head> check(boolean accepted, Head walked) {
         try {
             HeadFile file = new HeadFile(files.head());
             boolean headThere = file.exists();
             Optional<Head> head = file.read();
-            Head mark = head.orElse(Head.EMPTY);
-            Outcome<Walk> walk = walk(mark.count());
+            Outcome<Walk> walk = walk(head.orElse(Head.EMPTY).count(), walked);
             if (!(walk instanceof Outcome.Ok<Walk> ok)) {
                 return walk.map(Walk::head);
             }
@@ -72,7 +80,7 @@ final class LogCheck {
     /** The head that the walk came to and the hash it met at the marked number. */
     private record Walk(Head head, String atMark) {}
 
-    private Outcome<Walk> walk(long mark) throws IOException, SQLException {
+    private Outcome<Walk> walk(long mark, Head walked) throws IOException, SQLException {
         Walk nothing = new Walk(Head.EMPTY, mark == 0 ? Head.EMPTY.hash() : "");
         if (!Files.exists(files.database()) || Files.size(files.database()) == 0) {
             return Outcome.ok(nothing);
@@ -85,11 +93,21 @@ final class LogCheck {
             if (!Schema.isOurs(database)) {
                 return refused(Fault.guard(folder));
             }
-            String pages = pages(database);
+            if (version == 0) {
+                return Outcome.ok(nothing);
+            }
+            boolean goesOn = Sql.head(database).count() > SOON_WALKED
+                    && Sql.headAt(database, walked.count()).equals(Optional.of(walked));
+            String pages = goesOn ? "ok" : pages(database);
             if (!pages.equals("ok")) {
                 return refused(Fault.damaged(folder, pages));
             }
-            return version == 0 ? Outcome.ok(nothing) : walk(database, mark);
+            Outcome<Head> log = LogWalk.walk(folder, database, goesOn ? walked : Head.EMPTY);
+            return log instanceof Outcome.Ok<Head> ok
+                    ? Outcome.ok(new Walk(
+                            ok.value(),
+                            Sql.headAt(database, mark).map(Head::hash).orElse("")))
+                    : Outcome.refused(log.refusals());
         }
     }
 
@@ -97,36 +115,6 @@ final class LogCheck {
         try (Statement ask = database.createStatement();
                 ResultSet answer = ask.executeQuery("pragma integrity_check(1)")) {
             return answer.next() ? answer.getString(1) : "no answer";
-        }
-    }
-
-    private Outcome<Walk> walk(Connection database, long mark) throws SQLException {
-        Head log = Head.EMPTY;
-        String atMark = mark == 0 ? log.hash() : "";
-        Map<String, Head> streams = new HashMap<>();
-        try (Statement ask = database.createStatement();
-                ResultSet rows = ask.executeQuery("select " + Row.COLUMNS + " from entry order by number")) {
-            while (rows.next()) {
-                Row row = Row.of(rows);
-                Head stream = streams.getOrDefault(row.stream(), Head.EMPTY);
-                if (!row.follows(log) || !row.followsInStream(stream)) {
-                    return refused(Fault.broken(folder, log.count() + 1, count(database)));
-                }
-                if (!EntryCodec.knows(row.type())) {
-                    return refused(Fault.newer(folder, "an entry of the type " + row.type()));
-                }
-                log = row.head();
-                streams.put(row.stream(), row.streamHead());
-                atMark = log.count() == mark ? log.hash() : atMark;
-            }
-        }
-        return Outcome.ok(new Walk(log, atMark));
-    }
-
-    private static long count(Connection database) throws SQLException {
-        try (Statement ask = database.createStatement();
-                ResultSet answer = ask.executeQuery("select count(*) from entry")) {
-            return answer.next() ? answer.getLong(1) : 0;
         }
     }
 

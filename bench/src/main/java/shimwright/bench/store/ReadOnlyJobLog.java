@@ -4,11 +4,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
-import java.util.function.Function;
+import java.util.Optional;
 import shimwright.mechanics.outcome.Outcome;
-import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Appended;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 
@@ -19,7 +20,7 @@ public final class ReadOnlyJobLog implements JobLog, AutoCloseable {
 
     private ReadOnlyJobLog(DataFolder files) {
         this.folder = files.root();
-        this.readers = new Readers(files);
+        this.readers = new Readers(new Connections(() -> Sql.toRead(files.database())));
     }
 
     /** Opens a log after the same checks as {@link SqliteJobLog#open}; refused where there is none. */
@@ -33,13 +34,18 @@ public final class ReadOnlyJobLog implements JobLog, AutoCloseable {
 
     /** Always refused. */
     @Override
-    public Outcome<Kept> append(Draft draft, Function<List<Kept>, List<Refusal>> rules) {
+    public Outcome<Appended> append(List<Draft> act, Heads heads) {
         return Outcome.refused(folder.toString(), "not kept: this log is open for reading only", "");
     }
 
     @Override
-    public List<Kept> read(String stream) {
-        return readers.read(stream);
+    public Optional<Kept> find(String id) {
+        return readers.find(id);
+    }
+
+    @Override
+    public List<Kept> read(String stream, Head after) {
+        return readers.read(stream, after);
     }
 
     @Override

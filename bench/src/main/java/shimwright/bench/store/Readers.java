@@ -1,52 +1,49 @@
 package shimwright.bench.store;
 
-import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.StoreFailure;
 
-/** Connections that read, lent one at a time; they never wait for the writer. */
+/** The questions that are asked of a log; they never wait for the writer. */
 final class Readers implements AutoCloseable {
-    private static final int KEPT_OPEN = 4;
+    private final Connections connections;
 
-    private final DataFolder files;
-    private final Deque<Connection> idle = new ArrayDeque<>();
-
-    Readers(DataFolder files) {
-        this.files = files;
-    }
-
-    /** A question to the log. */
-    interface Question<T> {
-        T of(Connection database) throws SQLException;
+    Readers(Connections connections) {
+        this.connections = connections;
     }
 
     /**
      * The answer as the log stands now.
      *
-     * @throws StoreFailure when the disk does not answer
+     * @throws StoreFailure when the store does not answer
      */
-    <T> T ask(Question<T> question) {
+    <T> T ask(Connections.Question<T> question) {
         try {
-            Connection database = lend();
-            try {
-                return question.of(database);
-            } finally {
-                giveBack(database);
-            }
+            return connections.ask(question);
         } catch (SQLException failed) {
             throw new StoreFailure(
                     new Refusal("", "the job log cannot be read: " + Sql.why(failed), "Nothing was changed"), failed);
         }
     }
 
-    List<Kept> read(String stream) {
-        List<Row> rows = ask(database -> Sql.stream(database, stream));
-        return sound(rows, stream).stream().map(Row::kept).toList();
+    List<Kept> read(String stream, Head after) {
+        List<Row> rows = ask(database -> {
+            List<Row> found = Sql.stream(database, stream, after.count());
+            // the head it had, not the head it has: another entry may come between two questions
+            if (found.isEmpty() && !Sql.headAt(database, stream, after.count()).equals(Optional.of(after))) {
+                throw damaged(stream, after);
+            }
+            return found;
+        });
+        return sound(rows, stream, after).stream().map(Row::kept).toList();
+    }
+
+    Optional<Kept> find(String id) {
+        return ask(database -> Sql.entry(database, id)).map(Row::kept);
     }
 
     List<String> streams() {
@@ -66,46 +63,26 @@ final class Readers implements AutoCloseable {
      *
      * @throws StoreFailure when one does not: the file was damaged after it was opened
      */
-    static List<Row> sound(List<Row> rows, String stream) {
-        Head head = Head.EMPTY;
+    private static List<Row> sound(List<Row> rows, String stream, Head after) {
+        Head head = after;
         for (Row row : rows) {
             if (!row.followsInStream(head)) {
-                throw new StoreFailure(new Refusal(
-                        stream,
-                        "entry %d of this job was changed or damaged while the program ran".formatted(head.count() + 1),
-                        "Stop the program and restore the newest backup into a new folder"));
+                throw damaged(stream, head);
             }
             head = row.streamHead();
         }
         return rows;
     }
 
-    private Connection lend() throws SQLException {
-        synchronized (idle) {
-            if (!idle.isEmpty()) {
-                return idle.pop();
-            }
-        }
-        return Sql.toRead(files.database());
-    }
-
-    private void giveBack(Connection database) throws SQLException {
-        synchronized (idle) {
-            if (idle.size() < KEPT_OPEN) {
-                idle.push(database);
-                return;
-            }
-        }
-        database.close();
+    private static StoreFailure damaged(String stream, Head sound) {
+        return new StoreFailure(new Refusal(
+                stream,
+                "entry %d of this job was changed or damaged while the program ran".formatted(sound.count() + 1),
+                "Stop the program and restore the newest backup into a new folder"));
     }
 
     @Override
     public void close() throws SQLException {
-        synchronized (idle) {
-            for (Connection database : idle) {
-                database.close();
-            }
-            idle.clear();
-        }
+        connections.close();
     }
 }

@@ -1,6 +1,7 @@
 package shimwright.bench.store;
 
 import java.sql.Connection;
+import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -11,7 +12,8 @@ import java.util.Locale;
 /** The tables of the log, version by version. */
 final class Schema {
     /** The statements that lead from version {@code i} to version {@code i + 1}; only ever added to. */
-    private static final List<List<String>> MIGRATIONS = List.of(List.of("""
+    private static final List<List<String>> MIGRATIONS = List.of(
+            List.of("""
             create table entry (
               number integer primary key,
               stream text not null,
@@ -28,10 +30,23 @@ final class Schema {
             create trigger entry_stays before update on entry
             begin select raise(abort, 'an entry is never changed'); end""", """
             create trigger entry_remains before delete on entry
-            begin select raise(abort, 'an entry is never removed'); end"""));
+            begin select raise(abort, 'an entry is never removed'); end"""),
+            List.of(
+                    "alter table entry add column device text not null default ''",
+                    "create index entry_first on entry (number) where stream_number = 1"),
+            List.of("""
+            create table signature (
+              stream text not null,
+              stream_number integer not null,
+              line text not null,
+              primary key (stream, stream_number)
+            ) strict"""));
 
     /** The version this program writes. */
     static final int NEWEST = MIGRATIONS.size();
+
+    /** The first version that keeps signatures. */
+    static final int SIGNED = 3;
 
     private Schema() {}
 
@@ -45,27 +60,45 @@ final class Schema {
 
     /** Brings the tables to the newest version, each version whole or not at all. */
     static void migrate(Connection database) throws SQLException {
-        for (int from = version(database); from < NEWEST; from++) {
+        migrate(database, NEWEST);
+    }
+
+    private static void migrate(Connection database, int to) throws SQLException {
+        for (int from = version(database); from < to; from++) {
             List<String> statements = new ArrayList<>(MIGRATIONS.get(from));
             statements.add("pragma user_version = " + (from + 1));
             Sql.inTransaction(database, statements);
         }
     }
 
+    /** Lets a log of an older program be read without being changed: what its entries do not have is empty. */
+    static void makeReadable(Connection reader) throws SQLException {
+        if (version(reader) == 1) {
+            Sql.run(
+                    reader,
+                    "create temp view entry as select " + Row.COLUMNS.replace("device", "'' as device")
+                            + " from main.entry");
+        }
+    }
+
     /** Whether the tables are those that this program made for their version. */
     static boolean isOurs(Connection database) throws SQLException {
-        List<String> made = MIGRATIONS.subList(0, version(database)).stream()
-                .flatMap(List::stream)
-                .toList();
+        try (Connection fresh = DriverManager.getConnection("jdbc:sqlite::memory:")) {
+            migrate(fresh, version(database));
+            return plain(statements(database)).equals(plain(statements(fresh)));
+        }
+    }
+
+    private static List<String> statements(Connection database) throws SQLException {
         List<String> found = new ArrayList<>();
         try (Statement ask = database.createStatement();
                 ResultSet rows =
-                        ask.executeQuery("select sql from sqlite_schema where sql is not null order by rowid")) {
+                        ask.executeQuery("select sql from main.sqlite_schema where sql is not null order by sql")) {
             while (rows.next()) {
                 found.add(rows.getString(1));
             }
         }
-        return plain(found).equals(plain(made));
+        return found;
     }
 
     private static List<String> plain(List<String> statements) {

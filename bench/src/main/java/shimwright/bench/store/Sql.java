@@ -33,7 +33,14 @@ final class Sql {
     static Connection toRead(Path database) throws SQLException {
         SQLiteConfig config = common();
         config.setReadOnly(true);
-        return config.createConnection(url(database));
+        Connection reader = config.createConnection(url(database));
+        try {
+            Schema.makeReadable(reader);
+            return reader;
+        } catch (SQLException failed) {
+            reader.close();
+            throw failed;
+        }
     }
 
     private static SQLiteConfig common() {
@@ -79,12 +86,13 @@ final class Sql {
         }
     }
 
-    /** The rows of a stream in order. */
-    static List<Row> stream(Connection database, String stream) throws SQLException {
+    /** The rows of a stream after its first {@code skipped}, in order. */
+    static List<Row> stream(Connection database, String stream, long skipped) throws SQLException {
         List<Row> found = new ArrayList<>();
-        try (PreparedStatement ask = database.prepareStatement(
-                "select " + Row.COLUMNS + " from entry where stream = ? order by stream_number")) {
+        try (PreparedStatement ask = database.prepareStatement("select " + Row.COLUMNS
+                + " from entry where stream = ? and stream_number > ? order by stream_number")) {
             ask.setString(1, stream);
+            ask.setLong(2, skipped);
             try (ResultSet rows = ask.executeQuery()) {
                 while (rows.next()) {
                     found.add(Row.of(rows));
@@ -116,6 +124,64 @@ final class Sql {
                 .orElse(Head.EMPTY);
     }
 
+    /** The row of a number. */
+    static Optional<Row> entryAt(Connection database, long number) throws SQLException {
+        return one(database, "select " + Row.COLUMNS + " from entry where number = ?", number);
+    }
+
+    /** The head of the whole log as it was at a number; empty where it never went so far. */
+    static Optional<Head> headAt(Connection database, long number) throws SQLException {
+        return number == 0 ? Optional.of(Head.EMPTY) : entryAt(database, number).map(Row::head);
+    }
+
+    /** The head of a stream as it was at a number; empty where it never went so far. */
+    static Optional<Head> headAt(Connection database, String stream, long number) throws SQLException {
+        return number == 0
+                ? Optional.of(Head.EMPTY)
+                : one(
+                                database,
+                                "select " + Row.COLUMNS + " from entry where stream = ? and stream_number = ?",
+                                stream,
+                                number)
+                        .map(Row::streamHead);
+    }
+
+    /** The name of a shop: the hash of its first entry; empty for an empty log. */
+    static Optional<String> shop(Connection database) throws SQLException {
+        return headAt(database, 1).map(Head::hash);
+    }
+
+    /** Keeps the signature of a stream's head. */
+    static void sign(Connection database, Signed signed) throws SQLException {
+        try (PreparedStatement put =
+                database.prepareStatement("insert into signature (stream, stream_number, line) values (?, ?, ?)")) {
+            put.setString(1, signed.stream());
+            put.setLong(2, signed.head().count());
+            put.setString(3, signed.line());
+            put.executeUpdate();
+        }
+    }
+
+    /** The signature of a stream's head, as text. */
+    static Optional<String> signature(Connection database, String stream, long number) throws SQLException {
+        try (PreparedStatement ask =
+                database.prepareStatement("select line from signature where stream = ? and stream_number = ?")) {
+            ask.setString(1, stream);
+            ask.setLong(2, number);
+            try (ResultSet rows = ask.executeQuery()) {
+                return rows.next() ? Optional.of(rows.getString(1)) : Optional.empty();
+            }
+        }
+    }
+
+    /** How many signatures there are. */
+    static long signatures(Connection database) throws SQLException {
+        try (Statement ask = database.createStatement();
+                ResultSet rows = ask.executeQuery("select count(*) from signature")) {
+            return rows.next() ? rows.getLong(1) : 0;
+        }
+    }
+
     /** The streams in order of their first entry. */
     static List<String> streams(Connection database) throws SQLException {
         List<String> found = new ArrayList<>();
@@ -130,25 +196,27 @@ final class Sql {
 
     static void insert(Connection database, Row row) throws SQLException {
         try (PreparedStatement put = database.prepareStatement(
-                "insert into entry (" + Row.COLUMNS + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
+                "insert into entry (" + Row.COLUMNS + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
+            Written written = row.written();
             put.setLong(1, row.number());
-            put.setString(2, row.stream());
+            put.setString(2, written.stream());
             put.setLong(3, row.streamNumber());
-            put.setString(4, row.id());
-            put.setString(5, row.at());
-            put.setString(6, row.by());
-            put.setString(7, row.type());
-            put.setString(8, row.body());
-            put.setString(9, row.hash());
-            put.setString(10, row.streamHash());
+            put.setString(4, written.id());
+            put.setString(5, written.at());
+            put.setString(6, written.by());
+            put.setString(7, written.device());
+            put.setString(8, written.type());
+            put.setString(9, written.body());
+            put.setString(10, row.hash());
+            put.setString(11, row.streamHash());
             put.executeUpdate();
         }
     }
 
-    private static Optional<Row> one(Connection database, String query, String... given) throws SQLException {
+    private static Optional<Row> one(Connection database, String query, Object... given) throws SQLException {
         try (PreparedStatement ask = database.prepareStatement(query)) {
             for (int i = 0; i < given.length; i++) {
-                ask.setString(i + 1, given[i]);
+                ask.setObject(i + 1, given[i]);
             }
             try (ResultSet rows = ask.executeQuery()) {
                 return rows.next() ? Optional.of(Row.of(rows)) : Optional.empty();
@@ -158,6 +226,10 @@ final class Sql {
 
     /** Why the database refused, in words for a person. */
     static String why(SQLException failed) {
+        String state = failed.getSQLState() == null ? "" : failed.getSQLState();
+        if (!(failed instanceof SQLiteException) && state.length() == 5) {
+            return whyPostgres(state, failed);
+        }
         SQLiteErrorCode code =
                 failed instanceof SQLiteException known ? known.getResultCode() : SQLiteErrorCode.SQLITE_ERROR;
         return switch (code.code & 0xff) {
@@ -167,6 +239,19 @@ final class Sql {
             case 11, 26 -> "the log's file is damaged";
             case 14 -> "the log's file cannot be opened";
             default -> "the disk answered with an error (" + failed.getMessage() + ")";
+        };
+    }
+
+    /** By the classes of the SQL standard's states, as PostgreSQL's manual lists them in appendix A. */
+    private static String whyPostgres(String state, SQLException failed) {
+        String answer = String.valueOf(failed.getMessage()).lines().findFirst().orElse("");
+        return switch (state.substring(0, 2)) {
+            case "08", "57" -> "the database does not answer (" + answer + ")";
+            case "28", "3D" -> "the database does not let this user in (" + answer + ")";
+            case "53" -> state.equals("53100") ? "the database's disk is full" : "the database has no room left";
+            case "25" -> "the database can only be read";
+            case "42" -> "the database does not hold the tables of a shop, or this user may not use them";
+            default -> "the database answered with an error (" + answer + ")";
         };
     }
 }

@@ -11,29 +11,26 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.ArrayList;
-import java.util.HashMap;
+import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Appended;
 import shimwright.rebuild.job.Draft;
-import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.job.EntryCodec;
 import shimwright.rebuild.job.Head;
-import shimwright.rebuild.job.JobLog;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.Signing;
 
 /**
  * The job log in one SQLite file with its head file beside it. One connection writes, behind a lock; others read.
  *
  * <p>An entry is answered after the database has synced its commit and the head file has synced the new head.
  */
-public final class SqliteJobLog implements JobLog, AutoCloseable {
+public final class SqliteJobLog implements KeptLog {
     /** How a log is opened. */
     public enum Opening {
         /** To write, as the only program that does. */
@@ -48,35 +45,44 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
     private final Connection writer;
     private final Readers readers;
     private final ReentrantLock writing = new ReentrantLock();
-    /** Streams as last written here, so that the rules need not read them again for every entry; under the lock. */
-    private final Map<String, List<Kept>> known = new HashMap<>();
+
+    private final Optional<OwnerFolder> owner;
 
     private Head written;
+    private volatile @Nullable Refusal spoilt;
 
-    private SqliteJobLog(DataFolder files, FileChannel lock, Connection writer, Head written) {
+    private SqliteJobLog(
+            DataFolder files, FileChannel lock, Connection writer, Head written, Optional<OwnerFolder> owner) {
         this.files = files;
+        this.owner = owner;
         this.headFile = new HeadFile(files.head());
         this.lock = lock;
         this.writer = writer;
         this.written = written;
-        this.readers = new Readers(files);
+        this.readers = new Readers(new Connections(() -> Sql.toRead(files.database())));
+    }
+
+    /** Opens the log as a program does that signs and remembers nothing: a demo or a test. */
+    public static Outcome<SqliteJobLog> open(Path folder, Opening how) {
+        return open(folder, how, Optional.empty());
     }
 
     /**
      * Opens the log of a data folder, or makes a new one in a folder without.
      *
-     * <p>The whole chain is checked and compared with the head file before anything is written. Refused, with nothing
-     * written: a log that lost its end, was changed, is damaged, was written by a newer program, has no head file, or is
-     * in use.
+     * <p>The chain is walked and compared with the head file, and with the newest head that the owner's folder remembers,
+     * before anything is written. Of a long log only what came since it was last walked; {@link #walk} does the rest.
+     * Refused, with nothing written: a log that lost its end, was changed, is damaged, was written by a newer program, has
+     * no head file, is in use, or is gone while its pictures lie there.
      */
-    public static Outcome<SqliteJobLog> open(Path folder, Opening how) {
+    public static Outcome<SqliteJobLog> open(Path folder, Opening how, Optional<OwnerFolder> owner) {
         DataFolder files = new DataFolder(folder);
         FileChannel lock = null;
         Outcome<SqliteJobLog> opened;
         try {
-            Disk.makeFolder(folder);
+            Disk.makePrivateFolder(folder);
             lock = FileChannel.open(files.lock(), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            opened = isOurs(lock) ? openLocked(files, how, lock) : Outcome.refused(List.of(Fault.inUse(folder)));
+            opened = isOurs(lock) ? openLocked(files, how, lock, owner) : Outcome.refused(List.of(Fault.inUse(folder)));
         } catch (IOException failed) {
             opened = Outcome.refused(List.of(Fault.notWritable(folder, Disk.why(failed))));
         } catch (SQLException failed) {
@@ -97,45 +103,82 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
         }
     }
 
-    private static Outcome<SqliteJobLog> openLocked(DataFolder files, Opening how, FileChannel lock)
+    private static Outcome<SqliteJobLog> openLocked(
+            DataFolder files, Opening how, FileChannel lock, Optional<OwnerFolder> owner)
             throws IOException, SQLException {
-        Outcome<Head> sound = new LogCheck(files).check(how == Opening.ACCEPT);
+        boolean accepted = how == Opening.ACCEPT;
+        Head walked = Head.EMPTY;
+        if (owner.isPresent()) {
+            try {
+                walked = Checked.read(files, owner.get().key());
+            } catch (IOException unreadable) {
+                return Outcome.refused(List.of(Fault.ownerFolder(owner.get().root(), Disk.why(unreadable))));
+            }
+        }
+        OwnerCheck before = new OwnerCheck(files);
+        Optional<Refusal> gone = accepted ? Optional.empty() : before.gone();
+        Outcome<Head> sound =
+                gone.isPresent() ? Outcome.refused(List.of(gone.get())) : new LogCheck(files).check(accepted, walked);
         if (!(sound instanceof Outcome.Ok<Head> ok)) {
             return Outcome.refused(sound.refusals());
         }
+        Optional<Refusal> other =
+                accepted || owner.isEmpty() ? Optional.empty() : before.newest(owner.get(), ok.value());
+        if (other.isPresent()) {
+            return Outcome.refused(List.of(other.get()));
+        }
+        Outcome<SqliteJobLog> opened = openSound(files, ok.value(), lock, owner);
+        if (accepted && opened instanceof Outcome.Ok<SqliteJobLog> log) {
+            log.value().signing().remember(Signing.Occasion.ACCEPTED, "", ok.value());
+        }
+        return opened;
+    }
+
+    private static Outcome<SqliteJobLog> openSound(
+            DataFolder files, Head log, FileChannel lock, Optional<OwnerFolder> owner)
+            throws IOException, SQLException {
         HeadFile file = new HeadFile(files.head());
         Optional<Head> said = file.read();
-        if (said.isPresent() && said.get().count() > ok.value().count()) {
+        if (said.isPresent() && said.get().count() > log.count()) {
             // what was accepted stays to be seen
-            Path seen = files.root().resolve("head-before-entry-" + (ok.value().count() + 1));
+            Path seen = files.root().resolve("head-before-entry-" + (log.count() + 1));
             Files.move(files.head(), seen, StandardCopyOption.REPLACE_EXISTING);
         }
         boolean fresh = !Files.exists(files.database());
         Connection writer = Sql.toWrite(files.database());
         try {
+            Sums.forget(files);
             Schema.migrate(writer);
             if (fresh) {
                 Disk.syncFolder(files.root());
             }
-            if (!said.equals(Optional.of(ok.value()))) {
-                file.write(ok.value());
+            if (!said.equals(Optional.of(log))) {
+                file.write(log);
             }
         } catch (IOException | SQLException failed) {
             writer.close();
             throw failed;
         }
-        return Outcome.ok(new SqliteJobLog(files, lock, writer, ok.value()));
+        return Outcome.ok(new SqliteJobLog(files, lock, writer, log, owner));
     }
 
     @Override
-    public Outcome<Kept> append(Draft draft, Function<List<Kept>, List<Refusal>> rules) {
-        List<Refusal> faults = faults(draft);
-        if (!faults.isEmpty()) {
-            return Outcome.refused(faults);
+    public Outcome<Appended> append(List<Draft> act, Heads heads) {
+        Outcome<Appended> answer = Act.of(act).flatMap(made -> append(made, heads));
+        for (Kept kept : Act.handedBack(answer)) {
+            signing().remember(Signing.Occasion.HANDED_BACK, kept.draft().stream(), kept.streamHead());
+        }
+        return answer;
+    }
+
+    private Outcome<Appended> append(Act act, Heads heads) {
+        Refusal found = spoilt;
+        if (found != null) {
+            return Outcome.refused(List.of(Fault.spoilt(found)));
         }
         writing.lock();
         try {
-            return committed(draft, rules).flatMap(this::headed);
+            return committed(act, heads).flatMap(this::headed);
         } catch (SQLException failed) {
             return Outcome.refused(List.of(Fault.notKept(Sql.why(failed))));
         } finally {
@@ -143,73 +186,39 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
         }
     }
 
-    private Outcome<Kept> committed(Draft draft, Function<List<Kept>, List<Refusal>> rules) throws SQLException {
-        boolean done = false;
+    private Outcome<Appended> committed(Act act, Heads heads) throws SQLException {
+        boolean committed = false;
         Sql.run(writer, "begin immediate");
         try {
-            Optional<Row> before = Sql.entry(writer, draft.id());
-            if (before.isPresent()) {
-                return repeated(before.get().kept(), draft);
+            Act.Done done = act.write(writer, heads);
+            if (done.wrote()) {
+                for (Kept handedBack : Act.handedBack(done.answer())) {
+                    sign(handedBack);
+                }
+                Sql.run(writer, "commit");
+                committed = true;
             }
-            Head streamHead = Sql.head(writer, draft.stream());
-            List<Kept> stream = known(draft.stream(), streamHead);
-            List<Refusal> forbidden = rules.apply(stream);
-            if (!forbidden.isEmpty()) {
-                return Outcome.refused(forbidden);
-            }
-            Row row = Row.after(Sql.head(writer), streamHead, draft);
-            // read back before it is written: what cannot be read must never get in
-            Kept kept = row.kept();
-            Sql.insert(writer, row);
-            Sql.run(writer, "commit");
-            done = true;
-            List<Kept> longer = new ArrayList<>(stream);
-            longer.add(kept);
-            known.put(draft.stream(), List.copyOf(longer));
-            return Outcome.ok(kept);
+            return done.answer();
         } finally {
-            if (!done) {
+            if (!committed) {
                 Sql.rollback(writer);
             }
         }
     }
 
-    /** The stream as it stands, read and checked again only when it is not the one last written here. */
-    private List<Kept> known(String stream, Head head) throws SQLException {
-        List<Kept> before = known.getOrDefault(stream, List.of());
-        Head reached = before.isEmpty()
-                ? Head.EMPTY
-                : new Head(
-                        before.get(before.size() - 1).streamNumber(),
-                        before.get(before.size() - 1).streamHash());
-        if (!reached.equals(head)) {
-            before = Readers.sound(Sql.stream(writer, stream), stream).stream()
-                    .map(Row::kept)
-                    .toList();
-        }
-        return before;
-    }
-
-    private static Outcome<Kept> repeated(Kept kept, Draft draft) {
-        Entry body = EntryCodec.read(EntryCodec.typeOf(draft.body()), EntryCodec.write(draft.body()));
-        if (kept.draft().stream().equals(draft.stream()) && kept.body().equals(body)) {
-            return Outcome.ok(kept);
-        }
-        return Outcome.refused(
-                "entry " + draft.id(),
-                "an entry of this id is already kept and says something else",
-                "Load the page again and make the entry anew");
-    }
-
     /** The answer once the head file is at least as far; it lags only when it could not be written before. */
-    private Outcome<Kept> headed(Kept kept) {
+    private Outcome<Appended> headed(Appended answer) {
+        if (!(answer instanceof Appended.Entries entries)) {
+            return Outcome.ok(answer);
+        }
         try {
-            Head head = kept.number() > written.count() ? Sql.head(writer) : written;
+            Kept last = entries.entries().get(entries.entries().size() - 1);
+            Head head = last.number() > written.count() ? Sql.head(writer) : written;
             if (head.count() > written.count()) {
                 headFile.write(head);
                 written = head;
             }
-            return Outcome.ok(kept);
+            return Outcome.ok(answer);
         } catch (IOException failed) {
             return Outcome.refused(List.of(Fault.headNotWritten(Disk.why(failed))));
         } catch (SQLException failed) {
@@ -217,34 +226,56 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
         }
     }
 
-    private static List<Refusal> faults(Draft draft) {
-        boolean ofShop = draft.body() instanceof Entry.OfShop;
-        if (ofShop != draft.stream().equals(SHOP)) {
-            throw new IllegalArgumentException(
-                    EntryCodec.typeOf(draft.body()) + " does not belong to the stream " + draft.stream());
+    /** A hand-back is kept together with its signature. */
+    private void sign(Kept handedBack) throws SQLException {
+        if (owner.isPresent()) {
+            String shop = Sql.shop(writer).orElseThrow();
+            Sql.sign(
+                    writer,
+                    owner.get()
+                            .sign(
+                                    Signed.What.HANDBACK,
+                                    shop,
+                                    handedBack.draft().stream(),
+                                    handedBack.streamHead(),
+                                    Optional.empty()));
         }
-        List<Refusal> faults = new ArrayList<>();
-        addUnlessPlain(faults, "entry id", draft.id());
-        addUnlessPlain(faults, "job", draft.stream());
-        addUnlessPlain(faults, "person", draft.by());
-        return faults;
-    }
-
-    private static void addUnlessPlain(List<Refusal> faults, String place, String text) {
-        if (text.isBlank()) {
-            faults.add(new Refusal(place, "nothing is given", "Give it"));
-        } else if (text.codePoints().anyMatch(c -> Character.isISOControl(c) || isHalfLetter(c))) {
-            faults.add(new Refusal(place, "it holds a character that cannot be printed", "Type it anew"));
-        }
-    }
-
-    private static boolean isHalfLetter(int codePoint) {
-        return Character.getType(codePoint) == Character.SURROGATE;
     }
 
     @Override
-    public List<Kept> read(String stream) {
-        return readers.read(stream);
+    public Signing signing() {
+        return owner.<Signing>map(folder -> new LogSigning(folder, RememberedHeads.name(files.root()), this::shop))
+                .orElse(Signing.NONE);
+    }
+
+    private Optional<String> shop() {
+        return readers.ask(Sql::shop);
+    }
+
+    @Override
+    public Optional<Instant> lastKept() {
+        return readers.ask(database -> Sql.entryAt(database, Sql.head(database).count()))
+                .map(row -> row.kept().draft().at());
+    }
+
+    @Override
+    public Optional<Refusal> walk() {
+        Outcome<Head> walked = new LogCheck(files).check(false);
+        if (walked instanceof Outcome.Ok<Head>) {
+            return Optional.empty();
+        }
+        spoilt = walked.refusals().get(0);
+        return Optional.ofNullable(spoilt);
+    }
+
+    @Override
+    public Optional<Kept> find(String id) {
+        return readers.find(id);
+    }
+
+    @Override
+    public List<Kept> read(String stream, Head after) {
+        return readers.read(stream, after);
     }
 
     @Override
@@ -271,13 +302,33 @@ public final class SqliteJobLog implements JobLog, AutoCloseable {
     public void close() {
         writing.lock();
         try {
+            Optional<String> shop = shop();
             readers.close();
             writer.close();
+            if (shop.isPresent() && spoilt == null) {
+                leave(shop.get());
+            }
         } catch (SQLException failed) {
             throw new IllegalStateException("the log could not be closed", failed);
         } finally {
             close(lock);
             writing.unlock();
+        }
+    }
+
+    /** What the next start and the next check go by; without it they walk all. */
+    private void leave(String shop) {
+        try {
+            if (owner.isPresent()) {
+                Checked.write(files, owner.get().key(), written);
+                Sums.write(files, owner.get(), shop, written);
+                if (!owner.get().heads().knows(shop, written, RememberedHeads.name(files.root()))) {
+                    owner.get()
+                            .remember(Signing.Occasion.STOPPED, shop, "", written, RememberedHeads.name(files.root()));
+                }
+            }
+        } catch (IOException full) {
+            return;
         }
     }
 

@@ -8,13 +8,35 @@ import java.util.Map;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.web.api.ActRoutes;
+import shimwright.bench.web.api.ApiRoutes;
+import shimwright.bench.web.clearance.ClearancePages;
+import shimwright.bench.web.clearance.SharedShimsPages;
+import shimwright.bench.web.guard.Denied;
+import shimwright.bench.web.guard.Entrance;
+import shimwright.bench.web.guard.Guard;
+import shimwright.bench.web.job.BuildPages;
+import shimwright.bench.web.job.InspectPages;
+import shimwright.bench.web.job.IntakePages;
+import shimwright.bench.web.job.OrderPages;
+import shimwright.bench.web.kit.Door;
+import shimwright.bench.web.kit.Page;
+import shimwright.bench.web.kit.Pages;
+import shimwright.bench.web.kit.Paper;
+import shimwright.bench.web.plan.LearnPages;
+import shimwright.bench.web.plan.PeoplePages;
+import shimwright.bench.web.plan.PlanPages;
+import shimwright.bench.web.record.RecordPages;
+import shimwright.bench.web.sheet.SheetPages;
+import shimwright.bench.web.shop.DevicePages;
+import shimwright.bench.web.shop.GaugePages;
+import shimwright.bench.web.shop.Overviews;
+import shimwright.bench.web.shop.ShopPages;
 
 /** The web server: routes, headers, and what is said when something breaks. */
 public final class Server {
     private static final Logger LOG = LoggerFactory.getLogger(Server.class);
-    private static final long LARGEST_POST = 16L * 1024 * 1024;
-    private static final String POLICY =
-            "default-src 'self'; img-src 'self' data: blob:; style-src 'self' 'unsafe-inline'; object-src 'none'; base-uri 'none'; frame-ancestors 'none'; form-action 'self'";
 
     private Server() {}
 
@@ -26,24 +48,21 @@ public final class Server {
      * @param paper makes PDFs
      * @param ids makes ids for entries where the browser did not
      * @param zone the shop's time zone
+     * @param entrance where it listens, and who may come in
      */
-    public static Javalin of(Desk desk, Overviews overviews, Paper paper, Supplier<String> ids, ZoneId zone) {
+    public static Javalin of(
+            Desk desk, Overviews overviews, Paper paper, Supplier<String> ids, ZoneId zone, Entrance entrance) {
         Door door = new Door(ids, zone);
         return Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
-            config.http.maxRequestSize = LARGEST_POST;
+            Guard.on(config, entrance);
             config.staticFiles.add(files -> {
                 files.hostedPath = "/static";
                 files.directory = "/static";
                 files.location = Location.CLASSPATH;
             });
-            config.routes.before(ctx -> {
-                ctx.header("Content-Security-Policy", POLICY);
-                ctx.header("X-Content-Type-Options", "nosniff");
-                ctx.header("Referrer-Policy", "same-origin");
-                ctx.header("Cache-Control", "no-store");
-            });
             new ShopPages(desk, overviews, door).routes(config.routes);
+            new GaugePages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
             new OrderPages(desk, door).routes(config.routes);
@@ -52,10 +71,12 @@ public final class Server {
             new PeoplePages(desk, door).routes(config.routes);
             new LearnPages(desk, door).routes(config.routes);
             new ClearancePages(desk, door).routes(config.routes);
-            new TogetherPages(desk, door).routes(config.routes);
+            new SharedShimsPages(desk, door).routes(config.routes);
             new RecordPages(desk, door, paper).routes(config.routes);
             new SheetPages(door, paper).routes(config.routes);
             new ApiRoutes().routes(config.routes);
+            new ActRoutes(desk, door).routes(config.routes);
+            new DevicePages(entrance, door, desk::now).routes(config.routes);
             config.routes.get("/job/{job}", ctx -> ctx.redirect("/job/" + ctx.pathParam("job") + "/build"));
             config.routes.error(404, ctx -> {
                 if (lostProgram(ctx)) {
@@ -65,6 +86,15 @@ public final class Server {
                         || ctx.result().startsWith("Endpoint")) {
                     Pages.lost(ctx, door, "There is no such page here.");
                 }
+            });
+            config.routes.exception(Denied.class, (denied, ctx) -> {
+                if (ctx.path().startsWith(ApiRoutes.ROOT + "/")) {
+                    ApiRoutes.refuse(ctx, denied.status(), "", denied.refusals());
+                    return;
+                }
+                Page page = door.page(ctx, "Not kept", "", null, denied.refusals(), Map.of());
+                door.show(ctx, "lost", page, Map.of("sentence", "What you typed is still in its form: go back."));
+                ctx.status(denied.status());
             });
             config.routes.exception(Exception.class, (broken, ctx) -> {
                 LOG.error("{} {}", ctx.method(), ctx.path(), broken);

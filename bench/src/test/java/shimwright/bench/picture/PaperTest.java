@@ -13,6 +13,11 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
+import shimwright.bench.picture.plot.Plots;
+import shimwright.bench.picture.section.SampleUnits;
+import shimwright.bench.picture.section.SectionDrawing;
+import shimwright.bench.picture.section.SectionState;
+import shimwright.bench.picture.section.SectionView;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.UnitSystem;
 
@@ -36,12 +41,12 @@ class PaperTest {
     @Test
     void section_and_plots_print_in_their_inks() throws IOException {
         SectionState state = SectionState.EMPTY
-                .withFitted(Demo.allItems(Demo.A))
+                .withFitted(SampleUnits.allItems(SampleUnits.A))
                 .withInHand(Set.of("sI"))
                 .withClearance("c");
-        String section = SectionDrawing.svg(Demo.A, state, "s", View.FULL);
-        String plot = Plots.againstLimits(
-                new Plots.Against(
+        String section = SectionDrawing.svg(SampleUnits.A, state, "s", SectionView.FULL);
+        String plot = Plots.conformity(
+                new Plots.Conformity(
                         "End play",
                         Kind.LENGTH,
                         .05e-3,

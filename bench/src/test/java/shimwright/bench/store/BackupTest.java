@@ -33,7 +33,7 @@ class BackupTest {
     private static Picture picture(Path data, SqliteJobLog log, long seed) {
         Picture kept = FilePictureStore.open(new DataFolder(data).pictures())
                 .orElseThrow()
-                .keep("a.png", Pictures.noise(new Random(seed), 8, 8))
+                .keep("a.png", SamplePictures.noise(new Random(seed), 8, 8))
                 .orElseThrow();
         Entry entry = new Entry.PictureAdded("job", kept.hash(), kept.mediaType(), kept.size(), "bearing race");
         log.append(new Draft("job-1", "picture-" + seed, Instant.EPOCH, "rebuilder", entry), stream -> List.of())
@@ -154,9 +154,9 @@ class BackupTest {
         assertThat(Backup.check(backup).refusals())
                 .extracting(Refusal::sentence)
                 .containsExactly(
-                        backup.resolve("head") + ": the file is missing from the backup. Use another backup.",
+                        backup.resolve("head") + ": the file is missing. Use another backup.",
                         backup.resolve("units/four speed.yaml")
-                                + ": the file is not as it was when the backup was made. Use another backup.");
+                                + ": the file was changed since the backup was made. Use another backup.");
     }
 
     @Test
@@ -194,5 +194,44 @@ class BackupTest {
         Files.writeString(work.resolve("backup.part/old/file"), "x");
         assertThat(Backup.make(data, backup).orElseThrow().files()).isEqualTo(5);
         assertThat(work.resolve("backup.part")).doesNotExist();
+    }
+
+    @Test
+    void whatIsNotListedAndWhatIsALinkIsNamedAndNotRestored() throws IOException {
+        shop();
+        Backup.make(data, backup).orElseThrow();
+        Path secret = Files.writeString(work.resolve("secret"), "not of this shop");
+        Files.createSymbolicLink(backup.resolve("units/link.yaml"), secret);
+        Files.writeString(backup.resolve("units/more.yaml"), "unit: more\n");
+        Path unit = backup.resolve("units/four speed.yaml");
+        byte[] same = Files.readAllBytes(unit);
+        Path elsewhere = Files.write(work.resolve("same"), same);
+        Files.delete(unit);
+        Files.createSymbolicLink(unit, elsewhere);
+        assertThat(Backup.restore(backup, work.resolve("new")).refusals())
+                .extracting(refusal -> refusal.place().replace(backup.toString(), "") + " " + refusal.fact())
+                .containsExactlyInAnyOrder(
+                        "/units/four speed.yaml the file is missing",
+                        "/units/four speed.yaml this is a link, which no backup holds",
+                        "/units/link.yaml this is a link, which no backup holds",
+                        "/units/more.yaml this was not in the backup when it was made");
+        assertThat(work.resolve("new")).doesNotExist();
+    }
+
+    @Test
+    void aManifestWithALineThatNamesNoFileOfTheBackupIsNamed() throws IOException {
+        shop();
+        Backup.make(data, backup).orElseThrow();
+        Path manifest = backup.resolve("manifest");
+        String text = Files.readString(manifest);
+        String lines = text.substring(0, text.lastIndexOf('\n', text.length() - 2) + 1);
+        for (String garbage : List.of("garbage", "0".repeat(64) + " 3 ../secret", "0".repeat(64) + " 3 a\0b")) {
+            String more = lines + garbage + "\n";
+            String sum = Disk.hash(more.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+            Files.writeString(manifest, more + sum + " " + more.length() + " manifest\n");
+            assertThat(Backup.restore(backup, work.resolve("new")).refusals())
+                    .extracting(Refusal::fact)
+                    .anyMatch(fact -> fact.startsWith("a line of the list of files cannot be read"));
+        }
     }
 }

@@ -44,7 +44,7 @@ final class DiskChild {
             System.out.println("entry: " + full);
             System.out.println("same while full: " + log.read("job-1").equals(kept));
             // whatever room is left is taken before the picture comes
-            Outcome<Picture> picture = pictures.keep("a.png", Pictures.noise(new Random(1), 1500, 1500));
+            Outcome<Picture> picture = pictures.keep("a.png", SamplePictures.noise(new Random(1), 1500, 1500));
             System.out.println("picture: " + picture.refusals().get(0).sentence());
             Files.delete(ballast);
             kept.add(note(log, kept.size()).orElseThrow());

@@ -68,7 +68,7 @@ class DiskTest {
     @Test
     void aPictureThatCannotBeWrittenLeavesNoHalf(@TempDir Path work) throws IOException {
         FilePictureStore store = FilePictureStore.open(work).orElseThrow();
-        byte[] content = Pictures.byLibrary("png", 5, 5);
+        byte[] content = SamplePictures.byLibrary("png", 5, 5);
         Picture picture = store.keep("a.png", content).orElseThrow();
         // a file where a folder should be
         Path folder = work.resolve(picture.hash().substring(0, 2));

@@ -39,7 +39,7 @@ class FilePictureStoreTest {
     @CsvSource({"png, 33, 21, image/png", "jpg, 33, 21, image/jpeg", "png, 1, 1, image/png", "jpg, 700, 2, image/jpeg"})
     void picturesComeBackAsTheyWereWithTheSizeTheJdksReaderSees(String format, int width, int height, String type)
             throws IOException {
-        byte[] content = Pictures.byLibrary(format, width, height);
+        byte[] content = SamplePictures.byLibrary(format, width, height);
         Picture picture = store.keep("a." + format, content).orElseThrow();
         var reference = ImageIO.read(new ByteArrayInputStream(content));
         assertThat(picture.width()).isEqualTo(reference.getWidth()).isEqualTo(width);
@@ -52,7 +52,8 @@ class FilePictureStoreTest {
 
     @Test
     void theNameIsTheHashInTwoLevelsOfFolders() throws IOException {
-        Picture picture = store.keep("a.png", Pictures.byLibrary("png", 3, 3)).orElseThrow();
+        Picture picture =
+                store.keep("a.png", SamplePictures.byLibrary("png", 3, 3)).orElseThrow();
         Path file = folder.resolve(picture.hash().substring(0, 2))
                 .resolve(picture.hash().substring(2, 4))
                 .resolve(picture.hash() + ".png");
@@ -64,7 +65,7 @@ class FilePictureStoreTest {
 
     @Test
     void theSamePictureTwiceIsOneFileAndADamagedOneIsReplaced() throws IOException {
-        byte[] content = Pictures.byLibrary("jpg", 9, 9);
+        byte[] content = SamplePictures.byLibrary("jpg", 9, 9);
         Picture first = store.keep("a.jpg", content).orElseThrow();
         assertThat(store.keep("b.jpg", content).orElseThrow()).isEqualTo(first);
         Path file = store.file(first.hash()).orElseThrow();
@@ -113,7 +114,7 @@ class FilePictureStoreTest {
     @Test
     void aPictureCutShortAnywhereIsRefused() throws IOException {
         for (String format : List.of("png", "jpg")) {
-            byte[] content = Pictures.byLibrary(format, 40, 30);
+            byte[] content = SamplePictures.byLibrary(format, 40, 30);
             for (int length = 8; length < content.length; length++) {
                 assertThat(store.keep("a", Arrays.copyOf(content, length)).isOk())
                         .as(format + " cut to " + length)
@@ -124,7 +125,7 @@ class FilePictureStoreTest {
 
     @Test
     void aBitTurnedInAPngIsSeen() throws IOException {
-        byte[] content = Pictures.byLibrary("png", 40, 30);
+        byte[] content = SamplePictures.byLibrary("png", 40, 30);
         for (int at = 0; at < content.length; at++) {
             byte[] other = content.clone();
             other[at] ^= 4;
@@ -134,7 +135,7 @@ class FilePictureStoreTest {
 
     @Test
     void bytesTurnedInAJpegNeverBreakTheProgram() throws IOException {
-        byte[] content = Pictures.byLibrary("jpg", 40, 30);
+        byte[] content = SamplePictures.byLibrary("jpg", 40, 30);
         Random random = new Random(3);
         for (int i = 0; i < 2000; i++) {
             byte[] other = content.clone();
@@ -150,7 +151,7 @@ class FilePictureStoreTest {
 
     @Test
     void aPictureThatWouldUnpackHugeIsRefusedByItsHeader() {
-        assertThat(store.keep("a.png", Pictures.png(50_000, 50_000, new byte[20]))
+        assertThat(store.keep("a.png", SamplePictures.png(50_000, 50_000, new byte[20]))
                         .refusals())
                 .extracting(Refusal::sentence)
                 .containsExactly("a.png: the picture is 50000 by 50000 pixels, more than 50 million."
@@ -160,7 +161,8 @@ class FilePictureStoreTest {
     @Test
     void allFaultsOfAPictureComeBackAtOnce() {
         byte[] packed = new byte[13 * 1024 * 1024];
-        assertThat(store.keep("a.png", Pictures.png(50_000, 50_000, packed)).refusals())
+        assertThat(store.keep("a.png", SamplePictures.png(50_000, 50_000, packed))
+                        .refusals())
                 .extracting(Refusal::fact)
                 .containsExactly(
                         "the picture has 13.0 MB, more than 12 MB",

@@ -92,7 +92,7 @@ final class KillChild {
 
     private Entry picture(Random random) {
         Picture kept =
-                pictures.keep("noise.png", Pictures.noise(random, 24, 24)).orElseThrow();
+                pictures.keep("noise.png", SamplePictures.noise(random, 24, 24)).orElseThrow();
         return new Entry.PictureAdded("job", kept.hash(), kept.mediaType(), kept.size(), "noise");
     }
 
@@ -107,7 +107,7 @@ final class KillChild {
                 promised.add(new Draft("job-" + run, run + "-" + round + "-" + i, Instant.EPOCH, "rebuilder", note));
             }
             for (Draft draft : promised) {
-                Row row = Row.after(whole, own, draft);
+                Row row = Row.after(whole, own, Written.of(draft));
                 answer(draft.id(), row.hash());
                 whole = row.head();
                 own = row.streamHead();

@@ -25,6 +25,7 @@ import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry.NoteMade;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.StoreFailure;
 
 /** A log that was changed behind the program's back, or lost its end or its head file: said at the start. */
 class LogTamperTest {
@@ -77,7 +78,7 @@ class LogTamperTest {
                 "delete from entry where number = 7",
                 "delete from entry where number = 1",
                 "update entry set number = 100 - number where number in (7, 8);",
-                "insert into entry select 7.0 + 14, stream, 99, id || 'x', at, by_whom, type, body, hash, stream_hash"
+                "insert into entry select 7.0 + 14, stream, 99, id || 'x', at, by_whom, type, body, hash, stream_hash, device"
                         + " from entry where number = 7"
             })
     void aChangedLogIsSaidAndLeftAlone(String change) throws SQLException, IOException {

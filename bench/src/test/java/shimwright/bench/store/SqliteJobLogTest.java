@@ -1,208 +1,28 @@
 package shimwright.bench.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Draft;
-import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.NoteMade;
-import shimwright.rebuild.job.Entry.ShimRemoved;
-import shimwright.rebuild.job.Head;
-import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 
-class SqliteJobLogTest {
-    private static final Instant NOON = Instant.parse("2026-11-25T12:00:00Z");
-
+class SqliteJobLogTest extends JobLogContract {
     private final Path folder;
 
     SqliteJobLogTest(@TempDir Path folder) {
         this.folder = folder;
     }
 
-    private static Draft note(String stream, String id, String text) {
-        return new Draft(stream, id, NOON, "rebuilder", new NoteMade("job", text));
-    }
-
-    private static Outcome<Kept> append(JobLog log, Draft draft) {
-        return log.append(draft, stream -> List.of());
-    }
-
-    @Test
-    void everyTypeOfEntryComesBackAsItWasKept() {
-        Samples samples = new Samples(1);
-        List<Kept> kept = new ArrayList<>();
-        try (SqliteJobLog log = Logs.open(folder)) {
-            for (Class<?> type : Samples.types()) {
-                for (int i = 0; i < 5; i++) {
-                    Entry entry = samples.entry(type);
-                    Kept answer = append(log, samples.draft(type.getSimpleName() + i, "job-1", entry))
-                            .orElseThrow();
-                    assertThat(answer.body()).isEqualTo(entry);
-                    kept.add(answer);
-                }
-            }
-        }
-        try (SqliteJobLog log = Logs.open(folder)) {
-            assertThat(Logs.all(log)).isEqualTo(kept);
-            assertThat(log.streams()).containsExactly("job-1", JobLog.SHOP);
-        }
-    }
-
-    @Test
-    void aNewLogIsEmpty() {
-        try (SqliteJobLog log = Logs.open(folder.resolve("new/data"))) {
-            assertThat(log.head()).isEqualTo(Head.EMPTY);
-            assertThat(log.head("job-1")).isEqualTo(Head.EMPTY);
-            assertThat(log.read("job-1")).isEmpty();
-            assertThat(log.streams()).isEmpty();
-        }
-    }
-
-    @Test
-    void theHeadsAreThoseOfTheLastEntries() {
-        try (SqliteJobLog log = Logs.open(folder)) {
-            List<Kept> kept = Logs.fill(log, 30, 2);
-            Kept last = kept.get(29);
-            assertThat(log.head()).isEqualTo(new Head(30, last.hash()));
-            for (String stream : log.streams()) {
-                List<Kept> entries = log.read(stream);
-                assertThat(log.head(stream))
-                        .isEqualTo(new Head(
-                                entries.size(), entries.get(entries.size() - 1).streamHash()));
-                assertThat(entries).extracting(Kept::streamNumber).isSorted().endsWith((long) entries.size());
-            }
-        }
-    }
-
-    @Test
-    void anEntryPostedTwiceIsOneEntry() {
-        try (SqliteJobLog log = Logs.open(folder)) {
-            Kept first = append(log, note("job-1", "a", "wet")).orElseThrow();
-            Draft later = new Draft("job-1", "a", NOON.plusSeconds(60), "rebuilder", new NoteMade("job", "wet"));
-            assertThat(log.append(later, stream -> List.of(new Refusal("", "must not be asked", "")))
-                            .orElseThrow())
-                    .isEqualTo(first);
-            assertThat(log.head().count()).isEqualTo(1);
-        }
-    }
-
-    @Test
-    void anIdWithAnotherContentIsRefused() {
-        try (SqliteJobLog log = Logs.open(folder)) {
-            append(log, note("job-1", "a", "wet")).orElseThrow();
-            for (Draft other : List.of(
-                    note("job-1", "a", "dry"),
-                    note("job-2", "a", "wet"),
-                    new Draft(JobLog.SHOP, "a", NOON, "rebuilder", new ShimRemoved("job", "wet")))) {
-                assertThat(append(log, other).refusals())
-                        .extracting(Refusal::sentence)
-                        .containsExactly("entry a: an entry of this id is already kept and says something else."
-                                + " Load the page again and make the entry anew.");
-            }
-            assertThat(log.head().count()).isEqualTo(1);
-        }
-    }
-
-    @Test
-    void rulesSeeTheStreamAsItStandsAndCanForbid() {
-        try (SqliteJobLog log = Logs.open(folder)) {
-            append(log, note("job-1", "a", "one")).orElseThrow();
-            append(log, note("job-2", "b", "other job")).orElseThrow();
-            List<Kept> seen = new ArrayList<>();
-            Outcome<Kept> refused = log.append(note("job-1", "c", "two"), stream -> {
-                seen.addAll(stream);
-                return List.of(new Refusal("step 7", "not yet", "First step 6"), new Refusal("", "no", ""));
-            });
-            assertThat(refused.refusals()).hasSize(2);
-            assertThat(seen).extracting(k -> k.draft().id()).containsExactly("a");
-            assertThat(log.head().count()).isEqualTo(2);
-            assertThat(append(log, note("job-1", "c", "two")).isOk()).isTrue();
-        }
-    }
-
-    @Test
-    void aRuleThatBreaksLeavesTheLogAsItWas() {
-        try (SqliteJobLog log = Logs.open(folder)) {
-            assertThatThrownBy(() -> log.append(note("job-1", "a", "one"), stream -> {
-                        throw new IllegalStateException("bug");
-                    }))
-                    .hasMessage("bug");
-            assertThat(append(log, note("job-1", "a", "one")).orElseThrow().number())
-                    .isEqualTo(1);
-        }
-    }
-
-    @Test
-    void anEntryThatCouldNotBeReadBackIsNeverWritten() {
-        try (SqliteJobLog log = Logs.open(folder)) {
-            Draft draft = new Draft(
-                    JobLog.SHOP,
-                    "a",
-                    NOON,
-                    "rebuilder",
-                    new Entry.ShimAdded("s1", "input", "1.05", List.of(Double.NaN), 0));
-            assertThatThrownBy(() -> append(log, draft)).isInstanceOf(IllegalStateException.class);
-            assertThat(log.head()).isEqualTo(Head.EMPTY);
-        }
-    }
-
-    @Test
-    void allFaultsOfAnEnvelopeComeBackAtOnce() {
-        try (SqliteJobLog log = Logs.open(folder)) {
-            Draft draft = new Draft("job\n1", " ", NOON, "re\ud83dbuilder", new NoteMade("job", "wet"));
-            assertThat(append(log, draft).refusals())
-                    .extracting(Refusal::place)
-                    .containsExactly("entry id", "job", "person");
-            assertThatThrownBy(() -> append(log, note(JobLog.SHOP, "a", "wet")))
-                    .isInstanceOf(IllegalArgumentException.class);
-        }
-    }
-
-    @Test
-    void eightWritersAtOnceLoseAndDoubleNothing() throws Exception {
-        ExecutorService benches = Executors.newFixedThreadPool(8);
-        try (SqliteJobLog log = Logs.open(folder)) {
-            List<Callable<List<Kept>>> work = new ArrayList<>();
-            for (int w = 0; w < 8; w++) {
-                int writer = w;
-                work.add(() -> {
-                    List<Kept> kept = new ArrayList<>();
-                    for (int i = 0; i < 40; i++) {
-                        // every id is posted by two writers
-                        String id = writer / 2 + "-" + i;
-                        kept.add(append(log, note("job-" + writer / 4, id, "note " + id))
-                                .orElseThrow());
-                        assertThat(log.read("job-" + writer / 4)).contains(kept.get(i));
-                    }
-                    return kept;
-                });
-            }
-            List<Kept> answered = new ArrayList<>();
-            for (Future<List<Kept>> done : benches.invokeAll(work)) {
-                answered.addAll(done.get());
-            }
-            assertThat(log.head().count()).isEqualTo(160);
-            assertThat(Logs.all(log)).containsAll(answered).hasSize(160);
-        } finally {
-            benches.shutdown();
-        }
-        try (SqliteJobLog log = Logs.open(folder)) {
-            assertThat(log.head().count()).isEqualTo(160);
-        }
+    @Override
+    KeptLog open() {
+        return Logs.open(folder);
     }
 
     @Test
@@ -244,5 +64,16 @@ class SqliteJobLogTest {
     void aFolderThatIsAFileIsRefused() throws Exception {
         Path file = Files.writeString(folder.resolve("file"), "x");
         assertThat(Logs.refusal(file)).contains("this folder cannot be used");
+    }
+
+    @Test
+    void theDeviceIsKeptAndHashed() throws Exception {
+        try (SqliteJobLog log = Logs.open(folder)) {
+            Draft draft = new Draft("job-1", "a", NOON, "rebuilder", "tablet-7f", new NoteMade("job", "wet"));
+            assertThat(append(log, draft).orElseThrow().draft()).isEqualTo(draft);
+            assertThat(log.read("job-1").get(0).draft()).isEqualTo(draft);
+        }
+        Logs.tamper(folder, "update entry set device = 'tablet-80'");
+        assertThat(Logs.refusal(folder)).contains("changed or damaged");
     }
 }

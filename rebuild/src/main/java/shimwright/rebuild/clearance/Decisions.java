@@ -1,8 +1,13 @@
 package shimwright.rebuild.clearance;
 
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import shimwright.mechanics.axial.PackOffer;
+import java.util.Set;
+import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -11,60 +16,209 @@ import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Closing;
 import shimwright.rebuild.clearance.Session.Stage;
+import shimwright.rebuild.job.Basis;
 import shimwright.rebuild.job.Entry.ClearanceAccepted;
 import shimwright.rebuild.job.Entry.PackChosen;
+import shimwright.rebuild.job.Entry.PackIn;
 import shimwright.rebuild.job.Entry.PieceIn;
+import shimwright.rebuild.job.Entry.RoundRead;
+import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.job.Shop.Gauge;
 import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Clearance.Method;
 import shimwright.rebuild.unit.model.Clearance.Position;
+import shimwright.rebuild.unit.model.Step.Phase;
 
-/** The person decides: a pack is chosen, a clearance accepted. The entry carries the working it was decided on. */
+/** The person decides: pieces are named, rounds read, a pack chosen, a clearance accepted. The entries carry the working they were decided on. */
 public final class Decisions {
     private Decisions() {}
 
     /**
      * The entry for a pack.
      *
-     * @param session the session; its trial reading must have settled
+     * @param session the session; there must be a reading of it that is proof
      * @param pieces the pieces chosen
      * @param because why, where the pack is not proven to come out in; may be empty for one that is
-     * @return refused without a settled reading, with too few or too many pieces, with pieces that do not lie even and
-     *     free in the drawer of that place, or unproven without a reason
+     * @return refused without a settled reading, after the one-way step that closes over the pack, with too few or too many
+     *     pieces, with pieces that do not lie even and free in the drawer of that place, or unproven without a reason
      */
     public static Outcome<PackChosen> choose(Session session, List<PieceIn> pieces, String because) {
         Advice advice = session.advice();
         if (advice == null) {
-            Measured measured = session.trial().measured();
+            Measured measured = session.current().measured();
             String more = measured == null ? "" : measured.advice();
             return Outcome.refused(
-                    session.clearance().name(), "the trial reading is not settled, so it proves nothing yet", more);
+                    session.clearance().name(),
+                    session.trialWanted()
+                            ? "the trial reading is not settled, so it proves nothing yet"
+                            : "nothing is read yet, so no pack can be judged",
+                    more);
         }
+        List<Refusal> faults = faults(session, advice, pieces);
+        if (!faults.isEmpty()) {
+            return Outcome.refused(faults);
+        }
+        Outcome<Worked<PackOffer>> judged = PackAdviser.judge(session.clearance(), advice, pieces);
+        return judged.flatMap(worked -> chosen(session.clearance(), advice, pieces, worked, because));
+    }
+
+    private static List<Refusal> faults(Session session, Advice advice, List<PieceIn> pieces) {
         Position position = advice.position();
-        if (pieces.size() < position.fewest() || pieces.size() > position.most()) {
-            String wanted = position.fewest() == position.most()
-                    ? String.valueOf(position.most())
-                    : position.fewest() + " to " + position.most();
-            return Outcome.refused(
-                    position.where(),
-                    pieces.size() + (pieces.size() == 1 ? " piece" : " pieces") + " chosen, " + wanted + " can go in",
-                    "Tap one of the packs on offer, or choose pieces");
+        PackChosen now = session.chosen().get(position.id());
+        boolean other = now == null || !now.pieces().equals(pieces);
+        if (!session.change().open() && other) {
+            return List.of(new Refusal(
+                    session.clearance().name(),
+                    session.change().closedBy(),
+                    "Undo " + String.join(", ", session.change().undoFirst()) + " first"));
         }
-        List<Refusal> strange = pieces.stream()
+        Optional<Refusal> count = count(position, pieces);
+        if (count.isPresent()) {
+            return List.of(count.get());
+        }
+        return pieces.stream()
                 .filter(piece -> advice.drawer().stream().noneMatch(p -> p.id().equals(piece.piece())))
                 .map(piece -> new Refusal(
                         "piece " + piece.piece(),
                         "it does not lie ready in the drawer for this place",
                         "Take one that is on offer, or measure it again first"))
                 .toList();
-        if (!strange.isEmpty()) {
-            return Outcome.refused(strange);
+    }
+
+    private static Optional<Refusal> count(Position position, List<PieceIn> pieces) {
+        if (pieces.size() >= position.fewest() && pieces.size() <= position.most()) {
+            return Optional.empty();
         }
-        Outcome<Worked<PackOffer>> judged = Adviser.judge(session.clearance(), advice, session.trial(), pieces);
-        return judged.flatMap(worked -> chosen(session.clearance(), advice, pieces, worked, because));
+        String wanted = position.fewest() == position.most()
+                ? String.valueOf(position.most())
+                : position.fewest() + " to " + position.most();
+        return Optional.of(new Refusal(
+                position.where(),
+                pieces.size() + (pieces.size() == 1 ? " piece" : " pieces") + " chosen, " + wanted + " can go in",
+                "Tap one of the packs on offer, or choose pieces"));
+    }
+
+    /**
+     * The entry that names the pieces that are in for a reading. It may name them anew: what was read with other pieces then
+     * no longer counts. Places left out keep the shim that the job has fitted there.
+     *
+     * @param phase which reading
+     * @param pieces by position; an empty list says that none is in
+     * @param shop the drawer
+     * @param number the job's number: its own pieces may be in
+     * @return refused with a place that the clearance has not, a piece that is not in the drawer or not of the place's family,
+     *     a piece in two places, or places left empty that need one; all faults at once
+     */
+    public static Outcome<PackIn> packIn(
+            Session session, Phase phase, Map<String, List<PieceIn>> pieces, Shop shop, String number) {
+        List<Refusal> faults = new ArrayList<>();
+        Map<String, Position> places = new LinkedHashMap<>();
+        session.clearance().positions().forEach(p -> places.put(p.id(), p));
+        Set<String> seen = new HashSet<>();
+        pieces.forEach((id, in) -> {
+            Position place = places.get(id);
+            if (place == null) {
+                faults.add(new Refusal("place " + id, "this clearance has no such place", "Look at its places"));
+            } else if (!in.isEmpty() || place.fewest() == 0) {
+                in.forEach(piece -> named(place, piece, shop, number).ifPresent(faults::add));
+                in.stream()
+                        .filter(piece -> !seen.add(piece.piece()))
+                        .forEach(piece -> faults.add(new Refusal(
+                                "piece " + piece.piece(), "it is named twice", "A piece can lie in one place only")));
+            }
+        });
+        for (Position place : phase == Phase.TRIAL ? places.values() : List.<Position>of()) {
+            List<PieceIn> in = pieces.get(place.id());
+            boolean named = in != null && (!in.isEmpty() || place.fewest() == 0);
+            if (!named && session.toName().contains(place.id())) {
+                faults.add(new Refusal(
+                        place.where(), "it is not said which piece is in", "Say which pieces are in, then read"));
+            }
+        }
+        Position own = session.clearance().positions().get(0);
+        if (phase != Phase.TRIAL
+                && own.fewest() > 0
+                && pieces.getOrDefault(own.id(), List.of()).isEmpty()) {
+            faults.add(
+                    new Refusal(own.where(), "it is not said which piece is in", "Say which piece is in, then read"));
+        }
+        return faults.isEmpty()
+                ? Outcome.ok(new PackIn(session.clearance().id(), phase, pieces))
+                : Outcome.refused(faults);
+    }
+
+    private static Optional<Refusal> named(Position place, PieceIn in, Shop shop, String number) {
+        Shop.Piece piece = shop.pieces().get(in.piece());
+        String at = "piece " + in.piece();
+        if (piece == null) {
+            return Optional.of(new Refusal(at, "there is no such piece in the drawer", "Look at its tag"));
+        }
+        if (!piece.family().equals(place.family())) {
+            return Optional.of(new Refusal(
+                    at, "it is of family " + piece.family() + ", here goes " + place.family(), "Look at its tag"));
+        }
+        return piece.freeFor(number)
+                ? Optional.empty()
+                : Optional.of(new Refusal(
+                        at,
+                        piece.goneBecause() == null
+                                ? "it is in unit " + piece.takenBy()
+                                : "it is gone: " + piece.goneBecause(),
+                        "Take another piece"));
+    }
+
+    /**
+     * The entry for one round of readings, with the gauge that was in the hand.
+     *
+     * @param phase which reading
+     * @param gauge id of the gauge
+     * @param values as read, m
+     * @param typed as typed
+     * @return refused with a gauge that the shop has not or that is too coarse for these limits, with other than the numbers
+     *     that one round has, or with a number beyond the range of the gauge
+     */
+    public static Outcome<RoundRead> round(
+            Session session, Phase phase, String gauge, Shop shop, List<Double> values, String typed) {
+        Clearance clearance = session.clearance();
+        Optional<Gauge> found = shop.gauge(gauge);
+        if (found.isEmpty()) {
+            return Outcome.refused(List.of(GaugeChoice.unknown(gauge)));
+        }
+        List<Refusal> faults = new ArrayList<>();
+        GaugeChoice.tooCoarse(clearance, found.get())
+                .ifPresent(fact -> faults.add(new Refusal(
+                        "gauge " + gauge, fact.substring(0, fact.indexOf(". Take")), "Take a finer gauge")));
+        int wanted = clearance.method() == Method.FEELER ? 2 : clearance.indicators();
+        if (values.size() != wanted) {
+            faults.add(
+                    new Refusal("round", values.size() + " of " + wanted + " numbers", "Read every one of them once"));
+        }
+        double reach = found.get().range();
+        boolean low = clearance.method() != Method.SERIES && values.stream().anyMatch(v -> v < 0);
+        if (low || values.stream().anyMatch(v -> Math.abs(v) > reach)) {
+            faults.add(new Refusal(
+                    "round",
+                    "a reading lies outside what gauge " + gauge + " can show",
+                    "Look at the comma, or take another gauge"));
+        }
+        if (clearance.method() == Method.FEELER && values.size() == 2 && values.get(0) > values.get(1)) {
+            faults.add(new Refusal(
+                    "feelers",
+                    "the one that enters is thicker than the one that does not",
+                    "Type the one that enters first"));
+        }
+        return faults.isEmpty()
+                ? Outcome.ok(new RoundRead(clearance.id(), phase, gauge, values, typed))
+                : Outcome.refused(faults);
     }
 
     private static Outcome<PackChosen> chosen(
             Clearance clearance, Advice advice, List<PieceIn> pieces, Worked<PackOffer> worked, String because) {
         PackOffer offer = worked.result();
+        boolean waits = advice.result() == null && !advice.refusals().isEmpty();
+        if (waits && because.isBlank()) {
+            return Outcome.refused(advice.refusals());
+        }
         if (offer.verdict() != Verdict.IN && because.isBlank()) {
             return Outcome.refused(
                     clearance.name(),
@@ -81,8 +235,16 @@ public final class Decisions {
                 offer.u(),
                 offer.probability(),
                 offer.verdict(),
-                offer.verdict() == Verdict.IN ? "" : because,
-                worked.working()));
+                offer.verdict() == Verdict.IN && !waits ? "" : because,
+                worked.working(),
+                new Basis(
+                                clearance.lower(),
+                                clearance.upper(),
+                                clearance.aim(),
+                                offer.nu(),
+                                offer.predicted() + clearance.growth(),
+                                PackAdviser.RULE)
+                        .kept()));
     }
 
     /**
@@ -107,8 +269,9 @@ public final class Decisions {
                     closing.verdict() == Verdict.IN ? closing.finding() : closing.advice(),
                     "Find the cause, or say why you accept it; it stands on the record");
         }
+        Clearance clearance = session.clearance();
         return Outcome.ok(new ClearanceAccepted(
-                session.clearance().id(),
+                clearance.id(),
                 closing.phase(),
                 closing.value(),
                 closing.u(),
@@ -117,6 +280,14 @@ public final class Decisions {
                 closing.predicted(),
                 closing.finding(),
                 doubt ? because : "",
-                closing.working()));
+                closing.working(),
+                new Basis(
+                                clearance.lower(),
+                                clearance.upper(),
+                                clearance.aim(),
+                                closing.nu(),
+                                closing.hot(),
+                                closing.rule())
+                        .kept()));
     }
 }

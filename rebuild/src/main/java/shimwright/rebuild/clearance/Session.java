@@ -3,12 +3,13 @@ package shimwright.rebuild.clearance;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import shimwright.mechanics.axial.ShimPackResult;
+import shimwright.mechanics.axial.shim.ShimPack;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.working.Line;
 import shimwright.rebuild.job.Entry.ClearanceAccepted;
 import shimwright.rebuild.job.Entry.PackChosen;
+import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.Shop.Gauge;
 import shimwright.rebuild.job.Shop.Piece;
@@ -21,32 +22,46 @@ import shimwright.rebuild.unit.model.Step.Phase;
  * the readings.
  *
  * @param clearance what is set
- * @param gauge the gauge it is read with; null where the shop does not have it
+ * @param gauge the gauge in hand; null where the shop has none that will do
+ * @param gauges gauges of the shop that can prove it, the one that the unit file names first
  * @param stage where the conversation stands
  * @param say one sentence: what to do next
  * @param trial the reading with trial pieces
  * @param last the reading with the chosen pack
  * @param again the reading after something could have moved it
- * @param advice packs on offer; null until the trial reading has settled
+ * @param known shims that this job has fitted at other places of the loop: they count as in, where no trial piece is named
+ * @param toName places of which it must be said which piece is in before the trial reading counts
+ * @param tryFirst pieces to try first, where there is no trial reading; by the nominal lengths, so it proves nothing
+ * @param advice packs on offer; null until there is a reading that is proof
  * @param chosen packs chosen, by position
+ * @param forecast what the pieces chosen now leave, worked out anew; null where none are chosen or nothing is read
  * @param closing the last reading against limits and prediction; null until it has settled
  * @param accepted the acceptance that stands; null where none does
  * @param reopened why an earlier acceptance no longer stands; empty where it does or there was none
+ * @param change what stands in the way of another choice, and what it brings
+ * @param slope how the backlash answered to the pack that was changed between two readings; null where it was read once
  * @param trialWanted true where the unit file has a step that reads this clearance with trial pieces
  */
 public record Session(
         Clearance clearance,
         @Nullable Gauge gauge,
+        List<Gauge> gauges,
         Stage stage,
         String say,
         Reading trial,
         Reading last,
         Reading again,
+        Map<String, List<PieceIn>> known,
+        List<String> toName,
+        List<PieceIn> tryFirst,
         @Nullable Advice advice,
         Map<String, PackChosen> chosen,
+        @Nullable Forecast forecast,
         @Nullable Closing closing,
         @Nullable Said<ClearanceAccepted> accepted,
         String reopened,
+        Change change,
+        @Nullable BacklashSlope slope,
         boolean trialWanted) {
 
     /** Where the conversation stands. */
@@ -77,9 +92,10 @@ public record Session(
      * Packs on offer for the first position.
      *
      * @param position where the pack goes
+     * @param from the reading that they are sought from: trial, or final with another pack in
      * @param result offers in order, or what would help
      * @param drawer pieces that could be used
-     * @param measured the trial reading brought to the packs chosen elsewhere, m
+     * @param measured that reading brought to the packs chosen elsewhere, m
      * @param u its standard uncertainty, m
      * @param before the lines that bring the reading to the packs chosen elsewhere
      * @param working the lines of the whole calculation
@@ -88,7 +104,8 @@ public record Session(
      */
     public record Advice(
             Position position,
-            @Nullable ShimPackResult result,
+            Reading from,
+            ShimPack.@Nullable Result result,
             List<Piece> drawer,
             double measured,
             double u,
@@ -98,11 +115,42 @@ public record Session(
             List<Refusal> refusals) {}
 
     /**
+     * What the pieces that are chosen now leave: the choice as it was kept does not follow when another place is chosen anew.
+     *
+     * @param value m, signed as play
+     * @param u standard uncertainty, m
+     * @param nu effective degrees of freedom
+     * @param probability that it lies within the limits
+     * @param verdict in, out or not proven
+     * @param because what changed since the pack was chosen and what follows; empty where it stands as chosen
+     * @param stale true where the pack is no longer proven and nobody has decided so
+     */
+    public record Forecast(
+            double value, double u, double nu, double probability, Verdict verdict, String because, boolean stale) {}
+
+    /**
+     * Changing the choice.
+     *
+     * @param closedBy the one-way step that closes over the pack; empty where another can be chosen now
+     * @param undoFirst steps done that stand on the pack, by id, in order of undoing
+     * @param undoing what undoing the step of this reading brings; empty where it was not read
+     * @param renaming what naming other pieces for this reading brings; empty where it was not read
+     */
+    public record Change(String closedBy, List<String> undoFirst, String undoing, String renaming) {
+        /** True where another pack can be chosen now. */
+        public boolean open() {
+            return closedBy.isEmpty();
+        }
+    }
+
+    /**
      * The last reading judged.
      *
      * @param phase final or again
      * @param value the clearance, signed as play, m
      * @param u standard uncertainty, m
+     * @param nu its effective degrees of freedom
+     * @param rule probability that counts as proof
      * @param probability that it lies within the limits
      * @param verdict in, out or not proven
      * @param predicted what the chosen pack was to leave, m; NaN-free: equals value where nothing was predicted
@@ -117,6 +165,8 @@ public record Session(
             Phase phase,
             double value,
             double u,
+            double nu,
+            double rule,
             double probability,
             Verdict verdict,
             double predicted,
@@ -134,7 +184,18 @@ public record Session(
             case LAST_PACK, READ_LAST, ACCEPT -> last;
             case READ_AGAIN, ACCEPT_AGAIN -> again;
             case PROVED_OTHERWISE -> trial;
-            case DONE -> again.rounds().isEmpty() ? last : again;
+            case DONE -> !again.rounds().isEmpty() ? again : last.rounds().isEmpty() ? trial : last;
         };
+    }
+
+    /**
+     * True where the trial reading is proof by rounds read after an entry alone: a second reading at a later step is its own.
+     *
+     * @param number of that entry
+     */
+    public boolean trialReadSince(long number) {
+        long fresh =
+                trial.rounds().stream().filter(round -> round.number() > number).count();
+        return trial.settled() && fresh >= clearance.rounds();
     }
 }

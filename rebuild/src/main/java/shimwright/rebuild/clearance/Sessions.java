@@ -1,36 +1,50 @@
 package shimwright.rebuild.clearance;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.mechanics.outcome.Outcome;
-import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.clearance.Reading.Measured;
+import shimwright.rebuild.clearance.FinalReading.Foretold;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Closing;
+import shimwright.rebuild.clearance.Session.Forecast;
 import shimwright.rebuild.clearance.Session.Stage;
-import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.ClearanceAccepted;
 import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.job.Entry.PieceIn;
+import shimwright.rebuild.job.FittedPieces;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Job.Place;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.job.Shop;
-import shimwright.rebuild.job.Shop.Gauge;
+import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Position;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.CheckKind;
 
 /** The session of a clearance, made from the log. */
 public final class Sessions {
-    private Sessions() {}
+    private final Unit unit;
+    private final Job job;
+    private final Shop shop;
+    private final Clearance clearance;
+    private final Order order;
+    private final JobReadings readings;
+
+    private Sessions(Unit unit, Job job, Shop shop, String id) {
+        this.unit = unit;
+        this.job = job;
+        this.shop = shop;
+        this.clearance = EtchedDeviation.of(unit.clearance(id), job);
+        this.order = Order.of(unit, job.sides());
+        this.readings = new JobReadings(unit, job, shop, clearance);
+    }
 
     /**
      * How the setting of a clearance stands.
@@ -46,127 +60,161 @@ public final class Sessions {
 
     /** The same, with packs that are being chosen elsewhere at the same time, by position. */
     static Session with(Unit unit, Job job, Shop shop, String id, Map<String, List<PieceIn>> proposed) {
-        Clearance clearance = Etched.of(unit.clearance(id), job);
-        Gauge gauge = shop.gauge(clearance.gauge()).orElse(null);
-        Map<String, PackChosen> chosen = job.packOf(id);
-        Reading trial = reading(unit, job, clearance, gauge, Phase.TRIAL, Map.of());
-        Reading last = reading(unit, job, clearance, gauge, Phase.FINAL, fitted(job, clearance));
-        Reading again = reading(unit, job, clearance, gauge, Phase.AGAIN, fitted(job, clearance));
+        return new Sessions(unit, job, shop, id).session(proposed);
+    }
+
+    /**
+     * Number of the last entry that says a step before this one is done: what is read at the step must be younger.
+     *
+     * @return 0 where none is
+     */
+    public static long before(Job job, Step step) {
+        return step.after().keySet().stream()
+                .map(id -> job.done().get(id))
+                .filter(Objects::nonNull)
+                .mapToLong(Said::number)
+                .max()
+                .orElse(0);
+    }
+
+    private Session session(Map<String, List<PieceIn>> proposed) {
+        String id = clearance.id();
+        Reading trial = readings.trial();
+        Reading last = readings.last(Phase.FINAL);
+        Reading again = readings.last(Phase.AGAIN);
         Said<ClearanceAccepted> accepted = job.accepted().get(id);
         String reopened =
                 accepted == null ? "" : Reopened.since(job, unit, id, accepted).orElse("");
         Said<ClearanceAccepted> stands = reopened.isEmpty() ? accepted : null;
-        boolean trialWanted = hasStep(unit, id, Phase.TRIAL);
-        Advice advice = settled(trial) ? Adviser.advise(unit, clearance, job, shop, trial, proposed) : null;
-        boolean wantAgain = hasStep(unit, id, Phase.AGAIN)
-                && stands != null
-                && stands.what().phase() != Phase.AGAIN
-                && againIsDue(unit, job, id);
+        Reading from = readings.latestProof(trial, null).orElse(null);
+        Reading other = readings.latestProof(trial, last.pack()).orElse(null);
+        Advice advice = advice(from, proposed);
+        // foretold by what was read with another pack in: a reading does not foretell itself
+        Advice foretelling = Objects.equals(from, other) ? advice : advice(other, proposed);
+        Forecast forecast = PackForecast.of(unit, job, clearance, foretelling).orElse(null);
+        boolean wantAgain = stands != null && stands.what().phase() != Phase.AGAIN && againIsDue();
         Reading judged = wantAgain || (stands != null && !again.rounds().isEmpty()) ? again : last;
-        Closing closing = settled(judged) ? Closer.close(clearance, judged, predicted(job, clearance)) : null;
-        Stage stage = stage(unit, clearance, trial, judged, chosen, stands, trialWanted, wantAgain);
-        return new Session(
+        Closing closing = judged.settled() ? FinalReading.close(clearance, judged, foretold(forecast)) : null;
+        boolean trialWanted = !steps(Phase.TRIAL).isEmpty();
+        Stage stage = stage(trial, judged, forecast, stands, trialWanted, wantAgain);
+        List<PieceIn> tryFirst = stage == Stage.LAST_PACK ? FirstTry.of(unit, clearance, job, shop) : List.of();
+        Session bare = new Session(
                 clearance,
-                gauge,
+                null,
+                List.of(),
                 stage,
-                Words.say(stage, clearance, gauge, trial, judged, advice, closing),
+                "",
                 trial,
                 last,
                 again,
+                readings.known(),
+                readings.toName(),
+                tryFirst,
                 advice,
-                chosen,
+                job.packOf(id),
+                forecast,
                 closing,
                 stands,
                 reopened,
+                new Session.Change("", List.of(), "", ""),
+                BacklashSlope.of(job, clearance, leadingTo(Phase.TRIAL)).orElse(null),
                 trialWanted);
+        return said(bare, judged);
     }
 
-    private static boolean hasStep(Unit unit, String clearance, Phase phase) {
-        return unit.type().steps().stream()
-                .anyMatch(step -> step.clearance().equals(clearance) && step.phase() == phase);
+    /** The session with its gauge, what a change of it brings, and its sentence. */
+    private Session said(Session s, Reading judged) {
+        Reading current = s.current();
+        var gauge = GaugeChoice.inHand(clearance, current.phase(), current.rounds(), shop);
+        String say = Instruction.say(
+                s.stage(),
+                new Instruction.Facts(
+                        clearance,
+                        gauge,
+                        s.trial(),
+                        judged,
+                        s.advice(),
+                        s.forecast(),
+                        s.closing(),
+                        s.tryFirst(),
+                        waitingFor(current.phase())));
+        return new Session(
+                clearance,
+                gauge,
+                GaugeChoice.fit(clearance, current.phase(), shop),
+                s.stage(),
+                say,
+                s.trial(),
+                s.last(),
+                s.again(),
+                s.known(),
+                s.toName(),
+                s.tryFirst(),
+                s.advice(),
+                s.chosen(),
+                s.forecast(),
+                s.closing(),
+                s.accepted(),
+                s.reopened(),
+                PackChange.of(unit, job, order, clearance, current),
+                s.slope(),
+                s.trialWanted());
     }
 
-    /** The reading is taken once more when every step that leads to it is done. */
-    private static boolean againIsDue(Unit unit, Job job, String clearance) {
-        return unit.type().steps().stream()
-                .filter(step -> step.clearance().equals(clearance) && step.phase() == Phase.AGAIN)
-                .map(Step::after)
-                .anyMatch(after -> job.stepsDone().containsAll(after.keySet()));
+    private @Nullable Advice advice(@Nullable Reading from, Map<String, List<PieceIn>> proposed) {
+        return from == null ? null : PackAdviser.advise(unit, clearance, job, shop, from, proposed);
     }
 
-    private static boolean settled(Reading reading) {
-        Measured measured = reading.measured();
-        return measured != null && measured.settled();
-    }
-
-    private static Map<String, List<PieceIn>> fitted(Job job, Clearance clearance) {
-        Map<String, List<PieceIn>> fitted = new LinkedHashMap<>();
-        for (Position position : clearance.positions()) {
-            job.packIn(position.id())
-                    .ifPresent(said -> fitted.put(position.id(), said.what().pieces()));
+    private Optional<Foretold> foretold(@Nullable Forecast forecast) {
+        if (forecast != null) {
+            return Optional.of(new Foretold(forecast.value(), forecast.u()));
         }
-        return fitted;
+        return PackForecast.chosen(job, clearance)
+                .map(Said::what)
+                .filter(this::isIn)
+                .map(chosen -> new Foretold(chosen.predicted(), chosen.u()));
     }
 
-    private static Optional<PackChosen> predicted(Job job, Clearance clearance) {
-        return Optional.ofNullable(
-                job.packOf(clearance.id()).get(clearance.positions().get(0).id()));
+    private boolean isIn(PackChosen chosen) {
+        return chosen.pieces().equals(FittedPieces.now(job).get(chosen.position()));
     }
 
-    private static Reading reading(
-            Unit unit,
-            Job job,
-            Clearance clearance,
-            @Nullable Gauge gauge,
-            Phase phase,
-            Map<String, List<PieceIn>> fallback) {
-        Said<Entry.PackIn> in = job.packsIn().get(new Place(clearance.id(), phase));
-        Map<String, List<PieceIn>> pack = in == null ? fallback : in.what().pieces();
-        List<Said<Entry.RoundRead>> rounds = Reopened.rounds(job, unit, clearance.id(), phase);
-        if (rounds.isEmpty()) {
-            return new Reading(phase, pack, rounds, null, List.of());
-        }
-        if (Etched.missing(clearance, job)) {
-            return new Reading(phase, pack, rounds, null, List.of(Etched.refusal(clearance)));
-        }
-        if (gauge == null) {
-            return new Reading(
-                    phase,
-                    pack,
-                    rounds,
-                    null,
-                    List.of(new Refusal(
-                            "gauge " + clearance.gauge(),
-                            "the shop has no data of this gauge, so its doubt is not known",
-                            "Enter its step and error limit in the shop")));
-        }
-        List<Refusal> unnamed = phase == Phase.TRIAL ? unnamed(clearance, pack) : List.of();
-        if (!unnamed.isEmpty()) {
-            return new Reading(phase, pack, rounds, null, unnamed);
-        }
-        List<List<Double>> values = new ArrayList<>();
-        rounds.forEach(round -> values.add(round.what().values()));
-        Outcome<Measured> outcome = Reader.read(clearance, gauge, values);
-        Measured measured = outcome instanceof Outcome.Ok<Measured> ok ? ok.value() : null;
-        return new Reading(phase, pack, rounds, measured, outcome.refusals());
-    }
-
-    /** Places that must hold a piece and of which none is named: it would be taken for a thickness of nothing. */
-    private static List<Refusal> unnamed(Clearance clearance, Map<String, List<PieceIn>> pack) {
-        return clearance.positions().stream()
-                .filter(position -> position.fewest() > 0
-                        && pack.getOrDefault(position.id(), List.of()).isEmpty())
-                .map(position -> new Refusal(
-                        position.where(), "it is not said which piece is in", "Say which pieces are in, then read"))
+    private List<Step> steps(Phase phase) {
+        return unit.stepsReading(clearance.id(), phase).stream()
+                .filter(step -> order.steps().containsKey(step.id()))
                 .toList();
     }
 
-    private static Stage stage(
-            Unit unit,
-            Clearance clearance,
+    private Set<String> leadingTo(Phase phase) {
+        Set<String> steps = new HashSet<>();
+        unit.stepsReading(clearance.id(), phase).forEach(step -> {
+            steps.add(step.id());
+            steps.addAll(order.leadingTo(step.id()));
+        });
+        return steps;
+    }
+
+    /** The reading is taken once more when every step that leads to it is done. */
+    private boolean againIsDue() {
+        return steps(Phase.AGAIN).stream()
+                .anyMatch(step -> job.stepsDone().containsAll(step.after().keySet()));
+    }
+
+    /** Steps that the reading waits for; empty where one of its steps can be done. */
+    private List<String> waitingFor(Phase phase) {
+        List<Step> steps = steps(phase);
+        if (steps.isEmpty() || steps.stream().anyMatch(step -> order.free(step.id(), job.stepsDone()))) {
+            return List.of();
+        }
+        return order.waitsFor(steps.get(0).id(), job.stepsDone()).keySet().stream()
+                .map(Step::id)
+                .toList();
+    }
+
+    private Stage stage(
             Reading trial,
             Reading judged,
-            Map<String, PackChosen> chosen,
+            @Nullable Forecast forecast,
             @Nullable Said<ClearanceAccepted> accepted,
             boolean trialWanted,
             boolean wantAgain) {
@@ -174,20 +222,77 @@ public final class Sessions {
             return Stage.DONE;
         }
         if (wantAgain) {
-            return settled(judged) ? Stage.ACCEPT_AGAIN : Stage.READ_AGAIN;
+            return judged.settled() ? Stage.ACCEPT_AGAIN : Stage.READ_AGAIN;
         }
-        if (chosen.isEmpty() && trialWanted) {
-            if (!unnamed(clearance, trial.pack()).isEmpty()) {
-                return Stage.TRIAL_PACK;
+        boolean begun = !judged.rounds().isEmpty();
+        if (trialWanted && !begun) {
+            if (trialIsDue(trial)) {
+                return trialNamed(trial) ? Stage.READ_TRIAL : Stage.TRIAL_PACK;
             }
-            return settled(trial) ? Stage.CHOOSE : Stage.READ_TRIAL;
+            if (job.packOf(clearance.id()).isEmpty()) {
+                return Stage.CHOOSE;
+            }
         }
-        if (!hasStep(unit, clearance.id(), Phase.FINAL)) {
-            return Stage.PROVED_OTHERWISE;
+        if (!begun && forecast != null && forecast.stale()) {
+            return Stage.CHOOSE;
         }
-        if (judged.pack().isEmpty()) {
+        if (steps(Phase.FINAL).isEmpty()) {
+            return provedByTorque() ? Stage.DONE : Stage.PROVED_OTHERWISE;
+        }
+        Position own = clearance.positions().get(0);
+        if (own.fewest() > 0 && judged.pack().getOrDefault(own.id(), List.of()).isEmpty()) {
             return Stage.LAST_PACK;
         }
-        return settled(judged) ? Stage.ACCEPT : Stage.READ_LAST;
+        return judged.settled() ? Stage.ACCEPT : Stage.READ_LAST;
+    }
+
+    private boolean trialNamed(Reading trial) {
+        long number = trial.rounds().isEmpty()
+                ? Long.MAX_VALUE
+                : trial.rounds().get(0).number();
+        return readings.unnamed(trial.pack(), number).isEmpty();
+    }
+
+    /** True while there is no trial reading that is proof, or a step waits for its own. */
+    private boolean trialIsDue(Reading trial) {
+        if (!trial.settled() && latestFinal(trial)) {
+            return false;
+        }
+        return !trial.settled()
+                || steps(Phase.TRIAL).stream()
+                        .filter(step -> !job.stepsDone().contains(step.id()))
+                        .filter(step -> order.free(step.id(), job.stepsDone()))
+                        .anyMatch(step -> fresh(trial, before(job, step)) < clearance.rounds());
+    }
+
+    private static long fresh(Reading trial, long since) {
+        return trial.rounds().stream().filter(round -> round.number() > since).count();
+    }
+
+    /** True where a final reading with another pack stands in for the trial, whose steps all stand done. */
+    private boolean latestFinal(Reading trial) {
+        return readings.latestProof(trial, null).isPresent()
+                && steps(Phase.TRIAL).stream().allMatch(step -> job.stepsDone().contains(step.id()));
+    }
+
+    /**
+     * True where a clearance without a final reading is proved by turning torque: a step is done whose hold point reads a
+     * torque and, when that is wrong, opens the step that fits the shim; and the pack was not changed after it.
+     */
+    private boolean provedByTorque() {
+        String item = clearance.positions().get(0).item();
+        Set<String> fitting = new HashSet<>();
+        unit.type().steps().stream()
+                .filter(step -> !item.isEmpty()
+                        && (step.installs().contains(item) || step.builds().contains(item)))
+                .forEach(step -> fitting.add(step.id()));
+        long changed = Reopened.changes(job, unit, clearance.id(), Phase.FINAL).keySet().stream()
+                .reduce(0L, (a, b) -> b);
+        return unit.type().holdPoints().stream()
+                .filter(hold -> hold.reopens().stream().anyMatch(fitting::contains))
+                .filter(hold -> hold.checks().stream().anyMatch(check -> check.kind() == CheckKind.TORQUE))
+                .flatMap(hold -> unit.stepsHolding(hold.id()).stream())
+                .flatMap(step -> Optional.ofNullable(job.done().get(step.id())).stream())
+                .anyMatch(done -> done.number() > changed);
     }
 }

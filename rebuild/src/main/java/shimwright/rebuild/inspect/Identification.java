@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.unit.model.UnitType;
@@ -19,10 +21,15 @@ import shimwright.rebuild.unit.model.UnitType.Weight;
  * @param variant the variant that is settled; null where none is
  * @param votes for each tell-tale that was read, the variants it fits
  * @param against tell-tales, in their words, that speak against the leading variant
+ * @param asked counts that are twice or half of what a variant shows: they are asked about and settle nothing
  * @param say one sentence: what is settled, or what is still wanted
  */
 public record Identification(
-        @Nullable String variant, Map<String, Set<String>> votes, List<String> against, String say) {
+        @Nullable String variant,
+        Map<String, Set<String>> votes,
+        List<String> against,
+        List<String> asked,
+        String say) {
 
     /**
      * Reads the tell-tales.
@@ -33,6 +40,7 @@ public record Identification(
     public static Identification of(UnitType type, Map<String, String> seen) {
         Map<String, Set<String>> votes = new LinkedHashMap<>();
         Map<String, Integer> strong = new LinkedHashMap<>();
+        Map<String, String> asked = new LinkedHashMap<>();
         type.variants().keySet().forEach(v -> strong.put(v, 0));
         for (TellTale tale : type.tellTales()) {
             String saw = seen.getOrDefault(tale.id(), "").strip();
@@ -41,6 +49,7 @@ public record Identification(
             }
             Set<String> fits = fits(tale, saw);
             votes.put(tale.id(), fits);
+            counted(type, tale, saw).ifPresent(question -> asked.put(tale.id(), question));
             if (tale.weight() == Weight.STRONG && fits.size() == 1) {
                 strong.merge(fits.iterator().next(), 1, Integer::sum);
             }
@@ -50,22 +59,28 @@ public record Identification(
                 .map(Map.Entry::getKey)
                 .orElseThrow();
         int count = strong.getOrDefault(lead, 0);
-        List<String> strongAgainst = against(type, votes, seen, lead, Weight.STRONG);
-        List<String> weakAgainst = against(type, votes, seen, lead, Weight.WEAK);
+        List<String> strongAgainst = against(type, votes, asked.keySet(), seen, lead, Weight.STRONG);
+        List<String> weakAgainst = against(type, votes, asked.keySet(), seen, lead, Weight.WEAK);
         String name = type.variants().get(lead) == null ? lead : nameOf(type, lead);
         List<String> all = new ArrayList<>(strongAgainst);
         all.addAll(weakAgainst);
+        List<String> questions = List.copyOf(asked.values());
+        if (!questions.isEmpty()) {
+            return new Identification(
+                    null, votes, count == 0 ? List.of() : all, questions, String.join(" ", questions));
+        }
         if (count >= 2 && strongAgainst.isEmpty()) {
             String weak = weakAgainst.isEmpty()
                     ? ""
                     : " Against it, but only weak, as a swapped part: " + String.join("; ", weakAgainst) + ".";
-            return new Identification(lead, votes, all, count + " strong tell-tales agree on " + name + "." + weak);
+            return new Identification(
+                    lead, votes, all, List.of(), count + " strong tell-tales agree on " + name + "." + weak);
         }
         String say = !strongAgainst.isEmpty() && count > 0
                 ? "Contradiction: " + count + " strong for " + name + ", but " + String.join("; ", strongAgainst)
                         + ". Look again; parts of two units may be mixed."
                 : "Not settled: " + count + " strong tell-tale" + (count == 1 ? "" : "s") + " so far, two must agree.";
-        return new Identification(null, votes, count == 0 ? List.of() : all, say);
+        return new Identification(null, votes, count == 0 ? List.of() : all, List.of(), say);
     }
 
     private static String nameOf(UnitType type, String variant) {
@@ -74,11 +89,16 @@ public record Identification(
     }
 
     private static List<String> against(
-            UnitType type, Map<String, Set<String>> votes, Map<String, String> seen, String lead, Weight weight) {
+            UnitType type,
+            Map<String, Set<String>> votes,
+            Set<String> asked,
+            Map<String, String> seen,
+            String lead,
+            Weight weight) {
         List<String> against = new ArrayList<>();
         for (TellTale tale : type.tellTales()) {
             Set<String> fits = votes.get(tale.id());
-            if (fits != null && tale.weight() == weight && !fits.contains(lead)) {
+            if (fits != null && !asked.contains(tale.id()) && tale.weight() == weight && !fits.contains(lead)) {
                 against.add(tale.look() + ": " + seen.getOrDefault(tale.id(), ""));
             }
         }
@@ -95,14 +115,43 @@ public record Identification(
         return fits;
     }
 
+    /** The question that a count raises which fits no variant, but twice or half of which does. */
+    private static Optional<String> counted(UnitType type, TellTale tale, String saw) {
+        OptionalDouble count = number(saw);
+        if (tale.within() <= 0 || count.isEmpty() || !fits(tale, saw).isEmpty()) {
+            return Optional.empty();
+        }
+        for (double times : new double[] {2, 0.5}) {
+            Set<String> meant = fits(tale, Double.toString(count.getAsDouble() / times));
+            if (!meant.isEmpty()) {
+                String variant = meant.iterator().next();
+                return Optional.of(tale.look() + ": " + saw + " is "
+                        + (times == 2 ? "twice" : "half of") + " what " + nameOf(type, variant) + " shows, "
+                        + tale.shows().getOrDefault(variant, "") + ". "
+                        + (times == 2
+                                ? "Counted double, or both sides turned together?"
+                                : "Only one side counted, or only half of it?")
+                        + " Count again, or leave it empty.");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static OptionalDouble number(String text) {
+        try {
+            return OptionalDouble.of(Double.parseDouble(text.strip().replace(',', '.')));
+        } catch (NumberFormatException words) {
+            return OptionalDouble.empty();
+        }
+    }
+
     private static boolean same(String shown, String saw, double within) {
         if (within > 0) {
-            try {
-                double difference = Double.parseDouble(shown) - Double.parseDouble(saw.replace(',', '.'));
-                return Math.abs(difference) <= within + 1e-9;
-            } catch (NumberFormatException words) {
-                return false;
-            }
+            OptionalDouble expected = number(shown);
+            OptionalDouble counted = number(saw);
+            return expected.isPresent()
+                    && counted.isPresent()
+                    && Math.abs(expected.getAsDouble() - counted.getAsDouble()) <= within + 1e-9;
         }
         return shown.strip().toLowerCase(Locale.ROOT).equals(saw.toLowerCase(Locale.ROOT));
     }

@@ -1,114 +1,170 @@
 package shimwright.rebuild.inspect;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import shimwright.mechanics.conformity.Conformity;
+import shimwright.mechanics.conformity.Limits;
+import shimwright.mechanics.conformity.Rule;
+import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.working.Line;
 import shimwright.mechanics.working.Working;
-import shimwright.rebuild.unit.model.UnitType.CheckKind;
+import shimwright.rebuild.unit.model.Quantity;
 import shimwright.rebuild.unit.model.WearLimit;
 import shimwright.rebuild.unit.model.WearLimit.Direction;
 
 /**
  * Readings of an item against its wear limit.
  *
- * @param worst the reading that decides, SI
+ * @param worst the value that decides, SI
  * @param limit the service limit, SI
- * @param within true where the worst reading is still within the limit
- * @param kilometres distance left at the usual rate of wear; negative where there is no rate, 0 where the limit is passed
+ * @param verdict what it proves; by number where no gauge is known
+ * @param kilometres distance left at the usual rate of wear; negative where there is no rate, 0 where the limit is passed,
+ *     {@link #BEYOND_RECKONING} where it is that or more
  * @param say one sentence
  * @param working the lines of the calculation
  */
 public record WearJudgement(
-        double worst, double limit, boolean within, double kilometres, String say, List<Line> working) {
+        double worst, double limit, Verdict verdict, double kilometres, String say, List<Line> working) {
+    /** Kilometres beyond which a rate of wear says nothing any more. */
+    public static final double BEYOND_RECKONING = 500_000;
 
     private static final double PER = 100_000;
 
-    /** The kind of quantity of a check. */
-    public static Kind kind(CheckKind kind) {
-        return switch (kind) {
-            case LENGTH -> Kind.LENGTH;
-            case TORQUE -> Kind.TORQUE;
-            case FORCE -> Kind.FORCE;
-            case PRESSURE -> Kind.PRESSURE;
-            case ANGLE -> Kind.ANGLE;
-            case NONE, NUMBER -> Kind.NUMBER;
-        };
+    /** True where the value that decides is still within the limit. */
+    public boolean within() {
+        return verdict != Verdict.OUT;
+    }
+
+    /** As {@link #of(WearLimit, Readings, UnitSystem)} for readings alone, without a gauge and not confirmed. */
+    public static Outcome<WearJudgement> of(WearLimit wear, List<Double> values, UnitSystem system) {
+        return of(wear, Readings.of(values), system);
     }
 
     /**
-     * Judges readings of a measured wear limit: the worst one counts; distance left = (worst − limit) / rate × 100 000 km.
+     * Judges readings of a measured wear limit: the worst value counts; distance left = (worst − limit) / rate × 100 000
+     * km. Refused: no reading, too few of a piece, and readings of a size that the part cannot have, unless they are
+     * confirmed.
      *
      * @param wear a limit with a direction of min or max
-     * @param values readings in SI, at least one
+     * @param readings as taken
      * @param system units of the sentence
      */
-    public static Outcome<WearJudgement> of(WearLimit wear, List<Double> values, UnitSystem system) {
-        if (values.isEmpty()) {
+    public static Outcome<WearJudgement> of(WearLimit wear, Readings readings, UnitSystem system) {
+        if (readings.values().isEmpty()) {
             return Outcome.refused(wear.id(), "no reading", wear.how());
         }
         if (wear.direction() == Direction.ATTEST) {
             return Outcome.refused(wear.id(), "this check has no number", "Say what you saw");
         }
-        Kind kind = kind(wear.kind());
-        Outcome<Parsed> limitText =
-                Quantities.parse(wear.limit(), kind, system.display(kind).unit(), wear.id());
-        if (!limitText.isOk()) {
-            return Outcome.refused(limitText.refusals());
+        if (wear.limit().isEmpty()) {
+            return Outcome.refused(wear.id(), "this wear limit states no limit", "Mend the unit file");
         }
+        Quantity limit = wear.limit().get();
+        Outcome<Map<String, List<Double>>> pieces = Readings.byPiece(wear, readings.values());
+        List<Refusal> refusals = new ArrayList<>(pieces.refusals());
+        if (pieces.isOk() && !readings.isConfirmed()) {
+            refusals.addAll(Magnitude.asked(wear, readings));
+        }
+        return refusals.isEmpty()
+                ? Outcome.ok(judged(wear, limit, pieces.orElseThrow(), readings, system))
+                : Outcome.refused(refusals);
+    }
+
+    private static WearJudgement judged(
+            WearLimit wear, Quantity stated, Map<String, List<Double>> pieces, Readings readings, UnitSystem system) {
+        Kind kind = wear.kind().quantity();
         boolean min = wear.direction() == Direction.MIN;
+        Comparator<JudgedValue> order = Comparator.comparingDouble(JudgedValue::value);
+        List<JudgedValue> values = JudgedValue.of(wear, pieces, readings.gauge());
+        JudgedValue decides =
+                values.stream().min(min ? order : order.reversed()).orElseThrow();
         Working working = new Working();
-        double worst = working.line(
-                "deciding reading",
-                min ? "smallest of the readings" : "largest of the readings",
-                min
-                        ? values.stream().mapToDouble(v -> v).min().orElseThrow()
-                        : values.stream().mapToDouble(v -> v).max().orElseThrow(),
-                kind);
-        double limit = working.line(
-                "service limit",
-                min ? "reject below" : "reject above",
-                limitText.orElseThrow().si(),
-                kind,
-                wear.origin());
-        double slack = 1e-9 * Math.max(Math.abs(limit), Math.abs(worst));
-        boolean within = min ? worst >= limit - slack : worst <= limit + slack;
-        double left = distance(wear, kind, worst, limit, within, working);
-        String shown = Quantities.print(worst, kind, system);
-        String say = within
-                ? shown + " is within the limit of " + Quantities.print(limit, kind, system)
-                        + (left < 0 ? "." : "; about " + Math.round(left / 100) * 100 + " km left at the usual wear.")
-                : shown + " is " + (min ? "below" : "above") + " the limit of " + Quantities.print(limit, kind, system)
-                        + ": rework or replace.";
-        return Outcome.ok(new WearJudgement(worst, limit, within, left, say, List.copyOf(lines(working))));
+        double worst = working.line("deciding reading", deciding(wear), decides.value(), kind);
+        double limit =
+                working.line("service limit", min ? "reject below" : "reject above", stated.si(), kind, wear.origin());
+        if (readings.gauge().isPresent()) {
+            working.line("standard uncertainty", "step, error limit and repeatability", decides.u(), kind);
+        }
+        Limits limits = min ? new Limits(limit, null) : new Limits(null, limit);
+        Verdict verdict = Conformity.verdict(worst, decides.u(), Double.POSITIVE_INFINITY, limits, Rule.DEFAULT);
+        double left = distance(wear, worst, limit, verdict != Verdict.OUT, working);
+        String say = decides.named()
+                + Quantities.print(worst, kind, system)
+                + words(wear, verdict, left, limit, readings, system)
+                + also(values, decides, limits, kind, system);
+        boolean blind = verdict == Verdict.IN && readings.gauge().isEmpty() && kind != Kind.NUMBER;
+        String confirmed = readings.isConfirmed() ? " Confirmed as read: " + readings.confirmed() : "";
+        return new WearJudgement(
+                worst,
+                limit,
+                verdict,
+                left,
+                say + (blind ? Checks.DOUBT_NOT_KNOWN : "") + confirmed,
+                List.copyOf(working.worked("").working()));
     }
 
-    private static List<Line> lines(Working working) {
-        return new ArrayList<>(working.worked("").working());
+    private static String words(
+            WearLimit wear, Verdict verdict, double left, double limit, Readings readings, UnitSystem system) {
+        String against = " the limit of " + Quantities.print(limit, wear.kind().quantity(), system);
+        if (verdict == Verdict.OUT) {
+            return " is " + (wear.direction() == Direction.MIN ? "below" : "above") + against + ": rework or replace.";
+        }
+        String gauge = readings.gauge().map(GaugeError::name).orElse("the gauge");
+        String proof = verdict == Verdict.NOT_PROVEN ? ", but " + gauge + " cannot prove it" : "";
+        String distance = left < 0
+                ? "."
+                : left >= BEYOND_RECKONING
+                        ? "; at the usual wear it outlasts any reckoning."
+                        : "; about " + Math.round(left / 100) * 100 + " km left at the usual wear.";
+        return " is within" + against + proof + distance;
     }
 
-    private static double distance(
-            WearLimit wear, Kind kind, double worst, double limit, boolean within, Working working) {
-        if (wear.rate().isBlank()) {
+    /** The other pieces that are beyond the limit as well. */
+    private static String also(
+            List<JudgedValue> values, JudgedValue decides, Limits limits, Kind kind, UnitSystem system) {
+        Map<String, String> others = new LinkedHashMap<>();
+        values.stream()
+                .filter(v -> !v.piece().equals(decides.piece()) && !limits.hold(v.value()))
+                .forEach(v -> others.put(v.piece(), v.piece() + " " + Quantities.print(v.value(), kind, system)));
+        return others.isEmpty() ? "" : " Beyond it as well: " + String.join(", ", others.values()) + ".";
+    }
+
+    /** Distance left in km; negative where no rate is known. */
+    private static double distance(WearLimit wear, double worst, double limit, boolean within, Working working) {
+        double rate = wear.rate().map(Quantity::si).orElse(0.0);
+        if (rate == 0) {
             return -1;
         }
         if (!within) {
             return 0;
         }
-        Outcome<Parsed> rate = Quantities.parse(
-                wear.rate(), kind, UnitSystem.METRIC.display(kind).unit(), wear.id());
-        if (!(rate instanceof Outcome.Ok<Parsed> ok) || ok.value().si() == 0) {
-            return -1;
+        double left = Math.abs((worst - limit) / rate) * PER;
+        if (left >= BEYOND_RECKONING) {
+            return BEYOND_RECKONING;
         }
         return working.line(
                 "distance left, km",
                 "(reading − limit) / wear per 100 000 km × 100 000",
-                Math.abs((worst - limit) / ok.value().si()) * PER,
+                left,
                 Kind.NUMBER,
                 wear.origin());
+    }
+
+    private static String deciding(WearLimit wear) {
+        boolean min = wear.direction() == Direction.MIN;
+        return switch (wear.judgedOn()) {
+            case EACH -> min ? "smallest of the readings" : "largest of the readings";
+            case MEAN -> "mean of the readings";
+            case RANGE -> "largest less smallest of the readings";
+            case DIFFERENCE -> "first reading less the second";
+        };
     }
 }

@@ -29,7 +29,51 @@ public sealed interface Entry {
             List<String> said,
             Map<String, String> tellTales,
             String overruledBecause,
-            String remark)
+            String remark,
+            String unitFile)
+            implements OfJob {
+        /** As it was written before a job kept its unit file. */
+        public JobOpened(
+                String number,
+                String unitType,
+                String variant,
+                String owner,
+                List<String> said,
+                Map<String, String> tellTales,
+                String overruledBecause,
+                String remark) {
+            this(number, unitType, variant, owner, said, tellTales, overruledBecause, remark, "");
+        }
+    }
+
+    /**
+     * What was written down at intake was wrong, or became known later.
+     *
+     * @param facts the fact as it is now, by {@code number}, {@code owner}, {@code remark}; others stand as they were
+     * @param said what the owner said, all of it; empty where it stands as it was
+     */
+    record IntakeCorrected(Map<String, String> facts, List<String> said, String reason) implements OfJob {}
+
+    /**
+     * From here on the job stands on another unit file or variant.
+     *
+     * @param unitFile content hash of the file, which is kept
+     * @param variant of that file
+     * @param changes what changes for this job, in words, as it was shown before it was decided
+     */
+    record UnitMoved(String unitFile, String variant, List<String> changes, String reason) implements OfJob {}
+
+    /** An entry that was a mistake: it stays in the log and does not count. */
+    record EntryStruck(String entry, String reason) implements OfJob {}
+
+    /**
+     * A step was done although a wait had not ended, or a window had run out.
+     *
+     * @param what {@code early} or {@code late}
+     * @param clock name of the wait or window
+     * @param seconds {@code by}: how much too early or too late
+     */
+    record TimeOverruled(String step, String what, String clock, Map<String, Double> seconds, String reason)
             implements OfJob {}
 
     /** One step of the strip-down, in order: what came off. */
@@ -44,8 +88,22 @@ public sealed interface Entry {
             Kind kind,
             String words,
             String outcome,
-            List<Line> working)
-            implements OfJob {}
+            List<Line> working,
+            Map<String, String> basis)
+            implements OfJob {
+        /** As it was written before findings kept their limits. */
+        public Found(
+                String limit,
+                List<String> items,
+                String what,
+                List<Double> values,
+                Kind kind,
+                String words,
+                String outcome,
+                List<Line> working) {
+            this(limit, items, what, values, kind, words, outcome, working, Map.of());
+        }
+    }
 
     /** The verdict on an item or finding. */
     record Judged(String limit, List<String> items, String what, Decision decision, String reason, String consent)
@@ -61,8 +119,28 @@ public sealed interface Entry {
     /** A side of a choice between lawful orders was taken. */
     record ChoiceTaken(String choice, String side, String reason) implements OfJob {}
 
-    /** A step was done. */
-    record StepDone(String step, String note) implements OfJob {}
+    /**
+     * A step was done.
+     *
+     * @param todo what was to be done, as the unit file had it; empty in older entries
+     * @param tightened what was tightened and how
+     * @param used consumables, by name
+     */
+    record StepDone(String step, String note, String todo, List<Tightened> tightened, List<String> used)
+            implements OfJob {
+        /** As it was written before steps kept what they were. */
+        public StepDone(String step, String note) {
+            this(step, note, "", List.of(), List.of());
+        }
+    }
+
+    /**
+     * A fastener as it was tightened.
+     *
+     * @param torque N·m in SI
+     * @param how {@code nominal}: the torque of the unit file, said to be done; any other words as typed
+     */
+    record Tightened(String fastener, String where, int quantity, String thread, double torque, String how) {}
 
     /** A step was done although steps that it waits for were not, and why; it stands done. */
     record StepJumped(String step, String reason) implements OfJob {}
@@ -125,8 +203,23 @@ public sealed interface Entry {
             boolean attested,
             Verdict verdict,
             String words,
-            List<Line> working)
-            implements OfJob {}
+            List<Line> working,
+            Map<String, String> basis)
+            implements OfJob {
+        /** As it was written before checks kept their limits. */
+        public CheckRead(
+                String step,
+                String hold,
+                String check,
+                List<Double> values,
+                Kind kind,
+                boolean attested,
+                Verdict verdict,
+                String words,
+                List<Line> working) {
+            this(step, hold, check, values, kind, attested, verdict, words, working, Map.of());
+        }
+    }
 
     /** A hold point was passed although it is not met: who decided stands in the envelope, the reason here. */
     record HoldOverruled(String step, String hold, String reason) implements OfJob {}
@@ -143,7 +236,11 @@ public sealed interface Entry {
     /** A round that does not count any more, and why; it stays in the record. */
     record RoundStruck(String entry, String reason) implements OfJob {}
 
-    /** The pack chosen for a clearance, with the prediction and its working. */
+    /**
+     * The pack chosen for a clearance, with the prediction and its working.
+     *
+     * @param basis what it was judged on, see {@link Basis}; empty in entries of older programs
+     */
     record PackChosen(
             String clearance,
             String position,
@@ -153,10 +250,15 @@ public sealed interface Entry {
             double probability,
             Verdict verdict,
             String overruledBecause,
-            List<Line> working)
+            List<Line> working,
+            Map<String, Double> basis)
             implements OfJob {}
 
-    /** A clearance was read with its pack and accepted. */
+    /**
+     * A clearance was read with its pack and accepted.
+     *
+     * @param basis what it was judged on, see {@link Basis}; empty in entries of older programs
+     */
     record ClearanceAccepted(
             String clearance,
             Phase phase,
@@ -167,7 +269,8 @@ public sealed interface Entry {
             double predicted,
             String finding,
             String overruledBecause,
-            List<Line> working)
+            List<Line> working,
+            Map<String, Double> basis)
             implements OfJob {}
 
     /** A note about a step, item, clearance or the whole job. */
@@ -197,6 +300,32 @@ public sealed interface Entry {
             double errorLimit,
             double retrace,
             double repeatability,
-            double range)
-            implements OfShop {}
+            double range,
+            String calibrated)
+            implements OfShop {
+        /** As it was written before gauges kept the day of their calibration. */
+        public GaugeAdded(
+                String gauge,
+                String name,
+                Kind kind,
+                double step,
+                double errorLimit,
+                double retrace,
+                double repeatability,
+                double range) {
+            this(gauge, name, kind, step, errorLimit, retrace, repeatability, range, "");
+        }
+    }
+
+    /** A gauge is no longer used, and why; what was read with it keeps its doubt. */
+    record GaugeRetired(String gauge, String reason) implements OfShop {}
+
+    /** A piece was measured again: from now on it counts with this thickness; what it is in keeps the earlier one. */
+    record ShimMeasured(String piece, List<Double> readings, double u) implements OfShop {}
+
+    /** A piece that had left the drawer lies in it again, and why. */
+    record ShimReturned(String piece, String reason) implements OfShop {}
+
+    /** What the shop is and how it works: facts by name, such as {@code name}, {@code units}, {@code evening}, {@code rate}. */
+    record ShopDescribed(Map<String, String> facts) implements OfShop {}
 }

@@ -4,16 +4,23 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.job.Job.Place;
 import shimwright.rebuild.job.Job.Position;
 import shimwright.rebuild.job.Job.Said;
 
-/** Entries to job. Everything that is shown or printed of a job comes from here. */
+/**
+ * Entries to job. Everything that is shown or printed of a job comes from here. A fold goes on where it stood: what it
+ * has taken need not be read again.
+ */
 public final class Fold {
+    private final List<Kept> taken = new ArrayList<>();
+    private final Set<String> mistakes = new LinkedHashSet<>();
     private final Map<String, Said<Entry.Judged>> judged = new LinkedHashMap<>();
     private final Map<String, Said<Entry.ChoiceTaken>> choices = new LinkedHashMap<>();
     private final Map<String, Said<Entry.StepDone>> done = new LinkedHashMap<>();
@@ -34,10 +41,14 @@ public final class Fold {
     private final List<Said<Entry.Found>> found = new ArrayList<>();
     private final Map<String, Said<Entry.Sent>> sent = new LinkedHashMap<>();
     private final Map<String, Said<Entry.CameBack>> cameBack = new LinkedHashMap<>();
+    private final List<Said<Entry.TimeOverruled>> clocks = new ArrayList<>();
+    private final List<Said<Entry.FollowedUp>> followedUp = new ArrayList<>();
     private @Nullable Said<Entry.JobOpened> opened;
+    private @Nullable Said<Entry.UnitMoved> moved;
     private @Nullable Said<Entry.HandedBack> handedBack;
 
-    private Fold() {}
+    /** A fold that has taken nothing yet. */
+    public Fold() {}
 
     /**
      * The job of a stream.
@@ -50,8 +61,46 @@ public final class Fold {
             return Optional.empty();
         }
         Fold fold = new Fold();
-        stream.forEach(fold::take);
-        return fold.finish(stream);
+        fold.take(stream);
+        return fold.job();
+    }
+
+    /**
+     * Takes further entries of the same stream, in order.
+     *
+     * @param more entries that follow those taken before
+     */
+    public void take(List<Kept> more) {
+        boolean again = false;
+        for (Kept kept : more) {
+            taken.add(kept);
+            if (kept.body() instanceof Entry.EntryStruck e) {
+                mistakes.add(e.entry());
+                again = true;
+            }
+        }
+        if (again) {
+            clear();
+            taken.forEach(this::takeOne);
+        } else {
+            more.forEach(this::takeOne);
+        }
+    }
+
+    /** How many entries were taken. */
+    public int size() {
+        return taken.size();
+    }
+
+    private void clear() {
+        List.of(judged, choices, done, jumped, leftOut, added, cannot, checks, holdsOverruled)
+                .forEach(Map::clear);
+        List.of(packsIn, rounds, struck, chosen, accepted, notes, pictures, sent, cameBack)
+                .forEach(Map::clear);
+        List.of(takenOff, found, clocks, followedUp).forEach(List::clear);
+        opened = null;
+        moved = null;
+        handedBack = null;
     }
 
     private static <E extends Entry> Said<E> said(Kept kept, E what) {
@@ -63,18 +112,50 @@ public final class Fold {
                 what);
     }
 
-    private void take(Kept kept) {
-        if (kept.body() instanceof Entry.OfJob entry) {
-            if (!takeStory(kept, entry) && !takeStep(kept, entry)) {
+    private void takeOne(Kept kept) {
+        if (kept.body() instanceof Entry.OfJob entry
+                && !mistakes.contains(kept.draft().id())) {
+            if (!takeIntake(kept, entry) && !takeStory(kept, entry) && !takeStep(kept, entry)) {
                 takeBuild(kept, entry);
             }
         }
     }
 
-    private boolean takeStory(Kept kept, Entry.OfJob entry) {
+    private boolean takeIntake(Kept kept, Entry.OfJob entry) {
         if (entry instanceof Entry.JobOpened e) {
             opened = opened == null ? said(kept, e) : opened;
-        } else if (entry instanceof Entry.TakenOff e) {
+        } else if (entry instanceof Entry.IntakeCorrected e) {
+            Said<Entry.JobOpened> before = opened;
+            opened = before == null ? null : corrected(before, e);
+        } else if (entry instanceof Entry.UnitMoved e) {
+            moved = said(kept, e);
+        } else {
+            return false;
+        }
+        return true;
+    }
+
+    private static Said<Entry.JobOpened> corrected(Said<Entry.JobOpened> said, Entry.IntakeCorrected now) {
+        Entry.JobOpened was = said.what();
+        return new Said<>(
+                said.id(),
+                said.number(),
+                said.at(),
+                said.by(),
+                new Entry.JobOpened(
+                        now.facts().getOrDefault("number", was.number()),
+                        was.unitType(),
+                        was.variant(),
+                        now.facts().getOrDefault("owner", was.owner()),
+                        now.said().isEmpty() ? was.said() : now.said(),
+                        was.tellTales(),
+                        was.overruledBecause(),
+                        now.facts().getOrDefault("remark", was.remark()),
+                        was.unitFile()));
+    }
+
+    private boolean takeStory(Kept kept, Entry.OfJob entry) {
+        if (entry instanceof Entry.TakenOff e) {
             takenOff.add(said(kept, e));
         } else if (entry instanceof Entry.Found e) {
             found.add(said(kept, e));
@@ -90,8 +171,10 @@ public final class Fold {
             pictures.computeIfAbsent(e.about(), a -> new ArrayList<>()).add(said(kept, e));
         } else if (entry instanceof Entry.HandedBack e) {
             handedBack = said(kept, e);
+        } else if (entry instanceof Entry.FollowedUp e) {
+            followedUp.add(said(kept, e));
         } else {
-            return entry instanceof Entry.FollowedUp;
+            return false;
         }
         return true;
     }
@@ -115,6 +198,8 @@ public final class Fold {
             leftOut.remove(e.step());
         } else if (entry instanceof Entry.StepAdded e) {
             added.put(e.step(), said(kept, e));
+        } else if (entry instanceof Entry.TimeOverruled e) {
+            clocks.add(said(kept, e));
         } else {
             return false;
         }
@@ -160,41 +245,42 @@ public final class Fold {
         rounds.remove(place);
     }
 
-    private Optional<Job> finish(List<Kept> stream) {
+    /** The job as it stands; empty before it was opened. */
+    public Optional<Job> job() {
         Said<Entry.JobOpened> opening = opened;
-        if (opening == null) {
+        if (opening == null || taken.isEmpty()) {
             return Optional.empty();
         }
-        Kept last = stream.get(stream.size() - 1);
-        rounds.replaceAll((place, list) -> List.copyOf(list));
-        notes.replaceAll((about, list) -> List.copyOf(list));
-        pictures.replaceAll((about, list) -> List.copyOf(list));
+        Kept last = taken.get(taken.size() - 1);
         return Optional.of(new Job(
                 last.draft().stream(),
-                opening.what(),
-                opening.at(),
                 new Head(last.streamNumber(), last.streamHash()),
-                List.copyOf(takenOff),
-                List.copyOf(found),
-                Collections.unmodifiableMap(judged),
-                Collections.unmodifiableMap(sent),
-                Collections.unmodifiableMap(cameBack),
-                Collections.unmodifiableMap(choices),
-                Collections.unmodifiableMap(done),
-                Collections.unmodifiableMap(jumped),
-                Collections.unmodifiableMap(leftOut),
-                Collections.unmodifiableMap(added),
-                Collections.unmodifiableMap(cannot),
-                Collections.unmodifiableMap(checks),
-                Collections.unmodifiableMap(holdsOverruled),
-                Collections.unmodifiableMap(packsIn),
-                Collections.unmodifiableMap(rounds),
-                Collections.unmodifiableMap(struck),
-                Collections.unmodifiableMap(chosen),
-                Collections.unmodifiableMap(accepted),
-                Collections.unmodifiableMap(notes),
-                Collections.unmodifiableMap(pictures),
-                handedBack,
-                List.copyOf(stream)));
+                new Job.Intake(opening.what(), opening.at(), moved),
+                new Job.Inspection(List.copyOf(takenOff), List.copyOf(found), copy(judged)),
+                new Job.Supply(copy(sent), copy(cameBack)),
+                new Job.Build(
+                        copy(choices),
+                        copy(done),
+                        copy(jumped),
+                        copy(leftOut),
+                        copy(added),
+                        copy(cannot),
+                        copy(checks),
+                        copy(holdsOverruled),
+                        List.copyOf(clocks)),
+                new Job.Setting(copy(packsIn), copies(rounds), copy(struck), copy(chosen), copy(accepted)),
+                new Job.Remarks(copies(notes), copies(pictures)),
+                new Job.End(handedBack, List.copyOf(followedUp)),
+                List.copyOf(taken)));
+    }
+
+    private static <K, V> Map<K, V> copy(Map<K, V> map) {
+        return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+    }
+
+    private static <K, V> Map<K, List<V>> copies(Map<K, List<V>> map) {
+        Map<K, List<V>> copies = new LinkedHashMap<>();
+        map.forEach((key, list) -> copies.put(key, List.copyOf(list)));
+        return Collections.unmodifiableMap(copies);
     }
 }

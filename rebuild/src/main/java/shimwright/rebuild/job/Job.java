@@ -2,7 +2,9 @@ package shimwright.rebuild.job;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,58 +18,26 @@ import shimwright.rebuild.unit.model.Unit;
  * A job as its entries make it; every map keeps the order of the log.
  *
  * @param id the job's stream
- * @param opened how the unit came in
- * @param openedAt when
  * @param head how far the job's stream goes, and its hash
- * @param takenOff the strip-down in order
- * @param found findings in order
- * @param judged the latest verdict, by wear limit or, without one, by item
- * @param sent what was ordered or sent out, by the entry that says so
- * @param cameBack what came of it, by the same entry
- * @param choices side taken, by choice
- * @param done steps that stand done, each with the entry that says so
- * @param jumped steps that stand done although steps they wait for were not
- * @param leftOut steps left out of this job
- * @param added steps of this job's own
- * @param cannot steps that could not be done when last tried and are not done since
- * @param checks the latest reading of each check, by "step/check"; gone with a step that was undone
- * @param holdsOverruled hold points passed by decision, by step
- * @param packsIn pieces that were in for a reading, by clearance and phase
- * @param rounds rounds that count, by clearance and phase
- * @param struck reason by the id of the entry that no longer counts
- * @param chosen packs chosen, by clearance and position, the latest
- * @param accepted the latest acceptance by clearance
- * @param notes notes by what they are about
- * @param pictures pictures by what they are about
- * @param handedBack the hand-back, once it happened
+ * @param intake how the unit came in and on which unit file it stands
+ * @param inspection what came off, what was found and decided
+ * @param supply what was ordered or sent out, and what came of it
+ * @param build steps, hold points and the clocks that were overruled
+ * @param setting clearances
+ * @param remarks notes and pictures
+ * @param end hand-back and what came after
  * @param entries the whole log of the job
  */
 public record Job(
         String id,
-        Entry.JobOpened opened,
-        Instant openedAt,
         Head head,
-        List<Said<Entry.TakenOff>> takenOff,
-        List<Said<Entry.Found>> found,
-        Map<String, Said<Entry.Judged>> judged,
-        Map<String, Said<Entry.Sent>> sent,
-        Map<String, Said<Entry.CameBack>> cameBack,
-        Map<String, Said<Entry.ChoiceTaken>> choices,
-        Map<String, Said<Entry.StepDone>> done,
-        Map<String, Said<Entry.StepJumped>> jumped,
-        Map<String, Said<Entry.StepLeftOut>> leftOut,
-        Map<String, Said<Entry.StepAdded>> added,
-        Map<String, Said<Entry.StepCannot>> cannot,
-        Map<String, Said<Entry.CheckRead>> checks,
-        Map<String, Said<Entry.HoldOverruled>> holdsOverruled,
-        Map<Place, Said<Entry.PackIn>> packsIn,
-        Map<Place, List<Said<Entry.RoundRead>>> rounds,
-        Map<String, String> struck,
-        Map<Position, Said<Entry.PackChosen>> chosen,
-        Map<String, Said<Entry.ClearanceAccepted>> accepted,
-        Map<String, List<Said<Entry.NoteMade>>> notes,
-        Map<String, List<Said<Entry.PictureAdded>>> pictures,
-        @Nullable Said<Entry.HandedBack> handedBack,
+        Intake intake,
+        Inspection inspection,
+        Supply supply,
+        Build build,
+        Setting setting,
+        Remarks remarks,
+        End end,
         List<Kept> entries) {
 
     /** An entry with its envelope: who said it, when, and its place in the log. */
@@ -79,45 +49,229 @@ public record Job(
     /** A shim position of a clearance. */
     public record Position(String clearance, String position) {}
 
+    /**
+     * How the unit came in.
+     *
+     * @param opened with later corrections
+     * @param at when
+     * @param moved the latest move to another unit file or variant; null where it stands as it was opened
+     */
+    public record Intake(
+            Entry.JobOpened opened, Instant at, @Nullable Said<Entry.UnitMoved> moved) {}
+
+    /**
+     * What came off, what was found and decided.
+     *
+     * @param takenOff the strip-down in order
+     * @param found findings in order
+     * @param judged the latest verdict, by wear limit or, without one, by item
+     */
+    public record Inspection(
+            List<Said<Entry.TakenOff>> takenOff,
+            List<Said<Entry.Found>> found,
+            Map<String, Said<Entry.Judged>> judged) {}
+
+    /**
+     * What was ordered or sent out.
+     *
+     * @param sent by the entry that says so
+     * @param cameBack what came of it the last time, by the same entry
+     */
+    public record Supply(Map<String, Said<Entry.Sent>> sent, Map<String, Said<Entry.CameBack>> cameBack) {}
+
+    /**
+     * The build.
+     *
+     * @param choices side taken, by choice
+     * @param done steps that stand done, each with the entry that says so
+     * @param jumped steps that stand done although steps they wait for were not
+     * @param leftOut steps left out of this job
+     * @param added steps of this job's own
+     * @param cannot steps that could not be done when last tried and are not done since
+     * @param checks the latest reading of each check, by "step/check"; gone with a step that was undone
+     * @param holdsOverruled hold points passed by decision, by step
+     * @param clocks waits cut short and windows overrun, in order
+     */
+    public record Build(
+            Map<String, Said<Entry.ChoiceTaken>> choices,
+            Map<String, Said<Entry.StepDone>> done,
+            Map<String, Said<Entry.StepJumped>> jumped,
+            Map<String, Said<Entry.StepLeftOut>> leftOut,
+            Map<String, Said<Entry.StepAdded>> added,
+            Map<String, Said<Entry.StepCannot>> cannot,
+            Map<String, Said<Entry.CheckRead>> checks,
+            Map<String, Said<Entry.HoldOverruled>> holdsOverruled,
+            List<Said<Entry.TimeOverruled>> clocks) {}
+
+    /**
+     * The clearances.
+     *
+     * @param packsIn pieces that were in for a reading, by clearance and phase
+     * @param rounds rounds that count, by clearance and phase
+     * @param struck reason by the id of the entry that no longer counts
+     * @param chosen packs chosen, by clearance and position, the latest
+     * @param accepted the latest acceptance by clearance
+     */
+    public record Setting(
+            Map<Place, Said<Entry.PackIn>> packsIn,
+            Map<Place, List<Said<Entry.RoundRead>>> rounds,
+            Map<String, String> struck,
+            Map<Position, Said<Entry.PackChosen>> chosen,
+            Map<String, Said<Entry.ClearanceAccepted>> accepted) {}
+
+    /** Notes and pictures by what they are about. */
+    public record Remarks(
+            Map<String, List<Said<Entry.NoteMade>>> notes, Map<String, List<Said<Entry.PictureAdded>>> pictures) {}
+
+    /** The hand-back, once it happened, and what became of the unit after. */
+    public record End(@Nullable Said<Entry.HandedBack> handedBack, List<Said<Entry.FollowedUp>> followedUp) {}
+
+    public Entry.JobOpened opened() {
+        return intake.opened();
+    }
+
+    public Instant openedAt() {
+        return intake.at();
+    }
+
+    /** The variant that the job stands on now. */
+    public String variant() {
+        Said<Entry.UnitMoved> moved = intake.moved();
+        return moved == null ? opened().variant() : moved.what().variant();
+    }
+
+    /** The content hash of the unit file that the job stands on; empty for a job older than that. */
+    public String unitFile() {
+        Said<Entry.UnitMoved> moved = intake.moved();
+        return moved == null ? opened().unitFile() : moved.what().unitFile();
+    }
+
+    public List<Said<Entry.TakenOff>> takenOff() {
+        return inspection.takenOff();
+    }
+
+    public List<Said<Entry.Found>> found() {
+        return inspection.found();
+    }
+
+    public Map<String, Said<Entry.Judged>> judged() {
+        return inspection.judged();
+    }
+
+    public Map<String, Said<Entry.Sent>> sent() {
+        return supply.sent();
+    }
+
+    public Map<String, Said<Entry.CameBack>> cameBack() {
+        return supply.cameBack();
+    }
+
+    public Map<String, Said<Entry.ChoiceTaken>> choices() {
+        return build.choices();
+    }
+
+    public Map<String, Said<Entry.StepDone>> done() {
+        return build.done();
+    }
+
+    public Map<String, Said<Entry.StepJumped>> jumped() {
+        return build.jumped();
+    }
+
+    public Map<String, Said<Entry.StepLeftOut>> leftOut() {
+        return build.leftOut();
+    }
+
+    public Map<String, Said<Entry.StepAdded>> added() {
+        return build.added();
+    }
+
+    public Map<String, Said<Entry.StepCannot>> cannot() {
+        return build.cannot();
+    }
+
+    public Map<String, Said<Entry.CheckRead>> checks() {
+        return build.checks();
+    }
+
+    public Map<String, Said<Entry.HoldOverruled>> holdsOverruled() {
+        return build.holdsOverruled();
+    }
+
+    public Map<Place, Said<Entry.PackIn>> packsIn() {
+        return setting.packsIn();
+    }
+
+    public Map<Place, List<Said<Entry.RoundRead>>> rounds() {
+        return setting.rounds();
+    }
+
+    public Map<String, String> struck() {
+        return setting.struck();
+    }
+
+    public Map<Position, Said<Entry.PackChosen>> chosen() {
+        return setting.chosen();
+    }
+
+    public Map<String, Said<Entry.ClearanceAccepted>> accepted() {
+        return setting.accepted();
+    }
+
+    public Map<String, List<Said<Entry.NoteMade>>> notes() {
+        return remarks.notes();
+    }
+
+    public Map<String, List<Said<Entry.PictureAdded>>> pictures() {
+        return remarks.pictures();
+    }
+
+    public @Nullable Said<Entry.HandedBack> handedBack() {
+        return end.handedBack();
+    }
+
     /** The steps that stand done. */
     public Set<String> stepsDone() {
-        return done.keySet();
+        return done().keySet();
     }
 
     /** The side taken, by choice. */
     public Map<String, String> sides() {
         Map<String, String> sides = new LinkedHashMap<>();
-        choices.forEach((choice, said) -> sides.put(choice, said.what().side()));
+        choices().forEach((choice, said) -> sides.put(choice, said.what().side()));
         return sides;
     }
 
     /** The unit as this job builds it: the file's, without the steps left out and with the job's own. */
     public Unit unit(Unit file) {
-        if (leftOut.isEmpty() && added.isEmpty()) {
+        if (leftOut().isEmpty() && added().isEmpty()) {
             return file;
         }
         List<Step> own = new ArrayList<>();
         List<List<String>> before = new ArrayList<>();
-        added.values().forEach(said -> {
+        added().values().forEach(said -> {
             Entry.StepAdded e = said.what();
             own.add(Step.own(e.step(), e.todo(), e.at(), e.duration(), e.after()));
             e.before().forEach(later -> before.add(List.of(e.step(), later)));
         });
-        return file.tailored(own, before, List.copyOf(leftOut.keySet()));
+        return file.tailored(own, before, List.copyOf(leftOut().keySet()));
     }
 
     /** When each step that stands done was done. */
     public Map<String, Instant> doneAt() {
         Map<String, Instant> at = new LinkedHashMap<>();
-        done.forEach((step, said) -> at.put(step, said.at()));
+        done().forEach((step, said) -> at.put(step, said.at()));
         return at;
     }
 
-    /** What was ordered or sent out and is not here yet. */
+    /** What was ordered or sent out and is not here yet, or came and may not go in. */
     public List<Said<Entry.Sent>> awaited() {
-        return sent.values().stream()
-                .filter(said -> !cameBack.containsKey(said.id()))
-                .toList();
+        return sent().values().stream().filter(said -> !arrived(said.id())).toList();
+    }
+
+    private boolean arrived(String sent) {
+        Said<Entry.CameBack> back = cameBack().get(sent);
+        return back != null && back.what().good();
     }
 
     /** What is awaited that this step fits. */
@@ -131,18 +285,18 @@ public record Job(
 
     /** True once the unit was handed back. */
     public boolean closed() {
-        return handedBack != null;
+        return handedBack() != null;
     }
 
     /** The rounds that count for a clearance at one of its readings. */
     public List<Said<Entry.RoundRead>> roundsOf(String clearance, Phase phase) {
-        return rounds.getOrDefault(new Place(clearance, phase), List.of());
+        return rounds().getOrDefault(new Place(clearance, phase), List.of());
     }
 
     /** The pieces chosen for a clearance, by position. */
     public Map<String, Entry.PackChosen> packOf(String clearance) {
         Map<String, Entry.PackChosen> pack = new LinkedHashMap<>();
-        chosen.forEach((position, said) -> {
+        chosen().forEach((position, said) -> {
             if (position.clearance().equals(clearance)) {
                 pack.put(position.position(), said.what());
             }
@@ -152,50 +306,21 @@ public record Job(
 
     /** A check of a step's hold point as last read; empty where it was not. */
     public Optional<Said<Entry.CheckRead>> check(String step, String check) {
-        return Optional.ofNullable(checks.get(step + "/" + check));
+        return Optional.ofNullable(checks().get(step + "/" + check));
     }
 
     /** The pack that stands in a position, whichever clearance it was chosen for. */
     public Optional<Said<Entry.PackChosen>> packIn(String position) {
-        return chosen.entrySet().stream()
+        return chosen().entrySet().stream()
                 .filter(e -> e.getKey().position().equals(position))
                 .map(Map.Entry::getValue)
-                .max(java.util.Comparator.comparingLong(Said::number));
+                .max(Comparator.comparingLong(Said::number));
     }
 
-    /** What was overruled, as sentences with who and why, in order of the log. */
-    public List<String> overruled() {
-        List<String> sentences = new ArrayList<>();
-        if (!opened.overruledBecause().isBlank()) {
-            sentences.add("Variant " + opened.variant() + " although the tell-tales do not settle it: "
-                    + opened.overruledBecause());
-        }
-        holdsOverruled
-                .values()
-                .forEach(said -> sentences.add("Hold point " + said.what().hold() + " at step "
-                        + said.what().step() + " passed by " + said.by() + ": "
-                        + said.what().reason()));
-        jumped.values()
-                .forEach(said -> sentences.add("Step " + said.what().step() + " done before a step it waits for, by "
-                        + said.by() + ": " + said.what().reason()));
-        leftOut.values()
-                .forEach(said -> sentences.add("Step " + said.what().step() + " left out by " + said.by() + ": "
-                        + said.what().reason()));
-        added.values()
-                .forEach(said -> sentences.add("Step " + said.what().step() + " added by " + said.by() + " ("
-                        + said.what().todo() + "): " + said.what().reason()));
-        chosen.values().forEach(said -> {
-            if (!said.what().overruledBecause().isBlank()) {
-                sentences.add("Pack of clearance " + said.what().clearance() + " chosen by " + said.by()
-                        + " against the advice: " + said.what().overruledBecause());
-            }
-        });
-        accepted.values().forEach(said -> {
-            if (!said.what().overruledBecause().isBlank()) {
-                sentences.add("Clearance " + said.what().clearance() + " accepted by " + said.by()
-                        + " although not proven in: " + said.what().overruledBecause());
-            }
-        });
-        return List.copyOf(sentences);
+    /** The pieces of the drawer that are in this unit, see {@link FittedPieces}. */
+    public Set<String> piecesIn() {
+        Set<String> in = new LinkedHashSet<>();
+        FittedPieces.now(this).values().forEach(pieces -> pieces.forEach(piece -> in.add(piece.piece())));
+        return in;
     }
 }

@@ -1,26 +1,39 @@
 package shimwright.rebuild.job;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 
-/** The append-only log. What {@link #append} has answered is on the disk and stays there. */
+/** The append-only log. What {@link #append(List, Heads)} has answered is on the disk and stays there. */
 public interface JobLog {
     /** The stream of the shop itself: drawer and gauges. */
     String SHOP = "shop";
 
     /**
-     * Keeps an entry: synced before it returns.
+     * Keeps an act: all its entries one behind the other, synced before it returns, or none.
      *
-     * @param draft the entry; an id that is already kept with the same stream and body answers with the kept entry and
-     *     writes nothing, with another body it is refused
-     * @param rules what forbids the entry, given the stream as it stands; asked under the writer's lock
+     * <p>An act whose ids are all kept with the same streams and bodies is a post repeated: it answers with the kept
+     * entries and writes nothing, whatever the heads. Otherwise it answers {@link Appended.Moved} and writes nothing when
+     * one of them is not the head any more. Rules are asked before, of an immutable look at those heads.
+     *
+     * @param act at least one entry, no id twice, of one stream or several
+     * @param heads the heads on which it was decided
+     * @return refused: an id that is kept with another body, an envelope that cannot be printed, a disk that does not take it
      */
-    Outcome<Kept> append(Draft draft, Function<List<Kept>, List<Refusal>> rules);
+    Outcome<Appended> append(List<Draft> act, Heads heads);
 
-    /** All entries of a stream in order. */
-    List<Kept> read(String stream);
+    /** The kept entry of an id. */
+    Optional<Kept> find(String id);
+
+    /**
+     * The entries of a stream that follow {@code after}, in order, so that a fold can go on from where it stood.
+     *
+     * @param after a head that this stream had once; {@link Head#EMPTY} for all entries
+     * @throws StoreFailure when they do not follow from it, or one of them not from the one before
+     */
+    List<Kept> read(String stream, Head after);
 
     /** All streams that have entries, in order of their first entry. */
     List<String> streams();
@@ -30,4 +43,31 @@ public interface JobLog {
 
     /** The head of one stream. */
     Head head(String stream);
+
+    /** All entries of a stream in order. */
+    default List<Kept> read(String stream) {
+        return read(stream, Head.EMPTY);
+    }
+
+    /**
+     * Keeps an entry that its own stream alone can forbid.
+     *
+     * @param rules what forbids the entry, given the stream as it stands; asked again when the stream went on meanwhile
+     */
+    default Outcome<Kept> append(Draft draft, Function<List<Kept>, List<Refusal>> rules) {
+        while (true) {
+            List<Kept> stream = read(draft.stream());
+            List<Refusal> forbidden = find(draft.id()).isPresent() ? List.of() : rules.apply(stream);
+            if (!forbidden.isEmpty()) {
+                return Outcome.refused(forbidden);
+            }
+            Outcome<Appended> done = append(List.of(draft), Heads.of(draft.stream(), Head.of(stream)));
+            if (!(done instanceof Outcome.Ok<Appended> ok)) {
+                return Outcome.refused(done.refusals());
+            }
+            if (ok.value() instanceof Appended.Entries kept) {
+                return Outcome.ok(kept.entries().get(0));
+            }
+        }
+    }
 }

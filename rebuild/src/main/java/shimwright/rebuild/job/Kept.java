@@ -13,4 +13,9 @@ public record Kept(long number, long streamNumber, Draft draft, String hash, Str
     public Entry body() {
         return draft.body();
     }
+
+    /** How far its stream goes with it. */
+    public Head streamHead() {
+        return new Head(streamNumber, streamHash);
+    }
 }

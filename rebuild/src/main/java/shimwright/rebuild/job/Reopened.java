@@ -58,35 +58,77 @@ public final class Reopened {
         return stale;
     }
 
-    private static Optional<Change> last(Job job, Unit unit, String clearance, Phase phase) {
+    /**
+     * The entries after which a reading taken before them no longer tells of what is in the unit, by number, in order.
+     *
+     * @return why, by the number of the entry
+     */
+    public static Map<Long, String> changes(Job job, Unit unit, String clearance, Phase phase) {
         Set<String> steps = leadingTo(job, unit, clearance, phase);
         Set<String> places = phase == Phase.TRIAL ? Set.of() : places(unit, clearance);
+        Set<String> mistakes = FittedPieces.mistakes(job);
         Map<String, Set<PieceIn>> in = new HashMap<>();
-        Optional<Change> last = Optional.empty();
+        Map<Long, String> changes = new LinkedHashMap<>();
         for (Kept kept : job.entries()) {
-            if (kept.body() instanceof Entry.StepUndone undone && steps.contains(undone.step())) {
-                last = Optional.of(new Change(kept.number(), "step " + undone.step() + " was undone"));
+            if (mistakes.contains(kept.draft().id())) {
+                continue;
             }
-            for (Map.Entry<String, List<PieceIn>> put : put(kept.body()).entrySet()) {
+            if (kept.body() instanceof Entry.StepUndone undone && steps.contains(undone.step())) {
+                changes.put(kept.number(), "step " + undone.step() + " was undone");
+            }
+            for (Map.Entry<String, List<PieceIn>> put :
+                    FittedPieces.put(kept.body()).entrySet()) {
                 Set<PieceIn> now = Set.copyOf(put.getValue());
                 boolean changed = !now.equals(in.put(put.getKey(), now));
                 if (changed && places.contains(put.getKey())) {
-                    last = Optional.of(new Change(
+                    changes.put(
                             kept.number(),
                             "the pack of clearance "
-                                    + unit.clearanceOf(put.getKey()).id() + " was changed"));
+                                    + unit.clearanceOf(put.getKey()).id() + " was changed");
                 }
             }
         }
-        return last;
+        return changes;
     }
 
-    /** The pieces that an entry puts in for good, by position. */
-    private static Map<String, List<PieceIn>> put(Entry entry) {
-        if (entry instanceof Entry.PackChosen chosen) {
-            return Map.of(chosen.position(), chosen.pieces());
+    private static Optional<Change> last(Job job, Unit unit, String clearance, Phase phase) {
+        return changes(job, unit, clearance, phase).entrySet().stream()
+                .reduce((earlier, later) -> later)
+                .map(change -> new Change(change.getKey(), change.getValue()));
+    }
+
+    /**
+     * What undoing a step would open again: readings that would no longer count and acceptances that would no longer stand.
+     *
+     * @param step that is to be undone
+     * @return sentences; empty where nothing hangs on it
+     */
+    public static List<String> byUndoing(Job job, Unit unit, String step) {
+        List<String> opened = new ArrayList<>();
+        for (Clearance clearance : unit.type().clearances()) {
+            for (Phase phase : List.of(Phase.TRIAL, Phase.FINAL, Phase.AGAIN)) {
+                int rounds = rounds(job, unit, clearance.id(), phase).size();
+                Said<Entry.ClearanceAccepted> accepted = job.accepted().get(clearance.id());
+                boolean stands = accepted != null
+                        && accepted.what().phase() == phase
+                        && since(job, unit, clearance.id(), accepted).isEmpty();
+                if ((rounds > 0 || stands)
+                        && leadingTo(job, unit, clearance.id(), phase).contains(step)) {
+                    opened.add(sentence(clearance, phase, rounds, stands));
+                }
+            }
         }
-        return entry instanceof Entry.PackIn in && in.phase() != Phase.TRIAL ? in.pieces() : Map.of();
+        return opened;
+    }
+
+    private static String sentence(Clearance clearance, Phase phase, int rounds, boolean accepted) {
+        String reading =
+                phase == Phase.TRIAL ? "trial reading" : phase == Phase.FINAL ? "final reading" : "last reading";
+        return "Undoing it opens the " + reading + " of " + clearance.id() + ", " + clearance.name() + ", again"
+                + (rounds == 0
+                        ? ""
+                        : rounds == 1 ? ": its round no longer counts" : ": its " + rounds + " rounds no longer count")
+                + (accepted ? (rounds == 0 ? ": " : " and ") + "its acceptance no longer stands" : "") + ".";
     }
 
     private static Set<String> leadingTo(Job job, Unit unit, String clearance, Phase phase) {

@@ -2,21 +2,27 @@ package shimwright.rebuild.job;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.rebuild.unit.model.Step.Phase;
 
 /**
  * The shop: the drawer of loose shims and the gauges.
  *
  * @param pieces every piece ever put in the drawer, by id, in order
- * @param gauges gauges by id
+ * @param gauges gauges in use, by id
+ * @param facts what the shop is and how it works, by name
  */
-public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
+public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges, Map<String, String> facts) {
+    /** A shop of which nothing but drawer and gauges is known. */
+    public Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
+        this(pieces, gauges, Map.of());
+    }
+
     /** One nanometre: binary dust of a decimal reading. */
     private static final double DUST = 1e-9;
 
@@ -51,7 +57,11 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
         }
     }
 
-    /** What a gauge can do: step, error limit and retrace as half-widths, pooled standard deviation of one reading. */
+    /**
+     * What a gauge can do: step, error limit and retrace as half-widths, pooled standard deviation of one reading.
+     *
+     * @param calibrated day of its last calibration as typed; empty where nobody said
+     */
     public record Gauge(
             String id,
             String name,
@@ -60,67 +70,101 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
             double errorLimit,
             double retrace,
             double repeatability,
-            double range) {}
+            double range,
+            String calibrated) {
+        /** A gauge of which nobody said when it was calibrated. */
+        public Gauge(
+                String id,
+                String name,
+                Kind kind,
+                double step,
+                double errorLimit,
+                double retrace,
+                double repeatability,
+                double range) {
+            this(id, name, kind, step, errorLimit, retrace, repeatability, range, "");
+        }
+    }
 
     /**
      * The shop of its own stream and of all jobs: a piece chosen for a clearance, or in for its last reading, is in that unit.
-     * A piece without a reading has no thickness and is not taken in.
      *
      * @param stream the shop's entries in order
      * @param jobs all jobs
      */
     public static Shop of(List<Kept> stream, Collection<Job> jobs) {
-        Map<String, Piece> pieces = new LinkedHashMap<>();
-        Map<String, Gauge> gauges = new LinkedHashMap<>();
-        for (Kept kept : stream) {
-            if (kept.body() instanceof Entry.ShimAdded e && !e.readings().isEmpty()) {
-                pieces.put(e.piece(), piece(e));
-            } else if (kept.body() instanceof Entry.ShimRemoved e && pieces.containsKey(e.piece())) {
-                pieces.computeIfPresent(e.piece(), (id, p) -> gone(p, p.takenBy(), e.reason()));
-            } else if (kept.body() instanceof Entry.GaugeAdded e) {
-                gauges.put(
-                        e.gauge(),
-                        new Gauge(
-                                e.gauge(),
-                                e.name(),
-                                e.kind(),
-                                e.step(),
-                                e.errorLimit(),
-                                e.retrace(),
-                                e.repeatability(),
-                                e.range()));
-            }
-        }
-        for (Job job : jobs) {
-            job.packsIn().forEach((place, said) -> {
-                if (place.phase() == Phase.FINAL) {
-                    said.what().pieces().values().stream()
-                            .flatMap(List::stream)
-                            .forEach(in -> pieces.computeIfPresent(
-                                    in.piece(), (id, p) -> gone(p, job.opened().number(), p.goneBecause())));
-                }
-            });
-            job.chosen()
-                    .values()
-                    .forEach(said -> said.what()
-                            .pieces()
-                            .forEach(in -> pieces.computeIfPresent(
-                                    in.piece(), (id, p) -> gone(p, job.opened().number(), p.goneBecause()))));
-        }
-        return new Shop(java.util.Collections.unmodifiableMap(pieces), java.util.Collections.unmodifiableMap(gauges));
+        Map<String, String> taken = new LinkedHashMap<>();
+        jobs.forEach(job ->
+                job.piecesIn().forEach(piece -> taken.put(piece, job.opened().number())));
+        return of(stream, taken);
     }
 
-    private static Piece piece(Entry.ShimAdded e) {
+    /**
+     * The shop of its own stream and of what is in the units. A piece without a reading has no thickness and is not taken in.
+     *
+     * @param stream the shop's entries in order
+     * @param taken the job's number by piece, for every piece that is in a unit
+     */
+    public static Shop of(List<Kept> stream, Map<String, String> taken) {
+        Map<String, Piece> pieces = new LinkedHashMap<>();
+        Map<String, Gauge> gauges = new LinkedHashMap<>();
+        Map<String, String> facts = new LinkedHashMap<>();
+        for (Kept kept : stream) {
+            if (kept.body() instanceof Entry.GaugeAdded e) {
+                gauges.put(e.gauge(), gauge(e));
+            } else if (kept.body() instanceof Entry.GaugeRetired e) {
+                gauges.remove(e.gauge());
+            } else if (kept.body() instanceof Entry.ShopDescribed e) {
+                facts.putAll(e.facts());
+            } else {
+                take(pieces, kept.body());
+            }
+        }
+        taken.forEach((piece, number) -> pieces.computeIfPresent(piece, (id, p) -> gone(p, number, p.goneBecause())));
+        return new Shop(
+                Collections.unmodifiableMap(pieces),
+                Collections.unmodifiableMap(gauges),
+                Collections.unmodifiableMap(facts));
+    }
+
+    private static void take(Map<String, Piece> pieces, Entry entry) {
+        if (entry instanceof Entry.ShimAdded e && !e.readings().isEmpty()) {
+            pieces.put(e.piece(), piece(e.piece(), e.family(), e.stamp(), e.readings(), e.u()));
+        } else if (entry instanceof Entry.ShimMeasured e && !e.readings().isEmpty()) {
+            pieces.computeIfPresent(
+                    e.piece(),
+                    (id, p) ->
+                            gone(piece(id, p.family(), p.stamp(), e.readings(), e.u()), p.takenBy(), p.goneBecause()));
+        } else if (entry instanceof Entry.ShimRemoved e) {
+            pieces.computeIfPresent(e.piece(), (id, p) -> gone(p, p.takenBy(), e.reason()));
+        } else if (entry instanceof Entry.ShimReturned e) {
+            pieces.computeIfPresent(e.piece(), (id, p) -> gone(p, p.takenBy(), null));
+        }
+    }
+
+    private static Gauge gauge(Entry.GaugeAdded e) {
+        return new Gauge(
+                e.gauge(),
+                e.name(),
+                e.kind(),
+                e.step(),
+                e.errorLimit(),
+                e.retrace(),
+                e.repeatability(),
+                e.range(),
+                e.calibrated());
+    }
+
+    private static Piece piece(String id, String family, String stamp, List<Double> readings, double u) {
         double sum = 0;
         double least = Double.MAX_VALUE;
         double most = -Double.MAX_VALUE;
-        for (double reading : e.readings()) {
+        for (double reading : readings) {
             sum += reading;
             least = Math.min(least, reading);
             most = Math.max(most, reading);
         }
-        double mean = sum / e.readings().size();
-        return new Piece(e.piece(), e.family(), e.stamp(), e.readings(), mean, most - least, e.u(), null, null);
+        return new Piece(id, family, stamp, readings, sum / readings.size(), most - least, u, null, null);
     }
 
     private static Piece gone(Piece p, @Nullable String takenBy, @Nullable String because) {

@@ -119,7 +119,8 @@ public final class Planner {
             return circles;
         }
         // a window that is open and cannot be kept any more hinders no plan: the plan says that it is late
-        Problem kept = UnitProblem.of(unit, order, present, problem.start().open().keySet());
+        Problem kept =
+                UnitProblem.of(unit, order, present, problem.start().open().keySet());
         boolean lawful = Search.any(kept)
                 .filter(found -> Lawful.follow(kept, found).faults().isEmpty())
                 .isPresent();
@@ -157,13 +158,7 @@ public final class Planner {
     }
 
     private static Plan plan(
-            Unit unit,
-            Order order,
-            Present present,
-            Problem problem,
-            Answer answer,
-            List<Window> late,
-            boolean known) {
+            Unit unit, Order order, Present present, Problem problem, Answer answer, List<Window> late, boolean known) {
         List<String> faults = Lawful.faults(problem, answer.order(), answer.cost());
         if (!faults.isEmpty()) {
             throw new IllegalStateException("an unlawful plan was found: " + String.join("; ", faults));

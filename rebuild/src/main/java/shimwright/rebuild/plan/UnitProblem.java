@@ -100,7 +100,13 @@ final class UnitProblem {
                 waits,
                 open);
         return new Problem(
-                tasks, lags, windows, LateFinds.of(unit, order, done, leading), setUps(type, orientations), start, WAITING);
+                tasks,
+                lags,
+                windows,
+                LateFinds.of(unit, order, done, leading),
+                setUps(type, orientations),
+                start,
+                WAITING);
     }
 
     private List<String> known() {
@@ -155,8 +161,7 @@ final class UnitProblem {
                 .count();
         int out = (int)
                 step.removes().stream().filter(unit.type().heavy()::containsKey).count();
-        return new Task(
-                step.id(), plain(step.todo()), step.duration(), step.at(), tools(step), after, in - out);
+        return new Task(step.id(), plain(step.todo()), step.duration(), step.at(), tools(step), after, in - out);
     }
 
     /** A step's first sentence without its full stop, to stand within another. */

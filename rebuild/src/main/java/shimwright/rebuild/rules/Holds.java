@@ -2,7 +2,6 @@ package shimwright.rebuild.rules;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.clearance.Session;
@@ -10,12 +9,10 @@ import shimwright.rebuild.clearance.Sessions;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
-import shimwright.rebuild.job.Shop;
-import shimwright.rebuild.unit.model.Clearance.Method;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
-import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.Check;
+import shimwright.rebuild.workbench.Workbench;
 
 /** Hold points: what is still to be read and accepted before a step counts as done. */
 public final class Holds {
@@ -29,6 +26,8 @@ public final class Holds {
         ACCEPTED,
         /** Read, and not in. */
         FAILED,
+        /** Read, and its uncertainty reaches over a limit. */
+        NOT_PROVEN,
         /** Passed by decision. */
         OVERRULED
     }
@@ -39,46 +38,41 @@ public final class Holds {
     /**
      * The checks of a step's hold point; empty where it has none.
      *
-     * @param shop drawer and gauges, for a clearance that is read at the step
      */
-    public static List<CheckStanding> of(Job job, Unit unit, Shop shop, Step step) {
+    public static List<CheckStanding> of(Workbench bench, Step step) {
         if (step.hold().isBlank()) {
             return List.of();
         }
         List<CheckStanding> standings = new ArrayList<>();
-        for (Check check : unit.holdPoint(step.hold()).checks()) {
-            standings.add(new CheckStanding(check, standing(job, unit, shop, step, check)));
+        for (Check check : bench.unit().holdPoint(step.hold()).checks()) {
+            standings.add(new CheckStanding(check, standing(bench, step, check)));
         }
         return List.copyOf(standings);
     }
 
-    private static Standing standing(Job job, Unit unit, Shop shop, Step step, Check check) {
+    private static Standing standing(Workbench bench, Step step, Check check) {
+        Job job = bench.job();
         if (job.holdsOverruled().containsKey(step.id())) {
             return Standing.OVERRULED;
         }
         if (!check.clearance().isBlank()) {
-            return clearance(job, unit, shop, step, check.clearance());
+            return clearance(bench, step, check.clearance());
         }
         Said<Entry.CheckRead> read = job.check(step.id(), check.id()).orElse(null);
         if (read == null) {
             return Standing.OPEN;
         }
-        return read.what().verdict() == Verdict.IN ? Standing.ACCEPTED : Standing.FAILED;
+        return switch (read.what().verdict()) {
+            case IN -> Standing.ACCEPTED;
+            case OUT -> Standing.FAILED;
+            case NOT_PROVEN -> Standing.NOT_PROVEN;
+        };
     }
 
-    private static Standing clearance(Job job, Unit unit, Shop shop, Step step, String clearance) {
-        Session session = Sessions.of(unit, job, shop, clearance);
+    private static Standing clearance(Workbench bench, Step step, String clearance) {
+        Session session = bench.session(clearance);
         if (step.phase() == Phase.TRIAL) {
-            long since = after(job, step);
-            boolean settled = session.trial().measured() != null
-                    && Objects.requireNonNull(session.trial().measured()).settled();
-            long fresh = session.trial().rounds().stream()
-                    .filter(round -> round.number() > since)
-                    .count();
-            int wanted = session.clearance().method() == Method.PLACES
-                    ? 1
-                    : session.clearance().rounds();
-            return settled && fresh >= wanted ? Standing.ACCEPTED : Standing.OPEN;
+            return session.trialReadSince(Sessions.before(bench.job(), step)) ? Standing.ACCEPTED : Standing.OPEN;
         }
         Said<Entry.ClearanceAccepted> accepted = session.accepted();
         if (accepted == null) {
@@ -88,20 +82,10 @@ public final class Holds {
         return again ? Standing.OPEN : Standing.ACCEPTED;
     }
 
-    /** Number of the last entry that says a step before this one is done: a trial reading must be younger. */
-    private static long after(Job job, Step step) {
-        return step.after().keySet().stream()
-                .map(id -> job.done().get(id))
-                .filter(Objects::nonNull)
-                .mapToLong(Said::number)
-                .max()
-                .orElse(0);
-    }
-
     /** Refusals for everything of the step's hold point that is not accepted yet. */
-    public static List<Refusal> open(Job job, Unit unit, Shop shop, Step step) {
+    public static List<Refusal> open(Workbench bench, Step step) {
         List<Refusal> refusals = new ArrayList<>();
-        for (CheckStanding standing : of(job, unit, shop, step)) {
+        for (CheckStanding standing : of(bench, step)) {
             String place = "hold point " + step.hold();
             if (standing.standing() == Standing.OPEN) {
                 refusals.add(new Refusal(
@@ -111,6 +95,12 @@ public final class Holds {
                         place,
                         "read and not within limits: " + standing.check().what(),
                         "Mend it and read again, or pass it with your reason"));
+            } else if (standing.standing() == Standing.NOT_PROVEN) {
+                refusals.add(new Refusal(
+                        place,
+                        "read, but the uncertainty of the gauge reaches over the limit: "
+                                + standing.check().what(),
+                        "Read it with a finer gauge, or pass it with your reason"));
             }
         }
         return refusals;

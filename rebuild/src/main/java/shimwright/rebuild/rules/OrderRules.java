@@ -13,6 +13,7 @@ import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.workbench.Workbench;
 
 /** What forbids an entry about something ordered or sent out, and what such a thing forbids. */
 final class OrderRules {
@@ -20,7 +21,9 @@ final class OrderRules {
 
     private OrderRules() {}
 
-    static List<Refusal> sent(Job job, Unit unit, Entry.Sent e) {
+    static List<Refusal> sent(Workbench bench, Entry.Sent e) {
+        Job job = bench.job();
+        Unit unit = bench.unit();
         List<Refusal> refusals = new ArrayList<>();
         if (e.what().isBlank()) {
             refusals.add(new Refusal("what", "nothing typed", "Say what was ordered or sent out"));
@@ -64,7 +67,8 @@ final class OrderRules {
                         "Say first what became of that"));
     }
 
-    static List<Refusal> cameBack(Job job, Entry.CameBack e) {
+    static List<Refusal> cameBack(Workbench bench, Entry.CameBack e) {
+        Job job = bench.job();
         List<Refusal> refusals = new ArrayList<>();
         if (job.awaited().stream().map(Said::id).noneMatch(e.sent()::equals)) {
             refusals.add(new Refusal(

@@ -13,10 +13,10 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import shimwright.mechanics.axial.DrawerResult;
-import shimwright.mechanics.axial.DrawerResult.Way;
-import shimwright.mechanics.axial.Seating;
-import shimwright.mechanics.axial.ShimPackResult;
+import shimwright.mechanics.axial.reading.Seating;
+import shimwright.mechanics.axial.shim.Drawer;
+import shimwright.mechanics.axial.shim.Drawer.Result.Way;
+import shimwright.mechanics.axial.shim.ShimPack;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session.Stage;
@@ -37,16 +37,16 @@ class FinalDriveTest {
         return Objects.requireNonNull(bench.session(clearance).trial().measured());
     }
 
-    private static DrawerResult ways(Workbench bench) {
+    private static Drawer.Result ways(Workbench bench) {
         return Objects.requireNonNull(together(bench).result());
     }
 
-    private static Together together(Workbench bench) {
-        return Together.of(bench.unit(), bench.job(), bench.shop(), group(bench));
+    private static SharedShims together(Workbench bench) {
+        return SharedShims.of(bench.unit(), bench.job(), bench.shop(), group(bench));
     }
 
     private static List<String> group(Workbench bench) {
-        return Together.groups(bench.unit()).get(0);
+        return SharedShims.groups(bench.unit()).get(0);
     }
 
     private static Map<String, PackChosen> chosen(Workbench bench, String pieces) {
@@ -54,7 +54,7 @@ class FinalDriveTest {
     }
 
     private static Map<String, PackChosen> chosen(Workbench bench, String pieces, String because) {
-        return Together.choose(bench.unit(), bench.job(), bench.shop(), group(bench), bench.pack(pieces), because)
+        return SharedShims.choose(bench.unit(), bench.job(), bench.shop(), group(bench), bench.pack(pieces), because)
                 .orElseThrow()
                 .stream()
                 .collect(Collectors.toMap(PackChosen::clearance, pack -> pack));
@@ -103,7 +103,7 @@ class FinalDriveTest {
         Session session = bench.session("a");
         assertThat(session.clearance().lower()).isCloseTo(52.04 * MM, within(1e-9));
         assertThat(session.clearance().upper()).isCloseTo(52.10 * MM, within(1e-9));
-        ShimPackResult packs =
+        ShimPack.Result packs =
                 Objects.requireNonNull(Objects.requireNonNull(session.advice()).result());
         // PD-1: depth shim wanted
         assertThat(packs.wantedThickness()).isCloseTo(1.114 * MM, within(0.0005 * MM));
@@ -134,7 +134,7 @@ class FinalDriveTest {
         assertThat(misread.odd()).containsExactly(6);
         assertThat(misread.settled()).isFalse();
         assertThat(bench.session("e").say()).startsWith("Place 6 stands off the others");
-        Together together = together(bench);
+        SharedShims together = together(bench);
         assertThat(together.result()).isNull();
         assertThat(together.refusals())
                 .extracting(Refusal::sentence)
@@ -217,7 +217,7 @@ class FinalDriveTest {
     @Test
     void everyWayOfferedIsLawfulUsesNoPieceTwiceAndTheBestIsAtLeastAsSureAsTheShopsChoice() {
         Workbench bench = Van7.before("J01");
-        DrawerResult ways = ways(bench);
+        Drawer.Result ways = ways(bench);
         assertThat(ways.offers()).isNotEmpty();
         double shops = chosen(bench, SHOPS_CHOICE).values().stream()
                 .mapToDouble(PackChosen::probability)
@@ -285,7 +285,7 @@ class FinalDriveTest {
 
     @Test
     void theGroupIsTheFourThatShareShims() {
-        assertThat(Together.groups(Workbench.open().unit())).containsExactly(List.of("a", "b", "d", "e"));
+        assertThat(SharedShims.groups(Workbench.open().unit())).containsExactly(List.of("a", "b", "d", "e"));
     }
 
     @Test
@@ -300,7 +300,7 @@ class FinalDriveTest {
     @Test
     void placesLeftEmptyAreAllRefusedBeforeAnythingIsPredicted() {
         Workbench bench = Van7.before("J01");
-        assertThat(Together.choose(
+        assertThat(SharedShims.choose(
                                 bench.unit(),
                                 bench.job(),
                                 bench.shop(),
@@ -317,7 +317,7 @@ class FinalDriveTest {
     @Test
     void onePieceInTwoPlacesIsRefused() {
         Workbench bench = Van7.before("J01");
-        assertThat(Together.choose(
+        assertThat(SharedShims.choose(
                                 bench.unit(),
                                 bench.job(),
                                 bench.shop(),

@@ -10,13 +10,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import shimwright.mechanics.axial.PackOffer;
-import shimwright.mechanics.axial.Seating;
-import shimwright.mechanics.axial.ShimPackResult;
+import shimwright.mechanics.axial.reading.Seating;
+import shimwright.mechanics.axial.shim.PackOffer;
+import shimwright.mechanics.axial.shim.ShimPack;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.rebuild.clearance.Session.Closing;
 import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.demo.Workbench;
+import shimwright.rebuild.job.Basis;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.unit.model.Step.Phase;
 
@@ -27,6 +28,8 @@ import shimwright.rebuild.unit.model.Step.Phase;
 class InputEndPlayTest {
     /** What the trial leaves without any shim, by the unit's true sizes: gap_input. */
     private static final double TRUE_GAP = 1.076 * MM;
+
+    private static final List<Double> LIMITS = List.of(0.02 * MM, 0.08 * MM, 0.05 * MM);
 
     private Workbench bench = Workbench.open();
 
@@ -57,7 +60,7 @@ class InputEndPlayTest {
         return bench.session("c");
     }
 
-    private static ShimPackResult packs(Session session) {
+    private static ShimPack.Result packs(Session session) {
         return Objects.requireNonNull(Objects.requireNonNull(session.advice()).result());
     }
 
@@ -80,7 +83,7 @@ class InputEndPlayTest {
 
     @Test
     void theWantedPackAndTheBestOfTheDrawerAreThoseOfTheSource() {
-        ShimPackResult packs = packs(read());
+        ShimPack.Result packs = packs(read());
         // needs.sI of the demo source: 1.0253
         assertThat(packs.wantedThickness()).isCloseTo(1.0253 * MM, within(0.00005 * MM));
         PackOffer best = packs.offers().get(0);
@@ -106,6 +109,10 @@ class InputEndPlayTest {
         assertThat(pack.predicted()).isCloseTo(0.0423 * MM, within(0.0005 * MM));
         assertThat(pack.verdict()).isEqualTo(Verdict.IN);
         assertThat(pack.overruledBecause()).isEmpty();
+        Basis basis = Basis.of(pack.basis()).orElseThrow();
+        assertThat(List.of(basis.lower(), basis.upper(), basis.aim())).isEqualTo(LIMITS);
+        assertThat(basis.rule()).isEqualTo(0.95);
+        assertThat(basis.hot()).isEqualTo(pack.predicted() + session.clearance().growth());
         assertThat(pack.working()).extracting("value").contains(pack.predicted(), pack.u(), pack.probability());
         assertThat(session.stage()).isEqualTo(Stage.READ_LAST);
         assertThat(session.last().pack()).containsKey("sI");
@@ -136,6 +143,11 @@ class InputEndPlayTest {
         assertThat(accepted.predicted()).isEqualTo(closing.predicted());
         assertThat(accepted.probability()).isEqualTo(closing.probability());
         assertThat(accepted.working()).isEqualTo(closing.working());
+        Basis basis = Basis.of(accepted.basis()).orElseThrow();
+        assertThat(List.of(basis.lower(), basis.upper(), basis.aim())).isEqualTo(LIMITS);
+        assertThat(basis.nu()).isEqualTo(measured(session.last()).nu());
+        assertThat(basis.hot()).isEqualTo(closing.hot());
+        assertThat(basis.rule()).isEqualTo(0.95);
         bench.lay(accepted);
         assertThat(bench.session("c").stage()).isEqualTo(Stage.DONE);
         assertThat(bench.session("c").say()).isEqualTo("Set and accepted. Go on with the build.");
@@ -169,7 +181,7 @@ class InputEndPlayTest {
             bench.round("c", Phase.TRIAL, reading);
         }
         Session session = bench.session("c");
-        ShimPackResult packs = packs(session);
+        ShimPack.Result packs = packs(session);
         // EP-3: the pack that one indicator asks for leaves this by the true sizes, outside 0.02 to 0.08
         assertThat(TRUE_GAP - packs.wantedThickness()).isCloseTo(left * MM, within(0.0005 * MM));
         assertThat(packs.offers()).extracting(PackOffer::verdict).doesNotContain(Verdict.IN);

@@ -61,12 +61,13 @@ class SessionsTest {
         Session session = Sessions.of(bench.unit(), bench.job(), bare, "c");
         assertThat(session.gauge()).isNull();
         assertThat(session.say())
-                .isEqualTo("The shop has no data of gauge DI: enter its step and error limit before you read.");
+                .isEqualTo("The shop has no gauge that can prove this clearance, such as DI: enter one with its step "
+                        + "and error limit before you read.");
         assertThat(session.trial().measured()).isNull();
         assertThat(session.trial().refusals())
                 .extracting(Refusal::sentence)
                 .containsExactly("gauge DI: the shop has no data of this gauge, so its doubt is not known. "
-                        + "Enter its step and error limit in the shop.");
+                        + "Enter its step and error limit in the shop, or say which gauge was used.");
         assertThat(session.stage()).isEqualTo(Stage.READ_TRIAL);
     }
 
@@ -184,7 +185,7 @@ class SessionsTest {
         Workbench bench = Van7.before("D06");
         assertThat(bench.session("e").stage()).isEqualTo(Stage.DONE);
         bench.lay(new Entry.PackChosen(
-                "a", "sP", bench.pieces("d80-12"), 52.094 * MM, 5e-6, 0.9, Verdict.IN, "", List.of()));
+                "a", "sP", bench.pieces("d80-12"), 52.094 * MM, 5e-6, 0.9, Verdict.IN, "", List.of(), Map.of()));
         Session session = bench.session("e");
         assertThat(session.accepted()).isNull();
         assertThat(session.reopened()).isEqualTo("the pack of clearance a was changed after it was accepted");
@@ -217,7 +218,9 @@ class SessionsTest {
         Session fresh = bench.session("f");
         assertThat(fresh.stage()).isEqualTo(Stage.LAST_PACK);
         assertThat(fresh.trialWanted()).isFalse();
-        assertThat(fresh.say()).isEqualTo("Say which piece is in, then read what it leaves.");
+        assertThat(fresh.say()).startsWith("Try r22-03 first: by the nominal lengths it comes nearest.");
+        // needs.ring of the demo source by nominal sizes: 45.04 - 14.94 - 8.00 - 20.00 - 0.03 = 2.07; r22-03 is 2.061
+        assertThat(fresh.tryFirst()).isEqualTo(bench.pieces("r22-03"));
         bench.packIn("f", Phase.FINAL, "ring=r22-03");
         assertThat(bench.session("f").say()).startsWith("Seat the parts, then read. At least 2 rounds");
         bench.round("f", Phase.FINAL, 0.03, 0.04);

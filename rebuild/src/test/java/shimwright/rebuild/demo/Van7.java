@@ -10,9 +10,8 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.clearance.Decisions;
-import shimwright.rebuild.clearance.Together;
+import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.inspect.Checks;
-import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.Planner;
@@ -116,11 +115,10 @@ public final class Van7 {
                 .filter(c -> c.id().equals(id))
                 .findFirst()
                 .orElseThrow();
-        Kind kind = WearJudgement.kind(check.kind());
+        Kind kind = check.kind().quantity();
         List<Double> values = new ArrayList<>();
         for (String value : text.split("\\s+")) {
-            values.add(Quantities.parse(
-                            value, kind, UnitSystem.METRIC.display(kind).unit(), id)
+            values.add(Quantities.parse(value, kind, check.bareUnit(), id)
                     .orElseThrow()
                     .si());
         }
@@ -135,8 +133,8 @@ public final class Van7 {
     }
 
     private void together(String pieces) {
-        List<String> group = Together.groups(bench.unit()).get(0);
-        Together.choose(bench.unit(), bench.job(), bench.shop(), group, bench.pack(pieces), "")
+        List<String> group = SharedShims.groups(bench.unit()).get(0);
+        SharedShims.choose(bench.unit(), bench.job(), bench.shop(), group, bench.pack(pieces), "")
                 .orElseThrow()
                 .forEach(bench::keep);
     }

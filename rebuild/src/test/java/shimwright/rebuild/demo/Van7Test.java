@@ -10,6 +10,6 @@ class Van7Test {
     void isPlayedThroughTheRulesToItsHandBack() {
         Workbench bench = Van7.handedBack();
         assertThat(bench.job().closed()).isTrue();
-        assertThat(bench.job().stepsDone()).hasSize(89);
+        assertThat(bench.job().stepsDone()).hasSize(95);
     }
 }

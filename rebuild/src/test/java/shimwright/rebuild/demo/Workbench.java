@@ -1,5 +1,6 @@
 package shimwright.rebuild.demo;
 
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,10 +17,12 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.rules.Clocks;
 import shimwright.rebuild.rules.Rules;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.Check;
+import shimwright.rebuild.workbench.PinnedUnit;
 
 /** One job on the bench of the demo shop: what is kept goes through the rules, as it does in the program. */
 public final class Workbench {
@@ -32,9 +35,14 @@ public final class Workbench {
     private final Stream stream = new Stream("job-v-0093");
 
     public Workbench(Unit unit) {
+        this(unit, DemoUnit.lines("gauges.txt"), DemoUnit.lines("drawer.txt"));
+    }
+
+    /** A bench in a shop with other gauges and pieces, written as in the demo's own lists. */
+    public Workbench(Unit unit, List<String> gauges, List<String> pieces) {
         this.unit = unit;
-        DemoUnit.lines("gauges.txt").forEach(line -> shop.add(gauge(line.split("\\s*\\|\\s*"))));
-        DemoUnit.lines("drawer.txt").forEach(line -> shop.add(piece(line.split("\\s+"))));
+        gauges.forEach(line -> shop.add(gauge(line.split("\\s*\\|\\s*"))));
+        pieces.forEach(line -> shop.add(piece(line.split("\\s+"))));
     }
 
     /** A bench with the job of the demo scenario opened. */
@@ -115,9 +123,34 @@ public final class Workbench {
         return Sessions.of(unit, job(), shop(), clearance);
     }
 
-    /** What the rules say against an entry; it is not kept. */
+    /** The job as it lies there, a moment after its last entry. */
+    public shimwright.rebuild.workbench.Workbench lying() {
+        List<Kept> entries = stream.entries();
+        return new shimwright.rebuild.workbench.Workbench(
+                job(),
+                new PinnedUnit("", unit.type()),
+                shop(),
+                entries.get(entries.size() - 1).draft().at(),
+                ZoneOffset.UTC);
+    }
+
+    /** What the rules say against an entry; it is not kept. Clocks are overruled: here every entry takes a quarter of an hour. */
     public List<Refusal> against(Entry.OfJob entry) {
-        return Rules.check(stream.entries(), unit, shop(), entry);
+        if (stream.entries().isEmpty()) {
+            return List.of();
+        }
+        shimwright.rebuild.workbench.Workbench bench = lying();
+        if (entry instanceof Entry.StepDone done) {
+            for (Clocks.Broken broken : Clocks.broken(bench, done.step())) {
+                bench = bench.after(new Entry.TimeOverruled(
+                        done.step(),
+                        broken.what(),
+                        broken.timer().name(),
+                        Map.of(),
+                        "entries a quarter of an hour apart"));
+            }
+        }
+        return Rules.check(bench, entry);
     }
 
     /** Keeps an entry that the rules allow. */

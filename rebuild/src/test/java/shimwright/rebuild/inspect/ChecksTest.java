@@ -5,7 +5,6 @@ import static shimwright.rebuild.demo.Workbench.MM;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -13,10 +12,10 @@ import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.mechanics.quantity.Units;
 import shimwright.mechanics.working.Line;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.unit.model.UnitType.Check;
-import shimwright.rebuild.unit.model.UnitType.CheckKind;
 
 /** Readings of the demo job at the hold points of the demo unit: invented scenario, recomputed. */
 class ChecksTest {
@@ -51,7 +50,7 @@ class ChecksTest {
                 .endsWith(".");
         assertThat(judge("H06", "depth", 10.01 * MM, 10.01 * MM, 10.02 * MM, 10.01 * MM)
                         .say())
-                .isEqualTo("Within limits.");
+                .isEqualTo("Within limits. By number alone: no gauge is named, so its doubt is not known.");
     }
 
     @Test
@@ -90,10 +89,28 @@ class ChecksTest {
                 .containsExactly("smallest reading", "largest reading", "lower limit", "spread");
     }
 
+    @Test
+    void aLimitWrittenInTwoUnitsJudgesAndABareNumberIsTakenInTheFirst() {
+        Check check = Written.check("kind: pressure, lower: 0.3 bar (4.4 psi), upper: 0.5 bar");
+        assertThat(Checks.judge(check, List.of(40_000.0), UnitSystem.METRIC)
+                        .orElseThrow()
+                        .verdict())
+                .isEqualTo(Verdict.IN);
+        assertThat(Checks.judge(check, List.of(20_000.0), UnitSystem.METRIC)
+                        .orElseThrow()
+                        .say())
+                .contains("is below the limit of 0.3 bar (4.4 psi)");
+        assertThat(check.bareUnit()).isEqualTo(Units.BAR);
+        assertThat(check.limits()).isEqualTo("0.3 bar (4.4 psi) to 0.5 bar");
+        assertThat(Written.wear("kind: torque, limit: 5 lbf.in, direction: min").bareUnit())
+                .isEqualTo(Units.LBF_IN);
+        assertThat(check("H12", "lift").bareUnit()).isEqualTo(Units.ONE);
+    }
+
     @Property
     void inMeansEveryReadingIsWithinAndTheSpreadIsHeld(
             @ForAll @Size(min = 3, max = 6) List<@DoubleRange(min = 0.5, max = 2.0) Double> readings) {
-        Check check = new Check("x", "x", CheckKind.LENGTH, "0.8 mm", "1.6 mm", 3, "0.5 mm", "", Set.of());
+        Check check = Written.check("kind: length, lower: 0.8 mm, upper: 1.6 mm, places: 3, spread: 0.5 mm");
         List<Double> values = readings.stream().map(v -> v * MM).toList();
         double least = readings.stream().min(Double::compare).orElseThrow();
         double most = readings.stream().max(Double::compare).orElseThrow();

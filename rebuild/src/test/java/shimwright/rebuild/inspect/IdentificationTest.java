@@ -101,6 +101,17 @@ class IdentificationTest {
     void bothFlangesTurningTogetherFitNoVariant() {
         // RT-5 of the demo source: 39.66
         assertThat(of(Map.of("I5", "39.66")).votes().get("I5")).isEmpty();
+        // exactly twice what variant A shows: asked, and nothing is settled meanwhile although two others agree
+        Identification twice = of(Map.of("I5", "39.7", "I3", "25", "I6", "38/9"));
+        assertThat(twice.variant()).isNull();
+        assertThat(twice.against()).isEmpty();
+        assertThat(twice.asked())
+                .singleElement()
+                .asString()
+                .contains("39.7 is twice what L5-74A shows, 19.83")
+                .endsWith("Counted double, or both sides turned together? Count again, or leave it empty.");
+        assertThat(of(Map.of("I5", "9.9")).asked()).singleElement().asString().contains("half of what L5-74A shows");
+        assertThat(of(Map.of("I5", "20.5")).asked()).isEmpty();
     }
 
     @Test

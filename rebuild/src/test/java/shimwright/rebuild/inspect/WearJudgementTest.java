@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 import static shimwright.rebuild.demo.Workbench.MM;
 
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,7 +14,6 @@ import shimwright.mechanics.working.Line;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.unit.model.UnitType.CheckKind;
 import shimwright.rebuild.unit.model.WearLimit;
-import shimwright.rebuild.unit.model.WearLimit.Direction;
 
 /** Findings of the demo job against the limits of the demo unit: invented scenario, recomputed. */
 class WearJudgementTest {
@@ -47,7 +45,9 @@ class WearJudgementTest {
         // WR-1: 41 N of 39 N at 2 N for 100 000 km
         WearJudgement judged = of("C18", 41);
         assertThat(judged.kilometres()).isCloseTo(100_000, within(1.0));
-        assertThat(judged.say()).isEqualTo("41 N is within the limit of 39 N; about 100000 km left at the usual wear.");
+        assertThat(judged.say())
+                .isEqualTo("41 N is within the limit of 39 N; about 100000 km left at the usual wear."
+                        + " By number alone: no gauge is named, so its doubt is not known.");
     }
 
     @Test
@@ -98,26 +98,13 @@ class WearJudgementTest {
                 .satisfies(r -> assertThat(r.sentence()).isEqualTo("C04: this check has no number. Say what you saw."));
     }
 
-    private static WearLimit limit(String limit, String rate) {
-        return new WearLimit(
-                "X1", "x", List.of(), CheckKind.LENGTH, List.of(), limit, Direction.MIN, rate, "", "", Set.of());
-    }
-
-    @Test
-    void aLimitThatCannotBeReadIsRefused() {
-        assertThat(WearJudgement.of(limit("soon", ""), List.of(1.0), UnitSystem.METRIC)
-                        .isOk())
-                .isFalse();
-    }
-
     @Test
     void aRateOfNothingClaimsNoDistance() {
-        for (String rate : List.of("0 mm", "quick")) {
-            assertThat(WearJudgement.of(limit("1 mm", rate), List.of(2 * MM), UnitSystem.METRIC)
-                            .orElseThrow()
-                            .kilometres())
-                    .isNegative();
-        }
+        WearLimit still = Written.wear("kind: length, limit: 1 mm, direction: min, rate: 0 mm");
+        assertThat(WearJudgement.of(still, List.of(2 * MM), UnitSystem.METRIC)
+                        .orElseThrow()
+                        .kilometres())
+                .isNegative();
     }
 
     @ParameterizedTest
@@ -131,6 +118,6 @@ class WearJudgementTest {
         "NUMBER, NUMBER"
     })
     void everyKindOfCheckHasAKindOfQuantity(CheckKind check, Kind kind) {
-        assertThat(WearJudgement.kind(check)).isEqualTo(kind);
+        assertThat(check.quantity()).isEqualTo(kind);
     }
 }

@@ -36,7 +36,8 @@ class FoldTest {
                 0.97,
                 Verdict.IN,
                 because,
-                List.of());
+                List.of(),
+                Map.of());
     }
 
     private static Entry.Judged judged(String limit, String what, Entry.Decision decision) {
@@ -141,7 +142,7 @@ class FoldTest {
         assertThat(job.check("F03", "drag")).isEmpty();
         assertThat(job.check("T05", "drag")).isPresent();
         assertThat(job.holdsOverruled()).isEmpty();
-        assertThat(job.overruled()).isEmpty();
+        assertThat(shimwright.rebuild.record.Overruled.of(job)).isEmpty();
     }
 
     @Test
@@ -197,7 +198,7 @@ class FoldTest {
         stream.add(new Entry.NoteMade("job", "first"));
         stream.add(new Entry.NoteMade("step T06", "second"));
         stream.add(new Entry.NoteMade("job", "third"));
-        stream.add(new Entry.PictureAdded("job", "aa", "image/png", 3, "nose"));
+        stream.add(new Entry.PictureAdded("job", "aa".repeat(32), "image/png", 3, "nose"));
         Job job = stream.job();
         assertThat(job.takenOff()).extracting(s -> s.what().gone()).containsExactly("fluid", "bellhousing");
         assertThat(job.found()).hasSize(1);
@@ -224,7 +225,7 @@ class FoldTest {
         overruled.add("2", "Ben", chosen("c", "sI", "d52-09", "the better one is at sea"));
         overruled.add("3", "Cid", accepted("c", "the owner sells it"));
         overruled.add("4", "Cid", accepted("a", ""));
-        assertThat(overruled.job().overruled())
+        assertThat(shimwright.rebuild.record.Overruled.of(overruled.job()))
                 .containsExactly(
                         "Variant A although the tell-tales do not settle it: the flange stub has 25 teeth and that is built in",
                         "Hold point H21 at step D04 passed by Ann: beam wrench is out",
@@ -234,6 +235,6 @@ class FoldTest {
 
     private static Entry.ClearanceAccepted accepted(String clearance, String because) {
         return new Entry.ClearanceAccepted(
-                clearance, Phase.FINAL, 4e-5, 5e-6, 0.9, Verdict.NOT_PROVEN, 4e-5, "", because, List.of());
+                clearance, Phase.FINAL, 4e-5, 5e-6, 0.9, Verdict.NOT_PROVEN, 4e-5, "", because, List.of(), Map.of());
     }
 }

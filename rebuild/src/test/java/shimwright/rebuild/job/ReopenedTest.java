@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static shimwright.rebuild.demo.Workbench.MM;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -16,11 +17,12 @@ class ReopenedTest {
 
     private void choose(String clearance, String position, String... tags) {
         bench.lay(new Entry.PackChosen(
-                clearance, position, bench.pieces(tags), 0, 5e-6, 0.97, Verdict.IN, "", List.of()));
+                clearance, position, bench.pieces(tags), 0, 5e-6, 0.97, Verdict.IN, "", List.of(), Map.of()));
     }
 
     private void accept(String clearance, Phase phase) {
-        bench.lay(new Entry.ClearanceAccepted(clearance, phase, 0, 5e-6, 0.97, Verdict.IN, 0, "", "", List.of()));
+        bench.lay(new Entry.ClearanceAccepted(
+                clearance, phase, 0, 5e-6, 0.97, Verdict.IN, 0, "", "", List.of(), Map.of()));
     }
 
     private Optional<String> since(String clearance) {

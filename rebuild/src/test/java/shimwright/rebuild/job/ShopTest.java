@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static shimwright.rebuild.demo.Workbench.MM;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.conformity.Verdict;
@@ -24,7 +25,8 @@ class ShopTest {
 
     private void choose(String clearance, String position, String... tags) {
         List<PieceIn> pieces = bench.pieces(tags);
-        bench.lay(new Entry.PackChosen(clearance, position, pieces, 4e-5, 5e-6, 0.97, Verdict.IN, "", List.of()));
+        bench.lay(new Entry.PackChosen(
+                clearance, position, pieces, 4e-5, 5e-6, 0.97, Verdict.IN, "", List.of(), Map.of()));
     }
 
     private List<String> usable(String family) {

@@ -13,9 +13,10 @@ import shimwright.rebuild.unit.model.Step;
 
 /** After a surprise the order from before is kept as far as it can be, and is lawful. */
 class OnwardTest {
-    private static final List<String> FIRST = Planner.lay(DemoUnit.A, Map.of(), java.util.Set.of()).orElseThrow().ahead().stream()
-            .map(Step::id)
-            .toList();
+    private static final List<String> FIRST =
+            Planner.lay(DemoUnit.A, Map.of(), java.util.Set.of()).orElseThrow().ahead().stream()
+                    .map(Step::id)
+                    .toList();
 
     @Test
     void withStepsDoneAsPlannedTheRestStays() {

@@ -98,20 +98,24 @@ public final class SecondCheck {
         double seconds = 0;
         if (ups.orientations().contains(task.stand())) {
             int turned = last(place, other -> ups.orientations().contains(other.stand()));
-            String from = turned >= 0 ? order.get(turned).stand() : problem.start().orientation();
+            String from =
+                    turned >= 0 ? order.get(turned).stand() : problem.start().orientation();
             int heavy = problem.start().weight()
                     + order.subList(0, place).stream().mapToInt(Task::weight).sum();
             seconds += from.isEmpty() ? 0 : ups.turning(from, task.stand()) * (heavy > 0 ? ups.heavyFactor() : 1);
         }
         if (!task.stand().isEmpty()) {
             int stood = last(place, other -> !other.stand().isEmpty());
-            String from = stood >= 0 ? order.get(stood).stand() : problem.start().stand();
-            boolean bothCase = ups.orientations().contains(from) && ups.orientations().contains(task.stand());
+            String from =
+                    stood >= 0 ? order.get(stood).stand() : problem.start().stand();
+            boolean bothCase =
+                    ups.orientations().contains(from) && ups.orientations().contains(task.stand());
             seconds += from.isEmpty() || bothCase || from.equals(task.stand()) ? 0 : ups.walk();
         }
         if (!task.tools().isEmpty()) {
             int laid = last(place, other -> !other.tools().isEmpty());
-            Set<String> there = laid >= 0 ? order.get(laid).tools() : problem.start().tools();
+            Set<String> there =
+                    laid >= 0 ? order.get(laid).tools() : problem.start().tools();
             for (String tool : task.tools()) {
                 seconds += there.contains(tool) ? 0 : ups.tools().getOrDefault(tool, 0.0);
             }
@@ -175,8 +179,7 @@ public final class SecondCheck {
             if (closes < 0 || !begun) {
                 continue;
             }
-            double since =
-                    opens < 0 ? -problem.start().open().getOrDefault(window.id(), 0.0) : end[opens];
+            double since = opens < 0 ? -problem.start().open().getOrDefault(window.id(), 0.0) : end[opens];
             if (end[closes] - since > window.seconds() + DUST) {
                 wrong.add(window.id() + " stays open " + (end[closes] - since));
             }
@@ -188,7 +191,8 @@ public final class SecondCheck {
                     .toList();
             if (!alone.isEmpty()
                     && alone.stream()
-                            .noneMatch(w -> leading(w.closes()).contains(order.get(place).id()))) {
+                            .noneMatch(w -> leading(w.closes())
+                                    .contains(order.get(place).id()))) {
                 wrong.add(order.get(k).id() + " is begun in a window served alone");
             }
         }

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.plan.Timers.Timer;
 
-/** Clocks of the demo unit: sealant on G 20 min from R02 to R04, silicone 3 h before the air test. */
+/** Clocks of the demo unit: sealant on G 20 min from R02 to R04, joined 12; sealant 2 h and silicone 3 h before the air test. */
 class TimersTest {
     private static final Instant NOON = Instant.parse("2031-03-03T12:00:00Z");
 
@@ -29,13 +29,27 @@ class TimersTest {
     @Test
     void anOpenWindowRunsFromItsOpeningStepUntilItIsClosed() {
         done.put("R02", NOON);
-        assertThat(running(Duration.ofMinutes(5)))
+        Timer sealant = new Timer("anaerobic on face G", NOON, NOON.plus(Duration.ofMinutes(20)), true, "R02", "R04");
+        Timer cure = new Timer(
+                "anaerobic flange sealant for faces F and G cures",
+                NOON,
+                NOON.plus(Duration.ofHours(2)),
+                false,
+                "R02",
+                "X05");
+        assertThat(running(Duration.ofMinutes(5))).containsExactly(sealant, cure);
+        // a second window of the same face, from joining
+        Instant joined = NOON.plus(Duration.ofMinutes(10));
+        done.put("R03", joined);
+        assertThat(running(Duration.ofMinutes(11)))
                 .containsExactly(
-                        new Timer("anaerobic on face G", NOON, NOON.plus(Duration.ofMinutes(20)), true, "R02", "R04"));
+                        sealant,
+                        new Timer("face G joined", joined, joined.plus(Duration.ofMinutes(12)), true, "R03", "R04"),
+                        cure);
         // a window that was missed is not forgotten
-        assertThat(running(Duration.ofHours(5))).hasSize(1);
+        assertThat(running(Duration.ofHours(5))).hasSize(2);
         done.put("R04", NOON.plus(Duration.ofMinutes(15)));
-        assertThat(running(Duration.ofMinutes(16))).isEmpty();
+        assertThat(running(Duration.ofMinutes(16))).containsExactly(cure);
     }
 
     @Test

@@ -27,7 +27,12 @@ final class Draw {
     private double minutes;
     private boolean whole = true;
 
-    Draw(List<UncertainTask> tasks, List<Arrival> arrivals, Evenings evenings, LocalDate from, SplittableRandom random) {
+    Draw(
+            List<UncertainTask> tasks,
+            List<Arrival> arrivals,
+            Evenings evenings,
+            LocalDate from,
+            SplittableRandom random) {
         this.evenings = evenings;
         this.from = from;
         for (Arrival arrival : arrivals) {

@@ -35,7 +35,12 @@ public final class Estimate {
      *     stands twice, or where nobody ever stands at the bench; all faults at once
      */
     public static Outcome<Forecast> of(
-            List<UncertainTask> tasks, List<Arrival> arrivals, Evenings evenings, LocalDate from, int draws, long seed) {
+            List<UncertainTask> tasks,
+            List<Arrival> arrivals,
+            Evenings evenings,
+            LocalDate from,
+            int draws,
+            long seed) {
         List<Refusal> faults = faults(tasks, arrivals, evenings, draws);
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
@@ -81,7 +86,8 @@ public final class Estimate {
         return (int) Math.ceil(share * draws) - 1;
     }
 
-    private static List<Refusal> faults(List<UncertainTask> tasks, List<Arrival> arrivals, Evenings evenings, int draws) {
+    private static List<Refusal> faults(
+            List<UncertainTask> tasks, List<Arrival> arrivals, Evenings evenings, int draws) {
         List<Refusal> faults = new ArrayList<>();
         if (draws < 100 || draws > MOST_DRAWS) {
             faults.add(new Refusal("draws", draws + " draws", "Take 100 to " + MOST_DRAWS));

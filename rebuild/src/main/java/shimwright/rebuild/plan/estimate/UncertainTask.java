@@ -27,7 +27,8 @@ public record UncertainTask(String id, Map<String, Double> after, Spread minutes
      * @param ready seconds to get ready for a step (turning the case, walking, tools), by step; none where it is not named
      * @param spread half-width of the time of a step and of getting ready for it, as a share, 0 to 1: 0.3 is ± 30 %
      */
-    public static List<UncertainTask> of(Unit unit, Order order, List<Step> ahead, Map<String, Double> ready, double spread) {
+    public static List<UncertainTask> of(
+            Unit unit, Order order, List<Step> ahead, Map<String, Double> ready, double spread) {
         List<String> open = ahead.stream().map(Step::id).toList();
         List<UncertainTask> tasks = new ArrayList<>();
         for (Step step : ahead) {

@@ -66,8 +66,7 @@ public final class EveningPlan {
      * @param taken side by choice
      * @param present what is done and on its way, as the plan was laid for it
      */
-    public static Tonight tonight(
-            Unit unit, Map<String, String> taken, Present present, Plan plan, Evening evening) {
+    public static Tonight tonight(Unit unit, Map<String, String> taken, Present present, Plan plan, Evening evening) {
         return new EveningPlan(unit, taken, present, plan, evening).run();
     }
 
@@ -82,8 +81,9 @@ public final class EveningPlan {
                 }
             }
         }
-        Optional<Step> stop =
-                timed.isEmpty() ? Optional.empty() : Optional.of(timed.get(timed.size() - 1).step());
+        Optional<Step> stop = timed.isEmpty()
+                ? Optional.empty()
+                : Optional.of(timed.get(timed.size() - 1).step());
         return new Tonight(timed, stop, stop.map(this::because).orElse(List.of()), not, evening.seconds() - now);
     }
 
@@ -143,14 +143,20 @@ public final class EveningPlan {
             String time = "takes " + time(cost.elapsed() - now) + " with getting ready, "
                     + time(Math.max(0, evening.seconds() - now)) + " are left.";
             return stretch.size() > 1
-                    ? not(step, Why.WINDOW, "It opens a window that is closed by "
-                            + stretch.get(stretch.size() - 1).id() + "; up to there it " + time)
+                    ? not(
+                            step,
+                            Why.WINDOW,
+                            "It opens a window that is closed by "
+                                    + stretch.get(stretch.size() - 1).id() + "; up to there it " + time)
                     : not(step, Why.TOO_LONG, "It " + time);
         }
-        double planned = stretch.stream().mapToDouble(one -> ready.getOrDefault(one.id(), 0.0)).sum();
+        double planned = stretch.stream()
+                .mapToDouble(one -> ready.getOrDefault(one.id(), 0.0))
+                .sum();
         double more = cost.bench() - cost.work() - got - planned;
         if (!closing && !not.isEmpty() && more > 0.5) {
-            return not(step, Why.SPARED, "It would take " + time(more) + " more of getting ready now than in its turn.");
+            return not(
+                    step, Why.SPARED, "It would take " + time(more) + " more of getting ready now than in its turn.");
         }
         return Optional.empty();
     }
@@ -163,7 +169,8 @@ public final class EveningPlan {
             }
         }
         String what = problem.lags().stream()
-                .filter(lag -> stretch.stream().anyMatch(one -> one.id().equals(lag.to())) && sofar.contains(lag.from()))
+                .filter(lag ->
+                        stretch.stream().anyMatch(one -> one.id().equals(lag.to())) && sofar.contains(lag.from()))
                 .map(Lag::words)
                 .findFirst()
                 .orElse("What went before it cures or cools");

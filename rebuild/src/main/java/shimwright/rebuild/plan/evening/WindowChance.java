@@ -59,8 +59,8 @@ public record WindowChance(String window, String words, double planned, double l
         double gone = problem.start().open().getOrDefault(window.id(), 0.0);
         double ahead = ended.getOrDefault(window.closes(), 0.0) - ended.getOrDefault(window.opens(), 0.0);
         double u = share * ahead;
-        double kept = Conformity.probability(
-                gone + ahead, u, Double.POSITIVE_INFINITY, new Limits(null, window.seconds()));
+        double kept =
+                Conformity.probability(gone + ahead, u, Double.POSITIVE_INFINITY, new Limits(null, window.seconds()));
         double spare = Math.max(0, gone + ahead + ONE_IN_TWENTY * u - window.seconds());
         return new WindowChance(window.id(), window.words(), gone + ahead, window.seconds(), 1 - kept, spare);
     }

@@ -104,7 +104,16 @@ public final class Lawful {
         }
         whole();
         return new Cost(
-                work, turning, walking, tooling, waiting, problem.waiting() * waiting, risk(order), turns, walks, changes);
+                work,
+                turning,
+                walking,
+                tooling,
+                waiting,
+                problem.waiting() * waiting,
+                risk(order),
+                turns,
+                walks,
+                changes);
     }
 
     private void waitsFor(Task task) {
@@ -120,9 +129,8 @@ public final class Lawful {
     }
 
     private void windowsOpen(Task task) {
-        List<Window> strict = problem.windows().stream()
-                .filter(w -> w.alone() && open(w))
-                .toList();
+        List<Window> strict =
+                problem.windows().stream().filter(w -> w.alone() && open(w)).toList();
         if (!strict.isEmpty()
                 && strict.stream().noneMatch(w -> leadsTo(w.closes()).contains(task.id()))) {
             faults.add(task.id() + " is begun while " + strict.get(0).id() + " is open");

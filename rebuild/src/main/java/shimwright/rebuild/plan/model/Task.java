@@ -15,13 +15,7 @@ import java.util.Set;
  * @param weight how many heavy things it brings into the case, less than 0 where it takes them out
  */
 public record Task(
-        String id,
-        String words,
-        double seconds,
-        String stand,
-        Set<String> tools,
-        Set<String> after,
-        int weight) {
+        String id, String words, double seconds, String stand, Set<String> tools, Set<String> after, int weight) {
     public Task {
         if (!(seconds >= 0) || Double.isInfinite(seconds)) {
             throw new IllegalArgumentException("task " + id + " takes " + seconds + " s");

@@ -46,8 +46,7 @@ record CaseBound(List<Task> order, double work, double turning, double head, dou
         for (Task task : onCase) {
             Set<String> after = new LinkedHashSet<>(leading(task.id(), all, leading));
             after.removeIf(id -> !orientations.contains(of(all, id).stand()));
-            tasks.add(new Task(
-                    task.id(), task.words(), task.seconds(), task.stand(), Set.of(), after, task.weight()));
+            tasks.add(new Task(task.id(), task.words(), task.seconds(), task.stand(), Set.of(), after, task.weight()));
         }
         SetUps turning =
                 new SetUps(orientations, problem.setUps().turn(), Turn.factor(problem.setUps(), persons), 0, Map.of());

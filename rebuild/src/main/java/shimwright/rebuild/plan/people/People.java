@@ -103,7 +103,8 @@ public final class People {
                 .toList();
     }
 
-    private static Map<Why, Double> bounds(UnitProject work, Problem problem, CaseBound onCase, int persons, Timetable open) {
+    private static Map<Why, Double> bounds(
+            UnitProject work, Problem problem, CaseBound onCase, int persons, Timetable open) {
         Map<Why, Double> bounds = new EnumMap<>(Why.class);
         double hands = problem.tasks().stream()
                 .mapToDouble(task -> task.seconds() * work.hands(work.step(task.id())))
@@ -158,8 +159,8 @@ public final class People {
                 place[k] = at;
             }
             double second = work.unitOfTime();
-            parts.add(new Part(
-                    work.find(one.id()), one.words(), start * second, (start + one.duration()) * second, who));
+            parts.add(
+                    new Part(work.find(one.id()), one.words(), start * second, (start + one.duration()) * second, who));
         }
         return List.copyOf(parts);
     }

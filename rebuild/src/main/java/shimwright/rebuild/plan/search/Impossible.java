@@ -28,8 +28,7 @@ final class Impossible {
         problem.tasks().forEach(task -> left.put(task.id(), task));
         boolean moved = true;
         while (moved) {
-            moved = left.values()
-                    .removeIf(task -> task.after().stream().noneMatch(left::containsKey));
+            moved = left.values().removeIf(task -> task.after().stream().noneMatch(left::containsKey));
         }
         List<Refusal> refusals = new ArrayList<>();
         Set<String> told = new HashSet<>();

@@ -71,7 +71,8 @@ public final class Search {
         }
         Compiled c = Compiled.of(problem);
         return Dive.order(c)
-                .map(order -> Arrays.stream(order).mapToObj(task -> c.task(task).id()).toList());
+                .map(order ->
+                        Arrays.stream(order).mapToObj(task -> c.task(task).id()).toList());
     }
 
     /**

@@ -4,12 +4,16 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -17,36 +21,37 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.unit.fault.Place;
+import shimwright.rebuild.unit.fault.ProblemCollector;
+import shimwright.rebuild.unit.fault.SourcePlaces;
 import shimwright.rebuild.unit.fault.Spelling;
-import shimwright.rebuild.unit.fault.Troubles;
-import shimwright.rebuild.unit.fault.Whereabouts;
 import shimwright.rebuild.unit.model.Component;
+import shimwright.rebuild.unit.model.UnitType.CheckKind;
 import shimwright.rebuild.unit.model.VariantFilter;
 
 /**
- * Tree to records: every record of the model is read by its own components. What cannot be read becomes a trouble and a
+ * Tree to records: every record of the model is read by its own components. What cannot be read becomes a problem and a
  * stand-in, so that the rest of the file is still looked at.
  */
 final class Binder {
     private static final int MOST_NODES = 300_000;
 
-    private final Troubles troubles;
-    private final Ids ids = new Ids();
-    private final Whereabouts whereabouts = new Whereabouts();
-    private final Scalars scalars;
+    private final ProblemCollector problems;
+    private final IdReferences ids = new IdReferences();
+    private final SourcePlaces sources = new SourcePlaces();
+    private final ScalarReader scalars;
     private int nodes;
 
-    Binder(Troubles troubles) {
-        this.troubles = troubles;
-        this.scalars = new Scalars(troubles);
+    Binder(ProblemCollector problems) {
+        this.problems = problems;
+        this.scalars = new ScalarReader(problems);
     }
 
-    Ids ids() {
+    IdReferences ids() {
         return ids;
     }
 
-    Whereabouts whereabouts() {
-        return whereabouts;
+    SourcePlaces sources() {
+        return sources;
     }
 
     /** False once aliases have repeated more than any unit needs; reading stopped there. */
@@ -61,36 +66,101 @@ final class Binder {
 
     private Optional<Object> record(Node node, Class<?> type, String as) {
         if (!(node instanceof MappingNode mapping)) {
-            troubles.add(
+            problems.add(
                     Place.of(node),
-                    "a " + as + " is written as keys and values, here is " + Scalars.describe(node),
+                    "a " + as + " is written as keys and values, here is " + ScalarReader.describe(node),
                     "Write " + examples(type));
             return Optional.empty();
         }
-        int before = troubles.count();
+        int before = problems.count();
         Map<String, NodeTuple> entries = entries(mapping, as);
         Map<String, Place> keys = new LinkedHashMap<>();
         List<Component> components = Component.of(type);
         String name = as + named(entries);
         Set<String> meant = unknown(mapping, components, name);
         Object[] values = new Object[components.size()];
-        for (int i = 0; i < values.length; i++) {
+        Set<String> unread = new LinkedHashSet<>();
+        for (int i : inOrder(components)) {
             Component component = components.get(i);
-            NodeTuple entry = entries.get(component.key());
+            NodeTuple entry = entry(entries, component, name);
             if (entry != null) {
                 Node value = entry.getValueNode();
                 keys.put(component.key(), Place.of(value));
-                values[i] = value(value, component, component.type(), name).orElse(Blanks.blank(component.type()));
+                Optional<Object> read = component.field().kindFrom().isEmpty()
+                        ? value(value, component, component.type(), name)
+                        : stated(value, component, kind(components, values, component, unread), name);
+                if (read.isEmpty()) {
+                    unread.add(component.key());
+                }
+                values[i] = read.orElse(AbsentValues.blank(component.type()));
             } else if (component.required()) {
                 missing(Place.of(node), component, name, meant);
-                values[i] = Blanks.blank(component.type());
+                unread.add(component.key());
+                values[i] = AbsentValues.blank(component.type());
             } else {
-                values[i] = Blanks.absent(component);
+                values[i] = AbsentValues.absent(component);
             }
         }
         Object made = Component.make(type, values);
-        whereabouts.put((Record) made, Place.of(node), keys, troubles.count() == before);
+        sources.put((Record) made, Place.of(node), keys, problems.count() == before);
         return Optional.of(made);
+    }
+
+    /** The entry of a key, by its older name where that is written; both at once are a fault. */
+    private @Nullable NodeTuple entry(Map<String, NodeTuple> entries, Component component, String name) {
+        NodeTuple now = entries.get(component.key());
+        NodeTuple before = entries.get(component.field().formerly());
+        if (now != null && before != null) {
+            problems.add(
+                    Place.of(before.getKeyNode()),
+                    name + " has both \"" + component.key() + "\" and \""
+                            + component.field().formerly() + "\"",
+                    "Write all of them under " + component.key());
+        }
+        return now == null ? before : now;
+    }
+
+    /** The components by number, those last whose kind of quantity another one says. */
+    private static List<Integer> inOrder(List<Component> components) {
+        return IntStream.range(0, components.size())
+                .boxed()
+                .sorted(Comparator.comparing(
+                        i -> !components.get(i).field().kindFrom().isEmpty()))
+                .toList();
+    }
+
+    /** The kind of quantity that another key of the record says; empty where that key could not be read. */
+    private static Optional<CheckKind> kind(
+            List<Component> components, Object[] values, Component component, Set<String> unread) {
+        String from = component.field().kindFrom();
+        for (int k = 0; k < values.length; k++) {
+            if (components.get(k).key().equals(from) && values[k] instanceof CheckKind kind) {
+                return unread.contains(from) ? Optional.empty() : Optional.of(kind);
+            }
+        }
+        throw new IllegalStateException(component.key() + " takes its kind from " + from + ", which says none");
+    }
+
+    /** A stated quantity or several: read by the kind that the record says; one without a kind is a fault. */
+    private Optional<Object> stated(Node node, Component component, Optional<CheckKind> kind, String name) {
+        boolean blank = node instanceof ScalarNode scalar
+                && scalar.getValue().isBlank()
+                && scalar.getScalarStyle() != ScalarStyle.PLAIN;
+        boolean nothing =
+                blank || (node instanceof SequenceNode list && list.getValue().isEmpty());
+        if (nothing || kind.isEmpty()) {
+            return Optional.of(AbsentValues.blank(component.type()));
+        }
+        if (kind.get() == CheckKind.NONE) {
+            problems.add(
+                    Place.of(node),
+                    "\"" + component.key() + "\" of " + name + " is a quantity, but "
+                            + component.field().kindFrom() + " says none",
+                    "Add " + component.field().kindFrom() + ": length, torque or what it is; what is attested has no"
+                            + " limit");
+            return Optional.empty();
+        }
+        return value(node, component.as(kind.get().quantity()), component.type(), name);
     }
 
     private static String examples(Class<?> type) {
@@ -108,20 +178,20 @@ final class Binder {
         return entry != null && entry.getValueNode() instanceof ScalarNode id ? " \"" + id.getValue() + "\"" : "";
     }
 
-    /** The entries by key; a doubled key is a trouble and its first value counts. */
+    /** The entries by key; a doubled key is a problem and its first value counts. */
     private Map<String, NodeTuple> entries(MappingNode mapping, String as) {
         Map<String, NodeTuple> entries = new LinkedHashMap<>();
         Map<String, Place> places = new LinkedHashMap<>();
         for (NodeTuple tuple : mapping.getValue()) {
             if (!(tuple.getKeyNode() instanceof ScalarNode key)) {
-                troubles.add(Place.of(tuple.getKeyNode()), "a key must be one word", "Write a word before the colon");
+                problems.add(Place.of(tuple.getKeyNode()), "a key must be one word", "Write a word before the colon");
                 continue;
             }
             Place first = places.putIfAbsent(key.getValue(), Place.of(key));
             if (first == null) {
                 entries.put(key.getValue(), tuple);
             } else {
-                troubles.add(
+                problems.add(
                         Place.of(key),
                         "key \"" + key.getValue() + "\" stands twice in this " + as + ", first on line " + first.line(),
                         "Delete one of them");
@@ -135,7 +205,7 @@ final class Binder {
         if (meant.contains(component.key())) {
             return;
         }
-        troubles.add(
+        problems.add(
                 place,
                 name + " has no \"" + component.key() + "\"",
                 "Add " + component.key() + ": " + component.field().value());
@@ -146,13 +216,15 @@ final class Binder {
         List<String> known = components.stream().map(Component::key).toList();
         Set<String> meant = new LinkedHashSet<>();
         for (NodeTuple tuple : mapping.getValue()) {
-            if (tuple.getKeyNode() instanceof ScalarNode key && !known.contains(key.getValue())) {
+            if (tuple.getKeyNode() instanceof ScalarNode key
+                    && !known.contains(key.getValue())
+                    && components.stream().noneMatch(c -> c.field().formerly().equals(key.getValue()))) {
                 List<String> near = Spelling.nearest(key.getValue(), known);
                 meant.addAll(near);
                 boolean cut = near.isEmpty()
                         && tuple.getValueNode() instanceof ScalarNode value
                         && value.getValue().isEmpty();
-                troubles.add(
+                problems.add(
                         Place.of(key),
                         name + " has no key \"" + key.getValue() + "\"",
                         cut
@@ -167,6 +239,9 @@ final class Binder {
         nodes++;
         if (!bounded()) {
             return Optional.empty();
+        }
+        if (type instanceof ParameterizedType held && component.optional()) {
+            return value(node, component, Component.held(held), name).map(Optional::of);
         }
         if (type instanceof ParameterizedType held) {
             return held.getRawType() == Map.class
@@ -192,13 +267,18 @@ final class Binder {
 
     private Optional<Object> list(Node node, Component component, ParameterizedType type, String name) {
         Type held = Component.held(type);
-        if (held == Double.class && component.field().kind() != Kind.NUMBER) {
+        if (held == Double.class && component.kind() != Kind.NUMBER) {
             return scalars.row(node, component, name);
         }
+        if (node instanceof ScalarNode one && !component.field().formerly().isEmpty()) {
+            return one.getValue().isEmpty() && one.getScalarStyle() != ScalarStyle.PLAIN
+                    ? Optional.of(List.of())
+                    : value(node, component, held, name).map(List::of);
+        }
         if (!(node instanceof SequenceNode sequence)) {
-            troubles.add(
+            problems.add(
                     Place.of(node),
-                    "\"" + component.key() + "\" of " + name + " is a list, here is " + Scalars.describe(node),
+                    "\"" + component.key() + "\" of " + name + " is a list, here is " + ScalarReader.describe(node),
                     "Write [a, b] or one line with a hyphen for each");
             return Optional.empty();
         }
@@ -214,7 +294,7 @@ final class Binder {
             }
         }
         if (held instanceof Class<?> plain && plain.isRecord()) {
-            Ids.unique(defined, places, Component.words(plain), troubles);
+            IdReferences.unique(defined, places, Component.words(plain), problems);
         }
         if (type.getRawType() == Set.class) {
             return Optional.of(Collections.unmodifiableSet(new LinkedHashSet<>(values)));
@@ -224,10 +304,10 @@ final class Binder {
 
     private void define(Record record, String list, List<Map.Entry<String, Set<String>>> defined, List<Place> places) {
         Component first = Component.of(record.getClass()).get(0);
-        if (first.key().equals("id") && whereabouts.written(record).contains("id")) {
+        if (first.key().equals("id") && sources.written(record).contains("id")) {
             String id = first.in(record).toString();
             Set<String> only = VariantFilter.only(record);
-            Place place = whereabouts.of(record, "id");
+            Place place = sources.of(record, "id");
             ids.define(list, id);
             defined.add(Map.entry(id, only));
             places.add(place);
@@ -236,10 +316,10 @@ final class Binder {
 
     private Optional<Object> map(Node node, Component component, Type held, String name) {
         if (!(node instanceof MappingNode mapping)) {
-            troubles.add(
+            problems.add(
                     Place.of(node),
                     "\"" + component.key() + "\" of " + name + " is written as keys and values, here is "
-                            + Scalars.describe(node),
+                            + ScalarReader.describe(node),
                     "Write {key: value} or one line for each");
             return Optional.empty();
         }

@@ -14,6 +14,7 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Unit;
 import shimwright.mechanics.quantity.Units;
 import shimwright.rebuild.unit.model.Component;
+import shimwright.rebuild.unit.model.Quantity;
 import shimwright.rebuild.unit.model.UnitType;
 import shimwright.rebuild.unit.sense.HeadSense;
 import tools.jackson.core.util.DefaultIndenter;
@@ -28,6 +29,7 @@ public final class UnitSchema {
     private static final String DIGITS = "[+-]?([0-9]+([.,][0-9]*)?|[.,][0-9]+)([eE][+-]?[0-9]{1,3})?";
     private static final String UNIT = "[^0-9\\s.,+()-][^()]*";
     private static final String QUANTITY = "^\\s*" + DIGITS + "\\s*" + UNIT + "(\\([^()]+\\)\\s*)?$";
+    private static final String STATED = "^\\s*" + DIGITS + "\\s*(" + UNIT + ")?(\\([^()]+\\)\\s*)?$";
     private static final String ROW = "^\\s*" + DIGITS + "(\\s+" + DIGITS + ")*\\s+" + UNIT + "$";
 
     private final Map<String, Object> definitions = new TreeMap<>();
@@ -57,6 +59,9 @@ public final class UnitSchema {
         Map<String, Object> properties = new LinkedHashMap<>();
         for (Component component : Component.of(record)) {
             properties.put(component.key(), property(component));
+            if (!component.field().formerly().isEmpty()) {
+                properties.put(component.field().formerly(), former(component));
+            }
         }
         Map<String, Object> object = new LinkedHashMap<>();
         object.put("type", "object");
@@ -86,6 +91,14 @@ public final class UnitSchema {
         return property;
     }
 
+    /** An older name of a key: a list, or one value for a list of one. */
+    private Map<String, Object> former(Component component) {
+        Map<String, Object> property = ordered("description", "older name of " + component.key());
+        property.put("deprecated", true);
+        property.put("anyOf", List.of(value(component, component.type()), value(component, String.class)));
+        return property;
+    }
+
     private static String description(Component component) {
         String list = component.field().refersTo().replace('_', ' ');
         return component.field().value() + (list.isEmpty() ? "" : ". By id, of the " + list);
@@ -99,11 +112,14 @@ public final class UnitSchema {
         if (component.type() == int.class) {
             return Integer.valueOf(text);
         }
-        boolean number = component.type() == double.class && component.field().kind() == Kind.NUMBER;
+        boolean number = component.type() == double.class && component.kind() == Kind.NUMBER;
         return number ? Double.valueOf(text) : component.type() instanceof Class<?> ? text : "";
     }
 
     private Map<String, Object> value(Component component, Type type) {
+        if (type instanceof ParameterizedType held && component.optional()) {
+            return value(component, Component.held(held));
+        }
         if (type instanceof ParameterizedType held) {
             return held.getRawType() == Map.class ? map(component, held) : list(component, held);
         }
@@ -114,20 +130,32 @@ public final class UnitSchema {
         if (plain == boolean.class) {
             return ordered("type", "boolean");
         }
-        if (plain == int.class) {
+        if (plain == int.class || plain == Integer.class) {
             return ordered("type", "integer");
+        }
+        if (plain == Quantity.class) {
+            return named("stated_quantity", stated());
         }
         if (plain.isEnum()) {
             return ordered(
                     "enum",
-                    Arrays.stream(plain.getEnumConstants()).map(Blanks::written).toList());
+                    Arrays.stream(plain.getEnumConstants())
+                            .map(AbsentValues::written)
+                            .toList());
         }
         if (plain.isRecord()) {
             return reference(plain);
         }
-        return component.field().kind() == Kind.NUMBER
+        return component.kind() == Kind.NUMBER
                 ? ordered("type", "number")
-                : quantity("quantity_", component.field().kind(), QUANTITY);
+                : quantity("quantity_", component.kind(), QUANTITY);
+    }
+
+    /** Of which kind it is, another key of the same record says; so the unit is left to the reader. */
+    private static Map<String, Object> stated() {
+        Map<String, Object> text = ordered("type", List.of("string", "number"));
+        text.put("pattern", STATED);
+        return text;
     }
 
     private Map<String, Object> map(Component component, ParameterizedType type) {
@@ -138,8 +166,8 @@ public final class UnitSchema {
 
     private Map<String, Object> list(Component component, ParameterizedType type) {
         Type held = Component.held(type);
-        if (held == Double.class && component.field().kind() != Kind.NUMBER) {
-            return quantity("row_", component.field().kind(), ROW);
+        if (held == Double.class && component.kind() != Kind.NUMBER) {
+            return quantity("row_", component.kind(), ROW);
         }
         Map<String, Object> list = ordered("type", "array");
         list.put("items", value(component, held));

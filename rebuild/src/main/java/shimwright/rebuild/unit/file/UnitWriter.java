@@ -13,6 +13,7 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Unit;
 import shimwright.mechanics.quantity.Units;
 import shimwright.rebuild.unit.model.Component;
+import shimwright.rebuild.unit.model.Quantity;
 import shimwright.rebuild.unit.model.UnitType;
 
 /**
@@ -37,8 +38,8 @@ final class UnitWriter {
     private void block(Record record, String indent) {
         String lead = "";
         for (Component component : Component.of(record.getClass())) {
-            Object value = component.in(record);
-            if (component.required() || !value.equals(Blanks.absent(component))) {
+            Object value = held(component.in(record));
+            if (component.required() || !value.equals(AbsentValues.absent(component))) {
                 out.append(lead).append(component.key()).append(':');
                 entry(value, component, indent);
                 lead = indent;
@@ -87,11 +88,11 @@ final class UnitWriter {
             return flowRecord(record);
         }
         boolean row = value instanceof List<?> list
-                && component.field().kind() != Kind.NUMBER
+                && component.kind() != Kind.NUMBER
                 && list.stream().allMatch(Double.class::isInstance)
                 && !list.isEmpty();
         if (row) {
-            return Optional.of(row((List<?>) value, component.field().kind()));
+            return Optional.of(row((List<?>) value, component.kind()));
         }
         if (value instanceof Collection<?> list) {
             return joined(list.stream().map(e -> flow(e, component)).toList()).map(text -> "[" + text + "]");
@@ -105,18 +106,23 @@ final class UnitWriter {
         return Optional.of(scalar(value, component));
     }
 
+    /** What an optional key holds; the value itself of any other, and of an optional one that holds nothing. */
+    private static Object held(Object value) {
+        return value instanceof Optional<?> optional && optional.isPresent() ? optional.get() : value;
+    }
+
     private Optional<String> flowRecord(Record record) {
         List<Optional<String>> entries = new ArrayList<>();
         for (Component component : Component.of(record.getClass())) {
-            Object value = component.in(record);
+            Object value = held(component.in(record));
             boolean nested = component.type() instanceof ParameterizedType type
                     && Component.held(type) instanceof Class<?> held
                     && held.isRecord()
-                    && !value.equals(Blanks.absent(component));
+                    && !value.equals(AbsentValues.absent(component));
             if (nested) {
                 return Optional.empty();
             }
-            if (component.required() || !value.equals(Blanks.absent(component))) {
+            if (component.required() || !value.equals(AbsentValues.absent(component))) {
                 entries.add(flow(value, component).map(text -> component.key() + ": " + text));
             }
         }
@@ -132,14 +138,17 @@ final class UnitWriter {
     }
 
     private static String scalar(Object value, Component component) {
-        Kind kind = component.field().kind();
+        Kind kind = component.kind();
         if (value instanceof Double number) {
             return kind == Kind.NUMBER
                     ? new BigDecimal(number.toString()).stripTrailingZeros().toPlainString()
                     : row(List.of(number), kind);
         }
         if (value instanceof Enum<?>) {
-            return Blanks.written(value);
+            return AbsentValues.written(value);
+        }
+        if (value instanceof Quantity stated) {
+            return quoted(stated.text());
         }
         return value instanceof String text ? quoted(text) : value.toString();
     }

@@ -36,6 +36,15 @@ public record Clearance(
         @Field(value = "gauge it is read with", refersTo = "tools")
         String gauge,
 
+        @Field(value = "gauge for the reading with trial pieces, where it is another", absent = "", refersTo = "tools")
+        String trialGauge,
+
+        @Field(
+                value = "gauge for the readings with the chosen pack, where it is another",
+                absent = "",
+                refersTo = "tools")
+        String finalGauge,
+
         @Field(value = "indicators read at once (1 or 2), or places round the ring for method places", absent = "1")
         int indicators,
 
@@ -83,6 +92,12 @@ public record Clearance(
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
         Set<String> only) {
 
+    /** The gauge that the file names for a reading. */
+    public String gauge(Step.Phase phase) {
+        String own = phase == Step.Phase.TRIAL ? trialGauge : finalGauge;
+        return own.isEmpty() ? gauge : own;
+    }
+
     /** The same clearance with limits and aim moved, as a deviation etched on the part asks. */
     public Clearance movedBy(double metres) {
         return new Clearance(
@@ -96,6 +111,8 @@ public record Clearance(
                 etchedBy,
                 method,
                 gauge,
+                trialGauge,
+                finalGauge,
                 indicators,
                 rounds,
                 settleWithin,

@@ -9,17 +9,20 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import shimwright.mechanics.quantity.Kind;
 
 /**
  * One key of the unit file: a component of one of the model's records with what its annotation says.
  *
  * @param key as written in the file
  * @param field what it means
+ * @param kind the kind of quantity of its numbers
  * @param type of its value
  * @param source the record's component
  */
-public record Component(String key, Field field, Type type, RecordComponent source) {
+public record Component(String key, Field field, Kind kind, Type type, RecordComponent source) {
     private static final Map<Class<?>, List<Component>> KNOWN = new ConcurrentHashMap<>();
 
     private static final Map<Class<?>, Constructor<?>> MAKERS = new ConcurrentHashMap<>();
@@ -36,7 +39,17 @@ public record Component(String key, Field field, Type type, RecordComponent sour
         if (field == null) {
             throw new IllegalStateException(source + " has no @Field");
         }
-        return new Component(snake(source.getName()), field, source.getGenericType(), source);
+        return new Component(snake(source.getName()), field, field.kind(), source.getGenericType(), source);
+    }
+
+    /** The same key with the kind of quantity that its record says. */
+    public Component as(Kind said) {
+        return new Component(key, field, said, type, source);
+    }
+
+    /** True where the value may be absent without a stand-in: an {@link Optional}. */
+    public boolean optional() {
+        return type instanceof ParameterizedType held && held.getRawType() == Optional.class;
     }
 
     public boolean required() {

@@ -16,11 +16,17 @@ public @interface Field {
     /** The kind of quantity of a number; NUMBER takes a bare number, every other kind needs a unit. */
     Kind kind() default Kind.NUMBER;
 
+    /** The key of the same record that says which kind of quantity a stated {@link Quantity} is; empty for all else. */
+    String kindFrom() default "";
+
     /** The value taken when the key is absent; {@link #REQUIRED} where it must be there. */
     String absent() default REQUIRED;
 
     /** What list or map of the file a text refers to, so that a wrong id can be named; empty for free text. */
     String refersTo() default "";
+
+    /** An older name of the key, still read; where the value is a list, one value alone is a list of one. */
+    String formerly() default "";
 
     /** The mark of a key that must be there. */
     String REQUIRED = "\0";

@@ -8,8 +8,15 @@ import shimwright.mechanics.quantity.Kind;
 public record GearPair(
         @Field("short id, such as g1 or final") String id,
         @Field("what it is") String name,
-        @Field("teeth of the driver") int driver,
-        @Field("teeth of the driven") int driven,
+
+        @Field(value = "straight through: both are coupled and turn as one, no tooth of theirs runs", absent = "false")
+        boolean straight,
+
+        @Field(value = "teeth of the driver; left out for one straight through", absent = "0")
+        int driver,
+
+        @Field(value = "teeth of the driven; left out for one straight through", absent = "0")
+        int driven,
 
         @Field(value = "teeth of an idler between them; 0 for none", absent = "0")
         int idler,
@@ -40,8 +47,8 @@ public record GearPair(
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
         Set<String> only) {
 
-    /** Turns of the driver for one turn of the driven; an idler drops out. */
+    /** Turns of the driver for one turn of the driven; an idler drops out, straight through is 1. */
     public double ratio() {
-        return (double) driven / driver;
+        return straight ? 1 : (double) driven / driver;
     }
 }

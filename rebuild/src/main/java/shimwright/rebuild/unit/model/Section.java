@@ -24,6 +24,9 @@ public record Section(
             @Field(value = "steps: from, to, diameter", kind = Kind.LENGTH)
             List<List<Double>> steps,
 
+            @Field(value = "bores in it from either end: from, to, diameter", kind = Kind.LENGTH, absent = "[]")
+            List<List<Double>> bores,
+
             @Field(value = "item that carries the shaft itself", absent = "", refersTo = "items")
             String item,
 

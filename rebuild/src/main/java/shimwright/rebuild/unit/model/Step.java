@@ -40,8 +40,13 @@ public record Step(
         @Field(value = "hold point that must be accepted with this step", absent = "", refersTo = "hold_points")
         String hold,
 
-        @Field(value = "time window the step stands in", absent = "", refersTo = "windows")
-        String window,
+        @Field(
+                value =
+                        "time windows the step stands in; one that no step opens or closes is a clock of the step itself",
+                absent = "[]",
+                refersTo = "windows",
+                formerly = "window")
+        List<String> windows,
 
         @Field(value = "the mistake that is easily made here", absent = "")
         String trap,
@@ -63,6 +68,12 @@ public record Step(
 
         @Field(value = "fasteners tightened here", absent = "[]", refersTo = "fasteners")
         List<String> fasteners,
+
+        @Field(
+                value = "how many of a set are tightened here, by fastener; all of those that are not named",
+                absent = "{}",
+                refersTo = "fasteners")
+        Map<String, Integer> tightened,
 
         @Field(value = "consumables used here", absent = "[]", refersTo = "consumables")
         List<String> consumables,
@@ -160,19 +171,25 @@ public record Step(
                 0,
                 List.of(),
                 "",
+                List.of(),
                 "",
                 "",
-                "",
                 List.of(),
                 List.of(),
                 List.of(),
                 List.of(),
+                Map.of(),
                 List.of(),
                 "",
                 Phase.NONE,
                 List.of(),
                 1,
                 Set.of());
+    }
+
+    /** How many of a set this step tightens. */
+    public int tightens(Fastener fastener) {
+        return tightened.getOrDefault(fastener.id(), fastener.quantity());
     }
 
     /** True where undoing the step destroys something: a one-way step. */

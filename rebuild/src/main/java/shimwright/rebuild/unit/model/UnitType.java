@@ -2,7 +2,9 @@ package shimwright.rebuild.unit.model;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import shimwright.mechanics.quantity.Kind;
 
 /** The whole of a unit file: one model with its variants. Every list may be restricted to variants by {@code only}. */
@@ -249,33 +251,92 @@ public record UnitType(
             @Field(value = "kind of quantity; none for an attested check", absent = "NONE")
             CheckKind kind,
 
-            @Field(value = "lower limit with unit", absent = "")
-            String lower,
+            @Field(value = "lower limit with unit", absent = "", kindFrom = "kind")
+            Optional<Quantity> lower,
 
-            @Field(value = "upper limit with unit", absent = "")
-            String upper,
+            @Field(value = "upper limit with unit", absent = "", kindFrom = "kind")
+            Optional<Quantity> upper,
 
-            @Field(value = "how many places are read", absent = "1")
+            @Field(
+                    value = "what it is meant to be, with unit; a reading far from all of them is asked about",
+                    absent = "[]",
+                    kindFrom = "kind")
+            List<Quantity> nominal,
+
+            @Field(
+                    value = "how far from its nominal a reading can be at all, with unit",
+                    absent = "",
+                    kindFrom = "kind")
+            Optional<Quantity> within,
+
+            @Field(value = "hold point and check, as H08/depth, to whose reading the limits are added", absent = "")
+            String relativeTo,
+
+            @Field(value = "how many places are read; of each piece where pieces are named", absent = "1")
             int places,
 
-            @Field(value = "largest minus smallest may be this, with unit", absent = "")
-            String spread,
+            @Field(value = "pieces read one by one, by name", absent = "[]")
+            List<String> pieces,
+
+            @Field(value = "largest minus smallest may be this, with unit", absent = "", kindFrom = "kind")
+            Optional<Quantity> spread,
+
+            @Field(value = "what of the readings is judged", absent = "each")
+            Statistic judgedOn,
+
+            @Field(value = "value = reading x this + offset", absent = "1")
+            double readingFactor,
+
+            @Field(value = "value = reading x factor + this, with unit", absent = "", kindFrom = "kind")
+            Optional<Quantity> readingOffset,
+
+            @Field(value = "tool or gauge it is read with", absent = "", refersTo = "tools")
+            String gauge,
 
             @Field(value = "clearance whose acceptance is meant", absent = "", refersTo = "clearances")
             String clearance,
 
             @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
-            Set<String> only) {}
+            Set<String> only)
+            implements Measurable {
 
-    /** What kind of reading a check is. */
+        @Override
+        public List<Quantity> stated() {
+            Stream<Quantity> limits = Stream.of(lower, upper, spread).flatMap(Optional::stream);
+            return Stream.concat(limits, nominal.stream()).toList();
+        }
+
+        /** Its limits in words, {@code 0.8 N.m to 1.9 N.m}; empty where it has none. */
+        public String limits() {
+            if (lower.isPresent() && upper.isPresent()) {
+                return lower.get() + " to " + upper.get();
+            }
+            return lower.map(limit -> "at least " + limit)
+                    .or(() -> upper.map(limit -> "at most " + limit))
+                    .orElse("");
+        }
+    }
+
+    /** What kind of reading a check or a wear limit is. */
     public enum CheckKind {
         /** Attested yes. */
-        NONE,
-        LENGTH,
-        TORQUE,
-        FORCE,
-        PRESSURE,
-        ANGLE,
-        NUMBER
+        NONE(Kind.NUMBER),
+        LENGTH(Kind.LENGTH),
+        TORQUE(Kind.TORQUE),
+        FORCE(Kind.FORCE),
+        PRESSURE(Kind.PRESSURE),
+        ANGLE(Kind.ANGLE),
+        NUMBER(Kind.NUMBER);
+
+        private final Kind quantity;
+
+        CheckKind(Kind quantity) {
+            this.quantity = quantity;
+        }
+
+        /** The kind of quantity that is read; a plain number for an attested check, which reads none. */
+        public Kind quantity() {
+            return quantity;
+        }
     }
 }

@@ -29,8 +29,7 @@ class EveningPlanTest {
     }
 
     private static Tonight tonight(Present present, double minutes, int persons) {
-        return EveningPlan.tonight(
-                DemoUnit.A, Map.of(), present, plan(present), new Evening(60 * minutes, persons));
+        return EveningPlan.tonight(DemoUnit.A, Map.of(), present, plan(present), new Evening(60 * minutes, persons));
     }
 
     private static List<String> steps(Tonight tonight) {
@@ -56,10 +55,14 @@ class EveningPlanTest {
                 ago.put(timed.step().id(), 0.0);
                 now = timed.ends();
             }
-            DemoUnit.A.type().windows().forEach(w -> assertThat(
-                            done.contains(w.opens()) && ORDER.steps().containsKey(w.closes()))
-                    .as(w.id() + " is not open at the end of evening " + done.size())
-                    .isEqualTo(done.contains(w.closes()) && ORDER.steps().containsKey(w.closes())));
+            DemoUnit.A
+                    .type()
+                    .windows()
+                    .forEach(w -> assertThat(
+                                    done.contains(w.opens()) && ORDER.steps().containsKey(w.closes()))
+                            .as(w.id() + " is not open at the end of evening " + done.size())
+                            .isEqualTo(
+                                    done.contains(w.closes()) && ORDER.steps().containsKey(w.closes())));
         }
     }
 
@@ -82,9 +85,8 @@ class EveningPlanTest {
 
     @Test
     void whatIsAwaitedIsPassedOverAndTheRestGoesOn() {
-        List<String> first = plan(Present.inOrder(List.of())).ahead().stream()
-                .map(Step::id)
-                .toList();
+        List<String> first =
+                plan(Present.inOrder(List.of())).ahead().stream().map(Step::id).toList();
         String awaited = first.get(4);
         Present present = new Present(first.subList(0, 4), true, Map.of(), Map.of(awaited, 3 * 86_400.0));
         Tonight tonight = tonight(present, 180, 2);

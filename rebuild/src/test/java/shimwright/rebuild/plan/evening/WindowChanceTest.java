@@ -14,8 +14,7 @@ import shimwright.rebuild.plan.Present;
 
 /** Chances by the table of the normal distribution: 1 - Φ(1.765) = 0.0388, 1 - Φ(0.882) = 0.189; from memory. */
 class WindowChanceTest {
-    private static final Plan PLAN =
-            Planner.lay(DemoUnit.A, Map.of(), Set.of()).orElseThrow();
+    private static final Plan PLAN = Planner.lay(DemoUnit.A, Map.of(), Set.of()).orElseThrow();
 
     private static List<WindowChance> chances(double share) {
         return WindowChance.of(DemoUnit.A, Map.of(), Present.inOrder(List.of()), PLAN, share);
@@ -42,6 +41,8 @@ class WindowChanceTest {
 
     @Test
     void withoutSpreadNothingIsMissed() {
-        assertThat(chances(0)).isNotEmpty().allSatisfy(c -> assertThat(c.missed()).isZero());
+        assertThat(chances(0))
+                .isNotEmpty()
+                .allSatisfy(c -> assertThat(c.missed()).isZero());
     }
 }

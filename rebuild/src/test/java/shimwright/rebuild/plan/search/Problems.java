@@ -61,7 +61,14 @@ final class Problems {
         }
         List<Window> windows = windows(n);
         Collections.shuffle(tasks, random);
-        return new Problem(tasks, lags(n), windows, risks(n), setUps(), start(n, windows), PRICES.get(random.nextInt(PRICES.size())));
+        return new Problem(
+                tasks,
+                lags(n),
+                windows,
+                risks(n),
+                setUps(),
+                start(n, windows),
+                PRICES.get(random.nextInt(PRICES.size())));
     }
 
     private List<Window> windows(int n) {

@@ -31,8 +31,8 @@ class SopTest {
         assumeTrue(SopFiles.present(), "the public instances are not beside the project");
         Problem problem = SopFiles.sop(name + ".sop");
         long began = System.nanoTime();
-        Answer answer =
-                Search.best(problem, new Budget(1 << 20, 6_000_000), Watch.nobody()).orElseThrow();
+        Answer answer = Search.best(problem, new Budget(1 << 20, 6_000_000), Watch.nobody())
+                .orElseThrow();
         if (Boolean.getBoolean("shimwright.figures")) {
             double seconds = (System.nanoTime() - began) / 1e9;
             System.out.printf(

@@ -1,0 +1,41 @@
+package shimwright.bench;
+
+import java.io.PrintStream;
+import java.time.Clock;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import shimwright.bench.store.KeptLog;
+import shimwright.rebuild.job.StoreFailure;
+
+/** What is looked at once a shop is open: the clock, and the part of a long log that the start did not walk. */
+final class LogWatch {
+    private static final int SETTLE_SECONDS = 20;
+
+    private LogWatch() {}
+
+    static void begin(Serving.Running running, Clock clock, PrintStream err) {
+        KeptLog log = running.log();
+        log.lastKept()
+                .filter(last -> last.isAfter(clock.instant()))
+                .ifPresent(last -> err.println("The clock of this machine says " + clock.instant()
+                        + ", but the last entry was kept at " + last
+                        + ": set the clock right. What is kept now is dated"
+                        + " before what was kept then, and the record will show it."));
+        CompletableFuture.delayedExecutor(1, TimeUnit.SECONDS)
+                .execute(() -> running.units()
+                        .faults()
+                        .forEach(fault -> err.println("Not on the shelf: " + fault.sentence())));
+        CompletableFuture.delayedExecutor(SETTLE_SECONDS, TimeUnit.SECONDS).execute(() -> walk(log, err));
+    }
+
+    private static void walk(KeptLog log, PrintStream err) {
+        Thread.currentThread().setPriority(Thread.MIN_PRIORITY);
+        try {
+            log.walk().ifPresent(found -> err.println(found.sentence()));
+        } catch (StoreFailure stopped) {
+            err.println(stopped.refusal().sentence());
+        } finally {
+            Thread.currentThread().setPriority(Thread.NORM_PRIORITY);
+        }
+    }
+}

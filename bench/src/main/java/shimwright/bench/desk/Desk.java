@@ -1,0 +1,287 @@
+package shimwright.bench.desk;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.rebuild.act.Act;
+import shimwright.rebuild.act.Acts;
+import shimwright.rebuild.act.Decided;
+import shimwright.rebuild.act.ShopActs;
+import shimwright.rebuild.act.Surroundings;
+import shimwright.rebuild.job.Appended;
+import shimwright.rebuild.job.Draft;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Fold;
+import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Heads;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.JobLog;
+import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.PictureStore;
+import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.plan.search.Budget;
+import shimwright.rebuild.workbench.PinnedUnit;
+import shimwright.rebuild.workbench.ShopFloor;
+import shimwright.rebuild.workbench.Workbench;
+
+/**
+ * Looks at jobs as the log has them, and keeps acts. An act is decided on an immutable look at the bench, outside the writer's
+ * lock, and kept only while the log is still as it was looked at; otherwise it is decided anew.
+ */
+public final class Desk {
+    private static final int TRIES = 50;
+
+    private final JobLog log;
+    private final PictureStore pictures;
+    private final UnitShelf shelf;
+    private final Clock clock;
+    private final Streams streams;
+    private final Plans plans;
+    private final Map<String, Workbench> benches = new ConcurrentHashMap<>();
+
+    public Desk(JobLog log, PictureStore pictures, UnitShelf shelf, Clock clock) {
+        this.log = log;
+        this.pictures = pictures;
+        this.shelf = shelf;
+        this.clock = clock;
+        this.streams = new Streams(log);
+        this.plans = new Plans(clock, Budget.page(), Budget.proof());
+    }
+
+    /** Who does something, and under which id. */
+    public record Signed(String id, String by, UnitSystem units) {}
+
+    /**
+     * What was kept.
+     *
+     * @param stream of its entries
+     * @param entries in order
+     * @param said a short sentence; empty for a post that was kept before
+     */
+    public record Done(String stream, List<Kept> entries, String said) {}
+
+    public UnitShelf shelf() {
+        return shelf;
+    }
+
+    public Plans plans() {
+        return plans;
+    }
+
+    public PictureStore pictures() {
+        return pictures;
+    }
+
+    /** How far the whole log goes. */
+    public Head head() {
+        return log.head();
+    }
+
+    public Instant now() {
+        return clock.instant();
+    }
+
+    /** All jobs, the newest first. */
+    public List<Job> jobs() {
+        List<Job> jobs = new ArrayList<>();
+        streams.names().forEach(name -> streams.job(name).ifPresent(job -> jobs.add(0, job)));
+        return jobs;
+    }
+
+    public Shop shop() {
+        return streams.shop();
+    }
+
+    /** The shop outside of any job. */
+    public ShopFloor floor() {
+        return new ShopFloor(shop(), shelf.units(), new LinkedHashSet<>(streams.names()));
+    }
+
+    /** The unit file that a job stands on; one older than that stands on the shelf's file of its unit type. */
+    private Optional<PinnedUnit> file(Job job) {
+        Optional<PinnedUnit> file = job.unitFile().isEmpty()
+                ? Optional.ofNullable(shelf.units().get(job.opened().unitType()))
+                : shelf.pinned(job.unitFile());
+        return file.filter(unit -> unit.unit(job.variant()).isPresent());
+    }
+
+    /** The job with everything around it; empty where there is none or its unit file is not here. */
+    public Optional<OnBench> bench(String job) {
+        return workbench(job).map(bench -> new OnBench(bench, () -> plans.of(bench)));
+    }
+
+    private Optional<Workbench> workbench(String id) {
+        Optional<Job> found = streams.job(id);
+        if (found.isEmpty()) {
+            return Optional.empty();
+        }
+        Job job = found.get();
+        return file(job).map(file -> {
+            Shop shop = shop();
+            Instant now = clock.instant();
+            Workbench before = benches.get(id);
+            boolean same = before != null
+                    && before.job().head().equals(job.head())
+                    && before.shop() == shop
+                    && before.file().hash().equals(file.hash());
+            Workbench bench = same ? before.at(now) : new Workbench(job, file, shop, now, clock.getZone());
+            if (!same) {
+                benches.put(id, bench);
+            }
+            return bench;
+        });
+    }
+
+    /**
+     * Does something on a job: its entries are kept, all or none.
+     *
+     * @param job the job's id
+     * @return refused with every reason; nothing is kept then
+     */
+    public Outcome<Done> act(String job, Act.OfJob act, Signed signed) {
+        Optional<Kept> known = log.find(signed.id());
+        if (known.isPresent()) {
+            return repeated(job, act, signed, known.get());
+        }
+        for (int tries = 0; tries < TRIES; tries++) {
+            Head whole = log.head();
+            Optional<Workbench> bench = workbench(job);
+            if (bench.isEmpty()) {
+                return Outcome.refused(
+                        "job", "there is no such job, or its unit file is not here", "Look in the shop for its number");
+            }
+            Surroundings around =
+                    new Surroundings(floor(), signed.units(), bench.get().now());
+            Heads heads = act.usesDrawer()
+                    ? Heads.ofLog(whole)
+                    : Heads.of(job, bench.get().job().head());
+            Outcome<Optional<Done>> kept = Acts.decide(bench.get(), act, around)
+                    .flatMap(decided -> keep(decided, signed, bench.get().now(), heads));
+            if (!kept.isOk() || kept.orElseThrow().isPresent()) {
+                return kept.map(Optional::orElseThrow);
+            }
+        }
+        return busy();
+    }
+
+    /** Does something in the shop, or opens a job. */
+    public Outcome<Done> act(Act.OfShop act, Signed signed) {
+        Optional<Kept> known = log.find(signed.id());
+        if (known.isPresent()) {
+            return repeated(act, signed, known.get());
+        }
+        for (int tries = 0; tries < TRIES; tries++) {
+            Head whole = log.head();
+            Instant now = clock.instant();
+            Outcome<Optional<Done>> kept = Acts.decide(act, new Surroundings(floor(), signed.units(), now))
+                    .flatMap(decided -> keep(decided, signed, now, Heads.ofLog(whole)));
+            if (!kept.isOk() || kept.orElseThrow().isPresent()) {
+                return kept.map(Optional::orElseThrow);
+            }
+        }
+        return busy();
+    }
+
+    private static Outcome<Done> busy() {
+        return Outcome.refused("shop", "others are keeping entries at this moment", "Press it again");
+    }
+
+    /** Empty where the log went on meanwhile. */
+    private Outcome<Optional<Done>> keep(Decided decided, Signed signed, Instant now, Heads heads) {
+        List<Draft> drafts = new ArrayList<>();
+        for (Entry entry : decided.entries()) {
+            String id = drafts.isEmpty() ? signed.id() : signed.id() + "-" + (drafts.size() + 1);
+            drafts.add(new Draft(decided.stream(), id, now, signed.by(), entry));
+            Outcome<String> file = document(entry);
+            if (!file.isOk()) {
+                return Outcome.refused(file.refusals());
+            }
+        }
+        return log.append(drafts, heads)
+                .map(appended -> appended instanceof Appended.Entries kept
+                        ? Optional.of(new Done(decided.stream(), kept.entries(), decided.said()))
+                        : Optional.empty());
+    }
+
+    /** The unit file that an entry names is kept before the entry is. */
+    private Outcome<String> document(Entry entry) {
+        if (entry instanceof Entry.JobOpened opened) {
+            return shelf.keep(opened.unitFile());
+        }
+        return entry instanceof Entry.UnitMoved moved ? shelf.keep(moved.unitFile()) : Outcome.ok("");
+    }
+
+    /** An id that is kept already: the same act on the bench as it lay then is the same post; anything else is refused. */
+    private Outcome<Done> repeated(String job, Act.OfJob act, Signed signed, Kept known) {
+        Optional<Job> now = streams.job(job);
+        if (now.isPresent() && known.draft().stream().equals(job)) {
+            List<Kept> before = now.get().entries().stream()
+                    .filter(kept -> kept.number() < known.number())
+                    .toList();
+            Optional<Job> then = Fold.job(before);
+            Outcome<Decided> decided = then.flatMap(this::file)
+                    .map(file -> new Workbench(
+                            then.orElseThrow(), file, shop(), known.draft().at(), clock.getZone()))
+                    .map(bench -> act.on(
+                            bench,
+                            new Surroundings(
+                                    floor(), signed.units(), known.draft().at())))
+                    .orElseGet(() -> Outcome.refused("job", "there is no such job", ""));
+            boolean same =
+                    decided.isOk() && decided.orElseThrow().entries().get(0).equals(known.body());
+            if (same) {
+                return Outcome.ok(new Done(job, List.of(known), ""));
+            }
+        }
+        return otherwise();
+    }
+
+    private Outcome<Done> repeated(Act.OfShop act, Signed signed, Kept known) {
+        Entry body = known.body();
+        boolean opened = act instanceof ShopActs.OpenJob open
+                && body instanceof Entry.JobOpened there
+                && there.number().equals(open.number());
+        Outcome<Decided> decided =
+                act.on(new Surroundings(floor(), signed.units(), known.draft().at()));
+        boolean same = decided.isOk() && decided.orElseThrow().entries().get(0).equals(body);
+        return opened || same ? Outcome.ok(new Done(known.draft().stream(), List.of(known), "")) : otherwise();
+    }
+
+    private static Outcome<Done> otherwise() {
+        return Outcome.refused(
+                "entry", "this entry is already kept and says something else", "Load the page again and look");
+    }
+
+    /**
+     * Jobs of before unit files were kept with them get the file that the shelf has now, so that from here on nothing of
+     * them changes.
+     *
+     * @param by who signs it
+     */
+    public void pinOlderJobs(String by) {
+        for (Job job : jobs()) {
+            if (job.unitFile().isEmpty()) {
+                file(job)
+                        .ifPresent(file -> keep(
+                                new Decided(
+                                        job.id(),
+                                        List.of(new Entry.UnitMoved(
+                                                file.hash(),
+                                                job.variant(),
+                                                List.of("Nothing changes: the job keeps the file it stands on."),
+                                                "unit files are kept with their jobs from now on")),
+                                        ""),
+                                new Signed("pin-" + job.id(), by, UnitSystem.METRIC),
+                                clock.instant(),
+                                Heads.of(job.id(), job.head())));
+            }
+        }
+    }
+}

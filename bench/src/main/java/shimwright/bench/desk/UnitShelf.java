@@ -1,0 +1,122 @@
+package shimwright.bench.desk;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Collection;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.DocumentStore;
+import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.model.UnitType;
+import shimwright.rebuild.workbench.PinnedUnit;
+
+/** The unit files that this shop knows: those that a new job can stand on, and those that jobs keep. */
+public final class UnitShelf {
+    private final Supplier<Files> files;
+    private final DocumentStore documents;
+    private final Map<String, Optional<PinnedUnit>> pinned = new ConcurrentHashMap<>();
+    private volatile @Nullable Shelved shelved;
+
+    /**
+     * A unit file that was read without a fault.
+     *
+     * @param name of the file
+     * @param content its bytes
+     * @param type what it says
+     */
+    public record ReadFile(String name, byte[] content, UnitType type) {}
+
+    /**
+     * The files of the shop as they lie there now.
+     *
+     * @param sound those without a fault
+     * @param faults why others are not on the shelf; they stop nobody
+     */
+    public record Files(List<ReadFile> sound, List<Refusal> faults) {}
+
+    private record Shelved(Map<String, PinnedUnit> byType, Map<String, ReadFile> byHash, List<Refusal> faults) {}
+
+    /**
+     * A shelf that asks for its files when they are first wanted.
+     *
+     * @param files gives the same files each time
+     * @param documents where jobs keep theirs
+     */
+    public UnitShelf(Supplier<Files> files, DocumentStore documents) {
+        this.files = files;
+        this.documents = documents;
+    }
+
+    private Shelved shelved() {
+        Shelved asked = shelved;
+        if (asked == null) {
+            Map<String, PinnedUnit> byType = new LinkedHashMap<>();
+            Map<String, ReadFile> byHash = new LinkedHashMap<>();
+            Files there = files.get();
+            for (ReadFile file : there.sound()) {
+                PinnedUnit unit = new PinnedUnit(hash(file.content()), file.type());
+                byType.put(file.type().id(), unit);
+                byHash.put(unit.hash(), file);
+            }
+            asked = new Shelved(byType, byHash, there.faults());
+            shelved = asked;
+        }
+        return asked;
+    }
+
+    private static String hash(byte[] content) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+        } catch (NoSuchAlgorithmException missing) {
+            throw new IllegalStateException("every Java has SHA-256", missing);
+        }
+    }
+
+    /** The unit files that a new job can stand on, by the id of the unit type. */
+    public Map<String, PinnedUnit> units() {
+        return shelved().byType();
+    }
+
+    public Collection<UnitType> types() {
+        return units().values().stream().map(PinnedUnit::type).toList();
+    }
+
+    public Optional<UnitType> type(String id) {
+        return Optional.ofNullable(units().get(id)).map(PinnedUnit::type);
+    }
+
+    /** Why files of the shop are not on the shelf. */
+    public List<Refusal> faults() {
+        return shelved().faults();
+    }
+
+    /** The unit file under a hash: one of the shelf, or one that a job keeps. */
+    public Optional<PinnedUnit> pinned(String hash) {
+        for (PinnedUnit unit : units().values()) {
+            if (unit.hash().equals(hash)) {
+                return Optional.of(unit);
+            }
+        }
+        return pinned.computeIfAbsent(hash, h -> documents.find(h).flatMap(content -> read(h, content)));
+    }
+
+    private static Optional<PinnedUnit> read(String hash, byte[] content) {
+        return UnitFiles.read("unit file " + hash, content) instanceof UnitFiles.Good good
+                ? Optional.of(new PinnedUnit(hash, good.type()))
+                : Optional.empty();
+    }
+
+    /** Keeps the file of the shelf under a hash, so that a job can stand on it for ever; refused where the disk does not take it. */
+    Outcome<String> keep(String hash) {
+        ReadFile file = shelved().byHash().get(hash);
+        return file == null ? Outcome.ok(hash) : documents.keep(file.name(), file.content());
+    }
+}

@@ -1,0 +1,6 @@
+/**
+ * The bench as a value: what the log, the unit files and the clock say, made once for each state of the log, and the one way
+ * from an act to kept entries. Stands between doors (web, demo) and the log; knows neither pages nor SQL.
+ */
+@org.jspecify.annotations.NullMarked
+package shimwright.bench.desk;

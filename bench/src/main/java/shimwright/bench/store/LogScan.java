@@ -1,0 +1,77 @@
+package shimwright.bench.store;
+
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Kept;
+
+/** What one pass over a sound log finds in its entries. */
+final class LogScan {
+    private final Set<String> pictures = new LinkedHashSet<>();
+    private final Set<String> documents = new LinkedHashSet<>();
+    private final List<Kept> handedBack = new ArrayList<>();
+    private final List<Kept> clockSetBack = new ArrayList<>();
+    private Instant last = Instant.MIN;
+
+    private LogScan() {}
+
+    static LogScan of(Connection database) throws SQLException {
+        LogScan scan = new LogScan();
+        try (Statement ask = database.createStatement();
+                ResultSet rows = ask.executeQuery("select " + Row.COLUMNS + " from entry order by number")) {
+            while (rows.next()) {
+                scan.take(Row.of(rows).kept());
+            }
+        }
+        return scan;
+    }
+
+    private void take(Kept kept) {
+        Entry body = kept.body();
+        if (body instanceof Entry.PictureAdded picture) {
+            pictures.add(picture.picture());
+        } else if (body instanceof Entry.JobOpened opened) {
+            addDocument(opened.unitFile());
+        } else if (body instanceof Entry.UnitMoved moved) {
+            addDocument(moved.unitFile());
+        } else if (body instanceof Entry.HandedBack) {
+            handedBack.add(kept);
+        }
+        if (kept.draft().at().isBefore(last)) {
+            clockSetBack.add(kept);
+        }
+        last = kept.draft().at();
+    }
+
+    private void addDocument(String hash) {
+        if (!hash.isEmpty()) {
+            documents.add(hash);
+        }
+    }
+
+    /** Hashes of the pictures that entries name. */
+    Set<String> pictures() {
+        return pictures;
+    }
+
+    /** Hashes of the documents that entries name. */
+    Set<String> documents() {
+        return documents;
+    }
+
+    List<Kept> handedBack() {
+        return handedBack;
+    }
+
+    /** Entries that are dated before the one in front of them. */
+    List<Kept> clockSetBack() {
+        return clockSetBack;
+    }
+}

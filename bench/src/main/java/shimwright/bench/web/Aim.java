@@ -1,9 +1,0 @@
-package shimwright.bench.web;
-
-/**
- * Something one can want to get back to.
- *
- * @param to its address: item:ID, step:ID or clearance:ID
- * @param name what it is
- */
-public record Aim(String to, String name) {}

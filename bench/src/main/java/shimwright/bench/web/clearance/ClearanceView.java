@@ -1,0 +1,138 @@
+package shimwright.bench.web.clearance;
+
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import shimwright.bench.desk.OnBench;
+import shimwright.bench.picture.section.SectionState;
+import shimwright.bench.web.kit.Drawings;
+import shimwright.bench.web.kit.Show;
+import shimwright.mechanics.conformity.Verdict;
+import shimwright.mechanics.working.Line;
+import shimwright.rebuild.act.SettingActs;
+import shimwright.rebuild.clearance.EtchedDeviation;
+import shimwright.rebuild.clearance.Reading;
+import shimwright.rebuild.clearance.Reading.Measured;
+import shimwright.rebuild.clearance.Session;
+import shimwright.rebuild.clearance.Session.Stage;
+import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Clearance.Position;
+import shimwright.rebuild.unit.model.Step.Phase;
+
+/**
+ * A clearance session as its page shows it.
+ *
+ * @param session the session
+ * @param shop the drawer
+ * @param unit the unit's shim spreads come from it
+ * @param drawing the section with the loop
+ * @param series the readings drawn with the limits; empty while there are none
+ * @param packs the packs on offer drawn against the limits; empty while there are none
+ * @param limits the clearance's doubt against its limits; empty until it has settled
+ * @param budget where the doubt comes from; empty until it has settled
+ */
+public record ClearanceView(
+        Session session,
+        Shop shop,
+        shimwright.rebuild.unit.model.Unit unit,
+        Drawings drawing,
+        String series,
+        String packs,
+        String limits,
+        String budget) {
+
+    static ClearanceView of(OnBench bench, Session session, Show show) {
+        Shop shop = bench.shop();
+        Clearance clearance = session.clearance();
+        Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
+        SectionState state = SectionState.EMPTY.withFitted(fitted).withClearance(clearance.id());
+        Drawings drawing = Drawings.of(EtchedDeviation.drawn(bench.unit(), bench.job()), state, "loop", show);
+        return new ClearanceView(
+                session,
+                shop,
+                bench.unit(),
+                drawing,
+                ReadingPlots.series(session, show),
+                ReadingPlots.packs(session, show),
+                ReadingPlots.limits(session, show),
+                ReadingPlots.budget(session, show));
+    }
+
+    /** True while rounds are wanted. */
+    public boolean reading() {
+        Stage stage = session.stage();
+        return stage == Stage.READ_TRIAL || stage == Stage.READ_LAST || stage == Stage.READ_AGAIN;
+    }
+
+    /** True where packs are on offer: to choose one, or another where what is in reads out or no longer holds. */
+    public boolean choosing() {
+        Session.Closing closing = session.closing();
+        Session.Forecast forecast = session.forecast();
+        boolean out = closing != null && closing.verdict() == Verdict.OUT;
+        boolean stale = forecast != null && forecast.stale();
+        return session.advice() != null && session.change().open() && (session.stage() == Stage.CHOOSE || out || stale);
+    }
+
+    /** True where other pieces can be named than those that were. */
+    public boolean nameable() {
+        boolean asked = session.stage() == Stage.TRIAL_PACK || session.stage() == Stage.LAST_PACK;
+        return !asked && session.stage() != Stage.DONE && session.stage() != Stage.PROVED_OTHERWISE;
+    }
+
+    /** The reading for which pieces are named now. */
+    public String namedPhase() {
+        return session.current().phase() == Phase.TRIAL ? "trial" : "final";
+    }
+
+    /** How many numbers one round has. */
+    public int fields() {
+        return SettingActs.numbers(session.clearance());
+    }
+
+    /** What the i-th number of a round is called, from 1. */
+    public String label(int i) {
+        return SettingActs.label(session.clearance(), i);
+    }
+
+    /** Pieces that could go in at a position, thinnest first. */
+    public List<Shop.Piece> drawer(Position position) {
+        return shop.usable(position.family(), unit.shimFamily(position.family()).spread()).stream()
+                .sorted((a, b) -> Double.compare(a.thickness(), b.thickness()))
+                .toList();
+    }
+
+    private @Nullable Measured measured() {
+        return session.current().measured();
+    }
+
+    /** True where a round, counted from 1, was used. */
+    public boolean used(int round) {
+        Measured m = measured();
+        return m == null || session.clearance().method() == Clearance.Method.PLACES || round >= m.firstUsed();
+    }
+
+    /** True where a round, counted from 1, stands apart from the others. */
+    public boolean odd(int round) {
+        Measured m = measured();
+        return m != null
+                && session.clearance().method() != Clearance.Method.PLACES
+                && m.odd().contains(round);
+    }
+
+    /** The lines of working that belong to where the session stands. */
+    public List<Line> lines() {
+        Session.Closing closing = session.closing();
+        if (closing != null) {
+            return closing.working();
+        }
+        Session.Advice advice = session.advice();
+        Reading current = session.current();
+        Measured m = current.measured();
+        List<Line> lines = new java.util.ArrayList<>(m == null ? List.of() : m.working());
+        if (advice != null && session.stage() == Stage.CHOOSE) {
+            lines.addAll(advice.working());
+        }
+        return List.copyOf(lines);
+    }
+}

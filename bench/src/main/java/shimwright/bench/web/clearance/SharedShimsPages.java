@@ -1,0 +1,76 @@
+package shimwright.bench.web.clearance;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.OnBench;
+import shimwright.bench.web.kit.ActReader;
+import shimwright.bench.web.kit.Door;
+import shimwright.bench.web.kit.Form;
+import shimwright.bench.web.kit.Pages;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.act.SettingActs;
+import shimwright.rebuild.clearance.Session;
+import shimwright.rebuild.clearance.SharedShims;
+import shimwright.rebuild.job.Shop;
+
+/** Clearances that share shim positions, chosen together from one drawer. */
+public final class SharedShimsPages {
+    private final Desk desk;
+    private final Door door;
+
+    public SharedShimsPages(Desk desk, Door door) {
+        this.desk = desk;
+        this.door = door;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/job/{job}/together", ctx -> show(ctx, List.of(), Map.of()));
+        routes.post("/job/{job}/together", this::choose);
+    }
+
+    private static List<String> group(OnBench bench) {
+        return SharedShims.groups(bench.unit()).stream().findFirst().orElse(List.of());
+    }
+
+    private void show(Context ctx, List<Refusal> faults, Map<String, String> typed) {
+        Optional<OnBench> bench = Pages.bench(ctx, desk, door);
+        if (bench.isEmpty()) {
+            return;
+        }
+        List<String> group = group(bench.get());
+        if (group.isEmpty()) {
+            Pages.lost(ctx, door, "No clearances of this unit share a shim.");
+            return;
+        }
+        Shop shop = bench.get().shop();
+        SharedShims together = SharedShims.of(bench.get().unit(), bench.get().job(), shop, group);
+        List<Session> sessions =
+                group.stream().map(id -> bench.get().session(id)).toList();
+        door.show(
+                ctx,
+                "together",
+                door.page(ctx, "Chosen together", "clearances", bench.get(), faults, typed),
+                Map.of("together", together, "sessions", sessions));
+    }
+
+    private void choose(Context ctx) {
+        Optional<OnBench> bench = Pages.bench(ctx, desk, door);
+        if (bench.isEmpty()) {
+            return;
+        }
+        List<String> group = group(bench.get());
+        Form form = door.form(ctx).with("clearance", group.isEmpty() ? "" : group.get(0));
+        Pages.act(
+                ctx,
+                desk,
+                door,
+                form,
+                ActReader.read(SettingActs.ChooseTogether.class, form),
+                this::show,
+                typed -> "/build");
+    }
+}

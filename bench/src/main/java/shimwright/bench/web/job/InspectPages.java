@@ -1,0 +1,90 @@
+package shimwright.bench.web.job;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.OnBench;
+import shimwright.bench.web.kit.Door;
+import shimwright.bench.web.kit.Form;
+import shimwright.bench.web.kit.Pages;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.act.Act;
+import shimwright.rebuild.act.StoryActs;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.unit.model.WearLimit;
+
+/** Strip-down and inspection: what came off in order, what was measured, what becomes of it. */
+public final class InspectPages {
+    private static final int MOST_READINGS = 24;
+
+    private final Desk desk;
+    private final Door door;
+
+    public InspectPages(Desk desk, Door door) {
+        this.desk = desk;
+        this.door = door;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/job/{job}/strip", ctx -> strip(ctx, List.of(), Map.of()));
+        routes.post("/job/{job}/strip", ctx -> act(ctx, StoryActs.TakeOff.class, this::strip, form -> "/strip"));
+        routes.get("/job/{job}/inspect", ctx -> inspect(ctx, List.of(), Map.of()));
+        routes.post("/job/{job}/inspect", ctx -> act(ctx, StoryActs.Inspect.class, this::inspect, this::onto));
+        routes.post("/job/{job}/observe", ctx -> act(ctx, StoryActs.Observe.class, this::inspect, this::onto));
+        routes.post("/job/{job}/judge", ctx -> act(ctx, StoryActs.Decide.class, this::inspect, this::onto));
+        routes.post("/job/{job}/strike", ctx -> act(ctx, StoryActs.Strike.class, this::struck, Pages::back));
+    }
+
+    private void act(Context ctx, Class<? extends Act.OfJob> type, Pages.Again again, Pages.Next next) {
+        Pages.act(ctx, desk, door, type, again, next);
+    }
+
+    private String onto(Form form) {
+        String limit = form.raw("limit");
+        return "/inspect" + (limit.isEmpty() ? "" : "?limit=" + Pages.encoded(limit) + "#" + Pages.encoded(limit));
+    }
+
+    /** What could not be struck is said on the page that it was struck on. */
+    private void struck(Context ctx, List<Refusal> faults, Map<String, String> typed) {
+        if (typed.getOrDefault("page", "").equals("strip")) {
+            strip(ctx, faults, typed);
+        } else {
+            inspect(ctx, faults, typed);
+        }
+    }
+
+    private void strip(Context ctx, List<Refusal> faults, Map<String, String> typed) {
+        Pages.bench(ctx, desk, door)
+                .ifPresent(bench ->
+                        door.show(ctx, "strip", door.page(ctx, "Strip-down", "strip", bench, faults, typed), Map.of()));
+    }
+
+    static List<WearRows.WearRow> rows(OnBench bench) {
+        List<WearRows.WearRow> rows = new ArrayList<>();
+        for (WearLimit wear : bench.unit().type().wearLimits()) {
+            List<Job.Said<Entry.Found>> found = bench.job().found().stream()
+                    .filter(said -> said.what().limit().equals(wear.id()))
+                    .toList();
+            rows.add(new WearRows.WearRow(
+                    wear, found, Optional.ofNullable(bench.job().judged().get(wear.id()))));
+        }
+        return rows;
+    }
+
+    private void inspect(Context ctx, List<Refusal> faults, Map<String, String> typed) {
+        Pages.bench(ctx, desk, door).ifPresent(bench -> {
+            String open = ctx.queryParam("limit");
+            String limit = typed.getOrDefault("limit", open == null ? "" : open);
+            door.show(
+                    ctx,
+                    "inspect",
+                    door.page(ctx, "Inspection", "inspect", bench, faults, typed),
+                    Map.of("rows", rows(bench), "open", limit));
+        });
+    }
+}

@@ -1,0 +1,187 @@
+package shimwright.bench.web.job;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import shimwright.bench.desk.OnBench;
+import shimwright.bench.picture.section.SectionState;
+import shimwright.bench.web.kit.Drawings;
+import shimwright.bench.web.kit.Show;
+import shimwright.bench.web.plan.PeopleView;
+import shimwright.bench.web.plan.PlanView;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.clearance.EtchedDeviation;
+import shimwright.rebuild.clearance.SharedShims;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.plan.backout.ShutIn;
+import shimwright.rebuild.rules.Clocks;
+import shimwright.rebuild.rules.Holds;
+import shimwright.rebuild.unit.model.Consumable;
+import shimwright.rebuild.unit.model.Fastener;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.Window;
+
+/**
+ * One step as the build page shows it.
+ *
+ * @param step the step; null when all are done
+ * @param done true where it stands done already
+ * @param waitsFor steps it still waits for
+ * @param fasteners what is tightened
+ * @param consumables what is used
+ * @param windows the time windows it stands in
+ * @param lastCall what it shuts in, and what that costs; null where it is done or none is next
+ * @param hands that it needs more than one person, and which steps after it do; empty where it does not
+ * @param because why it stands here; empty where the plan does not have it ahead
+ * @param checks its hold point
+ * @param cautions the usual cautions
+ * @param ahead the steps after it
+ * @param drawing the section with what is in, in hand and still to come
+ * @param cannot why it could not be done when last tried; null where it was not tried
+ * @param together true where clearances that share shims are all read and wait to be chosen together
+ * @param broken waits and windows that it would break if it were done now
+ * @param now the server's time
+ */
+public record StepView(
+        @Nullable Step step,
+        boolean done,
+        Map<Step, Step.Why> waitsFor,
+        List<Fastener> fasteners,
+        List<Consumable> consumables,
+        List<Window> windows,
+        @Nullable ShutIn lastCall,
+        String hands,
+        String because,
+        List<Holds.CheckStanding> checks,
+        List<String> cautions,
+        List<Step> ahead,
+        Drawings drawing,
+        Job.@Nullable Said<Entry.StepCannot> cannot,
+        boolean together,
+        List<Clocks.Broken> broken,
+        Instant now) {
+
+    private static final int LOOK_AHEAD = 4;
+    private static final int MOST_JUMPS = 3;
+    private static final int MOST_HANDS = 3;
+    private static final double MINUTES = 15;
+
+    /** Parts worth a warning: out of reach from here on, dearer by more than what they cost now, or a loss from here on. */
+    public List<ShutIn.Jump> jumps() {
+        return lastCall == null
+                ? List.of()
+                : lastCall.jumps().stream()
+                        .filter(jump -> jump.lost()
+                                || !jump.losses().isEmpty()
+                                || (jump.by() >= MINUTES && jump.by() >= jump.before()))
+                        .limit(MOST_JUMPS)
+                        .toList();
+    }
+
+    static StepView of(OnBench bench, @Nullable Step step, Show show) {
+        Shop shop = bench.shop();
+        Instant now = bench.bench().now();
+        Unit unit = bench.unit();
+        List<Step> ahead = ahead(bench).stream()
+                .filter(next -> !next.equals(step))
+                .limit(LOOK_AHEAD)
+                .toList();
+        if (step == null) {
+            return new StepView(
+                    null,
+                    true,
+                    Map.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    null,
+                    "",
+                    "",
+                    List.of(),
+                    List.of(),
+                    ahead,
+                    drawing(bench, null, show),
+                    null,
+                    false,
+                    List.of(),
+                    now);
+        }
+        return new StepView(
+                step,
+                bench.job().stepsDone().contains(step.id()),
+                bench.order().waitsFor(step.id(), bench.job().stepsDone()),
+                step.fasteners().stream().map(unit::fastener).toList(),
+                step.consumables().stream().map(unit::consumable).toList(),
+                step.windows().stream().map(unit::window).toList(),
+                lastCall(bench, step),
+                hands(bench, step),
+                because(bench, step, show),
+                Holds.of(bench.bench(), step),
+                Cautions.of(step, unit),
+                ahead,
+                drawing(bench, step, show),
+                bench.job().cannot().get(step.id()),
+                SharedShims.due(unit, bench.job(), shop),
+                Clocks.broken(bench.bench(), step.id()),
+                now);
+    }
+
+    private static List<Step> ahead(OnBench bench) {
+        return bench.plan() instanceof Outcome.Ok<Plan> ok ? ok.value().ahead() : List.of();
+    }
+
+    private static @Nullable ShutIn lastCall(OnBench bench, Step step) {
+        List<String> done = List.copyOf(bench.job().stepsDone());
+        return done.contains(step.id())
+                ? null
+                : ShutIn.by(bench.unit(), bench.job().sides(), done, step.id()).orElseThrow();
+    }
+
+    /** So that help is asked for once: the next steps for more than one person, with the work before each. */
+    private static String hands(OnBench bench, Step step) {
+        if (step.persons() < 2 || bench.job().stepsDone().contains(step.id())) {
+            return "";
+        }
+        List<String> next = new ArrayList<>();
+        double before = 0;
+        for (Step other : ahead(bench)) {
+            if (!other.equals(step)) {
+                if (other.persons() > 1 && next.size() < MOST_HANDS) {
+                    next.add(other.id() + " after " + PeopleView.hours(before) + " of work");
+                }
+                before += other.duration();
+            }
+        }
+        return "is needed for this step"
+                + (next.isEmpty() ? " for the last time." : "; next such steps: " + String.join(", ", next) + ".");
+    }
+
+    private static String because(OnBench bench, Step step, Show show) {
+        return bench.plan() instanceof Outcome.Ok<Plan> ok
+                ? ok.value().because().stream()
+                        .filter(why -> why.step().equals(step))
+                        .map(why -> PlanView.words(bench.unit(), bench.job().stepsDone(), why, show))
+                        .findFirst()
+                        .orElse("")
+                : "";
+    }
+
+    private static Drawings drawing(OnBench bench, @Nullable Step step, Show show) {
+        Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
+        SectionState state = SectionState.EMPTY.withFitted(fitted);
+        if (step != null && !bench.job().stepsDone().contains(step.id())) {
+            state = state.withInHand(Set.copyOf(step.installs()));
+            if (!step.clearance().isBlank()) {
+                state = state.withClearance(step.clearance());
+            }
+        }
+        return Drawings.of(EtchedDeviation.drawn(bench.unit(), bench.job()), state, "build", show);
+    }
+}

@@ -1,0 +1,172 @@
+package shimwright.bench.web.kit;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.SameSite;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.OnBench;
+import shimwright.bench.sheet.DrawOptions;
+import shimwright.bench.text.Characters;
+import shimwright.bench.web.guard.Denied;
+import shimwright.bench.web.guard.Limits;
+import shimwright.bench.web.pair.Asker;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.UnitSystem;
+
+/** Between a request and the pages: who asks, in which units, what was typed; and templates out. */
+public final class Door {
+    private static final int YEAR = 365 * 24 * 3600;
+    private static final int LONGEST_NAME = 60;
+
+    private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
+    private final Supplier<String> ids;
+    private final ZoneId zone;
+
+    public Door(Supplier<String> ids, ZoneId zone) {
+        this.ids = ids;
+        this.zone = zone;
+    }
+
+    public UnitSystem system(Context ctx) {
+        return "inch".equals(ctx.cookie("units")) ? UnitSystem.INCH : UnitSystem.METRIC;
+    }
+
+    public ZoneId zone() {
+        return zone;
+    }
+
+    /** How entries are signed: the person, and the device where it is not this machine. */
+    public String who(Context ctx) {
+        Asker asker = Asker.of(ctx.req());
+        return asker == null ? name(ctx) : asker.signs(name(ctx));
+    }
+
+    private String name(Context ctx) {
+        String name = remembered(ctx, "who");
+        return name.isBlank() ? "the bench" : name;
+    }
+
+    /** What a cookie says; empty where it is none of ours. */
+    private static String decoded(String cookie) {
+        if (cookie.length() > Limits.COOKIE) {
+            return "";
+        }
+        String name;
+        try {
+            name = java.net.URLDecoder.decode(cookie, java.nio.charset.StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException notOurs) {
+            return "";
+        }
+        if (Characters.unfit(name).isPresent()) {
+            return "";
+        }
+        return name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) : name;
+    }
+
+    public void remember(Context ctx, String name, String value) {
+        String safe = java.net.URLEncoder.encode(value, java.nio.charset.StandardCharsets.UTF_8);
+        ctx.cookie(new Cookie(name, safe, "/", YEAR, ctx.req().isSecure(), true, null, SameSite.STRICT));
+    }
+
+    /** What was remembered under a name; empty for nothing. */
+    public String remembered(Context ctx, String name) {
+        String value = ctx.cookie(name);
+        return value == null ? "" : decoded(value);
+    }
+
+    /** How a worksheet is to be drawn, from the address. */
+    public static DrawOptions.Typed draws(Context ctx) {
+        DrawOptions names = DrawOptions.ADDRESS;
+        return new DrawOptions.Typed(query(ctx, names.count()), query(ctx, names.seed()), query(ctx, names.coverage()));
+    }
+
+    private static String query(Context ctx, String name) {
+        String typed = ctx.queryParam(name);
+        return typed == null ? "" : typed.strip();
+    }
+
+    /** The form of a post, multipart or not. */
+    public Form form(Context ctx) {
+        Map<String, List<String>> fields;
+        try {
+            fields = ctx.formParamMap();
+        } catch (Exception unreadable) { // Kotlin throws what it does not declare
+            throw new Denied(400, "form", "it cannot be read", "Go back, and send it again");
+        }
+        return new Form(fields, system(ctx));
+    }
+
+    /** Who does what a form says, in which units, under the id that the client made. */
+    public Desk.Signed signed(Context ctx, Form form) {
+        return new Desk.Signed(entryId(form), who(ctx), form.system());
+    }
+
+    /** The entry's id as the client made it, or a new one. */
+    public String entryId(Form form) {
+        String id = form.raw("entry");
+        return id.matches("[A-Za-z0-9-]{8,64}") ? id : ids.get();
+    }
+
+    public Page page(Context ctx, String title, String tab, @Nullable OnBench bench) {
+        return page(ctx, title, tab, bench, List.of(), Map.of());
+    }
+
+    public Page page(
+            Context ctx,
+            String title,
+            String tab,
+            @Nullable OnBench bench,
+            List<Refusal> faults,
+            Map<String, String> typed) {
+        String said = ctx.queryParam("said");
+        return new Page(
+                title,
+                new Show(system(ctx), zone),
+                tab,
+                bench,
+                faults,
+                typed,
+                name(ctx),
+                said == null ? "" : said,
+                ids.get());
+    }
+
+    /** Renders a template; 422 where the page carries refusals, so that nothing reads it as kept. */
+    public void show(Context ctx, String template, Page page, Map<String, Object> more) {
+        Map<String, Object> all = new LinkedHashMap<>(more);
+        all.put("page", page);
+        ctx.status(page.refused() ? 422 : 200);
+        ctx.html(render(template, all));
+    }
+
+    public String render(String template, Map<String, Object> values) {
+        StringOutput out = new StringOutput();
+        engine.render(template + ".jte", values, out);
+        return Characters.harmless(out.toString());
+    }
+
+    /** After an entry is kept: go on to a page, with a word of what was kept. */
+    public void on(Context ctx, String address, String said) {
+        String to = local(address) ? address : "/";
+        String word = said.isEmpty()
+                ? ""
+                : (to.contains("?") ? "&" : "?") + "said="
+                        + java.net.URLEncoder.encode(said, java.nio.charset.StandardCharsets.UTF_8);
+        ctx.redirect(to + word, io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+
+    /** True for an address within this shop: a path, which no browser reads as another machine's name. */
+    static boolean local(String address) {
+        boolean path = address.startsWith("/") && !address.startsWith("//");
+        return path && address.chars().allMatch(c -> c > ' ' && c < 0x7F && c != '\\');
+    }
+}

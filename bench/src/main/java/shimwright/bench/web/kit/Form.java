@@ -1,0 +1,121 @@
+package shimwright.bench.web.kit;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import shimwright.bench.web.guard.Denied;
+import shimwright.bench.web.guard.Wording;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.Quantities;
+import shimwright.mechanics.quantity.Range;
+import shimwright.mechanics.quantity.UnitSystem;
+
+/** A form as typed: reads its fields, gathers every fault, and keeps what was typed so that it can be shown again. */
+public final class Form {
+    private static final int LONGEST = 4000;
+
+    private final Map<String, String> typed;
+    private final UnitSystem system;
+    private final List<Refusal> faults = new ArrayList<>();
+
+    /**
+     * A form of fields by name.
+     *
+     * @throws Denied where a field is longer than any may be or holds what no paper can show, or where there are too many
+     */
+    public Form(Map<String, List<String>> fields, UnitSystem system) {
+        List<Refusal> refusals = Wording.refusals(fields);
+        if (!refusals.isEmpty()) {
+            throw new Denied(422, refusals);
+        }
+        Map<String, String> first = new LinkedHashMap<>();
+        fields.forEach((name, values) -> first.put(name, values.isEmpty() ? "" : String.join("\n", values)));
+        this.typed = first;
+        this.system = system;
+    }
+
+    /** The same form with one field more, which an address says. */
+    public Form with(String name, String value) {
+        Map<String, List<String>> fields = new LinkedHashMap<>();
+        typed.forEach((field, text) -> fields.put(field, List.of(text)));
+        fields.put(name, List.of(value));
+        return new Form(fields, system);
+    }
+
+    /** What was typed in a field; empty where nothing was. */
+    public String raw(String name) {
+        return typed.getOrDefault(name, "").strip();
+    }
+
+    /** Everything typed, to fill the form again. */
+    public Map<String, String> typed() {
+        return Map.copyOf(typed);
+    }
+
+    /** The names of all fields. */
+    public Set<String> names() {
+        return Collections.unmodifiableSet(typed.keySet());
+    }
+
+    /** True where the form has a field of that name, empty or not. */
+    public boolean has(String name) {
+        return typed.containsKey(name);
+    }
+
+    /** A text that may be empty. */
+    public String text(String name, String place) {
+        return text(name, place, LONGEST);
+    }
+
+    /** A text that may be empty, of so many characters at most. */
+    public String text(String name, String place, int longest) {
+        String text = raw(name);
+        if (text.length() > longest) {
+            fault(place, "the text has " + text.length() + " characters", "Keep it under " + longest);
+            return "";
+        }
+        return text;
+    }
+
+    /** A text that must be there. */
+    public String needed(String name, String place, String hint) {
+        String text = text(name, place);
+        if (text.isEmpty()) {
+            fault(place, "nothing typed", hint);
+        }
+        return text;
+    }
+
+    /** A quantity in SI that must be there; 0 where it was refused, with the fault kept. */
+    public double quantity(String name, Kind kind, String place, Range range) {
+        Outcome<Parsed> parsed =
+                Quantities.parse(raw(name), kind, system.display(kind).unit(), place, range);
+        if (parsed instanceof Outcome.Ok<Parsed> ok) {
+            return ok.value().si();
+        }
+        faults.addAll(parsed.refusals());
+        return 0;
+    }
+
+    public void fault(String place, String fact, String hint) {
+        faults.add(new Refusal(place, fact, hint));
+    }
+
+    public List<Refusal> faults() {
+        return List.copyOf(faults);
+    }
+
+    public boolean sound() {
+        return faults.isEmpty();
+    }
+
+    public UnitSystem system() {
+        return system;
+    }
+}

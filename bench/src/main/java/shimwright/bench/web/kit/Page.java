@@ -1,0 +1,57 @@
+package shimwright.bench.web.kit;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import shimwright.bench.desk.OnBench;
+import shimwright.mechanics.outcome.Refusal;
+
+/**
+ * What every page needs.
+ *
+ * @param title of the page
+ * @param show how values are shown
+ * @param tab the part of the job that is open, empty outside a job
+ * @param bench the job, null outside a job
+ * @param faults refusals of the last post, shown at the top
+ * @param typed what was typed in that post
+ * @param who signs entries
+ * @param said a short good-news sentence after a post; empty for none
+ * @param entryId id for the entry that the page's first form makes when the script does not make one
+ */
+public record Page(
+        String title,
+        Show show,
+        String tab,
+        @Nullable OnBench bench,
+        List<Refusal> faults,
+        Map<String, String> typed,
+        String who,
+        String said,
+        String entryId) {
+
+    /** What was typed in a field, to show it again. */
+    public String typed(String field) {
+        return typed.getOrDefault(field, "");
+    }
+
+    /** What was typed, or a first value. */
+    public String typed(String field, String first) {
+        return typed.getOrDefault(field, first);
+    }
+
+    /** What was typed in a field of one form of the page; nothing where another form of the page was refused. */
+    public String typedIn(String form, String field) {
+        return !typed.containsKey("form") || typed("form").equals(form) ? typed(field) : "";
+    }
+
+    /** True where the page carries refusals. */
+    public boolean refused() {
+        return !faults.isEmpty();
+    }
+
+    /** The job's address. */
+    public String job() {
+        return bench == null ? "" : "/job/" + bench.job().id();
+    }
+}

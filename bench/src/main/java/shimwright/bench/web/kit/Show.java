@@ -1,0 +1,143 @@
+package shimwright.bench.web.kit;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import shimwright.mechanics.conformity.Verdict;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.Quantities;
+import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.mechanics.quantity.Units;
+import shimwright.mechanics.working.Line;
+
+/** Values as the person wants to see them: units, doubt, times. Handed to every template. */
+public record Show(UnitSystem system, ZoneId zone) {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+
+    /** A value of any kind in the person's units. */
+    public String value(double si, Kind kind) {
+        UnitSystem.Display display = display(kind);
+        return Quantities.print(si, display.unit(), display.decimals());
+    }
+
+    /** Unit and decimals as a bench wants them: pressures are those of an air test, in bar, not stresses. */
+    public UnitSystem.Display display(Kind kind) {
+        if (kind == Kind.PRESSURE) {
+            return system == UnitSystem.INCH
+                    ? new UnitSystem.Display(Units.PSI, 2)
+                    : new UnitSystem.Display(Units.BAR, 3);
+        }
+        return system.display(kind);
+    }
+
+    /** A length in the person's units. */
+    public String length(double metres) {
+        return value(metres, Kind.LENGTH);
+    }
+
+    /** A length with its expanded uncertainty (k = 2). */
+    public String lengthWithDoubt(double metres, double u) {
+        UnitSystem.Display display = system.display(Kind.LENGTH);
+        return Quantities.print(metres, 2 * u, display.unit(), display.decimals());
+    }
+
+    /** Two limits as a range. */
+    public String range(double lower, double upper) {
+        UnitSystem.Display display = system.display(Kind.LENGTH);
+        String low = Quantities.print(lower, display.unit(), display.decimals());
+        return low.replace(" " + display.unit().symbol(), "") + " … "
+                + Quantities.print(upper, display.unit(), display.decimals());
+    }
+
+    public String torque(double newtonMetres) {
+        return value(newtonMetres, Kind.TORQUE);
+    }
+
+    /** A probability in percent; never rounds up to certainty. */
+    public String percent(double probability) {
+        double shown = Math.floor(probability * 1000) / 10;
+        return probability > 0.999 ? "over 99.9 %" : String.format(Locale.ENGLISH, "%.1f %%", shown);
+    }
+
+    public String number(double value, int decimals) {
+        return String.format(Locale.ENGLISH, "%." + decimals + "f", value);
+    }
+
+    /** One line of working: its value in the person's units. */
+    public String line(Line line) {
+        return value(line.value(), line.kind());
+    }
+
+    public String verdict(Verdict verdict) {
+        return switch (verdict) {
+            case IN -> "in";
+            case OUT -> "out";
+            case NOT_PROVEN -> "not proven";
+        };
+    }
+
+    /** A mark that does not need colour. */
+    public String mark(Verdict verdict) {
+        return switch (verdict) {
+            case IN -> "✓";
+            case OUT -> "✗";
+            case NOT_PROVEN -> "?";
+        };
+    }
+
+    /** The day in the shop's own zone. */
+    public LocalDate date(Instant at) {
+        return at.atZone(zone).toLocalDate();
+    }
+
+    public String day(Instant at) {
+        return DAY.format(at.atZone(zone));
+    }
+
+    public String time(Instant at) {
+        return TIME.format(at.atZone(zone));
+    }
+
+    public String dayAndTime(Instant at) {
+        return day(at) + ", " + time(at);
+    }
+
+    /** A span in the words of a bench. */
+    public String span(double seconds) {
+        Duration d = Duration.ofSeconds(Math.round(seconds));
+        if (d.toMinutes() < 2) {
+            return d.toSeconds() + " s";
+        }
+        if (d.toHours() < 3) {
+            return d.toMinutes() + " min";
+        }
+        return d.toDays() < 3 ? d.toHours() + " h" : d.toDays() + " days";
+    }
+
+    /** Values of one kind in a row, the unit once. */
+    public String values(List<Double> values, Kind kind) {
+        if (kind == Kind.NUMBER) {
+            return values.stream()
+                    .map(v -> Quantities.brief(v, system.display(kind).unit()))
+                    .collect(Collectors.joining(", "));
+        }
+        UnitSystem.Display display = display(kind);
+        String unit = " " + display.unit().symbol();
+        return values.stream()
+                        .map(v -> Quantities.print(v, display.unit(), display.decimals())
+                                .replace(unit, ""))
+                        .collect(Collectors.joining(", "))
+                + unit;
+    }
+
+    /** An enum's name in lower case with spaces. */
+    public String words(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ENGLISH).replace('_', ' ');
+    }
+}

@@ -1,0 +1,186 @@
+package shimwright.bench.web.plan;
+
+import io.javalin.http.Context;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import shimwright.bench.desk.OnBench;
+import shimwright.bench.web.kit.Door;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.plan.GettingReady;
+import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.plan.Present;
+import shimwright.rebuild.plan.estimate.Arrival;
+import shimwright.rebuild.plan.estimate.Estimate;
+import shimwright.rebuild.plan.estimate.Evenings;
+import shimwright.rebuild.plan.estimate.Forecast;
+import shimwright.rebuild.plan.estimate.Spread;
+import shimwright.rebuild.plan.estimate.UncertainTask;
+import shimwright.rebuild.unit.model.Step;
+
+/**
+ * When the job will be done, asked for on the plan page; nothing is worked out before the hours are said.
+ *
+ * @param asked what was typed, or what was typed last time
+ * @param forecast the answer; null where nothing was asked or it was refused
+ * @param faults why it was refused
+ * @param path steps and arrivals that set the last day, the most frequent first, with their share
+ */
+public record ForecastView(
+        Map<String, String> asked, @Nullable Forecast forecast, List<Refusal> faults, Map<String, Double> path) {
+    private static final int DRAWS = 2000;
+    private static final long SEED = 20260101L;
+    private static final int MOST_SHOWN = 12;
+    /** What stands in the form before anyone typed anything; it is seen, and kept once it is changed. */
+    private static final Map<String, String> FIRST = Map.of("begin", "18:00", "hours", "2", "spread", "30");
+
+    private static final Pattern TIME = Pattern.compile("(\\d{1,2})(?:[:.](\\d{2}))?");
+
+    static ForecastView of(Context ctx, Door door, OnBench bench, Plan plan, LocalDate today) {
+        Map<String, String> asked = new LinkedHashMap<>();
+        for (String name : List.of("begin", "hours", "spread", "arrives")) {
+            String typed = ctx.queryParam(name);
+            String kept = FIRST.containsKey(name) ? door.remembered(ctx, "evening-" + name) : "";
+            String known = name.equals("arrives") ? awaited(bench, plan) : FIRST.getOrDefault(name, "");
+            String first = kept.isEmpty() ? known : kept;
+            asked.put(name, typed == null ? first : typed.strip());
+        }
+        if (ctx.queryParam("hours") == null) {
+            return new ForecastView(asked, null, List.of(), Map.of());
+        }
+        List<Refusal> faults = new ArrayList<>();
+        Evenings evenings = evenings(asked.getOrDefault("begin", ""), asked.getOrDefault("hours", ""), faults);
+        double spread =
+                number(asked.getOrDefault("spread", ""), "how far a step may take longer or shorter", 0, 90, faults)
+                        / 100;
+        Map<String, Arrival> arrivals = arrivals(asked.getOrDefault("arrives", ""), bench, faults);
+        if (!faults.isEmpty()) {
+            return new ForecastView(asked, null, List.copyOf(faults), Map.of());
+        }
+        FIRST.keySet().forEach(name -> door.remember(ctx, "evening-" + name, asked.getOrDefault(name, "")));
+        Present present = Present.inOrder(List.copyOf(bench.job().stepsDone()));
+        Map<String, Double> ready =
+                GettingReady.before(bench.unit(), bench.job().sides(), present, plan);
+        List<UncertainTask> tasks = UncertainTask.of(bench.unit(), bench.order(), plan.ahead(), ready, spread).stream()
+                .map(task -> waiting(task, arrivals))
+                .toList();
+        Outcome<Forecast> forecast = Estimate.of(tasks, List.copyOf(arrivals.values()), evenings, today, DRAWS, SEED);
+        return forecast instanceof Outcome.Ok<Forecast> ok
+                ? new ForecastView(asked, ok.value(), List.of(), path(ok.value()))
+                : new ForecastView(asked, null, forecast.refusals(), Map.of());
+    }
+
+    /** What was ordered and is not here yet, as one would type it. */
+    private static String awaited(OnBench bench, Plan plan) {
+        Map<String, String> lines = new LinkedHashMap<>();
+        for (Step step : plan.ahead()) {
+            for (Job.Said<Entry.Sent> said : bench.job().awaited(step)) {
+                lines.putIfAbsent(
+                        said.id(),
+                        step.id() + " " + said.what().due() + " " + said.what().late());
+            }
+        }
+        return String.join("\n", lines.values());
+    }
+
+    private static Map<String, Double> path(Forecast forecast) {
+        Map<String, Double> path = new LinkedHashMap<>();
+        forecast.critical().entrySet().stream()
+                .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+                .limit(MOST_SHOWN)
+                .forEach(e -> path.put(e.getKey(), e.getValue()));
+        return path;
+    }
+
+    private static UncertainTask waiting(UncertainTask task, Map<String, Arrival> arrivals) {
+        Arrival arrival = arrivals.get(task.id());
+        if (arrival == null) {
+            return task;
+        }
+        Map<String, Double> after = new LinkedHashMap<>(task.after());
+        after.put(arrival.id(), 0.0);
+        return new UncertainTask(task.id(), after, task.minutes());
+    }
+
+    /** When an evening begins, and seven numbers of hours, Monday first, or one for every day. */
+    private static Evenings evenings(String begin, String text, List<Refusal> faults) {
+        Matcher time = TIME.matcher(begin);
+        int minutes = time.matches()
+                ? 60 * Integer.parseInt(time.group(1)) + (time.group(2) == null ? 0 : Integer.parseInt(time.group(2)))
+                : 24 * 60;
+        if (minutes >= 24 * 60) {
+            faults.add(new Refusal(
+                    "when an evening begins",
+                    begin.isEmpty() ? "nothing typed" : "\"" + begin + "\" is not a time of day",
+                    "Write it as 18:00"));
+            minutes = 0;
+        }
+        String[] parts = text.split("[\\s,;]+");
+        Map<DayOfWeek, Double> hours = new LinkedHashMap<>();
+        if (parts.length != 1 && parts.length != 7) {
+            faults.add(new Refusal(
+                    "hours", parts.length + " numbers", "Give one for every day, or seven from Monday to Sunday"));
+        } else {
+            double most = Math.floor((24 * 60 - minutes) / 6.0) / 10;
+            List<Double> read = Arrays.stream(parts)
+                    .map(part -> number(part, "hours", 0, most, faults))
+                    .toList();
+            for (DayOfWeek day : DayOfWeek.values()) {
+                hours.put(day, read.get(read.size() == 1 ? 0 : day.getValue() - 1));
+            }
+        }
+        return new Evenings(LocalTime.ofSecondOfDay(minutes * 60L), hours, Set.of());
+    }
+
+    private static double number(String text, String place, double least, double most, List<Refusal> faults) {
+        String hint = "Give a number from " + Math.round(least) + " to " + most;
+        try {
+            double value = Double.parseDouble(text);
+            if (value >= least && value <= most) {
+                return value;
+            }
+            faults.add(new Refusal(place, text + " is out of range", hint));
+        } catch (NumberFormatException letters) {
+            faults.add(new Refusal(place, text.isEmpty() ? "nothing typed" : "\"" + text + "\" is not a number", hint));
+        }
+        return 0;
+    }
+
+    /** Lines of: step, day, days it may be late. */
+    private static Map<String, Arrival> arrivals(String text, OnBench bench, List<Refusal> faults) {
+        Map<String, Arrival> arrivals = new LinkedHashMap<>();
+        for (String line : text.lines().filter(l -> !l.isBlank()).toList()) {
+            String[] part = line.strip().split("[\\s,;]+");
+            String hint = "Write a line as: step, day as 2026-12-24, days it may be late";
+            if (part.length != 3 || !bench.order().steps().containsKey(part[0])) {
+                faults.add(new Refusal("what has to arrive", "\"" + line.strip() + "\" is not understood", hint));
+                continue;
+            }
+            try {
+                double late = number(part[2], "days late", 0, 365, faults);
+                arrivals.put(
+                        part[0],
+                        new Arrival(
+                                "what " + part[0] + " waits for",
+                                LocalDate.parse(part[1]),
+                                new Spread(0, late / 3, late)));
+            } catch (DateTimeParseException noDay) {
+                faults.add(new Refusal("what has to arrive", "\"" + part[1] + "\" is not a day", hint));
+            }
+        }
+        return arrivals;
+    }
+}

@@ -1,0 +1,120 @@
+package shimwright.bench.web.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import shimwright.bench.desk.OnBench;
+import shimwright.bench.picture.plan.PlanDiagram;
+import shimwright.bench.picture.plan.PlanDiagram.Box;
+import shimwright.bench.picture.plan.PlanDiagram.Bracket;
+import shimwright.bench.picture.plan.PlanDiagram.State;
+import shimwright.bench.web.kit.Drawings;
+import shimwright.bench.web.kit.Show;
+import shimwright.rebuild.plan.Because;
+import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
+
+/**
+ * The plan as the page shows it.
+ *
+ * @param plan the plan
+ * @param drawing the plan as a picture, for a tablet and for a phone
+ * @param figures what the order costs, as sentences
+ * @param because why a step stands where it stands, by step
+ */
+public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<String, String> because) {
+    private static final double WIDE = 1120;
+    private static final double NARROW = 362;
+
+    static PlanView of(OnBench bench, Plan plan, Show show) {
+        List<Box> boxes = new ArrayList<>();
+        bench.job()
+                .stepsDone()
+                .forEach(id -> bench.unit().findStep(id).ifPresent(step -> boxes.add(box(bench, step, State.DONE))));
+        plan.ahead()
+                .forEach(step -> boxes.add(
+                        box(bench, step, plan.next().filter(step::equals).isPresent() ? State.NOW : State.AHEAD)));
+        List<Bracket> brackets = bench.unit().type().windows().stream()
+                .map(w -> new Bracket(w.opens(), w.closes(), w.name() + " " + show.span(w.longest())))
+                .toList();
+        Map<String, String> stations = new LinkedHashMap<>();
+        bench.unit().type().stations().forEach((id, station) -> stations.put(id, station.name()));
+        Map<String, String> because = new LinkedHashMap<>();
+        plan.because()
+                .forEach(why -> because.put(
+                        why.step().id(), words(bench.unit(), bench.job().stepsDone(), why, show)));
+        return new PlanView(
+                plan,
+                new Drawings(
+                        PlanDiagram.svg("plan", boxes, brackets, stations, WIDE),
+                        PlanDiagram.svg("plan-narrow", boxes, brackets, stations, NARROW)),
+                figures(plan, show),
+                because);
+    }
+
+    private static Box box(OnBench bench, Step step, State state) {
+        return new Box(
+                step.id(),
+                step.at(),
+                step.duration() / 60,
+                state,
+                step.oneWay(),
+                !step.hold().isBlank(),
+                "/job/" + bench.job().id() + "/build?step=" + step.id());
+    }
+
+    private static List<String> figures(Plan plan, Show show) {
+        List<String> said = new ArrayList<>();
+        said.add(show.number(plan.minutes() / 60, 1) + " hours of work ahead; turning the case "
+                + plan.cost().turns() + " times " + show.span(plan.cost().turning()) + ", tools and walking "
+                + show.span(plan.cost().tools() + plan.cost().walking()) + ", waiting "
+                + show.span(plan.cost().waiting()) + ".");
+        if (plan.cost().risk() > 0) {
+            said.add("A late find is to be reckoned with at "
+                    + show.span(plan.cost().risk()) + " on average.");
+        }
+        said.add(
+                plan.proven()
+                        ? "No lawful order costs less: this is proven."
+                        : "Another order could be better by " + show.number(plan.gap(), 0)
+                                + " min at most; not proven best.");
+        List<String> hands = plan.ahead().stream()
+                .filter(step -> step.persons() > 1)
+                .map(Step::id)
+                .toList();
+        if (!hands.isEmpty()) {
+            said.add("A second pair of hands is needed for " + String.join(", ", hands) + ".");
+        }
+        plan.late()
+                .forEach(window ->
+                        said.add("The window \"" + window.name() + "\" can no longer be kept. " + window.why()));
+        return said;
+    }
+
+    /** Why a step stands where it stands, in a sentence or two. */
+    public static String words(Unit unit, java.util.Collection<String> done, Because why, Show show) {
+        List<String> said = new ArrayList<>();
+        why.waitsFor().forEach((step, because) -> {
+            if (!done.contains(step.id())) {
+                said.add("after " + step.id() + ": " + unit.reason(why.step().id(), step.id()));
+            }
+        });
+        if (!why.heldUp().isEmpty()) {
+            said.add("waiting for it: "
+                    + String.join(", ", why.heldUp().stream().map(Step::id).toList()));
+        }
+        why.opens().forEach(window -> said.add("opens " + window.name() + ", " + show.span(window.longest())));
+        why.closes().forEach(window -> said.add("closes " + window.name()));
+        if (why.ahead() > 0) {
+            said.add("read early, which saves " + show.span(why.ahead()) + " of late finds on average");
+        }
+        if (why.putOff().isPresent() && Math.abs(why.putOff().getAsDouble()) >= 30) {
+            double cost = why.putOff().getAsDouble();
+            said.add("put off until before " + (why.lastBefore().isEmpty() ? "the end" : why.lastBefore()) + " it "
+                    + (cost > 0 ? "costs " : "saves ") + show.span(Math.abs(cost)));
+        }
+        return String.join("; ", said);
+    }
+}

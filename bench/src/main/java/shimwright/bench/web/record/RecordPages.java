@@ -1,0 +1,105 @@
+package shimwright.bench.web.record;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.OnBench;
+import shimwright.bench.web.kit.Door;
+import shimwright.bench.web.kit.Page;
+import shimwright.bench.web.kit.Pages;
+import shimwright.bench.web.kit.Paper;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.act.EndActs;
+import shimwright.rebuild.act.StoryActs;
+import shimwright.rebuild.act.UnitChanges;
+import shimwright.rebuild.workbench.PinnedUnit;
+
+/** Proof readings, hand-back and the record on screen and on paper. */
+public final class RecordPages {
+    private final Desk desk;
+    private final Door door;
+    private final Paper paper;
+
+    public RecordPages(Desk desk, Door door, Paper paper) {
+        this.desk = desk;
+        this.door = door;
+        this.paper = paper;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/job/{job}/proof", this::proof);
+        routes.get("/job/{job}/record", ctx -> record(ctx, List.of(), Map.of()));
+        routes.get("/job/{job}/record.pdf", this::pdf);
+        routes.post(
+                "/job/{job}/handback",
+                ctx -> Pages.act(ctx, desk, door, EndActs.HandBack.class, this::record, form -> "/record"));
+        routes.post(
+                "/job/{job}/followup",
+                ctx -> Pages.act(ctx, desk, door, EndActs.FollowUp.class, this::record, form -> "/record"));
+        routes.post(
+                "/job/{job}/unit",
+                ctx -> Pages.act(ctx, desk, door, StoryActs.MoveUnit.class, this::record, form -> "/record"));
+        routes.post(
+                "/job/{job}/intake",
+                ctx -> Pages.act(ctx, desk, door, StoryActs.CorrectIntake.class, this::record, form -> "/record"));
+    }
+
+    private void proof(Context ctx) {
+        Pages.bench(ctx, desk, door)
+                .ifPresent(bench -> door.show(
+                        ctx,
+                        "proof",
+                        door.page(ctx, "Proof", "proof", bench),
+                        Map.of("proofs", RecordView.proofs(bench))));
+    }
+
+    private void record(Context ctx, List<Refusal> faults, Map<String, String> typed) {
+        Pages.bench(ctx, desk, door).ifPresent(bench -> {
+            Page page = door.page(ctx, "Record", "record", bench, faults, typed);
+            Map<String, Object> values = values(bench, page);
+            newer(bench).ifPresent(file -> {
+                values.put("newerFile", file.hash());
+                values.put(
+                        "newer", UnitChanges.of(bench.bench(), file, bench.job().variant()));
+            });
+            door.show(ctx, "record", page, values);
+        });
+    }
+
+    /** The shelf's file of this unit type, where it is another than the one that the job stands on. */
+    private Optional<PinnedUnit> newer(OnBench bench) {
+        PinnedUnit stands = bench.bench().file();
+        return Optional.ofNullable(desk.shelf().units().get(stands.type().id()))
+                .filter(file -> !bench.job().closed() && !file.hash().equals(stands.hash()))
+                .filter(file -> file.unit(bench.job().variant()).isPresent());
+    }
+
+    private Map<String, Object> values(OnBench bench, Page page) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        values.put("record", RecordView.of(bench, page.show()));
+        return values;
+    }
+
+    private void pdf(Context ctx) {
+        Optional<OnBench> bench = Pages.bench(ctx, desk, door);
+        if (bench.isEmpty()) {
+            return;
+        }
+        Page page = door.page(ctx, "Record", "record", bench.get());
+        Map<String, Object> values = values(bench.get(), page);
+        values.put("page", page);
+        byte[] pdf = paper.record(
+                door.render("paper", values),
+                bench.get().job().id(),
+                bench.get().job().head());
+        ctx.contentType("application/pdf");
+        ctx.header(
+                "Content-Disposition",
+                "inline; filename=\"record-" + bench.get().job().id() + ".pdf\"");
+        ctx.result(pdf);
+    }
+}

@@ -1,0 +1,82 @@
+package shimwright.bench.web.shop;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.web.kit.Door;
+import shimwright.bench.web.kit.Form;
+import shimwright.bench.web.kit.Page;
+import shimwright.bench.web.kit.Pages;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.act.Act;
+import shimwright.rebuild.act.ShopActs;
+import shimwright.rebuild.job.Shop;
+
+/** The shop: jobs on the bench, the drawer, gauges, who signs and in which units. */
+public final class ShopPages {
+    private final Desk desk;
+    private final Overviews overviews;
+    private final Door door;
+
+    public ShopPages(Desk desk, Overviews overviews, Door door) {
+        this.desk = desk;
+        this.overviews = overviews;
+        this.door = door;
+    }
+
+    public void routes(RoutesConfig routes) {
+        routes.get("/", ctx -> shop(ctx, List.of(), Map.of()));
+        routes.get("/drawer", ctx -> drawer(ctx, List.of(), Map.of()));
+        on(routes, "/drawer", ShopActs.AddShim.class);
+        on(routes, "/drawer/list", ShopActs.AddShims.class);
+        on(routes, "/drawer/measured", ShopActs.MeasureShim.class);
+        on(routes, "/drawer/remove", ShopActs.RemoveShim.class);
+        on(routes, "/drawer/returned", ShopActs.ReturnShim.class);
+        routes.post("/me", this::me);
+    }
+
+    private void shop(Context ctx, List<Refusal> faults, Map<String, String> typed) {
+        Page page = door.page(ctx, "The shop", "", null, faults, typed);
+        door.show(ctx, "shop", page, Map.of("shop", overviews.now()));
+    }
+
+    private void drawer(Context ctx, List<Refusal> faults, Map<String, String> typed) {
+        Map<String, List<Shop.Piece>> families = desk.shop().pieces().values().stream()
+                .filter(piece -> piece.goneBecause() == null)
+                .collect(Collectors.groupingBy(Shop.Piece::family, TreeMap::new, Collectors.toList()));
+        families.replaceAll((family, pieces) -> pieces.stream()
+                .sorted((a, b) -> Double.compare(a.thickness(), b.thickness()))
+                .toList());
+        Map<String, Double> spreads = new LinkedHashMap<>();
+        desk.shelf()
+                .types()
+                .forEach(type ->
+                        type.shimFamilies().forEach((id, family) -> spreads.merge(id, family.spread(), Math::min)));
+        Page page = door.page(ctx, "The drawer", "", null, faults, typed);
+        List<Shop.Piece> gone = desk.shop().pieces().values().stream()
+                .filter(piece -> piece.goneBecause() != null)
+                .toList();
+        door.show(ctx, "drawer", page, Map.of("families", families, "spreads", spreads, "gone", gone));
+    }
+
+    private void on(RoutesConfig routes, String path, Class<? extends Act.OfShop> type) {
+        routes.post(path, ctx -> Pages.act(ctx, desk, door, type, this::drawer, "/drawer"));
+    }
+
+    private void me(Context ctx) {
+        Form form = door.form(ctx);
+        if (!form.raw("who").isEmpty()) {
+            door.remember(ctx, "who", form.raw("who"));
+        }
+        if (!form.raw("units").isEmpty()) {
+            door.remember(ctx, "units", form.raw("units").equals("inch") ? "inch" : "metric");
+        }
+        String back = form.raw("back");
+        door.on(ctx, back.startsWith("/") && !back.startsWith("//") ? back : "/", "");
+    }
+}

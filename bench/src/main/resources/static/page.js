@@ -1,0 +1,79 @@
+// Pages come into the one that stands: keys, unsent entries and clocks live on, and no key falls between two pages.
+import * as keys from "./keys.js";
+import {say} from "./notice.js";
+
+let started = () => {};
+let shown = address(location);
+
+function address(url) {
+    return url.pathname + url.search;
+}
+
+/** What is to be done with every page, the first one included. */
+export function onEach(start) {
+    started = start;
+    start();
+}
+
+/** Puts a page in place of this one; false for what is no page of ours. */
+export function show(html, url, {push = true, top = true} = {}) {
+    const next = new DOMParser().parseFromString(html, "text/html");
+    if (!next.querySelector("main")) return false;
+    const to = new URL(url, location.href);
+    if (push && to.href !== location.href) history.pushState(null, "", to);
+    shown = address(location);
+    document.title = next.title;
+    document.body.replaceWith(document.adoptNode(next.body));
+    if (top) scrollTo(0, 0);
+    started();
+    const first = document.querySelector("[autofocus]");
+    if (first) first.focus({preventScroll: !top});
+    if (to.hash) document.getElementById(to.hash.slice(1))?.scrollIntoView();
+    return true;
+}
+
+/** Goes to an address of ours; one that answers with no page is left to the browser. */
+export async function go(url, how = {}) {
+    keys.hold();
+    let came = false;
+    try {
+        const answer = await fetch(url, {headers: {Accept: "text/html"}});
+        if (answer.status >= 502) throw new Error("no server");
+        const page = (answer.headers.get("Content-Type") ?? "").startsWith("text/html");
+        came = page && show(await answer.text(), answer.url, how);
+        if (!came) location.assign(url);
+    } catch (unreached) {
+        say("The bench server does not answer, so this page stays. Try again.");
+    } finally {
+        keys.release(came);
+    }
+}
+
+/** True for an address of a page of ours, not of a picture, a paper or a place on this page. */
+function inside(to) {
+    const elsewhere = to.origin !== location.origin || (to.hash && address(to) === address(location));
+    return !elsewhere && !/^\/(api|picture|static)\/|\.\w+$/.test(to.pathname);
+}
+
+addEventListener("click", event => {
+    const link = event.target.closest?.("a[href]");
+    const plain = event.button === 0 && !event.ctrlKey && !event.metaKey && !event.shiftKey && !event.altKey;
+    if (!link || !plain || event.defaultPrevented || link.hasAttribute("target") || link.hasAttribute("download")) return;
+    const to = new URL(link.getAttribute("href"), location.href);
+    if (!inside(to)) return;
+    event.preventDefault();
+    go(to.href);
+});
+
+addEventListener("submit", event => {
+    const form = event.target;
+    if (event.defaultPrevented || form.method !== "get" || form.target) return;
+    event.preventDefault();
+    const to = new URL(form.action);
+    to.search = new URLSearchParams(new FormData(form, event.submitter));
+    go(to.href);
+});
+
+addEventListener("popstate", () => {
+    if (address(location) !== shown) go(location.href, {push: false, top: false});
+});

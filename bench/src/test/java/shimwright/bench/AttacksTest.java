@@ -1,0 +1,447 @@
+package shimwright.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.Socket;
+import java.net.URLEncoder;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import shimwright.mechanics.outcome.Outcome;
+
+/**
+ * What was tried against a running program from outside, on loopback. Each is answered with a sentence, keeps nothing, and
+ * holds up nobody.
+ */
+class AttacksTest {
+    private static final String NOTE = "/job/job-v-0093/note";
+    private static DemoBench bench;
+    private static int port;
+
+    @BeforeAll
+    static void start() {
+        bench = DemoBench.fresh();
+        port = java.net.URI.create(bench.url("/")).getPort();
+    }
+
+    @AfterAll
+    static void stop() {
+        bench.close();
+    }
+
+    /** Everything the pages say of what is kept: a note that got in would stand here. */
+    private static String kept() {
+        return bench.get("/job/job-v-0093/record").body() + bench.get("/drawer").body();
+    }
+
+    private static void refused(Wire.Answer answer, int... statuses) {
+        assertThat(IntStream.of(statuses).boxed().toList())
+                .as("%s %s", answer.head(), answer.body())
+                .contains(answer.status());
+        assertThat(answer.body()).doesNotContain("Exception").containsPattern("[a-z]{3,} [a-z]{2,}");
+        guarded(answer);
+    }
+
+    private static void guarded(Wire.Answer answer) {
+        assertThat(answer.header("x-content-type-options")).isEqualTo("nosniff");
+        assertThat(answer.header("content-security-policy")).contains("default-src 'self'");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "application/x-www-form-urlencoded | Origin: https://evil.example",
+                "text/plain | Origin: https://evil.example",
+                "multipart/form-data; boundary=e | Origin: https://evil.example",
+                "application/x-www-form-urlencoded | Sec-Fetch-Site: cross-site",
+                "application/x-www-form-urlencoded | Sec-Fetch-Site: same-site",
+                "application/x-www-form-urlencoded | Origin: null",
+                "application/x-www-form-urlencoded | Origin: http://127.0.0.1:1",
+                "application/x-www-form-urlencoded | Origin: https://127.0.0.1:{port}",
+                "application/x-www-form-urlencoded | Referer: https://evil.example/127.0.0.1",
+                "application/x-www-form-urlencoded | Origin: http://127.0.0.1:{port}.evil.example",
+            })
+    void aPageElsewhereKeepsNothing(String type, String header) {
+        String before = kept();
+        String text = "cross-" + Math.abs((type + header).hashCode());
+        String form = "step=E02&text=" + text + "&entry=test-" + text;
+        String parts = "--e\r\nContent-Disposition: form-data; name=\"step\"\r\n\r\nE02\r\n--e\r\n"
+                + "Content-Disposition: form-data; name=\"text\"\r\n\r\n" + text + "\r\n--e--\r\n";
+        for (String path : List.of(NOTE, "/drawer/remove", "/job/job-v-0093/leftout", "/me")) {
+            refused(
+                    Wire.ask(
+                            port,
+                            "POST",
+                            path,
+                            "Content-Type: " + type + "\r\n" + header.replace("{port}", "" + port) + "\r\n",
+                            type.startsWith("multi") ? parts : form),
+                    403);
+        }
+        assertThat(kept()).doesNotContain(text).hasSameSizeAs(before);
+    }
+
+    @Test
+    void theShopsOwnPageAndAProgramThatIsNoBrowserAreHeard() {
+        assertThat(Wire.form(
+                                port,
+                                "/me",
+                                "Origin: http://127.0.0.1:" + port + "\r\nSec-Fetch-Site: same-origin\r\n",
+                                "units=metric")
+                        .status())
+                .isEqualTo(303);
+        assertThat(Wire.form(port, "/me", "", "units=metric").status()).isEqualTo(303);
+        assertThat(Wire.form(
+                                port,
+                                "/me",
+                                "Host: localhost:" + port + "\r\nOrigin: http://localhost:" + port + "\r\n",
+                                "units=metric")
+                        .status())
+                .isEqualTo(303);
+    }
+
+    @Test
+    void aPageElsewhereCannotLoadWhatIsHereButMayLinkToIt() {
+        String away = "Sec-Fetch-Site: cross-site\r\n";
+        refused(
+                Wire.get(port, "/static/bench.js", away + "Sec-Fetch-Mode: no-cors\r\nSec-Fetch-Dest: script\r\n"),
+                403);
+        refused(Wire.get(port, "/", away + "Sec-Fetch-Mode: navigate\r\nSec-Fetch-Dest: iframe\r\n"), 403);
+        assertThat(Wire.get(port, "/", away + "Sec-Fetch-Mode: navigate\r\nSec-Fetch-Dest: document\r\n")
+                        .status())
+                .isEqualTo(200);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "evil.example",
+                "evil.example:{port}",
+                "127.0.0.1.evil.example",
+                "0.0.0.0:{port}",
+                "[::2]:80",
+                "localhost.evil.example"
+            })
+    void aNameMadeToLeadHereIsNotAnswered(String name) {
+        String host = "Host: " + name.replace("{port}", "" + port) + "\r\n";
+        refused(Wire.get(port, "/", host), 421, 400);
+        refused(
+                Wire.form(
+                        port,
+                        NOTE,
+                        host + "Origin: http://" + name.replace("{port}", "" + port) + "\r\n",
+                        "step=E02&text=rebound"),
+                421,
+                400);
+        assertThat(kept()).doesNotContain("rebound");
+    }
+
+    @Test
+    void anAddressThatNamesAnotherHostThanItsHeaderIsNotAnswered() {
+        refused(Wire.get(port, "http://evil.example/", ""), 421, 400);
+        refused(Wire.get(port, "http://127.0.0.1:" + port + "/", "Host: evil.example\r\n"), 421, 400);
+        refused(Wire.get(port, "/", "Host: 127.0.0.1\r\nHost: evil.example\r\n"), 421, 400);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"%0B", "%1D", "%00", "%7F", "%C2%85", "%E2%80%AE", "%EF%BF%BE"})
+    void aCharacterThatNoPaperCanShowIsRefusedAtTheForm(String typed) {
+        Wire.Answer answer =
+                Wire.form(port, NOTE, "", "step=E02&text=odd" + typed + "char&entry=test-odd-" + typed.hashCode());
+        refused(answer, 422);
+        assertThat(answer.body()).contains("U+");
+        assertThat(kept()).doesNotContain("odd");
+    }
+
+    @Test
+    void theDoorForProgramsAsksTheSame() {
+        String json = "Content-Type: application/json\r\n";
+        String note = "/api/jobs/job-v-0093/acts/note";
+        for (String text : List.of("odd\\u000bchar", "odd\\u001dchar", "odd\\u202echar", "odd\\ud800char", "z".repeat(300_000))) {
+            Wire.Answer answer = Wire.ask(port, "POST", note, json, "{\"step\":\"E02\",\"text\":\"" + text + "\"}");
+            refused(answer, 422, 400);
+            assertThat(answer.header("content-type")).contains("json");
+        }
+        refused(Wire.ask(port, "POST", note, json + "Origin: https://evil.example\r\n", "{\"step\":\"E02\",\"text\":\"odd\"}"), 403);
+        refused(Wire.ask(port, "POST", note, "Content-Type: text/plain\r\nOrigin: null\r\n", "{\"text\":\"odd\"}"), 403);
+        refused(Wire.get(port, "/api/jobs", "Sec-Fetch-Site: cross-site\r\nSec-Fetch-Mode: cors\r\n"), 403);
+        refused(Wire.get(port, "/api/jobs", "Host: evil.example\r\n"), 421);
+        assertThat(kept()).doesNotContain("odd");
+    }
+
+    @Test
+    void anOldLogThatHoldsSuchACharacterStillPrints() throws IOException {
+        try (DemoBench old = DemoBench.fresh()) {
+            old.close();
+            OldNotes.keep(old.folder(), "job-v-0093", "before\u000Bafter \u001D scanned");
+            old.reopen();
+            byte[] pdf = old.bytes("/job/job-v-0093/record.pdf");
+            try (PDDocument document = Loader.loadPDF(pdf)) {
+                assertThat(new PDFTextStripper().getText(document)).contains("before", "after");
+            }
+            assertThat(old.get("/job/job-v-0093/record").body()).contains("before\uFFFDafter");
+        }
+    }
+
+    @Test
+    void aFieldOrAFormBeyondItsLimitIsNotKept() {
+        refused(Wire.form(port, "/job/job-v-0093/ownstep", "", "step=" + "x".repeat(15_900_000)), 413);
+        refused(Wire.form(port, NOTE, "", "step=E02&text=" + "y".repeat(900_000)), 422);
+        refused(Wire.form(port, NOTE, "", "step=" + "z".repeat(300_000) + "&text=long"), 422);
+        refused(Wire.form(port, NOTE, "", many(1_200)), 422, 400);
+        refused(Wire.form(port, NOTE, "", "n".repeat(5_000) + "=1&step=E02&text=x"), 422);
+        assertThat(Wire.get(port, "/", "").status()).isEqualTo(200);
+    }
+
+    private static String many(int fields) {
+        return IntStream.range(0, fields).mapToObj(i -> "f" + i + "=1").collect(Collectors.joining("&"));
+    }
+
+    private static String parts(int count) {
+        String parts = IntStream.range(0, count)
+                .mapToObj(i -> "--e\r\nContent-Disposition: form-data; name=\"f" + i + "\"\r\n\r\n1\r\n")
+                .collect(Collectors.joining());
+        return parts + "--e--\r\n";
+    }
+
+    @Test
+    void partsBeyondTheirNumberAndPartsThatAreNoneAreSaidToBeSo() {
+        String type = "Content-Type: multipart/form-data; boundary=e\r\n";
+        refused(Wire.ask(port, "POST", NOTE, type, parts(1_001)), 422, 400);
+        refused(Wire.ask(port, "POST", NOTE, type, "--e\r\nContent-Disposition: form-data; na"), 400);
+        refused(Wire.ask(port, "POST", NOTE, type, "no parts at all"), 400);
+        refused(Wire.ask(port, "POST", NOTE, "Content-Type: multipart/form-data\r\n", parts(1)), 400);
+        refused(Wire.ask(port, "POST", NOTE, type, "--e\r\n" + "X-A: b\r\n".repeat(5_000) + "\r\n1\r\n--e--\r\n"), 400);
+    }
+
+    private static Set<Path> temporary() throws IOException {
+        try (Stream<Path> all = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
+            return all.filter(path -> path.getFileName().toString().startsWith("MultiPart")
+                            || path.getFileName().toString().contains("multipart")
+                            || path.getFileName().toString().contains("javalin"))
+                    .collect(Collectors.toSet());
+        }
+    }
+
+    @Test
+    void anUploadBeyondTheLimitIsNeverLaidDown() throws IOException {
+        Set<Path> before = temporary();
+        String head = "POST /job/job-v-0093/picture HTTP/1.1\r\nHost: 127.0.0.1\r\nConnection: close\r\n"
+                + "Content-Type: multipart/form-data; boundary=e\r\n";
+        refused(Wire.send(port, head + "Content-Length: 210000000\r\n\r\n", new byte[100_000]), 413);
+        byte[] chunk = ("100000\r\n" + "x".repeat(1 << 20) + "\r\n").getBytes(StandardCharsets.US_ASCII);
+        try (Socket socket = Wire.connect(port)) {
+            socket.getOutputStream()
+                    .write((head + "Transfer-Encoding: chunked\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
+            int sent = 0;
+            try {
+                for (; sent < 20; sent++) {
+                    socket.getOutputStream().write(chunk);
+                }
+            } catch (IOException hungUp) {
+                // it said so before
+            }
+            refused(Wire.send(socket, "0\r\n\r\n".getBytes(StandardCharsets.US_ASCII)), 413);
+        }
+        try (Socket socket = Wire.connect(port)) {
+            socket.getOutputStream()
+                    .write((head + "Content-Length: 9000000\r\n\r\n--e\r\n"
+                                    + "Content-Disposition: form-data; name=\"picture\"; filename=\"a.png\"\r\n\r\n")
+                            .getBytes(StandardCharsets.US_ASCII));
+            socket.getOutputStream().write(new byte[5_000_000]);
+            assertThat(bench.get("/").statusCode()).isEqualTo(200);
+            assertThat(temporary()).isEqualTo(before);
+        }
+        assertThat(temporary()).isEqualTo(before);
+    }
+
+    @Test
+    void aNameCookieOfAnyLengthIsBorne() {
+        for (String value : List.of(
+                "a".repeat(3_000),
+                "%41".repeat(1_000),
+                "%".repeat(2_000),
+                "%E2%80%AE",
+                "%zz",
+                "\u00e9",
+                "\"a\\\"b\"")) {
+            assertThat(Wire.get(port, "/", "Cookie: who=" + value + "\r\n").status())
+                    .as(value.substring(0, Math.min(9, value.length())))
+                    .isIn(200, 400);
+            assertThat(Wire.get(port, "/", "Cookie: units=" + value + "\r\n").status())
+                    .isIn(200, 400);
+        }
+        refused(Wire.get(port, "/", "Cookie: x=" + "b".repeat(100_000) + "\r\n"), 431);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/\\evil.example",
+                "//evil.example",
+                "https://evil.example",
+                "/\t/evil.example",
+                "/%5Cevil.example",
+                "\\\\evil.example",
+                "javascript:alert(1)",
+                "/\r\nX: y",
+                " //evil.example"
+            })
+    void nobodyIsLedAway(String back) {
+        Wire.Answer answer =
+                Wire.form(port, "/me", "", "units=metric&back=" + URLEncoder.encode(back, StandardCharsets.UTF_8));
+        assertThat(answer.status()).isIn(303, 422);
+        if (answer.status() == 303) {
+            String to = answer.header("location").replaceFirst("^http://127\\.0\\.0\\.1(:\\d+)?", "");
+            assertThat(to).matches("/([^/\\\\].*)?");
+        }
+        assertThat(answer.header("x")).isEmpty();
+    }
+
+    @Test
+    void jobsWhoseNumbersDifferInAnotherAlphabetAreTwo() {
+        try (DemoBench shop = DemoBench.fresh()) {
+            List<String> addresses = new ArrayList<>();
+            for (String number : List.of("Ж-12", "Я-12", "X-12", "十二")) {
+                HttpResponse<String> answer = NewJob.open(shop, number);
+                assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
+                addresses.add(answer.uri().getPath());
+            }
+            assertThat(addresses).doesNotHaveDuplicates().contains("/job/job-x-12/strip");
+        }
+    }
+
+    @Test
+    void threeHundredBodiesThatStallHoldUpNobody() throws IOException {
+        List<Socket> stalled = new ArrayList<>();
+        try {
+            for (int i = 0; i < 300; i++) {
+                Socket socket = Wire.connect(port);
+                socket.getOutputStream()
+                        .write(("POST " + NOTE
+                                        + " HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Type: application/x-www-form-urlencoded\r\n"
+                                        + "Content-Length: 500\r\n\r\nstep=")
+                                .getBytes(StandardCharsets.US_ASCII));
+                stalled.add(socket);
+            }
+            // where they hold the server's threads, nobody is answered before the first of them runs out
+            assertThat(Wire.soon(port, "/", 15_000).status()).isEqualTo(200);
+            assertThat(Wire.form(port, "/me", "", "units=metric").status()).isEqualTo(303);
+            assertThat(busy()).as("threads that wait for a body").isLessThan(20);
+        } finally {
+            for (Socket socket : stalled) {
+                socket.close();
+            }
+        }
+    }
+
+    private static long busy() {
+        return Thread.getAllStackTraces().values().stream()
+                .filter(trace ->
+                        Stream.of(trace).anyMatch(frame -> frame.getClassName().startsWith("io.javalin.")))
+                .count();
+    }
+
+    @Test
+    void moreConnectionsThanThereMayBeAreLetGoWhenTheySayNothing() throws IOException {
+        List<Socket> idle = new ArrayList<>();
+        try {
+            for (int i = 0; i < 600; i++) {
+                idle.add(Wire.connect(port));
+            }
+            assertThat(Wire.get(port, "/", "").status()).isEqualTo(200);
+        } finally {
+            for (Socket socket : idle) {
+                socket.close();
+            }
+        }
+    }
+
+    @Test
+    void whatCannotBeReadIsSaidToBeSo() {
+        String urlencoded = "Content-Type: application/x-www-form-urlencoded; charset=";
+        for (String charset : List.of("utf-16", "nonsense", "x\"y", "")) {
+            refused(Wire.ask(port, "POST", NOTE, urlencoded + charset + "\r\n", "step=E02&text=x"), 400, 415);
+        }
+        refused(Wire.form(port, NOTE, "Transfer-Encoding: chunked\r\n", "zz\r\nstep\r\n0\r\n\r\n"), 400);
+        refused(
+                Wire.ask(port, "POST", "/api/worksheets/involute", "Content-Type: text/csv\r\n", "a,b\n\"1\"x,2\n"),
+                400,
+                422);
+        refused(
+                Wire.ask(port, "POST", "/api/worksheets/involute", "Content-Type: text/csv\r\n", "a,b\n1,\"2\n"),
+                400,
+                422);
+        refused(Wire.form(port, NOTE, "", "step=E02&text=%zz%"), 400, 422);
+        refused(Wire.get(port, "/?said=%zz", ""), 400);
+        refused(Wire.get(port, "/?said=%FF%FE", ""), 400);
+        refused(Wire.get(port, "/job/a%2F..%2Fb/build", ""), 400);
+        refused(Wire.get(port, "/job/job-v-0093/build;x=y", ""), 400);
+    }
+
+    @Test
+    void aMessageOfTwoLengthsIsNotAnswered() {
+        String form = "Content-Type: application/x-www-form-urlencoded\r\n";
+        String body = "5\r\nstep=\r\n0\r\n\r\n";
+        refused(Wire.ask(port, "POST", NOTE, form + "Transfer-Encoding: chunked\r\nContent-Length: 4\r\n", body), 400);
+        refused(Wire.ask(port, "POST", NOTE, form + "Content-Length: 4\r\n", "step=E02"), 400);
+        refused(Wire.ask(port, "POST", NOTE, form + "Transfer-Encoding: gzip, chunked, identity\r\n", body), 400, 501);
+    }
+
+    @Test
+    void whatIsNotThereIsSaidToBeSo() {
+        refused(Wire.get(port, "/job/shop/strip", ""), 404);
+        refused(Wire.form(port, "/job/shop/strip", "", "gone=x"), 404, 422);
+        refused(Wire.form(port, "/job/none/strip", "", "gone=x"), 404, 422);
+        HttpResponse<String> odd = NewJob.open(bench, "Q-1", "variant", "no such variant", "because", "sure");
+        assertThat(odd.statusCode()).isEqualTo(422);
+        refused(Wire.ask(port, "DELETE", "/drawer", "", ""), 405);
+        refused(Wire.ask(port, "BREW", "/drawer", "", ""), 405, 400);
+        refused(Wire.ask(port, "TRACE", "/", "", ""), 405, 400);
+        refused(Wire.send(port, "GARBAGE\r\n\r\n".getBytes(StandardCharsets.US_ASCII)), 400);
+    }
+
+    @Test
+    void everyAnswerCarriesItsHeaders() {
+        for (String path : List.of(
+                "/",
+                "/nowhere",
+                "/static/bench.css",
+                "/static/none",
+                "/api/none",
+                "/job/none/build",
+                "/job/job-v-0093/record.pdf")) {
+            Wire.Answer answer = Wire.get(port, path, "");
+            guarded(answer);
+            assertThat(answer.header("cache-control")).isNotEmpty();
+            assertThat(answer.header("content-type"))
+                    .matches("(text/html|application/json); ?charset=utf-8|text/(css|javascript).*|application/pdf");
+            assertThat(answer.head()).doesNotContain("\nserver:", "jetty", "javalin");
+        }
+    }
+
+    @Test
+    void anAddressThatIsNotThisMachinesIsNamed() {
+        Outcome<Addresses> far = Addresses.of("192.0.2.1"); // RFC 5737: documentation only
+        assertThat(far.refusals()).singleElement().matches(r -> r.sentence().contains("no address of this machine"));
+        assertThat(Addresses.of("no such name").isOk()).isFalse();
+        assertThat(Addresses.of("0.0.0.0").orElseThrow().listen()).containsExactly("0.0.0.0");
+    }
+}

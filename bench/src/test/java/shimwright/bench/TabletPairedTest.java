@@ -1,0 +1,102 @@
+package shimwright.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** A tablet-sized browser is paired over TLS, works, is let out, and is out. */
+class TabletPairedTest {
+    private static final String OTHER = "127.0.0.2";
+    private static DemoBench bench;
+    private static Browser owner;
+    private static Browser tablet;
+
+    @BeforeAll
+    static void start() {
+        bench = DemoBench.with("host", OTHER);
+        owner = new Browser();
+        tablet = Browser.trustingAnyCertificate();
+    }
+
+    @AfterAll
+    static void stop() {
+        tablet.close();
+        owner.close();
+        bench.close();
+    }
+
+    private static String address(String path) {
+        return "https://" + OTHER + ":" + bench.running().server().port() + path;
+    }
+
+    @Test
+    void pairedRevokedAndOut() {
+        tablet.tablet();
+        tablet.open(address("/job/job-v-0093/build"));
+        assertThat(tablet.path()).isEqualTo("/pair");
+        assertThat(tablet.text())
+                .contains(
+                        "Pair this device",
+                        bench.running().entrance().certificate().fingerprint());
+        assertThat(wide(tablet)).isTrue();
+        tablet.picture("pair");
+
+        owner.tablet();
+        owner.open(bench.url("/devices"));
+        owner.changes(() -> owner.one("form[action='/devices/code'] button").click());
+        String code = owner.one(".code").getText();
+        assertThat(owner.text())
+                .contains(bench.running().entrance().certificate().fingerprint());
+        owner.picture("devices-code");
+
+        tablet.one("input[name=code]").sendKeys("wrong-code");
+        tablet.one("input[name=name]").sendKeys("press tablet");
+        tablet.changes(() -> tablet.one("form button").click());
+        assertThat(tablet.text()).contains("that is not the code that is shown");
+
+        // as the camera opens it from the QR code
+        tablet.open(address("/pair?code=" + code));
+        tablet.one("input[name=name]").sendKeys("press tablet");
+        tablet.changes(() -> tablet.one("form button").click());
+        assertThat(tablet.path()).isEqualTo("/");
+        assertThat(tablet.text()).contains("V-0093");
+        assertThat(tablet.script("return document.cookie").toString()).doesNotContain("device");
+
+        tablet.open(address("/job/job-v-0093/build"));
+        assertThat(tablet.one(".step .at").getText()).startsWith("E02");
+        assertThat(post(tablet, "/job/job-v-0093/handback")).isEqualTo(403);
+        assertThat(post(tablet, "/job/job-v-0093/note")).isEqualTo(200);
+        assertThat(bench.get("/job/job-v-0093/record").body()).contains("(press tablet)");
+
+        owner.open(bench.url("/devices"));
+        assertThat(owner.text()).contains("press tablet");
+        owner.picture("devices");
+        owner.changes(() -> owner.one("form[action='/devices/revoke'] button").click());
+        assertThat(owner.text()).contains("press tablet is let out");
+
+        tablet.open(address("/job/job-v-0093/build"));
+        assertThat(tablet.path()).isEqualTo("/pair");
+        assertThat(tablet.text()).doesNotContain("V-0093");
+        assertThat(post(tablet, "/job/job-v-0093/note")).isEqualTo(403);
+    }
+
+    private static boolean wide(Browser browser) {
+        return Boolean.TRUE.equals(
+                browser.script(
+                        "return document.documentElement.scrollWidth <= window.innerWidth && [...document.querySelectorAll('input,button')].every(e => e.getBoundingClientRect().height >= 44)"));
+    }
+
+    /** What the page itself gets when it posts a note or a hand-back. */
+    private static int post(Browser browser, String path) {
+        browser.script("window.got = 0; fetch('" + path
+                + "', {method: 'POST', headers: {'Content-Type': 'application/x-www-form-urlencoded'},"
+                + " body: 'step=E02&text=from+the+tablet&warranty=none&entry=tablet-note-' + Math.floor(performance.now())})"
+                + ".then(a => window.got = a.status); return 1");
+        return browser.wait("an answer", () -> {
+            int status = ((Number) browser.script("return window.got")).intValue();
+            return status == 0 ? null : status;
+        });
+    }
+}

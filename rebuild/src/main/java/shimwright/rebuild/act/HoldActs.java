@@ -1,0 +1,128 @@
+package shimwright.rebuild.act;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import shimwright.mechanics.conformity.Verdict;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.rebuild.inspect.Checks;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.unit.model.UnitType.Check;
+import shimwright.rebuild.unit.model.UnitType.CheckKind;
+import shimwright.rebuild.unit.model.UnitType.HoldPoint;
+import shimwright.rebuild.workbench.Workbench;
+
+/** Hold points. */
+public final class HoldActs {
+    private HoldActs() {}
+
+    /** One check of a hold point is read, or answered by yes or no. */
+    @Makes(Entry.CheckRead.class)
+    public record ReadCheck(
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @Given(value = "hold point", missing = "Go back to the build page")
+            String hold,
+
+            @Given(value = "check", missing = "Go back to the build page")
+            String check,
+
+            @Given("readings") String values,
+            @Given("yes or no") String attest,
+            @Given("gauge") String gauge,
+            @Given("why an unlikely size is right") String confirmed,
+            @Given("remark") String words)
+            implements Act.OfJob {
+        @Override
+        public Outcome<Decided> on(Workbench bench, Surroundings around) {
+            Optional<HoldPoint> point = bench.unit().type().holdPoints().stream()
+                    .filter(h -> h.id().equals(hold))
+                    .findFirst();
+            Optional<Check> found = point.flatMap(
+                    h -> h.checks().stream().filter(c -> c.id().equals(check)).findFirst());
+            if (point.isEmpty() || found.isEmpty()) {
+                return Outcome.refused("hold point " + hold, "it has no check " + check, "Go back to the build page");
+            }
+            return (found.get().kind() == CheckKind.NONE ? attested(found.get()) : measured(bench, found.get(), around))
+                    .map(read -> new Entry.CheckRead(
+                            step,
+                            hold,
+                            check,
+                            read.values(),
+                            read.kind(),
+                            read.attested(),
+                            read.verdict(),
+                            read.words(),
+                            read.working(),
+                            basis(point.get(), found.get())))
+                    .flatMap(entry -> StoryActs.kept(bench, entry, "Reading kept"));
+        }
+
+        private static Map<String, String> basis(HoldPoint hold, Check check) {
+            Map<String, String> basis = new LinkedHashMap<>();
+            basis.put("hold", hold.what());
+            basis.put("what", check.what());
+            check.lower().ifPresent(limit -> basis.put("lower", limit.toString()));
+            check.upper().ifPresent(limit -> basis.put("upper", limit.toString()));
+            check.spread().ifPresent(limit -> basis.put("spread", limit.toString()));
+            return basis;
+        }
+
+        private Outcome<Entry.CheckRead> attested(Check of) {
+            if (!attest.equals("yes") && !attest.equals("no")) {
+                return Outcome.refused(of.what(), "nothing chosen", "Say yes or no");
+            }
+            boolean yes = attest.equals("yes");
+            return Outcome.ok(new Entry.CheckRead(
+                    step, hold, check, List.of(), Kind.NUMBER, yes, yes ? Verdict.IN : Verdict.OUT, words, List.of()));
+        }
+
+        private Outcome<Entry.CheckRead> measured(Workbench bench, Check of, Surroundings around) {
+            Kind kind = of.kind().quantity();
+            return TypedReadings.parse(values, kind, of.bareUnit(), of.what())
+                    .map(read -> TypedReadings.read(read, gauge, of.gauge(), around)
+                            .after(bench.job(), of)
+                            .confirmedBecause(confirmed))
+                    .flatMap(read -> Checks.judge(of, read, around.units())
+                            .map(judged -> new Entry.CheckRead(
+                                    step,
+                                    hold,
+                                    check,
+                                    read.values(),
+                                    kind,
+                                    false,
+                                    judged.verdict(),
+                                    said(judged.say()),
+                                    judged.working())));
+        }
+
+        private String said(String judged) {
+            String remark = TypedReadings.remark(words, confirmed);
+            return remark.isEmpty() ? judged : remark + " " + judged;
+        }
+    }
+
+    /** A hold point is passed although it is not met. */
+    @Makes(Entry.HoldOverruled.class)
+    public record PassHold(
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @Given(value = "hold point", missing = "Go back to the build page")
+            String hold,
+
+            @Given(value = "reason", missing = "Say why it may be passed; it stands on the record")
+            String reason)
+            implements Act.OfJob {
+        @Override
+        public Outcome<Decided> on(Workbench bench, Surroundings around) {
+            return StoryActs.kept(
+                    bench,
+                    new Entry.HoldOverruled(step, hold, reason),
+                    "Kept: passed by your decision, it stands on the record");
+        }
+    }
+}

@@ -1,0 +1,322 @@
+package shimwright.rebuild.act;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.Quantities;
+import shimwright.mechanics.quantity.Range;
+import shimwright.rebuild.inspect.Identification;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.JobLog;
+import shimwright.rebuild.unit.model.UnitType;
+import shimwright.rebuild.workbench.PinnedUnit;
+
+/** The shop: a job is opened, the drawer is filled, gauges are told, the shop says what it is. */
+public final class ShopActs {
+    /** A shim or spacer is thinner than this; more is a slip of the point. */
+    private static final Range THICKNESS = new Range(0.00001, 0.1);
+
+    /** Standard uncertainty of a shim where nobody says with what it was measured: a micrometer of 1 µm steps. */
+    private static final double MICROMETER = 0.000002;
+
+    /** Where a piece is measured round it, so that one that is not even is found. */
+    private static final int PLACES = 3;
+
+    private ShopActs() {}
+
+    private static Outcome<Decided> kept(Entry entry, String said) {
+        return Outcome.ok(new Decided(JobLog.SHOP, List.of(entry), said));
+    }
+
+    /** A unit comes in. */
+    @Makes(Entry.JobOpened.class)
+    public record OpenJob(
+            @Given(value = "unit", missing = "Choose the unit")
+            String type,
+
+            @Given(value = "job number", missing = "Give the job a number, such as V-0094")
+            String number,
+
+            @Given(value = "owner", missing = "Say whose unit it is")
+            String owner,
+
+            @Given("variant") String variant,
+            @Given("what was seen, by tell-tale") Map<String, String> tale,
+            @Given("reason") String because,
+            @Given("what the owner said, a line each") String said,
+            @Given("remark") String remark)
+            implements Act.OfShop {
+        @Override
+        public Outcome<Decided> on(Surroundings around) {
+            Optional<PinnedUnit> file = around.floor().unit(type);
+            if (file.isEmpty()) {
+                return Outcome.refused("unit", "this shop has no unit file of " + type, "Choose another");
+            }
+            UnitType of = file.get().type();
+            Map<String, String> seen = seen(of, tale);
+            Identification told = Identification.of(of, seen);
+            List<Refusal> refusals = new ArrayList<>();
+            String taken = variant(of, told, refusals);
+            String stream = JobIds.of(number);
+            if (around.floor().jobs().contains(stream)) {
+                refusals.add(new Refusal("job", "job " + number + " is already open", "Give this one another number"));
+            }
+            if (!refusals.isEmpty()) {
+                return Outcome.refused(refusals);
+            }
+            Entry.JobOpened opened = new Entry.JobOpened(
+                    number,
+                    of.id(),
+                    taken,
+                    owner,
+                    StoryActs.lines(said),
+                    seen,
+                    told.variant() == null ? because : "",
+                    remark,
+                    file.get().hash());
+            return Outcome.ok(new Decided(stream, List.of(opened), "Job " + number + " is open"));
+        }
+
+        private String variant(UnitType of, Identification told, List<Refusal> refusals) {
+            String chosen = variant.strip();
+            String settled = told.variant();
+            if (settled != null) {
+                if (!chosen.isEmpty() && !chosen.equals(settled)) {
+                    refusals.add(new Refusal(
+                            "variant", "the tell-tales say " + settled + ", " + chosen + " was chosen", "Look again"));
+                }
+                return settled;
+            }
+            if (chosen.isEmpty() && of.variants().size() == 1) {
+                return of.variants().keySet().iterator().next();
+            }
+            if (chosen.isEmpty() || (because.isBlank() && of.variants().size() > 1)) {
+                refusals.add(new Refusal(
+                        "variant",
+                        told.say(),
+                        "Read another tell-tale, or choose the variant yourself and say why you are sure"));
+            } else if (!of.variants().containsKey(chosen)) {
+                refusals.add(new Refusal(
+                        "variant",
+                        "this unit has no variant " + chosen,
+                        "Choose one of " + String.join(", ", of.variants().keySet())));
+            }
+            return chosen;
+        }
+    }
+
+    /** What was seen, of the tell-tales that the unit has and that were answered. */
+    public static Map<String, String> seen(UnitType type, Map<String, String> typed) {
+        Map<String, String> seen = new LinkedHashMap<>();
+        type.tellTales().forEach(tale -> {
+            String saw = typed.getOrDefault(tale.id(), "").strip();
+            if (!saw.isEmpty()) {
+                seen.put(tale.id(), saw);
+            }
+        });
+        return seen;
+    }
+
+    private static Outcome<List<Double>> thicknesses(List<String> typed, Surroundings around) {
+        List<Outcome<Double>> read = new ArrayList<>();
+        for (int place = 0; place < Math.max(PLACES, typed.size()); place++) {
+            read.add(Quantities.parse(
+                            place < typed.size() ? typed.get(place) : "",
+                            Kind.LENGTH,
+                            around.units().display(Kind.LENGTH).unit(),
+                            "micrometer, place " + (read.size() + 1),
+                            THICKNESS)
+                    .map(Parsed::si));
+        }
+        return Outcome.all(read);
+    }
+
+    /** A piece goes into the drawer. */
+    @Makes(Entry.ShimAdded.class)
+    public record AddShim(
+            @Given(value = "tag", missing = "Give the piece a tag, such as d80-23")
+            String piece,
+
+            @Given(value = "family", missing = "Say which shims it goes with")
+            String family,
+
+            @Given("stamp") String stamp,
+
+            @Given(value = "thickness", missing = "Measure it at three places round it")
+            List<String> t)
+            implements Act.OfShop {
+        @Override
+        public Outcome<Decided> on(Surroundings around) {
+            return thicknesses(t, around)
+                    .flatMap(read -> kept(
+                            new Entry.ShimAdded(piece, family, stamp, read, MICROMETER), piece + " is in the drawer"));
+        }
+
+        @Override
+        public boolean usesDrawer() {
+            return true;
+        }
+    }
+
+    /** Many pieces at once, one a line: tag, family, thicknesses. */
+    @Makes(Entry.ShimAdded.class)
+    public record AddShims(
+            @Given("family of pieces that do not say theirs")
+            String family,
+
+            @Given(value = "list", missing = "Type or paste one piece a line: tag, family, thickness", longest = 50_000)
+            String list)
+            implements Act.OfShop {
+        @Override
+        public Outcome<Decided> on(Surroundings around) {
+            return DrawerList.read(list, family, around.units())
+                    .map(shims -> new Decided(
+                            JobLog.SHOP,
+                            List.copyOf(shims.stream()
+                                    .map(s -> new Entry.ShimAdded(s.piece(), s.family(), "", s.readings(), s.u()))
+                                    .toList()),
+                            shims.size() + (shims.size() == 1 ? " piece is" : " pieces are") + " in the drawer"));
+        }
+
+        @Override
+        public boolean usesDrawer() {
+            return true;
+        }
+    }
+
+    /** A piece is measured again. */
+    @Makes(Entry.ShimMeasured.class)
+    public record MeasureShim(
+            @Given(value = "tag", missing = "Say which piece")
+            String piece,
+
+            @Given(value = "thickness", missing = "Measure it at three places round it")
+            List<String> t)
+            implements Act.OfShop {
+        @Override
+        public Outcome<Decided> on(Surroundings around) {
+            return thicknesses(t, around)
+                    .flatMap(read ->
+                            kept(new Entry.ShimMeasured(piece, read, MICROMETER), piece + " is measured again"));
+        }
+
+        @Override
+        public boolean usesDrawer() {
+            return true;
+        }
+    }
+
+    /** A piece leaves the drawer for another reason than a job. */
+    @Makes(Entry.ShimRemoved.class)
+    public record RemoveShim(
+            @Given(value = "tag", missing = "Say which piece")
+            String piece,
+
+            @Given(value = "reason", missing = "Say why it leaves the drawer")
+            String reason)
+            implements Act.OfShop {
+        @Override
+        public Outcome<Decided> on(Surroundings around) {
+            return kept(new Entry.ShimRemoved(piece, reason), piece + " is out of the drawer");
+        }
+
+        @Override
+        public boolean usesDrawer() {
+            return true;
+        }
+    }
+
+    /** A piece that left lies in the drawer again. */
+    @Makes(Entry.ShimReturned.class)
+    public record ReturnShim(
+            @Given(value = "tag", missing = "Say which piece")
+            String piece,
+
+            @Given(value = "reason", missing = "Say why it lies in the drawer again")
+            String reason)
+            implements Act.OfShop {
+        @Override
+        public Outcome<Decided> on(Surroundings around) {
+            return kept(new Entry.ShimReturned(piece, reason), piece + " is in the drawer again");
+        }
+
+        @Override
+        public boolean usesDrawer() {
+            return true;
+        }
+    }
+
+    /** A gauge of the shop; one of the same mark replaces what was said of it before. */
+    @Makes(Entry.GaugeAdded.class)
+    public record AddGauge(
+            @Given(value = "gauge", missing = "Give the gauge a short mark, such as DI1")
+            String gauge,
+
+            @Given(value = "name", missing = "Say what gauge it is")
+            String name,
+
+            @Given(
+                    value = "step",
+                    missing = "Say what one step of its scale is",
+                    kind = Kind.LENGTH,
+                    least = 1e-7,
+                    most = 0.01)
+            double step,
+
+            @Given(
+                    value = "error limit",
+                    missing = "It stands on the gauge's sheet or certificate, as plus or minus",
+                    kind = Kind.LENGTH,
+                    least = 0,
+                    most = 0.01)
+            double errorLimit,
+
+            @Given(value = "retrace", kind = Kind.LENGTH, least = 0, most = 0.01)
+            double retrace,
+
+            @Given(value = "range", missing = "Say how far it reaches", kind = Kind.LENGTH, least = 1e-5, most = 5)
+            double range,
+
+            @Given("last calibration") String calibrated)
+            implements Act.OfShop {
+        @Override
+        public Outcome<Decided> on(Surroundings around) {
+            boolean there = around.floor().shop().gauges().containsKey(gauge);
+            return kept(
+                    new Entry.GaugeAdded(gauge, name, Kind.LENGTH, step, errorLimit, retrace, 0, range, calibrated),
+                    there ? name + " is changed" : name + " is in the shop");
+        }
+    }
+
+    /** A gauge is no longer used. */
+    @Makes(Entry.GaugeRetired.class)
+    public record RetireGauge(
+            @Given(value = "gauge", missing = "Say which gauge")
+            String gauge,
+
+            @Given(value = "reason", missing = "Say why it is no longer used")
+            String reason)
+            implements Act.OfShop {
+        @Override
+        public Outcome<Decided> on(Surroundings around) {
+            return kept(new Entry.GaugeRetired(gauge, reason), "Kept: no longer used");
+        }
+    }
+
+    /** What the shop is and how it works. */
+    @Makes(Entry.ShopDescribed.class)
+    public record DescribeShop(
+            @Given(value = "facts", missing = "Type what is to be kept")
+            Map<String, String> fact) implements Act.OfShop {
+        @Override
+        public Outcome<Decided> on(Surroundings around) {
+            return kept(new Entry.ShopDescribed(fact), "Kept");
+        }
+    }
+}

@@ -1,0 +1,251 @@
+package shimwright.rebuild.act;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.Quantities;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.rules.Clocks;
+import shimwright.rebuild.unit.model.Fastener;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.workbench.Workbench;
+
+/** Steps of the build: done, undone, left out, added. */
+public final class StepActs {
+    private static final double DAY = 24 * 3600;
+
+    private StepActs() {}
+
+    /** A step is done; with a reason also where a wait has not ended or a window has run out. */
+    @Makes({Entry.StepDone.class, Entry.TimeOverruled.class})
+    public record Done(
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @Given("note") String note,
+
+            @Given("torques that were read or set, by fastener")
+            Map<String, String> torques,
+
+            @Given("reason") String time)
+            implements Act.OfJob {
+        @Override
+        public Outcome<Decided> on(Workbench bench, Surroundings around) {
+            Optional<Step> found = bench.step(step);
+            if (found.isEmpty()) {
+                return refused(step);
+            }
+            return tightened(bench.unit(), found.get(), torques, around).map(tightened -> {
+                Entry.StepDone done =
+                        new Entry.StepDone(step, note, found.get().todo(), tightened, used(bench.unit(), found.get()));
+                return with(bench, overruled(bench, step, time), done, "Kept");
+            });
+        }
+    }
+
+    private static <T> Outcome<T> refused(String step) {
+        return Outcome.refused(
+                "step " + step,
+                "this unit has no such step with the choices taken, or it is left out",
+                "Go back to the build page");
+    }
+
+    private static Decided with(Workbench bench, List<Entry> before, Entry last, String said) {
+        List<Entry> entries = new ArrayList<>(before);
+        entries.add(last);
+        return new Decided(bench.job().id(), entries, said);
+    }
+
+    /** Clocks that the step would break are overruled where a reason is typed; without one the rules refuse the step. */
+    private static List<Entry> overruled(Workbench bench, String step, String because) {
+        if (because.isBlank()) {
+            return List.of();
+        }
+        return Clocks.broken(bench, step).stream()
+                .<Entry>map(broken -> new Entry.TimeOverruled(
+                        step, broken.what(), broken.timer().name(), Map.of("by", broken.seconds()), because))
+                .toList();
+    }
+
+    private static List<String> used(Unit unit, Step step) {
+        return step.consumables().stream().map(id -> unit.consumable(id).name()).toList();
+    }
+
+    private static Outcome<List<Entry.Tightened>> tightened(
+            Unit unit, Step step, Map<String, String> typed, Surroundings around) {
+        List<Refusal> strange = typed.keySet().stream()
+                .filter(id -> !step.fasteners().contains(id))
+                .map(id -> new Refusal("fastener " + id, "this step tightens no such fastener", "Look at the step"))
+                .toList();
+        if (!strange.isEmpty()) {
+            return Outcome.refused(strange);
+        }
+        return Outcome.all(step.fasteners().stream()
+                .map(id -> tightened(step, unit.fastener(id), typed.getOrDefault(id, ""), around))
+                .toList());
+    }
+
+    private static Outcome<Entry.Tightened> tightened(
+            Step step, Fastener fastener, String typed, Surroundings around) {
+        if (typed.isBlank()) {
+            return Outcome.ok(tightened(step, fastener, fastener.torque(), "nominal"));
+        }
+        return Quantities.parse(
+                        typed,
+                        Kind.TORQUE,
+                        around.units().display(Kind.TORQUE).unit(),
+                        "torque of " + fastener.where(),
+                        TypedReadings.range(Kind.TORQUE))
+                .map(Parsed::si)
+                .map(si -> tightened(step, fastener, si, "as typed: " + typed.strip()));
+    }
+
+    private static Entry.Tightened tightened(Step step, Fastener fastener, double torque, String how) {
+        return new Entry.Tightened(
+                fastener.id(), fastener.where(), step.tightens(fastener), fastener.thread(), torque, how);
+    }
+
+    /** A step was done although steps that it waits for were not. */
+    @Makes({Entry.StepJumped.class, Entry.TimeOverruled.class})
+    public record DoneOutOfOrder(
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @Given(value = "reason", missing = "Say how it came about; it stands on the record")
+            String reason)
+            implements Act.OfJob {
+        @Override
+        public Outcome<Decided> on(Workbench bench, Surroundings around) {
+            return bench.step(step).isEmpty()
+                    ? refused(step)
+                    : Outcome.ok(with(
+                            bench,
+                            overruled(bench, step, reason),
+                            new Entry.StepJumped(step, reason),
+                            "Kept: done out of order, it stands on the record"));
+        }
+    }
+
+    /** A step is undone again. */
+    @Makes(Entry.StepUndone.class)
+    public record Undo(
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @Given(value = "reason", missing = "Say why it was undone")
+            String reason)
+            implements Act.OfJob {
+        @Override
+        public Outcome<Decided> on(Workbench bench, Surroundings around) {
+            return StoryActs.kept(bench, new Entry.StepUndone(step, reason), "Kept: undone");
+        }
+    }
+
+    /** A step is left out of this job. */
+    @Makes(Entry.StepLeftOut.class)
+    public record LeaveOut(
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @Given(value = "reason", missing = "Say why it is left out; it stands on the record")
+            String reason)
+            implements Act.OfJob {
+        @Override
+        public Outcome<Decided> on(Workbench bench, Surroundings around) {
+            return StoryActs.kept(
+                    bench, new Entry.StepLeftOut(step, reason), "Kept: left out, it stands on the record");
+        }
+    }
+
+    /** A step that was left out is to be done after all. */
+    @Makes(Entry.StepTakenUp.class)
+    public record TakeUp(
+            @Given(value = "step", missing = "Go back to the plan")
+            String step,
+
+            @Given("reason") String reason) implements Act.OfJob {
+        @Override
+        public Outcome<Decided> on(Workbench bench, Surroundings around) {
+            return StoryActs.kept(bench, new Entry.StepTakenUp(step, reason), "Kept: it is to be done after all");
+        }
+    }
+
+    /** A step of this job's own. */
+    @Makes(Entry.StepAdded.class)
+    public record AddStep(
+            @Given(value = "step", missing = "Go back to the plan")
+            String step,
+
+            @Given(value = "what to do", missing = "Say what is to be done")
+            String todo,
+
+            @Given(value = "station", missing = "Choose where it is done")
+            String at,
+
+            @Given(value = "time", missing = "Say how long it takes", kind = Kind.TIME, least = 0, most = DAY)
+            double duration,
+
+            @Given("steps before it") List<String> after,
+            @Given("steps after it") List<String> before,
+
+            @Given(value = "reason", missing = "Say why it is needed; it stands on the record")
+            String reason)
+            implements Act.OfJob {
+        @Override
+        public Outcome<Decided> on(Workbench bench, Surroundings around) {
+            return StoryActs.kept(
+                    bench,
+                    new Entry.StepAdded(step, todo, at, duration, steps(bench, after), steps(bench, before), reason),
+                    "Kept: your own step, it stands in the plan");
+        }
+
+        /** Steps by what was typed, capitals or not; one that the unit does not have stays as typed and is refused. */
+        private static List<String> steps(Workbench bench, List<String> typed) {
+            return typed.stream()
+                    .flatMap(text -> Stream.of(text.split("[\\s,;]+")))
+                    .filter(text -> !text.isEmpty())
+                    .map(text -> bench.order().steps().keySet().stream()
+                            .filter(text::equalsIgnoreCase)
+                            .findFirst()
+                            .orElse(text))
+                    .toList();
+        }
+    }
+
+    /** A step cannot be done now. */
+    @Makes(Entry.StepCannot.class)
+    public record CannotNow(
+            @Given(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @Given(value = "reason", missing = "Say what stands in the way")
+            String reason)
+            implements Act.OfJob {
+        @Override
+        public Outcome<Decided> on(Workbench bench, Surroundings around) {
+            return StoryActs.kept(bench, new Entry.StepCannot(step, reason), "Kept");
+        }
+    }
+
+    /** One side of a choice between lawful orders is taken. */
+    @Makes(Entry.ChoiceTaken.class)
+    public record TakeSide(
+            @Given(value = "choice", missing = "Go back to the plan")
+            String choice,
+
+            @Given(value = "side", missing = "Choose one") String side,
+            @Given("reason") String reason)
+            implements Act.OfJob {
+        @Override
+        public Outcome<Decided> on(Workbench bench, Surroundings around) {
+            return StoryActs.kept(bench, new Entry.ChoiceTaken(choice, side, reason), "Kept: the plan follows");
+        }
+    }
+}

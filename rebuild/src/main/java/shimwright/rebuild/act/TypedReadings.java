@@ -1,0 +1,86 @@
+package shimwright.rebuild.act;
+
+import java.util.ArrayList;
+import java.util.List;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.Quantities;
+import shimwright.mechanics.quantity.Range;
+import shimwright.mechanics.quantity.Unit;
+import shimwright.rebuild.inspect.GaugeError;
+import shimwright.rebuild.inspect.Readings;
+
+/** Readings typed one behind the other. */
+public final class TypedReadings {
+    private static final int MOST = 24;
+
+    private TypedReadings() {}
+
+    /**
+     * Readings apart by a space, a semicolon or a new line; each may carry its unit.
+     *
+     * @param text as typed
+     * @param bare the unit of a bare number
+     * @param place for a refusal
+     * @return SI values; refused with none, with more than 24, or where one cannot be read
+     */
+    public static Outcome<List<Double>> parse(String text, Kind kind, Unit bare, String place) {
+        if (text.isBlank()) {
+            return Outcome.refused(place, "nothing typed", "Type the readings, apart by a space or a semicolon");
+        }
+        String[] parts =
+                text.contains(";") || text.contains("\n") ? text.split("[;\n]+") : text.split("\\s+(?=[-+.,\\d])");
+        List<String> typed = new ArrayList<>();
+        for (String part : parts) {
+            if (!part.isBlank()) {
+                typed.add(part.strip());
+            }
+        }
+        if (typed.size() > MOST) {
+            return Outcome.refused(place, typed.size() + " readings in one line", "Type at most " + MOST);
+        }
+        List<Outcome<Double>> values = new ArrayList<>();
+        for (String part : typed) {
+            values.add(Quantities.parse(part, kind, bare, place + ", reading " + (values.size() + 1), range(kind))
+                    .map(Parsed::si));
+        }
+        return Outcome.all(values);
+    }
+
+    /** Readings with the gauge that was in the hand, or the one that the file names, where the shop has it. */
+    static Readings read(List<Double> values, String gauge, String usual, Surroundings around) {
+        Readings readings = Readings.of(values);
+        return around.floor()
+                .shop()
+                .gauge(gauge.isBlank() ? usual : gauge)
+                .map(used -> readings.with(GaugeError.of(used)))
+                .orElse(readings);
+    }
+
+    /** What was said beside a reading, and why an unlikely size is right. */
+    static String remark(String words, String confirmed) {
+        return confirmed.isBlank() ? words : (words + " Confirmed: " + confirmed).strip();
+    }
+
+    /** Sizes a bench can meet; what lies beyond is a slip of the point or the unit. */
+    static Range range(Kind kind) {
+        return switch (kind) {
+            case LENGTH -> new Range(-2, 2);
+            case TORQUE -> new Range(-5_000, 5_000);
+            case FORCE -> new Range(-200_000, 200_000);
+            case PRESSURE -> new Range(-1e6, 1e7);
+            default -> new Range(-1e6, 1e6);
+        };
+    }
+
+    /** Adds the reasons of something refused, and gives its value or a stand-in that is never kept. */
+    static <T> T take(Outcome<T> outcome, List<Refusal> refusals, T standIn) {
+        if (outcome instanceof Outcome.Ok<T> ok) {
+            return ok.value();
+        }
+        refusals.addAll(outcome.refusals());
+        return standIn;
+    }
+}

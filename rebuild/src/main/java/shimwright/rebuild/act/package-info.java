@@ -1,0 +1,6 @@
+/**
+ * What a person can do, one record an act: typed input in, entries or every reason against them out. Pages, the HTTP door,
+ * the demo and the tests call these and nothing else; an act reads the bench, asks the rules, and keeps nothing itself.
+ */
+@org.jspecify.annotations.NullMarked
+package shimwright.rebuild.act;

@@ -1,0 +1,43 @@
+package shimwright.rebuild.record;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Job.Said;
+
+/** Findings by what they are about: the wear limit or, without one, the thing itself. */
+public final class Findings {
+    private Findings() {}
+
+    /** The key under which a finding and its verdict meet. */
+    public static String key(Entry.Found found) {
+        return found.limit().isBlank() ? found.what() : found.limit();
+    }
+
+    /** The latest finding about something. */
+    public static Optional<Entry.Found> latest(Job job, String key) {
+        return job.found().stream()
+                .map(Said::what)
+                .filter(found -> key(found).equals(key))
+                .reduce((first, second) -> second);
+    }
+
+    /** Whether a finding is not shown to be within its limit; entries of before said so in their words alone. */
+    public static boolean isOut(Entry.Found found) {
+        String verdict = found.basis().getOrDefault("verdict", "");
+        return verdict.isEmpty() ? found.outcome().contains("rework or replace") : !verdict.equals("IN");
+    }
+
+    /** What was found outside its limit and has no verdict yet, by key. */
+    public static List<Entry.Found> undecided(Job job) {
+        Map<String, Entry.Found> latest = new LinkedHashMap<>();
+        job.found().forEach(said -> latest.put(key(said.what()), said.what()));
+        return latest.entrySet().stream()
+                .filter(e -> isOut(e.getValue()) && !job.judged().containsKey(e.getKey()))
+                .map(Map.Entry::getValue)
+                .toList();
+    }
+}

@@ -1,0 +1,89 @@
+package shimwright.rebuild.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.workbench.Workbench;
+
+/** What forbids striking an entry that was a mistake. */
+final class StrikeRules {
+    /** Entries that can be struck; every other has a way back of its own, or is one itself. */
+    private static final Set<Class<? extends Entry>> STRIKABLE = Set.of(
+            Entry.TakenOff.class,
+            Entry.Found.class,
+            Entry.Judged.class,
+            Entry.ChoiceTaken.class,
+            Entry.StepCannot.class,
+            Entry.StepAdded.class,
+            Entry.Sent.class,
+            Entry.CameBack.class,
+            Entry.CheckRead.class,
+            Entry.HoldOverruled.class,
+            Entry.PackIn.class,
+            Entry.PackChosen.class,
+            Entry.ClearanceAccepted.class,
+            Entry.NoteMade.class,
+            Entry.PictureAdded.class,
+            Entry.FollowedUp.class);
+
+    private StrikeRules() {}
+
+    /** Whether an entry of this type can be struck. */
+    static boolean strikable(Entry entry) {
+        return STRIKABLE.contains(entry.getClass());
+    }
+
+    static List<Refusal> struck(Workbench bench, Entry.EntryStruck e) {
+        Job job = bench.job();
+        Optional<Entry> found = job.entries().stream()
+                .filter(kept -> kept.draft().id().equals(e.entry()))
+                .map(Kept::body)
+                .findFirst();
+        if (found.isEmpty()) {
+            return Rules.one("entry", "this job has no such entry", "Load the page again");
+        }
+        if (job.entries().stream()
+                .map(Kept::body)
+                .anyMatch(body ->
+                        body instanceof Entry.EntryStruck other && other.entry().equals(e.entry()))) {
+            return Rules.one("entry", "it is struck already", "Nothing more is to be done");
+        }
+        if (!strikable(found.get())) {
+            return Rules.one("entry", "this cannot be struck", "Undo the step, or correct it where it was entered");
+        }
+        List<Refusal> refusals =
+                new ArrayList<>(Rules.reason(e.reason(), "Say why it does not count; it stays in the record"));
+        standingOn(job, found.get())
+                .ifPresent(step -> refusals.add(new Refusal(
+                        "step " + step, "it stands done on what this says", "Undo the step first, then strike it")));
+        return refusals;
+    }
+
+    /** The step that stands done on what an entry says; empty where none does. */
+    private static Optional<String> standingOn(Job job, Entry entry) {
+        String step = "";
+        if (entry instanceof Entry.CheckRead read) {
+            step = read.step();
+        } else if (entry instanceof Entry.HoldOverruled overruled) {
+            step = overruled.step();
+        } else if (entry instanceof Entry.StepAdded added) {
+            step = added.step();
+        }
+        return Optional.of(step).filter(job.stepsDone()::contains);
+    }
+
+    static List<Refusal> roundStruck(Workbench bench, Entry.RoundStruck e) {
+        boolean there = bench.job().rounds().values().stream()
+                .flatMap(List::stream)
+                .anyMatch(round -> round.id().equals(e.entry()));
+        if (!there) {
+            return Rules.one("reading", "there is no such reading that counts", "It may have been struck already");
+        }
+        return Rules.reason(e.reason(), "Say why the reading does not count; it stays in the record");
+    }
+}

@@ -1,0 +1,55 @@
+package shimwright.rebuild.workbench;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType;
+
+/** A unit file as it was read, under the hash of its content; two are the same when their hashes are. */
+public final class PinnedUnit {
+    private final String hash;
+    private final UnitType type;
+    private final Map<String, Unit> resolved = new ConcurrentHashMap<>();
+
+    /**
+     * A unit file that was read.
+     *
+     * @param hash SHA-256 of its bytes, lower-case hex; empty where nobody kept them
+     * @param type what it says
+     */
+    public PinnedUnit(String hash, UnitType type) {
+        this.hash = hash;
+        this.type = type;
+    }
+
+    public String hash() {
+        return hash;
+    }
+
+    public UnitType type() {
+        return type;
+    }
+
+    /** The unit of a variant, resolved once; empty where the file has none of that name. */
+    public Optional<Unit> unit(String variant) {
+        return type.variants().containsKey(variant)
+                ? Optional.of(resolved.computeIfAbsent(variant, type::resolve))
+                : Optional.empty();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof PinnedUnit unit && unit.hash.equals(hash) && unit.type.equals(type);
+    }
+
+    @Override
+    public int hashCode() {
+        return hash.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return type.id() + " " + hash;
+    }
+}

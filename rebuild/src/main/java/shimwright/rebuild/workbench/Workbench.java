@@ -1,0 +1,143 @@
+package shimwright.rebuild.workbench;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+import shimwright.rebuild.clearance.Session;
+import shimwright.rebuild.clearance.Sessions;
+import shimwright.rebuild.job.Draft;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Fold;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.plan.Order;
+import shimwright.rebuild.plan.Timers;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
+
+/**
+ * A job as it lies on the bench at one moment. Sessions are worked out when first asked for and kept with it; nothing of it
+ * ever changes.
+ */
+public final class Workbench {
+    private final Job job;
+    private final PinnedUnit file;
+    private final Unit unit;
+    private final Shop shop;
+    private final Instant now;
+    private final ZoneId zone;
+    private final Order order;
+    private final Map<String, Session> sessions;
+    private volatile @Nullable List<Timers.Timer> timers;
+
+    /**
+     * A job with everything around it.
+     *
+     * @param file the unit file that the job stands on; must have the job's variant
+     * @param shop drawer and gauges
+     * @param now the moment, for clocks
+     * @param zone in which the shop's days begin
+     */
+    public Workbench(Job job, PinnedUnit file, Shop shop, Instant now, ZoneId zone) {
+        this(job, file, shop, now, zone, new ConcurrentHashMap<>());
+    }
+
+    private Workbench(Job job, PinnedUnit file, Shop shop, Instant now, ZoneId zone, Map<String, Session> sessions) {
+        this.job = job;
+        this.file = file;
+        this.sessions = sessions;
+        this.unit = job.unit(file.unit(job.variant()).orElseThrow());
+        this.shop = shop;
+        this.now = now;
+        this.zone = zone;
+        this.order = Order.of(unit, job.sides());
+    }
+
+    public Job job() {
+        return job;
+    }
+
+    public PinnedUnit file() {
+        return file;
+    }
+
+    /** The unit as this job builds it. */
+    public Unit unit() {
+        return unit;
+    }
+
+    public Shop shop() {
+        return shop;
+    }
+
+    public Instant now() {
+        return now;
+    }
+
+    public ZoneId zone() {
+        return zone;
+    }
+
+    public Order order() {
+        return order;
+    }
+
+    /** The clearance of that id; empty where this unit has none. */
+    public Optional<Clearance> clearance(String id) {
+        return unit.type().clearances().stream().filter(c -> c.id().equals(id)).findFirst();
+    }
+
+    /**
+     * How the setting of a clearance stands.
+     *
+     * @param clearance must be one of the unit
+     */
+    public Session session(String clearance) {
+        Session known = sessions.get(clearance);
+        if (known == null) {
+            known = Sessions.of(unit, job, shop, clearance);
+            sessions.put(clearance, known);
+        }
+        return known;
+    }
+
+    /** The step of that id among those to be done; empty for one that the unit has not, or that is left out. */
+    public Optional<Step> step(String id) {
+        return Optional.ofNullable(order.steps().get(id));
+    }
+
+    /** Waits and windows that run; one that only a step left out of this job would end is not among them. */
+    public List<Timers.Timer> timers() {
+        List<Timers.Timer> known = timers;
+        if (known == null) {
+            known = Timers.running(unit, job.doneAt(), now).stream()
+                    .filter(timer -> order.steps().containsKey(timer.closes()))
+                    .toList();
+            timers = known;
+        }
+        return known;
+    }
+
+    /** The same bench at another moment; sessions know no clock and are kept. */
+    public Workbench at(Instant moment) {
+        return new Workbench(job, file, shop, moment, zone, sessions);
+    }
+
+    /** The bench as it would lie once an entry were kept, for judging one that goes with it. */
+    public Workbench after(Entry.OfJob entry) {
+        long number = job.head().count() + 1;
+        List<Kept> entries = new ArrayList<>(job.entries());
+        long last = entries.get(entries.size() - 1).number();
+        Draft draft = new Draft(job.id(), "to-be-kept-" + number, now, "", entry);
+        entries.add(
+                new Kept(last + 1, number, draft, job.head().hash(), job.head().hash()));
+        return new Workbench(Fold.job(entries).orElseThrow(), file, shop, now, zone);
+    }
+}
