@@ -44,6 +44,8 @@ final class DrawerBranch {
     /** The same for the least distance. */
     private final double[][] nearest;
 
+    private final double[][] sureAlone;
+    private final double[][] offAlone;
     private final double[] centre;
     /** Squared uncertainty of a clearance before anything is laid. */
     private final double[] variance;
@@ -95,7 +97,12 @@ final class DrawerBranch {
         }
         this.surest = new double[places + 1][pieces + 1];
         this.nearest = new double[places + 1][pieces + 1];
-        bounds(places, pieces);
+        Arrays.fill(surest[places], -1);
+        Arrays.fill(nearest[places], Double.POSITIVE_INFINITY);
+        this.sureAlone = new double[places][];
+        this.offAlone = new double[places][];
+        alone();
+        bounds(0);
     }
 
     /** Each time the place that settles most clearances, of these the one with the fewest packs. */
@@ -132,40 +139,64 @@ final class DrawerBranch {
         return !left && shared.bears(need, place);
     }
 
-    private void bounds(int places, int pieces) {
-        for (int k = 0; k <= places; k++) {
-            Arrays.fill(surest[k], -1);
-            Arrays.fill(nearest[k], Double.POSITIVE_INFINITY);
-        }
-        surest[places][0] = 1;
-        nearest[places][0] = 0;
-        for (int k = places - 1; k >= 0; k--) {
-            double[] alone = new double[c.places().get(order[k]).most() + 1];
-            double[] off = alone.clone();
-            Arrays.fill(alone, -1);
-            Arrays.fill(off, Double.POSITIVE_INFINITY);
-            for (Pack pack : packs.get(order[k])) {
-                double probability = 1;
-                double distance = 0;
+    /** What hangs on one place alone: probability and distance by pack, places in the order. */
+    private void alone() {
+        for (int k = 0; k < order.length; k++) {
+            List<Pack> at = packs.get(order[k]);
+            sureAlone[k] = new double[at.size()];
+            offAlone[k] = new double[at.size()];
+            for (int i = 0; i < at.size(); i++) {
+                sureAlone[k][i] = 1;
                 for (int n = 0; n < single.length; n++) {
                     if (single[n] && shared.bears(n, order[k])) {
-                        double value = c.needs().get(n).value() + shared.change(n, order[k], pack);
-                        double with = variance[n] + shared.variance(n, order[k], pack.pieces());
-                        probability *= probability(n, value, with);
-                        distance += DrawerSearch.distance(c.needs().get(n), value);
+                        double value = c.needs().get(n).value() + shared.change(n, order[k], at.get(i));
+                        double with = variance[n] + shared.variance(n, order[k], at.get(i).pieces());
+                        sureAlone[k][i] *= probability(n, value, with);
+                        offAlone[k][i] += DrawerSearch.distance(c.needs().get(n), value);
                     }
-                }
-                int size = pack.pieces().size();
-                alone[size] = Math.max(alone[size], probability);
-                off[size] = Math.min(off[size], distance);
-            }
-            for (int size = 0; size < alone.length; size++) {
-                for (int q = 0; alone[size] >= 0 && q + size <= pieces; q++) {
-                    surest[k][q + size] = Math.max(surest[k][q + size], alone[size] * surest[k + 1][q]);
-                    nearest[k][q + size] = Math.min(nearest[k][q + size], off[size] + nearest[k + 1][q]);
                 }
             }
         }
+    }
+
+    /** Fills the bounds from a place in the order on, for what is not used yet. */
+    private void bounds(int from) {
+        int places = order.length;
+        surest[places][0] = 1;
+        nearest[places][0] = 0;
+        for (int k = places - 1; k >= from; k--) {
+            double[] sure = new double[c.places().get(order[k]).most() + 1];
+            double[] off = sure.clone();
+            Arrays.fill(sure, -1);
+            Arrays.fill(off, Double.POSITIVE_INFINITY);
+            List<Pack> at = packs.get(order[k]);
+            for (int i = 0; i < at.size(); i++) {
+                int size = at.get(i).pieces().size();
+                if ((sureAlone[k][i] > sure[size] || offAlone[k][i] < off[size]) && unused(at.get(i))) {
+                    sure[size] = Math.max(sure[size], sureAlone[k][i]);
+                    off[size] = Math.min(off[size], offAlone[k][i]);
+                }
+            }
+            Arrays.fill(surest[k], -1);
+            Arrays.fill(nearest[k], Double.POSITIVE_INFINITY);
+            for (int size = 0; size < sure.length; size++) {
+                for (int q = 0; sure[size] >= 0 && q + size < surest[k].length; q++) {
+                    if (surest[k + 1][q] >= 0) {
+                        surest[k][q + size] = Math.max(surest[k][q + size], sure[size] * surest[k + 1][q]);
+                        nearest[k][q + size] = Math.min(nearest[k][q + size], off[size] + nearest[k + 1][q]);
+                    }
+                }
+            }
+        }
+    }
+
+    private boolean unused(Pack pack) {
+        for (Loose piece : pack.pieces()) {
+            if (used.contains(piece.id())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The best ways, in order. */
@@ -203,7 +234,7 @@ final class DrawerBranch {
             if (++weighed > MOST_WEIGHED) {
                 break;
             }
-            if (pack.pieces().stream().noneMatch(piece -> used.contains(piece.id()))) {
+            if (unused(pack)) {
                 Branch branch = weigh(k, pieces, values, variances, pack);
                 if (branch.sure() >= 0 && wanted(branch)) {
                     branches.add(branch);
@@ -217,9 +248,13 @@ final class DrawerBranch {
             }
             List<String> tags = branch.pack().pieces().stream().map(Loose::id).toList();
             used.addAll(tags);
-            laid[order[k]] = branch.pack();
-            branch(k + 1, pieces + branch.pack().pieces().size(), branch.values(), branch.variances());
+            bounds(k + 1);
+            if (wanted(weigh(k, pieces, values, variances, branch.pack()))) {
+                laid[order[k]] = branch.pack();
+                branch(k + 1, pieces + branch.pack().pieces().size(), branch.values(), branch.variances());
+            }
             tags.forEach(used::remove);
+            bounds(k + 1);
         }
     }
 
