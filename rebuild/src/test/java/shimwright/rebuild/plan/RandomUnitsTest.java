@@ -61,9 +61,8 @@ class RandomUnitsTest {
         for (int seed = FIRST; seed < LAST; seed++) {
             Unit unit = RandomUnits.of(seed, size(seed));
             Problem problem = Planner.problem(unit, Map.of(), Present.inOrder(List.of()));
-            List<String> order = lay(unit).orElseThrow().ahead().stream()
-                    .map(Step::id)
-                    .toList();
+            List<String> order =
+                    lay(unit).orElseThrow().ahead().stream().map(Step::id).toList();
             Map<String, Double> ends = new LinkedHashMap<>();
             for (int k = 0; k < order.size(); k++) {
                 List<String> done = order.subList(0, k + 1);

@@ -300,12 +300,7 @@ public final class Drawer {
     }
 
     private static void grow(
-            List<Loose> fit,
-            int from,
-            Seat place,
-            double[] window,
-            List<Loose> taken,
-            List<DrawerSearch.Pack> packs) {
+            List<Loose> fit, int from, Seat place, double[] window, List<Loose> taken, List<DrawerSearch.Pack> packs) {
         double thickness = taken.stream().mapToDouble(Loose::thickness).sum();
         if (taken.size() >= place.fewest() && thickness >= window[0] && thickness <= window[1]) {
             packs.add(DrawerSearch.Pack.of(taken));

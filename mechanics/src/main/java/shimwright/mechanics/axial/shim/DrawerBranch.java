@@ -49,6 +49,7 @@ final class DrawerBranch {
     private final double[] centre;
     /** Squared uncertainty of a clearance before anything is laid. */
     private final double[] variance;
+
     private final Limits[] limits;
     private final TreeSet<Found> best = new TreeSet<>(DrawerSearch.ORDER);
     private final Pack[] laid;
@@ -118,7 +119,8 @@ final class DrawerBranch {
                     for (int n = 0; n < needs; n++) {
                         settled += settles(n, p, taken) ? 1 : 0;
                     }
-                    boolean fewer = next >= 0 && packs.get(p).size() < packs.get(next).size();
+                    boolean fewer =
+                            next >= 0 && packs.get(p).size() < packs.get(next).size();
                     if (settled > most || (settled == most && fewer)) {
                         next = p;
                         most = settled;
@@ -150,7 +152,8 @@ final class DrawerBranch {
                 for (int n = 0; n < single.length; n++) {
                     if (single[n] && shared.bears(n, order[k])) {
                         double value = c.needs().get(n).value() + shared.change(n, order[k], at.get(i));
-                        double with = variance[n] + shared.variance(n, order[k], at.get(i).pieces());
+                        double with = variance[n]
+                                + shared.variance(n, order[k], at.get(i).pieces());
                         sureAlone[k][i] *= probability(n, value, with);
                         offAlone[k][i] += DrawerSearch.distance(c.needs().get(n), value);
                     }

@@ -65,7 +65,9 @@ final class Solver {
         while (wider && !proven()) {
             long before = successors.made;
             int allowed = Math.min(width, budget.widest());
-            wider = beam(allowed, budget) && successors.made < budget.states() && !watch.stop().getAsBoolean();
+            wider = beam(allowed, budget)
+                    && successors.made < budget.states()
+                    && !watch.stop().getAsBoolean();
             width = allowed < NARROW ? allowed * 4 : allowed * 2;
             if (!proven()) {
                 near(Math.min(MOST_TAKEN, TAKEN * (successors.made - before)));
