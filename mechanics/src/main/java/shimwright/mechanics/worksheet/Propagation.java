@@ -71,7 +71,7 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
                 Double below = low.get(output.getKey());
                 if (above != null && below != null) {
                     double difference = clean(above - below, output.getValue());
-                    moves |= difference != 0 || !above.equals(output.getValue());
+                    moves |= difference != 0 || clean(above - output.getValue(), output.getValue()) != 0;
                     add(parts, output.getKey(), influence, difference / width);
                 } else {
                     gone.add(entryless(output.getKey()));
