@@ -100,7 +100,7 @@ final class TestPostgres {
         run(asOther(List.of(
                 bin.resolve("initdb").toString(), "-D", cluster.toString(), "-U", "shimwright", "-E", "UTF8", "-A",
                 "trust", "--no-sync")));
-        String options = "-p " + port + " -k " + data + " -c listen_addresses=127.0.0.1 -c max_connections=100";
+        String options = "-p " + port + " -k " + data + " -c listen_addresses=127.0.0.1 -c max_connections=100 -c fsync=off";
         run(asOther(List.of(
                 bin.resolve("pg_ctl").toString(), "-D", cluster.toString(), "-w", "-o", options, "-l",
                 cluster.resolve("log").toString(), "start")));
