@@ -154,7 +154,7 @@ class PagesTest {
         assertThat(bench.post(job + "/inspect", "entry", "test-found-3", "limit", "C04", "attest", "good")
                         .body())
                 .contains("As it should be");
-        assertThat(bench.post(job + "/inspect", "entry", "test-found-4", "what", "breather", "words", "blocked")
+        assertThat(bench.post(job + "/observe", "entry", "test-found-4", "what", "breather", "words", "blocked")
                         .statusCode())
                 .isEqualTo(200);
         assertThat(bench.post(

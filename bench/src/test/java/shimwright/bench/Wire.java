@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Requests byte by byte, as no proper client would send them. */
 final class Wire {
-    private static final int PATIENCE_MS = 20_000;
+    private static final int PATIENCE_MS = 90_000;
 
     private Wire() {}
 
@@ -46,6 +46,17 @@ final class Wire {
         socket.setSoTimeout(PATIENCE_MS);
         socket.connect(new InetSocketAddress("127.0.0.1", port), PATIENCE_MS);
         return socket;
+    }
+
+    /** Asks for a page and waits no longer than told. */
+    static Answer soon(int port, String path, int patienceMs) {
+        try (Socket socket = connect(port)) {
+            socket.setSoTimeout(patienceMs);
+            String request = "GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1\r\nConnection: close\r\n\r\n";
+            return send(socket, request.getBytes(StandardCharsets.US_ASCII));
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 
     /** Sends bytes and reads one answer. */

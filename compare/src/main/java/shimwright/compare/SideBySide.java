@@ -93,7 +93,7 @@ public final class SideBySide {
         Problem p = Planner.problem(type.resolve(variant), Map.of(), Present.inOrder(List.of()));
         SetUps s = p.setUps();
         SetUps light = new SetUps(s.orientations(), s.turn(), 1, s.walk(), s.tools());
-        return new Problem(p.tasks(), p.lags(), p.windows(), p.either(), p.risks(), light, p.start(), 1);
+        return new Problem(p.tasks(), p.lags(), p.windows(), p.risks(), light, p.start(), 1);
     }
 
     private static Problem sop(String text) {

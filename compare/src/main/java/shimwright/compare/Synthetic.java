@@ -57,7 +57,7 @@ final class Synthetic {
                     .with("T" + random.nextInt(8)));
         }
         List<Window> windows = windows(tasks, chain, random);
-        return new Problem(tasks, List.of(), windows, List.of(), List.of(), setUps(random), Start.fresh(), 1);
+        return new Problem(tasks, List.of(), windows, List.of(), setUps(random), Start.fresh(), 1);
     }
 
     private static List<Window> windows(List<Task> tasks, int chain, Random random) {

@@ -15,10 +15,8 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import shimwright.mechanics.axial.Piece;
-import shimwright.mechanics.axial.ShimPack;
-import shimwright.mechanics.axial.ShimPackCase;
-import shimwright.mechanics.axial.ShimPackResult;
+import shimwright.mechanics.axial.shim.Piece;
+import shimwright.mechanics.axial.shim.ShimPack;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.working.Worked;
 
@@ -42,7 +40,7 @@ public class ShimPackBenchmark {
     @Param({"2", "3", "4"})
     public int most = 2;
 
-    private ShimPackCase question = question(most);
+    private ShimPack.Case question = question(most);
 
     /** Fills the drawer anew for the number of pieces asked for. */
     @Setup
@@ -50,14 +48,14 @@ public class ShimPackBenchmark {
         question = question(most);
     }
 
-    private static ShimPackCase question(int most) {
+    private static ShimPack.Case question(int most) {
         Random random = new Random(40);
         List<Piece> drawer = new ArrayList<>();
         for (int i = 0; i < PIECES; i++) {
             double stamped = (200 + 25 * (i % 20)) * MICROMETRE;
             drawer.add(new Piece("s" + i, stamped + 3 * MICROMETRE * random.nextGaussian(), 2 * MICROMETRE));
         }
-        return new ShimPackCase(
+        return new ShimPack.Case(
                 278 * MICROMETRE,
                 5 * MICROMETRE,
                 null,
@@ -76,7 +74,7 @@ public class ShimPackBenchmark {
 
     /** The search as the bench asks for it. */
     @Benchmark
-    public Outcome<Worked<ShimPackResult>> search() {
+    public Outcome<Worked<ShimPack.Result>> search() {
         return ShimPack.work(question);
     }
 }

@@ -66,7 +66,11 @@ class HouseRulesTest {
 
     static Stream<String> rooms() {
         return Stream.of(
-                "mechanics.axial",
+                "mechanics.axial.reading",
+                "mechanics.axial.stack",
+                "mechanics.axial.shim",
+                "mechanics.axial.bevel",
+                "mechanics.decision",
                 "mechanics.quantity",
                 "mechanics.registry",
                 "rebuild.job",

@@ -50,6 +50,7 @@ public final class UnitCommand {
                     + String.join(", ", type.variants().keySet()) + ", "
                     + type.steps().size() + " steps, "
                     + type.clearances().size() + " clearances.");
+            good.remarks().forEach(remark -> out.println("remark: " + remark.sentence()));
             Drawn.report(file.toString(), good).forEach(out::println);
             return 0;
         }

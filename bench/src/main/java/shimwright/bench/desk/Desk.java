@@ -256,7 +256,7 @@ public final class Desk {
 
     private static Outcome<Done> otherwise() {
         return Outcome.refused(
-                "entry", "this form was kept already, with something else in it", "Load the page again and look");
+                "entry", "this entry is already kept and says something else", "Load the page again and look");
     }
 
     /**

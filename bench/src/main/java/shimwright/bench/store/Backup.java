@@ -7,12 +7,9 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
-import java.sql.PreparedStatement;
 import java.sql.SQLException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -108,8 +105,8 @@ public final class Backup {
             throws IOException, SQLException {
         Optional<String> shop = shop(to);
         if (owner.isPresent() && shop.isPresent()) {
-            Signed signed = owner.get()
-                    .sign(Signed.What.BACKUP, shop.get(), "", head, Optional.of(Disk.hash(to.manifest())));
+            Signed signed =
+                    owner.get().sign(Signed.What.BACKUP, shop.get(), "", head, Optional.of(Disk.hash(to.manifest())));
             Files.writeString(to.signature(), signed.line() + "\n", StandardCharsets.US_ASCII);
             owner.get().remember(Signing.Occasion.BACKED_UP, shop.get(), "", head, from.name());
         }
@@ -167,9 +164,11 @@ public final class Backup {
         Outcome<Made> sound = check(backup);
         return sound.flatMap(made -> PostgresServer.of(address)
                 .flatMap(PostgresServer::migrate)
-                .flatMap(server -> guarded(backup, () -> new PostgresOrigin(server)
-                        .fill(new DataFolder(backup))
-                        .map(done -> made))));
+                .flatMap(server -> guarded(
+                        backup,
+                        () -> new PostgresOrigin(server)
+                                .fill(new DataFolder(backup))
+                                .map(done -> made))));
     }
 
     /**

@@ -68,7 +68,9 @@ final class FolderOrigin implements Backup.Origin {
 
     private static Set<String> named(DataFolder copy) throws SQLException {
         try (Connection database = Sql.toRead(copy.database())) {
-            return Schema.version(database) == 0 ? Set.of() : LogScan.of(database).pictures();
+            return Schema.version(database) == 0
+                    ? Set.of()
+                    : LogScan.of(database).pictures();
         }
     }
 }

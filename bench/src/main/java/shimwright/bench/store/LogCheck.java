@@ -105,7 +105,8 @@ final class LogCheck {
             Outcome<Head> log = LogWalk.walk(folder, database, goesOn ? walked : Head.EMPTY);
             return log instanceof Outcome.Ok<Head> ok
                     ? Outcome.ok(new Walk(
-                            ok.value(), Sql.headAt(database, mark).map(Head::hash).orElse("")))
+                            ok.value(),
+                            Sql.headAt(database, mark).map(Head::hash).orElse("")))
                     : Outcome.refused(log.refusals());
         }
     }

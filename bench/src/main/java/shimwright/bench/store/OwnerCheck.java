@@ -89,7 +89,8 @@ final class OwnerCheck {
         return faults;
     }
 
-    private static Optional<Refusal> fault(Object folder, Connection database, Remembered one, Head log) throws SQLException {
+    private static Optional<Refusal> fault(Object folder, Connection database, Remembered one, Head log)
+            throws SQLException {
         Optional<Head> there = one.stream().isEmpty()
                 ? Sql.headAt(database, one.head().count())
                 : Sql.headAt(database, one.stream(), one.head().count());

@@ -64,7 +64,6 @@ public final class OwnerFolder {
     }
 
     void remember(Occasion occasion, String shop, String stream, Head head, String folder) throws IOException {
-        heads.add(new RememberedHeads.Remembered(
-                occasion, shop, stream, head, clock.instant(), folder));
+        heads.add(new RememberedHeads.Remembered(occasion, shop, stream, head, clock.instant(), folder));
     }
 }

@@ -66,8 +66,8 @@ final class PostgresContents {
 
     /** Writes a content, also over one of this hash that is not as it should be. */
     static void put(Connection database, String hash, String kind, byte[] content) throws SQLException {
-        try (PreparedStatement put = database.prepareStatement(
-                "insert into content (hash, kind, bytes) values (?, ?, ?)"
+        try (PreparedStatement put =
+                database.prepareStatement("insert into content (hash, kind, bytes) values (?, ?, ?)"
                         + " on conflict (hash, kind) do update set bytes = excluded.bytes"
                         + " where content.bytes is distinct from excluded.bytes")) {
             put.setString(1, hash);

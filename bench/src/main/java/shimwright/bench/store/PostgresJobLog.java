@@ -51,8 +51,7 @@ public final class PostgresJobLog implements KeptLog {
      *
      * @param how {@link SqliteJobLog.Opening#ACCEPT} lets a log pass that lost its end
      */
-    static Outcome<PostgresJobLog> open(
-            PostgresServer server, SqliteJobLog.Opening how, Optional<OwnerFolder> owner) {
+    static Outcome<PostgresJobLog> open(PostgresServer server, SqliteJobLog.Opening how, Optional<OwnerFolder> owner) {
         return server.migrate().flatMap(ready -> {
             PostgresJobLog log = new PostgresJobLog(ready, new Connections(ready::connect), owner);
             Optional<Refusal> fault = log.faultAtStart(how == SqliteJobLog.Opening.ACCEPT);
@@ -94,8 +93,7 @@ public final class PostgresJobLog implements KeptLog {
     public Outcome<Appended> append(List<Draft> act, Heads heads) {
         Outcome<Appended> answer = Act.of(act).flatMap(made -> append(made, heads));
         for (Kept kept : Act.handedBack(answer)) {
-            signing()
-                    .remember(Signing.Occasion.HANDED_BACK, kept.draft().stream(), kept.streamHead());
+            signing().remember(Signing.Occasion.HANDED_BACK, kept.draft().stream(), kept.streamHead());
         }
         return answer;
     }
@@ -210,9 +208,8 @@ public final class PostgresJobLog implements KeptLog {
         try {
             Head head = head();
             Optional<String> shop = readers.ask(Sql::shop);
-            boolean known = owner.isPresent()
-                    && shop.isPresent()
-                    && owner.get().heads().knows(shop.get(), head, server.name());
+            boolean known =
+                    owner.isPresent() && shop.isPresent() && owner.get().heads().knows(shop.get(), head, server.name());
             if (spoilt == null && !known) {
                 signing().remember(Signing.Occasion.STOPPED, "", head);
             }

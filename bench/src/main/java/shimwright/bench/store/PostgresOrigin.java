@@ -77,10 +77,8 @@ final class PostgresOrigin implements Backup.Origin {
 
     @Override
     public List<Refusal> copyRest(DataFolder to) throws IOException, SQLException {
-        FilePictureStore pictures =
-                FilePictureStore.open(to.pictures()).orElseThrow();
-        FileDocumentStore documents =
-                FileDocumentStore.open(to.documents()).orElseThrow();
+        FilePictureStore pictures = FilePictureStore.open(to.pictures()).orElseThrow();
+        FileDocumentStore documents = FileDocumentStore.open(to.documents()).orElseThrow();
         List<Refusal> missing = new ArrayList<>();
         try (Connection source = server.connect();
                 Connection copied = Sql.toRead(to.database())) {

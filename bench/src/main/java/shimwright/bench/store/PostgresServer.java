@@ -94,7 +94,10 @@ final class PostgresServer {
             return Outcome.refused(List.of(new Refusal(
                     name,
                     "the tables are not as this program made them: "
-                            + String.valueOf(failed.getMessage()).lines().findFirst().orElse(""),
+                            + String.valueOf(failed.getMessage())
+                                    .lines()
+                                    .findFirst()
+                                    .orElse(""),
                     "Use the newer program, or a database of its own for the shop")));
         }
     }

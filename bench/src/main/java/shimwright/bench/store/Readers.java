@@ -34,8 +34,7 @@ final class Readers implements AutoCloseable {
         List<Row> rows = ask(database -> {
             List<Row> found = Sql.stream(database, stream, after.count());
             // the head it had, not the head it has: another entry may come between two questions
-            if (found.isEmpty()
-                    && !Sql.headAt(database, stream, after.count()).equals(Optional.of(after))) {
+            if (found.isEmpty() && !Sql.headAt(database, stream, after.count()).equals(Optional.of(after))) {
                 throw damaged(stream, after);
             }
             return found;

@@ -19,9 +19,9 @@ import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Appended;
-import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.Signing;
 
@@ -166,8 +166,7 @@ public final class SqliteJobLog implements KeptLog {
     public Outcome<Appended> append(List<Draft> act, Heads heads) {
         Outcome<Appended> answer = Act.of(act).flatMap(made -> append(made, heads));
         for (Kept kept : Act.handedBack(answer)) {
-            signing()
-                    .remember(Signing.Occasion.HANDED_BACK, kept.draft().stream(), kept.streamHead());
+            signing().remember(Signing.Occasion.HANDED_BACK, kept.draft().stream(), kept.streamHead());
         }
         return answer;
     }
@@ -329,7 +328,8 @@ public final class SqliteJobLog implements KeptLog {
                 Checked.write(files, owner.get().key(), written);
                 Sums.write(files, owner.get(), shop, written);
                 if (!owner.get().heads().knows(shop, written, RememberedHeads.name(files.root()))) {
-                    owner.get().remember(Signing.Occasion.STOPPED, shop, "", written, RememberedHeads.name(files.root()));
+                    owner.get()
+                            .remember(Signing.Occasion.STOPPED, shop, "", written, RememberedHeads.name(files.root()));
                 }
             }
         } catch (IOException full) {

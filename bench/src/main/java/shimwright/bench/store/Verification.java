@@ -59,8 +59,9 @@ public final class Verification {
             if (sums.compared()) {
                 report.part(sums.faults(), "the folder's own files are byte for byte as the program left them");
             } else {
-                report.remark("The program runs, did not stop by itself, or the log is very large: its files are compared"
-                        + " by their content, not byte for byte");
+                report.remark(
+                        "The program runs, did not stop by itself, or the log is very large: its files are compared"
+                                + " by their content, not byte for byte");
             }
             try (Connection database = Sql.toRead(files.database())) {
                 entries(report, files, database);
@@ -112,8 +113,8 @@ public final class Verification {
                 return;
             }
             Signed signed = end.get();
-            report.sound("record of " + signed.stream() + " at its entry " + signed.head().count() + ", hash "
-                    + signed.head().hash() + ", as it was signed");
+            report.sound("record of " + signed.stream() + " at its entry "
+                    + signed.head().count() + ", hash " + signed.head().hash() + ", as it was signed");
             key(report, file, signed);
             if (data.isPresent()) {
                 report.faults(head(
@@ -148,8 +149,7 @@ public final class Verification {
                 return;
             }
             try (Connection database = Sql.toRead(files.database())) {
-                Optional<Head> there =
-                        job.isEmpty() ? Sql.headAt(database, count) : Sql.headAt(database, job, count);
+                Optional<Head> there = job.isEmpty() ? Sql.headAt(database, count) : Sql.headAt(database, job, count);
                 String what = "entry " + count + (job.isEmpty() ? "" : " of " + job);
                 if (there.isEmpty()) {
                     report.fault(Fault.at(data, what + " is not there, so something kept is gone", ""));
@@ -338,8 +338,7 @@ public final class Verification {
                 .filter(one -> one.shop().equals(shop))
                 .toList();
         Optional<List<Refusal>> best = Optional.empty();
-        for (String folder :
-                all.stream().map(Remembered::folder).distinct().toList()) {
+        for (String folder : all.stream().map(Remembered::folder).distinct().toList()) {
             List<Remembered> binding = owner.heads().binding(shop, folder).stream()
                     .filter(one -> one.stream().isEmpty() && one.head().count() <= head.count())
                     .toList();

@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import shimwright.bench.desk.Desk;
+import shimwright.bench.web.api.ActRoutes;
 import shimwright.bench.web.api.ApiRoutes;
 import shimwright.bench.web.clearance.ClearancePages;
 import shimwright.bench.web.clearance.SharedShimsPages;
@@ -29,6 +30,7 @@ import shimwright.bench.web.plan.PlanPages;
 import shimwright.bench.web.record.RecordPages;
 import shimwright.bench.web.sheet.SheetPages;
 import shimwright.bench.web.shop.DevicePages;
+import shimwright.bench.web.shop.GaugePages;
 import shimwright.bench.web.shop.Overviews;
 import shimwright.bench.web.shop.ShopPages;
 
@@ -60,6 +62,7 @@ public final class Server {
                 files.location = Location.CLASSPATH;
             });
             new ShopPages(desk, overviews, door).routes(config.routes);
+            new GaugePages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
             new OrderPages(desk, door).routes(config.routes);
@@ -72,6 +75,7 @@ public final class Server {
             new RecordPages(desk, door, paper).routes(config.routes);
             new SheetPages(door, paper).routes(config.routes);
             new ApiRoutes().routes(config.routes);
+            new ActRoutes(desk, door).routes(config.routes);
             new DevicePages(entrance, door, desk::now).routes(config.routes);
             config.routes.get("/job/{job}", ctx -> ctx.redirect("/job/" + ctx.pathParam("job") + "/build"));
             config.routes.error(404, ctx -> {

@@ -3,8 +3,6 @@ package shimwright.bench.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,16 +11,15 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Appended;
-import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.NoteMade;
 import shimwright.rebuild.job.Entry.ShimRemoved;
 import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.StoreFailure;
@@ -258,16 +255,12 @@ abstract class JobLogContract {
     void anActOfWhichAPartIsKeptIsRefusedWhole() {
         try (KeptLog log = open()) {
             append(log, note("job-1", "a", "one")).orElseThrow();
-            assertThat(log.append(
-                                    List.of(note("job-1", "a", "one"), note("job-1", "b", "two")),
-                                    Heads.NOTHING)
+            assertThat(log.append(List.of(note("job-1", "a", "one"), note("job-1", "b", "two")), Heads.NOTHING)
                             .refusals())
                     .extracting(Refusal::fact)
                     .containsExactly("an entry of this id is already kept, and was not kept together with what is"
                             + " posted now");
-            assertThat(log.append(
-                                    List.of(note("job-1", "b", "two"), note("job-1", "a", "other")),
-                                    Heads.NOTHING)
+            assertThat(log.append(List.of(note("job-1", "b", "two"), note("job-1", "a", "other")), Heads.NOTHING)
                             .refusals())
                     .extracting(Refusal::fact)
                     .containsExactly("an entry of this id is already kept and says something else");

@@ -80,7 +80,8 @@ class PostgresJobLogTest extends JobLogContract {
             assertThat(all).hasSize(300);
             assertThat(second.read("job-1")).isEqualTo(all);
             for (int i = 0; i < all.size(); i += 2) {
-                assertThat(all.get(i + 1).draft().id()).isEqualTo(all.get(i).draft().id() + "b");
+                assertThat(all.get(i + 1).draft().id())
+                        .isEqualTo(all.get(i).draft().id() + "b");
             }
             assertThat(first.walk()).isEmpty();
         } finally {
@@ -202,7 +203,9 @@ class PostgresJobLogTest extends JobLogContract {
                 .extracting(Refusal::fact)
                 .containsExactly("there is a shop in this database already");
         Path back = work.resolve("back");
-        assertThat(Backup.make(address, back, Optional.of(shop.owner)).orElseThrow().missing())
+        assertThat(Backup.make(address, back, Optional.of(shop.owner))
+                        .orElseThrow()
+                        .missing())
                 .isEmpty();
         assertThat(shop.check().backup(back).faults()).isEmpty();
         Path folder = work.resolve("folder");
@@ -215,7 +218,8 @@ class PostgresJobLogTest extends JobLogContract {
 
     @Test
     void anAddressThatIsNoneAndAServerThatIsNotThereAreSaid() {
-        assertThat(ShopStore.at("mysql://a:secret@b/c", Opening.WRITE, Optional.empty()).refusals())
+        assertThat(ShopStore.at("mysql://a:secret@b/c", Opening.WRITE, Optional.empty())
+                        .refusals())
                 .extracting(Refusal::sentence)
                 .containsExactly("--store: \"mysql://a:…@b/c\" is not the address of a database."
                         + " Type it like postgresql://user@host:5432/shop.");

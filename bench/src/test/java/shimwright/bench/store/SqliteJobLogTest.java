@@ -1,31 +1,17 @@
 package shimwright.bench.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.job.Appended;
-import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Draft;
-import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.NoteMade;
-import shimwright.rebuild.job.Entry.ShimRemoved;
-import shimwright.rebuild.job.Head;
-import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
-import shimwright.rebuild.job.StoreFailure;
 
 class SqliteJobLogTest extends JobLogContract {
     private final Path folder;

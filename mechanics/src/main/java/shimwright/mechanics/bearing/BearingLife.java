@@ -20,6 +20,17 @@ public final class BearingLife {
     private static final double WEIBULL_SLOPE = 1.5;
     private static final double MILLION = 1e6;
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "bearing-life",
+            "Bearing rating life",
+            "Basic rating life of a rolling bearing under its duty, with reliability, and the life of a whole set.",
+            List.of(
+                    "ISO 281:2007, basic rating life and life modification for reliability",
+                    "life of a set: Lundberg and Palmgren 1947, bearing makers' rule"),
+            Case.class,
+            Result.class,
+            BearingLife::work);
+
     private BearingLife() {}
 
     /** Rolling elements; they give the exponent of the life. */
@@ -232,16 +243,4 @@ public final class BearingLife {
             w.caution("An axial load is given but its factor Y is 0: take X and Y from the bearing's table.");
         }
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "bearing-life",
-            "Bearing rating life",
-            "Basic rating life of a rolling bearing under its duty, with reliability, and the life of a whole set.",
-            List.of(
-                    "ISO 281:2007, basic rating life and life modification for reliability",
-                    "life of a set: Lundberg and Palmgren 1947, bearing makers' rule"),
-            Case.class,
-            Result.class,
-            BearingLife::work);
 }

@@ -10,15 +10,15 @@ final class BearingPictures {
     private BearingPictures() {}
 
     /** For each bearing that is loaded at all, its radial load in each gear; the worst gear stands out. */
-    static List<Diagram> meshForces(MeshForces.Case c, MeshForcesResult r) {
-        List<String> gears = r.gears().stream().map(MeshForcesResult.Row::name).toList();
+    static List<Diagram> meshForces(MeshForces.Case c, MeshForces.Result r) {
+        List<String> gears = r.gears().stream().map(MeshForces.Result.Row::name).toList();
         List<Diagram> graphs = new ArrayList<>();
-        for (MeshForcesResult.Worst worst : r.worst()) {
+        for (MeshForces.Result.Worst worst : r.worst()) {
             if (!(worst.radial() > 0)) {
                 continue;
             }
             List<Diagram.Part> bars = new ArrayList<>();
-            for (MeshForcesResult.Load load : r.loads()) {
+            for (MeshForces.Result.Load load : r.loads()) {
                 if (load.bearing().equals(worst.bearing())) {
                     Diagram.Look look = load.gear().equals(worst.gear()) ? Diagram.Look.MAIN : Diagram.Look.SECOND;
                     bars.add(new Diagram.Bar(load.gear(), gears.indexOf(load.gear()) + 1, 0, load.radial(), look));

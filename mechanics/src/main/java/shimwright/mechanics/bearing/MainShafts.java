@@ -106,11 +106,11 @@ final class MainShafts {
     }
 
     private double distance() {
-        return (c.inputTeeth() + c.drivenTeeth()) * MeshForces.module(c) / (2 * Math.cos(c.helix()));
+        return (c.inputTeeth() + c.drivenTeeth()) * CountershaftMeshes.module(c) / (2 * Math.cos(c.helix()));
     }
 
     private double radius(MeshForces.Gear gear, int teeth) {
-        return MeshForces.radius(c, gear, teeth);
+        return CountershaftMeshes.radius(c, gear, teeth);
     }
 
     private double idlerAlong(MeshForces.Gear gear) {
@@ -128,8 +128,8 @@ final class MainShafts {
      * @param out the gear mesh as it acts on the countershaft
      * @param loads to which those of these bearings are added
      */
-    MeshForcesResult.Main solve(
-            Working w, MeshForces.Gear gear, Shaft.Mesh in, Shaft.Mesh out, List<MeshForcesResult.Load> loads) {
+    MeshForces.Result.Main solve(
+            Working w, MeshForces.Gear gear, Shaft.Mesh in, Shaft.Mesh out, List<MeshForces.Result.Load> loads) {
         double inputRadius = in.radius() * c.inputTeeth() / c.drivenTeeth();
         Shaft.Mesh input = new Shaft.Mesh(
                 gear.name() + ", input gear",
@@ -149,7 +149,7 @@ final class MainShafts {
                 turn * out.tangential() * outputRadius,
                 out.separation(),
                 -turn * out.thrust());
-        List<MeshForcesResult.Load> held = new ArrayList<>();
+        List<MeshForces.Result.Load> held = new ArrayList<>();
         boolean outputFirst = c.outputBearings().size() < 2;
         if (outputFirst) {
             Shaft.Push spigot = hold(gear, "output", List.of(output), List.of(), c.outputBearings(), held);
@@ -162,13 +162,13 @@ final class MainShafts {
             hold(gear, "output", List.of(output), List.of(), c.outputBearings(), held);
         }
         if (gear.idler() > 0) {
-            held.add(MeshForcesResult.Load.of(
+            held.add(MeshForces.Result.Load.of(
                     gear,
                     "idler pin",
                     out.position(),
                     Shaft.Reaction.of(out.along() + output.along(), out.across() + output.across())));
         }
-        for (MeshForcesResult.Load load : held) {
+        for (MeshForces.Result.Load load : held) {
             w.line(
                     gear.name() + ": " + load.bearing(),
                     load.bearing().startsWith("idler") ? "its two meshes" : "balance of forces and moments",
@@ -184,7 +184,7 @@ final class MainShafts {
         w.line(gear.name() + ": thrust of the input shaft", "+ to the rear", input.axial(), Kind.FORCE, Shaft.SOURCE);
         w.line(gear.name() + ": thrust of the output shaft", "+ to the rear", output.axial(), Kind.FORCE, Shaft.SOURCE);
         loads.addAll(held);
-        return new MeshForcesResult.Main(gear.name(), torque, input.axial(), output.axial());
+        return new MeshForces.Result.Main(gear.name(), torque, input.axial(), output.axial());
     }
 
     /** Adds the supports of one shaft; gives the force of this shaft on the other at the spigot. */
@@ -194,13 +194,13 @@ final class MainShafts {
             List<Shaft.Mesh> meshes,
             List<Shaft.Push> pushes,
             List<Double> own,
-            List<MeshForcesResult.Load> held) {
+            List<MeshForces.Result.Load> held) {
         Double spigot = c.spigot();
         double first = own.get(0);
         double second = own.size() == 2 ? own.get(1) : spigot == null ? Double.NaN : spigot;
         Shaft.Reactions found = Shaft.balance(meshes, pushes, first, second);
-        held.add(MeshForcesResult.Load.of(gear, shaft + " bearing" + (own.size() == 2 ? " 1" : ""), first, found.a()));
-        held.add(MeshForcesResult.Load.of(
+        held.add(MeshForces.Result.Load.of(gear, shaft + " bearing" + (own.size() == 2 ? " 1" : ""), first, found.a()));
+        held.add(MeshForces.Result.Load.of(
                 gear,
                 own.size() == 2 ? shaft + " bearing 2" : "spigot, on the " + shaft + " shaft",
                 second,

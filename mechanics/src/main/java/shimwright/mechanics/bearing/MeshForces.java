@@ -5,24 +5,144 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import shimwright.mechanics.bearing.MeshForcesResult.InputMesh;
-import shimwright.mechanics.bearing.MeshForcesResult.Load;
-import shimwright.mechanics.bearing.MeshForcesResult.Main;
-import shimwright.mechanics.bearing.MeshForcesResult.Row;
-import shimwright.mechanics.bearing.MeshForcesResult.Worst;
+import shimwright.mechanics.bearing.MeshForces.Result.InputMesh;
+import shimwright.mechanics.bearing.MeshForces.Result.Load;
+import shimwright.mechanics.bearing.MeshForces.Result.Main;
+import shimwright.mechanics.bearing.MeshForces.Result.Row;
+import shimwright.mechanics.bearing.MeshForces.Result.Worst;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
 import shimwright.mechanics.worksheet.Input;
+import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code mesh-forces}: the shafts of a countershaft gearbox and their bearings in each gear. */
 public final class MeshForces {
-    private static final double INCH = 0.0254;
+
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+                    "mesh-forces",
+                    "Mesh forces of a countershaft gearbox",
+                    "Tooth forces, thrusts and bearing loads of countershaft, input and output shaft in each gear, pulling"
+                            + " or coasting.",
+                    List.of(Shaft.SOURCE, "tooth forces: common practice, no source"),
+                    Case.class,
+                    Result.class,
+                    MeshForces::work)
+            .drawn(BearingPictures::meshForces);
 
     private MeshForces() {}
+
+    /**
+     * What {@code mesh-forces} finds; rows in the order of the gears.
+     *
+     * @param input the input mesh
+     * @param gears forces on the countershaft by gear
+     * @param main input and output shaft by gear; empty where their bearings were not given
+     * @param loads of every bearing in every gear
+     * @param worst each bearing where it is loaded most
+     */
+    public record Result(
+            @Output(meaning = "input mesh, in every gear but a direct one")
+            InputMesh input,
+
+            @Output(meaning = "gears, on the countershaft") List<Row> gears,
+
+            @Output(meaning = "input and output shaft") List<Main> main,
+
+            @Output(meaning = "bearings of the countershaft, A and B, and of the main shafts")
+            List<Load> loads,
+
+            @Output(meaning = "each bearing where it is loaded most")
+            List<Worst> worst) {
+        public Result {
+            gears = List.copyOf(gears);
+            main = List.copyOf(main);
+            loads = List.copyOf(loads);
+            worst = List.copyOf(worst);
+        }
+
+        /** Amounts in newtons; the axial force as it acts on the countershaft. */
+        public record InputMesh(
+                @Output(kind = Kind.FORCE, meaning = "tangential", decimals = 1)
+                double tangential,
+
+                @Output(kind = Kind.FORCE, meaning = "radial", decimals = 1)
+                double radial,
+
+                @Output(kind = Kind.FORCE, meaning = "axial on the countershaft, + to the rear", decimals = 1)
+                double axial) {}
+
+        /** Input and output shaft in one gear; torque in N·m, forces in newtons. */
+        public record Main(
+                @Output(meaning = "gear") String name,
+
+                @Output(kind = Kind.TORQUE, meaning = "output torque, + clockwise seen from the input end")
+                double torque,
+
+                @Output(kind = Kind.FORCE, meaning = "thrust left on the input shaft, + to the rear", decimals = 1)
+                double inputThrust,
+
+                @Output(kind = Kind.FORCE, meaning = "thrust left on the output shaft, + to the rear", decimals = 1)
+                double outputThrust) {}
+
+        /** One gear's forces on the countershaft in newtons. */
+        public record Row(
+                @Output(meaning = "gear") String name,
+
+                @Output(kind = Kind.FORCE, meaning = "tangential", decimals = 1)
+                double tangential,
+
+                @Output(kind = Kind.FORCE, meaning = "radial", decimals = 1)
+                double radial,
+
+                @Output(kind = Kind.FORCE, meaning = "axial, + to the rear", decimals = 1)
+                double axial,
+
+                @Output(kind = Kind.FORCE, meaning = "thrust left on the countershaft, + to the rear", decimals = 1)
+                double thrust,
+
+                @Output(
+                        kind = Kind.ANGLE,
+                        meaning = "helix of this gear that would leave no thrust, same hand",
+                        decimals = 3)
+                @Nullable
+                Double balancedHelix) {}
+
+        /**
+         * Force of a bearing on its shaft in one gear; of a spigot on the shaft that has one bearing of its own, of the idler
+         * pin on the idler.
+         */
+        public record Load(
+                @Output(meaning = "gear") String gear,
+                @Output(meaning = "bearing") String bearing,
+
+                @Output(kind = Kind.LENGTH, meaning = "position")
+                double position,
+
+                @Output(kind = Kind.FORCE, meaning = "radial load", decimals = 1)
+                double radial,
+
+                @Output(kind = Kind.FORCE, meaning = "part in the direction of angle 0", decimals = 1)
+                double along,
+
+                @Output(kind = Kind.FORCE, meaning = "part a quarter turn clockwise from it", decimals = 1)
+                double across) {
+            static Load of(MeshForces.Gear gear, String bearing, double position, Shaft.Reaction force) {
+                return new Load(gear.name(), bearing, position, force.radial(), force.along(), force.across());
+            }
+        }
+
+        /** Where a bearing is loaded most. */
+        public record Worst(
+                @Output(meaning = "bearing") String bearing,
+                @Output(meaning = "gear that loads it most") String gear,
+
+                @Output(kind = Kind.FORCE, meaning = "radial load then", decimals = 1)
+                double radial) {}
+    }
 
     /** Which way the power goes. */
     public enum Pull {
@@ -189,7 +309,7 @@ public final class MeshForces {
      * @return refused where the bearings of a shaft stand at one place or leave its loads open, no tooth size is given, a
      *     gear has 1 to 3 teeth, or an idler does not reach both gears. Source: statics
      */
-    public static Outcome<Worked<MeshForcesResult>> work(Case c) {
+    public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> faults = new ArrayList<>();
         ShaftForces.apart(c.bearingA(), c.bearingB(), faults);
         if ((c.module() == null) == (c.diametralPitch() == null)) {
@@ -217,11 +337,12 @@ public final class MeshForces {
         List<Row> rows = new ArrayList<>();
         List<Main> mains = new ArrayList<>();
         List<Load> loads = new ArrayList<>();
-        Shaft.Mesh always = input(c, "input mesh", torque(c));
+        Shaft.Mesh always = CountershaftMeshes.input(c, "input mesh", CountershaftMeshes.torque(c));
         for (Gear gear : c.gears()) {
             rows.add(row(c, w, gear, loads));
             if (main.given()) {
-                mains.add(main.solve(w, gear, input(c, gear), output(c, gear), loads));
+                mains.add(main.solve(
+                        w, gear, CountershaftMeshes.input(c, gear), CountershaftMeshes.output(c, gear), loads));
             }
         }
         w.caution(
@@ -230,7 +351,7 @@ public final class MeshForces {
         if (!main.given()) {
             w.caution("Only the countershaft: give inputBearings, spigot and outputBearings for the other two shafts.");
         }
-        return Outcome.ok(w.worked(new MeshForcesResult(
+        return Outcome.ok(w.worked(new Result(
                 new InputMesh(Math.abs(always.tangential()), always.radial(), always.axial()),
                 rows,
                 mains,
@@ -247,54 +368,9 @@ public final class MeshForces {
         return List.copyOf(worst.values());
     }
 
-    /** Normal module of the input pair, metres. */
-    static double module(Case c) {
-        Double module = c.module();
-        Double pitch = c.diametralPitch();
-        return module != null ? module : pitch == null ? 0 : INCH / pitch;
-    }
-
-    /** Reference radius of a gear of this pair, metres. */
-    static double radius(Case c, Gear gear, int teeth) {
-        Double own = gear.module();
-        return teeth * (own != null ? own : module(c)) / (2 * Math.cos(gear.helix()));
-    }
-
-    private static double torque(Case c) {
-        return c.way() * c.inputTorque() * c.drivenTeeth() / c.inputTeeth();
-    }
-
-    /** The input mesh as it acts on the countershaft that takes a torque from it. */
-    private static Shaft.Mesh input(Case c, String name, double torque) {
-        return new Shaft.Mesh(
-                name,
-                c.position(),
-                c.drivenTeeth() * module(c) / (2 * Math.cos(c.helix())),
-                0,
-                -torque,
-                Math.tan(c.pressureAngle()) / Math.cos(c.helix()),
-                c.hand().sign() * Math.tan(c.helix()));
-    }
-
-    private static Shaft.Mesh input(Case c, Gear gear) {
-        return input(c, gear.name() + ", input mesh", gear.direct() ? 0 : torque(c));
-    }
-
-    /** The mesh of a gear as it acts on the countershaft. */
-    private static Shaft.Mesh output(Case c, Gear gear) {
-        return new Shaft.Mesh(
-                gear.name() + ", gear mesh",
-                gear.position(),
-                radius(c, gear, Math.max(4, gear.driving())),
-                gear.around(),
-                gear.direct() ? 0 : torque(c),
-                Math.tan(c.pressureAngle()) / Math.cos(gear.helix()),
-                gear.hand().sign() * Math.tan(gear.helix()));
-    }
-
     private static Row row(Case c, Working w, Gear gear, List<Load> loads) {
-        Shaft.Mesh in = input(c, gear);
-        Shaft.Mesh out = output(c, gear);
+        Shaft.Mesh in = CountershaftMeshes.input(c, gear);
+        Shaft.Mesh out = CountershaftMeshes.output(c, gear);
         w.line(gear.name() + ": countershaft torque", "input torque × driven / input teeth", out.torque(), Kind.TORQUE);
         Shaft.Reactions found = Shaft.solve(w, List.of(in, out), c.bearingA(), c.bearingB());
         loads.add(Load.of(gear, "A", c.bearingA(), found.a()));
@@ -307,16 +383,4 @@ public final class MeshForces {
                 found.axial(),
                 gear.direct() ? null : (Double) Math.atan(Math.tan(c.helix()) * out.radius() / in.radius()));
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, MeshForcesResult> SHEET = new Worksheet<>(
-                    "mesh-forces",
-                    "Mesh forces of a countershaft gearbox",
-                    "Tooth forces, thrusts and bearing loads of countershaft, input and output shaft in each gear, pulling"
-                            + " or coasting.",
-                    List.of(Shaft.SOURCE, "tooth forces: common practice, no source"),
-                    Case.class,
-                    MeshForcesResult.class,
-                    MeshForces::work)
-            .drawn(BearingPictures::meshForces);
 }

@@ -16,6 +16,15 @@ public final class RatingNeeded {
     private static final String SOURCE = "three-parameter Weibull distribution of bearing lives";
     private static final double MILLION = 1e6;
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "rating-needed",
+            "Bearing rating needed",
+            "The load rating a bearing needs for a load, a life and a reliability.",
+            List.of(SOURCE),
+            Case.class,
+            Result.class,
+            RatingNeeded::work);
+
     private RatingNeeded() {}
 
     /** Force in newtons, time in seconds, rotation in rad/s. */
@@ -97,14 +106,4 @@ public final class RatingNeeded {
         double life = c.leastLife() + c.characteristic() * Math.pow(fallen, 1 / c.slope());
         return c.applicationFactor() * c.load() * Math.pow(multiple / life, 1 / c.exponent());
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "rating-needed",
-            "Bearing rating needed",
-            "The load rating a bearing needs for a load, a life and a reliability.",
-            List.of(SOURCE),
-            Case.class,
-            Result.class,
-            RatingNeeded::work);
 }

@@ -13,6 +13,15 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code shaft-forces}: any meshes on one shaft and its two bearings. */
 public final class ShaftForces {
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "shaft-forces",
+            "Forces on one shaft",
+            "Tooth forces of the gears on one shaft and the loads of its two bearings.",
+            List.of(Shaft.SOURCE, "tooth forces: common practice, no source"),
+            Case.class,
+            Result.class,
+            ShaftForces::work);
+
     private ShaftForces() {}
 
     /** One gear on the shaft; lengths in metres, angles in radians, torque in N·m. */
@@ -144,14 +153,4 @@ public final class ShaftForces {
                     "bearingB", "both bearings stand at one place", "Measure both positions from the same end"));
         }
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "shaft-forces",
-            "Forces on one shaft",
-            "Tooth forces of the gears on one shaft and the loads of its two bearings.",
-            List.of(Shaft.SOURCE, "tooth forces: common practice, no source"),
-            Case.class,
-            Result.class,
-            ShaftForces::work);
 }

@@ -15,6 +15,15 @@ public final class TaperPair {
     private static final double INDUCED = 0.47;
     private static final double RADIAL_SHARE = 0.4;
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "taper-pair",
+            "Taper bearing pair",
+            "Equivalent loads of two opposed taper bearings, with the thrust each makes by itself.",
+            List.of(SOURCE),
+            Case.class,
+            Result.class,
+            TaperPair::work);
+
     private TaperPair() {}
 
     /** Forces in newtons. */
@@ -87,14 +96,4 @@ public final class TaperPair {
         w.caution("For bearings set near zero play: a preload adds to both, play leaves one unloaded.");
         return Outcome.ok(w.worked(new Result(a, b, equivalentA, equivalentB, onA)));
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "taper-pair",
-            "Taper bearing pair",
-            "Equivalent loads of two opposed taper bearings, with the thrust each makes by itself.",
-            List.of(SOURCE),
-            Case.class,
-            Result.class,
-            TaperPair::work);
 }

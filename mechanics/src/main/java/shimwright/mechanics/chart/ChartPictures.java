@@ -20,14 +20,14 @@ final class ChartPictures {
 
     private ChartPictures() {}
 
-    static List<Diagram> individuals(IndividualsCase c, IndividualsResult r) {
+    static List<Diagram> individuals(Individuals.Case c, Individuals.Result r) {
         List<Part> parts = new ArrayList<>();
         parts.add(line("values", c.values(), Look.MAIN));
         parts.add(new Rule("center", false, r.center()));
         parts.add(new Rule("upper limit", false, r.upper()));
         parts.add(new Rule("lower limit", false, r.lower()));
         r.signals().stream()
-                .mapToInt(IndividualsResult.Signal::job)
+                .mapToInt(Individuals.Result.Signal::job)
                 .distinct()
                 .limit(MOST_MARKED)
                 .forEach(job -> parts.add(mark(job, c.values().get(job - 1))));

@@ -20,6 +20,17 @@ public final class Cusum {
     private static final String LENGTHS = "Page, Biometrika 41, 1954, integral equation";
     private static final double MOST_DEVIATIONS = 30;
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+                    "cusum-chart",
+                    "Cumulative sum chart",
+                    "Whether and since which job the mean of one value a job has moved.",
+                    List.of(SOURCE, LENGTHS),
+                    Case.class,
+                    Result.class,
+                    Cusum::work)
+            .drawn(ChartPictures::cusum)
+            .drawnWhenAsked();
+
     private Cusum() {}
 
     /** Values in metres, one a job. */
@@ -170,16 +181,4 @@ public final class Cusum {
         }
         return began;
     }
-
-    /** The worksheet. */
-    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-                    "cusum-chart",
-                    "Cumulative sum chart",
-                    "Whether and since which job the mean of one value a job has moved.",
-                    List.of(SOURCE, LENGTHS),
-                    Case.class,
-                    Result.class,
-                    Cusum::work)
-            .drawn(ChartPictures::cusum)
-            .drawnWhenAsked();
 }

@@ -19,6 +19,17 @@ public final class Ewma {
     private static final String SOURCE = "NIST/SEMATECH e-Handbook 6.3.2.4";
     private static final String LENGTHS = "Crowder, Technometrics 29, 1987, integral equation";
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+                    "ewma-chart",
+                    "Weighted mean chart",
+                    "Whether the mean of one value a job has moved a little, for good.",
+                    List.of(SOURCE, LENGTHS),
+                    Case.class,
+                    Result.class,
+                    Ewma::work)
+            .drawn(ChartPictures::ewma)
+            .drawnWhenAsked();
+
     private Ewma() {}
 
     /** Values in metres, one a job. */
@@ -147,16 +158,4 @@ public final class Ewma {
                         ? Series.STILL
                         : "The mean has moved by job " + signal + ": look at what changed before it.")));
     }
-
-    /** The worksheet. */
-    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-                    "ewma-chart",
-                    "Weighted mean chart",
-                    "Whether the mean of one value a job has moved a little, for good.",
-                    List.of(SOURCE, LENGTHS),
-                    Case.class,
-                    Result.class,
-                    Ewma::work)
-            .drawn(ChartPictures::ewma)
-            .drawnWhenAsked();
 }

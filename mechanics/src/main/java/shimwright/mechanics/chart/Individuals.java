@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import shimwright.mechanics.chart.IndividualsResult.Signal;
+import shimwright.mechanics.chart.Individuals.Result.Signal;
 import shimwright.mechanics.measure.Statistics;
 import shimwright.mechanics.measure.Student;
 import shimwright.mechanics.outcome.Outcome;
@@ -13,6 +13,8 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Input;
+import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code individuals-chart}. */
@@ -20,7 +22,118 @@ public final class Individuals {
     private static final int FEW = 20;
     private static final double WANDERS = 0.7;
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+                    "individuals-chart",
+                    "Individuals chart",
+                    "Limits for one value a job, and which jobs stand out.",
+                    List.of(
+                            Series.ISO + " (factors from memory, checked by integration)",
+                            "run rules: Nelson, J. Quality Technology 16(4), 1984 (from memory)"),
+                    Case.class,
+                    Result.class,
+                    Individuals::work)
+            .drawn(ChartPictures::individuals);
+
     private Individuals() {}
+
+    /**
+     * One value a job.
+     *
+     * @param values in the order of the jobs, best as final reading minus prediction, m
+     * @param baseline so many first values make the limits; 0 for all
+     * @param rules that may signal
+     * @param confidence of the prediction for the next value
+     */
+    public record Case(
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "values in the order of the jobs",
+                    min = -10,
+                    max = 10,
+                    fewest = 4,
+                    example = "0.004 -0.006 0.002 0.011 -0.003 0.000 0.007 -0.009 0.005 0.001 mm")
+            List<Double> values,
+
+            @Input(meaning = "first values that make the limits, 0 for all", orElse = "0", min = 0, max = 1000)
+            int baseline,
+
+            @Input(
+                    meaning = "rules that may signal",
+                    fewest = 0,
+                    most = 8,
+                    orElse = "beyond limit; nine on one side; six climbing or falling; two of three beyond two sigma")
+            List<NelsonRule> rules,
+
+            @Input(meaning = "confidence of the prediction", orElse = "0.95", min = 0.5, max = 0.999)
+            double confidence) {
+        public Case {
+            values = List.copyOf(values);
+            rules = List.copyOf(rules);
+        }
+    }
+
+    /**
+     * An individuals and moving range chart; m.
+     *
+     * @param center mean of the baseline
+     * @param meanRange mean moving range
+     * @param deviation short-term standard deviation, mean range / d₂
+     * @param upper limit of the values
+     * @param lower limit of the values
+     * @param rangeLimit upper limit of the moving ranges
+     * @param overall standard deviation of the baseline, n−1
+     * @param wander short-term over overall; well below 1 the level wanders
+     * @param nextLow the next value is predicted above
+     * @param nextHigh and below
+     * @param signals in the order of the jobs
+     * @param advice one sentence
+     */
+    public record Result(
+            @Output(kind = Kind.LENGTH, meaning = "center", decimals = 4)
+            double center,
+
+            @Output(kind = Kind.LENGTH, meaning = "mean moving range", decimals = 4)
+            double meanRange,
+
+            @Output(kind = Kind.LENGTH, meaning = "short-term standard deviation", decimals = 4)
+            double deviation,
+
+            @Output(kind = Kind.LENGTH, meaning = "upper limit", decimals = 4)
+            double upper,
+
+            @Output(kind = Kind.LENGTH, meaning = "lower limit", decimals = 4)
+            double lower,
+
+            @Output(kind = Kind.LENGTH, meaning = "upper limit of moving ranges", decimals = 4)
+            double rangeLimit,
+
+            @Output(kind = Kind.LENGTH, meaning = "overall standard deviation", decimals = 4)
+            double overall,
+
+            @Output(meaning = "short-term over overall", decimals = 2)
+            double wander,
+
+            @Output(kind = Kind.LENGTH, meaning = "next value, at least", decimals = 4)
+            double nextLow,
+
+            @Output(kind = Kind.LENGTH, meaning = "next value, at most", decimals = 4)
+            double nextHigh,
+
+            @Output(meaning = "signals") List<Signal> signals,
+            @Output(meaning = "advice") String advice) {
+        public Result {
+            signals = List.copyOf(signals);
+        }
+
+        /** One signal, at a place counted from 1. */
+        public record Signal(
+                @Output(meaning = "job") int job,
+
+                @Output(kind = Kind.LENGTH, meaning = "value", decimals = 4)
+                double value,
+
+                @Output(meaning = "why") String why) {}
+    }
 
     /**
      * Mean ± 3·MR̄/1.128; moving ranges up to 3.267·MR̄; the next value mean ± t·s·√(1+1/n).
@@ -28,7 +141,7 @@ public final class Individuals {
      * @param c values in m, one a job
      * @return refused: a baseline of fewer than four or of more values than there are, values that are all the same
      */
-    public static Outcome<Worked<IndividualsResult>> work(IndividualsCase c) {
+    public static Outcome<Worked<Result>> work(Case c) {
         int n = c.values().size();
         if (c.baseline() > n || (c.baseline() > 0 && c.baseline() < 4)) {
             return Outcome.refused(
@@ -62,7 +175,7 @@ public final class Individuals {
         if (deviation < WANDERS * s) {
             w.caution("Neighbors agree better than all together: the level wanders from job to job.");
         }
-        return Outcome.ok(w.worked(new IndividualsResult(
+        return Outcome.ok(w.worked(new Result(
                 center,
                 meanRange,
                 deviation,
@@ -77,11 +190,11 @@ public final class Individuals {
                 advice(signals))));
     }
 
-    private static List<Signal> signals(IndividualsCase c, double center, double deviation, double rangeLimit) {
+    private static List<Signal> signals(Case c, double center, double deviation, double rangeLimit) {
         List<Double> z =
                 c.values().stream().map(value -> (value - center) / deviation).toList();
         List<Signal> signals = new ArrayList<>();
-        for (Rule rule : Rule.values()) {
+        for (NelsonRule rule : NelsonRule.values()) {
             if (c.rules().contains(rule)) {
                 String words = rule.name().toLowerCase(Locale.ROOT).replace('_', ' ');
                 rule.signals(z)
@@ -104,17 +217,4 @@ public final class Individuals {
                 : "Look at job " + signals.get(0).job() + " first: "
                         + signals.get(0).why() + ". What was different: gauge, hands, parts, temperature?";
     }
-
-    /** The worksheet. */
-    public static final Worksheet<IndividualsCase, IndividualsResult> SHEET = new Worksheet<>(
-                    "individuals-chart",
-                    "Individuals chart",
-                    "Limits for one value a job, and which jobs stand out.",
-                    List.of(
-                            Series.ISO + " (factors from memory, checked by integration)",
-                            "run rules: Nelson, J. Quality Technology 16(4), 1984 (from memory)"),
-                    IndividualsCase.class,
-                    IndividualsResult.class,
-                    Individuals::work)
-            .drawn(ChartPictures::individuals);
 }

@@ -71,11 +71,12 @@ public final class Conformity {
     }
 
     /**
-     * The largest standard uncertainty with which a value is still proven in, its doubt taken as normal.
+     * The largest standard uncertainty with which a value is still proven in.
      *
+     * @param nu degrees of freedom of that uncertainty, positive infinity when taken as certain
      * @return empty when the value stands outside, or on a limit
      */
-    public static OptionalDouble largestDoubt(double value, Limits limits, Rule rule) {
+    public static OptionalDouble largestDoubt(double value, double nu, Limits limits, Rule rule) {
         double room = Math.min(value - limits.low(), limits.high() - value);
         if (!(room > 0)) {
             return OptionalDouble.empty();
@@ -84,13 +85,13 @@ public final class Conformity {
             return OptionalDouble.of(Double.MAX_VALUE);
         }
         double low = 0;
-        double high = room / Student.quantile(rule.probability(), Double.POSITIVE_INFINITY);
-        if (probability(value, high, Double.POSITIVE_INFINITY, limits) >= rule.probability()) {
+        double high = room / Student.quantile(rule.probability(), nu);
+        if (probability(value, high, nu, limits) >= rule.probability()) {
             return OptionalDouble.of(high);
         }
         for (int i = 0; i < 60; i++) {
             double middle = (low + high) / 2;
-            boolean proven = probability(value, middle, Double.POSITIVE_INFINITY, limits) >= rule.probability();
+            boolean proven = probability(value, middle, nu, limits) >= rule.probability();
             low = proven ? middle : low;
             high = proven ? high : middle;
         }

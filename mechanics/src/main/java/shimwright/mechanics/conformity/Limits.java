@@ -1,6 +1,9 @@
 package shimwright.mechanics.conformity;
 
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.InSentence;
 
 /**
  * Limits, ends included; a missing one is open.
@@ -49,5 +52,20 @@ public record Limits(@Nullable Double lower, @Nullable Double upper) {
 
     private static double dust(double limit, double value) {
         return Double.isInfinite(limit) ? 0 : DUST * Math.max(Math.abs(limit), Math.abs(value));
+    }
+
+    /** What is wrong with limits as given: none at all, or a lower one not below the upper; lengths, m. */
+    public static Optional<Refusal> fault(@Nullable Double lower, @Nullable Double upper) {
+        if (lower == null && upper == null) {
+            return Optional.of(new Refusal("lower, upper", "no limit given", "Give at least one"));
+        }
+        if (lower != null && upper != null && lower >= upper) {
+            return Optional.of(new Refusal(
+                    "lower, upper",
+                    "the lower limit " + InSentence.length(lower) + " is not below the upper "
+                            + InSentence.length(upper),
+                    "Check which is which"));
+        }
+        return Optional.empty();
     }
 }

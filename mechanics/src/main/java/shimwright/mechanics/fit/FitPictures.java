@@ -21,7 +21,7 @@ final class FitPictures {
     private FitPictures() {}
 
     /** The two tolerance zones about the nominal size. */
-    static List<Diagram> zones(FitClasses c, FitLimits r) {
+    static List<Diagram> zones(LimitsAndFits.Case c, LimitsAndFits.Result r) {
         List<String> names = new ArrayList<>();
         List<Part> parts = new ArrayList<>();
         parts.add(new Rule("nominal size", false, 0));
@@ -35,7 +35,8 @@ final class FitPictures {
                 parts));
     }
 
-    private static void zone(String name, @Nullable Limits limits, List<String> names, List<Part> parts, Look look) {
+    private static void zone(
+            String name, @Nullable SizeLimits limits, List<String> names, List<Part> parts, Look look) {
         if (limits != null) {
             names.add(name);
             parts.add(new Bar(name, names.size(), limits.lower(), limits.upper(), look));
@@ -43,7 +44,7 @@ final class FitPictures {
     }
 
     /** Bore and shaft as they are, and the press force over the travel. */
-    static List<Diagram> press(PressPair c, PressFit r) {
+    static List<Diagram> press(Interference.Case c, Interference.Result r) {
         double nominal =
                 c.bore().stream().mapToDouble(Double::doubleValue).min().orElse(0);
         Graph sizes = new Graph(
@@ -84,7 +85,7 @@ final class FitPictures {
     }
 
     /** Growth of the bore against its temperature, what is needed, and the ceiling. */
-    static List<Diagram> heat(HeatPlanCase c, HeatPlan r) {
+    static List<Diagram> heat(HeatToFit.Case c, HeatToFit.Result r) {
         double slope = r.ceiling() > c.room() ? r.growthAtCeiling() / (r.ceiling() - c.room()) : 0;
         double hottest = Math.max(r.ceiling(), r.outerTemperature());
         double needed = c.interference() + r.clearance() - r.innerShrink();
@@ -108,7 +109,7 @@ final class FitPictures {
     }
 
     /** Cooling in the air until only the needed growth is left. */
-    static List<Diagram> cooling(GrabCase c, Grab r) {
+    static List<Diagram> cooling(TimeToGrab.Case c, TimeToGrab.Result r) {
         double last = 1.3 * Math.max(Math.max(r.timeInAir(), c.carry()), 0.02 * r.timeConstant());
         List<Part> parts = new ArrayList<>();
         parts.add(new Curve(

@@ -40,7 +40,7 @@ final class Iso286 {
      * @param w takes the working
      * @return refused: no class, a class of the other side, an unknown letter or grade, a cell the tables leave blank
      */
-    static Outcome<Limits> of(String place, double nominal, String typed, boolean hole, Working w) {
+    static Outcome<SizeLimits> of(String place, double nominal, String typed, boolean hole, Working w) {
         Optional<Ring> ring = Ring.named(typed);
         if (ring.isPresent()) {
             return ring.get().limits(place, nominal, hole, w);
@@ -104,7 +104,7 @@ final class Iso286 {
                     .findFirst();
         }
 
-        Outcome<Limits> limits(String place, double nominal, boolean hole, Working w) {
+        Outcome<SizeLimits> limits(String place, double nominal, boolean hole, Working w) {
             Optional<Row> row = row(hole ? BORES : OUTSIDES, mm(nominal)).filter(found -> found.has(column));
             if (row.isEmpty()) {
                 return Outcome.refused(
@@ -122,15 +122,15 @@ final class Iso286 {
         }
     }
 
-    static Limits finished(
+    static SizeLimits finished(
             double nominal, double upper, double lower, @Nullable Double delta, @Nullable Double roundedHalf) {
-        return new Limits(upper, lower, upper - lower, nominal + upper, nominal + lower, delta, roundedHalf);
+        return new SizeLimits(upper, lower, upper - lower, nominal + upper, nominal + lower, delta, roundedHalf);
     }
 
     /** One class at one size; µm and mm inside, as the tables are printed. */
     private record Iso286Case(String place, String typed, double mm, String letter, int grade, Working w) {
 
-        Outcome<Limits> limits(double nominal, boolean hole) {
+        Outcome<SizeLimits> limits(double nominal, boolean hole) {
             Row grades = row(GRADES, mm).orElseThrow(() -> new IllegalArgumentException("size " + mm));
             double it = w.line(
                     "tolerance IT" + grade + " of the " + (hole ? "hole" : "shaft"),
@@ -147,7 +147,7 @@ final class Iso286 {
             return hole ? hole(nominal, it) : shaft(nominal, it);
         }
 
-        private Outcome<Limits> shaft(double nominal, double it) {
+        private Outcome<SizeLimits> shaft(double nominal, double it) {
             return shaftDeviation().map(um -> {
                 boolean isLower = letter.equals("j") || ABOVE_LINE.contains(letter);
                 double deviation = w.line(
@@ -184,7 +184,7 @@ final class Iso286 {
                     "The table leaves this cell blank; take a neighbouring letter or grade");
         }
 
-        private Outcome<Limits> hole(double nominal, double it) {
+        private Outcome<SizeLimits> hole(double nominal, double it) {
             if (letter.equals("j")) {
                 Row row = row(HOLES_J, mm).orElseThrow(() -> new IllegalArgumentException("size " + mm));
                 return row.has(String.valueOf(grade))
@@ -206,7 +206,7 @@ final class Iso286 {
         }
 
         /** Holes K to U: the delta rule to grade 8 (K, M, N) or 7 (P to U), the mirror without Δ above. */
-        private Outcome<Limits> aboveLine(double nominal, double it) {
+        private Outcome<SizeLimits> aboveLine(double nominal, double it) {
             boolean soft = Set.of("k", "m", "n").contains(letter);
             boolean fine = grade <= (soft ? 8 : 7);
             Row row = row(SHAFTS, mm).orElseThrow(() -> new IllegalArgumentException("size " + mm));
@@ -236,7 +236,7 @@ final class Iso286 {
             return Outcome.ok(below(nominal, it, Math.rint(2 * (-mirror + delta * 1e6)) / 2, delta));
         }
 
-        private Limits below(double nominal, double it, double upperUm, @Nullable Double delta) {
+        private SizeLimits below(double nominal, double it, double upperUm, @Nullable Double delta) {
             double upper = w.line(
                     "upper deviation ES of the hole",
                     delta == null ? "printed table" : "−ei + Δ",

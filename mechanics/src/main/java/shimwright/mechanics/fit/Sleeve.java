@@ -26,6 +26,6 @@ public record Sleeve(
 
     /** Its data. */
     Material.Data data() {
-        return new Stock(material, null, null, null, expansion, null).data();
+        return new PartMaterial(material, null, null, null, expansion, null).data();
     }
 }

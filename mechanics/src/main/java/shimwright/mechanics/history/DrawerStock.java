@@ -18,6 +18,16 @@ public final class DrawerStock {
     private static final int MOST_SIZES = 200;
     private static final double FAR = 5;
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+                    "drawer-stock",
+                    "What the drawer should hold",
+                    "How many shims of which size serve the jobs until the next delivery.",
+                    List.of("binomial demand, Bonferroni bound: any statistics text"),
+                    Case.class,
+                    Result.class,
+                    DrawerStock::work)
+            .drawn(HistoryPictures::drawer);
+
     private DrawerStock() {}
 
     /** Lengths in metres. */
@@ -147,15 +157,4 @@ public final class DrawerStock {
         }
         return Math.max(0, sum);
     }
-
-    /** The worksheet. */
-    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-                    "drawer-stock",
-                    "What the drawer should hold",
-                    "How many shims of which size serve the jobs until the next delivery.",
-                    List.of("binomial demand, Bonferroni bound: any statistics text"),
-                    Case.class,
-                    Result.class,
-                    DrawerStock::work)
-            .drawn(HistoryPictures::drawer);
 }

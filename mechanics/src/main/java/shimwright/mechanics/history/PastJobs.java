@@ -18,6 +18,15 @@ import shimwright.mechanics.worksheet.Worksheet;
 public final class PastJobs {
     private static final String SOURCE = "normal-normal update: any text on Bayesian data analysis";
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "past-jobs",
+            "Past jobs",
+            "What to expect of the next job of a model, few jobs leaning on those of all models.",
+            List.of(SOURCE, "variance between models: analysis of variance, unequal numbers"),
+            Case.class,
+            Result.class,
+            PastJobs::work);
+
     private PastJobs() {}
 
     /** Jobs of one model, metres. */
@@ -229,14 +238,4 @@ public final class PastJobs {
         double next = Math.hypot(doubt, scatter);
         return new Next(group.name(), n, own, mean, doubt, next, mean - t * next, mean + t * next);
     }
-
-    /** The worksheet. */
-    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "past-jobs",
-            "Past jobs",
-            "What to expect of the next job of a model, few jobs leaning on those of all models.",
-            List.of(SOURCE, "variance between models: analysis of variance, unequal numbers"),
-            Case.class,
-            Result.class,
-            PastJobs::work);
 }

@@ -20,6 +20,17 @@ public final class Weibull {
     private static final int FEW = 10;
     private static final double SCALE_SHARE = -Math.expm1(-1);
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+                    "weibull",
+                    "Lives of parts",
+                    "How long parts live, from those that failed and those that have not yet.",
+                    List.of(NIST, "likelihood-ratio bounds: any reliability text"),
+                    Case.class,
+                    Result.class,
+                    Weibull::work)
+            .drawn(HistoryPictures::weibull)
+            .drawnWhenAsked();
+
     private Weibull() {}
 
     /** Lives in one unit throughout. */
@@ -210,16 +221,4 @@ public final class Weibull {
                 null,
                 "The life is at least this, with the confidence asked for and the shape taken as known.");
     }
-
-    /** The worksheet. */
-    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-                    "weibull",
-                    "Lives of parts",
-                    "How long parts live, from those that failed and those that have not yet.",
-                    List.of(NIST, "likelihood-ratio bounds: any reliability text"),
-                    Case.class,
-                    Result.class,
-                    Weibull::work)
-            .drawn(HistoryPictures::weibull)
-            .drawnWhenAsked();
 }

@@ -2,32 +2,92 @@ package shimwright.mechanics.lifting;
 
 import java.util.ArrayList;
 import java.util.List;
-import shimwright.mechanics.lifting.LiftingCase.Constants;
+import shimwright.mechanics.lifting.Lifting.Case.Constants;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Units;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Input;
+import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Worksheet {@code lifting}. */
 public final class Lifting {
     private static final String NIOSH = "NIOSH revised lifting equation, Applications Manual 94-110";
 
-    static final Worksheet<LiftingCase, LiftingResult> SHEET = new Worksheet<>(
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
             "lifting",
             "Lifting by hand",
             "Mass that one person may lift, from reach, height, travel, twist and grip, and whether a hoist is needed.",
             List.of(NIOSH),
-            LiftingCase.class,
-            LiftingResult.class,
+            Case.class,
+            Result.class,
             Lifting::work);
 
-    /** The worksheets of this topic. */
-    public static final List<Worksheet<?, ?>> ALL = List.of(SHEET);
-
     private Lifting() {}
+
+    /** One lift by one person. */
+    public record Case(
+            @Input(kind = Kind.MASS, meaning = "what is lifted", min = 0.1, max = 1000, example = "45 kg")
+            double mass,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "hands before the middle of the ankles",
+                    unit = "cm",
+                    min = 0.1,
+                    max = 0.63,
+                    example = "30 cm")
+            double reach,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "height of the hands at the start",
+                    unit = "cm",
+                    min = 0,
+                    max = 1.75,
+                    example = "75 cm")
+            double height,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "travel up or down",
+                    unit = "cm",
+                    min = 0,
+                    max = 1.75,
+                    example = "25 cm")
+            double travel,
+
+            @Input(kind = Kind.ANGLE, meaning = "twist of the body", orElse = "0°", min = 0, max = 2.3563)
+            double twist,
+
+            @Input(meaning = "frequency multiplier; 1 for a lift now and then", orElse = "1", min = 0, max = 1)
+            double frequency,
+
+            @Input(meaning = "grip: 1 with handles, 0.95 fair, 0.9 poor", orElse = "0.9", min = 0.9, max = 1)
+            double grip,
+
+            @Input(meaning = "which of the two printed sets of constants", orElse = "metric")
+            Constants constants) {
+
+        /** The guide prints both; they differ by rounding. */
+        public enum Constants {
+            METRIC,
+            US
+        }
+    }
+
+    /** What the guide allows. */
+    public record Result(
+            @Output(kind = Kind.MASS, meaning = "recommended limit by hand", decimals = 1)
+            double limit,
+
+            @Output(meaning = "lifting index, mass over limit", decimals = 2)
+            double index,
+
+            @Output(meaning = "hoist needed") boolean hoist) {}
 
     /**
      * RWL = LC · HM · VM · DM · AM · FM · CM; metric LC 23 kg, HM 25/H, VM 1 − 0.003 |V − 75|, DM 0.82 + 4.5/D, AM 1 −
@@ -36,7 +96,7 @@ public final class Lifting {
      * @param c mass in kg, lengths in m, twist in rad, multipliers without unit
      * @return mass in kg; refused: hands that end above or below reach, a frequency multiplier of 0
      */
-    public static Outcome<Worked<LiftingResult>> work(LiftingCase c) {
+    public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = new ArrayList<>();
         if (c.frequency() == 0) {
             refusals.add(new Refusal("frequency", "at this frequency nothing is lifted by hand", "Use a hoist"));
@@ -48,7 +108,7 @@ public final class Lifting {
         return refusals.isEmpty() ? Outcome.ok(lifted(c)) : Outcome.refused(refusals);
     }
 
-    private static Worked<LiftingResult> lifted(LiftingCase c) {
+    private static Worked<Result> lifted(Case c) {
         Working w = new Working();
         boolean us = c.constants() == Constants.US;
         double unit = us ? Units.IN.factor() : 0.01;
@@ -80,6 +140,6 @@ public final class Lifting {
         w.caution(
                 "Keep feet and fingers out from under; support the case before the last bolt leaves it. Local rules and "
                         + "your own back come first.");
-        return w.worked(new LiftingResult(limit, index, hoist));
+        return w.worked(new Result(limit, index, hoist));
     }
 }

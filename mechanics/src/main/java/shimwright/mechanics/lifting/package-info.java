@@ -1,3 +1,6 @@
-/** How much of a gearbox may be lifted by hand. The worksheets stand in {@link shimwright.mechanics.lifting.Lifting}. */
+/**
+ * How much of a gearbox may be lifted by hand. A topic: it may touch what lies below the topics, and no other
+ * topic.
+ */
 @org.jspecify.annotations.NullMarked
 package shimwright.mechanics.lifting;

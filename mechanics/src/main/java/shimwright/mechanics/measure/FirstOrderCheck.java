@@ -10,6 +10,9 @@ package shimwright.mechanics.measure;
  * @param holds whether both are within δ
  */
 public record FirstOrderCheck(Interval firstOrder, double low, double high, double tolerance, boolean holds) {
+    private static final double NORMAL_K = 1.96;
+    private static final double QUANTILE_ERROR = 2.7;
+
     /**
      * Compares.
      *
@@ -27,5 +30,16 @@ public record FirstOrderCheck(Interval firstOrder, double low, double high, doub
         double tolerance = Sampled.tolerance(sampled.u(), digits);
         double dust = 1e-12 * (Math.abs(y) + half);
         return new FirstOrderCheck(interval, low, high, tolerance, low <= tolerance + dust && high <= tolerance + dust);
+    }
+
+    /**
+     * The same where the ends may also be apart by the chance of so many draws: twice the standard deviation of a
+     * quantile, √(p(1 − p)/n)/f (normal, p = 2.5 %: 2.7·u/√n).
+     */
+    public FirstOrderCheck allowing(int draws) {
+        double u = (firstOrder.high() - firstOrder.low()) / (2 * NORMAL_K);
+        double chance = 2 * QUANTILE_ERROR * u / Math.sqrt(draws);
+        boolean within = low <= tolerance + chance && high <= tolerance + chance;
+        return new FirstOrderCheck(firstOrder, low, high, tolerance + chance, holds || within);
     }
 }

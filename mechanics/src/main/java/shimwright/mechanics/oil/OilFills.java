@@ -9,6 +9,8 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Units;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Input;
+import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Worksheet {@code oil-fill}. */
@@ -18,16 +20,85 @@ public final class OilFills {
     private static final double BASE_F = 60;
     private static final double ALARM = 0.05;
 
-    static final Worksheet<OilFillCase, OilFillResult> SHEET = new Worksheet<>(
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
             "oil-fill",
             "Oil fill",
             "Volume of oil at its temperature, and what a sloping floor does to the level at the plug.",
             List.of(D1250, "geometry of a box-shaped sump", "5 % disagreement: common practice, no source"),
-            OilFillCase.class,
-            OilFillResult.class,
+            Case.class,
+            Result.class,
             OilFills::work);
 
     private OilFills() {}
+
+    /** A fill by the book, at a temperature and on ground that may slope. */
+    public record Case(
+            @Input(kind = Kind.VOLUME, meaning = "fill by the book", min = 1e-5, max = 0.1, example = "2.5 L")
+            double volume,
+
+            @Input(
+                    kind = Kind.TEMPERATURE,
+                    meaning = "oil when poured or read at the plug",
+                    min = 233,
+                    max = 423,
+                    example = "20 °C")
+            double temperature,
+
+            @Input(
+                    kind = Kind.DENSITY,
+                    meaning = "density of the oil at 60 °F",
+                    orElse = "880 kg/m³",
+                    min = 750,
+                    max = 1050)
+            double density,
+
+            @Input(
+                    kind = Kind.ANGLE,
+                    meaning = "slope of the gearbox along the sump",
+                    orElse = "0°",
+                    min = -0.35,
+                    max = 0.35)
+            double tilt,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "plug from the middle of the sump, positive towards the raised end",
+                    min = -1,
+                    max = 1)
+            @Nullable
+            Double plugOffset,
+
+            @Input(kind = Kind.LENGTH, meaning = "length of the sump", min = 0.02, max = 2) @Nullable
+            Double sumpLength,
+
+            @Input(kind = Kind.LENGTH, meaning = "width of the sump", min = 0.01, max = 2) @Nullable
+            Double sumpWidth,
+
+            @Input(kind = Kind.LENGTH, meaning = "depth of the oil in the middle", min = 1e-3, max = 1) @Nullable
+            Double depth,
+
+            @Input(kind = Kind.VOLUME, meaning = "oil that really went in to the plug", min = 1e-5, max = 0.2) @Nullable
+            Double filled) {}
+
+    /** What to pour and what the level tells. */
+    public record Result(
+            @Output(meaning = "volume at 60 °F over volume here", decimals = 5)
+            double correction,
+
+            @Output(kind = Kind.VOLUME, meaning = "the book's fill at this temperature", decimals = 3)
+            double volume,
+
+            @Output(kind = Kind.LENGTH, meaning = "level at the plug off by", decimals = 2) @Nullable
+            Double levelShift,
+
+            @Output(kind = Kind.VOLUME, meaning = "overfill when filled to the plug here", decimals = 3) @Nullable
+            Double fillError,
+
+            @Output(kind = Kind.VOLUME, meaning = "what goes in to the plug here", decimals = 3) @Nullable
+            Double plugVolume,
+
+            @Output(meaning = "really filled against that", unit = "%", decimals = 1) @Nullable
+            Double disagreement) {}
 
     /**
      * Fill: CTL = exp(−α ΔT (1 + 0.8 α ΔT)), α = 0.34878/ρ60 per °F, V = V60/CTL; level shift = x tan θ; overfill = W L x
@@ -37,7 +108,7 @@ public final class OilFills {
      * @return volumes in m³, shift in m; refused: a slope without the plug's place, half a sump, a plug beyond the
      *     sump's end, a slope that bares an end wall
      */
-    public static Outcome<Worked<OilFillResult>> work(OilFillCase c) {
+    public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = new ArrayList<>();
         Double offset = c.plugOffset();
         Double length = c.sumpLength();
@@ -65,7 +136,7 @@ public final class OilFills {
         return refusals.isEmpty() ? Outcome.ok(filled(c)) : Outcome.refused(refusals);
     }
 
-    private static Worked<OilFillResult> filled(OilFillCase c) {
+    private static Worked<Result> filled(Case c) {
         Working w = new Working();
         double alpha = w.line("α", "0.34878/ρ60 per °F", K1 / c.density() * 1.8, Kind.EXPANSION, D1250);
         double rise = w.line(
@@ -97,10 +168,10 @@ public final class OilFills {
                 ? null
                 : w.line("disagreement", "filled/expected − 1", really / expected - 1, Kind.NUMBER);
         cautions(c, off, w);
-        return w.worked(new OilFillResult(ctl, volume, shift, error, plug, off));
+        return w.worked(new Result(ctl, volume, shift, error, plug, off));
     }
 
-    private static void cautions(OilFillCase c, @Nullable Double off, Working w) {
+    private static void cautions(Case c, @Nullable Double off, Working w) {
         w.caution("Which quart? A US quart is 0.946 L, an imperial one 1.137 L. Fill to the volume and to the plug.");
         if (off != null && Math.abs(off) > ALARM) {
             w.caution(

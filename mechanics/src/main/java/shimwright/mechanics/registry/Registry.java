@@ -7,9 +7,10 @@ import java.util.stream.Stream;
 import shimwright.mechanics.axial.AxialSheets;
 import shimwright.mechanics.bearing.BearingSheets;
 import shimwright.mechanics.chart.ChartSheets;
-import shimwright.mechanics.fit.Fits;
+import shimwright.mechanics.decision.DecisionSheets;
+import shimwright.mechanics.fit.FitSheets;
 import shimwright.mechanics.history.HistorySheets;
-import shimwright.mechanics.lifting.Lifting;
+import shimwright.mechanics.lifting.LiftingSheets;
 import shimwright.mechanics.oil.OilSheets;
 import shimwright.mechanics.seal.SealSheets;
 import shimwright.mechanics.spring.SpringSheets;
@@ -25,9 +26,10 @@ public final class Registry {
                     AxialSheets.ALL,
                     BearingSheets.ALL,
                     ChartSheets.ALL,
-                    Fits.SHEETS,
+                    DecisionSheets.ALL,
+                    FitSheets.ALL,
                     HistorySheets.ALL,
-                    Lifting.ALL,
+                    LiftingSheets.ALL,
                     OilSheets.ALL,
                     SealSheets.ALL,
                     SpringSheets.ALL,

@@ -8,11 +8,12 @@ import java.util.Map;
 import java.util.Set;
 import shimwright.mechanics.worksheet.Worksheet;
 
-/** The worksheets by topic. A topic is the package of the sheet; one without a title here goes by its own name. */
+/** The worksheets by topic. A topic is the room of the sheet below mechanics; one without a title here goes by its own name. */
 public final class Topics {
-    private static final String MEASURING = "measure";
-    /** Sheets of measuring that live with the clearances they were made for. */
-    private static final Set<String> OF_MEASURING = Set.of("readings", "conformity");
+    private static final String MECHANICS = "shimwright.mechanics.";
+    private static final String MEASURING = "decision";
+    /** The sheet of measuring that lives with the clearances it was made for. */
+    private static final Set<String> OF_MEASURING = Set.of("readings");
 
     private static final Map<String, String> TITLES = titles();
 
@@ -21,7 +22,7 @@ public final class Topics {
     /**
      * One topic.
      *
-     * @param key its package's last part
+     * @param key the first part of its package below mechanics
      * @param title as a heading
      * @param sheets its worksheets, by name
      */
@@ -69,8 +70,8 @@ public final class Topics {
     }
 
     private static String key(Worksheet<?, ?> sheet) {
-        String own = sheet.caseType().getPackageName();
-        return OF_MEASURING.contains(sheet.name()) ? MEASURING : own.substring(own.lastIndexOf('.') + 1);
+        String rooms = sheet.caseType().getPackageName().substring(MECHANICS.length());
+        return OF_MEASURING.contains(sheet.name()) ? MEASURING : rooms.split("[.]", 2)[0];
     }
 
     private static String title(String key) {

@@ -1,3 +1,5 @@
-/** The list of all worksheets: the one place that knows every topic. */
+/**
+ * The list of all worksheets and their bad inputs. The one room that may touch every topic.
+ */
 @org.jspecify.annotations.NullMarked
 package shimwright.mechanics.registry;

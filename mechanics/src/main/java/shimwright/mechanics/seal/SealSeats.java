@@ -12,6 +12,8 @@ import shimwright.mechanics.quantity.Units;
 import shimwright.mechanics.reference.Table;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Input;
+import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Worksheet {@code seal-seat}. */
@@ -26,7 +28,7 @@ public final class SealSeats {
     private static final double ROUGHEST = 0.8e-6;
     private static final double FAST = 10;
 
-    static final Worksheet<SealSeatCase, SealSeatResult> SHEET = new Worksheet<>(
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
             "seal-seat",
             "Lip seal seat",
             "Limits of bore and shaft for a rotary lip seal, its interference, its driver and what pressure does to it.",
@@ -34,11 +36,94 @@ public final class SealSeats {
                     "bore H8, shaft h11: ISO 6194-1 with ISO 286-1:2010",
                     SEALS.name(),
                     "driver 0.4 mm smaller: vehicle workshop manual; Ra 0.2 to 0.8 µm and 7 psi: makers' guides"),
-            SealSeatCase.class,
-            SealSeatResult.class,
+            Case.class,
+            Result.class,
             SealSeats::work);
 
     private SealSeats() {}
+
+    /** A rotary lip seal, its bore and its shaft. */
+    public record Case(
+            @Input(kind = Kind.LENGTH, meaning = "shaft, nominal", min = 0.005, max = 0.12, example = "40 mm")
+            double shaft,
+
+            @Input(kind = Kind.LENGTH, meaning = "bore, nominal", min = 0.008, max = 0.12, example = "55 mm")
+            double bore,
+
+            @Input(meaning = "outside of the seal", orElse = "metal")
+            Outside outside,
+
+            @Input(kind = Kind.LENGTH, meaning = "bore measured", min = 0.005, max = 0.13) @Nullable
+            Double boreMeasured,
+
+            @Input(kind = Kind.LENGTH, meaning = "shaft measured", min = 0.004, max = 0.13) @Nullable
+            Double shaftMeasured,
+
+            @Input(kind = Kind.LENGTH, meaning = "outside of the seal measured, mean", min = 0.005, max = 0.13)
+            @Nullable
+            Double sealMeasured,
+
+            @Input(kind = Kind.LENGTH, meaning = "roughness Ra of the shaft", unit = "µm", min = 1e-9, max = 1e-4)
+            @Nullable
+            Double roughness,
+
+            @Input(
+                    kind = Kind.PRESSURE,
+                    meaning = "pressure difference on the seal",
+                    unit = "kPa",
+                    orElse = "0 kPa",
+                    min = 0,
+                    max = 1e7)
+            double pressure,
+
+            @Input(kind = Kind.ROTATION, meaning = "fastest turning", orElse = "0 rpm", min = 0, max = 5000)
+            double speed) {
+
+        /** Outside of the seal. */
+        public enum Outside {
+            METAL,
+            RUBBER
+        }
+    }
+
+    /** Limits of the seat and what they do to the seal. */
+    public record Result(
+            @Output(kind = Kind.LENGTH, meaning = "bore tolerance H8", unit = "µm", decimals = 0)
+            double boreTolerance,
+
+            @Output(kind = Kind.LENGTH, meaning = "largest bore")
+            double boreMax,
+
+            @Output(kind = Kind.LENGTH, meaning = "shaft tolerance h11", unit = "µm", decimals = 0)
+            double shaftTolerance,
+
+            @Output(kind = Kind.LENGTH, meaning = "smallest shaft")
+            double shaftMin,
+
+            @Output(kind = Kind.LENGTH, meaning = "least interference in the bore")
+            double interferenceLow,
+
+            @Output(kind = Kind.LENGTH, meaning = "greatest interference in the bore")
+            double interferenceHigh,
+
+            @Output(kind = Kind.LENGTH, meaning = "interference as measured") @Nullable
+            Double interference,
+
+            @Output(kind = Kind.LENGTH, meaning = "out of roundness allowed, two diameters", decimals = 2)
+            double roundness,
+
+            @Output(kind = Kind.LENGTH, meaning = "driver diameter", decimals = 1)
+            double driver,
+
+            @Output(kind = Kind.FORCE, meaning = "force pushing it out", decimals = 1)
+            double pushOut,
+
+            @Output(kind = Kind.SPEED, meaning = "speed under the lip", unit = "m/s", decimals = 2)
+            double lipSpeed,
+
+            @Output(meaning = "bore") Verdict boreVerdict,
+            @Output(meaning = "shaft") Verdict shaftVerdict,
+            @Output(meaning = "surface of the shaft") Verdict surfaceVerdict) {}
 
     /**
      * Seat: interference = allowance of the seal over the bore − H8 … allowance; push-out force = p π/4 (D² − d²).
@@ -47,7 +132,7 @@ public final class SealSeats {
      * @return lengths in m, force in N, speed in m/s; {@code NOT_PROVEN} for what was not measured; refused: a bore not
      *     larger than the shaft by 4 mm, a measured size over 1 mm from its nominal one, a pressure over 48 kPa
      */
-    public static Outcome<Worked<SealSeatResult>> work(SealSeatCase c) {
+    public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = new ArrayList<>();
         if (c.bore() < c.shaft() + 4 * MM) {
             refusals.add(new Refusal(
@@ -84,13 +169,13 @@ public final class SealSeats {
                 * UM;
     }
 
-    private static Worked<SealSeatResult> seated(SealSeatCase c) {
+    private static Worked<Result> seated(Case c) {
         Working w = new Working();
         Table.Row seal = SEALS.rows().stream()
                 .filter(row -> c.bore() / MM > row.number("over") && c.bore() / MM <= row.number("upTo") + 1e-9)
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("bore " + c.bore()));
-        String outside = c.outside() == SealSeatCase.Outside.METAL ? "metal" : "rubber";
+        String outside = c.outside() == Case.Outside.METAL ? "metal" : "rubber";
         double h8 = w.line("H8", "for this bore", grade(c.bore(), "8"), Kind.LENGTH, GRADES.name());
         double h11 = w.line("h11", "for this shaft", grade(c.shaft(), "11"), Kind.LENGTH, GRADES.name());
         double boreMax = w.line("largest bore", "bore + H8", c.bore() + h8, Kind.LENGTH);
@@ -121,7 +206,7 @@ public final class SealSeats {
         Verdict shaftVerdict = within(c.shaftMeasured(), shaftMin, c.shaft());
         Verdict surface = within(c.roughness(), SMOOTHEST, ROUGHEST);
         cautions(c, speed, low, interference, surface, w);
-        return w.worked(new SealSeatResult(
+        return w.worked(new Result(
                 h8,
                 boreMax,
                 h11,
@@ -146,7 +231,7 @@ public final class SealSeats {
     }
 
     private static void cautions(
-            SealSeatCase c, double speed, double low, @Nullable Double interference, Verdict surface, Working w) {
+            Case c, double speed, double low, @Nullable Double interference, Verdict surface, Working w) {
         if (interference != null && interference < Math.min(low, c.bore())) {
             w.caution("The seal sits looser than a good bore would hold it: measure both again before fitting.");
         }

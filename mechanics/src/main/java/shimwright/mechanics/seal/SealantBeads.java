@@ -9,10 +9,12 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Units;
 import shimwright.mechanics.reference.Table;
-import shimwright.mechanics.seal.SealantBeadCase.Product;
-import shimwright.mechanics.seal.SealantBeadResult.Window;
+import shimwright.mechanics.seal.SealantBeads.Case.Product;
+import shimwright.mechanics.seal.SealantBeads.Result.Window;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Input;
+import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Worksheet {@code sealant-bead}. */
@@ -20,10 +22,11 @@ public final class SealantBeads {
     private static final Table CURE = Table.read("us-army-tm-5-3820-256-24-5/cure.csv");
     private static final String GEOMETRY = "volume is kept";
     private static final double WIDEST_ANAEROBIC = 0.76e-3;
+
     /** Full strength at room temperature on plain steel, to which the manual's 72 h at 10 °C compare. */
     private static final double MANUAL_HOURS = 24;
 
-    static final Worksheet<SealantBeadCase, SealantBeadResult> SHEET = new Worksheet<>(
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
             "sealant-bead",
             "Sealant bead",
             "How far a bead of sealant spreads, which bead wets a wanted width, and how long it stays open and cures.",
@@ -32,11 +35,143 @@ public final class SealantBeads {
                     CURE.name(),
                     "cure time doubles per 8 to 10 K colder: adhesive makers' rule",
                     "gap of anaerobics to 0.76 mm: Handbook of Adhesives and Sealants, p. 388"),
-            SealantBeadCase.class,
-            SealantBeadResult.class,
+            Case.class,
+            Result.class,
             SealantBeads::work);
 
     private SealantBeads() {}
+
+    /** A bead or film of liquid sealant and the clock that runs on it. */
+    public record Case(
+            @Input(meaning = "sealant", orElse = "anaerobic")
+            Product product,
+
+            @Input(kind = Kind.LENGTH, meaning = "diameter of the bead", min = 1e-4, max = 0.02, example = "1 mm")
+            @Nullable
+            Double bead,
+
+            @Input(kind = Kind.LENGTH, meaning = "length of the bead", min = 1e-3, max = 20, example = "900 mm")
+            @Nullable
+            Double length,
+
+            @Input(kind = Kind.LENGTH, meaning = "gap of the closed joint", orElse = "0.05 mm", min = 1e-6, max = 0.005)
+            double gap,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "width the sealant shall wet",
+                    min = 1e-4,
+                    max = 0.1,
+                    example = "12 mm")
+            @Nullable
+            Double land,
+
+            @Input(
+                    kind = Kind.VOLUME,
+                    meaning = "sealant spread by hand or roller",
+                    unit = "mL",
+                    min = 1e-9,
+                    max = 1e-3)
+            @Nullable
+            Double volume,
+
+            @Input(kind = Kind.AREA, meaning = "face it is spread on", unit = "cm²", min = 1e-6, max = 1) @Nullable
+            Double area,
+
+            @Input(
+                    kind = Kind.TEMPERATURE,
+                    meaning = "temperature of the case",
+                    min = 230,
+                    max = 330,
+                    example = "18 °C")
+            @Nullable
+            Double temperature,
+
+            @Input(meaning = "whether primer is used", orElse = "no")
+            boolean primer,
+
+            @Input(
+                    kind = Kind.TIME,
+                    meaning = "time to full strength by its maker",
+                    unit = "h",
+                    max = 1e6,
+                    example = "24 h")
+            @Nullable
+            Double cureTime,
+
+            @Input(
+                    kind = Kind.TEMPERATURE,
+                    meaning = "temperature that time holds for",
+                    orElse = "23 °C",
+                    min = 280,
+                    max = 310)
+            double cureTemperature,
+
+            @Input(
+                    kind = Kind.TEMPERATURE_DIFFERENCE,
+                    meaning = "cooling that doubles the time",
+                    orElse = "10 K",
+                    min = 5,
+                    max = 20)
+            double doubling,
+
+            @Input(kind = Kind.TIME, meaning = "open time by its maker", unit = "min", max = 1e5, example = "20 min")
+            @Nullable
+            Double openTime,
+
+            @Input(
+                    kind = Kind.TIME,
+                    meaning = "first bead to last torque, as planned or by the clock",
+                    unit = "min",
+                    max = 1e6,
+                    example = "14 min")
+            @Nullable
+            Double planned) {
+
+        /** Class of sealant. */
+        public enum Product {
+            /** Cures without air against metal. */
+            ANAEROBIC,
+            /** Silicone that cures with the moisture of the air. */
+            SILICONE
+        }
+    }
+
+    /** Bead and window; what was not asked is absent. */
+    public record Result(
+            @Output(kind = Kind.VOLUME, meaning = "sealant in the bead", unit = "mL", decimals = 2) @Nullable
+            Double beadVolume,
+
+            @Output(kind = Kind.LENGTH, meaning = "width it spreads to", decimals = 1) @Nullable
+            Double spread,
+
+            @Output(kind = Kind.LENGTH, meaning = "bead for the wanted width", decimals = 2) @Nullable
+            Double beadForLand,
+
+            @Output(kind = Kind.LENGTH, meaning = "film where it is spread", decimals = 4) @Nullable
+            Double film,
+
+            @Output(meaning = "cure slower by the doubling rule", decimals = 2) @Nullable
+            Double cureMultiplier,
+
+            @Output(kind = Kind.TIME, meaning = "time to full strength here", unit = "h", decimals = 1) @Nullable
+            Double cureTime,
+
+            @Output(kind = Kind.TEMPERATURE, meaning = "lowest temperature of use", decimals = 0) @Nullable
+            Double lowestTemperature,
+
+            @Output(kind = Kind.TIME, meaning = "open time left", unit = "min", decimals = 0) @Nullable
+            Double timeLeft,
+
+            @Output(meaning = "window") Window window) {
+
+        /** Where the work lies in the open time. */
+        public enum Window {
+            NOT_ASKED,
+            IN_TIME,
+            TOO_LATE
+        }
+    }
 
     /**
      * Bead: V = π d² L/4, spread w = π d²/(4 g), bead for a width d = √(4 w g/π), film V/A; cure × 2^((T0 − T)/step).
@@ -46,7 +181,7 @@ public final class SealantBeads {
      *     temperature, a case colder than the compound works, a gap no anaerobic cures in, a planned time without the
      *     open time
      */
-    public static Outcome<Worked<SealantBeadResult>> work(SealantBeadCase c) {
+    public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = new ArrayList<>();
         Double lowest = lowest(c);
         boolean nothing = c.bead() == null
@@ -84,11 +219,11 @@ public final class SealantBeads {
     }
 
     /** K; only anaerobics have one in the table. */
-    private static @Nullable Double lowest(SealantBeadCase c) {
+    private static @Nullable Double lowest(Case c) {
         return c.product() == Product.ANAEROBIC ? Units.CELSIUS.toSi(row(c).number("lowest")) : null;
     }
 
-    private static Table.Row row(SealantBeadCase c) {
+    private static Table.Row row(Case c) {
         String primer = c.primer() ? "yes" : "no";
         return CURE.rows().stream()
                 .filter(row -> row.text("primer").equals(primer))
@@ -96,7 +231,7 @@ public final class SealantBeads {
                 .orElseThrow(() -> new IllegalStateException("no row for primer " + primer));
     }
 
-    private static Worked<SealantBeadResult> laid(SealantBeadCase c, @Nullable Double lowest) {
+    private static Worked<Result> laid(Case c, @Nullable Double lowest) {
         Working w = new Working();
         Double bead = c.bead();
         Double length = c.length();
@@ -124,11 +259,10 @@ public final class SealantBeads {
                 : w.line("open time left", "open − planned", open - planned, Kind.TIME);
         Window window = left == null ? Window.NOT_ASKED : left >= 0 ? Window.IN_TIME : Window.TOO_LATE;
         cautions(c, spread, window, w);
-        return w.worked(
-                new SealantBeadResult(beadVolume, spread, beadForLand, film, multiplier, cure, lowest, left, window));
+        return w.worked(new Result(beadVolume, spread, beadForLand, film, multiplier, cure, lowest, left, window));
     }
 
-    private static @Nullable Double multiplier(SealantBeadCase c, Working w) {
+    private static @Nullable Double multiplier(Case c, Working w) {
         Double temperature = c.temperature();
         if (temperature == null) {
             return null;
@@ -138,7 +272,7 @@ public final class SealantBeads {
     }
 
     /** The longer of the doubling rule and the manual's 72 h at 10 °C against 24 h at room temperature. */
-    private static @Nullable Double cure(SealantBeadCase c, @Nullable Double multiplier, Working w) {
+    private static @Nullable Double cure(Case c, @Nullable Double multiplier, Working w) {
         Double stated = c.cureTime();
         Double temperature = c.temperature();
         if (stated == null || temperature == null || multiplier == null) {
@@ -160,7 +294,7 @@ public final class SealantBeads {
         return w.line("full strength after", "stated time × the longer", stated * factor, Kind.TIME);
     }
 
-    private static void cautions(SealantBeadCase c, @Nullable Double spread, Window window, Working w) {
+    private static void cautions(Case c, @Nullable Double spread, Window window, Working w) {
         Double land = c.land();
         if (spread != null && land != null && spread > land) {
             w.caution("The bead floods: it spreads over " + Quantities.brief(spread, Units.MM) + " where "

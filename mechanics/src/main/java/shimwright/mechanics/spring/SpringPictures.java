@@ -18,7 +18,7 @@ final class SpringPictures {
     private SpringPictures() {}
 
     /** Load over length from free to solid. */
-    static List<Diagram> load(SpringCase c, SpringResult r) {
+    static List<Diagram> load(Springs.Case c, Springs.Result r) {
         List<Part> parts = new ArrayList<>();
         parts.add(new Curve(
                 "load", List.of(new Point(r.solidLength(), r.solidLoad()), new Point(c.freeLength(), 0)), Look.MAIN));

@@ -9,22 +9,82 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Input;
+import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Worksheet {@code spring-test}. */
 public final class SpringTester {
     private static final double USUAL_LOSS = 0.10;
 
-    static final Worksheet<SpringTestCase, SpringTestResult> SHEET = new Worksheet<>(
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
             "spring-test",
             "Spring on the tester",
             "Rate, set and load at work of a used spring from readings on a spring tester.",
             List.of("Hooke's law, least squares", "10 % loss of load as a usual limit: common practice, no source"),
-            SpringTestCase.class,
-            SpringTestResult.class,
+            Case.class,
+            Result.class,
             SpringTester::work);
 
     private SpringTester() {}
+
+    /** A used spring on a spring tester. */
+    public record Case(
+            @Input(meaning = "length and load at each reading", most = 100, example = "20 mm: 41 N; 22 mm: 30 N")
+            List<Reading> readings,
+
+            @Input(kind = Kind.LENGTH, meaning = "free length measured", min = 1e-3, max = 1, example = "27.4 mm")
+            @Nullable
+            Double freeLength,
+
+            @Input(kind = Kind.LENGTH, meaning = "free length when new", min = 1e-3, max = 1, example = "27.8 mm")
+            @Nullable
+            Double newFreeLength,
+
+            @Input(kind = Kind.LENGTH, meaning = "length at work", min = 5e-4, max = 1, example = "20 mm") @Nullable
+            Double workingLength,
+
+            @Input(kind = Kind.FORCE, meaning = "load at work when new", min = 0.01, max = 1e5, example = "48 N")
+            @Nullable
+            Double newLoad,
+
+            @Input(
+                    kind = Kind.FORCE,
+                    meaning = "smallest load at work allowed",
+                    min = 0.01,
+                    max = 1e5,
+                    example = "39 N")
+            @Nullable
+            Double limitLoad) {
+
+        /** One reading. */
+        public record Reading(
+                @Input(kind = Kind.LENGTH, meaning = "length", min = 5e-4, max = 1, example = "20 mm")
+                double length,
+
+                @Input(kind = Kind.FORCE, meaning = "load", min = 0, max = 1e5, example = "41 N")
+                double load) {}
+    }
+
+    /** What the tester says; what was not given cannot be compared and is absent. */
+    public record Result(
+            @Output(kind = Kind.STIFFNESS, meaning = "rate", decimals = 3)
+            double rate,
+
+            @Output(kind = Kind.LENGTH, meaning = "free length by the loads", decimals = 2)
+            double impliedFreeLength,
+
+            @Output(kind = Kind.LENGTH, meaning = "set", decimals = 2) @Nullable
+            Double set,
+
+            @Output(kind = Kind.FORCE, meaning = "load at work", decimals = 1) @Nullable
+            Double load,
+
+            @Output(meaning = "load lost since new", unit = "%", decimals = 1) @Nullable
+            Double loss,
+
+            @Output(meaning = "load at work against its limit")
+            Verdict verdict) {}
 
     /**
      * Straight line through the readings, by least squares; with one reading through the measured free length.
@@ -34,11 +94,11 @@ public final class SpringTester {
      *     without a free length, readings at one length only, a load that does not rise as the spring is pressed, a
      *     length at work or a reading beyond the free length, a new load or limit without the length at work
      */
-    public static Outcome<Worked<SpringTestResult>> work(SpringTestCase c) {
-        List<SpringTestCase.Reading> points = new ArrayList<>(c.readings());
+    public static Outcome<Worked<Result>> work(Case c) {
+        List<Case.Reading> points = new ArrayList<>(c.readings());
         Double free = c.freeLength();
         if (points.size() == 1 && free != null) {
-            points.add(new SpringTestCase.Reading(free, 0));
+            points.add(new Case.Reading(free, 0));
         }
         List<Refusal> refusals = checked(c, points);
         if (!refusals.isEmpty()) {
@@ -71,7 +131,7 @@ public final class SpringTester {
         return Outcome.ok(judged(c, rate, implied, w));
     }
 
-    private static List<Refusal> checked(SpringTestCase c, List<SpringTestCase.Reading> points) {
+    private static List<Refusal> checked(Case c, List<Case.Reading> points) {
         List<Refusal> refusals = new ArrayList<>();
         if (points.size() < 2) {
             refusals.add(new Refusal(
@@ -96,7 +156,7 @@ public final class SpringTester {
         return refusals;
     }
 
-    private static Worked<SpringTestResult> judged(SpringTestCase c, double rate, double implied, Working w) {
+    private static Worked<Result> judged(Case c, double rate, double implied, Working w) {
         Double working = c.workingLength();
         Double load = working == null
                 ? null
@@ -118,7 +178,7 @@ public final class SpringTester {
             w.caution("Free length alone proves nothing: judge by the load at the length at work.");
         }
         w.caution("A tester lets go of a spring in an instant: guard it, and keep fingers and eyes out of its way.");
-        return w.worked(new SpringTestResult(rate, implied, set, load, loss, verdict));
+        return w.worked(new Result(rate, implied, set, load, loss, verdict));
     }
 
     private static Verdict verdict(@Nullable Double load, @Nullable Double limit) {

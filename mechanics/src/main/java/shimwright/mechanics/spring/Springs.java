@@ -12,6 +12,8 @@ import shimwright.mechanics.quantity.Units;
 import shimwright.mechanics.reference.Table;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Input;
+import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Worksheet {@code spring}. */
@@ -20,18 +22,134 @@ public final class Springs {
     private static final String BOOK = "Shigley 10th ed., ch. 10";
     private static final double TIGHTEST = 3;
 
-    static final Worksheet<SpringCase, SpringResult> SHEET = new Worksheet<>(
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
                     "spring",
                     "Spring",
                     "Rate, load, stress and set of a coil spring from its wire, coils and lengths; detent force from its ramp.",
                     List.of(
                             "Shigley, Mechanical Engineering Design, 10th ed., Eq. 10-1 to 10-13, Tables 10-1, 10-4 to 10-6"),
-                    SpringCase.class,
-                    SpringResult.class,
+                    Case.class,
+                    Result.class,
                     Springs::work)
             .drawn(SpringPictures::load);
 
     private Springs() {}
+
+    /** A helical compression spring by its wire and coils. */
+    public record Case(
+            @Input(kind = Kind.LENGTH, meaning = "wire diameter", min = 1e-4, max = 0.02, example = "2.5 mm")
+            double wire,
+
+            @Input(kind = Kind.LENGTH, meaning = "outer diameter", min = 5e-4, max = 0.3, example = "31 mm")
+            double outerDiameter,
+
+            @Input(meaning = "all coils, counted", min = 1.5, max = 200, example = "14")
+            double totalCoils,
+
+            @Input(meaning = "how the ends are made", orElse = "squared ground")
+            Ends ends,
+
+            @Input(meaning = "wire", orElse = "music wire") Material material,
+
+            @Input(kind = Kind.LENGTH, meaning = "free length", min = 1e-3, max = 1, example = "98 mm")
+            double freeLength,
+
+            @Input(kind = Kind.LENGTH, meaning = "length at work", min = 5e-4, max = 1, example = "60 mm") @Nullable
+            Double workingLength,
+
+            @Input(kind = Kind.PRESSURE, meaning = "shear modulus, where known", unit = "GPa", min = 1e9, max = 2e11)
+            @Nullable
+            Double shearModulus,
+
+            @Input(kind = Kind.PRESSURE, meaning = "tensile strength of the wire, where known", min = 1e8, max = 4e9)
+            @Nullable
+            Double tensile,
+
+            @Input(meaning = "end condition for buckling: 0.5 between flat faces", orElse = "0.5", min = 0.25, max = 2)
+            double endCondition,
+
+            @Input(kind = Kind.ANGLE, meaning = "ramp of the detent notch against the rail", min = 0.05, max = 1.5)
+            @Nullable
+            Double ramp,
+
+            @Input(meaning = "friction of ball and notch", orElse = "0.12", min = 0, max = 0.6)
+            double friction) {
+
+        /** How the ends are made. */
+        public enum Ends {
+            PLAIN(0, 0, 1),
+            PLAIN_GROUND(1, 1, 0),
+            SQUARED(2, 2, 1),
+            SQUARED_GROUND(2, 2, 0);
+
+            final int dead;
+            final int endCoils;
+            final int solidExtra;
+
+            Ends(int dead, int endCoils, int solidExtra) {
+                this.dead = dead;
+                this.endCoils = endCoils;
+                this.solidExtra = solidExtra;
+            }
+        }
+
+        /** Wire. */
+        public enum Material {
+            MUSIC_WIRE,
+            OIL_TEMPERED,
+            HARD_DRAWN,
+            CHROME_VANADIUM,
+            CHROME_SILICON,
+            STAINLESS_302
+        }
+    }
+
+    /** What the spring gives and bears; loads at work only where a length at work was given. */
+    public record Result(
+            @Output(meaning = "spring index", decimals = 2) double index,
+            @Output(meaning = "active coils", decimals = 2) double activeCoils,
+
+            @Output(kind = Kind.STIFFNESS, meaning = "rate", decimals = 3)
+            double rate,
+
+            @Output(kind = Kind.LENGTH, meaning = "solid length", decimals = 2)
+            double solidLength,
+
+            @Output(kind = Kind.PRESSURE, meaning = "tensile strength of the wire", decimals = 0)
+            double tensile,
+
+            @Output(kind = Kind.PRESSURE, meaning = "yield in torsion", decimals = 1)
+            double yield,
+
+            @Output(meaning = "curvature factor", decimals = 3)
+            double curvature,
+
+            @Output(kind = Kind.FORCE, meaning = "load at which the wire yields", decimals = 1)
+            double yieldLoad,
+
+            @Output(kind = Kind.LENGTH, meaning = "longest free length that may be pressed solid", decimals = 1)
+            double solidSafeLength,
+
+            @Output(kind = Kind.LENGTH, meaning = "free length from which it buckles unguided", decimals = 1)
+            double bucklingLength,
+
+            @Output(kind = Kind.FORCE, meaning = "load when solid", decimals = 1)
+            double solidLoad,
+
+            @Output(meaning = "takes a set when pressed solid")
+            boolean setsSolid,
+
+            @Output(kind = Kind.FORCE, meaning = "load at work", decimals = 1) @Nullable
+            Double load,
+
+            @Output(kind = Kind.PRESSURE, meaning = "stress at work", decimals = 0) @Nullable
+            Double stress,
+
+            @Output(meaning = "stress at work over yield", unit = "%", decimals = 0) @Nullable
+            Double stressShare,
+
+            @Output(kind = Kind.FORCE, meaning = "axial force to ride out of the detent", decimals = 1) @Nullable
+            Double rideOut) {}
 
     /**
      * Spring: k = G d⁴/(8 D³ Na), τ = KB 8 F D/(π d³), KB = (4C + 2)/(4C − 3), Sut = A/d^m.
@@ -41,7 +159,7 @@ public final class Springs {
      *     free or working length that does not lie in order over the solid length, wire outside the table without its
      *     strength, a ramp that jams
      */
-    public static Outcome<Worked<SpringResult>> work(SpringCase c) {
+    public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = new ArrayList<>();
         double d = c.wire();
         double mean = c.outerDiameter() - d;
@@ -85,8 +203,7 @@ public final class Springs {
         return refusals.isEmpty() ? Outcome.ok(sprung(c, mean, active, solid, wire)) : Outcome.refused(refusals);
     }
 
-    private static Worked<SpringResult> sprung(
-            SpringCase c, double mean, double active, double solid, Optional<Table.Row> wire) {
+    private static Worked<Result> sprung(Case c, double mean, double active, double solid, Optional<Table.Row> wire) {
         Working w = new Working();
         double d = c.wire();
         double index = w.line("C", "(outer − d)/d", mean / d, Kind.NUMBER, BOOK);
@@ -119,7 +236,7 @@ public final class Springs {
         Double stress =
                 load == null ? null : w.line("stress", "KB 8 F D/(π d³)", load * stressPerLoad, Kind.PRESSURE, BOOK);
         cautions(c, sets, buckling, w);
-        return w.worked(new SpringResult(
+        return w.worked(new Result(
                 index,
                 active,
                 rate,
@@ -148,7 +265,7 @@ public final class Springs {
     }
 
     /** F = Fs (tan a + μ)/(1 − μ tan a): one flank, side friction of the plunger left out. */
-    private static @Nullable Double rideOut(SpringCase c, @Nullable Double load, Working w) {
+    private static @Nullable Double rideOut(Case c, @Nullable Double load, Working w) {
         Double ramp = c.ramp();
         if (ramp == null || load == null) {
             return null;
@@ -162,7 +279,7 @@ public final class Springs {
                 "statics of the wedge");
     }
 
-    private static void cautions(SpringCase c, boolean sets, double buckling, Working w) {
+    private static void cautions(Case c, boolean sets, double buckling, Working w) {
         w.caution("A spring under a cover or plug is stored energy: eyes covered, face aside, let it out slowly.");
         if (sets) {
             w.caution("Pressed solid this spring takes a set: do not close it fully in a vise.");

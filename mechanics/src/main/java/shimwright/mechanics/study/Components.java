@@ -9,8 +9,8 @@ import shimwright.mechanics.study.Crossed.Term;
 import shimwright.mechanics.working.Working;
 
 /** Analysis of variance, all effects random. */
-record Components(GaugeStudyCase c, Working w) {
-    GaugeStudyResult result() {
+record Components(GaugeStudy.Case c, Working w) {
+    GaugeStudy.Result result() {
         Crossed study = Crossed.of(c.rounds());
         int p = study.p();
         int r = study.r();
@@ -38,7 +38,7 @@ record Components(GaugeStudyCase c, Working w) {
         Double toleranceShare = tolerance == null ? null : c.deviations() * grr / tolerance;
         double share = tv == 0 ? 0 : grr / tv;
         double limit = RangeConstants.upperRange(r) * study.meanRange();
-        return new GaugeStudyResult(
+        return new GaugeStudy.Result(
                 ev,
                 several ? av : null,
                 several && !pooled ? cross : null,
@@ -60,14 +60,14 @@ record Components(GaugeStudyCase c, Working w) {
                         : GaugeStudy.advice(toleranceShare, "the tolerance"));
     }
 
-    private static List<GaugeStudyResult.Row> table(
+    private static List<GaugeStudy.Result.Row> table(
             Squares squares, Term repeats, Term below, boolean several, boolean pooled) {
         if (!several) {
             return List.of(squares.parts().against(repeats), repeats.plain());
         }
-        GaugeStudyResult.Row parts = squares.parts().against(below);
-        GaugeStudyResult.Row persons = squares.persons().against(below);
-        GaugeStudyResult.Row cross = squares.interaction().against(squares.repeats());
+        GaugeStudy.Result.Row parts = squares.parts().against(below);
+        GaugeStudy.Result.Row persons = squares.persons().against(below);
+        GaugeStudy.Result.Row cross = squares.interaction().against(squares.repeats());
         return pooled
                 ? List.of(
                         parts,

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.hipparchus.distribution.continuous.FDistribution;
 import shimwright.mechanics.measure.Statistics;
-import shimwright.mechanics.study.GaugeStudyCase.Round;
+import shimwright.mechanics.study.GaugeStudy.Case.Round;
 
 /**
  * Every person read every part the same number of times.
@@ -109,12 +109,12 @@ record Crossed(List<String> persons, List<List<List<Double>>> cells) {
         }
 
         /** F against another line, and the chance of so large a one; null where there is none. */
-        GaugeStudyResult.Row against(Term other) {
+        GaugeStudy.Result.Row against(Term other) {
             if (other.freedom() == 0 || freedom == 0) {
                 return plain();
             }
             double f = other.mean() == 0 ? (mean() == 0 ? 0 : Double.POSITIVE_INFINITY) : mean() / other.mean();
-            return new GaugeStudyResult.Row(source, freedom, sum, mean(), f, chance(other));
+            return new GaugeStudy.Result.Row(source, freedom, sum, mean(), f, chance(other));
         }
 
         double chance(Term other) {
@@ -127,8 +127,8 @@ record Crossed(List<String> persons, List<List<List<Double>>> cells) {
                     : Math.max(0, 1 - new FDistribution(freedom, other.freedom()).cumulativeProbability(f));
         }
 
-        GaugeStudyResult.Row plain() {
-            return new GaugeStudyResult.Row(source, freedom, sum, mean(), null, null);
+        GaugeStudy.Result.Row plain() {
+            return new GaugeStudy.Result.Row(source, freedom, sum, mean(), null, null);
         }
 
         Term with(Term other) {

@@ -7,11 +7,11 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.measure.Statistics;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.study.GaugeStudyCase.Round;
+import shimwright.mechanics.study.GaugeStudy.Case.Round;
 import shimwright.mechanics.working.Working;
 
 /** One person, one check part: repeats within days, days within runs. */
-record Days(GaugeStudyCase c, Working w) {
+record Days(GaugeStudy.Case c, Working w) {
 
     /**
      * Pooled standard deviation of groups of like size: √ mean of s².
@@ -28,7 +28,7 @@ record Days(GaugeStudyCase c, Working w) {
         return c.rounds().get(0).readings().size();
     }
 
-    GaugeStudyResult result() {
+    GaugeStudy.Result result() {
         Map<String, List<Double>> dayMeans = new LinkedHashMap<>();
         for (Round day : c.rounds()) {
             dayMeans.computeIfAbsent(day.name(), run -> new ArrayList<>()).add(Statistics.mean(day.readings()));
@@ -66,7 +66,7 @@ record Days(GaugeStudyCase c, Working w) {
                 "one day's mean", "√(runs² + level 2²)", Math.hypot(ofRuns, two), Kind.LENGTH, GaugeStudy.NESTED);
         Double tolerance = c.tolerance();
         Double share = tolerance == null ? null : c.deviations() * day / tolerance;
-        return new GaugeStudyResult(
+        return new GaugeStudy.Result(
                 one,
                 between,
                 third == null ? null : ofRuns,
@@ -101,9 +101,9 @@ record Days(GaugeStudyCase c, Working w) {
                 GaugeStudy.NESTED);
     }
 
-    private static List<GaugeStudyResult.Row> levels(
+    private static List<GaugeStudy.Result.Row> levels(
             double one, double two, @Nullable Double three, int runs, int days, int repeats) {
-        List<GaugeStudyResult.Row> rows = new ArrayList<>();
+        List<GaugeStudy.Result.Row> rows = new ArrayList<>();
         rows.add(row("within days", one, runs * days * (repeats - 1)));
         rows.add(row("day means within runs", two, runs * (days - 1)));
         if (three != null) {
@@ -112,7 +112,7 @@ record Days(GaugeStudyCase c, Working w) {
         return rows;
     }
 
-    private static GaugeStudyResult.Row row(String name, double s, int freedom) {
-        return new GaugeStudyResult.Row(name, freedom, s * s * freedom, s * s, null, null);
+    private static GaugeStudy.Result.Row row(String name, double s, int freedom) {
+        return new GaugeStudy.Result.Row(name, freedom, s * s * freedom, s * s, null, null);
     }
 }

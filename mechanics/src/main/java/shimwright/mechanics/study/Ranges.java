@@ -8,11 +8,11 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.working.Working;
 
 /** Average and range. */
-record Ranges(GaugeStudyCase c, Working w) {
+record Ranges(GaugeStudy.Case c, Working w) {
     static final double CATEGORIES = 1.41;
     private static final int MANY = 15;
 
-    GaugeStudyResult result() {
+    GaugeStudy.Result result() {
         Crossed study = Crossed.of(c.rounds());
         double meanRange = w.line("mean range of repeats", "mean", study.meanRange(), Kind.LENGTH);
         int ranges = study.o() * study.p();
@@ -36,7 +36,7 @@ record Ranges(GaugeStudyCase c, Working w) {
         double share = tv == 0 ? 0 : grr / tv;
         double limit = w.line(
                 "limit of ranges", "D4 × mean range", RangeConstants.upperRange(study.r()) * meanRange, Kind.LENGTH);
-        return new GaugeStudyResult(
+        return new GaugeStudy.Result(
                 ev,
                 study.o() > 1 ? av : null,
                 null,

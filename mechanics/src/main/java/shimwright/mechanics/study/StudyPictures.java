@@ -17,7 +17,7 @@ final class StudyPictures {
     private StudyPictures() {}
 
     /** The gap against its limits, taken as normal, and who brings how much of the spread. */
-    static List<Diagram> loop(ToleranceLoopCase c, ToleranceLoopResult r) {
+    static List<Diagram> loop(ToleranceLoop.Case c, ToleranceLoop.Result r) {
         List<Diagram> pictures = new ArrayList<>();
         Double drawn = r.outsideDrawn();
         if (drawn != null) {
@@ -33,7 +33,7 @@ final class StudyPictures {
         }
         List<String> names = new ArrayList<>();
         List<Part> bars = new ArrayList<>();
-        for (ToleranceLoopResult.LinkShare link : r.links()) {
+        for (ToleranceLoop.Result.LinkShare link : r.links()) {
             names.add(link.name());
             bars.add(new Bar(link.name(), names.size(), 0, 100 * link.share(), Look.MAIN));
         }
@@ -51,10 +51,10 @@ final class StudyPictures {
     }
 
     /** Standard deviations side by side. */
-    static List<Diagram> gauge(GaugeStudyCase c, GaugeStudyResult r) {
+    static List<Diagram> gauge(GaugeStudy.Case c, GaugeStudy.Result r) {
         List<String> names = new ArrayList<>();
         List<Part> bars = new ArrayList<>();
-        boolean days = c.form() == GaugeStudyCase.Form.NESTED;
+        boolean days = c.form() == GaugeStudy.Case.Form.NESTED;
         bar(names, bars, "repeats", r.repeatability(), Look.SECOND);
         bar(names, bars, days ? "days" : "persons", r.reproducibility(), Look.SECOND);
         bar(names, bars, days ? "runs" : "persons × parts", r.interaction(), Look.SECOND);

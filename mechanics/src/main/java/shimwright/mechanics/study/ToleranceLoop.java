@@ -3,32 +3,220 @@ package shimwright.mechanics.study;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
-import shimwright.mechanics.conformity.Conformity;
 import shimwright.mechanics.conformity.Limits;
-import shimwright.mechanics.measure.Distribution;
-import shimwright.mechanics.measure.MonteCarlo;
-import shimwright.mechanics.measure.RectangularSum;
-import shimwright.mechanics.measure.Sampled;
-import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.study.ToleranceLoopCase.Link;
-import shimwright.mechanics.study.ToleranceLoopCase.Spread;
-import shimwright.mechanics.study.ToleranceLoopResult.LinkShare;
+import shimwright.mechanics.study.ToleranceLoop.Case.Link;
+import shimwright.mechanics.study.ToleranceLoop.Case.Spread;
+import shimwright.mechanics.study.ToleranceLoop.Result.LinkShare;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Input;
+import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code tolerance-loop}. */
 public final class ToleranceLoop {
     private static final String CHASE = "K. W. Chase, tolerance allocation methods, ADCATS (from memory)";
-    private static final double THREE_SIGMA = 0.9973;
+
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+                    "tolerance-loop",
+                    "Tolerance loop",
+                    "What a loop of toleranced lengths can come to: at worst, by squares, and drawn with the real shapes.",
+                    List.of(CHASE, "JCGM 101:2008 6.4, 7.7", "sum of rectangular sizes: Irwin-Hall"),
+                    Case.class,
+                    Result.class,
+                    ToleranceLoop::work)
+            .drawn(StudyPictures::loop)
+            .drawnWhenAsked();
 
     private ToleranceLoop() {}
+
+    /**
+     * A loop of toleranced lengths.
+     *
+     * @param links the loop, in order
+     * @param wanted tolerance ± of the gap that the free links should be scaled to, m
+     * @param least smallest gap allowed, m
+     * @param most largest gap allowed, m
+     * @param draws how many loops are drawn; 99.73 % of fewer than 10,000 would hang on a dozen of them
+     * @param seed of the draws
+     */
+    public record Case(
+            @Input(
+                    meaning = "the loop: name: size: tolerance: how much the gap grows per length",
+                    most = 60,
+                    example =
+                            "case: 250.40 mm: 0.05 mm: 1; shaft: 214.98 mm: 0.03 mm: -1; "
+                                    + "bearing: 17.70 mm: 0.06 mm: -1: rectangular; bearing: 17.70 mm: 0.06 mm: -1: rectangular")
+            List<Link> links,
+
+            @Input(kind = Kind.LENGTH, meaning = "tolerance ± wanted for the gap", min = 1e-9, max = 1) @Nullable
+            Double wanted,
+
+            @Input(kind = Kind.LENGTH, meaning = "smallest gap allowed", min = -10, max = 10) @Nullable
+            Double least,
+
+            @Input(kind = Kind.LENGTH, meaning = "largest gap allowed", min = -10, max = 10) @Nullable
+            Double most,
+
+            @Input(meaning = "loops to draw", orElse = "50000", min = 10_000, max = 1_000_000)
+            int draws,
+
+            @Input(meaning = "seed of the draws", orElse = "1", min = 0, max = 1e9)
+            int seed) {
+        public Case {
+            links = List.copyOf(links);
+        }
+
+        /** How sizes lie between their limits. */
+        public enum Spread {
+            /** Normal, the limits three standard deviations out. */
+            NORMAL,
+            RECTANGULAR,
+            TRIANGULAR,
+            U_SHAPED
+        }
+
+        /**
+         * One link.
+         *
+         * @param size nominal, m
+         * @param tolerance upper deviation; the lower one is as large unless given, m
+         * @param sensitivity change of the gap per change of the size, signed, not 0
+         * @param shape how sizes lie between the limits
+         * @param lower lower deviation, signed, m
+         * @param shift how far the mean of a batch may sit off the middle, m
+         * @param kept whether its tolerance must stay as it is
+         */
+        public record Link(
+                @Input(meaning = "what it is", example = "case")
+                String name,
+
+                @Input(kind = Kind.LENGTH, meaning = "size", min = -10, max = 10, example = "250.4 mm")
+                double size,
+
+                @Input(
+                        kind = Kind.LENGTH,
+                        meaning = "tolerance ±, or upper deviation",
+                        min = -1,
+                        max = 1,
+                        example = "0.05 mm")
+                double tolerance,
+
+                @Input(
+                        meaning = "growth of the gap per length, 1 opens, -1 closes",
+                        orElse = "1",
+                        min = -1000,
+                        max = 1000)
+                double sensitivity,
+
+                @Input(meaning = "how sizes lie between the limits", orElse = "normal")
+                Spread shape,
+
+                @Input(kind = Kind.LENGTH, meaning = "lower deviation, if not as large", min = -1, max = 1) @Nullable
+                Double lower,
+
+                @Input(kind = Kind.LENGTH, meaning = "possible shift of the mean", orElse = "0 mm", min = 0, max = 1)
+                double shift,
+
+                @Input(meaning = "tolerance must stay", orElse = "no")
+                boolean kept) {
+
+            double low() {
+                return lower == null ? -tolerance : lower;
+            }
+
+            double middle() {
+                return size + (tolerance + low()) / 2;
+            }
+
+            /** Half the tolerance zone. */
+            double half() {
+                return (tolerance - low()) / 2;
+            }
+        }
+    }
+
+    /**
+     * What a loop comes to; lengths in m.
+     *
+     * @param nominal gap of the nominal sizes
+     * @param middle gap with every size in the middle of its limits
+     * @param worst half-width with every size at its worst
+     * @param squares half-width by root sum of squares, shifts of means added straight
+     * @param deviation standard deviation by the shapes given
+     * @param drawnLow lower end of 99.73 % of the loops drawn
+     * @param drawnHigh upper end
+     * @param outsideNormal share outside the limits, gap taken as normal
+     * @param outsideDrawn share outside the limits of the loops drawn
+     * @param outsideExact share outside, exact, where every link is rectangular
+     * @param scaleWorst factor for the free tolerances by the worst case
+     * @param scaleSquares factor for the free tolerances by root sum of squares
+     * @param draws loops drawn
+     * @param seed of the draws; with it the same loops are drawn again
+     * @param links each one's part
+     * @param advice one sentence
+     */
+    public record Result(
+            @Output(kind = Kind.LENGTH, meaning = "gap, nominal", decimals = 4)
+            double nominal,
+
+            @Output(kind = Kind.LENGTH, meaning = "gap, middle of the limits", decimals = 4)
+            double middle,
+
+            @Output(kind = Kind.LENGTH, meaning = "worst case, ±", decimals = 4)
+            double worst,
+
+            @Output(kind = Kind.LENGTH, meaning = "root sum of squares, ±", decimals = 4)
+            double squares,
+
+            @Output(kind = Kind.LENGTH, meaning = "standard deviation", decimals = 4)
+            double deviation,
+
+            @Output(kind = Kind.LENGTH, meaning = "99.73 % of the loops drawn lie above", decimals = 3)
+            double drawnLow,
+
+            @Output(kind = Kind.LENGTH, meaning = "and below", decimals = 3)
+            double drawnHigh,
+
+            @Output(meaning = "outside the limits, taken as normal", unit = "%", decimals = 3) @Nullable
+            Double outsideNormal,
+
+            @Output(meaning = "outside the limits, drawn", unit = "%", decimals = 2) @Nullable
+            Double outsideDrawn,
+
+            @Output(meaning = "outside the limits, exact", unit = "%", decimals = 3) @Nullable
+            Double outsideExact,
+
+            @Output(meaning = "factor for the free tolerances, worst case", decimals = 5) @Nullable
+            Double scaleWorst,
+
+            @Output(meaning = "factor for the free tolerances, root sum of squares", decimals = 5) @Nullable
+            Double scaleSquares,
+
+            @Output(meaning = "loops drawn") int draws,
+            @Output(meaning = "seed of the draws") int seed,
+
+            @Output(meaning = "links") List<LinkShare> links,
+            @Output(meaning = "advice") String advice) {
+        public Result {
+            links = List.copyOf(links);
+        }
+
+        /** One link's part of the gap. */
+        public record LinkShare(
+                @Output(meaning = "link") String name,
+
+                @Output(kind = Kind.LENGTH, meaning = "moves the gap by ±", decimals = 4)
+                double part,
+
+                @Output(meaning = "share of the sum of squares", unit = "%", decimals = 1)
+                double share) {}
+    }
 
     /**
      * Worst case Σ|c|T; root sum of squares Σ|c·shift| + √Σ(cT)²; draws of every link by its shape. Unequal deviations are
@@ -38,7 +226,7 @@ public final class ToleranceLoop {
      * @return refused: a link that does not move the gap, deviations or limits the wrong way round, no tolerance at all, a
      *     wish that no free link can meet
      */
-    public static Outcome<Worked<ToleranceLoopResult>> work(ToleranceLoopCase c) {
+    public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> faults = faults(c);
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
@@ -58,17 +246,18 @@ public final class ToleranceLoop {
         double worst = w.line("worst case", "Σ |c|·T", sum(c, link -> true), Kind.LENGTH, CHASE);
         double root = Math.sqrt(squares(c, link -> true));
         double squares = w.line("root sum of squares", "Σ |c|·shift + √Σ (c·T)²", shifts + root, Kind.LENGTH, CHASE);
-        double deviation = w.line("standard deviation", "√Σ (c·σ)²", deviation(c), Kind.LENGTH, "JCGM 100:2008 5.1.2");
-        double[] drawn = draws(c, middle, shifts);
+        double deviation =
+                w.line("standard deviation", "√Σ (c·σ)²", LoopDraws.deviation(c), Kind.LENGTH, "JCGM 100:2008 5.1.2");
+        double[] drawn = LoopDraws.draws(c, middle, shifts);
         Limits limits = new Limits(c.least(), c.most());
         boolean limited = c.least() != null || c.most() != null;
-        Double normal = limited ? outsideNormal(middle, deviation, shifts, limits) : null;
+        Double normal = limited ? LoopDraws.outsideNormal(middle, deviation, shifts, limits) : null;
         Double outside = limited ? drawn[2] : null;
         List<LinkShare> links = c.links().stream()
                 .map(link -> new LinkShare(link.name(), part(link), Math.pow(part(link) / root, 2)))
                 .toList();
         Double wanted = c.wanted();
-        return Outcome.ok(w.worked(new ToleranceLoopResult(
+        return Outcome.ok(w.worked(new Result(
                 nominal,
                 middle,
                 worst,
@@ -78,7 +267,7 @@ public final class ToleranceLoop {
                 drawn[1],
                 normal,
                 outside,
-                limited && shifts == 0 ? exact(c, middle, limits) : null,
+                limited && shifts == 0 ? LoopDraws.exact(c, middle, limits) : null,
                 wanted == null ? null : factor(c, wanted, false),
                 wanted == null ? null : factor(c, wanted, true),
                 c.draws(),
@@ -87,7 +276,7 @@ public final class ToleranceLoop {
                 advice(links, outside, middle, worst, limits))));
     }
 
-    private static List<Refusal> faults(ToleranceLoopCase c) {
+    private static List<Refusal> faults(Case c) {
         List<Refusal> faults = new ArrayList<>();
         for (int i = 0; i < c.links().size(); i++) {
             Link link = c.links().get(i);
@@ -122,15 +311,15 @@ public final class ToleranceLoop {
         return faults;
     }
 
-    private static double part(Link link) {
+    static double part(Link link) {
         return Math.abs(link.sensitivity()) * link.half();
     }
 
-    private static double sum(ToleranceLoopCase c, Predicate<Link> which) {
+    private static double sum(Case c, Predicate<Link> which) {
         return c.links().stream().filter(which).mapToDouble(ToleranceLoop::part).sum();
     }
 
-    private static double squares(ToleranceLoopCase c, Predicate<Link> which) {
+    private static double squares(Case c, Predicate<Link> which) {
         return c.links().stream()
                 .filter(which)
                 .mapToDouble(link -> part(link) * part(link))
@@ -138,77 +327,13 @@ public final class ToleranceLoop {
     }
 
     /** What the free tolerances are to be multiplied with; null where the kept ones use up the wish. */
-    private static @Nullable Double factor(ToleranceLoopCase c, double wanted, boolean bySquares) {
+    private static @Nullable Double factor(Case c, double wanted, boolean bySquares) {
         double room = bySquares ? wanted * wanted - squares(c, Link::kept) : wanted - sum(c, Link::kept);
         double free = bySquares ? squares(c, link -> !link.kept()) : sum(c, link -> !link.kept());
         if (room <= 0) {
             return null;
         }
         return bySquares ? Math.sqrt(room / free) : room / free;
-    }
-
-    private static Distribution distribution(Link link) {
-        double half = link.half();
-        return switch (link.shape()) {
-            case NORMAL -> new Distribution.Normal(half / 3);
-            case RECTANGULAR -> new Distribution.Rectangular(half);
-            case TRIANGULAR -> new Distribution.Triangular(half);
-            case U_SHAPED -> new Distribution.Cyclic(half);
-        };
-    }
-
-    private static double deviation(ToleranceLoopCase c) {
-        return c.links().stream()
-                .mapToDouble(link -> link.sensitivity() * distribution(link).deviation())
-                .reduce(0, Math::hypot);
-    }
-
-    /** Ends of 99.73 %, means shifted outwards, and the share outside the limits, the worse way. */
-    private static double[] draws(ToleranceLoopCase c, double middle, double shifts) {
-        List<Distribution> inputs =
-                c.links().stream().map(ToleranceLoop::distribution).toList();
-        double[] slopes = c.links().stream().mapToDouble(Link::sensitivity).toArray();
-        Limits limits = new Limits(c.least(), c.most());
-        MonteCarlo.Run run = MonteCarlo.run(
-                inputs,
-                3,
-                (x, y) -> {
-                    double gap = middle;
-                    for (int i = 0; i < x.length; i++) {
-                        gap += slopes[i] * x[i];
-                    }
-                    y[0] = gap;
-                    y[1] = limits.hold(gap - shifts) ? 0 : 1;
-                    y[2] = limits.hold(gap + shifts) ? 0 : 1;
-                    return true;
-                },
-                Sampling.of(c.draws(), c.seed()).covering(THREE_SIGMA));
-        Sampled gap = Objects.requireNonNull(run.results().get(0));
-        double low = Objects.requireNonNull(run.results().get(1)).mean();
-        double high = Objects.requireNonNull(run.results().get(2)).mean();
-        return new double[] {gap.symmetric().low() - shifts, gap.symmetric().high() + shifts, Math.max(low, high)};
-    }
-
-    private static double outsideNormal(double middle, double deviation, double shifts, Limits limits) {
-        double up = Conformity.probability(middle + shifts, deviation, Double.POSITIVE_INFINITY, limits);
-        double down = Conformity.probability(middle - shifts, deviation, Double.POSITIVE_INFINITY, limits);
-        return 1 - Math.min(up, down);
-    }
-
-    private static @Nullable Double exact(ToleranceLoopCase c, double middle, Limits limits) {
-        double[] halves = c.links().stream()
-                .mapToDouble(ToleranceLoop::part)
-                .filter(half -> half > 0)
-                .toArray();
-        double wide = c.links().stream().mapToDouble(ToleranceLoop::part).max().orElse(0);
-        boolean alike = c.links().stream()
-                .filter(link -> part(link) > 0)
-                .allMatch(link -> link.shape() == Spread.RECTANGULAR && part(link) > wide / 100);
-        if (!alike || halves.length > RectangularSum.MOST) {
-            return null;
-        }
-        RectangularSum sum = new RectangularSum(halves);
-        return sum.cumulative(limits.low() - middle) + sum.cumulative(middle - limits.high());
     }
 
     private static String advice(
@@ -224,16 +349,4 @@ public final class ToleranceLoop {
         }
         return "About " + Math.round(outside * 1000) / 10.0 + " % of the loops lie outside the limits. " + first;
     }
-
-    /** The worksheet. */
-    public static final Worksheet<ToleranceLoopCase, ToleranceLoopResult> SHEET = new Worksheet<>(
-                    "tolerance-loop",
-                    "Tolerance loop",
-                    "What a loop of toleranced lengths can come to: at worst, by squares, and drawn with the real shapes.",
-                    List.of(CHASE, "JCGM 101:2008 6.4, 7.7", "sum of rectangular sizes: Irwin-Hall"),
-                    ToleranceLoopCase.class,
-                    ToleranceLoopResult.class,
-                    ToleranceLoop::work)
-            .drawn(StudyPictures::loop)
-            .drawnWhenAsked();
 }

@@ -11,6 +11,15 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code cone-force}: axial force a friction cone needs for a torque. */
 public final class ConeForce {
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "cone-force",
+            "Force on a friction cone",
+            "Axial force a friction cone needs for a torque, while it slips and at rest.",
+            List.of(SynchroCapacity.SOURCE),
+            Case.class,
+            Result.class,
+            ConeForce::work);
+
     private ConeForce() {}
 
     /** Torque in N·m, length in metres, angle in radians. */
@@ -73,14 +82,4 @@ public final class ConeForce {
                 SynchroCapacity.SOURCE);
         return Outcome.ok(w.worked(new Result(slipping, engaging, freeing)));
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "cone-force",
-            "Force on a friction cone",
-            "Axial force a friction cone needs for a torque, while it slips and at rest.",
-            List.of(SynchroCapacity.SOURCE),
-            Case.class,
-            Result.class,
-            ConeForce::work);
 }

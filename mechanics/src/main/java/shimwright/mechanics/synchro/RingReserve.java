@@ -17,6 +17,15 @@ public final class RingReserve {
     private static final String SHOP = "common practice, no source";
     private static final double DISTORTED = 1e-4;
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "ring-reserve",
+            "Blocker ring reserve",
+            "Wear left in a blocker ring from the gap to the dog teeth, its spread, and the distance it may still go.",
+            List.of("cone geometry", SHOP),
+            Case.class,
+            Result.class,
+            RingReserve::work);
+
     private RingReserve() {}
 
     /** Lengths in metres, angles in radians. */
@@ -176,14 +185,4 @@ public final class RingReserve {
             w.caution("The ring slips by hand: glazed or worn thread. Replace it whatever the gap.");
         }
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "ring-reserve",
-            "Blocker ring reserve",
-            "Wear left in a blocker ring from the gap to the dog teeth, its spread, and the distance it may still go.",
-            List.of("cone geometry", SHOP),
-            Case.class,
-            Result.class,
-            RingReserve::work);
 }

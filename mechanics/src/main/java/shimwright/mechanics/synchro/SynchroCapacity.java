@@ -16,6 +16,16 @@ import shimwright.mechanics.worksheet.Worksheet;
 public final class SynchroCapacity {
     static final String SOURCE = "cone and chamfer statics, common practice, no source";
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+                    "synchro-capacity",
+                    "Synchronizer capacity",
+                    "Cone torque against index torque, whether the ring locks, and slip time, work and power of a shift.",
+                    List.of(SOURCE),
+                    Case.class,
+                    Result.class,
+                    SynchroCapacity::work)
+            .drawn(SynchroPictures::capacity);
+
     private SynchroCapacity() {}
 
     /** One friction cone; lengths in metres. */
@@ -303,7 +313,7 @@ public final class SynchroCapacity {
             power = slip > 0 ? (Double) (joule / slip / area * 1e-6) : null;
         }
         cautions(c, w, t, release);
-        Lined.cautions(w, c.lining(), sliding, pressure, specificWork, power);
+        LiningLimits.cautions(w, c.lining(), sliding, pressure, specificWork, power);
         return w.worked(new Result(
                 t.cone(),
                 t.index(),
@@ -369,15 +379,4 @@ public final class SynchroCapacity {
             w.caution("Cold oil and a down-shift into the lowest gear is the case that fails.");
         }
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-                    "synchro-capacity",
-                    "Synchronizer capacity",
-                    "Cone torque against index torque, whether the ring locks, and slip time, work and power of a shift.",
-                    List.of(SOURCE),
-                    Case.class,
-                    Result.class,
-                    SynchroCapacity::work)
-            .drawn(SynchroPictures::capacity);
 }

@@ -10,10 +10,12 @@ import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.thread.BoltOrderCase.Pattern;
-import shimwright.mechanics.thread.BoltOrderResult.Stage;
+import shimwright.mechanics.thread.BoltOrders.Case.Pattern;
+import shimwright.mechanics.thread.BoltOrders.Result.Stage;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Input;
+import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Worksheet {@code bolt-order}. */
@@ -22,17 +24,103 @@ public final class BoltOrders {
     private static final String MODEL = "linear elastic interaction, common practice, no source";
     private static final int FEW = 8;
 
-    static final Worksheet<BoltOrderCase, BoltOrderResult> SHEET = new Worksheet<>(
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
                     "bolt-order",
                     "Bolt order",
                     "Order and steps in which the bolts of a joint are tightened, from their count or their coordinates.",
                     List.of("ASME PCC-1, legacy cross pattern (from memory)", SHARES, MODEL),
-                    BoltOrderCase.class,
-                    BoltOrderResult.class,
+                    Case.class,
+                    Result.class,
                     BoltOrders::work)
             .drawn((c, r) -> ThreadPictures.boltOrder(c));
 
     private BoltOrders() {}
+
+    /** The bolts of one joint, by count on a circle or by their coordinates. */
+    public record Case(
+            @Input(
+                    meaning = "bolts evenly on a circle; 0 when coordinates are given",
+                    orElse = "0",
+                    max = 200,
+                    example = "8")
+            int count,
+
+            @Input(meaning = "holes, in the order of their numbers", fewest = 0, most = 200)
+            List<Hole> holes,
+
+            @Input(meaning = "which way to go", orElse = "auto")
+            Pattern pattern,
+
+            @Input(meaning = "number of the first bolt; 0 leaves it to the sheet", orElse = "0", max = 200)
+            int start,
+
+            @Input(meaning = "dowels or bearing bores to start from", fewest = 0, most = 50)
+            List<Point> dowels,
+
+            @Input(kind = Kind.TORQUE, meaning = "full torque", min = 1e-3, max = 1e5, example = "20 N·m") @Nullable
+            Double torque,
+
+            @Input(meaning = "steps to full torque, 1 to 4; 0 chooses by the count", orElse = "0", max = 4)
+            int stages,
+
+            @Input(meaning = "own order to be judged, by number", fewest = 0, most = 200)
+            List<Integer> order,
+
+            @Input(meaning = "share of a bolt's gain that each loaded neighbor loses", min = 0, max = 0.45) @Nullable
+            Double interaction,
+
+            @Input(meaning = "rounds at full torque", orElse = "1", min = 1, max = 20)
+            int passes) {
+
+        /** A hole. */
+        public record Hole(
+                @Input(meaning = "name", example = "1") String name,
+
+                @Input(kind = Kind.LENGTH, meaning = "x", min = -5, max = 5, example = "0 mm")
+                double x,
+
+                @Input(kind = Kind.LENGTH, meaning = "y", min = -5, max = 5, example = "50 mm")
+                double y) {}
+
+        /** A place without a bolt. */
+        public record Point(
+                @Input(kind = Kind.LENGTH, meaning = "x", min = -5, max = 5, example = "0 mm")
+                double x,
+
+                @Input(kind = Kind.LENGTH, meaning = "y", min = -5, max = 5, example = "50 mm")
+                double y) {}
+
+        /** Which way to go. */
+        public enum Pattern {
+            /** Star for a ring, outward for anything longer than wide. */
+            AUTO,
+            /** Opposite pairs, each next pair farthest from those done. */
+            STAR,
+            /** From the middle, or from the dowels, outward, side by side. */
+            OUTWARD
+        }
+    }
+
+    /** Order and steps; the preloads that remain only where a loss to the neighbors was given. */
+    public record Result(
+            @Output(meaning = "order of tightening") String order,
+            @Output(meaning = "shares of the full torque") String shares,
+            @Output(meaning = "steps") List<Stage> stages,
+
+            @Output(meaning = "lowest preload left", unit = "%", decimals = 1) @Nullable
+            Double lowest,
+
+            @Output(meaning = "mean preload left", unit = "%", decimals = 1) @Nullable
+            Double mean) {
+
+        /** One step over all bolts. */
+        public record Stage(
+                @Output(meaning = "share of the full torque", unit = "%", decimals = 0)
+                double share,
+
+                @Output(kind = Kind.TORQUE, meaning = "torque", decimals = 1) @Nullable
+                Double torque) {}
+    }
 
     /**
      * Star: opposite pairs, each next pair farthest from all done. Outward: from the dowels or the middle, side by
@@ -43,7 +131,7 @@ public final class BoltOrders {
      *     coordinates both or neither, fewer than two bolts, two holes on one spot or of one name, a first bolt that is
      *     not there, an order that is not each bolt once
      */
-    public static Outcome<Worked<BoltOrderResult>> work(BoltOrderCase c) {
+    public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = checked(c);
         if (!refusals.isEmpty()) {
             return Outcome.refused(refusals);
@@ -79,16 +167,16 @@ public final class BoltOrders {
         cautions(percent, lowest, w);
         String names = order.stream().map(hole -> name(c, hole)).collect(Collectors.joining("-"));
         String shares = percent.stream().map(String::valueOf).collect(Collectors.joining("-"));
-        return Outcome.ok(w.worked(new BoltOrderResult(names, shares, stages, lowest, mean)));
+        return Outcome.ok(w.worked(new Result(names, shares, stages, lowest, mean)));
     }
 
-    private static String name(BoltOrderCase c, int hole) {
+    private static String name(Case c, int hole) {
         return c.holes().isEmpty()
                 ? String.valueOf(hole + 1)
                 : c.holes().get(hole).name();
     }
 
-    private static List<Refusal> checked(BoltOrderCase c) {
+    private static List<Refusal> checked(Case c) {
         List<Refusal> refusals = new ArrayList<>();
         boolean both = c.count() != 0 && !c.holes().isEmpty();
         int count = c.holes().isEmpty() ? c.count() : c.holes().size();
@@ -103,7 +191,7 @@ public final class BoltOrders {
         }
         Set<String> names = new HashSet<>();
         Set<List<Double>> places = new HashSet<>();
-        for (BoltOrderCase.Hole hole : c.holes()) {
+        for (Case.Hole hole : c.holes()) {
             if (!names.add(hole.name())) {
                 refusals.add(new Refusal("holes", "\"" + hole.name() + "\" stands for two holes", "Rename one"));
             }
@@ -125,7 +213,7 @@ public final class BoltOrders {
         return refusals;
     }
 
-    static List<Integer> order(BoltOrderCase c, HolePattern pattern) {
+    static List<Integer> order(Case c, HolePattern pattern) {
         if (!c.order().isEmpty()) {
             return c.order().stream().map(number -> number - 1).toList();
         }
@@ -135,7 +223,7 @@ public final class BoltOrders {
     }
 
     /** In percent; between 9 and 11 bolts, where practice is silent, the finer steps. */
-    private static List<Integer> shares(BoltOrderCase c, int count) {
+    private static List<Integer> shares(Case c, int count) {
         int stages = c.stages() > 0 ? c.stages() : count <= FEW ? 3 : 4;
         return switch (stages) {
             case 1 -> List.of(100);

@@ -7,8 +7,8 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.reference.Table;
-import shimwright.mechanics.thread.TighteningCase.Form;
-import shimwright.mechanics.thread.TighteningCase.Surface;
+import shimwright.mechanics.thread.Tightening.Case.Form;
+import shimwright.mechanics.thread.Tightening.Case.Surface;
 import shimwright.mechanics.working.Working;
 
 /**
@@ -31,11 +31,11 @@ record Friction(double pitch, double thread, double head, double total) {
     }
 
     /** The lever of a case; refused where the friction it needs is not given. */
-    static Outcome<Friction> of(TighteningCase c, ThreadForm form, Working w) {
+    static Outcome<Friction> of(Tightening.Case c, ThreadForm form, Working w) {
         return c.form() == Form.NUT_FACTOR ? byNutFactor(c, w) : byFriction(c, form, w);
     }
 
-    private static Outcome<Friction> byNutFactor(TighteningCase c, Working w) {
+    private static Outcome<Friction> byNutFactor(Tightening.Case c, Working w) {
         if (c.nutFactor() != null) {
             double given = w.line("T/F", "K × d", c.nutFactor() * c.diameter(), Kind.LENGTH, "K given");
             return Outcome.ok(new Friction(0, 0, 0, given));
@@ -58,7 +58,7 @@ record Friction(double pitch, double thread, double head, double total) {
         return Outcome.ok(new Friction(0, 0, 0, w.line("T/F", "K × d", k * c.diameter(), Kind.LENGTH)));
     }
 
-    private static Outcome<Friction> byFriction(TighteningCase c, ThreadForm form, Working w) {
+    private static Outcome<Friction> byFriction(Tightening.Case c, ThreadForm form, Working w) {
         List<Refusal> refusals = new ArrayList<>();
         double muThread = needed(c.threadFriction(), "threadFriction", "friction in the thread", "0.12", refusals);
         double muHead = needed(c.headFriction(), "headFriction", "friction under the head", "0.12", refusals);
@@ -89,7 +89,7 @@ record Friction(double pitch, double thread, double head, double total) {
         return form.pitchDiameter() / 2 * (lead + rub) / (1 - lead * rub);
     }
 
-    private static Outcome<Double> meanDiameter(TighteningCase c, Working w) {
+    private static Outcome<Double> meanDiameter(Tightening.Case c, Working w) {
         if (c.headMean() != null) {
             return Outcome.ok(c.headMean());
         }

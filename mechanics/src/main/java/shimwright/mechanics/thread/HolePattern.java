@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import shimwright.mechanics.thread.BoltOrderCase.Point;
+import shimwright.mechanics.thread.BoltOrders.Case.Point;
 
 /**
  * Holes about their centroid, scaled so that the farthest lies at 1; every choice between equals goes to the lowest
@@ -38,9 +38,11 @@ record HolePattern(List<Double> x, List<Double> y, List<Point> dowels) {
     }
 
     /** By coordinates, m; the holes do not all lie on one spot. */
-    static HolePattern of(List<BoltOrderCase.Hole> holes, List<Point> dowels) {
-        double cx = holes.stream().mapToDouble(BoltOrderCase.Hole::x).average().orElse(0);
-        double cy = holes.stream().mapToDouble(BoltOrderCase.Hole::y).average().orElse(0);
+    static HolePattern of(List<BoltOrders.Case.Hole> holes, List<Point> dowels) {
+        double cx =
+                holes.stream().mapToDouble(BoltOrders.Case.Hole::x).average().orElse(0);
+        double cy =
+                holes.stream().mapToDouble(BoltOrders.Case.Hole::y).average().orElse(0);
         double size = holes.stream()
                 .mapToDouble(hole -> Math.hypot(hole.x() - cx, hole.y() - cy))
                 .max()

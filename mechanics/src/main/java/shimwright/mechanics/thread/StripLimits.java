@@ -19,7 +19,7 @@ import shimwright.mechanics.outcome.Refusal;
 record StripLimits(double majorMin, double pitchMin, double holePitchMax, double holeMinorMax, String source) {
 
     /** Refused where a diameter is neither given nor in a table, or where bolt and hole would not engage. */
-    static Outcome<StripLimits> of(ThreadStripCase c, ThreadForm form) {
+    static Outcome<StripLimits> of(ThreadStrips.Case c, ThreadForm form) {
         Optional<ThreadLimits> table = ThreadLimits.of(form);
         List<Refusal> refusals = new ArrayList<>();
         double majorMin = one(c.majorMin(), table.map(ThreadLimits::majorMin), "majorMin", refusals);

@@ -23,13 +23,16 @@ record StripStrength(
         double boltShear,
         double caseShear,
         @Nullable Double caseTensile) {
+    private static final double WIDE = 1.9;
+    private static final double EVEN = 0.897;
+
     private static final Table ALLOYS = Table.read("nadca-a-3-2/alloys.csv");
     private static final double MPA = 1e6;
     /** Smallest shear strength of bolt steel over its tensile strength, classes to 12.9 (VDI 2230-1, from memory). */
     private static final double STEEL_SHEAR = 0.6;
 
     /** Refused where the bolt's or the case's strength is not known. */
-    static Outcome<StripStrength> of(ThreadStripCase c) {
+    static Outcome<StripStrength> of(ThreadStrips.Case c) {
         List<Refusal> refusals = new ArrayList<>();
         Outcome<Optional<Strength>> bolt = Strength.of(c.strengthClass(), c.diameter());
         refusals.addAll(bolt.refusals());
@@ -72,5 +75,32 @@ record StripStrength(
                 : alloy.map(row -> row.number("tensile") * MPA).orElse(null);
         double boltShear = c.boltShear() != null ? c.boltShear() : STEEL_SHEAR * tensile;
         return Outcome.ok(new StripStrength(tensile, boltShear, shear, caseTensile));
+    }
+
+    /** C1 for 1.4 ≤ s/d &lt; 1.9, else 1; smaller than 1 for a narrow boss. */
+    static double dilation(@Nullable Double width, double diameter) {
+        if (width == null || width >= WIDE * diameter) {
+            return 1;
+        }
+        double x = width / diameter;
+        return Math.min(1, 3.8 * x - x * x - 2.61);
+    }
+
+    /** C2 for 1 &lt; Rs &lt; 2.2, else 0.897 below and the value at 2.2 above. */
+    static double boltBending(double rs) {
+        if (rs <= 1) {
+            return EVEN;
+        }
+        double r = Math.min(rs, 2.2);
+        return 5.594 - 13.682 * r + 14.107 * r * r - 6.057 * r * r * r + 0.9353 * r * r * r * r;
+    }
+
+    /** C3 for 0.4 &lt; Rs &lt; 1, else 0.897 above and the value at 0.4 below. */
+    static double holeBending(double rs) {
+        if (rs >= 1) {
+            return EVEN;
+        }
+        double r = Math.max(rs, 0.4);
+        return 0.728 + 1.769 * r - 2.896 * r * r + 1.296 * r * r * r;
     }
 }

@@ -22,7 +22,7 @@ final class ThreadPictures {
     private ThreadPictures() {}
 
     /** The preload that may come out, against what the bolt bears. */
-    static List<Diagram> tightening(TighteningCase c, TighteningResult r) {
+    static List<Diagram> tightening(Tightening.Case c, Tightening.Result r) {
         List<Part> parts = new ArrayList<>();
         parts.add(new Diagram.Bar("preload to expect", 1, r.preloadLow(), r.preloadHigh(), Look.MAIN));
         Double proof = r.proofLoad();
@@ -42,7 +42,7 @@ final class ThreadPictures {
     }
 
     /** The holes with their place in the order, joined in that order; hole 1 on top where only the count is known. */
-    static List<Diagram> boltOrder(BoltOrderCase c) {
+    static List<Diagram> boltOrder(BoltOrders.Case c) {
         boolean known = !c.holes().isEmpty();
         HolePattern pattern = known ? HolePattern.of(c.holes(), c.dowels()) : HolePattern.circle(c.count());
         List<Integer> order = BoltOrders.order(c, pattern);

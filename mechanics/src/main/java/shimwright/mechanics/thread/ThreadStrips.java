@@ -7,9 +7,11 @@ import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.thread.ThreadStripResult.Hole;
+import shimwright.mechanics.thread.ThreadStrips.Result.Hole;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Input;
+import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Worksheet {@code thread-strip}. */
@@ -17,10 +19,8 @@ public final class ThreadStrips {
     private static final String AREAS = "FED-STD-H28/2B; ISO/TR 16224";
     private static final String BENDING = "ISO/TR 16224; VDI 2230-1, from memory";
     private static final double NARROW = 1.4;
-    private static final double WIDE = 1.9;
-    private static final double EVEN = 0.897;
 
-    static final Worksheet<ThreadStripCase, ThreadStripResult> SHEET = new Worksheet<>(
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
             "thread-strip",
             "Thread strip",
             "Load and torque at which a tapped hole strips, what is left of a damaged one, and the insert that saves it.",
@@ -29,11 +29,168 @@ public final class ThreadStrips {
                     "bending and dilation: ISO/TR 16224, VDI 2230-1 (from memory)",
                     "A380: NADCA Table A-3-2",
                     WireInsert.SOURCE),
-            ThreadStripCase.class,
-            ThreadStripResult.class,
+            Case.class,
+            Result.class,
             ThreadStrips::work);
 
     private ThreadStrips() {}
+
+    /** A bolt in a tapped hole, whole or damaged. */
+    public record Case(
+            @Input(kind = Kind.LENGTH, meaning = "nominal major diameter", min = 0.001, max = 0.1, example = "8 mm")
+            double diameter,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "pitch of a metric thread",
+                    min = 1e-4,
+                    max = 0.01,
+                    example = "1.25 mm")
+            @Nullable
+            Double pitch,
+
+            @Input(meaning = "threads per inch of an inch thread", min = 3, max = 80) @Nullable
+            Double perInch,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "length of thread in engagement",
+                    min = 1e-4,
+                    max = 0.3,
+                    example = "12 mm")
+            double engagement,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "length of it that is torn or pulled",
+                    orElse = "0 mm",
+                    min = 0,
+                    max = 0.3)
+            double damaged,
+
+            @Input(meaning = "mark on the bolt head, such as 8.8", orElse = "", example = "8.8")
+            String strengthClass,
+
+            @Input(kind = Kind.PRESSURE, meaning = "tensile strength of the bolt", min = 1e7, max = 3e9) @Nullable
+            Double boltTensile,
+
+            @Input(
+                    kind = Kind.PRESSURE,
+                    meaning = "shear strength of the bolt; else 0.6 of tensile",
+                    min = 1e7,
+                    max = 3e9)
+            @Nullable
+            Double boltShear,
+
+            @Input(meaning = "alloy of the case, such as A380", orElse = "", example = "A380")
+            String parent,
+
+            @Input(kind = Kind.PRESSURE, meaning = "shear strength of the case", min = 1e6, max = 2e9) @Nullable
+            Double parentShear,
+
+            @Input(kind = Kind.PRESSURE, meaning = "tensile strength of the case", min = 1e6, max = 3e9) @Nullable
+            Double parentTensile,
+
+            @Input(meaning = "share of the strength trusted in a casting", orElse = "0.75", min = 0.1, max = 1)
+            double derate,
+
+            @Input(kind = Kind.LENGTH, meaning = "smallest width of the boss or nut", min = 0.001, max = 0.5) @Nullable
+            Double bossWidth,
+
+            @Input(kind = Kind.LENGTH, meaning = "bolt, smallest major diameter", min = 0.001, max = 0.1) @Nullable
+            Double majorMin,
+
+            @Input(kind = Kind.LENGTH, meaning = "bolt, smallest pitch diameter", min = 0.001, max = 0.1) @Nullable
+            Double pitchMin,
+
+            @Input(kind = Kind.LENGTH, meaning = "hole, largest pitch diameter", min = 0.001, max = 0.1) @Nullable
+            Double holePitchMax,
+
+            @Input(kind = Kind.LENGTH, meaning = "hole, largest minor diameter", min = 0.001, max = 0.1) @Nullable
+            Double holeMinorMax,
+
+            @Input(meaning = "nut factor K", orElse = "0.2", min = 0.03, max = 1)
+            double nutFactor,
+
+            @Input(meaning = "scatter of the preload to each side", orElse = "0.25", min = 0, max = 0.95)
+            double scatter,
+
+            @Input(kind = Kind.TORQUE, meaning = "torque the joint asks for", min = 1e-3, max = 1e5) @Nullable
+            Double torque,
+
+            @Input(kind = Kind.LENGTH, meaning = "depth of a blind hole", min = 1e-4, max = 0.5) @Nullable
+            Double holeDepth,
+
+            @Input(kind = Kind.LENGTH, meaning = "how far the bolt reaches into it", min = 1e-4, max = 0.5) @Nullable
+            Double reach) {}
+
+    /** What the thread bears; answers that need a strength which was not given are absent. */
+    public record Result(
+            @Output(kind = Kind.AREA, meaning = "shear area of the hole's thread", decimals = 2)
+            double holeArea,
+
+            @Output(kind = Kind.AREA, meaning = "shear area of the bolt's thread", decimals = 2)
+            double boltArea,
+
+            @Output(kind = Kind.FORCE, meaning = "load that strips the hole")
+            double holeStrip,
+
+            @Output(kind = Kind.FORCE, meaning = "load that strips the bolt's thread")
+            double boltStrip,
+
+            @Output(kind = Kind.FORCE, meaning = "load that breaks the bolt")
+            double boltBreak,
+
+            @Output(meaning = "strength of the hole's thread over the bolt's", decimals = 3)
+            double strengthRatio,
+
+            @Output(meaning = "factor for a boss that widens", decimals = 3)
+            double dilation,
+
+            @Output(meaning = "factor for bending of the bolt's thread", decimals = 3)
+            double boltBending,
+
+            @Output(meaning = "factor for bending of the hole's thread", decimals = 3)
+            double holeBending,
+
+            @Output(kind = Kind.TORQUE, meaning = "torque that strips or breaks")
+            double stripTorque,
+
+            @Output(kind = Kind.FORCE, meaning = "load to be trusted")
+            double safeLoad,
+
+            @Output(kind = Kind.TORQUE, meaning = "torque to be trusted, scatter counted")
+            double safeTorque,
+
+            @Output(meaning = "the hole at the torque asked for")
+            Hole verdict,
+
+            @Output(kind = Kind.LENGTH, meaning = "engagement that breaks the bolt first")
+            double neededEngagement,
+
+            @Output(kind = Kind.LENGTH, meaning = "the same for equal materials, FED-STD-H28 form")
+            double equalEngagement,
+
+            @Output(meaning = "relative strength J", decimals = 3) @Nullable
+            Double relativeStrength,
+
+            @Output(kind = Kind.LENGTH, meaning = "engagement by relative strength, FED-STD-H28 form") @Nullable
+            Double relativeEngagement,
+
+            @Output(meaning = "wire insert, bolt diameters", decimals = 1) @Nullable
+            Double insertRatio,
+
+            @Output(kind = Kind.LENGTH, meaning = "wire insert length", decimals = 1) @Nullable
+            Double insertLength) {
+
+        /** State of a hole at the torque asked for. */
+        public enum Hole {
+            NOT_ASKED,
+            HOLDS,
+            AT_RISK,
+            STRIPS
+        }
+    }
 
     /**
      * Stripping: hole area = π (L/P) dmin (P/2 + (dmin − D2max)/√3), bolt area = π (L/P) D1max (P/2 + (d2min −
@@ -44,7 +201,7 @@ public final class ThreadStrips {
      *     factors and the upper end of the scatter; refused: a bad thread, no good thread left, unknown strength, no
      *     limits of size, a boss narrower than 1.4 d, a blind hole half given
      */
-    public static Outcome<Worked<ThreadStripResult>> work(ThreadStripCase c) {
+    public static Outcome<Worked<Result>> work(Case c) {
         Outcome<ThreadForm> form = ThreadForm.of(c.diameter(), c.pitch(), c.perInch());
         Outcome<StripStrength> strength = StripStrength.of(c);
         Outcome<StripLimits> limits = form.flatMap(f -> StripLimits.of(c, f));
@@ -76,8 +233,7 @@ public final class ThreadStrips {
         }
     }
 
-    private static Loads loads(
-            ThreadStripCase c, ThreadForm form, StripStrength strength, StripLimits limits, Working w) {
+    private static Loads loads(Case c, ThreadForm form, StripStrength strength, StripLimits limits, Working w) {
         double p = form.pitch();
         double length = w.line("good length", "engagement − damaged", c.engagement() - c.damaged(), Kind.LENGTH);
         double holeArea = w.line(
@@ -100,13 +256,15 @@ public final class ThreadStrips {
         return new Loads(holeArea, boltArea, hole, bolt, breaks, ratio);
     }
 
-    private static Worked<ThreadStripResult> stripped(
-            ThreadStripCase c, ThreadForm form, StripStrength strength, StripLimits limits) {
+    private static Worked<Result> stripped(Case c, ThreadForm form, StripStrength strength, StripLimits limits) {
         Working w = new Working();
         Loads loads = loads(c, form, strength, limits, w);
-        double dilation = w.line("C1", "boss width", dilation(c.bossWidth(), c.diameter()), Kind.NUMBER, BENDING);
-        double boltBending = w.line("C2", "polynomial in Rs", boltBending(loads.ratio()), Kind.NUMBER, BENDING);
-        double holeBending = w.line("C3", "polynomial in Rs", holeBending(loads.ratio()), Kind.NUMBER, BENDING);
+        double dilation =
+                w.line("C1", "boss width", StripStrength.dilation(c.bossWidth(), c.diameter()), Kind.NUMBER, BENDING);
+        double boltBending =
+                w.line("C2", "polynomial in Rs", StripStrength.boltBending(loads.ratio()), Kind.NUMBER, BENDING);
+        double holeBending =
+                w.line("C3", "polynomial in Rs", StripStrength.holeBending(loads.ratio()), Kind.NUMBER, BENDING);
         double lever = c.nutFactor() * c.diameter();
         double stripTorque =
                 w.line("strip torque", "K × d × weakest", lever * loads.weakest(), Kind.TORQUE, "T = K F d");
@@ -124,7 +282,7 @@ public final class ThreadStrips {
         Optional<Double> insert = WireInsert.diameters(strength.caseShear(), strength.boltTensile());
         Hole verdict = verdict(c.torque(), safeTorque, stripTorque);
         cautions(c, form, verdict, insert.isEmpty(), w);
-        return w.worked(new ThreadStripResult(
+        return w.worked(new Result(
                 loads.holeArea(),
                 loads.boltArea(),
                 loads.hole(),
@@ -182,33 +340,6 @@ public final class ThreadStrips {
                 needed, equal, j, w.line("Q", "max(1, J) × Le", Math.max(1, j) * equal, Kind.LENGTH, AREAS));
     }
 
-    /** C1 for 1.4 ≤ s/d &lt; 1.9, else 1; smaller than 1 for a narrow boss. */
-    static double dilation(@Nullable Double width, double diameter) {
-        if (width == null || width >= WIDE * diameter) {
-            return 1;
-        }
-        double x = width / diameter;
-        return Math.min(1, 3.8 * x - x * x - 2.61);
-    }
-
-    /** C2 for 1 &lt; Rs &lt; 2.2, else 0.897 below and the value at 2.2 above. */
-    static double boltBending(double rs) {
-        if (rs <= 1) {
-            return EVEN;
-        }
-        double r = Math.min(rs, 2.2);
-        return 5.594 - 13.682 * r + 14.107 * r * r - 6.057 * r * r * r + 0.9353 * r * r * r * r;
-    }
-
-    /** C3 for 0.4 &lt; Rs &lt; 1, else 0.897 above and the value at 0.4 below. */
-    static double holeBending(double rs) {
-        if (rs >= 1) {
-            return EVEN;
-        }
-        double r = Math.max(rs, 0.4);
-        return 0.728 + 1.769 * r - 2.896 * r * r + 1.296 * r * r * r;
-    }
-
     private static Hole verdict(@Nullable Double torque, double safe, double strip) {
         if (torque == null) {
             return Hole.NOT_ASKED;
@@ -219,7 +350,7 @@ public final class ThreadStrips {
         return torque < strip ? Hole.AT_RISK : Hole.STRIPS;
     }
 
-    private static void cautions(ThreadStripCase c, ThreadForm form, Hole verdict, boolean noInsert, Working w) {
+    private static void cautions(Case c, ThreadForm form, Hole verdict, boolean noInsert, Working w) {
         w.caution(
                 "Count only whole, clean turns: the first and last turn and a chamfer carry little. Test bars flatter a "
                         + "real boss.");

@@ -9,18 +9,21 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.reference.Table;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Input;
+import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Worksheet {@code thread}. */
 public final class Threads {
     private static final Table KNOWN = Table.read("iso-261-1998/threads.csv");
     private static final String FORM = "ISO 68-1:1998, ISO 724:1993; ASME B1.1";
+
     /** A nut of another thread still starts when diameter and pitch lie this near. */
     private static final double NEAR_DIAMETER = 0.06;
 
     private static final double NEAR_PITCH = 0.45;
 
-    static final Worksheet<ThreadCase, ThreadResult> SHEET = new Worksheet<>(
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
             "thread",
             "Thread",
             "Sizes, limits, stress area, proof load and look-alikes of a 60 degree thread from its diameter and pitch.",
@@ -29,11 +32,82 @@ public final class Threads {
                     "ISO 965-1:2013, 6g and 6H",
                     "ISO 898-1:2013, 9.1.6 and Table 3",
                     "ASME B1.1; SAE J429"),
-            ThreadCase.class,
-            ThreadResult.class,
+            Case.class,
+            Result.class,
             Threads::work);
 
     private Threads() {}
+
+    /** A thread and, where known, the strength of its bolt. */
+    public record Case(
+            @Input(kind = Kind.LENGTH, meaning = "nominal major diameter", min = 0.001, max = 0.1, example = "10 mm")
+            double diameter,
+
+            @Input(kind = Kind.LENGTH, meaning = "pitch of a metric thread", min = 1e-4, max = 0.01, example = "1.5 mm")
+            @Nullable
+            Double pitch,
+
+            @Input(meaning = "threads per inch of an inch thread", min = 3, max = 80) @Nullable
+            Double perInch,
+
+            @Input(meaning = "mark on the bolt head, such as 8.8 or grade 5", orElse = "", example = "8.8")
+            String strengthClass,
+
+            @Input(
+                    kind = Kind.AREA,
+                    meaning = "printed stress area, where it is to stand for the computed one",
+                    min = 1e-7,
+                    max = 0.01)
+            @Nullable
+            Double stressArea,
+
+            @Input(
+                    kind = Kind.PRESSURE,
+                    meaning = "proof stress, where it is to stand for that of the class",
+                    min = 1e6,
+                    max = 3e9)
+            @Nullable
+            Double proofStress) {}
+
+    /** Sizes, limits and loads of a thread; what no table reaches is absent. */
+    public record Result(
+            @Output(kind = Kind.LENGTH, meaning = "height of the triangle", decimals = 4)
+            double height,
+
+            @Output(kind = Kind.LENGTH, meaning = "pitch diameter, basic")
+            double pitchDiameter,
+
+            @Output(kind = Kind.LENGTH, meaning = "minor diameter of the hole, basic (the tap drill is near it)")
+            double minorDiameter,
+
+            @Output(kind = Kind.LENGTH, meaning = "root diameter of the bolt")
+            double rootDiameter,
+
+            @Output(kind = Kind.AREA, meaning = "stress area", decimals = 2)
+            double stressArea,
+
+            @Output(kind = Kind.LENGTH, meaning = "bolt, largest major diameter") @Nullable
+            Double majorMax,
+
+            @Output(kind = Kind.LENGTH, meaning = "bolt, smallest major diameter") @Nullable
+            Double majorMin,
+
+            @Output(kind = Kind.LENGTH, meaning = "bolt, smallest pitch diameter") @Nullable
+            Double pitchMin,
+
+            @Output(kind = Kind.LENGTH, meaning = "hole, largest pitch diameter") @Nullable
+            Double holePitchMax,
+
+            @Output(kind = Kind.LENGTH, meaning = "hole, largest minor diameter") @Nullable
+            Double holeMinorMax,
+
+            @Output(kind = Kind.FORCE, meaning = "proof load") @Nullable
+            Double proofLoad,
+
+            @Output(kind = Kind.FORCE, meaning = "breaking load, smallest") @Nullable
+            Double breakingLoad,
+
+            @Output(meaning = "easily taken for it") List<String> lookAlikes) {}
 
     /**
      * Sizes from d and P: d2 = d − 3/4 H, D1 = d − 5/4 H, As = (π/4)((d2 + d3)/2)², unified (π/4)(d − 0.9743 P)².
@@ -42,7 +116,7 @@ public final class Threads {
      * @return lengths in m, area in m², loads in N; refused: pitch and threads per inch both or neither given, a pitch
      *     over 0.4 d, an unknown class
      */
-    public static Outcome<Worked<ThreadResult>> work(ThreadCase c) {
+    public static Outcome<Worked<Result>> work(Case c) {
         Outcome<ThreadForm> form = ThreadForm.of(c.diameter(), c.pitch(), c.perInch());
         Outcome<Optional<Strength>> strength = Strength.of(c.strengthClass(), c.diameter());
         List<Refusal> refusals = Refusals.of(form, strength);
@@ -52,7 +126,7 @@ public final class Threads {
         return Outcome.ok(sizes(c, form.orElseThrow(), strength.orElseThrow()));
     }
 
-    private static Worked<ThreadResult> sizes(ThreadCase c, ThreadForm form, Optional<Strength> strength) {
+    private static Worked<Result> sizes(Case c, ThreadForm form, Optional<Strength> strength) {
         Working w = new Working();
         double height = w.line("H", "√3/2 × P", form.height(), Kind.LENGTH, FORM);
         double pitchDiameter = w.line("d2", "d − 3/4 H", form.pitchDiameter(), Kind.LENGTH, FORM);
@@ -81,7 +155,7 @@ public final class Threads {
                         s -> w.line("breaking load", "stress area × Rm", area * s.tensile(), Kind.FORCE, s.source()))
                 .orElse(null);
         w.caution("A nut that runs two turns and then binds is the wrong thread: no more torque, but a pitch gauge.");
-        return w.worked(new ThreadResult(
+        return w.worked(new Result(
                 height,
                 pitchDiameter,
                 minor,

@@ -7,23 +7,23 @@ import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.reference.Table;
-import shimwright.mechanics.thread.TighteningCase.Basis;
-import shimwright.mechanics.thread.TighteningCase.Method;
-import shimwright.mechanics.thread.TighteningCase.Surface;
+import shimwright.mechanics.thread.Tightening.Case.Basis;
+import shimwright.mechanics.thread.Tightening.Case.Method;
+import shimwright.mechanics.thread.Tightening.Case.Surface;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Input;
+import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Worksheet {@code tightening}. */
 public final class Tightening {
-    private static final Table SCATTER = Table.read("machinerys-handbook/preload-scatter.csv");
     private static final String DRY_RULE = "US Army TM 9-6115-604-34, Table 1-2, notes 4 to 6";
     private static final double OILED = 0.90;
     private static final double PLATED = 0.80;
     private static final double ALUMINIUM = 0.70;
 
-    static final Worksheet<TighteningCase, TighteningResult> SHEET = new Worksheet<>(
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
                     "tightening",
                     "Tightening",
                     "Preload from torque, or torque from preload, with its scatter and what it asks of bolt, seat and spacer.",
@@ -32,12 +32,225 @@ public final class Tightening {
                             "long form: VDI 2230-1; ISO 16047; exact screw: Shigley 9th ed., Eq. 8-26",
                             "scatter: Machinery's Handbook; NASA practice; VDI 2230-1, (αA − 1)/(αA + 1)",
                             DRY_RULE),
-                    TighteningCase.class,
-                    TighteningResult.class,
+                    Case.class,
+                    Result.class,
                     Tightening::work)
             .drawn(ThreadPictures::tightening);
 
     private Tightening() {}
+
+    /** One bolt or nut to be tightened, by torque, by preload or by share of the proof load. */
+    public record Case(
+            @Input(kind = Kind.LENGTH, meaning = "nominal major diameter", min = 0.001, max = 0.1, example = "10 mm")
+            double diameter,
+
+            @Input(kind = Kind.LENGTH, meaning = "pitch of a metric thread", min = 1e-4, max = 0.01, example = "1.5 mm")
+            @Nullable
+            Double pitch,
+
+            @Input(meaning = "threads per inch of an inch thread", min = 3, max = 80) @Nullable
+            Double perInch,
+
+            @Input(meaning = "mark on the bolt head, such as 8.8 or grade 5", orElse = "", example = "8.8")
+            String strengthClass,
+
+            @Input(kind = Kind.AREA, meaning = "printed stress area for the computed one", min = 1e-7, max = 0.01)
+            @Nullable
+            Double stressArea,
+
+            @Input(kind = Kind.PRESSURE, meaning = "proof stress for that of the class", min = 1e6, max = 3e9) @Nullable
+            Double proofStress,
+
+            @Input(kind = Kind.PRESSURE, meaning = "yield stress for that of the class", min = 1e6, max = 3e9) @Nullable
+            Double yieldStress,
+
+            @Input(kind = Kind.TORQUE, meaning = "torque at the fastener", min = 1e-3, max = 1e5, example = "40 N·m")
+            @Nullable
+            Double torque,
+
+            @Input(kind = Kind.FORCE, meaning = "preload wanted instead", min = 1, max = 1e7) @Nullable
+            Double preload,
+
+            @Input(meaning = "share of the proof load wanted instead; 75 % is usual", min = 0.01, max = 1) @Nullable
+            Double proofShare,
+
+            @Input(meaning = "what the torque was stated for", orElse = "this joint")
+            Basis basis,
+
+            @Input(meaning = "whether the thread is cut in aluminum", orElse = "no")
+            boolean intoAluminium,
+
+            @Input(meaning = "which formula", orElse = "nut factor")
+            Form form,
+
+            @Input(meaning = "nut factor K, where known", min = 0.03, max = 1, example = "0.18") @Nullable
+            Double nutFactor,
+
+            @Input(meaning = "surface of bolt and seat", orElse = "unknown")
+            Surface condition,
+
+            @Input(meaning = "coefficient of friction in the thread", min = 0, max = 0.8) @Nullable
+            Double threadFriction,
+
+            @Input(meaning = "coefficient of friction under the head", min = 0, max = 0.8) @Nullable
+            Double headFriction,
+
+            @Input(kind = Kind.LENGTH, meaning = "mean diameter of the seat under the head", min = 0.001, max = 0.3)
+            @Nullable
+            Double headMean,
+
+            @Input(kind = Kind.LENGTH, meaning = "outer diameter of the seat under the head", min = 0.001, max = 0.3)
+            @Nullable
+            Double headOuter,
+
+            @Input(kind = Kind.LENGTH, meaning = "diameter of the hole under the head", min = 0.001, max = 0.3)
+            @Nullable
+            Double headHole,
+
+            @Input(meaning = "share of yield allowed while tightening", orElse = "0.9", min = 0.1, max = 1)
+            double yieldShare,
+
+            @Input(meaning = "how the tightening is judged", orElse = "torque wrench")
+            Method method,
+
+            @Input(meaning = "scatter of the preload to each side, where known", min = 0, max = 0.95) @Nullable
+            Double scatter,
+
+            @Input(meaning = "tightening factor, largest over smallest preload, instead", min = 1, max = 20) @Nullable
+            Double tighteningFactor,
+
+            @Input(meaning = "tolerance of the wrench", orElse = "4 %", min = 0, max = 0.5)
+            double toolTolerance,
+
+            @Input(
+                    kind = Kind.TORQUE,
+                    meaning = "torque that only turns a locking thread",
+                    orElse = "0 N·m",
+                    min = 0,
+                    max = 1e4)
+            double prevailing,
+
+            @Input(meaning = "whether liquid threadlocker is used", orElse = "no")
+            boolean threadlocker,
+
+            @Input(
+                    kind = Kind.FORCE,
+                    meaning = "working load that pulls on the joint, per bolt",
+                    orElse = "0 N",
+                    min = 0,
+                    max = 1e7)
+            double serviceLoad,
+
+            @Input(meaning = "share of the working load that the bolt feels", min = 0, max = 1) @Nullable
+            Double loadShare,
+
+            @Input(kind = Kind.LENGTH, meaning = "length of a spacer or sleeve under the nut", min = 1e-4, max = 1)
+            @Nullable
+            Double sleeveLength,
+
+            @Input(kind = Kind.AREA, meaning = "section of that spacer", min = 1e-6, max = 0.1) @Nullable
+            Double sleeveArea,
+
+            @Input(
+                    kind = Kind.PRESSURE,
+                    meaning = "elastic modulus of that spacer",
+                    unit = "GPa",
+                    orElse = "206 GPa",
+                    min = 1e9,
+                    max = 1e12)
+            double sleeveModulus) {
+
+        /** What a stated torque was stated for. */
+        public enum Basis {
+            THIS_JOINT,
+            DRY_STEEL_TABLE
+        }
+
+        /** Relation of torque and preload. */
+        public enum Form {
+            /** T = K F d. */
+            NUT_FACTOR,
+            /** Sum of pitch, thread and head shares. */
+            FRICTION,
+            /** The exact screw. */
+            SCREW
+        }
+
+        /** Surface of bolt and seat. */
+        public enum Surface {
+            UNKNOWN,
+            BLACK,
+            ZINC_PLATED,
+            LUBRICATED,
+            CADMIUM_PLATED,
+            ANTI_SEIZE
+        }
+
+        /** How the tightening is judged. */
+        public enum Method {
+            FEEL,
+            TORQUE_WRENCH,
+            TURN_OF_NUT,
+            INDICATING_WASHER,
+            ELONGATION,
+            YIELD_CONTROL
+        }
+    }
+
+    /** Torque and preload with what they ask of the bolt; what was not given cannot be answered and is absent. */
+    public record Result(
+            @Output(kind = Kind.TORQUE, meaning = "torque at the fastener, seated")
+            double torque,
+
+            @Output(kind = Kind.TORQUE, meaning = "wrench setting, with the torque of a locking thread")
+            double setting,
+
+            @Output(kind = Kind.FORCE, meaning = "preload") double preload,
+
+            @Output(kind = Kind.FORCE, meaning = "lowest preload to expect")
+            double preloadLow,
+
+            @Output(kind = Kind.FORCE, meaning = "highest preload to expect")
+            double preloadHigh,
+
+            @Output(meaning = "scatter to each side", unit = "%", decimals = 1)
+            double scatter,
+
+            @Output(meaning = "nut factor K", decimals = 3) double nutFactor,
+
+            @Output(kind = Kind.PRESSURE, meaning = "tensile stress in the bolt", decimals = 0)
+            double stress,
+
+            @Output(kind = Kind.FORCE, meaning = "proof load") @Nullable
+            Double proofLoad,
+
+            @Output(meaning = "share of the proof load", unit = "%", decimals = 0) @Nullable
+            Double proofShare,
+
+            @Output(meaning = "share of the proof load at the highest preload", unit = "%", decimals = 0) @Nullable
+            Double proofShareHigh,
+
+            @Output(kind = Kind.FORCE, meaning = "preload that reaches the allowed share of yield, with twist")
+            @Nullable
+            Double yieldPreload,
+
+            @Output(meaning = "share of the torque that stretches the bolt", unit = "%", decimals = 1) @Nullable
+            Double pitchShare,
+
+            @Output(meaning = "share lost in the thread", unit = "%", decimals = 1) @Nullable
+            Double threadShare,
+
+            @Output(meaning = "share lost under the head", unit = "%", decimals = 1) @Nullable
+            Double headShare,
+
+            @Output(kind = Kind.PRESSURE, meaning = "pressure under the head", decimals = 0) @Nullable
+            Double headPressure,
+
+            @Output(kind = Kind.PRESSURE, meaning = "bolt stress under the working load", decimals = 0) @Nullable
+            Double serviceStress,
+
+            @Output(kind = Kind.LENGTH, meaning = "spacer shorter by", unit = "µm", decimals = 1) @Nullable
+            Double sleeveShortening) {}
 
     /**
      * Tightening: T = K F d, or T = F (P/2π + μG d2/(2 cos 30°) + μK DKm/2), or the exact screw; Fmin, Fmax = F (1 ± s),
@@ -49,7 +262,7 @@ public final class Tightening {
      *     dry table value without the surface, a share of an unknown proof load, two scatters, a load share or spacer
      *     half given
      */
-    public static Outcome<Worked<TighteningResult>> work(TighteningCase c) {
+    public static Outcome<Worked<Result>> work(Case c) {
         Working w = new Working();
         Outcome<ThreadForm> form = ThreadForm.of(c.diameter(), c.pitch(), c.perInch());
         Outcome<Optional<Strength>> strength = Strength.of(c.strengthClass(), c.diameter());
@@ -70,13 +283,13 @@ public final class Tightening {
     }
 
     /** What the bolt is; the proof load in N, the yield stress in Pa. */
-    private record Bolt(
+    record Bolt(
             ThreadForm form,
             double area,
             @Nullable Double proofLoad,
             @Nullable Double yield) {}
 
-    private static Bolt bolt(TighteningCase c, ThreadForm form, Optional<Strength> strength, double area, Working w) {
+    private static Bolt bolt(Case c, ThreadForm form, Optional<Strength> strength, double area, Working w) {
         Double proof = c.proofStress() != null
                 ? c.proofStress()
                 : strength.map(Strength::proof).orElse(null);
@@ -90,11 +303,11 @@ public final class Tightening {
         return new Bolt(form, area, load, yield);
     }
 
-    private static Worked<TighteningResult> tightened(TighteningCase c, Bolt bolt, Friction friction, Working w) {
+    private static Worked<Result> tightened(Case c, Bolt bolt, Friction friction, Working w) {
         double preload = preload(c, bolt, friction, w);
         double torque = w.line("torque", "preload × T/F", preload * friction.total(), Kind.TORQUE);
         double setting = w.line("wrench setting", "torque + prevailing torque", torque + c.prevailing(), Kind.TORQUE);
-        double scatter = scatter(c, w);
+        double scatter = PreloadEffects.scatter(c, w);
         double low = w.line("lowest preload", "preload × (1 − s)", preload * Math.max(0, 1 - scatter), Kind.FORCE);
         double high = w.line("highest preload", "preload × (1 + s)", preload * (1 + scatter), Kind.FORCE);
         double stress = w.line("stress", "preload / stress area", preload / bolt.area(), Kind.PRESSURE);
@@ -103,7 +316,7 @@ public final class Tightening {
         Double shareHigh = proofLoad == null ? null : high / proofLoad;
         cautions(c, shareHigh, w);
         boolean split = friction.split();
-        return w.worked(new TighteningResult(
+        return w.worked(new Result(
                 torque,
                 setting,
                 preload,
@@ -115,16 +328,16 @@ public final class Tightening {
                 proofLoad,
                 share,
                 shareHigh,
-                yieldPreload(c, bolt, w),
+                PreloadEffects.yieldPreload(c, bolt, w),
                 split ? friction.pitch() / friction.total() : null,
                 split ? friction.thread() / friction.total() : null,
                 split ? friction.head() / friction.total() : null,
-                headPressure(c, preload, w),
-                serviceStress(c, preload, bolt.area(), w),
-                shortening(c, preload, w)));
+                PreloadEffects.headPressure(c, preload, w),
+                PreloadEffects.serviceStress(c, preload, bolt.area(), w),
+                PreloadEffects.shortening(c, preload, w)));
     }
 
-    private static double preload(TighteningCase c, Bolt bolt, Friction friction, Working w) {
+    private static double preload(Case c, Bolt bolt, Friction friction, Working w) {
         if (c.preload() != null) {
             return c.preload();
         }
@@ -143,7 +356,7 @@ public final class Tightening {
     }
 
     /** What is left of a torque stated for dry steel. */
-    private static double dryShare(TighteningCase c) {
+    private static double dryShare(Case c) {
         double surface = switch (c.condition()) {
             case LUBRICATED -> OILED;
             case ZINC_PLATED, CADMIUM_PLATED -> PLATED;
@@ -152,88 +365,7 @@ public final class Tightening {
         return Math.min(surface, c.intoAluminium() ? ALUMINIUM : 1);
     }
 
-    private static double scatter(TighteningCase c, Working w) {
-        double own;
-        if (c.scatter() != null) {
-            own = w.line("scatter", "given", c.scatter(), Kind.NUMBER, "given");
-        } else if (c.tighteningFactor() != null) {
-            double factor = c.tighteningFactor();
-            own = w.line("scatter", "(αA − 1)/(αA + 1)", (factor - 1) / (factor + 1), Kind.NUMBER, "VDI 2230-1");
-        } else {
-            boolean dry = c.method() == Method.TORQUE_WRENCH && c.condition() == Surface.BLACK;
-            String row = c.method().name() + (dry ? "_DRY" : "");
-            double printed = SCATTER.rows().stream()
-                    .filter(r -> r.text("method").equals(row))
-                    .findFirst()
-                    .orElseThrow(() -> new IllegalStateException("no scatter for " + row))
-                    .number("scatter");
-            own = w.line("scatter", "for this method", printed, Kind.NUMBER, SCATTER.name());
-        }
-        return w.line(
-                "s",
-                "√(scatter² + wrench²)",
-                Math.hypot(own, c.toolTolerance()),
-                Kind.NUMBER,
-                "independent influences");
-    }
-
-    private static @Nullable Double yieldPreload(TighteningCase c, Bolt bolt, Working w) {
-        Double yield = bolt.yield();
-        Double mu = c.threadFriction();
-        if (yield == null || mu == null) {
-            return null;
-        }
-        ThreadForm form = bolt.form();
-        double twist = 1.5
-                * form.pitchDiameter()
-                / form.stressDiameter()
-                * (form.pitch() / (Math.PI * form.pitchDiameter()) + 2 / Math.sqrt(3) * mu);
-        return w.line(
-                "allowed preload",
-                "share × yield × area / √(1 + 3 (1.5 d2/ds (P/πd2 + 1.155 μG))²)",
-                c.yieldShare() * yield * bolt.area() / Math.sqrt(1 + 3 * twist * twist),
-                Kind.FORCE,
-                "VDI 2230-1");
-    }
-
-    private static @Nullable Double headPressure(TighteningCase c, double preload, Working w) {
-        Double outer = c.headOuter();
-        Double hole = c.headHole();
-        if (outer == null || hole == null) {
-            return null;
-        }
-        double area = Math.PI / 4 * (outer * outer - hole * hole);
-        return w.line("pressure under the head", "preload / seat", preload / area, Kind.PRESSURE, "statics");
-    }
-
-    private static @Nullable Double serviceStress(TighteningCase c, double preload, double area, Working w) {
-        Double share = c.loadShare();
-        if (share == null) {
-            return null;
-        }
-        return w.line(
-                "stress under load",
-                "(share × load + preload) / stress area",
-                (share * c.serviceLoad() + preload) / area,
-                Kind.PRESSURE,
-                "Shigley 9th ed., Eq. 8-24");
-    }
-
-    private static @Nullable Double shortening(TighteningCase c, double preload, Working w) {
-        Double length = c.sleeveLength();
-        Double area = c.sleeveArea();
-        if (length == null || area == null) {
-            return null;
-        }
-        return w.line(
-                "spacer shorter by",
-                "preload × length / (E × section)",
-                preload * length / (c.sleeveModulus() * area),
-                Kind.LENGTH,
-                "Hooke's law");
-    }
-
-    private static void cautions(TighteningCase c, @Nullable Double shareHigh, Working w) {
+    private static void cautions(Case c, @Nullable Double shareHigh, Working w) {
         w.caution("Tighten cold, in steps, with clean threads and seats; oil under the head counts as much as oil in "
                 + "the thread.");
         if (shareHigh == null) {

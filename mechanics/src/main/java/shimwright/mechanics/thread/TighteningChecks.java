@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.mechanics.thread.TighteningCase.Basis;
-import shimwright.mechanics.thread.TighteningCase.Surface;
+import shimwright.mechanics.thread.Tightening.Case.Basis;
+import shimwright.mechanics.thread.Tightening.Case.Surface;
 
-/** What of a {@link TighteningCase} does not go together. */
+/** What of a {@link Tightening.Case} does not go together. */
 final class TighteningChecks {
     private TighteningChecks() {}
 
-    static void of(TighteningCase c, boolean proofUnknown, List<Refusal> refusals) {
+    static void of(Tightening.Case c, boolean proofUnknown, List<Refusal> refusals) {
         long targets = Stream.of(c.torque(), c.preload(), c.proofShare())
                 .filter(Objects::nonNull)
                 .count();
@@ -40,7 +40,7 @@ final class TighteningChecks {
         basis(c, refusals);
     }
 
-    private static void basis(TighteningCase c, List<Refusal> refusals) {
+    private static void basis(Tightening.Case c, List<Refusal> refusals) {
         if (c.basis() != Basis.DRY_STEEL_TABLE) {
             return;
         }

@@ -2,6 +2,7 @@ package shimwright.mechanics.thread;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -11,6 +12,8 @@ import shimwright.mechanics.quantity.Units;
 import shimwright.mechanics.reference.Table;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Input;
+import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Worksheet {@code torque-tool}. */
@@ -19,16 +22,73 @@ public final class TorqueTools {
     private static final double LOW_END = 0.2;
     private static final double OVER = 1.001;
 
-    static final Worksheet<TorqueToolCase, TorqueToolResult> SHEET = new Worksheet<>(
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
             "torque-tool",
             "Torque wrench check",
             "Deviation of a torque wrench from a test device, against what ISO 6789 permits.",
             List.of("ISO 6789:2003, type II class A: permissible deviation, base is the reading of the test device"),
-            TorqueToolCase.class,
-            TorqueToolResult.class,
+            Case.class,
+            Result.class,
             TorqueTools::work);
 
     private TorqueTools() {}
+
+    /** A torque wrench on a test device. */
+    public record Case(
+            @Input(
+                    kind = Kind.TORQUE,
+                    meaning = "largest torque of the wrench",
+                    min = 0.01,
+                    max = 1e5,
+                    example = "100 N·m")
+            double capacity,
+
+            @Input(
+                    meaning = "what was set and what the test device read",
+                    most = 100,
+                    example = "20 N·m: 20.3 N·m; 60 N·m: 60.9 N·m; 100 N·m: 98.8 N·m")
+            List<Check> checks,
+
+            @Input(
+                    meaning = "permissible deviation, where another than the standard's is agreed",
+                    min = 0.001,
+                    max = 0.5)
+            @Nullable
+            Double limit) {
+
+        /** One comparison. */
+        public record Check(
+                @Input(kind = Kind.TORQUE, meaning = "set on the wrench", min = 1e-3, max = 1e5, example = "60 N·m")
+                double set,
+
+                @Input(kind = Kind.TORQUE, meaning = "read on the device", min = 1e-3, max = 1e5, example = "60.9 N·m")
+                double reference) {}
+    }
+
+    /** The deviation of the wrench at every setting. */
+    public record Result(
+            @Output(meaning = "permissible deviation", unit = "%", decimals = 1)
+            double permissible,
+
+            @Output(meaning = "worst deviation", unit = "%", decimals = 2)
+            double worst,
+
+            @Output(meaning = "wrench") Verdict verdict,
+            @Output(meaning = "settings") List<Row> rows) {
+
+        /** One setting. */
+        public record Row(
+                @Output(kind = Kind.TORQUE, meaning = "set") double set,
+
+                @Output(meaning = "deviation", unit = "%", decimals = 2)
+                double deviation,
+
+                @Output(kind = Kind.TORQUE, meaning = "lowest reading that passes")
+                double lowest,
+
+                @Output(kind = Kind.TORQUE, meaning = "highest reading that passes")
+                double highest) {}
+    }
 
     /**
      * Deviation = (set − reference)/reference.
@@ -37,10 +97,10 @@ public final class TorqueTools {
      * @return shares, torques in N·m; {@code NOT_PROVEN} while both ends of the range are not among the settings;
      *     refused: a setting above the capacity, a reading more than a factor 3 from the setting
      */
-    public static Outcome<Worked<TorqueToolResult>> work(TorqueToolCase c) {
+    public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = new ArrayList<>();
         for (int i = 0; i < c.checks().size(); i++) {
-            TorqueToolCase.Check check = c.checks().get(i);
+            Case.Check check = c.checks().get(i);
             String place = "checks entry " + (i + 1);
             if (check.set() > OVER * c.capacity()) {
                 refusals.add(new Refusal(
@@ -55,7 +115,7 @@ public final class TorqueTools {
         return refusals.isEmpty() ? Outcome.ok(compared(c)) : Outcome.refused(refusals);
     }
 
-    private static Worked<TorqueToolResult> compared(TorqueToolCase c) {
+    private static Worked<Result> compared(Case c) {
         Working w = new Working();
         double printed = PERMISSIBLE.rows().stream()
                 .filter(row -> Units.NM.fromSi(c.capacity()) <= row.number("upTo"))
@@ -65,9 +125,9 @@ public final class TorqueTools {
         double permissible = c.limit() != null
                 ? c.limit()
                 : w.line("permissible", "for this capacity", printed, Kind.NUMBER, PERMISSIBLE.name());
-        List<TorqueToolResult.Row> rows = new ArrayList<>();
+        List<Result.Row> rows = new ArrayList<>();
         double worst = 0;
-        for (TorqueToolCase.Check check : c.checks()) {
+        for (Case.Check check : c.checks()) {
             double deviation = w.line(
                     "deviation at " + Quantities.brief(check.set(), Units.NM),
                     "(set − reference)/reference",
@@ -75,7 +135,7 @@ public final class TorqueTools {
                     Kind.NUMBER,
                     "ISO 6789");
             worst = Math.abs(deviation) > Math.abs(worst) ? deviation : worst;
-            rows.add(new TorqueToolResult.Row(
+            rows.add(new Result.Row(
                     check.set(), deviation, check.set() / (1 + permissible), check.set() / (1 - permissible)));
         }
         boolean whole = c.checks().stream().anyMatch(check -> check.set() <= (LOW_END + 0.01) * c.capacity())
@@ -86,7 +146,6 @@ public final class TorqueTools {
         w.caution("Load it five times to its largest torque first, pull slowly at the middle of the grip, and set a "
                 + "click wrench back to its lowest mark afterwards, not below.");
         Verdict inside = whole ? Verdict.IN : Verdict.NOT_PROVEN;
-        return w.worked(
-                new TorqueToolResult(permissible, worst, Math.abs(worst) > permissible ? Verdict.OUT : inside, rows));
+        return w.worked(new Result(permissible, worst, Math.abs(worst) > permissible ? Verdict.OUT : inside, rows));
     }
 }

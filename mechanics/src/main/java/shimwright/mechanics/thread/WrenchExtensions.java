@@ -2,11 +2,14 @@ package shimwright.mechanics.thread;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Input;
+import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Worksheet {@code wrench-extension}. */
@@ -14,16 +17,68 @@ public final class WrenchExtensions {
     private static final double SHORTEST = 0.2;
     private static final double LOW_END = 0.2;
 
-    static final Worksheet<WrenchExtensionCase, WrenchExtensionResult> SHEET = new Worksheet<>(
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
             "wrench-extension",
             "Wrench extension",
             "Setting of a torque wrench that works through an adapter, or the torque such a setting gives.",
             List.of("statics; US Army TM 9-254, torque wrench, fig. 45; US Army TM 9-2350-261-20-1, p. 2-29"),
-            WrenchExtensionCase.class,
-            WrenchExtensionResult.class,
+            Case.class,
+            Result.class,
             WrenchExtensions::work);
 
     private WrenchExtensions() {}
+
+    /** A torque wrench with a crow foot or other adapter across its drive. */
+    public record Case(
+            @Input(
+                    kind = Kind.TORQUE,
+                    meaning = "torque wanted at the fastener",
+                    min = 1e-3,
+                    max = 1e5,
+                    example = "135 N·m")
+            @Nullable
+            Double torque,
+
+            @Input(kind = Kind.TORQUE, meaning = "wrench setting, to find the torque it gives", min = 1e-3, max = 1e5)
+            @Nullable
+            Double setting,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "drive center to the middle of the grip",
+                    min = 0.02,
+                    max = 3,
+                    example = "400 mm")
+            double length,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "drive center to the center of the fastener",
+                    min = 0,
+                    max = 2,
+                    example = "60 mm")
+            double extension,
+
+            @Input(
+                    kind = Kind.ANGLE,
+                    meaning = "adapter against the wrench: 0 straight on, 90 square, 180 turned back",
+                    orElse = "0°",
+                    min = -3.15,
+                    max = 3.15)
+            double angle,
+
+            @Input(kind = Kind.TORQUE, meaning = "largest torque of the wrench", min = 0.01, max = 1e5) @Nullable
+            Double capacity) {}
+
+    /** Torque and setting belonging together. */
+    public record Result(
+            @Output(kind = Kind.TORQUE, meaning = "wrench setting")
+            double setting,
+
+            @Output(kind = Kind.TORQUE, meaning = "torque at the fastener")
+            double torque,
+
+            @Output(meaning = "torque over setting") double ratio) {}
 
     /**
      * Setting = torque × L/(L + E cos a).
@@ -32,7 +87,7 @@ public final class WrenchExtensions {
      * @return torques in N·m; refused: none or both torques, an adapter that leaves less than a fifth of the lever, a
      *     setting above the capacity
      */
-    public static Outcome<Worked<WrenchExtensionResult>> work(WrenchExtensionCase c) {
+    public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = new ArrayList<>();
         Double torque = c.torque();
         Double setting = c.setting();
@@ -73,6 +128,6 @@ public final class WrenchExtensions {
         }
         w.caution("Pull square, with the hand on the middle of the grip; anywhere else the correction is wrong. Never "
                 + "put a pipe on the handle.");
-        return Outcome.ok(w.worked(new WrenchExtensionResult(set, given, ratio)));
+        return Outcome.ok(w.worked(new Result(set, given, ratio)));
     }
 }

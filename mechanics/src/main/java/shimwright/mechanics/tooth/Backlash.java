@@ -18,6 +18,15 @@ public final class Backlash {
     /** Nearer to the base circles than this the radial backlash would be beyond any size. */
     private static final double ROOM = 1.000001;
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "backlash",
+            "Backlash",
+            "One backlash in all its meanings, from a reading or from tooth thickness and centre distance.",
+            List.of("ISO 21771-1:2022, backlash"),
+            Case.class,
+            Result.class,
+            Backlash::work);
+
     private Backlash() {}
 
     /** Which backlash a number is. */
@@ -151,12 +160,12 @@ public final class Backlash {
      */
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> faults = new ArrayList<>();
-        Optional<Pair> pair = Pair.read(
+        Optional<ToothingPair> pair = ToothingPair.read(
                 c.teeth1(),
                 c.teeth2(),
                 c.module(),
                 c.diametralPitch(),
-                new Pair.Basis(c.pressureAngle(), c.helix(), Plane.NORMAL),
+                new ToothingPair.Basis(c.pressureAngle(), c.helix(), Plane.NORMAL),
                 faults);
         gates(c, faults);
         if (pair.isPresent()) {
@@ -164,7 +173,8 @@ public final class Backlash {
             if (!(c.centreDistance() > ROOM * least)) {
                 faults.add(new Refusal(
                         "centreDistance",
-                        PinWork.mm(c.centreDistance()) + " is less than the base circles allow, " + PinWork.mm(least),
+                        PinMeasurement.mm(c.centreDistance()) + " is less than the base circles allow, "
+                                + PinMeasurement.mm(least),
                         "Look at teeth, module and helix"));
             }
         }
@@ -172,9 +182,13 @@ public final class Backlash {
             return Outcome.refused(faults);
         }
         Working w = new Working();
-        Pair p = pair.get();
+        ToothingPair p = pair.get();
         double awt = w.line(
-                "working angle awt", "arccos(a0 × cos(at) / a)", p.angle(c.centreDistance()), Kind.ANGLE, Pair.SOURCE);
+                "working angle awt",
+                "arccos(a0 × cos(at) / a)",
+                p.angle(c.centreDistance()),
+                Kind.ANGLE,
+                ToothingPair.SOURCE);
         return backlash(c, p, w, awt).map(arc -> finish(c, p, w, awt, arc));
     }
 
@@ -209,7 +223,7 @@ public final class Backlash {
         }
     }
 
-    private static Outcome<Double> backlash(Case c, Pair p, Working w, double awt) {
+    private static Outcome<Double> backlash(Case c, ToothingPair p, Working w, double awt) {
         Double length = c.length();
         Double angle = c.angle();
         if (length != null || angle != null) {
@@ -223,7 +237,7 @@ public final class Backlash {
                                     .replace('_', ' '),
                     read / per(c, p, awt, c.meaning()),
                     Kind.LENGTH,
-                    Pair.SOURCE));
+                    ToothingPair.SOURCE));
         }
         double one = arc(c.thickness1(), c.shift1(), p.first());
         double two = arc(c.thickness2(), c.shift2(), p.second()) - (c.thickness1() == null ? c.thinning() : 0);
@@ -236,18 +250,18 @@ public final class Backlash {
                 "dw1 × (thickness/d + inv(at) − inv(awt))",
                 w1 * (one / lean / p.first().reference() + opened),
                 Kind.LENGTH,
-                Pair.SOURCE);
+                ToothingPair.SOURCE);
         double sw2 = w.line(
                 "tooth 2 at the working circle",
                 "dw2 × (thickness/d + inv(at) − inv(awt))",
                 w2 * (two / lean / p.second().reference() + opened),
                 Kind.LENGTH,
-                Pair.SOURCE);
+                ToothingPair.SOURCE);
         double arc = Math.PI * w1 / c.teeth1() - sw1 - sw2;
         if (arc < -1e-12) {
             return Outcome.refused(
                     "centreDistance",
-                    "the teeth are " + PinWork.mm(-arc) + " thicker than the space, so the pair would bind",
+                    "the teeth are " + PinMeasurement.mm(-arc) + " thicker than the space, so the pair would bind",
                     "Look at thickness, shifts and centre distance");
         }
         return Outcome.ok(w.line(
@@ -255,20 +269,20 @@ public final class Backlash {
                 "π × dw1/teeth 1 − tooth 1 − tooth 2",
                 Math.max(0, arc),
                 Kind.LENGTH,
-                Pair.SOURCE));
+                ToothingPair.SOURCE));
     }
 
     private static double arc(@Nullable Double thickness, @Nullable Double shift, Toothing t) {
         return thickness != null ? thickness : t.arc(shift == null ? 0 : shift);
     }
 
-    private static double working(Case c, Pair p, int gear) {
+    private static double working(Case c, ToothingPair p, int gear) {
         int teeth = gear == 1 ? p.first().teeth() : p.second().teeth();
         return 2 * c.centreDistance() * teeth / (p.first().teeth() + p.second().teeth());
     }
 
     /** How much of a meaning one metre of circumferential backlash is. */
-    private static double per(Case c, Pair p, double awt, Meaning meaning) {
+    private static double per(Case c, ToothingPair p, double awt, Meaning meaning) {
         Toothing t = p.first();
         double normal = Math.cos(awt) * Math.cos(t.baseHelix());
         Double radius = c.radius();
@@ -286,19 +300,19 @@ public final class Backlash {
         };
     }
 
-    private static Worked<Result> finish(Case c, Pair p, Working w, double awt, double arc) {
+    private static Worked<Result> finish(Case c, ToothingPair p, Working w, double awt, double arc) {
         double normal = w.line(
                 "normal backlash",
                 "circumferential × cos(awt) × cos(bb)",
                 arc * per(c, p, awt, Meaning.NORMAL),
                 Kind.LENGTH,
-                Pair.SOURCE);
+                ToothingPair.SOURCE);
         double radial = w.line(
                 "radial backlash",
                 "circumferential / (2 × tan(awt))",
                 arc * per(c, p, awt, Meaning.RADIAL),
                 Kind.LENGTH,
-                Pair.SOURCE);
+                ToothingPair.SOURCE);
         double turn = w.line(
                 "gear 1 turns", "2 × circumferential / dw1", arc * per(c, p, awt, Meaning.ANGULAR_1), Kind.ANGLE);
         double sum = p.shiftSum(awt)
@@ -320,14 +334,4 @@ public final class Backlash {
                 per(c, p, awt, Meaning.RADIAL),
                 sum));
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "backlash",
-            "Backlash",
-            "One backlash in all its meanings, from a reading or from tooth thickness and centre distance.",
-            List.of("ISO 21771-1:2022, backlash"),
-            Case.class,
-            Result.class,
-            Backlash::work);
 }

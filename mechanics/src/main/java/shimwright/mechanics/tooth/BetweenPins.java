@@ -11,6 +11,18 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code between-pins}: size between two pins to space width and back. */
 public final class BetweenPins {
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+                    "between-pins",
+                    "Size between pins",
+                    "Size between two pins or balls of a hub or inside gear from its space width, and the space width from the size.",
+                    List.of(
+                            "ISO 21771-1:2022, dimensions over balls and pins",
+                            "ANSI B92.1-1996 and DIN 5480-1, the same geometry"),
+                    Case.class,
+                    Result.class,
+                    BetweenPins::work)
+            .drawn(ToothPictures::betweenPins);
+
     private BetweenPins() {}
 
     /**
@@ -140,17 +152,18 @@ public final class BetweenPins {
      *     no tooth or no space. Source: ISO 21771-1:2022, dimensions over balls and pins
      */
     public static Outcome<Worked<Result>> work(Case c) {
-        PinWork.Teeth teeth =
-                new PinWork.Teeth(c.teeth(), c.module(), c.diametralPitch(), c.pressureAngle(), c.helix(), c.pin());
-        PinWork.Given given = new PinWork.Given(c.space(), c.shift(), c.betweenPins());
-        PinWork.Circles circles = new PinWork.Circles(c.tipDiameter(), c.formDiameter(), c.rootDiameter());
-        PinWork.Warmth warmth = new PinWork.Warmth(c.partTemperature(), c.expansion());
+        PinMeasurement.Teeth teeth = new PinMeasurement.Teeth(
+                c.teeth(), c.module(), c.diametralPitch(), c.pressureAngle(), c.helix(), c.pin());
+        PinMeasurement.Given given = new PinMeasurement.Given(c.space(), c.shift(), c.betweenPins());
+        PinMeasurement.Circles circles =
+                new PinMeasurement.Circles(c.tipDiameter(), c.formDiameter(), c.rootDiameter());
+        PinMeasurement.Warmth warmth = new PinMeasurement.Warmth(c.partTemperature(), c.expansion());
         Pins.Keys keys = new Pins.Keys("pin", "betweenPins", "space");
-        return PinWork.work(Side.INTERNAL, teeth, given, circles, warmth, keys)
+        return PinMeasurement.work(Side.INTERNAL, teeth, given, circles, warmth, keys)
                 .map(worked -> new Worked<>(result(worked.result()), worked.working(), worked.cautions()));
     }
 
-    private static Result result(PinWork.Found f) {
+    private static Result result(PinMeasurement.Found f) {
         return new Result(
                 f.seat().size(),
                 f.arc(),
@@ -164,17 +177,4 @@ public final class BetweenPins {
                 f.pitchPin(),
                 f.warmth());
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-                    "between-pins",
-                    "Size between pins",
-                    "Size between two pins or balls of a hub or inside gear from its space width, and the space width from the size.",
-                    List.of(
-                            "ISO 21771-1:2022, dimensions over balls and pins",
-                            "ANSI B92.1-1996 and DIN 5480-1, the same geometry"),
-                    Case.class,
-                    Result.class,
-                    BetweenPins::work)
-            .drawn(ToothPictures::betweenPins);
 }

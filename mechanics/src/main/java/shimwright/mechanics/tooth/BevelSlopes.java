@@ -13,6 +13,15 @@ import shimwright.mechanics.worksheet.Worksheet;
 public final class BevelSlopes {
     private static final String SOURCE = "cone geometry, common practice, no source";
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "bevel-slopes",
+            "Backlash slopes of a bevel pair",
+            "How much backlash a shift of the crown wheel or of the pinion makes, by the geometry of the pair.",
+            List.of(SOURCE),
+            Case.class,
+            Result.class,
+            BevelSlopes::work);
+
     private BevelSlopes() {}
 
     /** Angles in radians. */
@@ -87,7 +96,7 @@ public final class BevelSlopes {
                 both * Math.sin(pinionCone),
                 Kind.NUMBER,
                 SOURCE);
-        int factor = Pair.commonFactor(c.pinionTeeth(), c.crownTeeth());
+        int factor = ToothingPair.commonFactor(c.pinionTeeth(), c.crownTeeth());
         if (factor > 1) {
             w.caution("Tooth counts share the factor " + factor + ": look for timing marks.");
         }
@@ -95,14 +104,4 @@ public final class BevelSlopes {
         double ratio = (double) c.crownTeeth() / c.pinionTeeth();
         return Outcome.ok(w.worked(new Result(crown, pinion, pinionCone, crownCone, ratio, factor)));
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "bevel-slopes",
-            "Backlash slopes of a bevel pair",
-            "How much backlash a shift of the crown wheel or of the pinion makes, by the geometry of the pair.",
-            List.of(SOURCE),
-            Case.class,
-            Result.class,
-            BevelSlopes::work);
 }

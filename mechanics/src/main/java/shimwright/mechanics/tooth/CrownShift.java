@@ -16,6 +16,15 @@ import shimwright.mechanics.worksheet.Worksheet;
 public final class CrownShift {
     private static final String SOURCE = "common practice, no source: straight slopes";
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "crown-shift",
+            "Crown wheel shim",
+            "The shim change that brings the backlash where it is wanted, and the backlash a chosen shim will give.",
+            List.of(SOURCE),
+            Case.class,
+            Result.class,
+            CrownShift::work);
+
     private CrownShift() {}
 
     /** Lengths in metres; moves toward the mate are less backlash. */
@@ -102,7 +111,7 @@ public final class CrownShift {
      */
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> faults = new ArrayList<>();
-        Choice.one(faults, List.of("wanted", "shimChange"), c.wanted(), c.shimChange());
+        ExactlyOne.one(faults, List.of("wanted", "shimChange"), c.wanted(), c.shimChange());
         Double least = c.least();
         Double most = c.most();
         if (least != null && most != null && least > most) {
@@ -132,7 +141,9 @@ public final class CrownShift {
                 SOURCE);
         if (then < -1e-12) {
             return Outcome.refused(
-                    "shimChange", "would leave no backlash at all, " + PinWork.mm(then), "Take a thinner shim there");
+                    "shimChange",
+                    "would leave no backlash at all, " + PinMeasurement.mm(then),
+                    "Take a thinner shim there");
         }
         w.caution("Read again after the change. The smallest place decides, not the mean.");
         if (c.pinionShift() != 0 && c.pinionSlope() == 0) {
@@ -146,14 +157,4 @@ public final class CrownShift {
         return Outcome.ok(
                 w.worked(new Result(change, Math.abs(change), Math.max(0, then), then - c.backlash(), within)));
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "crown-shift",
-            "Crown wheel shim",
-            "The shim change that brings the backlash where it is wanted, and the backlash a chosen shim will give.",
-            List.of(SOURCE),
-            Case.class,
-            Result.class,
-            CrownShift::work);
 }

@@ -14,6 +14,15 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code involute}: angle to involute and back. */
 public final class InvoluteSheet {
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "involute",
+            "Involute",
+            "The involute of a pressure angle, or the pressure angle of an involute.",
+            List.of("ISO 21771-1:2022, involute function"),
+            Case.class,
+            Result.class,
+            InvoluteSheet::work);
+
     private InvoluteSheet() {}
 
     /** One of the two. */
@@ -39,7 +48,7 @@ public final class InvoluteSheet {
      */
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> faults = new ArrayList<>();
-        Choice.one(faults, List.of("angle", "involute"), c.angle(), c.involute());
+        ExactlyOne.one(faults, List.of("angle", "involute"), c.angle(), c.involute());
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
         }
@@ -55,14 +64,4 @@ public final class InvoluteSheet {
                 w.line("angle", "tan(angle) − angle = involute", Involute.inverse(given), Kind.ANGLE, Toothing.SOURCE);
         return Outcome.ok(w.worked(new Result(given, found)));
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "involute",
-            "Involute",
-            "The involute of a pressure angle, or the pressure angle of an involute.",
-            List.of("ISO 21771-1:2022, involute function"),
-            Case.class,
-            Result.class,
-            InvoluteSheet::work);
 }

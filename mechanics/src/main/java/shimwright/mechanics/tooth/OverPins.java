@@ -11,6 +11,18 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code over-pins}: size over two pins to tooth thickness and back. */
 public final class OverPins {
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+                    "over-pins",
+                    "Size over pins",
+                    "Size over two pins or balls of a shaft or gear from its tooth thickness, and the thickness from the size.",
+                    List.of(
+                            "ISO 21771-1:2022, dimensions over balls and pins",
+                            "ANSI B92.1-1996 and DIN 5480-1, the same geometry"),
+                    Case.class,
+                    Result.class,
+                    OverPins::work)
+            .drawn(ToothPictures::overPins);
+
     private OverPins() {}
 
     /**
@@ -135,17 +147,18 @@ public final class OverPins {
      *     no tooth or no space. Source: ISO 21771-1:2022, dimensions over balls and pins
      */
     public static Outcome<Worked<Result>> work(Case c) {
-        PinWork.Teeth teeth =
-                new PinWork.Teeth(c.teeth(), c.module(), c.diametralPitch(), c.pressureAngle(), c.helix(), c.pin());
-        PinWork.Given given = new PinWork.Given(c.thickness(), c.shift(), c.overPins());
-        PinWork.Circles circles = new PinWork.Circles(c.tipDiameter(), c.formDiameter(), c.rootDiameter());
-        PinWork.Warmth warmth = new PinWork.Warmth(c.partTemperature(), c.expansion());
+        PinMeasurement.Teeth teeth = new PinMeasurement.Teeth(
+                c.teeth(), c.module(), c.diametralPitch(), c.pressureAngle(), c.helix(), c.pin());
+        PinMeasurement.Given given = new PinMeasurement.Given(c.thickness(), c.shift(), c.overPins());
+        PinMeasurement.Circles circles =
+                new PinMeasurement.Circles(c.tipDiameter(), c.formDiameter(), c.rootDiameter());
+        PinMeasurement.Warmth warmth = new PinMeasurement.Warmth(c.partTemperature(), c.expansion());
         Pins.Keys keys = new Pins.Keys("pin", "overPins", "thickness");
-        return PinWork.work(Side.EXTERNAL, teeth, given, circles, warmth, keys)
+        return PinMeasurement.work(Side.EXTERNAL, teeth, given, circles, warmth, keys)
                 .map(worked -> new Worked<>(result(worked.result()), worked.working(), worked.cautions()));
     }
 
-    private static Result result(PinWork.Found f) {
+    private static Result result(PinMeasurement.Found f) {
         return new Result(
                 f.seat().size(),
                 f.arc(),
@@ -159,17 +172,4 @@ public final class OverPins {
                 f.pitchPin(),
                 f.warmth());
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-                    "over-pins",
-                    "Size over pins",
-                    "Size over two pins or balls of a shaft or gear from its tooth thickness, and the thickness from the size.",
-                    List.of(
-                            "ISO 21771-1:2022, dimensions over balls and pins",
-                            "ANSI B92.1-1996 and DIN 5480-1, the same geometry"),
-                    Case.class,
-                    Result.class,
-                    OverPins::work)
-            .drawn(ToothPictures::overPins);
 }

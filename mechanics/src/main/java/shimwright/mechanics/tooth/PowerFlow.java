@@ -22,7 +22,7 @@ final class PowerFlow {
      * @param c the case; losses are left out, so torque × speed is the same at every stage
      * @param gear the engaged one
      */
-    static List<Ratios.Stage> path(Ratios.Case c, Train.Gear gear, Working w) {
+    static List<Ratios.Stage> path(Ratios.Case c, GearTable.Gear gear, Working w) {
         PowerFlow flow = new PowerFlow(w);
         flow.path.add(new Ratios.Stage("input shaft", "given", c.inputSpeed(), c.inputTorque()));
         if (gear.direct()) {
@@ -32,7 +32,7 @@ final class PowerFlow {
                     1,
                     "as the input shaft");
         } else {
-            for (Train.Mesh mesh : c.constantMesh()) {
+            for (GearTable.Mesh mesh : c.constantMesh()) {
                 flow.mesh("countershaft", "input pair", mesh.driving(), mesh.driven());
             }
             if (gear.idler() > 0) {
@@ -42,7 +42,7 @@ final class PowerFlow {
                 flow.mesh("output shaft", "pair of " + gear.name(), gear.driving(), gear.driven());
             }
         }
-        for (Train.Mesh mesh : c.finalDrive()) {
+        for (GearTable.Mesh mesh : c.finalDrive()) {
             flow.pass(
                     "final drive",
                     "final drive pair, " + mesh.driving() + " driving " + mesh.driven() + "; its direction is not told",

@@ -21,6 +21,16 @@ public final class Ratios {
     private static final String SOURCE = "kinematics: driven teeth by driving teeth";
     private static final double ODD_SHIFT = 1.5;
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+                    "ratios",
+                    "Ratios and power flow",
+                    "Ratios and steps of a gearbox from its tooth counts, and speeds and torques in the engaged gear.",
+                    List.of(SOURCE),
+                    Case.class,
+                    Result.class,
+                    Ratios::work)
+            .drawn(ToothPictures::ratios);
+
     private Ratios() {}
 
     /** Lengths in metres, rotation in rad/s, torque in N·m. */
@@ -30,16 +40,16 @@ public final class Ratios {
                     fewest = 0,
                     most = 1,
                     example = "24: 29")
-            List<Train.Mesh> constantMesh,
+            List<GearTable.Mesh> constantMesh,
 
             @Input(
                     meaning = "gears, lowest first: name: driving: driven: idler",
                     most = 20,
                     example = "1st: 17: 36; 2nd: 19: 30; 3rd: 22: 27; 4th: 0: 0")
-            List<Train.Gear> gears,
+            List<GearTable.Gear> gears,
 
             @Input(meaning = "final drive: driving: driven", fewest = 0, most = 1)
-            List<Train.Mesh> finalDrive,
+            List<GearTable.Mesh> finalDrive,
 
             @Input(meaning = "name of the gear engaged, for the power flow", orElse = "", example = "1st")
             String engaged,
@@ -149,11 +159,11 @@ public final class Ratios {
             return Outcome.refused(faults);
         }
         Working w = new Working();
-        double input = w.line("input pair", "driven / driving", Train.ratio(c.constantMesh()), Kind.NUMBER, SOURCE);
-        double last = w.line("final drive", "driven / driving", Train.ratio(c.finalDrive()), Kind.NUMBER, SOURCE);
+        double input = w.line("input pair", "driven / driving", GearTable.ratio(c.constantMesh()), Kind.NUMBER, SOURCE);
+        double last = w.line("final drive", "driven / driving", GearTable.ratio(c.finalDrive()), Kind.NUMBER, SOURCE);
         List<Row> rows = new ArrayList<>();
         Double before = null;
-        for (Train.Gear gear : c.gears()) {
+        for (GearTable.Gear gear : c.gears()) {
             double ratio = w.line(
                     gear.name(),
                     gear.direct()
@@ -163,7 +173,7 @@ public final class Ratios {
                     Kind.NUMBER,
                     SOURCE);
             Double step = before == null || gear.idler() > 0 ? null : (Double) (before / ratio);
-            int factor = gear.direct() ? 1 : Pair.commonFactor(gear.driving(), gear.driven());
+            int factor = gear.direct() ? 1 : ToothingPair.commonFactor(gear.driving(), gear.driven());
             rows.add(new Row(gear.name(), ratio, gear.idler() > 0, ratio * last, step, factor, shift(c, gear)));
             before = gear.idler() > 0 ? before : (Double) ratio;
         }
@@ -174,7 +184,7 @@ public final class Ratios {
     private static List<Refusal> faults(Case c) {
         List<Refusal> faults = new ArrayList<>();
         Set<String> names = new HashSet<>();
-        for (Train.Gear gear : c.gears()) {
+        for (GearTable.Gear gear : c.gears()) {
             if (!names.add(plain(gear.name()))) {
                 faults.add(new Refusal("gears", gear.name() + " is given twice", "Give each gear its own name"));
             }
@@ -200,7 +210,7 @@ public final class Ratios {
                     "Known: "
                             + String.join(
                                     ", ",
-                                    c.gears().stream().map(Train.Gear::name).toList())));
+                                    c.gears().stream().map(GearTable.Gear::name).toList())));
         }
         return faults;
     }
@@ -209,24 +219,24 @@ public final class Ratios {
         return name.strip().toLowerCase(Locale.ROOT);
     }
 
-    private static Optional<Train.Gear> engaged(Case c) {
+    private static Optional<GearTable.Gear> engaged(Case c) {
         return c.gears().stream()
                 .filter(gear -> plain(gear.name()).equals(plain(c.engaged())))
                 .findFirst();
     }
 
     /** As an amount; an idler's teeth drop out. */
-    private static double ratio(Train.Gear gear, double input) {
+    private static double ratio(GearTable.Gear gear, double input) {
         return gear.direct() ? 1 : input * gear.driven() / gear.driving();
     }
 
-    private static @Nullable Double shift(Case c, Train.Gear gear) {
+    private static @Nullable Double shift(Case c, GearTable.Gear gear) {
         Double distance = c.centreDistance();
         Double module = gear.module();
         if (distance == null || module == null || gear.direct() || gear.idler() > 0) {
             return null;
         }
-        Pair pair = new Pair(
+        ToothingPair pair = new ToothingPair(
                 new Toothing(gear.driving(), module, Math.PI / 9, gear.helix()),
                 new Toothing(gear.driven(), module, Math.PI / 9, gear.helix()));
         double least = pair.reference() * Math.cos(pair.at());
@@ -269,11 +279,11 @@ public final class Ratios {
 
     private static Worked<Result> flow(Case c, Working w, List<Row> rows, double input, double last) {
         double counter = c.inputSpeed() / input;
-        Optional<Train.Gear> found = engaged(c);
+        Optional<GearTable.Gear> found = engaged(c);
         if (found.isEmpty()) {
             return w.worked(new Result(rows, last, input, counter, null, null, null, null, List.of(), List.of()));
         }
-        Train.Gear gear = found.get();
+        GearTable.Gear gear = found.get();
         double ratio = signed(gear, input);
         w.line("countershaft speed", "input speed / input pair", counter, Kind.ROTATION, SOURCE);
         double output = w.line("output speed", "input speed / ratio", c.inputSpeed() / ratio, Kind.ROTATION, SOURCE);
@@ -286,19 +296,19 @@ public final class Ratios {
     }
 
     /** Turns of the input by turns of the output, below 0 through an idler. */
-    private static double signed(Train.Gear gear, double input) {
+    private static double signed(GearTable.Gear gear, double input) {
         return (gear.idler() > 0 ? -1 : 1) * ratio(gear, input);
     }
 
-    private static List<Idling> idling(Case c, Working w, Train.Gear engaged, double input, double output) {
+    private static List<Idling> idling(Case c, Working w, GearTable.Gear engaged, double input, double output) {
         double counter = c.inputSpeed() / input;
         List<Idling> idling = new ArrayList<>();
-        for (Train.Gear other : c.gears()) {
-            if (other.direct() || other.equals(engaged) || other.loose() == Train.Loose.NONE) {
+        for (GearTable.Gear other : c.gears()) {
+            if (other.direct() || other.equals(engaged) || other.loose() == GearTable.Loose.NONE) {
                 continue;
             }
             double own = signed(other, input);
-            boolean onOutput = other.loose() == Train.Loose.DRIVEN;
+            boolean onOutput = other.loose() == GearTable.Loose.DRIVEN;
             double speed = onOutput ? c.inputSpeed() / own : output * own / input;
             double slip = speed - (onOutput ? output : counter);
             w.line(
@@ -313,15 +323,4 @@ public final class Ratios {
         }
         return idling;
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-                    "ratios",
-                    "Ratios and power flow",
-                    "Ratios and steps of a gearbox from its tooth counts, and speeds and torques in the engaged gear.",
-                    List.of(SOURCE),
-                    Case.class,
-                    Result.class,
-                    Ratios::work)
-            .drawn(ToothPictures::ratios);
 }

@@ -26,6 +26,16 @@ public final class RoadSpeed {
     private static final Pattern SIZE =
             Pattern.compile("(\\d{3})\\s*/\\s*(\\d{2})\\s*Z?R?\\s*-?\\s*(\\d{2}(?:\\.5)?)", Pattern.CASE_INSENSITIVE);
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+                    "road-speed",
+                    "Road speed",
+                    "Road speed in a gear from engine speed, ratios and tire, and the teeth of the speedometer driven gear.",
+                    List.of(SOURCE, "speedometer drive: common practice, no source"),
+                    Case.class,
+                    Result.class,
+                    RoadSpeed::work)
+            .drawn(ToothPictures::roadSpeed);
+
     private RoadSpeed() {}
 
     /** Lengths in metres, rotation in rad/s. */
@@ -117,7 +127,8 @@ public final class RoadSpeed {
         if (rolling != null && (rolling > circumference || rolling < 0.85 * circumference)) {
             return Outcome.refused(
                     "rolling",
-                    PinWork.mm(rolling) + " does not belong to a circumference of " + PinWork.mm(circumference),
+                    PinMeasurement.mm(rolling) + " does not belong to a circumference of "
+                            + PinMeasurement.mm(circumference),
                     "A loaded tire rolls a few percent under its free circumference");
         }
         double total = c.gearRatio() * c.finalRatio();
@@ -165,15 +176,4 @@ public final class RoadSpeed {
         return OptionalDouble.of(
                 w.line("tire diameter", "2 × width × aspect + rim", 2 * side + rim, Kind.LENGTH, "tire size code"));
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-                    "road-speed",
-                    "Road speed",
-                    "Road speed in a gear from engine speed, ratios and tire, and the teeth of the speedometer driven gear.",
-                    List.of(SOURCE, "speedometer drive: common practice, no source"),
-                    Case.class,
-                    Result.class,
-                    RoadSpeed::work)
-            .drawn(ToothPictures::roadSpeed);
 }

@@ -16,8 +16,16 @@ import shimwright.mechanics.worksheet.Worksheet;
 /** The worksheet {@code span}: size over several teeth with flat anvils, to tooth thickness and back. */
 public final class Span {
     private static final String SOURCE = "ISO 21771-1:2022, span measurement";
-
     private static final int FEWEST = 5;
+
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "span",
+            "Size over teeth",
+            "Size over several teeth of a shaft or gear from its tooth thickness, and the thickness from the size.",
+            List.of(SOURCE, "DIN 5480-2, the same geometry for splines"),
+            Case.class,
+            Result.class,
+            Span::work);
 
     private Span() {}
 
@@ -119,7 +127,7 @@ public final class Span {
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
         }
-        Choice.one(faults, List.of("span", "thickness", "shift"), c.span(), c.thickness(), c.shift());
+        ExactlyOne.one(faults, List.of("span", "thickness", "shift"), c.span(), c.thickness(), c.shift());
         if (c.span() != null && c.across() == 0) {
             faults.add(new Refusal("across", "not given", "A reading needs the number of teeth between the anvils"));
         }
@@ -187,7 +195,7 @@ public final class Span {
         }
         return Optional.of(new Refusal(
                 place,
-                "means a tooth of " + PinWork.mm(arc) + " in a pitch of " + PinWork.mm(t.normalPitch()),
+                "means a tooth of " + PinMeasurement.mm(arc) + " in a pitch of " + PinMeasurement.mm(t.normalPitch()),
                 "Look at the tooth count, the size and the teeth between the anvils"));
     }
 
@@ -209,25 +217,26 @@ public final class Span {
         Double tip = c.tipDiameter();
         String hint = "Span " + chosen(t, arc) + " teeth";
         if (tip != null && contact > tip) {
-            faults.add(new Refusal("across", "the anvils would touch beyond the tip, at " + PinWork.mm(contact), hint));
+            faults.add(new Refusal(
+                    "across", "the anvils would touch beyond the tip, at " + PinMeasurement.mm(contact), hint));
         }
         Double form = c.formDiameter();
         if (form != null && contact < form) {
-            faults.add(
-                    new Refusal("across", "the anvils would touch below the flank, at " + PinWork.mm(contact), hint));
+            faults.add(new Refusal(
+                    "across", "the anvils would touch below the flank, at " + PinMeasurement.mm(contact), hint));
         }
         Double face = c.faceWidth();
         if (face != null && face < width) {
             faults.add(new Refusal(
                     "faceWidth",
-                    "the teeth are narrower than the " + PinWork.mm(width) + " this reading needs",
+                    "the teeth are narrower than the " + PinMeasurement.mm(width) + " this reading needs",
                     "Measure over balls instead"));
         }
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
         }
         if (face == null && !t.straight()) {
-            w.caution("The teeth must be at least " + PinWork.mm(width) + " wide for both anvils to touch.");
+            w.caution("The teeth must be at least " + PinMeasurement.mm(width) + " wide for both anvils to touch.");
         }
         double per = Math.cos(t.normalAngle());
         return Outcome.ok(w.worked(new Result(span, across, arc, t.shift(arc), contact, per, width)));
@@ -262,14 +271,4 @@ public final class Span {
         }
         return best;
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "span",
-            "Size over teeth",
-            "Size over several teeth of a shaft or gear from its tooth thickness, and the thickness from the size.",
-            List.of(SOURCE, "DIN 5480-2, the same geometry for splines"),
-            Case.class,
-            Result.class,
-            Span::work);
 }

@@ -19,6 +19,15 @@ public final class SplineRework {
     private static final Pins.Keys SHAFT_KEYS = new Pins.Keys("shaftPin", "overPins", "overPins");
     private static final Pins.Keys HUB_KEYS = new Pins.Keys("hubPin", "betweenPins", "betweenPins");
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "spline-rework",
+            "Spline rework",
+            "Finished size over or between pins for a built-up spline from its measured mate, with tolerance and stock.",
+            List.of("ISO 4156-1:2021, actual and effective size", "ANSI B92.1-1996", SHOP),
+            Case.class,
+            Result.class,
+            SplineRework::work);
+
     private SplineRework() {}
 
     /** What the wanted clearance counts. */
@@ -243,7 +252,7 @@ public final class SplineRework {
         if (!(stock > 0)) {
             return Outcome.refused(
                     "clearance",
-                    "the pair has " + PinWork.mm(now) + " now, so the part would have to lose material",
+                    "the pair has " + PinMeasurement.mm(now) + " now, so the part would have to lose material",
                     "Nothing to build up: keep it, or ask for less clearance");
         }
         w.line("each flank", shaft ? "(finished − worn) / 2" : "(worn − finished) / 2", stock, Kind.LENGTH);
@@ -307,14 +316,4 @@ public final class SplineRework {
         }
         w.caution("Build-up: preheat, relieve, finish the flanks last, then check run-out and look for cracks.");
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "spline-rework",
-            "Spline rework",
-            "Finished size over or between pins for a built-up spline from its measured mate, with tolerance and stock.",
-            List.of("ISO 4156-1:2021, actual and effective size", "ANSI B92.1-1996", SHOP),
-            Case.class,
-            Result.class,
-            SplineRework::work);
 }

@@ -17,11 +17,21 @@ import shimwright.mechanics.worksheet.Worksheet;
 public final class SplineStrength {
     private static final String HANDBOOK = "Machinery's Handbook 31, involute splines";
     private static final String FORM = HANDBOOK + ", form from memory";
+
     /** The handbook's allowance for a spline that cannot rock. */
     private static final double FIXED_SHARE = 9;
 
     private static final Table FATIGUE = Table.read("machinerys-handbook-31/spline-fatigue-factors.csv");
     private static final Table WEAR = Table.read("machinerys-handbook-31/spline-wear-factors.csv");
+
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "spline-strength",
+            "Spline strength",
+            "Flank pressure, tooth shear and root torsion of an involute spline under torque.",
+            List.of(HANDBOOK, "common practice, no source: Dudley's form of the flank pressure"),
+            Case.class,
+            Result.class,
+            SplineStrength::work);
 
     private SplineStrength() {}
 
@@ -207,14 +217,4 @@ public final class SplineStrength {
         }
         return low.number(column);
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "spline-strength",
-            "Spline strength",
-            "Flank pressure, tooth shear and root torsion of an involute spline under torque.",
-            List.of(HANDBOOK, "common practice, no source: Dudley's form of the flank pressure"),
-            Case.class,
-            Result.class,
-            SplineStrength::work);
 }

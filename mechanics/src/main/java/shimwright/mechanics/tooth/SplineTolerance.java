@@ -14,6 +14,15 @@ public final class SplineTolerance {
     private static final String FORMULAS = "ISO 4156-1 class formulas, as in Machinery's Handbook 31, p. 2356";
     private static final double MM = 1e-3;
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "spline-tolerance",
+            "Spline tolerance",
+            "Index, profile and lead variation, their joint effect and the total tolerance of a metric spline class.",
+            List.of(FORMULAS, "ISO 4156-1, sum of variations and total tolerance from memory"),
+            Case.class,
+            Result.class,
+            SplineTolerance::work);
+
     private SplineTolerance() {}
 
     /** Tolerance classes with the factors of their formulas; results in mm for lengths in mm. */
@@ -167,14 +176,4 @@ public final class SplineTolerance {
     private static double unit(double size) {
         return 1e-3 * MM * (0.45 * Math.cbrt(size) + 0.001 * size);
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "spline-tolerance",
-            "Spline tolerance",
-            "Index, profile and lead variation, their joint effect and the total tolerance of a metric spline class.",
-            List.of(FORMULAS, "ISO 4156-1, sum of variations and total tolerance from memory"),
-            Case.class,
-            Result.class,
-            SplineTolerance::work);
 }

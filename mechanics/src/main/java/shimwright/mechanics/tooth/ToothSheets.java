@@ -15,7 +15,7 @@ public final class ToothSheets {
             SplineRework.SHEET,
             SplineTolerance.SHEET,
             SplineStrength.SHEET,
-            GearPair.SHEET,
+            CylindricalGearPair.SHEET,
             Backlash.SHEET,
             Ratios.SHEET,
             TurnCount.SHEET,

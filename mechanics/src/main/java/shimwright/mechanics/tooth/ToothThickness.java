@@ -15,6 +15,15 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code tooth-thickness}: from the shift, along the circle, straight across, and at another diameter. */
 public final class ToothThickness {
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "tooth-thickness",
+            "Tooth thickness",
+            "Tooth thickness from the profile shift and back, the caliper setting, and the thickness at another diameter.",
+            List.of("ISO 21771-1:2022, tooth thickness and chordal dimensions"),
+            Case.class,
+            Result.class,
+            ToothThickness::work);
+
     private ToothThickness() {}
 
     /** Lengths in metres, angles in radians; exactly one of shift and thickness. */
@@ -105,7 +114,7 @@ public final class ToothThickness {
      */
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> faults = new ArrayList<>();
-        Choice.one(faults, List.of("shift", "thickness"), c.shift(), c.thickness());
+        ExactlyOne.one(faults, List.of("shift", "thickness"), c.shift(), c.thickness());
         Optional<Toothing> read = Toothing.read(
                 c.teeth(), c.module(), c.diametralPitch(), c.pressureAngle(), c.helix(), c.plane(), faults);
         if (read.isEmpty() || !faults.isEmpty()) {
@@ -119,13 +128,15 @@ public final class ToothThickness {
         if (!(arc > 0 && arc < t.normalPitch())) {
             return Outcome.refused(
                     given != null ? "thickness" : "shift",
-                    "leaves no tooth or no space in a pitch of " + PinWork.mm(t.normalPitch()),
+                    "leaves no tooth or no space in a pitch of " + PinMeasurement.mm(t.normalPitch()),
                     "Look at tooth size and shift");
         }
         Double there = c.atDiameter();
         if (there != null && there < t.base()) {
             return Outcome.refused(
-                    "atDiameter", "lies under the base circle of " + PinWork.mm(t.base()), "Give a larger diameter");
+                    "atDiameter",
+                    "lies under the base circle of " + PinMeasurement.mm(t.base()),
+                    "Give a larger diameter");
         }
         return Outcome.ok(worked(c, t, arc));
     }
@@ -178,20 +189,10 @@ public final class ToothThickness {
         double angle = Math.acos(Math.min(1, t.base() / diameter));
         double thick = diameter * (transverse / t.reference() + Involute.of(t.transverseAngle()) - Involute.of(angle));
         return w.line(
-                "thickness at " + PinWork.mm(diameter),
+                "thickness at " + PinMeasurement.mm(diameter),
                 "diameter × (thickness/d + inv(at) − inv(arccos(db/diameter)))",
                 thick,
                 Kind.LENGTH,
                 Toothing.SOURCE);
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "tooth-thickness",
-            "Tooth thickness",
-            "Tooth thickness from the profile shift and back, the caliper setting, and the thickness at another diameter.",
-            List.of("ISO 21771-1:2022, tooth thickness and chordal dimensions"),
-            Case.class,
-            Result.class,
-            ToothThickness::work);
 }

@@ -17,6 +17,15 @@ public final class TurnCount {
     private static final String SOURCE = "kinematics; a differential halves the turns of one flange held";
     private static final int SHOWN = 40;
 
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+            "turn-count",
+            "Tooth counts by turns",
+            "The tooth counts that fit a count of input and output turns, with the rest of the ratio known.",
+            List.of(SOURCE),
+            Case.class,
+            Result.class,
+            TurnCount::work);
+
     private TurnCount() {}
 
     /** Where the output turns were counted. */
@@ -169,14 +178,4 @@ public final class TurnCount {
             w.caution("No doubt of the count given: it is taken as exact.");
         }
     }
-
-    /** The worksheet. */
-    static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "turn-count",
-            "Tooth counts by turns",
-            "The tooth counts that fit a count of input and output turns, with the rest of the ratio known.",
-            List.of(SOURCE),
-            Case.class,
-            Result.class,
-            TurnCount::work);
 }

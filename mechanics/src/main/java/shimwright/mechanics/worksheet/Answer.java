@@ -53,7 +53,7 @@ public record Answer(
     /** The same with draws; their cautions take the place of the advice to draw. */
     Answer with(Simulation draws) {
         List<String> all = new ArrayList<>(cautions);
-        all.removeIf(caution -> caution.endsWith(Bend.ADVICE));
+        all.removeIf(caution -> caution.endsWith(HigherOrderTerms.ADVICE));
         all.addAll(draws.cautions());
         return new Answer(sheet, given, result, working, all, budgets, system, Optional.of(draws));
     }
@@ -61,7 +61,7 @@ public record Answer(
     /** The same where draws gave nothing; the reason takes the place of the advice to draw. */
     Answer without(String reason) {
         List<String> all = new ArrayList<>(cautions);
-        all.replaceAll(caution -> caution.replace(Bend.ADVICE, reason));
+        all.replaceAll(caution -> caution.replace(HigherOrderTerms.ADVICE, reason));
         return new Answer(sheet, given, result, working, all, budgets, system, simulation);
     }
 

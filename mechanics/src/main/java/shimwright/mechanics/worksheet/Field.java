@@ -25,7 +25,7 @@ import shimwright.mechanics.quantity.UnitSystem;
  * @param fewest fewest entries of a list
  * @param most most entries of a list
  * @param children the components of a record, or the one field describing the entries of a list
- * @param u name of the sibling that holds the standard uncertainty; may be empty
+ * @param doubt where the doubt of it stands
  * @param infinite words for an infinite result; may be empty
  */
 public record Field(
@@ -41,8 +41,18 @@ public record Field(
         int fewest,
         int most,
         List<Field> children,
-        String u,
+        DoubtPlace doubt,
         String infinite) {
+
+    /**
+     * Where the doubt of a number stands: names of siblings, each may be empty.
+     *
+     * @param u standard uncertainty
+     * @param nu its degrees of freedom
+     * @param budget its parts
+     * @param elsewhere of an input: the output whose doubt from ± this standard uncertainty takes in
+     */
+    public record DoubtPlace(String u, String nu, String budget, String elsewhere) {}
 
     /** The field of the entries of a list. */
     public Field entry() {

@@ -114,7 +114,7 @@ final class Fields {
                 note.fewest(),
                 note.most(),
                 children,
-                "",
+                new Field.DoubtPlace(note.u(), note.nu(), "", note.elsewhere()),
                 "");
     }
 
@@ -139,7 +139,7 @@ final class Fields {
                 0,
                 Integer.MAX_VALUE,
                 children,
-                note.u(),
+                new Field.DoubtPlace(note.u(), note.nu(), note.budget(), ""),
                 note.infinite());
     }
 

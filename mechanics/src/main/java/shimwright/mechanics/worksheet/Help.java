@@ -75,7 +75,7 @@ public final class Help {
             case WHOLE_NUMBER ->
                 "whole number" + limits(leaf.range(), leaf.display(system).unit());
             case YES_NO -> "yes or no";
-            case CHOICE -> "one of: " + Binder.choices(leaf);
+            case CHOICE -> "one of: " + CaseReader.choices(leaf);
             case TEXT -> "text";
             default -> "entries";
         };

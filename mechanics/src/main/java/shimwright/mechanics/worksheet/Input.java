@@ -39,4 +39,16 @@ public @interface Input {
 
     /** Most entries of a list. */
     int most() default 1000;
+
+    /**
+     * Name of the component beside it that holds its standard uncertainty. A ± typed here goes there, by squares with
+     * what is given there; without either the other is enough.
+     */
+    String u() default "";
+
+    /** Name of the component that holds the degrees of freedom of that. */
+    String nu() default "";
+
+    /** Name of the output whose doubt from all inputs typed with ± is put together with this standard uncertainty. */
+    String elsewhere() default "";
 }

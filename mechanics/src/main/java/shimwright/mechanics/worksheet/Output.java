@@ -25,6 +25,12 @@ public @interface Output {
     /** Name of the component that holds the standard uncertainty of this one. */
     String u() default "";
 
+    /** Name of the component that holds the degrees of freedom of that. */
+    String nu() default "";
+
+    /** Name of the component that holds the budget of that. */
+    String budget() default "";
+
     /** Words for an infinite number, where that is a proper result ("no limit"); elsewhere infinity is refused. */
     String infinite() default "";
 }

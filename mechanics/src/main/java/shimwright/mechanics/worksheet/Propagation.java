@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Contribution;
 import shimwright.mechanics.outcome.Outcome;
@@ -38,7 +39,7 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
      * @return budgets by output path; refused where neither x+u nor x−u can be computed
      */
     public static <C extends Record, R extends Record> Outcome<Propagation> of(
-            Worksheet<C, R> sheet, Bound<C> bound, R base) {
+            Worksheet<C, R> sheet, BoundCase<C> bound, R base) {
         return Influence.of(bound.doubts()).flatMap(influences -> of(sheet, bound.value(), base, influences));
     }
 
@@ -47,9 +48,9 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
         Map<String, List<Contribution>> parts = new LinkedHashMap<>();
         List<String> cautions = new ArrayList<>();
         List<Refusal> refusals = new ArrayList<>();
-        Map<String, Double> middle = Render.numbers(sheet.outputs(), base, "");
-        Bend bend = new Bend(middle);
-        Mover<C, R> mover = new Mover<>(sheet, value, influences);
+        Map<String, Double> middle = Numbers.of(sheet.outputs(), base);
+        HigherOrderTerms bend = new HigherOrderTerms(middle);
+        PerturbedCase<C, R> mover = new PerturbedCase<>(sheet, value, influences);
         for (Influence influence : influences) {
             Optional<R> up = mover.along(influence, 1);
             Optional<R> down = mover.along(influence, -1);
@@ -60,36 +61,64 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
                         "Give a smaller uncertainty, or the value alone"));
                 continue;
             }
-            Map<String, Double> high = numbers(sheet, up, middle);
-            Map<String, Double> low = numbers(sheet, down, middle);
+            Map<String, Double> high = numbers(sheet, base, up);
+            Map<String, Double> low = numbers(sheet, base, down);
             double width = (up.isPresent() ? 1 : 0) + (down.isPresent() ? 1 : 0);
-            middle.forEach((output, at) -> {
-                Double above = high.get(output);
-                Double below = low.get(output);
+            Set<String> gone = new TreeSet<>();
+            boolean moves = false;
+            for (Map.Entry<String, Double> output : middle.entrySet()) {
+                Double above = high.get(output.getKey());
+                Double below = low.get(output.getKey());
                 if (above != null && below != null) {
-                    add(parts, output, influence, clean(above - below, at) / width);
+                    double difference = clean(above - below, output.getValue());
+                    moves |= difference != 0 || !above.equals(output.getValue());
+                    add(parts, output.getKey(), influence, difference / width);
+                } else {
+                    gone.add(entryless(output.getKey()));
                 }
-            });
-            if (up.isPresent() && down.isPresent()) {
-                bend.add(high, low);
             }
-            up.ifPresent(r -> jumps(sheet, base, r, influence, cautions));
-            down.ifPresent(r -> jumps(sheet, base, r, influence, cautions));
+            gone.forEach(output -> cautions.add("Within the doubt of " + influence.name() + ", an entry of " + output
+                    + " may be another: its ± is without that."));
+            if (up.isPresent() && down.isPresent()) {
+                bend.add(influence, high, low, wide(sheet, base, mover, influence));
+            }
+            boolean said = up.map(r -> jumps(sheet, base, r, influence, cautions))
+                            .orElse(false)
+                    | down.map(r -> jumps(sheet, base, r, influence, cautions)).orElse(false);
+            if (!moves && !said && gone.isEmpty() && influence.size() > 0) {
+                cautions.add("The ± of " + influence.name() + " moves no result here.");
+            }
         }
         if (!refusals.isEmpty()) {
             return Outcome.refused(refusals);
         }
         Map<String, Budget> budgets = new LinkedHashMap<>();
         parts.forEach((output, list) -> budgets.put(output, Budget.of(list)));
-        Set<String> bent = bend.bent(mover, influences, budgets);
-        bent.forEach(output -> cautions.add(Bend.caution(output)));
+        Set<String> bent = bend.bent(mover, base, influences, budgets);
+        bent.forEach(output -> cautions.add(HigherOrderTerms.caution(entryless(output))));
         return Outcome.ok(
                 new Propagation(budgets, bent, cautions.stream().distinct().toList()));
     }
 
-    private static <R extends Record> Map<String, Double> numbers(
-            Worksheet<?, R> sheet, Optional<R> result, Map<String, Double> orElse) {
-        return result.map(r -> Render.numbers(sheet.outputs(), r, "")).orElse(orElse);
+    /** The numbers of a moved result, or those of the base where it was refused. */
+    private static <R extends Record> Map<String, Double> numbers(Worksheet<?, R> sheet, R base, Optional<R> moved) {
+        return Numbers.of(sheet.outputs(), base, moved.orElse(base));
+    }
+
+    /** The numbers further out on both sides, by which the third order is told; empty where one is refused. */
+    private static <C extends Record, R extends Record> List<Map<String, Double>> wide(
+            Worksheet<C, R> sheet, R base, PerturbedCase<C, R> mover, Influence influence) {
+        double far = HigherOrderTerms.far(influence);
+        Optional<R> up = mover.along(influence, far);
+        Optional<R> down = mover.along(influence, -far);
+        return up.isEmpty() || down.isEmpty()
+                ? List.of()
+                : List.of(numbers(sheet, base, up), numbers(sheet, base, down));
+    }
+
+    /** A path without the places of entries, {@code gears.axial}. */
+    static String entryless(String path) {
+        return path.replaceAll("\\[\\d+]", "");
     }
 
     /** A difference that is nothing but rounding is none. */
@@ -110,8 +139,9 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
         }
     }
 
-    private static <R extends Record> void jumps(
+    private static <R extends Record> boolean jumps(
             Worksheet<?, R> sheet, R base, R moved, Influence influence, List<String> cautions) {
+        boolean jumps = false;
         for (Field field : sheet.outputs()) {
             if (field.shape() != Shape.CHOICE && field.shape() != Shape.YES_NO) {
                 continue;
@@ -121,7 +151,9 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
             if (!now.equals(then)) {
                 cautions.add("Within the doubt of " + influence.name() + ", " + field.meaning() + " may be \"" + then
                         + "\" instead of \"" + now + "\".");
+                jumps = true;
             }
         }
+        return jumps;
     }
 }

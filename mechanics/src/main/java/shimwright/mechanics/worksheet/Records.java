@@ -68,6 +68,11 @@ final class Records {
 
     /** The number at a path such as {@code gauge.step} or {@code rounds[2][0]}. */
     static double number(Object root, String path) {
+        return (Double) at(root, path);
+    }
+
+    /** The value at a path. */
+    static Object at(Object root, String path) {
         Object at = root;
         for (Object step : steps(path)) {
             Object next = step instanceof Integer index ? ((List<?>) at).get(index) : get(at, step.toString());
@@ -76,20 +81,20 @@ final class Records {
             }
             at = next;
         }
-        return (Double) at;
+        return at;
     }
 
-    /** The same record with another number at a path. */
-    static <T> T with(T root, String path, double value, Class<T> type) {
+    /** The same record with another value at a path. */
+    static <T> T with(T root, String path, Object value, Class<T> type) {
         return with(root, steps(path), value, type);
     }
 
     /** The same at a path taken apart by {@link #steps}. */
-    static <T> T with(T root, List<Object> steps, double value, Class<T> type) {
+    static <T> T with(T root, List<Object> steps, Object value, Class<T> type) {
         return type.cast(replaced(root, steps, value));
     }
 
-    private static Object replaced(Object at, List<Object> steps, double value) {
+    private static Object replaced(Object at, List<Object> steps, Object value) {
         if (steps.isEmpty()) {
             return value;
         }

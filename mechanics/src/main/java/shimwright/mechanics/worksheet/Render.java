@@ -14,20 +14,6 @@ import shimwright.mechanics.quantity.UnitSystem;
 /** Turns result records into data and words by their fields. */
 record Render(UnitSystem system, Map<String, Budget> budgets) {
 
-    /** The plain numbers of a result by path, also those inside records, not those in lists. */
-    static Map<String, Double> numbers(List<Field> fields, Object record, String prefix) {
-        Map<String, Double> numbers = new LinkedHashMap<>();
-        for (Field field : fields) {
-            Object value = Records.get(record, field.name());
-            if (value instanceof Double number) {
-                numbers.put(prefix + field.name(), number);
-            } else if (value != null && field.shape() == Shape.RECORD) {
-                numbers.putAll(numbers(field.children(), value, prefix + field.name() + "."));
-            }
-        }
-        return numbers;
-    }
-
     /** Whether every number is finite, or infinite where the field has a word for it. */
     static boolean finite(List<Field> fields, Object record) {
         return fields.stream().allMatch(field -> finite(field, Records.get(record, field.name())));
@@ -70,7 +56,9 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
         }
         if (value instanceof List<?> list) {
             List<Object> items = new ArrayList<>();
-            list.forEach(item -> items.add(json(field.entry(), item, record, "")));
+            for (int i = 0; i < list.size(); i++) {
+                items.add(json(field.entry(), list.get(i), record, path + "[" + i + "]"));
+            }
             return items;
         }
         Map<String, @Nullable Object> json = new LinkedHashMap<>();
@@ -94,6 +82,9 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
         Budget budget = budgets.get(path);
         if (budget != null) {
             json.put("budget", parts(budget));
+            if (budget.u() > 0 && Double.isFinite(budget.nu())) {
+                json.put("degreesOfFreedom", budget.nu());
+            }
         }
         return json;
     }
@@ -111,13 +102,16 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
         return parts;
     }
 
-    /** Own doubt of the result and that of the inputs behind ±, independent of each other. */
+    /** The whole doubt: the component that holds it, which that of the inputs is part of; else that of the inputs. */
     private double doubt(Field field, Object record, String path) {
         Budget budget = budgets.get(path);
-        double fromInputs = budget == null ? 0 : budget.u();
-        Object own = field.u().isEmpty() ? null : Records.get(record, field.u());
-        double fromResult = own instanceof Double number && Double.isFinite(number) ? number : 0;
-        return Math.hypot(fromInputs, fromResult);
+        Object own = field.doubt().u().isEmpty()
+                ? null
+                : Records.get(record, field.doubt().u());
+        if (own instanceof Double number && Double.isFinite(number)) {
+            return number;
+        }
+        return budget == null ? 0 : budget.u();
     }
 
     private String text(Field field, @Nullable Object value, Object record, String path) {
@@ -148,12 +142,16 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
         }
         if (value instanceof List<?> list && field.entry().shape() == Shape.RECORD) {
             List<List<Shown>> entries = new ArrayList<>();
-            list.forEach(item -> entries.add(shown(field.entry().children(), item, path + "[].")));
+            for (int i = 0; i < list.size(); i++) {
+                entries.add(shown(field.entry().children(), list.get(i), path + "[" + i + "]."));
+            }
             return new Shown(field, path, list.isEmpty() ? "none" : "", List.of(), entries);
         }
         if (value instanceof List<?> list) {
             List<String> items = new ArrayList<>();
-            list.forEach(item -> items.add(text(field.entry(), item, record, "")));
+            for (int i = 0; i < list.size(); i++) {
+                items.add(text(field.entry(), list.get(i), record, path + "[" + i + "]"));
+            }
             return new Shown(field, path, items.isEmpty() ? "none" : String.join(", ", items), List.of(), List.of());
         }
         if (field.shape() == Shape.RECORD && value != null) {
@@ -182,11 +180,13 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
             out.append(list.isEmpty() ? "none\n" : "\n");
             for (int i = 0; i < list.size(); i++) {
                 out.append(indent).append("  ").append(i + 1).append(".\n");
-                text(field.entry().children(), list.get(i), indent + "     ", path + "[].", out);
+                text(field.entry().children(), list.get(i), indent + "     ", path + "[" + i + "].", out);
             }
         } else if (value instanceof List<?> list) {
             List<String> items = new ArrayList<>();
-            list.forEach(item -> items.add(text(field.entry(), item, record, "")));
+            for (int i = 0; i < list.size(); i++) {
+                items.add(text(field.entry(), list.get(i), record, path + "[" + i + "]"));
+            }
             out.append(items.isEmpty() ? "none" : String.join(", ", items)).append('\n');
         } else if (field.shape() == Shape.RECORD && value != null) {
             out.append('\n');
@@ -194,10 +194,15 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
         } else {
             out.append(text(field, value, record, path)).append('\n');
             Budget budget = budgets.get(path);
-            if (budget != null && budget.u() > 0) {
+            if (budget != null && budget.u() > 0 && !path.contains("[")) {
                 budget(budget, field, indent + "  ", out);
             }
         }
+    }
+
+    /** Effective degrees of freedom, cut to a tenth (JCGM 100:2008 G.4.1 cuts to whole ones before a table is read). */
+    private static String freedom(double nu) {
+        return nu >= 1000 ? "over 1000" : String.valueOf(Math.floor(nu * 10) / 10);
     }
 
     private void budget(Budget budget, Field field, String indent, StringBuilder out) {
@@ -210,6 +215,12 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
                     .append(", ")
                     .append(Math.round(100 * part.share()))
                     .append(" % of the doubt\n");
+        }
+        if (budget.u() > 0 && Double.isFinite(budget.nu())) {
+            out.append(indent)
+                    .append("degrees of freedom: ")
+                    .append(freedom(budget.nu()))
+                    .append('\n');
         }
     }
 }

@@ -71,13 +71,38 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
         return order;
     }
 
-    private static void collect(List<Field> fields, String prefix, List<String> order) {
+    private void collect(List<Field> fields, String prefix, List<String> order) {
         for (Field field : fields) {
             order.add(prefix + field.name());
             if (field.shape() == Shape.RECORD) {
                 collect(field.children(), prefix + field.name() + ".", order);
             }
+            String list = prefix + field.name() + "[";
+            for (int entry : entries(list)) {
+                order.add(list + entry + "]");
+                collect(field.entry().children(), list + entry + "].", order);
+            }
         }
+    }
+
+    /** Places of the entries of a list that were drawn, in order. */
+    private List<Integer> entries(String list) {
+        return draws.outputs().keySet().stream()
+                .filter(path -> path.startsWith(list))
+                .map(path -> Integer.valueOf(path.substring(list.length(), path.indexOf(']', list.length()))))
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /** {@code axial, + to the rear (gears 2)}: the entry counted from 1. */
+    private static String label(Field field, String path) {
+        int open = path.indexOf('[');
+        if (open < 0) {
+            return field.meaning();
+        }
+        int entry = Integer.parseInt(path.substring(open + 1, path.indexOf(']'))) + 1;
+        return field.meaning() + " (" + path.substring(0, open) + " " + entry + ")";
     }
 
     void text(StringBuilder out) {
@@ -100,7 +125,7 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
             }
             Field field = Fields.at(sheet.outputs(), output);
             UnitSystem.Display display = field.display(system);
-            lines.add(field.meaning() + ": "
+            lines.add(label(field, output) + ": "
                     + Quantities.print(one.mean(), one.u(), display.unit(), display.decimals())
                     + ", " + percent(draws.sampling().coverage()) + " between "
                     + Quantities.print(one.shortest().low(), display.unit(), decimals(one, display))

@@ -61,12 +61,20 @@ public record Simulation(
      *     the draws would not fit the memory
      */
     public static <C extends Record, R extends Record> Outcome<Simulation> of(
-            Worksheet<C, R> sheet, Bound<C> bound, R base, Propagation firstOrder, Sampling sampling) {
+            Worksheet<C, R> sheet, BoundCase<C> bound, R base, Propagation firstOrder, Sampling sampling) {
         if (bound.doubts().isEmpty()) {
-            return Outcome.refused(
-                    "monte-carlo", "no input carries a doubt", "Type at least one as value ± uncertainty");
+            return bound.taken().isEmpty()
+                    ? Outcome.refused(
+                            "monte-carlo", "no input carries a doubt", "Type at least one as value ± uncertainty")
+                    : Outcome.refused(
+                            "monte-carlo",
+                            "the sheet itself sums the doubt that was typed, nothing is left to draw",
+                            "Ask without draws");
         }
-        Map<String, Double> middle = Render.numbers(sheet.outputs(), base, "");
+        Map<String, Double> middle = new LinkedHashMap<>(Numbers.of(sheet.outputs(), base));
+        middle.keySet()
+                .removeIf(path -> path.contains("[")
+                        && firstOrder.budgets().getOrDefault(path, Budget.NONE).u() == 0);
         if ((long) middle.size() * sampling.draws() > MOST_NUMBERS) {
             return Outcome.refused(
                     "monte-carlo",
@@ -75,13 +83,15 @@ public record Simulation(
         }
         return sampling.checked()
                 .flatMap(sound -> Influence.of(bound.doubts()))
-                .flatMap(influences -> new Drawing<>(sheet, bound.value(), influences, List.copyOf(middle.keySet()))
+                .flatMap(influences -> new Drawing<>(
+                                sheet, bound.value(), base, influences, List.copyOf(middle.keySet()))
                         .run(middle, firstOrder.budgets(), sampling));
     }
 
     /** One run of draws, and what it counts on the way; sums do not depend on the order of the threads. */
     private static final class Drawing<C extends Record, R extends Record> {
-        private final Mover<C, R> mover;
+        private final PerturbedCase<C, R> mover;
+        private final R base;
         private final List<Influence> influences;
         private final List<String> outputs;
         private final List<Field> fields;
@@ -89,8 +99,9 @@ public record Simulation(
         private final Map<String, Map<String, LongAdder>> counts = new ConcurrentHashMap<>();
         private final AtomicReference<String> why = new AtomicReference<>("");
 
-        Drawing(Worksheet<C, R> sheet, C value, List<Influence> influences, List<String> outputs) {
-            this.mover = new Mover<>(sheet, value, influences);
+        Drawing(Worksheet<C, R> sheet, C value, R base, List<Influence> influences, List<String> outputs) {
+            this.base = base;
+            this.mover = new PerturbedCase<>(sheet, value, influences);
             this.influences = influences;
             this.outputs = outputs;
             this.fields = sheet.outputs();
@@ -120,7 +131,8 @@ public record Simulation(
                     sampled.put(output, one);
                     checks.put(
                             output,
-                            FirstOrderCheck.of(middle.getOrDefault(output, 0.0), budget, one, sampling.coverage(), 1));
+                            FirstOrderCheck.of(middle.getOrDefault(output, 0.0), budget, one, sampling.coverage(), 2)
+                                    .allowing(run.draws()));
                 }
             }
             return Outcome.ok(new Simulation(
@@ -146,7 +158,7 @@ public record Simulation(
                 return false;
             }
             R result = outcome.orElseThrow();
-            Map<String, Double> numbers = Render.numbers(fields, result, "");
+            Map<String, Double> numbers = Numbers.of(fields, base, result);
             for (int i = 0; i < results.length; i++) {
                 results[i] = numbers.getOrDefault(outputs.get(i), Double.NaN);
             }
@@ -186,14 +198,16 @@ public record Simulation(
             }
             outputs.stream()
                     .filter(output -> !sampled.containsKey(output))
+                    .map(Propagation::entryless)
+                    .distinct()
                     .forEach(output -> cautions.add(output + " has no number in some draws; no interval is given."));
             checks.forEach((output, check) -> {
                 if (!check.holds()) {
-                    cautions.add(
-                            "For " + output + " the simple rule does not hold (JCGM 101, clause 8): go by the draws.");
+                    cautions.add("For " + Propagation.entryless(output)
+                            + " the simple rule does not hold (JCGM 101, clause 8): go by the draws.");
                 }
             });
-            return cautions;
+            return cautions.stream().distinct().toList();
         }
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import shimwright.mechanics.diagram.Diagram;
+import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -110,8 +111,8 @@ public record Worksheet<C extends Record, R extends Record>(
      * @param system units of bare numbers
      * @return the case, or every fault at once
      */
-    public Outcome<Bound<C>> read(Map<String, ?> given, UnitSystem system) {
-        return Binder.bind(caseType, inputs(), given, system);
+    public Outcome<BoundCase<C>> read(Map<String, ?> given, UnitSystem system) {
+        return CaseReader.bind(caseType, inputs(), given, system);
     }
 
     /** Reads, computes and propagates any ±; see {@link #read} for the parameters. */
@@ -120,10 +121,8 @@ public record Worksheet<C extends Record, R extends Record>(
     }
 
     /** Computes and propagates a case with its doubts to the first order. */
-    public Outcome<Answer> answer(Bound<C> bound, UnitSystem system) {
-        return compute.apply(bound.value())
-                .flatMap(worked -> Propagation.of(this, bound, worked.result())
-                        .flatMap(propagated -> finished(bound.value(), worked, propagated, system)));
+    public Outcome<Answer> answer(BoundCase<C> bound, UnitSystem system) {
+        return computed(bound).flatMap(c -> finished(c, system));
     }
 
     /**
@@ -139,17 +138,15 @@ public record Worksheet<C extends Record, R extends Record>(
             return answer(given, system, asked.get());
         }
         return read(given, system)
-                .flatMap(bound -> compute.apply(bound.value())
-                        .flatMap(worked -> Propagation.of(this, bound, worked.result())
-                                .flatMap(propagated -> finished(bound.value(), worked, propagated, system)
-                                        .map(first -> surely(first, bound, worked.result(), propagated)))));
+                .flatMap(this::computed)
+                .flatMap(c -> finished(c, system).map(first -> surely(first, c)));
     }
 
-    private Answer surely(Answer first, Bound<C> bound, R result, Propagation propagated) {
-        if (propagated.bent().isEmpty() || slow) {
+    private Answer surely(Answer first, Computed<C, R> c) {
+        if (c.propagated().bent().isEmpty() || slow) {
             return first;
         }
-        Outcome<Simulation> drawn = Simulation.of(this, bound, result, propagated, AUTOMATIC);
+        Outcome<Simulation> drawn = Simulation.of(this, c.bound(), c.worked().result(), c.propagated(), AUTOMATIC);
         return drawn.isOk()
                 ? first.with(drawn.orElseThrow())
                 : first.without("Draws were tried, but "
@@ -159,29 +156,60 @@ public record Worksheet<C extends Record, R extends Record>(
     /** The same with draws beside the first order; refused where nothing is in doubt, see {@link Simulation}. */
     public Outcome<Answer> answer(Map<String, ?> given, UnitSystem system, Sampling sampling) {
         return read(given, system)
-                .flatMap(bound -> compute.apply(bound.value())
-                        .flatMap(worked -> Propagation.of(this, bound, worked.result())
-                                .flatMap(propagated -> finished(bound.value(), worked, propagated, system)
-                                        .flatMap(answer -> Simulation.of(
-                                                        this, bound, worked.result(), propagated, sampling)
-                                                .map(answer::with)))));
+                .flatMap(this::computed)
+                .flatMap(c -> finished(c, system)
+                        .flatMap(answer -> Simulation.of(
+                                        this, c.bound(), c.worked().result(), c.propagated(), sampling)
+                                .map(answer::with)));
     }
 
-    private Outcome<Answer> finished(C given, Worked<R> worked, Propagation propagated, UnitSystem system) {
+    /**
+     * A case, what was computed of it without its doubts, and what they make of it.
+     *
+     * @param judged the same computed with the doubt behind ± in the input for it, see {@link Input#elsewhere}
+     * @param within the output of that; empty where there is none
+     */
+    private record Computed<C extends Record, R extends Record>(
+            BoundCase<C> bound, Worked<R> worked, Propagation propagated, Worked<R> judged, String within) {}
+
+    private Outcome<Computed<C, R>> computed(BoundCase<C> bound) {
+        return compute.apply(bound.value())
+                .flatMap(worked -> Propagation.of(this, bound, worked.result())
+                        .flatMap(propagated -> judged(bound, worked, propagated)));
+    }
+
+    private Outcome<Computed<C, R>> judged(BoundCase<C> bound, Worked<R> worked, Propagation propagated) {
+        for (Field field : inputs()) {
+            String output = field.doubt().elsewhere();
+            Budget typed = propagated.budgets().getOrDefault(output, Budget.NONE);
+            if (!output.isEmpty() && typed.u() > 0) {
+                double u = Math.hypot(Records.number(bound.value(), field.name()), typed.u());
+                return compute.apply(Records.with(bound.value(), field.name(), u, caseType))
+                        .map(judged -> new Computed<>(bound, worked, propagated, judged, output));
+            }
+        }
+        return Outcome.ok(new Computed<>(bound, worked, propagated, worked, ""));
+    }
+
+    private Outcome<Answer> finished(Computed<C, R> c, UnitSystem system) {
+        Worked<R> worked = c.judged();
         boolean finite = worked.working().stream().allMatch(line -> Double.isFinite(line.value()));
         if (!finite || !Render.finite(outputs(), worked.result())) {
             return Outcome.refused(
                     name, "these inputs give no finite result", "Look for a value that is far too large or too small");
         }
         List<String> cautions = new ArrayList<>(worked.cautions());
-        cautions.addAll(propagated.cautions());
+        cautions.addAll(c.bound().cautions());
+        cautions.addAll(c.propagated().cautions());
+        TotalDoubt<R> total =
+                TotalDoubt.of(this, worked.result(), c.propagated().budgets(), c.within());
         return Outcome.ok(new Answer(
                 this,
-                given,
-                worked.result(),
+                c.bound().value(),
+                total.result(),
                 worked.working(),
                 cautions.stream().distinct().toList(),
-                propagated.budgets(),
+                total.budgets(),
                 system));
     }
 }

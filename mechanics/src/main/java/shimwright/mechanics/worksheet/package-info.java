@@ -5,24 +5,28 @@
  * <p>To add one, in its own topic package:
  *
  * <pre>{@code
- * public record LiftCase(
- *         @Input(kind = Kind.LENGTH, meaning = "travel read", min = 0, max = 0.1, example = "0.28 mm") double travel,
- *         @Input(kind = Kind.ANGLE, meaning = "angle of the stylus", orElse = "0", max = 1.0) double angle) {}
+ * public final class SlantedStylus {
+ *     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
+ *             "slanted-stylus", "Slanted stylus", "True travel from a slanting stylus.", List.of("geometry"),
+ *             Case.class, Result.class, SlantedStylus::work);
  *
- * public record LiftResult(@Output(kind = Kind.LENGTH, meaning = "true travel") double play) {}
+ *     private SlantedStylus() {}
  *
- * static Outcome<Worked<LiftResult>> work(LiftCase c) {
- *     Working w = new Working();
- *     double play = w.line("play", "travel × cos(angle)", c.travel() * Math.cos(c.angle()), Kind.LENGTH, "geometry");
- *     return Outcome.ok(w.worked(new LiftResult(play)));
+ *     public record Case(
+ *             @Input(kind = Kind.LENGTH, meaning = "travel read", min = 0, max = 0.1, example = "0.28 mm") double travel,
+ *             @Input(kind = Kind.ANGLE, meaning = "angle of the stylus", orElse = "0", max = 1.0) double angle) {}
+ *
+ *     public record Result(@Output(kind = Kind.LENGTH, meaning = "true travel") double play) {}
+ *
+ *     public static Outcome<Worked<Result>> work(Case c) {
+ *         Working w = new Working();
+ *         double play = w.line("play", "travel × cos(angle)", c.travel() * Math.cos(c.angle()), Kind.LENGTH, "geometry");
+ *         return Outcome.ok(w.worked(new Result(play)));
+ *     }
  * }
- *
- * static final Worksheet<LiftCase, LiftResult> LIFT = new Worksheet<>(
- *         "lift", "Lift", "True travel from a slanting stylus.", List.of("geometry"),
- *         LiftCase.class, LiftResult.class, Lifts::work);
  * }</pre>
  *
- * and one line in {@link shimwright.mechanics.registry.Registry}. Rules:
+ * and its {@code SHEET} in the list of its topic. Rules:
  *
  * <ul>
  *   <li>Components are {@code double} (needed), {@code Double} (may be left out, then null), {@code int},

@@ -42,7 +42,8 @@ class ConformityTest {
 
     @Property
     void theLargestDoubtIsTheEdgeOfProof(@ForAll @Scale(4) @DoubleRange(min = 0.0501, max = 0.0999) double value) {
-        double edge = Conformity.largestDoubt(value, BAND, Rule.DEFAULT).orElseThrow();
+        double edge = Conformity.largestDoubt(value, Double.POSITIVE_INFINITY, BAND, Rule.DEFAULT)
+                .orElseThrow();
         assertThat(Conformity.verdict(value, edge * 0.9999, INF, BAND, Rule.DEFAULT))
                 .isEqualTo(Verdict.IN);
         assertThat(Conformity.verdict(value, edge * 1.001, INF, BAND, Rule.DEFAULT))
@@ -70,8 +71,9 @@ class ConformityTest {
                 .hasValue(0);
         assertThat(Conformity.moreReadings(0.099, 0.01, 3, 0.005, BAND, Rule.DEFAULT))
                 .isEmpty();
-        assertThat(Conformity.largestDoubt(0.1, BAND, Rule.DEFAULT)).isEmpty();
-        assertThat(Conformity.largestDoubt(0.1, new Limits(null, null), Rule.DEFAULT))
+        assertThat(Conformity.largestDoubt(0.1, Double.POSITIVE_INFINITY, BAND, Rule.DEFAULT))
+                .isEmpty();
+        assertThat(Conformity.largestDoubt(0.1, Double.POSITIVE_INFINITY, new Limits(null, null), Rule.DEFAULT))
                 .isPresent();
     }
 

@@ -13,13 +13,13 @@ import org.junit.jupiter.api.Test;
 import shimwright.mechanics.worksheet.Answer;
 
 class BearingClearanceTest {
-    private static FittedClearance fitted(String... pairs) {
-        return Sheets.result(BearingClearance.SHEET, Sheets.changed(BearingClearance.SHEET, pairs));
+    private static BearingClearance.Result fitted(String... pairs) {
+        return FitAnswers.result(BearingClearance.SHEET, FitAnswers.changed(BearingClearance.SHEET, pairs));
     }
 
     @Test
     void looseFitsAndEqualHeatTakeNothing() {
-        FittedClearance free = fitted("innerFit", "-0.005, 0 mm", "outerFit", "-0.01 mm", "innerWarmer", "0 K");
+        BearingClearance.Result free = fitted("innerFit", "-0.005, 0 mm", "outerFit", "-0.01 mm", "innerWarmer", "0 K");
         assertThat(free.least()).isCloseTo(15e-6, within(1e-12));
         assertThat(free.most()).isCloseTo(33e-6, within(1e-12));
         assertThat(free.probableLeast()).isCloseTo(15e-6, within(1e-12));
@@ -39,14 +39,14 @@ class BearingClearanceTest {
             @ForAll @IntRange(min = 70, max = 210) int modulus,
             @ForAll @DoubleRange(min = 0.1, max = 0.4) double poisson) {
         String same = "steel: " + modulus + " GPa: " + poisson;
-        FittedClearance fit = fitted("innerRaceway", raceway + " mm", "ring", same, "shaft", same);
+        BearingClearance.Result fit = fitted("innerRaceway", raceway + " mm", "ring", same, "shaft", same);
         assertThat(fit.innerShare()).isCloseTo(40 / raceway, within(1e-9));
     }
 
     @Property(tries = 100)
     void tighterFitsAndThinnerWallsActAsTheyShould(@ForAll @IntRange(min = 1, max = 30) int um) {
-        FittedClearance one = fitted("innerFit", um + " µm", "outerFit", um + " µm");
-        FittedClearance two = fitted("innerFit", um + 1 + " µm", "outerFit", um + 1 + " µm");
+        BearingClearance.Result one = fitted("innerFit", um + " µm", "outerFit", um + " µm");
+        BearingClearance.Result two = fitted("innerFit", um + 1 + " µm", "outerFit", um + 1 + " µm");
         assertThat(two.least()).isLessThan(one.least());
         assertThat(one.least()).isLessThanOrEqualTo(one.probableLeast() + 1e-12);
         assertThat(one.probableMost()).isLessThanOrEqualTo(one.most() + 1e-12);
@@ -58,7 +58,7 @@ class BearingClearanceTest {
 
     @Test
     void badInputIsRefused() {
-        assertThat(Sheets.refusalsOfChanged(
+        assertThat(FitAnswers.refusalsOfChanged(
                         BearingClearance.SHEET,
                         "innerRaceway",
                         "70 mm",
@@ -91,7 +91,7 @@ class BearingClearanceTest {
                         "width",
                         "0")
                 .entrySet()) {
-            assertThat(Sheets.refusalsOfChanged(BearingClearance.SHEET, bad.getKey(), bad.getValue()))
+            assertThat(FitAnswers.refusalsOfChanged(BearingClearance.SHEET, bad.getKey(), bad.getValue()))
                     .as(bad.toString())
                     .hasSize(1);
         }
@@ -99,19 +99,19 @@ class BearingClearanceTest {
 
     @Test
     void cautionsAndDoubt() {
-        Answer tight = Sheets.answer(
-                BearingClearance.SHEET, Sheets.changed(BearingClearance.SHEET, "clearance", "0.002, 0.004 mm"));
+        Answer tight = FitAnswers.answer(
+                BearingClearance.SHEET, FitAnswers.changed(BearingClearance.SHEET, "clearance", "0.002, 0.004 mm"));
         assertThat(tight.cautions()).anyMatch(c -> c.startsWith("Probably no clearance"));
-        Answer worst = Sheets.answer(
-                BearingClearance.SHEET, Sheets.changed(BearingClearance.SHEET, "clearance", "0.040, 0.046 mm"));
+        Answer worst = FitAnswers.answer(
+                BearingClearance.SHEET, FitAnswers.changed(BearingClearance.SHEET, "clearance", "0.040, 0.046 mm"));
         assertThat(worst.cautions())
                 .anyMatch(c -> c.startsWith("In the worst pairing"))
                 .anyMatch(c -> c.contains("estimated"));
-        Answer doubted = Sheets.answer(
-                BearingClearance.SHEET, Sheets.changed(BearingClearance.SHEET, "clearance", "0.020 ± 0.003 mm"));
+        Answer doubted = FitAnswers.answer(
+                BearingClearance.SHEET, FitAnswers.changed(BearingClearance.SHEET, "clearance", "0.020 ± 0.003 mm"));
         assertThat(requireNonNull(doubted.budgets().get("least")).u()).isCloseTo(3e-6, within(1e-9));
-        Answer sure = Sheets.answer(
-                BearingClearance.SHEET, Sheets.changed(BearingClearance.SHEET, "clearance", "0.020 ± 0 mm"));
+        Answer sure = FitAnswers.answer(
+                BearingClearance.SHEET, FitAnswers.changed(BearingClearance.SHEET, "clearance", "0.020 ± 0 mm"));
         assertThat(sure.budgets().values()).allMatch(budget -> budget.u() == 0);
         assertThat(fitted("bore", "1.574803150 in").least()).isCloseTo(fitted().least(), within(1e-9));
     }

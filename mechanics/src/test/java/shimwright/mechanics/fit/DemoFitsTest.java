@@ -60,7 +60,7 @@ class DemoFitsTest {
         Matcher pairs = PAIR.matcher(line);
         int count = 0;
         while (pairs.find()) {
-            Limits limits = limits(pairs.group(1));
+            SizeLimits limits = limits(pairs.group(1));
             assertThat(limits.lower() * 1e6)
                     .as(pairs.group())
                     .isCloseTo(Double.parseDouble(pairs.group(2)), within(1e-6));
@@ -72,11 +72,11 @@ class DemoFitsTest {
         assertThat(count).isEqualTo(16);
     }
 
-    private static Limits limits(String name) {
+    private static SizeLimits limits(String name) {
         Matcher ring = Pattern.compile("(cup_OD|cone_bore)_(\\d+)_(\\d+)").matcher(name);
         if (ring.matches()) {
             boolean hole = ring.group(1).equals("cone_bore");
-            FitLimits both = Sheets.result(
+            LimitsAndFits.Result both = FitAnswers.result(
                     LimitsAndFits.SHEET, "nominal", ring.group(3) + " mm", hole ? "hole" : "shaft", "taper");
             return requireNonNull(hole ? both.hole() : both.shaft());
         }
@@ -86,8 +86,8 @@ class DemoFitsTest {
     }
 
     /** The sleeve as bored and pressed, before its inside is finished. */
-    private static PressFit asFitted(Map<String, String> more) {
-        Map<String, String> given = Sheets.given(
+    private static Interference.Result asFitted(Map<String, String> more) {
+        Map<String, String> given = FitAnswers.given(
                 "bore", "88.012 mm",
                 "diameter", "88.130 mm",
                 "hubOutside", "112 mm",
@@ -96,11 +96,11 @@ class DemoFitsTest {
                 "hub", "aluminum 383: 71 GPa: 0.33: 150 MPa: 21.8",
                 "shaft", "steel: 206 GPa: 0.30: : 11.5");
         given.putAll(more);
-        return Sheets.result(Interference.SHEET, given);
+        return FitAnswers.result(Interference.SHEET, given);
     }
 
     private static Map<String, String> cup(String alloySleeve) {
-        Map<String, String> given = Sheets.given(
+        Map<String, String> given = FitAnswers.given(
                 "seat", "79.957 mm",
                 "cup", "79.994 mm",
                 "cupBore", "72 mm",
@@ -124,20 +124,20 @@ class DemoFitsTest {
 
     @Test
     void sleevePressureAndHoopAsFitted() throws IOException {
-        PressFit fit = asFitted(Map.of());
+        Interference.Result fit = asFitted(Map.of());
         Expected.of("SL-1").met(fit.highestPressure() / 1e6, fit.hub().hoop() / 1e6);
     }
 
     @Test
     void forceIfItWerePressedCold() throws IOException {
-        PressFit low = asFitted(Map.of("frictionLow", "0.12", "frictionHigh", "0.20"));
+        Interference.Result low = asFitted(Map.of("frictionLow", "0.12", "frictionHigh", "0.20"));
         Expected.of("SL-2").met(low.pressForceLow() / 1e3, low.pressForceHigh() / 1e3);
     }
 
     @Test
     void jointHotOpeningAndTemperatureOfRelease() throws IOException {
-        Grip grip = Sheets.result(HousingGrip.SHEET, cup("11.5"));
-        Grip.InHousing sleeve = requireNonNull(grip.sleeve());
+        HousingGrip.Result grip = FitAnswers.result(HousingGrip.SHEET, cup("11.5"));
+        HousingGrip.Result.InHousing sleeve = requireNonNull(grip.sleeve());
         Expected.of("SL-4").met(mm(sleeve.hot()));
         Expected.of("SL-5").met(mm(grip.relaxation()));
         Expected.of("SL-8").met(sleeve.fallsOut() - 273.15);
@@ -146,12 +146,12 @@ class DemoFitsTest {
     /** A seat in the alloy itself stands for a sleeve of the same alloy, which loses nothing in its joint. */
     @Test
     void cupFitLeftHotInSteelAndInAlloy() throws IOException {
-        Grip steel = Sheets.result(HousingGrip.SHEET, cup("11.5"));
-        Grip alloy = Sheets.result(HousingGrip.SHEET, cup(""));
+        HousingGrip.Result steel = FitAnswers.result(HousingGrip.SHEET, cup("11.5"));
+        HousingGrip.Result alloy = FitAnswers.result(HousingGrip.SHEET, cup(""));
         Expected.of("SL-7").met(mm(steel.hotLoosest()), mm(alloy.hotLoosest()));
-        assertThat(steel.verdict()).isEqualTo(Grip.Verdict.HOLDS);
-        assertThat(alloy.verdict()).isEqualTo(Grip.Verdict.IS_LOOSE);
-        Grip alloySleeve = Sheets.result(HousingGrip.SHEET, cup("21.8"));
+        assertThat(steel.verdict()).isEqualTo(HousingGrip.Result.Verdict.HOLDS);
+        assertThat(alloy.verdict()).isEqualTo(HousingGrip.Result.Verdict.IS_LOOSE);
+        HousingGrip.Result alloySleeve = FitAnswers.result(HousingGrip.SHEET, cup("21.8"));
         assertThat(alloySleeve.relaxation()).isZero();
         assertThat(alloySleeve.hotLoosest()).isCloseTo(alloy.hotLoosest(), within(1e-9));
         assertThat(requireNonNull(alloySleeve.sleeve()).fallsOut()).isInfinite();

@@ -15,7 +15,7 @@ import shimwright.mechanics.worksheet.Worksheet;
 /** What every worksheet of fits keeps. */
 class FitsTest {
     static List<Worksheet<?, ?>> sheets() {
-        return Fits.SHEETS;
+        return FitSheets.ALL;
     }
 
     @ParameterizedTest

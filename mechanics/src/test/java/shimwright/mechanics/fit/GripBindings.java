@@ -2,7 +2,7 @@ package shimwright.mechanics.fit;
 
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import shimwright.mechanics.fit.ClearanceCase.Finish;
+import shimwright.mechanics.fit.BearingClearance.Case.Finish;
 
 /** Rows answered by {@code housing-grip} and {@code bearing-clearance}. */
 final class GripBindings {
@@ -51,9 +51,9 @@ final class GripBindings {
         bindings.put("effective interference, turned shaft in bearing bore", row -> effective(row, Finish.TURNED));
         bindings.put(
                 "interference lost by radial load, inner ring",
-                row -> Sheets.result(
+                row -> FitAnswers.result(
                                         BearingClearance.SHEET,
-                                        Sheets.changed(
+                                        FitAnswers.changed(
                                                 BearingClearance.SHEET,
                                                 "bore",
                                                 row.text("d"),
@@ -66,11 +66,11 @@ final class GripBindings {
     }
 
     /** A race whose coefficient is 12.5, in a housing that exceeds it by the difference of the row. */
-    private static Grip grip(double diameter, double interferenceUm, CheckRow row, double celsius) {
+    private static HousingGrip.Result grip(double diameter, double interferenceUm, CheckRow row, double celsius) {
         double alpha = 12.5e-6 + row.number("alpha_difference");
-        return Sheets.result(
+        return FitAnswers.result(
                 HousingGrip.SHEET,
-                Sheets.changed(
+                FitAnswers.changed(
                         HousingGrip.SHEET,
                         "seat",
                         PressBindings.mm(diameter),
@@ -90,15 +90,15 @@ final class GripBindings {
                         celsius + " °C"));
     }
 
-    private static Grip race(CheckRow row, double celsius) {
+    private static HousingGrip.Result race(CheckRow row, double celsius) {
         return grip(row.number("joint_diameter"), row.number("interference_20C") * 1e3, row, celsius);
     }
 
-    private static FittedClearance inner(CheckRow row) {
+    private static BearingClearance.Result inner(CheckRow row) {
         String fit = row.has("effective_interference") ? row.text("effective_interference") : "20 um";
-        return Sheets.result(
+        return FitAnswers.result(
                 BearingClearance.SHEET,
-                Sheets.changed(
+                FitAnswers.changed(
                         BearingClearance.SHEET,
                         "bore",
                         row.text("d"),
@@ -116,9 +116,9 @@ final class GripBindings {
 
     private static double outer(CheckRow row) {
         String around = row.text("housing_outer");
-        return Sheets.result(
+        return FitAnswers.result(
                         BearingClearance.SHEET,
-                        Sheets.changed(
+                        FitAnswers.changed(
                                 BearingClearance.SHEET,
                                 "outside",
                                 row.text("D"),
@@ -136,9 +136,9 @@ final class GripBindings {
     }
 
     private static double effective(CheckRow row, Finish finish) {
-        return Sheets.result(
+        return FitAnswers.result(
                                 BearingClearance.SHEET,
-                                Sheets.changed(
+                                FitAnswers.changed(
                                         BearingClearance.SHEET,
                                         "bore",
                                         row.text("d"),

@@ -78,9 +78,9 @@ final class HeatBindings {
         return 2 * row.number(key) + " mm";
     }
 
-    private static HeatPlan plan(
+    private static HeatToFit.Result plan(
             String diameter, String heated, String outer, String room, String interference, String... more) {
-        Map<String, String> given = Sheets.changed(
+        Map<String, String> given = FitAnswers.changed(
                 HeatToFit.SHEET,
                 "diameter",
                 diameter,
@@ -96,9 +96,9 @@ final class HeatBindings {
                 interference,
                 "innerHardened",
                 "no");
-        given.putAll(Sheets.given(more));
+        given.putAll(FitAnswers.given(more));
         given.keySet().removeIf(key -> key.startsWith("inner.") || key.startsWith("outer."));
-        return Sheets.result(HeatToFit.SHEET, given);
+        return FitAnswers.result(HeatToFit.SHEET, given);
     }
 
     private static void addCooling(Map<String, ToDoubleFunction<CheckRow>> bindings) {
@@ -128,9 +128,9 @@ final class HeatBindings {
     private static void addTimes(Map<String, ToDoubleFunction<CheckRow>> bindings) {
         bindings.put(
                 "characteristic length V/A of a gear blank",
-                row -> Sheets.result(
+                row -> FitAnswers.result(
                                         TimeToGrab.SHEET,
-                                        Sheets.changed(
+                                        FitAnswers.changed(
                                                 TimeToGrab.SHEET,
                                                 "outer",
                                                 row.text("outer"),
@@ -142,9 +142,9 @@ final class HeatBindings {
                         * 1e3);
         bindings.put(
                 "free-air time before a chilled race becomes tight",
-                row -> Sheets.result(
+                row -> FitAnswers.result(
                                 TimeToGrab.SHEET,
-                                Sheets.changed(
+                                FitAnswers.changed(
                                         TimeToGrab.SHEET,
                                         "outer",
                                         row.text("outer"),
@@ -167,9 +167,9 @@ final class HeatBindings {
                         .timeInAir());
         bindings.put(
                 "time constant of a hot inner ring once it touches the shaft",
-                row -> Sheets.result(
+                row -> FitAnswers.result(
                                 TimeToGrab.SHEET,
-                                Sheets.changed(
+                                FitAnswers.changed(
                                         TimeToGrab.SHEET,
                                         "outer",
                                         row.text("ring_outer"),
@@ -182,9 +182,9 @@ final class HeatBindings {
                         .contactTimeConstant());
         bindings.put(
                 "axial gap opened at the shoulder as a hub cools after gripping",
-                row -> Sheets.result(
+                row -> FitAnswers.result(
                                         TimeToGrab.SHEET,
-                                        Sheets.changed(
+                                        FitAnswers.changed(
                                                 TimeToGrab.SHEET,
                                                 "width",
                                                 row.text("width"),

@@ -16,14 +16,14 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
 
 class HeatToFitTest {
-    private static HeatPlan plan(String... pairs) {
-        return Sheets.result(HeatToFit.SHEET, Sheets.changed(HeatToFit.SHEET, pairs));
+    private static HeatToFit.Result plan(String... pairs) {
+        return FitAnswers.result(HeatToFit.SHEET, FitAnswers.changed(HeatToFit.SHEET, pairs));
     }
 
     // Worst 25 H7/p6 pair: (35 + 25 µm)/(25 × 11.7e-6) above 20 °C is 225 °C; recomputed by hand.
     @Test
     void aSmallCaseHardenedGearCannotGoOnByHeatAlone() {
-        Map<String, String> gear = Sheets.changed(
+        Map<String, String> gear = FitAnswers.changed(
                 HeatToFit.SHEET,
                 "diameter",
                 "25 mm",
@@ -37,7 +37,7 @@ class HeatToFitTest {
                 "case hardened",
                 "innerHardened",
                 "no");
-        assertThat(Sheets.refusalsOfChanged(HeatToFit.SHEET, flat(gear)))
+        assertThat(FitAnswers.refusalsOfChanged(HeatToFit.SHEET, flat(gear)))
                 .singleElement()
                 .asString()
                 .contains("no lawful heat gives 0.025 mm clearance under the ceiling of 150 °C")
@@ -45,17 +45,17 @@ class HeatToFitTest {
                 .contains("Chill it further")
                 .contains("press it");
         gear.put("cold", "dry ice");
-        assertThat(Sheets.refusalsOfChanged(HeatToFit.SHEET, flat(gear)))
+        assertThat(FitAnswers.refusalsOfChanged(HeatToFit.SHEET, flat(gear)))
                 .singleElement()
                 .asString()
                 .contains("from the freezer (-18 °C)")
                 .contains("from dry ice (-70 °C)");
         gear.put("cold", "liquid nitrogen");
-        HeatPlan plan = Sheets.result(HeatToFit.SHEET, gear);
-        assertThat(plan.cold()).isEqualTo(Cold.LIQUID_NITROGEN);
+        HeatToFit.Result plan = FitAnswers.result(HeatToFit.SHEET, gear);
+        assertThat(plan.cold()).isEqualTo(Chilling.LIQUID_NITROGEN);
         assertThat(plan.choices()).hasSize(4);
         gear.put("innerHardened", "yes");
-        assertThat(Sheets.refusalsOfChanged(HeatToFit.SHEET, flat(gear)))
+        assertThat(FitAnswers.refusalsOfChanged(HeatToFit.SHEET, flat(gear)))
                 .singleElement()
                 .asString()
                 .contains("so much cold would change a hardened part");
@@ -69,8 +69,8 @@ class HeatToFitTest {
 
     @Test
     void theMildestLawfulWayIsTakenAndTheLowestCeilingCounts() {
-        HeatPlan easy = plan("cold", "liquid nitrogen");
-        assertThat(easy.cold()).isEqualTo(Cold.NONE);
+        HeatToFit.Result easy = plan("cold", "liquid nitrogen");
+        assertThat(easy.cold()).isEqualTo(Chilling.NONE);
         assertThat(easy.innerTemperature()).isEqualTo(293.15);
         // bearing heating guideline: open bearing 121 °C; a polyamide cage is lower (from memory)
         assertThat(easy.ceiling()).isCloseTo(394.15, within(1e-9));
@@ -86,7 +86,7 @@ class HeatToFitTest {
     // Demo: 30 bore gains 0.032 at +85 K with α 12.5; arithmetic.
     @Test
     void growthIsLinear() {
-        HeatPlan plan = plan(
+        HeatToFit.Result plan = plan(
                 "outer", "bearing steel", "ownCeiling", "105 °C", "interference", "0.012 mm", "clearance", "0.010 mm");
         assertThat(plan.growthAtCeiling()).isCloseTo(0.0319e-3, within(0.0001e-3));
         assertThat(plan.boreGrowth()).isCloseTo(22e-6, within(1e-12));
@@ -97,9 +97,9 @@ class HeatToFitTest {
     void thePlanReachesTheClearanceOrThereIsNone(
             @ForAll @IntRange(min = 10, max = 200) int diameter,
             @ForAll @IntRange(min = 1, max = 90) int interferenceUm,
-            @ForAll Cold cold,
+            @ForAll Chilling cold,
             @ForAll boolean hardened) {
-        Map<String, String> given = Sheets.changed(
+        Map<String, String> given = FitAnswers.changed(
                 HeatToFit.SHEET,
                 "diameter",
                 diameter + " mm",
@@ -116,7 +116,7 @@ class HeatToFitTest {
             assertThat(outcome.refusals()).hasSize(1);
             return;
         }
-        HeatPlan plan = (HeatPlan) outcome.orElseThrow().result();
+        HeatToFit.Result plan = (HeatToFit.Result) outcome.orElseThrow().result();
         assertThat(plan.clearance()).isGreaterThanOrEqualTo(10e-6 - 1e-12);
         assertThat(plan.outerTemperature()).isBetween(293.15, plan.ceiling());
         assertThat(plan.room()).isGreaterThanOrEqualTo(0);
@@ -130,8 +130,8 @@ class HeatToFitTest {
     void moreInterferenceNeedsMoreHeat(@ForAll @DoubleRange(min = 0.01, max = 0.03) double interference) {
         String less = String.format(Locale.ROOT, "%.6f mm", interference);
         String more = String.format(Locale.ROOT, "%.6f mm", interference + 0.001);
-        HeatPlan one = plan("heated", "structural steel", "interference", less, "clearance", "0.02 mm");
-        HeatPlan two = plan("heated", "structural steel", "interference", more, "clearance", "0.02 mm");
+        HeatToFit.Result one = plan("heated", "structural steel", "interference", less, "clearance", "0.02 mm");
+        HeatToFit.Result two = plan("heated", "structural steel", "interference", more, "clearance", "0.02 mm");
         assertThat(two.outerTemperature()).isGreaterThan(one.outerTemperature());
     }
 
@@ -155,11 +155,11 @@ class HeatToFitTest {
                         "ownCeiling",
                         "0 °C")
                 .entrySet()) {
-            assertThat(Sheets.refusalsOfChanged(HeatToFit.SHEET, bad.getKey(), bad.getValue()))
+            assertThat(FitAnswers.refusalsOfChanged(HeatToFit.SHEET, bad.getKey(), bad.getValue()))
                     .as(bad.toString())
                     .hasSize(1);
         }
-        assertThat(Sheets.refusalsOfChanged(HeatToFit.SHEET, "interference", "0.5 mm"))
+        assertThat(FitAnswers.refusalsOfChanged(HeatToFit.SHEET, "interference", "0.5 mm"))
                 .singleElement()
                 .asString()
                 .contains("more than 1 %");
@@ -167,9 +167,9 @@ class HeatToFitTest {
 
     @Test
     void cautionsGoWithTheHeatAndTheCold() {
-        Answer cold = Sheets.answer(
+        Answer cold = FitAnswers.answer(
                 HeatToFit.SHEET,
-                Sheets.changed(
+                FitAnswers.changed(
                         HeatToFit.SHEET,
                         "heated",
                         "case hardened",
@@ -184,18 +184,19 @@ class HeatToFitTest {
                 .anyMatch(c -> c.contains("drive out the air"))
                 .anyMatch(c -> c.contains("frost"))
                 .anyMatch(c -> c.contains("tempering"));
-        assertThat(Sheets.answer(HeatToFit.SHEET, HeatToFit.SHEET.example()).cautions())
+        assertThat(FitAnswers.answer(HeatToFit.SHEET, HeatToFit.SHEET.example()).cautions())
                 .anyMatch(c -> c.contains("demagnetize"))
                 .noneMatch(c -> c.contains("drive out the air"));
     }
 
     @Test
     void doubtGoesThroughAndNoneGivesNone() {
-        Answer answer =
-                Sheets.answer(HeatToFit.SHEET, Sheets.changed(HeatToFit.SHEET, "interference", "0.015 ± 0.002 mm"));
+        Answer answer = FitAnswers.answer(
+                HeatToFit.SHEET, FitAnswers.changed(HeatToFit.SHEET, "interference", "0.015 ± 0.002 mm"));
         double rise = 0.002e-3 / (11.7e-6 * 0.030);
         assertThat(requireNonNull(answer.budgets().get("outerTemperature")).u()).isCloseTo(rise, within(1e-6));
-        Answer sure = Sheets.answer(HeatToFit.SHEET, Sheets.changed(HeatToFit.SHEET, "interference", "0.015 ± 0 mm"));
+        Answer sure =
+                FitAnswers.answer(HeatToFit.SHEET, FitAnswers.changed(HeatToFit.SHEET, "interference", "0.015 ± 0 mm"));
         assertThat(sure.budgets().values()).allMatch(budget -> budget.u() == 0);
         assertThat(plan("diameter", "1.181102362 in").outerTemperature())
                 .isCloseTo(plan().outerTemperature(), within(1e-4));

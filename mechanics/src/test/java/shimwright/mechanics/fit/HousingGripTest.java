@@ -11,35 +11,35 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
-import shimwright.mechanics.fit.Nest.Pressures;
+import shimwright.mechanics.fit.CompoundCylinder.Pressures;
 import shimwright.mechanics.worksheet.Answer;
 
 class HousingGripTest {
-    private static Grip grip(String... pairs) {
-        return Sheets.result(HousingGrip.SHEET, Sheets.changed(HousingGrip.SHEET, pairs));
+    private static HousingGrip.Result grip(String... pairs) {
+        return FitAnswers.result(HousingGrip.SHEET, FitAnswers.changed(HousingGrip.SHEET, pairs));
     }
 
     // 72 P7 on a taper ring of class Normal is 5 to 51 tight; 9.3e-6 × 72 × 60 = 40.2 µm lost; recomputed by hand.
     @Test
     void aPressedRaceInAluminumIsNearlyLooseAtOilTemperature() {
-        Grip grip = grip(
+        HousingGrip.Result grip = grip(
                 "seat", "71.949, 71.979 mm",
                 "cup", "71.984, 72.000 mm",
                 "housing", "aluminum a380",
                 "housingTemperature", "80 °C",
                 "raceTemperature", "80 °C");
         assertThat(grip.heatLoss()).isCloseTo(40.2e-6, within(0.1e-6));
-        assertThat(grip.verdict()).isEqualTo(Grip.Verdict.HOLDS_ONLY_WHEN_TIGHT);
+        assertThat(grip.verdict()).isEqualTo(HousingGrip.Result.Verdict.HOLDS_ONLY_WHEN_TIGHT);
         assertThat(grip.lettingGo()).isLessThan(grip.lettingGoTightest());
-        assertThat(grip("housing", "magnesium az91d").verdict()).isEqualTo(Grip.Verdict.IS_LOOSE);
-        assertThat(grip("housing", "steel").verdict()).isEqualTo(Grip.Verdict.HOLDS);
+        assertThat(grip("housing", "magnesium az91d").verdict()).isEqualTo(HousingGrip.Result.Verdict.IS_LOOSE);
+        assertThat(grip("housing", "steel").verdict()).isEqualTo(HousingGrip.Result.Verdict.HOLDS);
         assertThat(grip("housing", "steel").lettingGo()).isInfinite();
     }
 
     @Property(tries = 100)
     void atTheTemperatureOfLettingGoNothingIsLeft(
             @ForAll @IntRange(min = 5, max = 60) int interferenceUm, @ForAll boolean sleeved) {
-        Map<String, String> given = Sheets.changed(
+        Map<String, String> given = FitAnswers.changed(
                 HousingGrip.SHEET,
                 "seat",
                 "72.000 mm",
@@ -53,7 +53,7 @@ class HousingGripTest {
             given.put("sleeve.housingBore", "80.000 mm");
         }
         given.keySet().removeIf(key -> key.startsWith("race."));
-        Grip cold = Sheets.result(HousingGrip.SHEET, given);
+        HousingGrip.Result cold = FitAnswers.result(HousingGrip.SHEET, given);
         double gone = cold.lettingGo();
         if (gone > 473) {
             return;
@@ -61,7 +61,7 @@ class HousingGripTest {
         String there = String.format(Locale.ROOT, "%.9f °C", gone - 273.15);
         given.put("housingTemperature", there);
         given.put("raceTemperature", there);
-        Grip hot = Sheets.result(HousingGrip.SHEET, given);
+        HousingGrip.Result hot = FitAnswers.result(HousingGrip.SHEET, given);
         assertThat(hot.hotLoosest()).isCloseTo(0, within(1e-9));
         assertThat(hot.pressureHot()).isCloseTo(0, within(1e3));
     }
@@ -69,12 +69,13 @@ class HousingGripTest {
     @Property(tries = 100)
     void atTwentyDegreesNothingIsLostAndHeatNeverTightensALightAlloy(
             @ForAll @IntRange(min = 20, max = 150) int celsius) {
-        Grip cold = grip("housingTemperature", "20 °C", "raceTemperature", "20 °C");
+        HousingGrip.Result cold = grip("housingTemperature", "20 °C", "raceTemperature", "20 °C");
         assertThat(cold.heatLoss()).isZero();
         assertThat(cold.pressureHot()).isEqualTo(cold.pressureCold());
         assertThat(cold.raceRelaxes()).isZero();
-        Grip one = grip("housingTemperature", celsius + " °C", "raceTemperature", celsius + " °C");
-        Grip two = grip("housingTemperature", celsius + 5 + " °C", "raceTemperature", celsius + 5 + " °C");
+        HousingGrip.Result one = grip("housingTemperature", celsius + " °C", "raceTemperature", celsius + " °C");
+        HousingGrip.Result two =
+                grip("housingTemperature", celsius + 5 + " °C", "raceTemperature", celsius + 5 + " °C");
         assertThat(two.hotTightest()).isLessThan(one.hotTightest());
         assertThat(two.pressureHot()).isLessThanOrEqualTo(one.pressureHot());
     }
@@ -89,7 +90,7 @@ class HousingGripTest {
         Cylinder boss = new Cylinder(0.088, 0.112, Material.ALUMINUM_383.data());
         Cylinder sleeve = new Cylinder(0.080, 0.088, steel);
         Cylinder race = new Cylinder(0.072, 0.080, steel);
-        Nest nest = new Nest(boss, sleeve, race, jointMm / 1e3);
+        CompoundCylinder nest = new CompoundCylinder(boss, sleeve, race, jointMm / 1e3);
         double jointNow = (jointMm - lostMm) / 1e3;
         Pressures p = nest.pressures(jointNow, seatMm / 1e3);
         assertThat(p.joint()).isGreaterThanOrEqualTo(0);
@@ -108,7 +109,7 @@ class HousingGripTest {
 
     @Test
     void aTaperCupMovesAlongTheAxisAsItEases() {
-        Grip grip = grip("cupHalfAngle", "20 deg");
+        HousingGrip.Result grip = grip("cupHalfAngle", "20 deg");
         assertThat(requireNonNull(grip.axialShift()))
                 .isCloseTo(grip.raceRelaxes() / 2 / Math.tan(Math.toRadians(20)), within(1e-12));
         assertThat(grip.raceRelaxes()).isPositive();
@@ -136,20 +137,20 @@ class HousingGripTest {
                         "sleeve.outside",
                         "80 mm")
                 .entrySet()) {
-            assertThat(Sheets.refusalsOfChanged(HousingGrip.SHEET, bad.getKey(), bad.getValue()))
+            assertThat(FitAnswers.refusalsOfChanged(HousingGrip.SHEET, bad.getKey(), bad.getValue()))
                     .as(bad.toString())
                     .isNotEmpty();
         }
-        assertThat(Sheets.refusalsOfChanged(
+        assertThat(FitAnswers.refusalsOfChanged(
                         HousingGrip.SHEET, "sleeve.outside", "79.9 mm", "sleeve.housingBore", "80 mm", "boss", "79 mm"))
                 .containsExactly(
                         "sleeve.outside: the sleeve is loose in the housing: 79.9 mm in 80 mm. A sleeve must be an "
                                 + "interference fit; measure both at 20 °C.",
                         "boss: a bore of 80 mm leaves no wall in a boss of 79 mm. Measure both again.");
-        assertThat(Sheets.refusalsOfChanged(
+        assertThat(FitAnswers.refusalsOfChanged(
                         HousingGrip.SHEET, "sleeve.outside", "71 mm", "sleeve.housingBore", "70 mm"))
                 .hasSize(2);
-        assertThat(Sheets.refusalsOfChanged(HousingGrip.SHEET, "cup", "74 mm"))
+        assertThat(FitAnswers.refusalsOfChanged(HousingGrip.SHEET, "cup", "74 mm"))
                 .singleElement()
                 .asString()
                 .contains("1 %");
@@ -157,9 +158,9 @@ class HousingGripTest {
 
     @Test
     void cautionsAndDoubt() {
-        Answer loose = Sheets.answer(
+        Answer loose = FitAnswers.answer(
                 HousingGrip.SHEET,
-                Sheets.changed(
+                FitAnswers.changed(
                         HousingGrip.SHEET,
                         "housing",
                         "magnesium az91d",
@@ -175,10 +176,10 @@ class HousingGripTest {
                 .anyMatch(c -> c.contains("creeps above"))
                 .anyMatch(c -> c.startsWith("The sleeve lets go at"))
                 .anyMatch(c -> c.contains("preload"));
-        Answer sure = Sheets.answer(HousingGrip.SHEET, Sheets.changed(HousingGrip.SHEET, "boss", "92 ± 0 mm"));
+        Answer sure = FitAnswers.answer(HousingGrip.SHEET, FitAnswers.changed(HousingGrip.SHEET, "boss", "92 ± 0 mm"));
         assertThat(sure.budgets().values()).allMatch(budget -> budget.u() == 0);
-        Answer doubted = Sheets.answer(
-                HousingGrip.SHEET, Sheets.changed(HousingGrip.SHEET, "cup", "71.994 ± 0.002 mm", "seat", "71.96"));
+        Answer doubted = FitAnswers.answer(
+                HousingGrip.SHEET, FitAnswers.changed(HousingGrip.SHEET, "cup", "71.994 ± 0.002 mm", "seat", "71.96"));
         assertThat(requireNonNull(doubted.budgets().get("hotTightest")).u()).isCloseTo(2e-6, within(1e-9));
     }
 }

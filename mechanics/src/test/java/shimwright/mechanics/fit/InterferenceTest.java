@@ -14,15 +14,15 @@ import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.LUDecomposition;
 import org.junit.jupiter.api.Test;
-import shimwright.mechanics.fit.PressFit.Strength;
+import shimwright.mechanics.fit.Interference.Result.Strength;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
 
 class InterferenceTest {
-    private static PressFit changed(String... pairs) {
-        return Sheets.result(Interference.SHEET, Sheets.changed(Interference.SHEET, pairs));
+    private static Interference.Result changed(String... pairs) {
+        return FitAnswers.result(Interference.SHEET, FitAnswers.changed(Interference.SHEET, pairs));
     }
 
     private static String mm(double mm) {
@@ -69,7 +69,7 @@ class InterferenceTest {
             @ForAll @DoubleRange(min = 0.2, max = 0.35) double no) {
         double bore = inward < 0.2 ? 0 : inward * joint;
         double interference = 0.001 * joint;
-        PressFit fit = PressBindings.press(
+        Interference.Result fit = PressBindings.press(
                 joint,
                 outward * joint,
                 bore,
@@ -87,9 +87,12 @@ class InterferenceTest {
     void pressureIsProportionalAndForcesStandInOrder(
             @ForAll @DoubleRange(min = 0.01, max = 0.1) double interference,
             @ForAll @DoubleRange(min = 50, max = 120) double outside) {
-        PressFit one = changed("bore", "40 mm", "diameter", mm(40 + interference), "hubOutside", mm(outside));
-        PressFit two = changed("bore", "40 mm", "diameter", mm(40 + 2 * interference), "hubOutside", mm(outside));
-        PressFit thicker = changed("bore", "40 mm", "diameter", mm(40 + interference), "hubOutside", mm(outside + 5));
+        Interference.Result one =
+                changed("bore", "40 mm", "diameter", mm(40 + interference), "hubOutside", mm(outside));
+        Interference.Result two =
+                changed("bore", "40 mm", "diameter", mm(40 + 2 * interference), "hubOutside", mm(outside));
+        Interference.Result thicker =
+                changed("bore", "40 mm", "diameter", mm(40 + interference), "hubOutside", mm(outside + 5));
         assertThat(two.highestPressure()).isCloseTo(2 * one.highestPressure(), within(1e-3 * two.highestPressure()));
         assertThat(thicker.highestPressure()).isGreaterThan(one.highestPressure());
         assertThat(one.pressForceLow()).isLessThan(one.pressForceHigh());
@@ -101,7 +104,7 @@ class InterferenceTest {
 
     @Test
     void aShaftBoredOutToTheJointIsRefusedAlsoWhereTheShaftIsLarger() {
-        Map<String, String> given = Sheets.changed(
+        Map<String, String> given = FitAnswers.changed(
                 Interference.SHEET, "bore", mm(1), "diameter", mm(1.005), "hubOutside", mm(9), "shaftBore", mm(1));
         assertThat(Interference.SHEET.answer(given, UnitSystem.METRIC).refusals())
                 .extracting(Refusal::place)
@@ -116,7 +119,7 @@ class InterferenceTest {
             @ForAll @DoubleRange(min = 0, max = 2000) double inside,
             @ForAll @DoubleRange(min = -100, max = 300) double hot) {
         boolean near = Math.abs(shaft - bore) > 20;
-        Map<String, String> given = Sheets.changed(
+        Map<String, String> given = FitAnswers.changed(
                 Interference.SHEET,
                 "bore",
                 mm(bore),
@@ -130,7 +133,8 @@ class InterferenceTest {
                 String.format(Locale.ROOT, "%.1f °C", hot));
         var outcome = Interference.SHEET.answer(given, UnitSystem.METRIC);
         if (outcome.isOk()) {
-            PressFit fit = (PressFit) outcome.orElseThrow().result();
+            Interference.Result fit =
+                    (Interference.Result) outcome.orElseThrow().result();
             assertThat(List.of(fit.highestPressure(), fit.torque(), fit.hub().equivalent(), fit.pressForceHigh()))
                     .allMatch(Double::isFinite)
                     .allMatch(value -> value >= 0);
@@ -141,23 +145,26 @@ class InterferenceTest {
 
     @Test
     void theTightestStressesAndTheLoosestHolds() {
-        PressFit fit = changed("hubTemperature", "100 °C", "hub", "aluminum a380", "shaftTemperature", "100 °C");
+        Interference.Result fit =
+                changed("hubTemperature", "100 °C", "hub", "aluminum a380", "shaftTemperature", "100 °C");
         // 35 × (21.8 − 11.7)e-6 × 80, arithmetic
         assertThat(fit.heatLoss()).isCloseTo(35.002e-3 * 10.1e-6 * 80, within(1e-12));
         assertThat(fit.tightest()).isCloseTo(fit.measuredTightest() - fit.heatLoss(), within(1e-12));
         assertThat(fit.highestPressure()).isGreaterThan(fit.lowestPressure());
-        PressFit cold = changed("hub", "aluminum a380", "hubTemperature", "-40 °C", "shaftTemperature", "-40 °C");
+        Interference.Result cold =
+                changed("hub", "aluminum a380", "hubTemperature", "-40 °C", "shaftTemperature", "-40 °C");
         assertThat(cold.highestPressure()).isGreaterThan(fit.highestPressure());
-        PressFit gone = changed("hub", "aluminum a380", "hubTemperature", "150 °C", "shaftTemperature", "150 °C");
+        Interference.Result gone =
+                changed("hub", "aluminum a380", "hubTemperature", "150 °C", "shaftTemperature", "150 °C");
         assertThat(gone.torque()).isZero();
         assertThat(gone.lowestPressure()).isZero();
     }
 
     @Test
     void strengthIsJudgedByTheCriterionAsked() {
-        PressFit mises = changed();
-        PressFit tresca = changed("criterion", "tresca");
-        PressFit modified = changed("criterion", "modified tresca");
+        Interference.Result mises = changed();
+        Interference.Result tresca = changed("criterion", "tresca");
+        Interference.Result modified = changed("criterion", "modified tresca");
         assertThat(tresca.hub().equivalent()).isGreaterThan(mises.hub().equivalent());
         assertThat(modified.hub().equivalent()).isLessThan(mises.hub().equivalent());
         assertThat(changed("diameter", "35.1 mm").hub().strength()).isEqualTo(Strength.YIELDS);
@@ -175,9 +182,9 @@ class InterferenceTest {
 
     @Test
     void cautionsSayWhatTheNumbersDoNot() {
-        List<String> yields = Sheets.answer(
+        List<String> yields = FitAnswers.answer(
                         Interference.SHEET,
-                        Sheets.changed(
+                        FitAnswers.changed(
                                 Interference.SHEET,
                                 "diameter",
                                 "35.3 mm",
@@ -194,9 +201,9 @@ class InterferenceTest {
                 .anyMatch(c -> c.startsWith("A part yields"))
                 .anyMatch(c -> c.startsWith("A hardened ring cracks"))
                 .anyMatch(c -> c.startsWith("Thin hub"));
-        List<String> rough = Sheets.answer(
+        List<String> rough = FitAnswers.answer(
                         Interference.SHEET,
-                        Sheets.changed(Interference.SHEET, "hubRoughness", "30 µm", "shaftRoughness", "30"))
+                        FitAnswers.changed(Interference.SHEET, "hubRoughness", "30 µm", "shaftRoughness", "30"))
                 .cautions();
         assertThat(rough)
                 .anyMatch(c -> c.startsWith("Smoothing takes the whole"))
@@ -206,7 +213,7 @@ class InterferenceTest {
 
     @Test
     void impossiblePairsAreRefusedAllAtOnce() {
-        assertThat(Sheets.refusalsOfChanged(
+        assertThat(FitAnswers.refusalsOfChanged(
                         Interference.SHEET, "hubOutside", "34 mm", "shaftBore", "36 mm", "frictionLow", "0.5"))
                 .containsExactly(
                         "hubOutside: 34 mm leaves no hub around a bore of 35.004 mm. Measure the outside of the hub, for "
@@ -214,11 +221,11 @@ class InterferenceTest {
                         "shaftBore: 36 mm leaves no wall in a shaft of 35.03 mm. Measure the bore of the shaft, 0 when "
                                 + "it is solid.",
                         "frictionLow: the low friction is above the high one. Give the smaller value as frictionLow.");
-        assertThat(Sheets.refusalsOfChanged(Interference.SHEET, "diameter", "34.9 mm"))
+        assertThat(FitAnswers.refusalsOfChanged(Interference.SHEET, "diameter", "34.9 mm"))
                 .singleElement()
                 .asString()
                 .contains("no interference");
-        assertThat(Sheets.refusalsOfChanged(Interference.SHEET, "diameter", "36.03 mm"))
+        assertThat(FitAnswers.refusalsOfChanged(Interference.SHEET, "diameter", "36.03 mm"))
                 .singleElement()
                 .asString()
                 .contains("misread digit");
@@ -240,7 +247,7 @@ class InterferenceTest {
                         "slipFactor",
                         "0.5")
                 .entrySet()) {
-            assertThat(Sheets.refusalsOfChanged(Interference.SHEET, bad.getKey(), bad.getValue()))
+            assertThat(FitAnswers.refusalsOfChanged(Interference.SHEET, bad.getKey(), bad.getValue()))
                     .as(bad.toString())
                     .isNotEmpty();
         }
@@ -248,23 +255,24 @@ class InterferenceTest {
 
     @Test
     void doubtOfAReadingReachesTheTorqueAndNoneGivesNone() {
-        Answer answer = Sheets.answer(
+        Answer answer = FitAnswers.answer(
                 Interference.SHEET,
-                Sheets.changed(Interference.SHEET, "bore", "35.000 mm", "diameter", "35.030 ± 0.003 mm"));
-        PressFit fit = (PressFit) answer.result();
+                FitAnswers.changed(Interference.SHEET, "bore", "35.000 mm", "diameter", "35.030 ± 0.003 mm"));
+        Interference.Result fit = (Interference.Result) answer.result();
         Budget torque = requireNonNull(answer.budgets().get("torque"));
         // proportional to the interference: 3 of 30 µm are 10 %
         assertThat(torque.u()).isCloseTo(0.1 * fit.torque(), within(1e-6));
-        Answer sure =
-                Sheets.answer(Interference.SHEET, Sheets.changed(Interference.SHEET, "diameter", "35.030 ± 0 mm"));
+        Answer sure = FitAnswers.answer(
+                Interference.SHEET, FitAnswers.changed(Interference.SHEET, "diameter", "35.030 ± 0 mm"));
         assertThat(sure.budgets().values()).allMatch(budget -> budget.u() == 0);
     }
 
     @Test
     void inchAndMillimetreAgree() {
-        PressFit metric =
+        Interference.Result metric =
                 changed("bore", "25.4 mm", "diameter", "25.4254 mm", "hubOutside", "50.8 mm", "length", "25.4");
-        PressFit inch = changed("bore", "1 in", "diameter", "1.001 in", "hubOutside", "2 in", "length", "1 in");
+        Interference.Result inch =
+                changed("bore", "1 in", "diameter", "1.001 in", "hubOutside", "2 in", "length", "1 in");
         assertThat(inch.torque()).isCloseTo(metric.torque(), within(1e-6 * metric.torque()));
         assertThat(inch.hub().hoop())
                 .isCloseTo(metric.hub().hoop(), within(1e-6 * metric.hub().hoop()));

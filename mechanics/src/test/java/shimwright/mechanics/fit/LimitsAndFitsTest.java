@@ -15,14 +15,14 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import shimwright.mechanics.fit.FitLimits.FitKind;
+import shimwright.mechanics.fit.LimitsAndFits.Result.FitKind;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.reference.Table;
 import shimwright.mechanics.reference.Table.Row;
 
 class LimitsAndFitsTest {
-    private static FitLimits fit(String nominal, String hole, String shaft) {
-        return Sheets.result(LimitsAndFits.SHEET, "nominal", nominal, "hole", hole, "shaft", shaft);
+    private static LimitsAndFits.Result fit(String nominal, String hole, String shaft) {
+        return FitAnswers.result(LimitsAndFits.SHEET, "nominal", nominal, "hole", hole, "shaft", shaft);
     }
 
     private static String mm(double mm) {
@@ -42,13 +42,13 @@ class LimitsAndFitsTest {
     })
     void printedCellsAreMet(double nominal, String typed, double lower, double upper) {
         if (typed.equals("t6")) {
-            assertThat(Sheets.refusals(LimitsAndFits.SHEET, "nominal", mm(nominal), "shaft", typed))
+            assertThat(FitAnswers.refusals(LimitsAndFits.SHEET, "nominal", mm(nominal), "shaft", typed))
                     .containsExactly(
                             "shaft: \"t6\" is not defined at this size. The table leaves this cell blank; take a "
                                     + "neighbouring letter or grade.");
             return;
         }
-        Limits limits = limitsOf(mm(nominal), typed);
+        SizeLimits limits = limitsOf(mm(nominal), typed);
         assertThat(limits.lower() * 1e6).isCloseTo(lower, within(1e-6));
         assertThat(limits.upper() * 1e6).isCloseTo(upper, within(1e-6));
         assertThat(limits.largest() * 1e3).isCloseTo(nominal + upper / 1e3, within(1e-9));
@@ -65,8 +65,9 @@ class LimitsAndFitsTest {
         "62, BEARING, false, -13"
     })
     void bearingRingsLieBelowNominal(double nominal, String typed, boolean hole, double lower) {
-        FitLimits both = Sheets.result(LimitsAndFits.SHEET, "nominal", mm(nominal), hole ? "hole" : "shaft", typed);
-        Limits limits = requireNonNull(hole ? both.hole() : both.shaft());
+        LimitsAndFits.Result both =
+                FitAnswers.result(LimitsAndFits.SHEET, "nominal", mm(nominal), hole ? "hole" : "shaft", typed);
+        SizeLimits limits = requireNonNull(hole ? both.hole() : both.shaft());
         assertThat(limits.upper()).isZero();
         assertThat(limits.lower() * 1e6).isCloseTo(lower, within(1e-6));
     }
@@ -74,7 +75,7 @@ class LimitsAndFitsTest {
     @Test
     void pairsAreNamedByWhatTheyCanBe() {
         // Demo unit data: crown 100 H7 on n6, 12 loose to 45 tight.
-        FitLimits crown = fit("100 mm", "H7", "n6");
+        LimitsAndFits.Result crown = fit("100 mm", "H7", "n6");
         assertThat(requireNonNull(crown.tightest()) * 1e6).isCloseTo(45, within(1e-6));
         assertThat(requireNonNull(crown.loosest()) * 1e6).isCloseTo(-12, within(1e-6));
         assertThat(crown.kind()).isEqualTo(FitKind.TRANSITION_FIT);
@@ -86,7 +87,7 @@ class LimitsAndFitsTest {
 
     @Test
     void anOddHalfToleranceIsKeptAndTheTableRoundingSaid() {
-        assertThat(Sheets.answer(LimitsAndFits.SHEET, Sheets.given("nominal", "25", "hole", "JS7"))
+        assertThat(FitAnswers.answer(LimitsAndFits.SHEET, FitAnswers.given("nominal", "25", "hole", "JS7"))
                         .cautions())
                 .anyMatch(caution -> caution.contains("round it down"));
         assertThat(limitsOf("25 mm", "JS7").upper()).isCloseTo(10.5e-6, within(1e-12));
@@ -96,30 +97,30 @@ class LimitsAndFitsTest {
 
     @Test
     void whatTheTablesDoNotHoldIsRefusedAllAtOnce() {
-        assertThat(Sheets.refusals(LimitsAndFits.SHEET, "nominal", "25", "hole", "p6", "shaft", "x6"))
+        assertThat(FitAnswers.refusals(LimitsAndFits.SHEET, "nominal", "25", "hole", "p6", "shaft", "x6"))
                 .containsExactly(
                         "hole: \"p6\" is not the class of a hole. Holes have capital letters, shafts small ones: H7, p6.",
                         "shaft: \"x6\" has a letter outside the tables held here. Shafts from c to u are held.");
-        assertThat(Sheets.refusals(LimitsAndFits.SHEET, "nominal", "25", "hole", "H15", "shaft", "seven"))
+        assertThat(FitAnswers.refusals(LimitsAndFits.SHEET, "nominal", "25", "hole", "H15", "shaft", "seven"))
                 .containsExactly(
                         "hole: \"H15\" has grade IT15. Grades IT1 to IT14 are held.",
                         "shaft: \"seven\" is not a tolerance class. Type a letter and a grade, such as p6, or bearing, "
                                 + "or taper.");
-        assertThat(Sheets.refusals(LimitsAndFits.SHEET, "nominal", "25"))
+        assertThat(FitAnswers.refusals(LimitsAndFits.SHEET, "nominal", "25"))
                 .containsExactly("hole, shaft: no class given. Type at least one, such as hole=H7 or shaft=p6.");
         for (String bad : List.of("0", "-25", "501", "NaN", "")) {
-            assertThat(Sheets.refusals(LimitsAndFits.SHEET, "nominal", bad, "hole", "H7"))
+            assertThat(FitAnswers.refusals(LimitsAndFits.SHEET, "nominal", bad, "hole", "H7"))
                     .hasSize(1);
         }
         for (String blank : List.of("K9", "P2", "J5", "CD7", "hH7")) {
-            assertThat(Sheets.refusals(LimitsAndFits.SHEET, "nominal", "30", "hole", blank))
+            assertThat(FitAnswers.refusals(LimitsAndFits.SHEET, "nominal", "30", "hole", blank))
                     .hasSize(1);
         }
         for (String blank : List.of("j8", "ef6", "j4")) {
-            assertThat(Sheets.refusals(LimitsAndFits.SHEET, "nominal", "30", "shaft", blank))
+            assertThat(FitAnswers.refusals(LimitsAndFits.SHEET, "nominal", "30", "shaft", blank))
                     .hasSize(1);
         }
-        assertThat(Sheets.refusals(LimitsAndFits.SHEET, "nominal", "5", "hole", "taper"))
+        assertThat(FitAnswers.refusals(LimitsAndFits.SHEET, "nominal", "5", "hole", "taper"))
                 .hasSize(1);
     }
 
@@ -133,8 +134,8 @@ class LimitsAndFitsTest {
         String small = List.of("k", "m", "n", "p", "r", "s", "t", "u").get(letter);
         Assume.that(!small.equals("t") || size > 24);
         Assume.that(!(small.equals("m") && grade == 6 && size > 250 && size <= 315));
-        FitLimits holeBasis = fit(mm(size), "H" + grade, small + (grade - 1));
-        FitLimits shaftBasis = fit(mm(size), small.toUpperCase(Locale.ROOT) + grade, "h" + (grade - 1));
+        LimitsAndFits.Result holeBasis = fit(mm(size), "H" + grade, small + (grade - 1));
+        LimitsAndFits.Result shaftBasis = fit(mm(size), small.toUpperCase(Locale.ROOT) + grade, "h" + (grade - 1));
         assertThat(requireNonNull(shaftBasis.tightest()))
                 .isCloseTo(requireNonNull(holeBasis.tightest()), within(1e-10));
         assertThat(requireNonNull(shaftBasis.loosest())).isCloseTo(requireNonNull(holeBasis.loosest()), within(1e-10));
@@ -146,8 +147,8 @@ class LimitsAndFitsTest {
             @ForAll @IntRange(min = 0, max = 4) int letter,
             @ForAll @IntRange(min = 2, max = 13) int grade) {
         String small = List.of("c", "d", "e", "f", "g").get(letter);
-        Limits shaft = limitsOf(mm(size), small + grade);
-        Limits hole = limitsOf(mm(size), small.toUpperCase(Locale.ROOT) + grade);
+        SizeLimits shaft = limitsOf(mm(size), small + grade);
+        SizeLimits hole = limitsOf(mm(size), small.toUpperCase(Locale.ROOT) + grade);
         assertThat(hole.lower()).isCloseTo(-shaft.upper(), within(1e-12));
         assertThat(hole.upper()).isCloseTo(-shaft.lower(), within(1e-12));
         assertThat(limitsOf(mm(size), small + (grade + 1)).tolerance()).isGreaterThan(shaft.tolerance());
@@ -158,8 +159,8 @@ class LimitsAndFitsTest {
 
     @Test
     void inchAndMillimetreGiveTheSameLimits() {
-        Limits inch = limitsOf("2 in", "s6");
-        Limits metric = limitsOf("50.8 mm", "s6");
+        SizeLimits inch = limitsOf("2 in", "s6");
+        SizeLimits metric = limitsOf("50.8 mm", "s6");
         assertThat(inch.lower()).isEqualTo(metric.lower());
         // A size without doubt gives limits without doubt (JCGM 100:2008 5.1.2).
         assertThat(LimitsAndFits.SHEET

@@ -32,23 +32,24 @@ final class LimitsBindings {
         bindings.put("minimum clearance", row -> -pair(row, true));
     }
 
-    private static Limits limits(CheckRow row) {
+    private static SizeLimits limits(CheckRow row) {
         return limitsOf(row.text("nominal"), row.text("class"));
     }
 
-    private static Limits graded(CheckRow row, String letter) {
+    private static SizeLimits graded(CheckRow row, String letter) {
         return limitsOf(row.text("nominal"), letter + row.text("grade").substring(2));
     }
 
-    static Limits limitsOf(String nominal, String typed) {
+    static SizeLimits limitsOf(String nominal, String typed) {
         boolean hole = Character.isUpperCase(typed.charAt(0));
-        FitLimits both = Sheets.result(LimitsAndFits.SHEET, "nominal", nominal, hole ? "hole" : "shaft", typed);
+        LimitsAndFits.Result both =
+                FitAnswers.result(LimitsAndFits.SHEET, "nominal", nominal, hole ? "hole" : "shaft", typed);
         return requireNonNull(hole ? both.hole() : both.shaft());
     }
 
     /** From classes, in mm. */
     static double pair(CheckRow row, boolean tightest) {
-        FitLimits both = Sheets.result(
+        LimitsAndFits.Result both = FitAnswers.result(
                 LimitsAndFits.SHEET,
                 "nominal",
                 row.text("nominal"),

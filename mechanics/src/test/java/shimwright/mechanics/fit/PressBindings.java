@@ -57,9 +57,9 @@ final class PressBindings {
                 row -> elastic(100, 100 / Math.sqrt(0.7 / 2.7), row.number("yield"), "von mises"));
         bindings.put(
                 "interference lost by smoothing of roughness",
-                row -> Sheets.result(
+                row -> FitAnswers.result(
                                         Interference.SHEET,
-                                        Sheets.changed(
+                                        FitAnswers.changed(
                                                 Interference.SHEET,
                                                 "hubRoughness",
                                                 row.text("Rz_bore"),
@@ -137,12 +137,12 @@ final class PressBindings {
     }
 
     /** Hub and shaft of the row with the interference named, millimetres; no roughness, friction as defaults. */
-    static PressFit press(CheckRow row, String interference, String eo, String nuo, String ei, String nui) {
+    static Interference.Result press(CheckRow row, String interference, String eo, String nuo, String ei, String nui) {
         double bore = row.has("bore") ? row.number("bore") : 0;
         return press(joint(row), outside(row), bore, row.number(interference), eo, nuo, ei, nui, Map.of());
     }
 
-    static PressFit press(
+    static Interference.Result press(
             double joint,
             double outside,
             double bore,
@@ -161,14 +161,14 @@ final class PressBindings {
         given.put("hub", "steel: " + eo + ": " + nuo);
         given.put("shaft", "steel: " + ei + ": " + nui);
         given.putAll(more);
-        return Sheets.result(Interference.SHEET, given);
+        return FitAnswers.result(Interference.SHEET, given);
     }
 
     static String mm(double mm) {
         return String.format(Locale.ROOT, "%.9f mm", mm);
     }
 
-    private static PressFit ownCase(CheckRow row) {
+    private static Interference.Result ownCase(CheckRow row) {
         return press(row, "interference", row.text("Eo"), row.text("nuo"), row.text("Ei"), row.text("nui"));
     }
 
@@ -184,7 +184,8 @@ final class PressBindings {
     /** Pressure is proportional to interference, so one trial gives the allowance. Radial, mm. */
     private static double allowance(CheckRow row) {
         String e = row.text("E");
-        PressFit trial = press(joint(row), outside(row), row.number("bore"), 0.1, e, "0.3", e, "0.3", Map.of());
+        Interference.Result trial =
+                press(joint(row), outside(row), row.number("bore"), 0.1, e, "0.3", e, "0.3", Map.of());
         return 0.1 / 2 * pressure(row) * MPA / trial.highestPressure();
     }
 
@@ -206,7 +207,7 @@ final class PressBindings {
     }
 
     /** A pair whose pressure is the one of the row, with its friction on both sides and no slip factor. */
-    private static PressFit held(CheckRow row) {
+    private static Interference.Result held(CheckRow row) {
         double trial = press(joint(row), 45, 0, 0.03, "207 GPa", "0.292", "207 GPa", "0.292", Map.of())
                 .highestPressure();
         double interference = 0.03 * pressure(row) * MPA / trial;
@@ -223,9 +224,9 @@ final class PressBindings {
         if (row.has("nominal")) {
             return LimitsBindings.pair(row, tightest);
         }
-        PressFit fit = Sheets.result(
+        Interference.Result fit = FitAnswers.result(
                 Interference.SHEET,
-                Sheets.changed(
+                FitAnswers.changed(
                         Interference.SHEET,
                         "bore",
                         row.text("hole").replace("..", ", "),
@@ -265,7 +266,8 @@ final class PressBindings {
         double joint = row.number("diameter") * 25.4;
         double allowance = 0.004;
         Map<String, String> more = Map.of("frictionHigh", "1", "length", "1 in");
-        PressFit fit = press(joint, 2 * joint, 0, allowance * 25.4, "30000 ksi", "0.3", "30000 ksi", "0.3", more);
+        Interference.Result fit =
+                press(joint, 2 * joint, 0, allowance * 25.4, "30000 ksi", "0.3", "30000 ksi", "0.3", more);
         double tons = Math.PI * row.number("diameter") * allowance * row.number("F") / 2;
         return tons * Units.US_TON_FORCE.factor() / fit.pressForceHigh();
     }

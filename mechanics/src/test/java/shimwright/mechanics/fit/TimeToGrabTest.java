@@ -13,14 +13,14 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
 
 class TimeToGrabTest {
-    private static Grab grab(String... pairs) {
-        return Sheets.result(TimeToGrab.SHEET, Sheets.changed(TimeToGrab.SHEET, pairs));
+    private static TimeToGrab.Result grab(String... pairs) {
+        return FitAnswers.result(TimeToGrab.SHEET, FitAnswers.changed(TimeToGrab.SHEET, pairs));
     }
 
     // Gear 110/35 × 22 from 150 °C with h 20: 718 s, Biot 0.003; recomputed by hand from Incropera's equations.
     @Test
     void aGearOnTheBenchHasMinutesAndOnTheShaftSeconds() {
-        Grab grab = grab("film", "20");
+        TimeToGrab.Result grab = grab("film", "20");
         assertThat(grab.timeInAir()).isCloseTo(718, within(1.0));
         assertThat(grab.biot()).isCloseTo(0.0031, within(0.0001));
         assertThat(grab.lumped()).isTrue();
@@ -33,8 +33,8 @@ class TimeToGrabTest {
     @Property(tries = 150)
     void atTheTimeGivenExactlyTheNeededGrowthIsLeft(
             @ForAll @IntRange(min = 90, max = 150) int celsius, @ForAll @IntRange(min = 5, max = 20) int neededUm) {
-        Grab first = grab("start", celsius + " °C", "needed", neededUm + " µm");
-        Grab then = grab(
+        TimeToGrab.Result first = grab("start", celsius + " °C", "needed", neededUm + " µm");
+        TimeToGrab.Result then = grab(
                 "start", celsius + " °C",
                 "needed", neededUm + " µm",
                 "carry", String.format(Locale.ROOT, "%.9f s", first.timeInAir()));
@@ -50,20 +50,20 @@ class TimeToGrabTest {
 
     @Test
     void noCarryLosesNothingAndALateOneIsSaid() {
-        Grab grab = grab("carry", "0 s");
+        TimeToGrab.Result grab = grab("carry", "0 s");
         assertThat(grab.temperatureOnArrival()).isEqualTo(423.15);
         // 35 × 11.7e-6 × 130
         assertThat(grab.growthOnArrival()).isCloseTo(35e-3 * 11.7e-6 * 130, within(1e-12));
-        assertThat(Sheets.answer(TimeToGrab.SHEET, Sheets.changed(TimeToGrab.SHEET, "carry", "1 h"))
+        assertThat(FitAnswers.answer(TimeToGrab.SHEET, FitAnswers.changed(TimeToGrab.SHEET, "carry", "1 h"))
                         .cautions())
                 .anyMatch(c -> c.startsWith("It would grab on the way"));
     }
 
     @Test
     void aThickPartInFastAirIsNotProven() {
-        Answer answer = Sheets.answer(
+        Answer answer = FitAnswers.answer(
                 TimeToGrab.SHEET,
-                Sheets.changed(
+                FitAnswers.changed(
                         TimeToGrab.SHEET,
                         "outer",
                         "300 mm",
@@ -75,15 +75,15 @@ class TimeToGrabTest {
                         "steel",
                         "needed",
                         "1 µm"));
-        assertThat(((Grab) answer.result()).lumped()).isFalse();
+        assertThat(((TimeToGrab.Result) answer.result()).lumped()).isFalse();
         assertThat(answer.cautions()).anyMatch(c -> c.contains("not proven"));
     }
 
     @Test
     void aChilledRaceWarmsUp() {
-        Answer answer = Sheets.answer(
+        Answer answer = FitAnswers.answer(
                 TimeToGrab.SHEET,
-                Sheets.changed(
+                FitAnswers.changed(
                         TimeToGrab.SHEET,
                         "outer",
                         "72 mm",
@@ -97,7 +97,7 @@ class TimeToGrabTest {
                         "-18 °C",
                         "needed",
                         "0.010 mm"));
-        Grab grab = (Grab) answer.result();
+        TimeToGrab.Result grab = (TimeToGrab.Result) answer.result();
         assertThat(grab.temperatureThen()).isBetween(255.15, 293.15);
         assertThat(answer.cautions()).anyMatch(c -> c.startsWith("Frost"));
     }
@@ -122,23 +122,24 @@ class TimeToGrabTest {
                         "carry",
                         "-1 s")
                 .entrySet()) {
-            assertThat(Sheets.refusalsOfChanged(TimeToGrab.SHEET, bad.getKey(), bad.getValue()))
+            assertThat(FitAnswers.refusalsOfChanged(TimeToGrab.SHEET, bad.getKey(), bad.getValue()))
                     .as(bad.toString())
                     .isNotEmpty();
         }
-        assertThat(Sheets.refusalsOfChanged(TimeToGrab.SHEET, "needed", "0.2 mm"))
+        assertThat(FitAnswers.refusalsOfChanged(TimeToGrab.SHEET, "needed", "0.2 mm"))
                 .singleElement()
                 .asString()
                 .contains("at the start there is only");
-        assertThat(Sheets.refusalsOfChanged(TimeToGrab.SHEET, "joint", "200 mm", "bore", "120 mm"))
+        assertThat(FitAnswers.refusalsOfChanged(TimeToGrab.SHEET, "joint", "200 mm", "bore", "120 mm"))
                 .hasSize(2);
     }
 
     @Test
     void doubtAndUnits() {
-        Answer sure = Sheets.answer(TimeToGrab.SHEET, Sheets.changed(TimeToGrab.SHEET, "start", "150 ± 0 °C"));
+        Answer sure = FitAnswers.answer(TimeToGrab.SHEET, FitAnswers.changed(TimeToGrab.SHEET, "start", "150 ± 0 °C"));
         assertThat(sure.budgets().values()).allMatch(budget -> budget.u() == 0);
-        Answer doubted = Sheets.answer(TimeToGrab.SHEET, Sheets.changed(TimeToGrab.SHEET, "start", "150 ± 2 °C"));
+        Answer doubted =
+                FitAnswers.answer(TimeToGrab.SHEET, FitAnswers.changed(TimeToGrab.SHEET, "start", "150 ± 2 °C"));
         assertThat(doubted.budgets().get("timeInAir")).isNotNull();
         assertThat(grab("start", "302 °F").timeInAir()).isCloseTo(grab().timeInAir(), within(1e-6));
         assertThat(TimeToGrab.SHEET

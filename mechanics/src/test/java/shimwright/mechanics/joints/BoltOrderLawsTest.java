@@ -20,7 +20,7 @@ import shimwright.mechanics.worksheet.Answer;
 /** Laws of the tightening order: symmetry and balance, no source needed. */
 class BoltOrderLawsTest {
     private static List<Integer> order(String inputs) {
-        String order = String.valueOf(Sheets.result(Sheets.answer("bolt-order", inputs), "order"));
+        String order = String.valueOf(JointSheets.result(JointSheets.answer("bolt-order", inputs), "order"));
         return Arrays.stream(order.split("-", -1)).map(Integer::valueOf).toList();
     }
 
@@ -115,13 +115,13 @@ class BoltOrderLawsTest {
             @ForAll @IntRange(min = 3, max = 20) int n, @ForAll @DoubleRange(min = 0, max = 0.3) double c) {
         double before = 0;
         for (int passes = 1; passes <= 4; passes++) {
-            Answer answer = Sheets.answer("bolt-order", "count=%d; interaction=%.9f; passes=%d", n, c, passes);
-            double lowest = Sheets.number(answer, "lowest");
+            Answer answer = JointSheets.answer("bolt-order", "count=%d; interaction=%.9f; passes=%d", n, c, passes);
+            double lowest = JointSheets.number(answer, "lowest");
             assertThat(lowest).isGreaterThanOrEqualTo(before - 1e-12);
-            assertThat(Sheets.number(answer, "mean")).isBetween(lowest, 1.0);
+            assertThat(JointSheets.number(answer, "mean")).isBetween(lowest, 1.0);
             before = lowest;
         }
-        assertThat(Sheets.number(Sheets.answer("bolt-order", "count=%d; interaction=0", n), "lowest"))
+        assertThat(JointSheets.number(JointSheets.answer("bolt-order", "count=%d; interaction=0", n), "lowest"))
                 .isEqualTo(1.0);
     }
 
@@ -129,8 +129,8 @@ class BoltOrderLawsTest {
     @Property(tries = 40)
     void theMeanAfterOneRoundDoesNotDependOnTheOrder(@ForAll @IntRange(min = 4, max = 16) int n) {
         String inOrder = IntStream.rangeClosed(1, n).mapToObj(String::valueOf).collect(Collectors.joining(" "));
-        Answer star = Sheets.answer("bolt-order", "count=" + n + "; interaction=0.1");
-        Answer round = Sheets.answer("bolt-order", "count=" + n + "; interaction=0.1; order=" + inOrder);
-        assertThat(Sheets.number(star, "mean")).isCloseTo(Sheets.number(round, "mean"), within(1e-12));
+        Answer star = JointSheets.answer("bolt-order", "count=" + n + "; interaction=0.1");
+        Answer round = JointSheets.answer("bolt-order", "count=" + n + "; interaction=0.1; order=" + inOrder);
+        assertThat(JointSheets.number(star, "mean")).isCloseTo(JointSheets.number(round, "mean"), within(1e-12));
     }
 }

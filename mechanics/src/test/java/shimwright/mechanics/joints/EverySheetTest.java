@@ -29,7 +29,7 @@ import shimwright.mechanics.worksheet.Worksheet;
 /** What holds for each of these worksheets, whatever it computes. */
 class EverySheetTest {
     static Stream<Worksheet<?, ?>> sheets() {
-        return Sheets.MINE.stream();
+        return JointSheets.MINE.stream();
     }
 
     @ParameterizedTest
@@ -97,7 +97,7 @@ class EverySheetTest {
     @Property(tries = 300)
     void neverNaNNeverThrows(@ForAll long seed) {
         Random random = new Random(seed);
-        for (Worksheet<?, ?> sheet : Sheets.MINE) {
+        for (Worksheet<?, ?> sheet : JointSheets.MINE) {
             Map<String, Object> given = new HashMap<>(sheet.example());
             for (Field field : sheet.inputs()) {
                 int choice = random.nextInt(10);

@@ -10,9 +10,9 @@ import shimwright.mechanics.outcome.Refusal;
 class RefusalsTest {
     @Test
     void allFaultsOfAJointComeBackAtOnce() {
-        List<Refusal> refusals = Sheets.ask(
+        List<Refusal> refusals = JointSheets.ask(
                         "tightening",
-                        Sheets.typed(
+                        JointSheets.typed(
                                 "diameter=10 mm; strengthClass=7; scatter=0.1; tighteningFactor=2; serviceLoad=1 kN"))
                 .refusals();
         assertThat(refusals)

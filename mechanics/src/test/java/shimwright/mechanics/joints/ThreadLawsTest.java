@@ -2,9 +2,9 @@ package shimwright.mechanics.joints;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static shimwright.mechanics.joints.Sheets.answer;
-import static shimwright.mechanics.joints.Sheets.number;
-import static shimwright.mechanics.joints.Sheets.result;
+import static shimwright.mechanics.joints.JointSheets.answer;
+import static shimwright.mechanics.joints.JointSheets.number;
+import static shimwright.mechanics.joints.JointSheets.result;
 
 import java.util.List;
 import java.util.Locale;

@@ -9,11 +9,9 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
-import shimwright.mechanics.axial.AxialSheets;
-import shimwright.mechanics.axial.EndPlay;
-import shimwright.mechanics.axial.Growth;
-import shimwright.mechanics.axial.GrowthCase;
-import shimwright.mechanics.axial.GrowthLeg;
+import shimwright.mechanics.axial.reading.EndPlay;
+import shimwright.mechanics.axial.stack.Growth;
+import shimwright.mechanics.axial.stack.GrowthLeg;
 import shimwright.mechanics.conformity.Conformity;
 import shimwright.mechanics.conformity.GlobalRisk;
 import shimwright.mechanics.conformity.Limits;
@@ -281,7 +279,7 @@ class MetrologyChecksTest {
                     GrowthLeg leg = new GrowthLeg(
                             "case", r.number("L") / 1000, r.number("alpha_case"), r.number("alpha_shaft"));
                     return 1e3
-                            * Growth.work(new GrowthCase(List.of(leg), rise, rise, null))
+                            * Growth.work(new Growth.Case(List.of(leg), rise, rise, null))
                                     .orElseThrow()
                                     .result()
                                     .change();
@@ -289,7 +287,7 @@ class MetrologyChecksTest {
                 .bind(
                         "THX-13",
                         r -> 1e6
-                                * AxialSheets.GROWTH
+                                * Growth.SHEET
                                         .answer(
                                                 Map.of(
                                                         "legs",

@@ -15,7 +15,6 @@ import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.chart.Cusum;
 import shimwright.mechanics.chart.Ewma;
 import shimwright.mechanics.chart.Individuals;
-import shimwright.mechanics.chart.IndividualsResult;
 import shimwright.mechanics.history.Weibull;
 import shimwright.mechanics.measure.Distribution;
 import shimwright.mechanics.measure.Interval;
@@ -27,9 +26,7 @@ import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.published.PublishedChecks.Row;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.study.GaugeStudy;
-import shimwright.mechanics.study.GaugeStudyResult;
 import shimwright.mechanics.study.ToleranceLoop;
-import shimwright.mechanics.study.ToleranceLoopResult;
 import shimwright.mechanics.worksheet.Answer;
 import shimwright.mechanics.worksheet.Worksheet;
 
@@ -153,7 +150,7 @@ final class StatisticsBindings {
         return sheet.resultType().cast(answer.result());
     }
 
-    private static GaugeStudyResult aiag(String form) {
+    private static GaugeStudy.Result aiag(String form) {
         return ask(GaugeStudy.SHEET, Map.of("rounds", AiagData.ROUNDS, "form", form));
     }
 
@@ -171,7 +168,7 @@ final class StatisticsBindings {
     }
 
     private static double level(String rounds, int row) {
-        GaugeStudyResult result = ask(GaugeStudy.SHEET, Map.of("rounds", rounds, "form", "nested"));
+        GaugeStudy.Result result = ask(GaugeStudy.SHEET, Map.of("rounds", rounds, "form", "nested"));
         return 1e3 * Math.sqrt(result.table().get(row).meanSquare());
     }
 
@@ -194,7 +191,7 @@ final class StatisticsBindings {
     }
 
     /** The loop of STK-01, which STK-05 names; A, C and G must stay. */
-    private static ToleranceLoopResult loop(Row r, String shape, Map<String, String> more) {
+    private static ToleranceLoop.Result loop(Row r, String shape, Map<String, String> more) {
         String stack = r.inputs().contains("A=")
                 ? r.inputs()
                 : "A=-0.0505+-0.0015 in; B=+8.000+-0.008 in; C=-0.5093+-0.0025 in; D=+0.400+-0.002 in;"
@@ -213,10 +210,10 @@ final class StatisticsBindings {
     }
 
     static void charts(PublishedChecks checks) {
-        individuals(checks, "SPC-02", IndividualsResult::meanRange);
-        individuals(checks, "SPC-03", IndividualsResult::upper);
-        individuals(checks, "SPC-05", IndividualsResult::rangeLimit);
-        individuals(checks, "SPC-06", IndividualsResult::overall);
+        individuals(checks, "SPC-02", Individuals.Result::meanRange);
+        individuals(checks, "SPC-03", Individuals.Result::upper);
+        individuals(checks, "SPC-05", Individuals.Result::rangeLimit);
+        individuals(checks, "SPC-06", Individuals.Result::overall);
         individuals(checks, "SPC-13", result -> (result.nextHigh() - result.nextLow()) / 2);
         checks.bind("SPC-07", r -> 1e3 * ewma(r).points().get(2).mean())
                 .bind("SPC-08", r -> 1e3 * ewma(r).mean())
@@ -230,7 +227,7 @@ final class StatisticsBindings {
         return String.join(" ", r.numbers("x").stream().map(String::valueOf).toList());
     }
 
-    private static void individuals(PublishedChecks checks, String id, ToDoubleFunction<IndividualsResult> what) {
+    private static void individuals(PublishedChecks checks, String id, ToDoubleFunction<Individuals.Result> what) {
         checks.bind(id, r -> 1e3 * what.applyAsDouble(ask(Individuals.SHEET, Map.of("values", values(r)))));
     }
 

@@ -53,6 +53,19 @@ class RegistryTest {
         assertThat(Registry.find("flux")).isEmpty();
     }
 
+    @TestFactory
+    Stream<DynamicTest> everyWorksheetIsDeclaredInOneStyle() {
+        return Registry.all().stream()
+                .map(sheet -> DynamicTest.dynamicTest(sheet.name(), () -> {
+                    Class<?> host = sheet.caseType().getEnclosingClass();
+                    assertThat(host).isNotNull();
+                    assertThat(sheet.caseType().getSimpleName()).isEqualTo("Case");
+                    assertThat(sheet.resultType().getSimpleName()).isEqualTo("Result");
+                    assertThat(sheet.resultType().getEnclosingClass()).isSameAs(host);
+                    assertThat(host.getField("SHEET").get(null)).isSameAs(sheet);
+                }));
+    }
+
     /** How many inputs: enough for every run, or as many as -Dshimwright.fuzz asks for. */
     private static final int FUZZ = Integer.getInteger("shimwright.fuzz", 10_000);
 

@@ -27,18 +27,16 @@ import shimwright.mechanics.published.AiagData;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.reference.Table;
 import shimwright.mechanics.study.GaugeStudy;
-import shimwright.mechanics.study.GaugeStudyResult;
 import shimwright.mechanics.study.ToleranceLoop;
-import shimwright.mechanics.study.ToleranceLoopResult;
 import shimwright.mechanics.worksheet.Answer;
 
 /** Laws of the statistics sheets, and values from the literature beyond metrology.csv. */
 class StatisticsLawsTest {
-    private static GaugeStudyResult study(String rounds, String form) {
+    private static GaugeStudy.Result study(String rounds, String form) {
         Answer answer = GaugeStudy.SHEET
                 .answer(Map.of("rounds", rounds, "form", form), UnitSystem.METRIC)
                 .orElseThrow();
-        return (GaugeStudyResult) answer.result();
+        return (GaugeStudy.Result) answer.result();
     }
 
     /** Neither the order of the rounds nor who is named first matters. */
@@ -47,8 +45,8 @@ class StatisticsLawsTest {
         List<String> rounds = new ArrayList<>(List.of(AiagData.ROUNDS.split("; ", -1)));
         Collections.shuffle(rounds, new Random(seed));
         for (String form : List.of("anova", "average and range")) {
-            GaugeStudyResult kept = study(AiagData.ROUNDS, form);
-            GaugeStudyResult mixed = study(String.join("; ", rounds), form);
+            GaugeStudy.Result kept = study(AiagData.ROUNDS, form);
+            GaugeStudy.Result mixed = study(String.join("; ", rounds), form);
             assertThat(mixed.gauge()).isCloseTo(kept.gauge(), within(1e-12));
             assertThat(requireNonNull(mixed.parts())).isCloseTo(requireNonNull(kept.parts()), within(1e-12));
         }
@@ -57,12 +55,12 @@ class StatisticsLawsTest {
     /** AIAG MSA 4th ed.: the interaction of the printed study is chance (F 0.434), and is pooled. */
     @Test
     void theInteractionIsPooledAndTheIntervalHoldsTheGauge() {
-        GaugeStudyResult result = study(AiagData.ROUNDS, "anova");
+        GaugeStudy.Result result = study(AiagData.ROUNDS, "anova");
         assertThat(result.pooled()).isTrue();
         assertThat(requireNonNull(result.table().get(2).f())).isCloseTo(0.434, within(0.0005));
         assertThat(result.gauge()).isBetween(requireNonNull(result.gaugeLow()), requireNonNull(result.gaugeHigh()));
         assertThat(result.over()).containsExactly("B, part 4");
-        GaugeStudyResult alone = study("A: 1 2 3; A: 1.1 2.1 2.9", "anova");
+        GaugeStudy.Result alone = study("A: 1 2 3; A: 1.1 2.1 2.9", "anova");
         assertThat(alone.reproducibility()).isNull();
     }
 
@@ -101,7 +99,7 @@ class StatisticsLawsTest {
         for (int i = 0; i < links; i++) {
             list.add("l" + i + ": 10 mm: " + tolerance * (i + 1) + " mm: " + (i % 2 == 0 ? 1 : -1) + ": rectangular");
         }
-        ToleranceLoopResult loop = (ToleranceLoopResult) ToleranceLoop.SHEET
+        ToleranceLoop.Result loop = (ToleranceLoop.Result) ToleranceLoop.SHEET
                 .answer(Map.of("links", String.join("; ", list), "most", "10.1 mm"), UnitSystem.METRIC)
                 .orElseThrow()
                 .result();
@@ -109,7 +107,7 @@ class StatisticsLawsTest {
         assertThat(loop.drawnHigh() - loop.middle()).isLessThanOrEqualTo(loop.worst() * (1 + 1e-12));
         assertThat(requireNonNull(loop.outsideDrawn())).isCloseTo(requireNonNull(loop.outsideExact()), within(0.012));
         assertThat(loop.links().stream()
-                        .mapToDouble(ToleranceLoopResult.LinkShare::share)
+                        .mapToDouble(ToleranceLoop.Result.LinkShare::share)
                         .sum())
                 .isCloseTo(1, within(1e-9));
     }
@@ -149,8 +147,8 @@ class StatisticsLawsTest {
             }
         }
         for (String form : List.of("anova", "average and range")) {
-            GaugeStudyResult one = study(AiagData.ROUNDS, form);
-            GaugeStudyResult two = study(scaled.toString(), form);
+            GaugeStudy.Result one = study(AiagData.ROUNDS, form);
+            GaugeStudy.Result two = study(scaled.toString(), form);
             assertThat(two.gauge() / one.gauge()).isCloseTo(times, within(1e-9 * times));
             assertThat(requireNonNull(two.parts()) / requireNonNull(one.parts()))
                     .isCloseTo(times, within(1e-9 * times));
@@ -190,11 +188,11 @@ class StatisticsLawsTest {
         String links = "a: 10 mm: 0.1 mm: 1: rectangular; b: 5 mm: 0.07 mm: -1: rectangular";
         Map<String, String> few = Map.of("links", links, "most", "5.12 mm", "draws", "10000", "seed", "7");
         Map<String, String> many = Map.of("links", links, "most", "5.12 mm", "draws", "1000000", "seed", "7");
-        ToleranceLoopResult first = loop(few);
+        ToleranceLoop.Result first = loop(few);
         assertThat(loop(few)).isEqualTo(first);
         assertThat(first.draws()).isEqualTo(10_000);
         assertThat(first.seed()).isEqualTo(7);
-        ToleranceLoopResult second = loop(many);
+        ToleranceLoop.Result second = loop(many);
         double exact = requireNonNull(second.outsideExact());
         // four standard deviations of a share among a million
         assertThat(requireNonNull(second.outsideDrawn()))
@@ -202,8 +200,8 @@ class StatisticsLawsTest {
         assertThat(loop(Map.of("links", links)).draws()).isEqualTo(50_000);
     }
 
-    private static ToleranceLoopResult loop(Map<String, String> given) {
-        return (ToleranceLoopResult) ToleranceLoop.SHEET
+    private static ToleranceLoop.Result loop(Map<String, String> given) {
+        return (ToleranceLoop.Result) ToleranceLoop.SHEET
                 .answer(given, UnitSystem.METRIC)
                 .orElseThrow()
                 .result();

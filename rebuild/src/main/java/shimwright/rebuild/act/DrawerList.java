@@ -23,8 +23,19 @@ final class DrawerList {
 
     private DrawerList() {}
 
+    /** Standard uncertainty of a micrometer of 1 µm steps. */
+    private static final double MICROMETER = 0.000002;
+
+    /** How uneven a piece may be that was measured at fewer than three places, half-width; common practice, no source. */
+    private static final double UNEVEN = 0.000005;
+
     /** One piece of the list. */
-    record Shim(String piece, String family, List<Double> readings) {}
+    record Shim(String piece, String family, List<Double> readings) {
+        /** Standard uncertainty of its thickness; with fewer than three places it may be uneven unseen. */
+        double u() {
+            return readings.size() < 3 ? Math.hypot(MICROMETER, UNEVEN / Math.sqrt(3)) : MICROMETER;
+        }
+    }
 
     /**
      * Reads a list.

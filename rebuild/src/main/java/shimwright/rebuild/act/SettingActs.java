@@ -27,6 +27,8 @@ import shimwright.rebuild.workbench.Workbench;
 
 /** Clearances: pieces named, rounds read, packs chosen, accepted. */
 public final class SettingActs {
+    private static final String NONE = "none";
+
     private SettingActs() {}
 
     private static Outcome<Decided> session(
@@ -60,7 +62,15 @@ public final class SettingActs {
         return in;
     }
 
-    /** The pieces that are in while a clearance is read. */
+    /** Nothing is chosen for the place, so a blank means that no piece is in. */
+    private static boolean unasked(Session session, Position position) {
+        return !session.toName().contains(position.id()) && !session.known().containsKey(position.id());
+    }
+
+    /**
+     * The pieces that are in while a clearance is read. A place left blank keeps the shim that the job has fitted there;
+     * {@code none} says that none is in.
+     */
     @Makes(Entry.PackIn.class)
     public record NamePieces(
             @Given(value = "clearance", missing = "Go back to the clearances")
@@ -75,18 +85,19 @@ public final class SettingActs {
                 List<Refusal> refusals = new ArrayList<>();
                 Map<String, List<PieceIn>> pieces = new LinkedHashMap<>();
                 for (Position position : session.clearance().positions()) {
-                    List<PieceIn> there = pieces(bench, in.getOrDefault(position.id(), ""), refusals);
-                    if (there.size() < position.fewest()) {
-                        refusals.add(new Refusal(
-                                position.where(), "no piece chosen", "Tap the pieces that are in for the reading"));
+                    String typed = in.getOrDefault(position.id(), "").strip();
+                    List<PieceIn> there = typed.equalsIgnoreCase(NONE) ? List.of() : pieces(bench, typed, refusals);
+                    boolean none = typed.equalsIgnoreCase(NONE)
+                            || (typed.isEmpty() && position.fewest() == 0 && unasked(session, position));
+                    if (none || !there.isEmpty()) {
+                        pieces.put(position.id(), there);
                     }
-                    pieces.put(position.id(), there);
                 }
+                Phase at = SettingActs.phase(phase, session);
+                String number = bench.job().opened().number();
                 return refusals.isEmpty()
-                        ? StoryActs.kept(
-                                bench,
-                                new Entry.PackIn(clearance, SettingActs.phase(phase, session), pieces),
-                                "Pieces kept")
+                        ? Decisions.packIn(session, at, pieces, bench.shop(), number)
+                                .flatMap(named -> StoryActs.kept(bench, named, "Pieces kept"))
                         : Outcome.refused(refusals);
             });
         }
@@ -133,8 +144,9 @@ public final class SettingActs {
                     return Outcome.refused(
                             of.name(), v.size() + " numbers typed, a round has " + wanted, "Type one round at a time");
                 }
-                Shop.Gauge used =
-                        bench.shop().gauge(gauge.isBlank() ? of.gauge() : gauge).orElse(session.gauge());
+                Shop.Gauge used = gauge.isBlank()
+                        ? session.gauge()
+                        : bench.shop().gauge(gauge).orElse(null);
                 double reach = used == null ? 1 : used.range();
                 Range range = new Range(of.method() == Method.SERIES ? -reach : 0, reach);
                 List<Outcome<Double>> read = new ArrayList<>();
@@ -147,21 +159,17 @@ public final class SettingActs {
                                     range)
                             .map(Parsed::si));
                 }
+                String named = used == null ? gauge : used.id();
+                Phase at = SettingActs.phase(phase, session);
                 return Outcome.all(read)
-                        .flatMap(si -> of.method() == Method.FEELER && si.get(0) > si.get(1)
-                                ? Outcome.refused(
-                                        "feelers",
-                                        "the one that enters is thicker than the one that does not",
-                                        "Type the one that enters first")
-                                : StoryActs.kept(
-                                        bench,
-                                        new Entry.RoundRead(
-                                                clearance,
-                                                SettingActs.phase(phase, session),
-                                                used == null ? of.gauge() : used.id(),
-                                                si,
-                                                String.join(" | ", v)),
-                                        "Kept"));
+                        .flatMap(si -> Decisions.round(
+                                session,
+                                at,
+                                named.isBlank() ? of.gauge(at) : named,
+                                bench.shop(),
+                                si,
+                                String.join(" | ", v)))
+                        .flatMap(round -> StoryActs.kept(bench, round, "Kept"));
             });
         }
     }

@@ -25,6 +25,9 @@ public final class ShopActs {
     /** Standard uncertainty of a shim where nobody says with what it was measured: a micrometer of 1 µm steps. */
     private static final double MICROMETER = 0.000002;
 
+    /** Where a piece is measured round it, so that one that is not even is found. */
+    private static final int PLACES = 3;
+
     private ShopActs() {}
 
     private static Outcome<Decided> kept(Entry entry, String said) {
@@ -122,9 +125,9 @@ public final class ShopActs {
 
     private static Outcome<List<Double>> thicknesses(List<String> typed, Surroundings around) {
         List<Outcome<Double>> read = new ArrayList<>();
-        for (String text : typed) {
+        for (int place = 0; place < Math.max(PLACES, typed.size()); place++) {
             read.add(Quantities.parse(
-                            text,
+                            place < typed.size() ? typed.get(place) : "",
                             Kind.LENGTH,
                             around.units().display(Kind.LENGTH).unit(),
                             "micrometer, place " + (read.size() + 1),
@@ -176,7 +179,7 @@ public final class ShopActs {
                     .map(shims -> new Decided(
                             JobLog.SHOP,
                             List.copyOf(shims.stream()
-                                    .map(s -> new Entry.ShimAdded(s.piece(), s.family(), "", s.readings(), MICROMETER))
+                                    .map(s -> new Entry.ShimAdded(s.piece(), s.family(), "", s.readings(), s.u()))
                                     .toList()),
                             shims.size() + (shims.size() == 1 ? " piece is" : " pieces are") + " in the drawer"));
         }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import shimwright.mechanics.axial.PackOffer;
+import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -128,12 +128,19 @@ public final class Decisions {
             }
         });
         for (Position place : phase == Phase.TRIAL ? places.values() : List.<Position>of()) {
-            boolean named = !pieces.getOrDefault(place.id(), List.of()).isEmpty()
-                    || session.known().containsKey(place.id());
-            if (!named && place.fewest() > 0) {
+            List<PieceIn> in = pieces.get(place.id());
+            boolean named = in != null && (!in.isEmpty() || place.fewest() == 0);
+            if (!named && session.toName().contains(place.id())) {
                 faults.add(new Refusal(
                         place.where(), "it is not said which piece is in", "Say which pieces are in, then read"));
             }
+        }
+        Position own = session.clearance().positions().get(0);
+        if (phase != Phase.TRIAL
+                && own.fewest() > 0
+                && pieces.getOrDefault(own.id(), List.of()).isEmpty()) {
+            faults.add(
+                    new Refusal(own.where(), "it is not said which piece is in", "Say which piece is in, then read"));
         }
         return faults.isEmpty()
                 ? Outcome.ok(new PackIn(session.clearance().id(), phase, pieces))

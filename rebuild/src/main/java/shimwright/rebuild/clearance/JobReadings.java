@@ -177,14 +177,24 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
      * @param number of the entry before which they must be named
      */
     List<Refusal> unnamed(Map<String, List<PieceIn>> pack, long number) {
+        return asked(pack, number).stream()
+                .map(position -> new Refusal(
+                        position.where(), "it is not said which piece is in", "Say which pieces are in, then read"))
+                .toList();
+    }
+
+    private List<Position> asked(Map<String, List<PieceIn>> pack, long number) {
         Map<String, List<PieceIn>> fitted = FittedPieces.before(job, number);
         return clearance.positions().stream()
                 .filter(position -> !pack.containsKey(position.id()))
                 .filter(position -> position.fewest() > 0
                         || !fitted.getOrDefault(position.id(), List.of()).isEmpty())
-                .map(position -> new Refusal(
-                        position.where(), "it is not said which piece is in", "Say which pieces are in, then read"))
                 .toList();
+    }
+
+    /** Places of which it must be said which piece is in, as the job stands. */
+    List<String> toName() {
+        return asked(known(), Long.MAX_VALUE).stream().map(Position::id).toList();
     }
 
     private Reading reading(Phase phase, Map<String, List<PieceIn>> pack, List<Said<RoundRead>> rounds) {

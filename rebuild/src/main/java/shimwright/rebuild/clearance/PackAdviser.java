@@ -8,11 +8,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import shimwright.mechanics.axial.PackOffer;
-import shimwright.mechanics.axial.Piece;
-import shimwright.mechanics.axial.ShimPack;
-import shimwright.mechanics.axial.ShimPackCase;
-import shimwright.mechanics.axial.ShimPackResult;
+import shimwright.mechanics.axial.shim.PackOffer;
+import shimwright.mechanics.axial.shim.Piece;
+import shimwright.mechanics.axial.shim.ShimPack;
 import shimwright.mechanics.conformity.Conformity;
 import shimwright.mechanics.conformity.Limits;
 import shimwright.mechanics.conformity.Verdict;
@@ -126,7 +124,7 @@ final class PackAdviser {
         List<Piece> pieces = drawer.stream()
                 .map(p -> new Piece(p.id(), p.thickness(), p.u()))
                 .toList();
-        Outcome<Worked<ShimPackResult>> outcome = ShimPack.work(new ShimPackCase(
+        Outcome<Worked<ShimPack.Result>> outcome = ShimPack.work(new ShimPack.Case(
                 known.value(),
                 known.u(),
                 known.nu(),
@@ -141,9 +139,9 @@ final class PackAdviser {
                 own.fewest(),
                 own.most(),
                 OFFERS));
-        if (outcome instanceof Outcome.Ok<Worked<ShimPackResult>> ok) {
-            ShimPackResult result = working.include(ok.value());
-            Worked<ShimPackResult> done = working.worked(result);
+        if (outcome instanceof Outcome.Ok<Worked<ShimPack.Result>> ok) {
+            ShimPack.Result result = working.include(ok.value());
+            Worked<ShimPack.Result> done = working.worked(result);
             return new Advice(
                     own,
                     from,
@@ -172,7 +170,7 @@ final class PackAdviser {
                 .map(p -> new Piece(p.piece(), p.thickness(), p.u()))
                 .toList();
         double nu = Objects.requireNonNull(trial.measured()).nu();
-        Outcome<Worked<ShimPackResult>> outcome = ShimPack.work(new ShimPackCase(
+        Outcome<Worked<ShimPack.Result>> outcome = ShimPack.work(new ShimPack.Case(
                 advice.measured(),
                 advice.u(),
                 nu,
@@ -190,7 +188,7 @@ final class PackAdviser {
         return outcome.map(worked -> {
             Working working = new Working();
             working.include(new Worked<>(advice, advice.before(), List.of()));
-            ShimPackResult result = working.include(worked);
+            ShimPack.Result result = working.include(worked);
             PackOffer offer = result.offers().stream()
                     .findFirst()
                     .orElseGet(() -> outside(clearance, advice, trial, pieces, nu, working));

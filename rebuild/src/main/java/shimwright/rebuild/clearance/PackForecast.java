@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import shimwright.mechanics.axial.PackOffer;
+import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.Quantities;
@@ -50,7 +50,10 @@ final class PackForecast {
         Optional<Said<PackChosen>> chosen = chosen(job, clearance);
         boolean same = chosen.isEmpty()
                 || Math.abs(offer.predicted() - chosen.get().what().predicted()) < DUST;
-        boolean decided = chosen.isPresent() && same && chosen.get().what().verdict() == offer.verdict();
+        boolean decided = chosen.isPresent()
+                && same
+                && chosen.get().what().verdict() == offer.verdict()
+                && changed(unit, job, clearance, chosen.get()).isEmpty();
         return Optional.of(new Forecast(
                 offer.predicted(),
                 offer.u(),
@@ -67,8 +70,8 @@ final class PackForecast {
         return Optional.ofNullable(job.chosen().get(new Job.Position(clearance.id(), own)));
     }
 
-    private static String because(
-            Unit unit, Job job, Clearance clearance, Said<PackChosen> chosen, Advice advice, PackOffer now) {
+    /** Places that got other pieces since the pack was chosen, or their first, in words. */
+    private static List<String> changed(Unit unit, Job job, Clearance clearance, Said<PackChosen> chosen) {
         Map<String, List<PieceIn>> then = FittedPieces.before(job, chosen.number() + 1);
         Map<String, List<PieceIn>> in = FittedPieces.now(job);
         List<String> changed = new ArrayList<>();
@@ -81,6 +84,12 @@ final class PackForecast {
                         + unit.clearanceOf(position.id()).id() + ")");
             }
         }
+        return changed;
+    }
+
+    private static String because(
+            Unit unit, Job job, Clearance clearance, Said<PackChosen> chosen, Advice advice, PackOffer now) {
+        List<String> changed = changed(unit, job, clearance, chosen);
         boolean readAnew = advice.from().rounds().stream().anyMatch(round -> round.number() > chosen.number());
         if (readAnew || changed.isEmpty()) {
             changed.add("the clearance was read anew");

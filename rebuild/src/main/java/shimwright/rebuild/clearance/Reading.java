@@ -3,7 +3,7 @@ package shimwright.rebuild.clearance;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import shimwright.mechanics.axial.Seating;
+import shimwright.mechanics.axial.reading.Seating;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.working.Line;

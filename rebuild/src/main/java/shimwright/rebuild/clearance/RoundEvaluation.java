@@ -5,14 +5,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import shimwright.mechanics.axial.EndPlay;
-import shimwright.mechanics.axial.EndPlayCase;
-import shimwright.mechanics.axial.EndPlayResult;
-import shimwright.mechanics.axial.GaugeData;
-import shimwright.mechanics.axial.Readings;
-import shimwright.mechanics.axial.ReadingsCase;
-import shimwright.mechanics.axial.ReadingsResult;
-import shimwright.mechanics.axial.Seating;
+import shimwright.mechanics.axial.reading.EndPlay;
+import shimwright.mechanics.axial.reading.GaugeData;
+import shimwright.mechanics.axial.reading.Readings;
+import shimwright.mechanics.axial.reading.Seating;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Contribution;
 import shimwright.mechanics.measure.Outliers;
@@ -54,11 +50,11 @@ final class RoundEvaluation {
         GaugeData data = new GaugeData(gauge.step(), gauge.errorLimit(), gauge.retrace(), gauge.repeatability());
         return switch (clearance.method()) {
             case TRAVEL ->
-                EndPlay.work(new EndPlayCase(
+                EndPlay.work(new EndPlay.Case(
                                 rounds, data, clearance.settleWithin(), clearance.rounds(), 0.0, null, TILT_ALONE))
                         .map(worked -> travel(clearance, worked));
             case SERIES ->
-                Readings.work(new ReadingsCase(rounds, data, clearance.settleWithin(), clearance.rounds()))
+                Readings.work(new Readings.Case(rounds, data, clearance.settleWithin(), clearance.rounds()))
                         .map(worked -> series(clearance, worked));
             case PLACES -> Outcome.ok(places(clearance, data, rounds));
             case FEELER -> Outcome.ok(feeler(clearance, rounds));
@@ -160,8 +156,8 @@ final class RoundEvaluation {
         return places.stream().map(String::valueOf).collect(Collectors.joining(", "));
     }
 
-    private static Measured travel(Clearance clearance, Worked<EndPlayResult> worked) {
-        EndPlayResult r = worked.result();
+    private static Measured travel(Clearance clearance, Worked<EndPlay.Result> worked) {
+        EndPlay.Result r = worked.result();
         Working working = new Working();
         working.include(worked);
         return measured(
@@ -179,8 +175,8 @@ final class RoundEvaluation {
                         r.advice()));
     }
 
-    private static Measured series(Clearance clearance, Worked<ReadingsResult> worked) {
-        ReadingsResult r = worked.result();
+    private static Measured series(Clearance clearance, Worked<Readings.Result> worked) {
+        Readings.Result r = worked.result();
         Working working = new Working();
         working.include(worked);
         return measured(

@@ -3,7 +3,7 @@ package shimwright.rebuild.clearance;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import shimwright.mechanics.axial.ShimPackResult;
+import shimwright.mechanics.axial.shim.ShimPack;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.working.Line;
@@ -30,6 +30,7 @@ import shimwright.rebuild.unit.model.Step.Phase;
  * @param last the reading with the chosen pack
  * @param again the reading after something could have moved it
  * @param known shims that this job has fitted at other places of the loop: they count as in, where no trial piece is named
+ * @param toName places of which it must be said which piece is in before the trial reading counts
  * @param tryFirst pieces to try first, where there is no trial reading; by the nominal lengths, so it proves nothing
  * @param advice packs on offer; null until there is a reading that is proof
  * @param chosen packs chosen, by position
@@ -51,6 +52,7 @@ public record Session(
         Reading last,
         Reading again,
         Map<String, List<PieceIn>> known,
+        List<String> toName,
         List<PieceIn> tryFirst,
         @Nullable Advice advice,
         Map<String, PackChosen> chosen,
@@ -103,7 +105,7 @@ public record Session(
     public record Advice(
             Position position,
             Reading from,
-            @Nullable ShimPackResult result,
+            ShimPack.@Nullable Result result,
             List<Piece> drawer,
             double measured,
             double u,

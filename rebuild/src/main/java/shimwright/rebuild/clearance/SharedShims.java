@@ -9,9 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.mechanics.axial.Drawer;
-import shimwright.mechanics.axial.DrawerCase;
-import shimwright.mechanics.axial.DrawerResult;
+import shimwright.mechanics.axial.shim.Drawer;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.working.Line;
@@ -40,7 +38,7 @@ import shimwright.rebuild.unit.model.Unit;
 public record SharedShims(
         List<String> clearances,
         List<Position> places,
-        @Nullable DrawerResult result,
+        Drawer.@Nullable Result result,
         List<Line> working,
         List<Refusal> refusals) {
 
@@ -101,8 +99,8 @@ public record SharedShims(
     public static SharedShims of(Unit unit, Job job, Shop shop, List<String> group) {
         List<Refusal> refusals = new ArrayList<>();
         Map<String, Position> places = new LinkedHashMap<>();
-        List<DrawerCase.Need> needs = new ArrayList<>();
-        List<DrawerCase.Effect> effects = new ArrayList<>();
+        List<Drawer.Case.Need> needs = new ArrayList<>();
+        List<Drawer.Case.Effect> effects = new ArrayList<>();
         Map<String, List<PieceIn>> fitted = FittedPieces.now(job);
         Set<String> closed = new LinkedHashSet<>();
         for (String id : group) {
@@ -113,34 +111,34 @@ public record SharedShims(
             }
             session.clearance().positions().forEach(p -> places.putIfAbsent(p.id(), p));
             need(session, refusals).ifPresent(needs::add);
-            session.clearance().positions().forEach(p -> effects.add(new DrawerCase.Effect(id, p.id(), p.effect())));
+            session.clearance().positions().forEach(p -> effects.add(new Drawer.Case.Effect(id, p.id(), p.effect())));
         }
         List<Position> at = List.copyOf(places.values());
         if (!refusals.isEmpty()) {
             return new SharedShims(group, at, null, List.of(), List.copyOf(refusals));
         }
-        List<DrawerCase.Seat> seats =
+        List<Drawer.Case.Seat> seats =
                 at.stream().map(p -> seat(p, closed, fitted)).toList();
-        List<DrawerCase.Loose> pieces = new ArrayList<>(loose(unit, job, shop, at, closed));
+        List<Drawer.Case.Loose> pieces = new ArrayList<>(loose(unit, job, shop, at, closed));
         closed.forEach(place -> fitted.getOrDefault(place, List.of())
-                .forEach(p -> pieces.add(new DrawerCase.Loose(p.piece(), CLOSED + place, p.thickness(), p.u()))));
-        Outcome<Worked<DrawerResult>> outcome =
-                Drawer.work(new DrawerCase(needs, seats, effects, pieces, PackAdviser.RULE, OFFERS));
-        if (outcome instanceof Outcome.Ok<Worked<DrawerResult>> ok) {
+                .forEach(p -> pieces.add(new Drawer.Case.Loose(p.piece(), CLOSED + place, p.thickness(), p.u()))));
+        Outcome<Worked<Drawer.Result>> outcome =
+                Drawer.work(new Drawer.Case(needs, seats, effects, pieces, PackAdviser.RULE, OFFERS));
+        if (outcome instanceof Outcome.Ok<Worked<Drawer.Result>> ok) {
             return new SharedShims(group, at, ok.value().result(), ok.value().working(), List.of());
         }
         return new SharedShims(group, at, null, List.of(), outcome.refusals());
     }
 
     /** A place; one that a one-way step has closed over keeps what is in it. */
-    private static DrawerCase.Seat seat(Position p, Set<String> closed, Map<String, List<PieceIn>> fitted) {
+    private static Drawer.Case.Seat seat(Position p, Set<String> closed, Map<String, List<PieceIn>> fitted) {
         int in = fitted.getOrDefault(p.id(), List.of()).size();
         return closed.contains(p.id())
-                ? new DrawerCase.Seat(p.id(), CLOSED + p.id(), 0, in, Math.max(1, in))
-                : new DrawerCase.Seat(p.id(), p.family(), 0, p.fewest(), p.most());
+                ? new Drawer.Case.Seat(p.id(), CLOSED + p.id(), 0, in, Math.max(1, in), 0)
+                : new Drawer.Case.Seat(p.id(), p.family(), 0, p.fewest(), p.most(), 0);
     }
 
-    private static List<DrawerCase.Loose> loose(Unit unit, Job job, Shop shop, List<Position> at, Set<String> closed) {
+    private static List<Drawer.Case.Loose> loose(Unit unit, Job job, Shop shop, List<Position> at, Set<String> closed) {
         Set<String> open = new LinkedHashSet<>();
         at.stream().map(Position::id).filter(id -> !closed.contains(id)).forEach(open::add);
         List<String> free = PackAdviser.in(job, open);
@@ -149,12 +147,12 @@ public record SharedShims(
                 .map(Position::family)
                 .distinct()
                 .flatMap(family -> shop.usable(family, unit.shimFamily(family).spread(), free).stream())
-                .map(p -> new DrawerCase.Loose(p.id(), p.family(), p.thickness(), p.u()))
+                .map(p -> new Drawer.Case.Loose(p.id(), p.family(), p.thickness(), p.u()))
                 .toList();
     }
 
     /** The clearance as it would read with no shim at all: the pieces it was read with taken out by arithmetic. */
-    private static Optional<DrawerCase.Need> need(Session session, List<Refusal> refusals) {
+    private static Optional<Drawer.Case.Need> need(Session session, List<Refusal> refusals) {
         Clearance clearance = session.clearance();
         Advice advice = session.advice();
         if (advice == null) {
@@ -175,7 +173,7 @@ public record SharedShims(
             double doubt = Math.pow(from.thicknessDoubt(position.id()), 2) + MICROMETER * MICROMETER;
             variance += position.effect() * position.effect() * doubt;
         }
-        return Optional.of(new DrawerCase.Need(
+        return Optional.of(new Drawer.Case.Need(
                 clearance.id(), value, Math.sqrt(variance), clearance.lower(), clearance.upper(), clearance.aim()));
     }
 

@@ -64,7 +64,7 @@ public final class Checks {
         Outcome<Map<String, List<Double>>> pieces = Readings.byPiece(check, readings.values());
         List<Refusal> refusals = new ArrayList<>(pieces.refusals());
         if (!check.relativeTo().isEmpty()
-                && !References.of(check, readings.before()).keySet().containsAll(check.fields())) {
+                && !EarlierReadings.of(check, readings.before()).keySet().containsAll(check.fields())) {
             refusals.add(new Refusal(
                     check.what(),
                     "its limits are added to the reading of " + check.relativeTo() + ", which is not read",
@@ -80,7 +80,7 @@ public final class Checks {
 
     private Judged judged(Map<String, List<Double>> pieces) {
         List<JudgedValue> values = JudgedValue.of(check, pieces, readings.gauge());
-        Map<String, Double> references = References.of(check, readings.before());
+        Map<String, Double> references = EarlierReadings.of(check, readings.before());
         for (String piece : check.judgedOn() == Statistic.DIFFERENCE ? List.of("") : check.fields()) {
             double reference = check.relativeTo().isEmpty() ? 0 : references.getOrDefault(piece, 0.0);
             limits(piece, values.stream().filter(v -> v.piece().equals(piece)).toList(), reference);

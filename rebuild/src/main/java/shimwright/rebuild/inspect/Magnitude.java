@@ -57,10 +57,10 @@ public final class Magnitude {
             JudgedValue.of(measured, pieces, Optional.empty()).forEach(d -> size("", d.value(), expected(0)));
             return;
         }
-        Map<String, Double> references = References.of(measured, before);
+        Map<String, Double> references = EarlierReadings.of(measured, before);
         int piece = 0;
         for (Map.Entry<String, List<Double>> one : pieces.entrySet()) {
-            List<Expected> expected = expected(piece++);
+            List<ExpectedSize> expected = expected(piece++);
             if (measured.judgedOn() == Statistic.RANGE) {
                 size(one.getKey(), JudgedValue.range(one.getValue()), expected);
             } else {
@@ -71,19 +71,23 @@ public final class Magnitude {
         }
     }
 
-    private List<Expected> expected(int piece) {
+    private List<ExpectedSize> expected(int piece) {
         if (measured instanceof Check check) {
-            return Expected.of(check, piece);
+            return ExpectedSize.of(check, piece);
         }
-        return measured instanceof WearLimit wear ? Expected.of(wear).stream().toList() : List.of();
+        return measured instanceof WearLimit wear
+                ? ExpectedSize.of(wear).stream().toList()
+                : List.of();
     }
 
-    private void size(String piece, double value, List<Expected> expected) {
+    private void size(String piece, double value, List<ExpectedSize> expected) {
         boolean believed = expected.isEmpty() || expected.stream().anyMatch(e -> e.believes(value));
         boolean sound = expected.stream().anyMatch(e -> e.sound(value));
         double reading = measured.reading(value);
         boolean counted = !sound
-                && expected.stream().filter(Expected::size).anyMatch(e -> fits(2 * reading, e) || fits(reading / 2, e));
+                && expected.stream()
+                        .filter(ExpectedSize::size)
+                        .anyMatch(e -> fits(2 * reading, e) || fits(reading / 2, e));
         if (believed && !counted) {
             return;
         }
@@ -126,16 +130,16 @@ public final class Magnitude {
         }
     }
 
-    private boolean fits(double reading, Expected expected) {
+    private boolean fits(double reading, ExpectedSize expected) {
         return expected.sound(measured.value(reading));
     }
 
-    private boolean fits(double reading, List<Expected> expected) {
+    private boolean fits(double reading, List<ExpectedSize> expected) {
         return expected.stream().anyMatch(e -> fits(reading, e));
     }
 
     /** What was probably meant. */
-    private Optional<String> slip(double reading, List<Expected> expected) {
+    private Optional<String> slip(double reading, List<ExpectedSize> expected) {
         if (reading < 0 && fits(-reading, expected)) {
             return Optional.of("Did you mean " + shown(-reading) + "? Look which way it counts");
         }

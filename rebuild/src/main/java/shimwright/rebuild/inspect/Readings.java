@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.Measurable;
 import shimwright.rebuild.unit.model.Statistic;
 import shimwright.rebuild.unit.model.UnitType.Check;
@@ -30,6 +31,20 @@ public record Readings(List<Double> values, Optional<GaugeError> gauge, List<Dou
     /** Readings alone. */
     public static Readings of(List<Double> values) {
         return new Readings(values, Optional.empty(), List.of(), "");
+    }
+
+    /**
+     * Readings with the gauge they were read with, where the shop knows it and it reads such quantities.
+     *
+     * @param gauge mark of the gauge; empty for the one that the unit file names
+     * @param reason why an unlikely size is right all the same; empty where nobody says so
+     */
+    public static Readings taken(List<Double> values, Measurable measured, Shop shop, String gauge, String reason) {
+        Readings readings = of(values).confirmedBecause(reason);
+        return shop.gauge(gauge.isBlank() ? measured.gauge() : gauge)
+                .filter(known -> known.kind() == measured.kind().quantity())
+                .map(known -> readings.with(GaugeError.of(known)))
+                .orElse(readings);
     }
 
     /** The same, read with this gauge. */

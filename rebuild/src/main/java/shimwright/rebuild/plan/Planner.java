@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -77,6 +78,28 @@ public final class Planner {
             known &= attempt.impossible();
         }
         return Outcome.refused(attempt.refusals());
+    }
+
+    /**
+     * The plan from before less what is done since, at once and without looking for a better one: for a page that is to be
+     * shown while a better plan is looked for. A step that came back comes as soon as it can.
+     *
+     * @param before steps of the plan before, in order
+     * @return empty where no lawful order was found so, which does not say that there is none; its bound is a quick one
+     */
+    public static Optional<Plan> onward(Unit unit, Map<String, String> taken, Present present, List<String> before) {
+        Order order = Order.of(unit, taken);
+        Problem problem = UnitProblem.of(unit, order, present, Set.of());
+        Optional<Answer> kept = Search.kept(problem, before);
+        Set<String> open = problem.start().open().keySet();
+        if (kept.isPresent() || open.isEmpty()) {
+            return kept.map(found -> plan(unit, order, present, problem, found, List.of(), true));
+        }
+        Problem passed = UnitProblem.of(unit, order, present, open);
+        List<Window> perhaps = unit.type().windows().stream()
+                .filter(w -> open.contains(w.id()))
+                .toList();
+        return Search.kept(passed, before).map(found -> plan(unit, order, present, passed, found, perhaps, false));
     }
 
     /**

@@ -103,7 +103,6 @@ final class UnitProblem {
                 tasks,
                 lags,
                 windows,
-                List.of(),
                 LateFinds.of(unit, order, done, leading),
                 setUps(type, orientations),
                 start,
@@ -162,8 +161,7 @@ final class UnitProblem {
                 .count();
         int out = (int)
                 step.removes().stream().filter(unit.type().heavy()::containsKey).count();
-        return new Task(
-                step.id(), plain(step.todo()), step.duration(), step.at(), tools(step), after, List.of(), in - out);
+        return new Task(step.id(), plain(step.todo()), step.duration(), step.at(), tools(step), after, in - out);
     }
 
     /** A step's first sentence without its full stop, to stand within another. */

@@ -7,7 +7,7 @@ import static shimwright.rebuild.demo.Workbench.MM;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
-import shimwright.mechanics.axial.PackOffer;
+import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.conformity.Conformity;
 import shimwright.mechanics.conformity.Limits;
 import shimwright.mechanics.conformity.Verdict;

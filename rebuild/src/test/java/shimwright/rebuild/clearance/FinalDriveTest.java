@@ -13,10 +13,10 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import shimwright.mechanics.axial.DrawerResult;
-import shimwright.mechanics.axial.DrawerResult.Way;
-import shimwright.mechanics.axial.Seating;
-import shimwright.mechanics.axial.ShimPackResult;
+import shimwright.mechanics.axial.reading.Seating;
+import shimwright.mechanics.axial.shim.Drawer;
+import shimwright.mechanics.axial.shim.Drawer.Result.Way;
+import shimwright.mechanics.axial.shim.ShimPack;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session.Stage;
@@ -37,7 +37,7 @@ class FinalDriveTest {
         return Objects.requireNonNull(bench.session(clearance).trial().measured());
     }
 
-    private static DrawerResult ways(Workbench bench) {
+    private static Drawer.Result ways(Workbench bench) {
         return Objects.requireNonNull(together(bench).result());
     }
 
@@ -103,7 +103,7 @@ class FinalDriveTest {
         Session session = bench.session("a");
         assertThat(session.clearance().lower()).isCloseTo(52.04 * MM, within(1e-9));
         assertThat(session.clearance().upper()).isCloseTo(52.10 * MM, within(1e-9));
-        ShimPackResult packs =
+        ShimPack.Result packs =
                 Objects.requireNonNull(Objects.requireNonNull(session.advice()).result());
         // PD-1: depth shim wanted
         assertThat(packs.wantedThickness()).isCloseTo(1.114 * MM, within(0.0005 * MM));
@@ -217,7 +217,7 @@ class FinalDriveTest {
     @Test
     void everyWayOfferedIsLawfulUsesNoPieceTwiceAndTheBestIsAtLeastAsSureAsTheShopsChoice() {
         Workbench bench = Van7.before("J01");
-        DrawerResult ways = ways(bench);
+        Drawer.Result ways = ways(bench);
         assertThat(ways.offers()).isNotEmpty();
         double shops = chosen(bench, SHOPS_CHOICE).values().stream()
                 .mapToDouble(PackChosen::probability)

@@ -10,9 +10,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import shimwright.mechanics.axial.PackOffer;
-import shimwright.mechanics.axial.Seating;
-import shimwright.mechanics.axial.ShimPackResult;
+import shimwright.mechanics.axial.reading.Seating;
+import shimwright.mechanics.axial.shim.PackOffer;
+import shimwright.mechanics.axial.shim.ShimPack;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.rebuild.clearance.Session.Closing;
 import shimwright.rebuild.clearance.Session.Stage;
@@ -60,7 +60,7 @@ class InputEndPlayTest {
         return bench.session("c");
     }
 
-    private static ShimPackResult packs(Session session) {
+    private static ShimPack.Result packs(Session session) {
         return Objects.requireNonNull(Objects.requireNonNull(session.advice()).result());
     }
 
@@ -83,7 +83,7 @@ class InputEndPlayTest {
 
     @Test
     void theWantedPackAndTheBestOfTheDrawerAreThoseOfTheSource() {
-        ShimPackResult packs = packs(read());
+        ShimPack.Result packs = packs(read());
         // needs.sI of the demo source: 1.0253
         assertThat(packs.wantedThickness()).isCloseTo(1.0253 * MM, within(0.00005 * MM));
         PackOffer best = packs.offers().get(0);
@@ -181,7 +181,7 @@ class InputEndPlayTest {
             bench.round("c", Phase.TRIAL, reading);
         }
         Session session = bench.session("c");
-        ShimPackResult packs = packs(session);
+        ShimPack.Result packs = packs(session);
         // EP-3: the pack that one indicator asks for leaves this by the true sizes, outside 0.02 to 0.08
         assertThat(TRUE_GAP - packs.wantedThickness()).isCloseTo(left * MM, within(0.0005 * MM));
         assertThat(packs.offers()).extracting(PackOffer::verdict).doesNotContain(Verdict.IN);

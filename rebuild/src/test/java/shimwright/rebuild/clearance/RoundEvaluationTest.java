@@ -7,7 +7,7 @@ import static shimwright.rebuild.demo.Workbench.MM;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import shimwright.mechanics.axial.Seating;
+import shimwright.mechanics.axial.reading.Seating;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;

@@ -29,6 +29,15 @@ public final class DemoUnit {
                 .orElseThrow();
     }
 
+    /** The other invented unit: three shafts in line, an intermediate plate, one rail. */
+    public static UnitType inLine() {
+        return UnitFiles.read("hollinbridge-hb5.yaml", inLineText()).outcome().orElseThrow();
+    }
+
+    static String inLineText() {
+        return text("/units/hollinbridge-hb5.yaml");
+    }
+
     /** Lines of a resource of the demo scenario, without blank ones and remarks. */
     static List<String> lines(String name) {
         return text("/shimwright/rebuild/demo/" + name)

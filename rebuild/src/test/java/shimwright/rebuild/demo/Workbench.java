@@ -35,9 +35,14 @@ public final class Workbench {
     private final Stream stream = new Stream("job-v-0093");
 
     public Workbench(Unit unit) {
+        this(unit, DemoUnit.lines("gauges.txt"), DemoUnit.lines("drawer.txt"));
+    }
+
+    /** A bench in a shop with other gauges and pieces, written as in the demo's own lists. */
+    public Workbench(Unit unit, List<String> gauges, List<String> pieces) {
         this.unit = unit;
-        DemoUnit.lines("gauges.txt").forEach(line -> shop.add(gauge(line.split("\\s*\\|\\s*"))));
-        DemoUnit.lines("drawer.txt").forEach(line -> shop.add(piece(line.split("\\s+"))));
+        gauges.forEach(line -> shop.add(gauge(line.split("\\s*\\|\\s*"))));
+        pieces.forEach(line -> shop.add(piece(line.split("\\s+"))));
     }
 
     /** A bench with the job of the demo scenario opened. */

@@ -6,14 +6,17 @@ import static shimwright.rebuild.demo.Workbench.MM;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.conformity.Verdict;
+import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.working.Line;
 import shimwright.rebuild.demo.DemoUnit;
+import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.UnitType.Check;
 import shimwright.rebuild.unit.model.WearLimit;
 
@@ -153,6 +156,21 @@ class ReadingsTest {
         assertThat(worn.verdict()).isEqualTo(Verdict.NOT_PROVEN);
         assertThat(worn.within()).isTrue();
         assertThat(worn.say()).contains("but the caliper cannot prove it; about 66700 km left");
+    }
+
+    @Test
+    void theGaugeOfTheUnitFileIsLookedForInTheShop() {
+        Check gap = Written.check("kind: length, lower: 1.00 mm, upper: 1.60 mm, gauge: DI");
+        Shop.Gauge dial = new Shop.Gauge("DI", "the dial", Kind.LENGTH, 0.02 * MM, 0.03 * MM, 0, 0, 10 * MM, "");
+        Shop shop = new Shop(
+                Map.of(), Map.of("DI", dial, "TRQ", new Shop.Gauge("TRQ", "t", Kind.TORQUE, 1, 1, 0, 0, 9, "")));
+        List<Double> read = List.of(1.02 * MM);
+        assertThat(judge(gap, Readings.taken(read, gap, shop, "", "")).verdict())
+                .isEqualTo(Verdict.NOT_PROVEN);
+        assertThat(Readings.taken(read, gap, shop, "TRQ", "").gauge()).isEmpty();
+        assertThat(Readings.taken(read, gap, new Shop(Map.of(), Map.of()), "", "")
+                        .gauge())
+                .isEmpty();
     }
 
     @Property

@@ -10,11 +10,13 @@ import shimwright.rebuild.unit.model.WearLimit;
 final class Written {
     private static final String ACCEPTED = "clearance: c}\n";
 
+    private static final String EARLIER = "      - {id: y, what: y as read before, kind: length, upper: 100 mm}\n";
+
     private Written() {}
 
     /** The check x of a hold point with these keys. */
     static Check check(String keys) {
-        return unit(Texts.with(ACCEPTED, ACCEPTED + "      - {id: x, what: x as read, " + keys + "}\n"))
+        return unit(Texts.with(ACCEPTED, ACCEPTED + "      - {id: x, what: x as read, " + keys + "}\n" + EARLIER))
                 .holdPoints()
                 .get(0)
                 .checks()

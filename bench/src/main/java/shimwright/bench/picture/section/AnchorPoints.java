@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import shimwright.bench.picture.section.Scene.Metal;
-import shimwright.bench.picture.section.Scene.Placed;
+import shimwright.bench.picture.section.SceneGeometry.Metal;
+import shimwright.bench.picture.section.SceneGeometry.Placed;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Section;
 import shimwright.rebuild.unit.model.Unit;
@@ -79,7 +79,7 @@ final class AnchorPoints {
                 .findFirst()
                 .flatMap(p -> {
                     double w = (x - p.at().getTranslateX()) / p.at().getScaleX();
-                    Rectangle2D box = p.figure().silhouette().getBounds2D();
+                    Rectangle2D box = p.figure().box();
                     boolean onRing = ring.isPresent()
                             && w > ring.get().extent().from()
                             && w < ring.get().extent().to();
@@ -160,9 +160,7 @@ final class AnchorPoints {
             cut.intersect(m.area());
             return cut.getBounds2D();
         });
-        Stream<Rectangle2D> parts = scene.placed().stream()
-                .map(p -> p.at().createTransformedShape(p.figure().silhouette()).getBounds2D())
-                .map(strip::createIntersection);
+        Stream<Rectangle2D> parts = scene.placed().stream().map(Placed::box).map(strip::createIntersection);
         Stream<Rectangle2D> discs = scene.crossShafts().stream()
                 .flatMap(s -> scene.endView().seen(s).stream().map(d -> {
                     double r = d.extent().outer() * panel.scale();
@@ -197,7 +195,7 @@ final class AnchorPoints {
         Optional<Placed> part = find(item);
         if (part.isPresent()) {
             Placed p = part.get();
-            Rectangle2D box = p.figure().silhouette().getBounds2D();
+            Rectangle2D box = p.figure().box();
             return Optional.of(
                     p.body()
                             ? along(p.at(), box.getMinX(), box.getMaxX())

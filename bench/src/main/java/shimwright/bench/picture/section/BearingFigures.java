@@ -2,6 +2,8 @@ package shimwright.bench.picture.section;
 
 import static shimwright.bench.picture.section.PartFigure.at;
 
+import java.awt.geom.Area;
+import java.awt.geom.Ellipse2D;
 import shimwright.bench.picture.section.PartFigure.Fill;
 import shimwright.bench.picture.section.PartFigure.Mark;
 import shimwright.bench.picture.section.PartFigure.Sketch;
@@ -13,6 +15,8 @@ final class BearingFigures {
 
     private static final double CONE_SLOPE = 0.19;
     private static final double RIB = 0.14;
+    /** Radius of a ball as a share of the wall between bore and outside: usual in deep groove bearings; common practice, no source. */
+    private static final double BALL = 0.3;
 
     private BearingFigures() {}
 
@@ -113,6 +117,17 @@ final class BearingFigures {
         double middle = (raceway + ring.inner()) / 2;
         figure.line(
                 Mark.CENTRE, at(ring.from() - 0.1 * ring.width(), middle), at(ring.to() + 0.1 * ring.width(), middle));
+    }
+
+    /** A bearing that the unit file gives as one part: both rings with the balls between them. */
+    static void whole(Sketch figure, Extent e) {
+        double middle = (e.inner() + e.outer()) / 2;
+        double ball = Math.min(BALL * e.wall(), 0.4 * e.width());
+        double shoulder = 0.45 * ball;
+        figure.ring(Fill.CLOSE, e.from(), e.to(), e.inner(), middle - shoulder);
+        figure.ring(Fill.CLOSE, e.from(), e.to(), middle + shoulder, e.outer());
+        figure.both(Fill.PLAIN, new Area(new Ellipse2D.Double(e.centre() - ball, middle - ball, 2 * ball, 2 * ball)));
+        figure.line(Mark.CENTRE, at(e.from() - 0.1 * e.width(), middle), at(e.to() + 0.1 * e.width(), middle));
     }
 
     /** A needle cage: the needle between the two rims of the cage. */

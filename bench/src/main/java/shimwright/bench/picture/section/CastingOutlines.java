@@ -87,9 +87,10 @@ final class CastingOutlines {
         return path;
     }
 
-    /** What a turning part needs free in the castings: its extent on both sides of the axis, with a little air. */
-    static Area bore(Extent e, AffineTransform place, double air) {
-        return new Area(place.createTransformedShape(
-                new Rectangle2D.Double(e.from(), -e.outer() - air, e.width(), 2 * (e.outer() + air))));
+    /** What a turning part needs free in the castings, as a box: its extent on both sides of the axis, with a little air. */
+    static Rectangle2D bore(Extent e, AffineTransform place, double air) {
+        return place.createTransformedShape(
+                        new Rectangle2D.Double(e.from(), -e.outer() - air, e.width(), 2 * (e.outer() + air)))
+                .getBounds2D();
     }
 }

@@ -3,6 +3,7 @@ package shimwright.bench.picture.section;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import shimwright.rebuild.unit.model.Item;
@@ -13,8 +14,9 @@ import shimwright.rebuild.unit.model.Item;
  * @param item the item
  * @param pieces closed shapes, back to front
  * @param lines lines on top of them
+ * @param silhouette everything of it as one outline
  */
-record PartFigure(Item item, List<Piece> pieces, List<Line> lines) {
+record PartFigure(Item item, List<Piece> pieces, List<Line> lines, Area silhouette) {
     private static final AffineTransform MIRROR = AffineTransform.getScaleInstance(1, -1);
 
     /** How a closed shape is filled when it is fitted. */
@@ -48,11 +50,19 @@ record PartFigure(Item item, List<Piece> pieces, List<Line> lines) {
         return new Sketch(item);
     }
 
-    /** Everything of the figure as one outline. */
-    Area silhouette() {
+    PartFigure(Item item, List<Piece> pieces, List<Line> lines) {
+        this(item, List.copyOf(pieces), List.copyOf(lines), union(pieces));
+    }
+
+    private static Area union(List<Piece> pieces) {
         Area all = new Area();
         pieces.forEach(piece -> all.add(piece.outline()));
         return all;
+    }
+
+    /** The box of everything of it. */
+    Rectangle2D box() {
+        return silhouette.getBounds2D();
     }
 
     /** Collects pieces; each is drawn on both sides of the axis. */
@@ -95,7 +105,7 @@ record PartFigure(Item item, List<Piece> pieces, List<Line> lines) {
         }
 
         PartFigure build() {
-            return new PartFigure(item, List.copyOf(pieces), List.copyOf(lines));
+            return new PartFigure(item, pieces, lines);
         }
     }
 

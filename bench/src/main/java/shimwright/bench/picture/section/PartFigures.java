@@ -3,6 +3,7 @@ package shimwright.bench.picture.section;
 import static shimwright.bench.picture.section.PartFigure.at;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -67,7 +68,7 @@ final class PartFigures {
             case ROLLER_OUTER ->
                 partner(item, Item.Shape.ROLLER_INNER)
                         .ifPresentOrElse(
-                                inner -> BearingFigures.outer(figure, e, inner), () -> ring(figure, Fill.CLOSE, e));
+                                inner -> BearingFigures.outer(figure, e, inner), () -> BearingFigures.whole(figure, e));
             case SHIM, SNAP_RING -> ring(figure, Fill.BLACK, e);
             case WASHER, HUB -> ring(figure, Fill.FALLING, e);
             case SPACER -> ring(figure, Fill.CLOSE, e);
@@ -127,15 +128,32 @@ final class PartFigures {
                         .findFirst());
     }
 
-    /** The nearest ring of a shape on the same shaft that overlaps along the axis. */
+    /** The nearest ring of a shape on the same axis, so also on a shaft that runs in line, that overlaps along it. */
     private Optional<Extent> partner(Item item, Item.Shape shape) {
         Extent own = Extent.of(item).orElseThrow();
         return unit.type().items().stream()
-                .filter(other -> other.shape() == shape && other.shaft().equals(item.shaft()))
+                .filter(other -> other.shape() == shape && inLine(other.shaft(), item.shaft()))
                 .flatMap(other -> Extent.of(other).stream())
                 .filter(own::overlaps)
-                .min((a, b) ->
-                        Double.compare(Math.abs(a.centre() - own.centre()), Math.abs(b.centre() - own.centre())));
+                .min(Comparator.comparingDouble(other -> Math.abs(other.centre() - own.centre()) + apart(other, own)));
+    }
+
+    /** How far the surfaces of two rings that face each other are apart, m. */
+    private static double apart(Extent one, Extent other) {
+        return Math.min(Math.abs(one.inner() - other.outer()), Math.abs(one.outer() - other.inner()));
+    }
+
+    /** True for one shaft, and for two whose axes are the same line. */
+    private boolean inLine(String one, String other) {
+        if (one.equals(other)) {
+            return true;
+        }
+        List<Section.Shaft> shafts = unit.type().section().shafts();
+        return shafts.stream()
+                .filter(s -> s.id().equals(one))
+                .anyMatch(a -> shafts.stream()
+                        .filter(s -> s.id().equals(other))
+                        .anyMatch(b -> a.axis() == b.axis() && a.at().equals(b.at())));
     }
 
     private static void nut(Sketch figure, Extent e) {
@@ -171,7 +189,7 @@ final class PartFigures {
     /** A plain sleeve, or one that slides on a hub and has the groove of its fork. */
     private void sleeve(Sketch figure, Item item, Extent e) {
         boolean slides = unit.type().items().stream()
-                .filter(hub -> hub.shape() == Item.Shape.HUB && hub.shaft().equals(item.shaft()))
+                .filter(hub -> hub.shape() == Item.Shape.HUB && inLine(hub.shaft(), item.shaft()))
                 .flatMap(hub -> Extent.of(hub).stream())
                 .anyMatch(hub -> hub.overlaps(e) && Math.abs(hub.outer() - e.inner()) < ON_HUB);
         if (!slides) {

@@ -1,16 +1,16 @@
 package shimwright.bench.picture.section;
 
 import java.awt.geom.AffineTransform;
-import java.awt.geom.Area;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import shimwright.bench.picture.section.SceneGeometry.Metal;
+import shimwright.bench.picture.section.SceneGeometry.Placed;
 import shimwright.bench.picture.section.SectionState.Stand;
 import shimwright.bench.picture.svg.Svg;
 import shimwright.rebuild.unit.model.GearPair;
@@ -21,30 +21,16 @@ import shimwright.rebuild.unit.model.UnitType;
 
 /** Everything that one panel shows, and its drawing: behind, cut castings, shafts and what is on them. */
 final class Scene {
-    /** Parts thinner than this on the sheet are drawn this wide, so that a shim can be seen. */
-    private static final double LEAST = 3.2;
     /** Parts with a wall below this get a tone in place of section lines. */
     private static final double HATCHED = 5.5;
-    /** Air round a shaft that passes through a casting, m. */
-    private static final double AIR = 1.5e-3;
 
     private final Unit unit;
     private final SectionState state;
     private final Set<String> accents;
     private final SectionPlane panel;
     private final EndView endView;
-    private final List<Placed> placed = new ArrayList<>();
-    private final List<Metal> metals = new ArrayList<>();
-
-    /**
-     * An item laid on the sheet.
-     *
-     * @param body true for the shaft itself
-     */
-    record Placed(Item item, PartFigure figure, AffineTransform at, Extent extent, int rank, boolean body) {}
-
-    /** A casting laid on the sheet, its bores cut. */
-    record Metal(Section.Outline outline, Area area) {}
+    private final List<Placed> placed;
+    private final List<Metal> metals;
 
     /**
      * Lays everything out.
@@ -57,17 +43,13 @@ final class Scene {
         this.accents = accents;
         this.panel = panel;
         this.endView = new EndView(unit, panel);
-        PartFigures figures = new PartFigures(unit, LEAST / panel.scale());
-        for (Section.Shaft shaft : unit.type().section().shafts()) {
-            panel.place(shaft).filter(at -> shaft.drawn()).ifPresent(at -> shaft(shaft, at, figures));
-        }
-        placed.sort(Comparator.comparingInt(Placed::rank));
-        if (!panel.flat()) {
-            cutCastings();
-        }
-        placed.removeIf(
-                p -> !new Area(p.at().createTransformedShape(p.figure().silhouette())).intersects(panel.frame()));
-        metals.removeIf(m -> !m.area().intersects(panel.frame()));
+        Set<String> away = unit.type().items().stream()
+                .filter(item -> item.trial() && state.of(item) == Stand.COMING)
+                .map(Item::id)
+                .collect(Collectors.toSet());
+        SceneGeometry geometry = SceneGeometry.of(unit, away, panel);
+        this.placed = geometry.placed();
+        this.metals = geometry.metals();
     }
 
     List<Placed> placed() {
@@ -80,87 +62,6 @@ final class Scene {
 
     EndView endView() {
         return endView;
-    }
-
-    private void shaft(Section.Shaft shaft, AffineTransform at, PartFigures figures) {
-        Item carrier = carrier(shaft);
-        ShaftFigures.figure(shaft, carrier).ifPresent(figure -> {
-            ShaftFigures.Step longest = ShaftFigures.steps(shaft).stream()
-                    .max(Comparator.comparingDouble(s -> s.to() - s.from()))
-                    .orElseThrow();
-            Extent body = new Extent(longest.from(), longest.to(), 0, longest.radius());
-            placed.add(new Placed(carrier, figure, at, body, 0, true));
-        });
-        for (Item item : unit.type().items()) {
-            boolean away = item.trial() && state.of(item) == Stand.COMING;
-            if (item.shaft().equals(shaft.id()) && !away) {
-                Extent.of(item)
-                        .ifPresent(e -> figures.of(item)
-                                .ifPresent(figure -> placed.add(new Placed(item, figure, at, e, rank(item), false))));
-            }
-        }
-    }
-
-    /** The item that carries a shaft; one of its own name where the unit file gives none. */
-    private Item carrier(Section.Shaft shaft) {
-        return unit.type().items().stream()
-                .filter(i -> i.id().equals(shaft.item()))
-                .findFirst()
-                .orElseGet(() -> new Item(
-                        "",
-                        shaft.name(),
-                        "",
-                        Item.Shape.BODY,
-                        shaft.id(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        1,
-                        false,
-                        false,
-                        false,
-                        "",
-                        Set.of()));
-    }
-
-    private int rank(Item item) {
-        boolean driver = unit.type().gears().stream().map(GearPair::driverItem).anyMatch(item.id()::equals);
-        return switch (item.shape()) {
-            case GEAR -> driver ? 12 : 10;
-            case BEVEL_GEAR -> driver ? 12 : 11;
-            case WASHER, SPACER, BODY, PLATE -> 13;
-            case HUB, SLEEVE -> 14;
-            case RING -> 15;
-            case NUT -> 18;
-            case SHIM, SNAP_RING -> 20;
-            default -> 16;
-        };
-    }
-
-    private void cutCastings() {
-        Area bores = new Area();
-        placed.forEach(p -> bores.add(CastingOutlines.bore(p.extent(), p.at(), 0)));
-        unit.type()
-                .section()
-                .shafts()
-                .forEach(shaft -> panel.place(shaft)
-                        .ifPresent(at -> ShaftFigures.steps(shaft)
-                                .forEach(s -> bores.add(
-                                        CastingOutlines.bore(new Extent(s.from(), s.to(), 0, s.radius()), at, AIR)))));
-        double middle = unit.type().section().shafts().stream()
-                .filter(s -> s.at().size() == 2)
-                .mapToDouble(s -> s.at().get(1))
-                .average()
-                .orElse(0);
-        AffineTransform sheet = new AffineTransform(panel.scale(), 0, 0, -panel.scale(), panel.x(0), panel.y(0));
-        for (Section.Outline outline : unit.type().section().castings()) {
-            Area area = CastingOutlines.metal(outline, panel.area().getCenterX(), middle)
-                    .createTransformedArea(sheet);
-            area.subtract(bores);
-            if (!area.isEmpty()) {
-                metals.add(new Metal(outline, area));
-            }
-        }
     }
 
     List<Section.Shaft> crossShafts() {
@@ -236,7 +137,7 @@ final class Scene {
             return state.of(p.item());
         }
         boolean any = placed.stream()
-                .anyMatch(o -> o.at().equals(p.at())
+                .anyMatch(o -> o.shaft().equals(p.shaft())
                         && state.fitted().contains(o.item().id()));
         return any ? Stand.FITTED : Stand.COMING;
     }
@@ -276,7 +177,7 @@ final class Scene {
     private void centreLines(Svg svg, FigurePen pen) {
         Map<AffineTransform, double[]> axes = new LinkedHashMap<>();
         for (Placed p : placed) {
-            Rectangle2D box = p.figure().silhouette().getBounds2D();
+            Rectangle2D box = p.figure().box();
             axes.merge(p.at(), new double[] {box.getMinX(), box.getMaxX()}, (a, b) ->
                     new double[] {Math.min(a[0], b[0]), Math.max(a[1], b[1])});
         }

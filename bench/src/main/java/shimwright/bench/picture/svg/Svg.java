@@ -9,6 +9,9 @@ import java.util.Deque;
 
 /** Writes SVG with presentation attributes only. A number that is not finite is a bug and throws. */
 public final class Svg {
+    /** Far above any sheet, and far below where hundredths leave the whole numbers. */
+    private static final double LARGEST_QUICK = 1e12;
+
     private final StringBuilder out = new StringBuilder(32_000);
     private final Deque<String> open = new ArrayDeque<>();
 
@@ -206,8 +209,22 @@ public final class Svg {
         if (!Double.isFinite(value)) {
             throw new IllegalStateException("not a finite number in a drawing: " + value);
         }
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        if (Math.abs(value) > LARGEST_QUICK) {
+            return BigDecimal.valueOf(value).setScale(0, RoundingMode.HALF_UP).toPlainString();
+        }
+        long hundredths = Math.round(Math.abs(value) * 100);
+        if (hundredths == 0) {
+            return "0";
+        }
+        long rest = hundredths % 100;
+        StringBuilder text = new StringBuilder(value < 0 ? "-" : "").append(hundredths / 100);
+        if (rest > 0) {
+            text.append('.').append(rest / 10);
+            if (rest % 10 > 0) {
+                text.append(rest % 10);
+            }
+        }
+        return text.toString();
     }
 
     private static String escape(String text) {

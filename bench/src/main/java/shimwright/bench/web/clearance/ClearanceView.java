@@ -7,6 +7,7 @@ import shimwright.bench.desk.OnBench;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.web.kit.Drawings;
 import shimwright.bench.web.kit.Show;
+import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.working.Line;
 import shimwright.rebuild.act.SettingActs;
 import shimwright.rebuild.clearance.EtchedDeviation;
@@ -17,6 +18,7 @@ import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Position;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 /**
  * A clearance session as its page shows it.
@@ -61,6 +63,26 @@ public record ClearanceView(
     public boolean reading() {
         Stage stage = session.stage();
         return stage == Stage.READ_TRIAL || stage == Stage.READ_LAST || stage == Stage.READ_AGAIN;
+    }
+
+    /** True where packs are on offer: to choose one, or another where what is in reads out or no longer holds. */
+    public boolean choosing() {
+        Session.Closing closing = session.closing();
+        Session.Forecast forecast = session.forecast();
+        boolean out = closing != null && closing.verdict() == Verdict.OUT;
+        boolean stale = forecast != null && forecast.stale();
+        return session.advice() != null && session.change().open() && (session.stage() == Stage.CHOOSE || out || stale);
+    }
+
+    /** True where other pieces can be named than those that were. */
+    public boolean nameable() {
+        boolean asked = session.stage() == Stage.TRIAL_PACK || session.stage() == Stage.LAST_PACK;
+        return !asked && session.stage() != Stage.DONE && session.stage() != Stage.PROVED_OTHERWISE;
+    }
+
+    /** The reading for which pieces are named now. */
+    public String namedPhase() {
+        return session.current().phase() == Phase.TRIAL ? "trial" : "final";
     }
 
     /** How many numbers one round has. */

@@ -10,7 +10,7 @@ import java.util.OptionalInt;
 import shimwright.bench.picture.plot.Plots;
 import shimwright.bench.picture.plot.Plots.Page;
 import shimwright.bench.web.kit.Show;
-import shimwright.mechanics.axial.PackOffer;
+import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.clearance.Reading;
 import shimwright.rebuild.clearance.Reading.Measured;

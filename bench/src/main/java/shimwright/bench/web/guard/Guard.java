@@ -43,6 +43,8 @@ public final class Guard extends Handler.Wrapper {
 
     private static final Set<String> METHODS = Set.of("GET", "HEAD", "POST");
 
+    private static final Watch WATCH = new Watch();
+
     private final Entrance entrance;
 
     private Guard(Entrance entrance) {
@@ -73,6 +75,11 @@ public final class Guard extends Handler.Wrapper {
             limitConnections(server);
         });
         config.routes.before(ctx -> may(config, ctx));
+        config.routes.after(ctx -> {
+            if ("text/html".equals(ctx.res().getContentType())) {
+                ctx.contentType("text/html; charset=utf-8");
+            }
+        });
         config.router.javaLangErrorHandler((response, error) -> broken(response, error));
         entrance.connectors(config);
     }
@@ -104,6 +111,7 @@ public final class Guard extends Handler.Wrapper {
         Asked asked = Asked.of(request);
         Optional<Denied> denied = denied(asked);
         if (denied.isPresent()) {
+            WATCH.refused(request, denied.get().getMessage());
             Answers.write(
                     response,
                     callback,
@@ -131,7 +139,7 @@ public final class Guard extends Handler.Wrapper {
 
     /** Nothing is taken or given in plain text where there is TLS; who only looks is sent there. */
     private static boolean plain(Asked asked, Response response, Callback callback) {
-        if (asked.looks()) {
+        if (asked.looks() && !asked.byProgram()) {
             response.setStatus(308);
             response.getHeaders().put(HttpHeader.LOCATION, "https://" + asked.authority() + "/");
             response.write(true, null, callback);
@@ -151,6 +159,7 @@ public final class Guard extends Handler.Wrapper {
             response.getHeaders().put(HttpHeader.LOCATION, PAIR);
             response.write(true, null, callback);
         } else {
+            WATCH.refused(request, STRANGER.fact());
             Answers.write(response, callback, asked.byProgram(), 403, List.of(STRANGER));
         }
         return true;
@@ -163,6 +172,7 @@ public final class Guard extends Handler.Wrapper {
         String route = found == null ? ctx.path() : found.endpoint.path;
         Asker asker = Asker.of(ctx.req());
         if (asker == null ? !route.equals(PAIR) : !asker.role().may(looks, route)) {
+            WATCH.refused(ctx.ip(), ctx.method() + " " + route, asker == null ? "not let in" : asker.device());
             throw new Denied(
                     403,
                     "device",

@@ -51,10 +51,10 @@ public final class InspectPages {
 
     /** What could not be struck is said on the page that it was struck on. */
     private void struck(Context ctx, List<Refusal> faults, Map<String, String> typed) {
-        if (typed.getOrDefault("page", "").equals("inspect")) {
-            inspect(ctx, faults, typed);
-        } else {
+        if (typed.getOrDefault("page", "").equals("strip")) {
             strip(ctx, faults, typed);
+        } else {
+            inspect(ctx, faults, typed);
         }
     }
 

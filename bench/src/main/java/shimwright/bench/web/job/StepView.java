@@ -20,6 +20,7 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.backout.ShutIn;
+import shimwright.rebuild.rules.Clocks;
 import shimwright.rebuild.rules.Holds;
 import shimwright.rebuild.unit.model.Consumable;
 import shimwright.rebuild.unit.model.Fastener;
@@ -45,6 +46,7 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param drawing the section with what is in, in hand and still to come
  * @param cannot why it could not be done when last tried; null where it was not tried
  * @param together true where clearances that share shims are all read and wait to be chosen together
+ * @param broken waits and windows that it would break if it were done now
  * @param now the server's time
  */
 public record StepView(
@@ -63,6 +65,7 @@ public record StepView(
         Drawings drawing,
         Job.@Nullable Said<Entry.StepCannot> cannot,
         boolean together,
+        List<Clocks.Broken> broken,
         Instant now) {
 
     private static final int LOOK_AHEAD = 4;
@@ -107,6 +110,7 @@ public record StepView(
                     drawing(bench, null, show),
                     null,
                     false,
+                    List.of(),
                     now);
         }
         return new StepView(
@@ -125,6 +129,7 @@ public record StepView(
                 drawing(bench, step, show),
                 bench.job().cannot().get(step.id()),
                 SharedShims.due(unit, bench.job(), shop),
+                Clocks.broken(bench.bench(), step.id()),
                 now);
     }
 

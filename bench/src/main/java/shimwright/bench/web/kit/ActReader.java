@@ -113,7 +113,11 @@ public final class ActReader {
     private static List<String> list(String name, Given given, Form form) {
         List<String> values = new ArrayList<>();
         for (int i = 1; form.has(name + i); i++) {
-            values.add(form.text(name + i, given.value()));
+            String text = form.text(name + i, given.value());
+            if (!text.isEmpty()
+                    || form.has(name + (i + 1)) && !form.raw(name + (i + 1)).isEmpty()) {
+                values.add(text);
+            }
         }
         if (values.isEmpty()) {
             Arrays.stream(form.text(name, given.value()).split("[;\\n]+"))

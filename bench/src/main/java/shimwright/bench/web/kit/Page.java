@@ -40,9 +40,9 @@ public record Page(
         return typed.getOrDefault(field, first);
     }
 
-    /** What was typed in a field of one form of the page; nothing where another form was refused. */
+    /** What was typed in a field of one form of the page; nothing where another form of the page was refused. */
     public String typedIn(String form, String field) {
-        return typed("form").equals(form) ? typed(field) : "";
+        return !typed.containsKey("form") || typed("form").equals(form) ? typed(field) : "";
     }
 
     /** True where the page carries refusals. */

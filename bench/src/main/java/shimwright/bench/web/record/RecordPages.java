@@ -15,6 +15,8 @@ import shimwright.bench.web.kit.Paper;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.EndActs;
 import shimwright.rebuild.act.StoryActs;
+import shimwright.rebuild.act.UnitChanges;
+import shimwright.rebuild.workbench.PinnedUnit;
 
 /** Proof readings, hand-back and the record on screen and on paper. */
 public final class RecordPages {
@@ -39,6 +41,9 @@ public final class RecordPages {
                 "/job/{job}/followup",
                 ctx -> Pages.act(ctx, desk, door, EndActs.FollowUp.class, this::record, form -> "/record"));
         routes.post(
+                "/job/{job}/unit",
+                ctx -> Pages.act(ctx, desk, door, StoryActs.MoveUnit.class, this::record, form -> "/record"));
+        routes.post(
                 "/job/{job}/intake",
                 ctx -> Pages.act(ctx, desk, door, StoryActs.CorrectIntake.class, this::record, form -> "/record"));
     }
@@ -55,8 +60,22 @@ public final class RecordPages {
     private void record(Context ctx, List<Refusal> faults, Map<String, String> typed) {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             Page page = door.page(ctx, "Record", "record", bench, faults, typed);
-            door.show(ctx, "record", page, values(bench, page));
+            Map<String, Object> values = values(bench, page);
+            newer(bench).ifPresent(file -> {
+                values.put("newerFile", file.hash());
+                values.put(
+                        "newer", UnitChanges.of(bench.bench(), file, bench.job().variant()));
+            });
+            door.show(ctx, "record", page, values);
         });
+    }
+
+    /** The shelf's file of this unit type, where it is another than the one that the job stands on. */
+    private Optional<PinnedUnit> newer(OnBench bench) {
+        PinnedUnit stands = bench.bench().file();
+        return Optional.ofNullable(desk.shelf().units().get(stands.type().id()))
+                .filter(file -> !bench.job().closed() && !file.hash().equals(stands.hash()))
+                .filter(file -> file.unit(bench.job().variant()).isPresent());
     }
 
     private Map<String, Object> values(OnBench bench, Page page) {

@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.web.guard.DeviceCookie;
 import shimwright.bench.web.guard.Entrance;
+import shimwright.bench.web.guard.Watch;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.pair.Asker;
@@ -24,6 +25,7 @@ import shimwright.mechanics.outcome.Refusal;
 public final class DevicePages {
     private final Entrance entrance;
     private final Devices devices;
+    private final Watch watch = new Watch();
     private final Door door;
     private final Supplier<Instant> now;
 
@@ -56,7 +58,7 @@ public final class DevicePages {
     public record Row(Device device, boolean in) {}
 
     public void routes(RoutesConfig routes) {
-        routes.get("/pair", ctx -> stranger(ctx, List.of()));
+        routes.get("/pair", this::self);
         routes.post("/pair", this::pair);
         routes.post("/pair/leave", this::leave);
         routes.get("/devices", ctx -> list(ctx, List.of(), null));
@@ -66,6 +68,18 @@ public final class DevicePages {
 
     private String fingerprint() {
         return entrance.certificate() == null ? "" : entrance.certificate().fingerprint();
+    }
+
+    /** What a device is here: let in as something, or not at all; at the machine itself it is the list. */
+    private void self(Context ctx) {
+        Asker asker = Asker.of(ctx.req());
+        if (asker == null) {
+            stranger(ctx, List.of());
+        } else if (asker.id().isEmpty()) {
+            door.on(ctx, "/devices", "");
+        } else {
+            door.show(ctx, "thisdevice", door.page(ctx, "This device", "", null), Map.of("asker", asker));
+        }
     }
 
     private void stranger(Context ctx, List<Refusal> faults) {
@@ -94,6 +108,7 @@ public final class DevicePages {
             DeviceCookie.give(ctx, ok.value().key());
             door.on(ctx, "/", "");
         } else {
+            watch.refused(ctx.ip(), "POST /pair", in.refusals().get(0).fact());
             stranger(ctx, in.refusals());
         }
     }

@@ -58,7 +58,10 @@ public final class ShopPages {
                 .forEach(type ->
                         type.shimFamilies().forEach((id, family) -> spreads.merge(id, family.spread(), Math::min)));
         Page page = door.page(ctx, "The drawer", "", null, faults, typed);
-        door.show(ctx, "drawer", page, Map.of("families", families, "spreads", spreads));
+        List<Shop.Piece> gone = desk.shop().pieces().values().stream()
+                .filter(piece -> piece.goneBecause() != null)
+                .toList();
+        door.show(ctx, "drawer", page, Map.of("families", families, "spreads", spreads, "gone", gone));
     }
 
     private void on(RoutesConfig routes, String path, Class<? extends Act.OfShop> type) {

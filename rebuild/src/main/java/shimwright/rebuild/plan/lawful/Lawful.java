@@ -7,9 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import shimwright.rebuild.plan.model.Cost;
-import shimwright.rebuild.plan.model.Either;
 import shimwright.rebuild.plan.model.Lag;
 import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.model.Risk;
@@ -25,7 +23,6 @@ public final class Lawful {
     private final SetUps setUps;
     private final Map<String, Task> tasks = new LinkedHashMap<>();
     private final Map<String, Double> ended = new HashMap<>();
-    private final Set<String> left = new TreeSet<>();
     private final List<String> faults = new ArrayList<>();
     private String orientation;
     private String stand;
@@ -97,8 +94,8 @@ public final class Lawful {
     private Cost follow(List<String> order) {
         for (String id : order) {
             Task task = tasks.get(id);
-            if (task == null || ended.containsKey(id) || left.contains(id)) {
-                faults.add(id + (task == null ? " is unknown" : " is done twice or belongs to an option left out"));
+            if (task == null || ended.containsKey(id)) {
+                faults.add(id + (task == null ? " is unknown" : " is done twice"));
             } else {
                 waitsFor(task);
                 windowsOpen(task);
@@ -121,13 +118,8 @@ public final class Lawful {
 
     private void waitsFor(Task task) {
         for (String need : task.after()) {
-            if (!ended.containsKey(need) && !left.contains(need)) {
+            if (!ended.containsKey(need)) {
                 faults.add(task.id() + " is done before " + need);
-            }
-        }
-        for (Set<String> any : task.afterAny()) {
-            if (any.stream().noneMatch(ended::containsKey)) {
-                faults.add(task.id() + " is done before any of " + new TreeSet<>(any));
             }
         }
     }
@@ -137,9 +129,8 @@ public final class Lawful {
     }
 
     private void windowsOpen(Task task) {
-        List<Window> strict = problem.windows().stream()
-                .filter(w -> w.alone() && open(w) && !left.contains(w.closes()))
-                .toList();
+        List<Window> strict =
+                problem.windows().stream().filter(w -> w.alone() && open(w)).toList();
         if (!strict.isEmpty()
                 && strict.stream().noneMatch(w -> leadsTo(w.closes()).contains(task.id()))) {
             faults.add(task.id() + " is begun while " + strict.get(0).id() + " is open");
@@ -159,7 +150,6 @@ public final class Lawful {
             return;
         }
         task.after().forEach(need -> collect(need, found));
-        task.afterAny().forEach(any -> any.forEach(need -> collect(need, found)));
         problem.windows().stream().filter(w -> w.opens().equals(id)).forEach(w -> collect(w.closes(), found));
     }
 
@@ -169,7 +159,7 @@ public final class Lawful {
         for (Window window : problem.windows()) {
             if (window.opens().equals(task.id()) && !ended.containsKey(window.closes())) {
                 for (String inside : leadsTo(window.closes())) {
-                    boolean toDo = !ended.containsKey(inside) && !left.contains(inside);
+                    boolean toDo = !ended.containsKey(inside);
                     may = toDo ? Math.max(may, mayStart(task(inside))) : may;
                 }
             }
@@ -179,13 +169,6 @@ public final class Lawful {
         work += task.seconds();
         ended.put(task.id(), now);
         weight += task.weight();
-        for (Either either : problem.either()) {
-            for (Set<String> option : either.options()) {
-                if (either.options().stream().anyMatch(o -> o.contains(task.id())) && !option.contains(task.id())) {
-                    left.addAll(option);
-                }
-            }
-        }
         for (Window window : problem.windows()) {
             if (window.closes().equals(task.id())) {
                 closed(window);
@@ -266,12 +249,12 @@ public final class Lawful {
 
     private void whole() {
         for (Task task : problem.tasks()) {
-            if (!ended.containsKey(task.id()) && !left.contains(task.id())) {
+            if (!ended.containsKey(task.id())) {
                 faults.add(task.id() + " is never done");
             }
         }
         for (Window window : problem.windows()) {
-            if (open(window) && !left.contains(window.closes())) {
+            if (open(window)) {
                 faults.add(window.id() + " is never closed");
             }
         }

@@ -10,12 +10,11 @@ import java.util.Set;
 /**
  * What must be put in order by one person. Sought is the order of least total cost: working time, set-ups and risk, and waiting
  * at its price, each task begun as early as it can be. An id that nothing bears is a bug of the maker and throws
- * {@link IllegalArgumentException}, and so does a risk whose find may be left out.
+ * {@link IllegalArgumentException}.
  *
  * @param tasks in the order in which they were written, which settles ties
  * @param lags waits between tasks
  * @param windows time windows
- * @param either alternatives
  * @param risks prices of late finds
  * @param setUps what getting ready takes
  * @param start how things stand
@@ -26,7 +25,6 @@ public record Problem(
         List<Task> tasks,
         List<Lag> lags,
         List<Window> windows,
-        List<Either> either,
         List<Risk> risks,
         SetUps setUps,
         Start start,
@@ -38,36 +36,16 @@ public record Problem(
         tasks = List.copyOf(tasks);
         lags = List.copyOf(lags);
         windows = List.copyOf(windows);
-        either = List.copyOf(either);
         risks = List.copyOf(risks);
         Set<String> ids = new HashSet<>();
         tasks.forEach(task -> fresh(ids, task.id()));
         for (Task task : tasks) {
             known(ids, task.after());
-            task.afterAny().forEach(any -> known(ids, any));
         }
         lags.forEach(lag -> known(ids, List.of(lag.from(), lag.to())));
         risks.forEach(risk -> known(ids, List.of(risk.early(), risk.hold())));
         known(ids, start.waits().keySet());
         windows(ids, windows, start);
-        Set<String> optional = new HashSet<>();
-        for (Either one : either) {
-            if (one.options().size() < 2) {
-                throw new IllegalArgumentException("nothing to choose at " + one.id());
-            }
-            for (Set<String> option : one.options()) {
-                if (option.isEmpty()) {
-                    throw new IllegalArgumentException("an empty option at " + one.id());
-                }
-                known(ids, option);
-                option.forEach(id -> fresh(optional, id));
-            }
-        }
-        for (Risk risk : risks) {
-            if (optional.contains(risk.hold())) {
-                throw new IllegalArgumentException("the find at " + risk.hold() + " may be left out");
-            }
-        }
     }
 
     private static void windows(Set<String> ids, List<Window> windows, Start start) {
@@ -101,7 +79,7 @@ public record Problem(
 
     /** Tasks and set-ups alone. */
     public static Problem of(List<Task> tasks, SetUps setUps) {
-        return new Problem(tasks, List.of(), List.of(), List.of(), List.of(), setUps, Start.fresh(), 1);
+        return new Problem(tasks, List.of(), List.of(), List.of(), setUps, Start.fresh(), 1);
     }
 
     /** The same with some of its windows only. */
@@ -109,11 +87,11 @@ public record Problem(
         Map<String, Double> open = new HashMap<>(start.open());
         open.keySet().retainAll(kept.stream().map(Window::id).toList());
         Start then = new Start(start.orientation(), start.stand(), start.tools(), start.weight(), start.waits(), open);
-        return new Problem(tasks, lags, kept, either, risks, setUps, then, waiting);
+        return new Problem(tasks, lags, kept, risks, setUps, then, waiting);
     }
 
     /** The same with another price of waiting. */
     public Problem withWaiting(double price) {
-        return new Problem(tasks, lags, windows, either, risks, setUps, start, price);
+        return new Problem(tasks, lags, windows, risks, setUps, start, price);
     }
 }

@@ -1,8 +1,6 @@
 package shimwright.rebuild.plan.model;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Set;
 
 /**
@@ -13,54 +11,38 @@ import java.util.Set;
  * @param seconds working time, 0 or more, without set-ups
  * @param stand orientation of the case or place at the bench, named in {@link SetUps}; empty where it can be done anywhere
  * @param tools what must be laid out for it; empty where it leaves what is laid out as it is
- * @param after tasks that must all be done before; one of an alternative not taken counts as done
- * @param afterAny of each of these sets at least one must be done before
+ * @param after tasks that must all be done before
  * @param weight how many heavy things it brings into the case, less than 0 where it takes them out
  */
 public record Task(
-        String id,
-        String words,
-        double seconds,
-        String stand,
-        Set<String> tools,
-        Set<String> after,
-        List<Set<String>> afterAny,
-        int weight) {
+        String id, String words, double seconds, String stand, Set<String> tools, Set<String> after, int weight) {
     public Task {
         if (!(seconds >= 0) || Double.isInfinite(seconds)) {
             throw new IllegalArgumentException("task " + id + " takes " + seconds + " s");
         }
         tools = Set.copyOf(tools);
         after = Set.copyOf(after);
-        afterAny = afterAny.stream().map(Set::copyOf).toList();
     }
 
     /** A task that needs no tools and waits for the tasks named. */
     public static Task of(String id, double seconds, String stand, String... after) {
-        return new Task(id, id, seconds, stand, Set.of(), Set.of(after), List.of(), 0);
+        return new Task(id, id, seconds, stand, Set.of(), Set.of(after), 0);
     }
 
     /** The same task with these tools. */
     public Task with(String... laidOut) {
-        return new Task(id, words, seconds, stand, Set.of(laidOut), after, afterAny, weight);
-    }
-
-    /** The same task, which also waits for one of these. */
-    public Task afterOneOf(String... any) {
-        List<Set<String>> sets = new ArrayList<>(afterAny);
-        sets.add(Set.of(any));
-        return new Task(id, words, seconds, stand, tools, after, sets, weight);
+        return new Task(id, words, seconds, stand, Set.of(laidOut), after, weight);
     }
 
     /** The same task, which also waits for this one. */
     public Task after(String other) {
         Set<String> all = new LinkedHashSet<>(after);
         all.add(other);
-        return new Task(id, words, seconds, stand, tools, all, afterAny, weight);
+        return new Task(id, words, seconds, stand, tools, all, weight);
     }
 
     /** The same task, which brings heavy things in (more than 0) or out. */
     public Task weighing(int heavyThings) {
-        return new Task(id, words, seconds, stand, tools, after, afterAny, heavyThings);
+        return new Task(id, words, seconds, stand, tools, after, heavyThings);
     }
 }

@@ -46,14 +46,13 @@ record CaseBound(List<Task> order, double work, double turning, double head, dou
         for (Task task : onCase) {
             Set<String> after = new LinkedHashSet<>(leading(task.id(), all, leading));
             after.removeIf(id -> !orientations.contains(of(all, id).stand()));
-            tasks.add(new Task(
-                    task.id(), task.words(), task.seconds(), task.stand(), Set.of(), after, List.of(), task.weight()));
+            tasks.add(new Task(task.id(), task.words(), task.seconds(), task.stand(), Set.of(), after, task.weight()));
         }
         SetUps turning =
                 new SetUps(orientations, problem.setUps().turn(), Turn.factor(problem.setUps(), persons), 0, Map.of());
         Start start = new Start(
                 problem.start().orientation(), "", Set.of(), problem.start().weight(), Map.of(), Map.of());
-        Problem alone = new Problem(tasks, List.of(), List.of(), List.of(), List.of(), turning, start, 1);
+        Problem alone = new Problem(tasks, List.of(), List.of(), List.of(), turning, start, 1);
         Outcome<Answer> found = Search.best(alone, Budget.page(), Watch.nobody(), List.of());
         double head = least(onCase, chains(problem, false));
         double tail = least(onCase, chains(problem, true));

@@ -6,7 +6,7 @@ import shimwright.rebuild.plan.model.Cost;
 /**
  * An order and how good it is.
  *
- * @param order ids of the tasks in order; of alternatives the option taken
+ * @param order ids of the tasks in order
  * @param cost its cost
  * @param bound seconds that the cost of no order is below
  * @param proven true only where bound and cost are equal: no order is better

@@ -72,17 +72,17 @@ final class Assignment {
         this.reachedFrom = new int[n + 1];
         this.reached = new int[n + 1];
         Arrays.fill(distance, Compiled.NEVER);
-        long[][] turn = c.options.length == 0 ? c.ready.turn : c.ready.leastTurn;
+        long[][] turn = c.ready.turn;
         for (int i = 0; i < n; i++) {
             int[] next = new int[n + 1];
             int count = 0;
             for (int j = 0; j < n; j++) {
-                if (Bits.has(c.mandatory, j) && mayFollow(i, j)) {
+                if (mayFollow(i, j)) {
                     next[count++] = j;
                     price[i][j] = apart(turn, i, j);
                 }
             }
-            if (!Bits.meets(c.descendants[i], c.mandatory)) {
+            if (Bits.count(c.descendants[i]) == 0) {
                 next[count++] = n;
             }
             follow[i] = Arrays.copyOf(next, count);
@@ -93,8 +93,8 @@ final class Assignment {
         if (i == j || Bits.has(c.ancestors[i], j)) {
             return false;
         }
-        for (int w = 0; w < c.mandatory.length; w++) {
-            if ((c.descendants[i][w] & c.ancestors[j][w] & c.mandatory[w]) != 0) {
+        for (int w = 0; w < c.all.length; w++) {
+            if ((c.descendants[i][w] & c.ancestors[j][w]) != 0) {
                 return false;
             }
         }
@@ -136,11 +136,11 @@ final class Assignment {
         int count = 0;
         boolean none = true;
         for (int j = 0; j < n; j++) {
-            left[j] = Bits.has(c.mandatory, j) && !Bits.has(at.done, j);
+            left[j] = !Bits.has(at.done, j);
             none &= !left[j];
             if (left[j] && Bits.within(c.ancestors[j], at.done)) {
                 next[count++] = j;
-                price[n][j] = fromHere(at, j);
+                price[n][j] = at.setUp(j);
             }
         }
         left[n] = true;
@@ -150,20 +150,10 @@ final class Assignment {
         follow[n] = Arrays.copyOf(next, count);
     }
 
-    private long fromHere(Cursor at, int j) {
-        if (c.options.length == 0) {
-            return at.setUp(j);
-        }
-        int to = c.ready.orientation[j];
-        return (to < 0 ? 0 : c.ready.leastTurn[at.orientation][to])
-                + c.ready.walking(at.place, j)
-                + c.ready.tooling(at.kit, j);
-    }
-
     /** Takes tasks that are done out of the assignment. */
     private void drop(Solution s, long[] done) {
         for (int w = 0; w < done.length; w++) {
-            long word = done[w] & c.mandatory[w];
+            long word = done[w];
             while (word != 0) {
                 int j = (w << 6) + Long.numberOfTrailingZeros(word);
                 word &= word - 1;

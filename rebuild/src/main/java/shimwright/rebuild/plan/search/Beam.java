@@ -89,7 +89,7 @@ final class Beam {
                     continue;
                 }
                 grown++;
-                if (c.finished(node.done, c.dead(node.done))) {
+                if (node.count == c.n) {
                     wanted = ends.reached(successors.path(trail.to(node)), node.cost);
                     continue;
                 }

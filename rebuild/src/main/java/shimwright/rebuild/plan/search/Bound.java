@@ -7,7 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the rest of a plan costs at least: the larger of unavoidable set-ups with the shortest options, and, for every
+ * What the rest of a plan costs at least: the larger of unavoidable set-ups, and, for every
  * wait, the time up to its beginning, the wait and all that follows it, less the work. Set-ups are counted by chains of tasks
  * and, where it says more about the problem as a whole, by assignment.
  */
@@ -27,15 +27,13 @@ final class Bound {
 
     Bound(Compiled c) {
         this.c = c;
-        this.tables = new Tables(c, c.mandatory);
+        this.tables = new Tables(c, c.all);
         Cursor start = new Cursor(c);
         Assignment whole = new Assignment(c);
         this.assignment = whole.at(start) > tables.least(start) ? whole : null;
         Map<Integer, List<Integer>> byTo = new LinkedHashMap<>();
         for (int k = 0; k < c.lag.length; k++) {
-            boolean sure =
-                    Bits.has(c.mandatory, c.lagTo[k]) && (c.lagFrom[k] < 0 || Bits.has(c.mandatory, c.lagFrom[k]));
-            if (sure && c.lag[k] > 0) {
+            if (c.lag[k] > 0) {
                 byTo.computeIfAbsent(c.lagTo[k], to -> new ArrayList<>()).add(k);
             }
         }
@@ -63,20 +61,17 @@ final class Bound {
         long tail = c.duration[to] + tables.leastAfter(to);
         long[] set = c.descendants[to];
         for (int i = Bits.next(set, 0); i >= 0; i = Bits.next(set, i + 1)) {
-            tail += Bits.has(c.mandatory, i) ? c.duration[i] : 0;
-        }
-        for (int w = 0; w < mask.length; w++) {
-            mask[w] &= c.mandatory[w];
+            tail += c.duration[i];
         }
         return new Wait(List.copyOf(lags), to, least, begun ? new Tables(c, mask) : null, tail);
     }
 
     /** Cost still to come at least, counted as {@link Node#cost} counts; quickly, without the assignment. */
     long least(Cursor at) {
-        long setUps = tables.least(at) + options(at);
+        long setUps = tables.least(at);
         long idle = 0;
         if (c.waiting > 0 && !waits.isEmpty()) {
-            long left = left(c.mandatory, at);
+            long left = left(c.all, at);
             for (Wait wait : waits) {
                 if (!Bits.has(at.done, wait.to())) {
                     idle = Math.max(idle, wait(wait, at) - left - setUps);
@@ -93,12 +88,12 @@ final class Bound {
 
     /** Cost still to come at least by assignment; makes ready for the states that follow this one. */
     long assigned(Cursor at) {
-        return assignment == null ? 0 : Compiled.UNITS * (assignment.at(at) + options(at));
+        return assignment == null ? 0 : Compiled.UNITS * assignment.at(at);
     }
 
     /** Cost still to come at least by assignment after a state that was made ready for. */
     long assignedAfter(Cursor at) {
-        return assignment == null ? 0 : Compiled.UNITS * (assignment.after(at) + options(at));
+        return assignment == null ? 0 : Compiled.UNITS * assignment.after(at);
     }
 
     private long wait(Wait wait, Cursor at) {
@@ -123,21 +118,6 @@ final class Bound {
                 sum += c.duration[(w << 6) + Long.numberOfTrailingZeros(word)];
                 word &= word - 1;
             }
-        }
-        return sum;
-    }
-
-    /** Working time of the shortest option of every alternative, as far as it is not done. */
-    private long options(Cursor at) {
-        long sum = 0;
-        for (long[][] group : c.options) {
-            long least = Compiled.NEVER;
-            for (long[] option : group) {
-                if (!Bits.meets(option, at.dead)) {
-                    least = Math.min(least, left(option, at));
-                }
-            }
-            sum += least == Compiled.NEVER ? 0 : least;
         }
         return sum;
     }

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import shimwright.rebuild.plan.model.Either;
 import shimwright.rebuild.plan.model.Lag;
 import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.model.Risk;
@@ -23,17 +22,13 @@ final class Compiled {
     final Problem problem;
     final int n;
     final long[] all;
-    final long[] mandatory;
     final long[] duration;
     final long[][] before;
     final int[][] after;
-    final long[][][] beforeAny;
     final long[][] ancestors;
     final long[][] descendants;
     final int[] topological;
     final int[] weight;
-    final long[][] optionsDead;
-    final long[][][] options;
     final Ready ready;
     final int[] lagFrom;
     final int[] lagTo;
@@ -47,7 +42,7 @@ final class Compiled {
     final long forcedRisk;
     /** Cost of a millisecond of waiting. */
     final long waiting;
-    /** Working time of all tasks that every order does. */
+    /** Working time of all tasks. */
     final long work;
 
     private final Map<String, Integer> index = new HashMap<>();
@@ -60,21 +55,13 @@ final class Compiled {
         this.duration = new long[n];
         this.weight = new int[n];
         this.before = new long[n][];
-        this.beforeAny = new long[n][][];
         for (int i = 0; i < n; i++) {
             Task task = problem.tasks().get(i);
             Bits.add(all, i);
             duration[i] = milliseconds(task.seconds());
             weight[i] = task.weight();
             before[i] = set(task.after());
-            beforeAny[i] = task.afterAny().stream().map(this::set).toArray(long[][]::new);
         }
-        this.options = problem.either().stream()
-                .map(one -> one.options().stream().map(this::set).toArray(long[][]::new))
-                .toArray(long[][][]::new);
-        this.mandatory = all.clone();
-        this.optionsDead = new long[n][];
-        alternatives(problem.either());
         this.after = after();
         this.topological = topological();
         this.ancestors = ancestors();
@@ -93,8 +80,8 @@ final class Compiled {
         this.riskCost = new long[n][];
         this.forcedRisk = risks(problem.risks());
         long sum = 0;
-        for (int i = Bits.next(mandatory, 0); i >= 0; i = Bits.next(mandatory, i + 1)) {
-            sum += duration[i];
+        for (long one : duration) {
+            sum += one;
         }
         this.work = sum;
     }
@@ -124,23 +111,6 @@ final class Compiled {
         long[] set = Bits.empty(n);
         ids.forEach(id -> Bits.add(set, index(id)));
         return set;
-    }
-
-    private void alternatives(List<Either> either) {
-        for (int g = 0; g < either.size(); g++) {
-            for (int o = 0; o < options[g].length; o++) {
-                long[] dead = Bits.empty(n);
-                for (int other = 0; other < options[g].length; other++) {
-                    if (other != o) {
-                        Bits.addAll(dead, options[g][other]);
-                    }
-                }
-                for (String id : either.get(g).options().get(o)) {
-                    optionsDead[index(id)] = dead;
-                    Bits.remove(mandatory, index(id));
-                }
-            }
-        }
     }
 
     private int[][] after() {
@@ -176,16 +146,14 @@ final class Compiled {
         return order;
     }
 
-    /** What every order does before a task, if it does the task; by way of an option that may be left out nothing is sure. */
+    /** What every order does before a task. */
     private long[][] ancestors() {
         long[][] sets = new long[n][];
         for (int i : topological) {
             sets[i] = Bits.empty(n);
             for (int p = Bits.next(before[i], 0); p >= 0; p = Bits.next(before[i], p + 1)) {
-                if (Bits.has(mandatory, p)) {
-                    Bits.add(sets[i], p);
-                    Bits.addAll(sets[i], sets[p]);
-                }
+                Bits.add(sets[i], p);
+                Bits.addAll(sets[i], sets[p]);
             }
         }
         return sets;
@@ -245,11 +213,10 @@ final class Compiled {
         for (Risk risk : risks) {
             int early = index(risk.early());
             int hold = index(risk.hold());
-            boolean sure = Bits.has(mandatory, early) && Bits.has(mandatory, hold);
             if (early == hold || Bits.has(ancestors[early], hold)) {
                 continue;
             }
-            if (sure && Bits.has(ancestors[hold], early)) {
+            if (Bits.has(ancestors[hold], early)) {
                 forced += UNITS * milliseconds(risk.seconds());
             } else {
                 by.get(early).merge(hold, UNITS * milliseconds(risk.seconds()), Long::sum);
@@ -277,50 +244,9 @@ final class Compiled {
                 .toArray(int[][]::new);
     }
 
-    /** Tasks of options that were not taken, given what is done. */
-    long[] dead(long[] done) {
-        long[] dead = Bits.empty(n);
-        for (long[][] group : options) {
-            for (int o = 0; o < group.length; o++) {
-                if (Bits.meets(group[o], done)) {
-                    for (int other = 0; other < group.length; other++) {
-                        if (other != o) {
-                            Bits.addAll(dead, group[other]);
-                        }
-                    }
-                }
-            }
-        }
-        return dead;
-    }
-
-    /** True where all that is to be done is done; an alternative nobody began is not. */
-    boolean finished(long[] done, long[] dead) {
-        for (int w = 0; w < all.length; w++) {
-            if ((all[w] & ~(done[w] | dead[w])) != 0) {
-                return false;
-            }
-        }
-        return true;
-    }
-
     /** True where nothing keeps the task from being done next but windows. */
-    boolean free(int task, long[] done, long[] dead) {
-        if (Bits.has(done, task) || Bits.has(dead, task)) {
-            return false;
-        }
-        long[] needs = before[task];
-        for (int w = 0; w < needs.length; w++) {
-            if ((needs[w] & ~(done[w] | dead[w])) != 0) {
-                return false;
-            }
-        }
-        for (long[] any : beforeAny[task]) {
-            if (!Bits.meets(any, done)) {
-                return false;
-            }
-        }
-        return true;
+    boolean free(int task, long[] done) {
+        return !Bits.has(done, task) && Bits.within(before[task], done);
     }
 
     /** The names of the windows that an order must keep. */

@@ -6,15 +6,12 @@ import java.util.Arrays;
 final class Cursor {
     /** In place of the time left of a window: it is not open. */
     static final long SHUT = -1;
-    /** It is open and can no longer be closed in time, which matters only if it is ever closed. */
+    /** It is open and can no longer be closed in time. */
     private static final long LATE = -2;
 
     private final Compiled c;
     private final int lags;
     long[] done;
-    /** Tasks of options not taken. */
-    long[] dead;
-
     int count;
     int orientation;
     int place;
@@ -35,7 +32,6 @@ final class Cursor {
         this.c = c;
         this.lags = c.lag.length;
         this.done = Bits.empty(c.n);
-        this.dead = Bits.empty(c.n);
         this.clocks = new long[lags + c.spans.count];
         start();
     }
@@ -43,7 +39,6 @@ final class Cursor {
     /** Back to the start. */
     void start() {
         Arrays.fill(done, 0);
-        Arrays.fill(dead, 0);
         count = 0;
         orientation = c.ready.startOrientation;
         place = c.ready.startPlace;
@@ -67,7 +62,6 @@ final class Cursor {
 
     void set(Node node) {
         System.arraycopy(node.done, 0, done, 0, done.length);
-        dead = c.options.length == 0 ? dead : c.dead(done);
         count = node.count;
         orientation = node.orientation;
         place = node.place;
@@ -80,7 +74,6 @@ final class Cursor {
 
     void set(Cursor other) {
         System.arraycopy(other.done, 0, done, 0, done.length);
-        System.arraycopy(other.dead, 0, dead, 0, dead.length);
         count = other.count;
         orientation = other.orientation;
         place = other.place;
@@ -92,11 +85,11 @@ final class Cursor {
     }
 
     boolean free(int task) {
-        return c.free(task, done, dead);
+        return c.free(task, done);
     }
 
     boolean finished() {
-        return c.finished(done, dead);
+        return count == c.n;
     }
 
     /** True while something is waited for. */
@@ -156,7 +149,7 @@ final class Cursor {
         long sum = 0;
         int[] holds = c.riskHold[task];
         for (int k = 0; k < holds.length; k++) {
-            if (!Bits.has(done, holds[k]) && !Bits.has(dead, holds[k])) {
+            if (!Bits.has(done, holds[k])) {
                 sum += c.riskCost[task][k];
             }
         }
@@ -172,7 +165,7 @@ final class Cursor {
             if (!Bits.has(done, c.spans.closes[w])) {
                 for (int k = 0; k < lags; k++) {
                     int to = c.lagTo[k];
-                    boolean inside = Bits.has(c.spans.allowed[w], to) && !Bits.has(done, to) && !Bits.has(dead, to);
+                    boolean inside = Bits.has(c.spans.allowed[w], to) && !Bits.has(done, to);
                     wait = inside ? Math.max(wait, clocks[k]) : wait;
                 }
             }
@@ -195,14 +188,9 @@ final class Cursor {
         waited += wait;
         risked += risk;
         elapsed += dt;
-        cost += Compiled.UNITS * (setUp + (Bits.has(c.mandatory, task) ? 0 : c.duration[task]))
-                + c.waiting * wait
-                + risk;
+        cost += Compiled.UNITS * setUp + c.waiting * wait + risk;
         Bits.add(done, task);
         count++;
-        if (c.optionsDead[task] != null) {
-            Bits.addAll(dead, c.optionsDead[task]);
-        }
         orientation = c.ready.orientation[task] < 0 ? orientation : c.ready.orientation[task];
         place = c.ready.place[task] < 0 ? place : c.ready.place[task];
         kit = c.ready.kit[task] < 0 ? kit : c.ready.kit[task];
@@ -215,7 +203,7 @@ final class Cursor {
             clocks[k] = Math.max(0, clocks[k] - dt);
         }
         for (int k : c.lagsFrom[task]) {
-            clocks[k] = Bits.has(done, c.lagTo[k]) || Bits.has(dead, c.lagTo[k]) ? 0 : c.lag[k];
+            clocks[k] = Bits.has(done, c.lagTo[k]) ? 0 : c.lag[k];
         }
         boolean kept = true;
         for (int w = 0; w < c.spans.count; w++) {
@@ -223,15 +211,14 @@ final class Cursor {
             if (clocks[at] != SHUT) {
                 long left = clocks[at] == LATE ? LATE : Math.max(LATE, clocks[at] - dt);
                 boolean closed = c.spans.closes[w] == task;
-                boolean gone = Bits.has(dead, c.spans.closes[w]);
-                kept &= gone || (closed ? left >= 0 : c.spans.mayStayOpen[w] || left >= leftInside(w));
-                clocks[at] = closed || gone ? SHUT : left < 0 ? LATE : left;
+                kept &= closed ? left >= 0 : left >= leftInside(w);
+                clocks[at] = closed ? SHUT : left < 0 ? LATE : left;
             }
         }
         for (int w : c.spans.openedBy[task]) {
-            if (!Bits.has(done, c.spans.closes[w]) && !Bits.has(dead, c.spans.closes[w])) {
+            if (!Bits.has(done, c.spans.closes[w])) {
                 clocks[lags + w] = c.spans.longest[w];
-                kept &= c.spans.mayStayOpen[w] || c.spans.longest[w] >= leftInside(w);
+                kept &= c.spans.longest[w] >= leftInside(w);
             }
         }
         return kept;

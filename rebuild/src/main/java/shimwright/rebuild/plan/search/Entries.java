@@ -33,7 +33,7 @@ final class Entries {
     private static boolean afterAnother(Compiled c, int task) {
         long[] set = c.ancestors[task];
         for (int k = Bits.next(set, 0); k >= 0; k = Bits.next(set, k + 1)) {
-            if (Bits.has(c.mandatory, k) && c.ready.orientation[k] >= 0) {
+            if (c.ready.orientation[k] >= 0) {
                 return true;
             }
         }
@@ -47,7 +47,7 @@ final class Entries {
         }
         for (int k = Bits.next(c.descendants[i], 0); k >= 0; k = Bits.next(c.descendants[i], k + 1)) {
             boolean between = Bits.has(c.ancestors[j], k);
-            if (between && Bits.has(c.mandatory, k) && c.ready.orientation[k] >= 0) {
+            if (between && c.ready.orientation[k] >= 0) {
                 return false;
             }
         }

@@ -28,10 +28,7 @@ final class Impossible {
         problem.tasks().forEach(task -> left.put(task.id(), task));
         boolean moved = true;
         while (moved) {
-            moved = left.values()
-                    .removeIf(task -> task.after().stream().noneMatch(left::containsKey)
-                            && task.afterAny().stream()
-                                    .allMatch(any -> any.stream().anyMatch(id -> !left.containsKey(id))));
+            moved = left.values().removeIf(task -> task.after().stream().noneMatch(left::containsKey));
         }
         List<Refusal> refusals = new ArrayList<>();
         Set<String> told = new HashSet<>();
@@ -74,13 +71,6 @@ final class Impossible {
     private static Task waitedFor(Task task, Map<String, Task> left) {
         Set<String> needs = new LinkedHashSet<>();
         left.keySet().stream().filter(task.after()::contains).forEach(needs::add);
-        if (needs.isEmpty()) {
-            task.afterAny().stream()
-                    .filter(any -> left.keySet().containsAll(any))
-                    .findFirst()
-                    .ifPresent(
-                            any -> left.keySet().stream().filter(any::contains).forEach(needs::add));
-        }
         Task found = left.get(needs.iterator().next());
         if (found == null) {
             throw new IllegalStateException("a task that is stuck waits for nothing");
@@ -94,8 +84,7 @@ final class Impossible {
         for (int w = 0; w < c.spans.count; w++) {
             Window window = c.windows().get(w);
             int opens = c.spans.opens[w];
-            boolean sure = !c.spans.mayStayOpen[w]
-                    && (opens < 0 || (Bits.has(c.mandatory, opens) && Bits.has(c.ancestors[c.spans.closes[w]], opens)));
+            boolean sure = opens < 0 || Bits.has(c.ancestors[c.spans.closes[w]], opens);
             if (!sure) {
                 continue;
             }
@@ -185,7 +174,7 @@ final class Impossible {
                         + ", closed by " + w.closes() + ", " + time(w.seconds()) + ")")
                 .collect(Collectors.joining(" and "));
         String fact = windows.isEmpty()
-                ? "no order of these steps keeps what they wait for, whichever alternative is taken"
+                ? "no order of these steps keeps what they wait for"
                 : "no order keeps the window" + (windows.size() > 1 ? "s " : " ") + names
                         + " with set-ups and waits counted";
         return new Refusal(

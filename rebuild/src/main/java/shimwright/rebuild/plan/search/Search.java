@@ -75,6 +75,52 @@ public final class Search {
                         Arrays.stream(order).mapToObj(task -> c.task(task).id()).toList());
     }
 
+    /**
+     * An order from before, kept as far as it can be, without looking for a better one: what is named and not to be done is
+     * passed over, what is to be done and not named comes as soon as it can, and where that keeps no window some other lawful
+     * order is taken.
+     *
+     * @return empty where none was found so, which does not say that there is none
+     */
+    public static Optional<Answer> kept(Problem problem, List<String> before) {
+        if (!Impossible.circles(problem).isEmpty()) {
+            return Optional.empty();
+        }
+        Compiled c = Compiled.of(problem);
+        int[] rank = new int[c.n];
+        Arrays.fill(rank, -1);
+        int[] named = hinted(c, before);
+        for (int k = 0; k < named.length; k++) {
+            rank[named[k]] = k;
+        }
+        Solver solver = new Solver(c, Watch.nobody());
+        solver.keep(inRank(c, rank));
+        if (!solver.found()) {
+            Dive.order(c).ifPresent(solver::keep);
+        }
+        return solver.found() ? Optional.of(answer(c, solver, solver.best())) : Optional.empty();
+    }
+
+    /** Each time the first of what is free, by rank. */
+    private static int[] inRank(Compiled c, int[] rank) {
+        Cursor at = new Cursor(c);
+        int[] order = new int[c.n];
+        int filled = 0;
+        while (filled < c.n) {
+            int first = -1;
+            for (int task = 0; task < c.n; task++) {
+                boolean sooner = first < 0 || rank[task] < rank[first];
+                first = sooner && at.free(task) && at.allowed(task) ? task : first;
+            }
+            if (first < 0) {
+                break;
+            }
+            at.take(first);
+            order[filled++] = first;
+        }
+        return Arrays.copyOf(order, filled);
+    }
+
     /** Tasks that wait for each other in a circle, in words; empty where there are none. */
     public static List<Refusal> circles(Problem problem) {
         return Impossible.circles(problem);

@@ -24,8 +24,6 @@ final class Spans {
     final long[][] forced;
     /** Of a task: the windows it opens. */
     final int[][] openedBy;
-    /** True where the task that closes it may be left out. */
-    final boolean[] mayStayOpen;
     /** True where there is a window in which other things may be done. */
     final boolean shared;
     /** Whether how things stand before it is opened (orientation, place, tools) may matter for what is done in it. */
@@ -39,7 +37,6 @@ final class Spans {
         longest = new long[count];
         alone = new boolean[count];
         gone = new long[count];
-        mayStayOpen = new boolean[count];
         allowed = new long[count][];
         forced = new long[count][];
         List<List<Integer>> by = Compiled.lists(c.n);
@@ -50,7 +47,6 @@ final class Spans {
             closes[w] = c.index(window.closes());
             longest[w] = Compiled.milliseconds(window.seconds());
             alone[w] = window.alone();
-            mayStayOpen[w] = !Bits.has(c.mandatory, closes[w]);
             others |= !window.alone();
             gone[w] = Compiled.milliseconds(problem.start().open().getOrDefault(window.id(), 0.0));
             if (opens[w] >= 0) {
@@ -58,9 +54,6 @@ final class Spans {
             }
             forced[w] = c.ancestors[closes[w]].clone();
             Bits.add(forced[w], closes[w]);
-            for (int k = 0; k < forced[w].length; k++) {
-                forced[w][k] &= c.mandatory[k];
-            }
         }
         shared = others;
         openedBy = Compiled.arrays(by);
@@ -124,10 +117,7 @@ final class Spans {
 
     private static List<Integer> needs(int task, Compiled c) {
         List<Integer> needs = new ArrayList<>();
-        long[] set = c.before[task].clone();
-        for (long[] any : c.beforeAny[task]) {
-            Bits.addAll(set, any);
-        }
+        long[] set = c.before[task];
         for (int i = Bits.next(set, 0); i >= 0; i = Bits.next(set, i + 1)) {
             needs.add(i);
         }

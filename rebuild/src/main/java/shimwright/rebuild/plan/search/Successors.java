@@ -96,7 +96,7 @@ final class Successors {
     private @Nullable Node after(Node node, int trail, int task) {
         cursor.set(base);
         boolean kept = cursor.take(task);
-        if (!kept || (c.spans.openedBy[task].length > 0 && c.options.length == 0 && !closable())) {
+        if (!kept || (c.spans.openedBy[task].length > 0 && !closable())) {
             return null;
         }
         taken[0] = task;
@@ -136,8 +136,7 @@ final class Successors {
     }
 
     private boolean harmless(int task) {
-        return Bits.has(c.mandatory, task)
-                && stays(task)
+        return stays(task)
                 && c.weight[task] == 0
                 && c.spans.openedBy[task].length == 0
                 && cursor.risk(task) == 0
@@ -185,7 +184,7 @@ final class Successors {
 
     private boolean fillsNothing(int task) {
         for (int from = Bits.next(lagged, 0); from >= 0; from = Bits.next(lagged, from + 1)) {
-            boolean open = from != task && !Bits.has(cursor.done, from) && !Bits.has(cursor.dead, from);
+            boolean open = from != task && !Bits.has(cursor.done, from);
             if (open && !Bits.has(c.ancestors[from], task)) {
                 return false;
             }

@@ -5,11 +5,14 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
 
 /** Finds the word that was meant. */
 public final class Spelling {
     private static final int SUGGESTIONS = 3;
     private static final int LISTED = 40;
+    /** Letters inserted, left out, changed or swapped with their neighbor. */
+    private static final DamerauLevenshteinDistance CHANGES = new DamerauLevenshteinDistance();
 
     private Spelling() {}
 
@@ -33,7 +36,7 @@ public final class Spelling {
         int best = Math.max(1, wanted.length() / 3);
         List<String> near = new ArrayList<>();
         for (String word : known) {
-            int changed = changes(wanted, plain(word));
+            int changed = CHANGES.apply(wanted, plain(word));
             if (changed < best) {
                 near.clear();
                 best = changed;
@@ -47,28 +50,5 @@ public final class Spelling {
 
     private static String plain(String word) {
         return word.toLowerCase(Locale.ROOT).replace('-', '_').replace(' ', '_');
-    }
-
-    /** Letters inserted, left out, changed or swapped with their neighbor (optimal string alignment). */
-    public static int changes(String one, String two) {
-        int[][] d = new int[one.length() + 1][two.length() + 1];
-        for (int i = 0; i <= one.length(); i++) {
-            for (int j = 0; j <= two.length(); j++) {
-                if (i == 0 || j == 0) {
-                    d[i][j] = i + j;
-                    continue;
-                }
-                boolean same = one.charAt(i - 1) == two.charAt(j - 1);
-                d[i][j] = Math.min(Math.min(d[i - 1][j], d[i][j - 1]) + 1, d[i - 1][j - 1] + (same ? 0 : 1));
-                boolean swapped = i > 1
-                        && j > 1
-                        && one.charAt(i - 1) == two.charAt(j - 2)
-                        && one.charAt(i - 2) == two.charAt(j - 1);
-                if (swapped) {
-                    d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
-                }
-            }
-        }
-        return d[one.length()][two.length()];
     }
 }

@@ -21,37 +21,37 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.unit.fault.Place;
+import shimwright.rebuild.unit.fault.ProblemCollector;
+import shimwright.rebuild.unit.fault.SourcePlaces;
 import shimwright.rebuild.unit.fault.Spelling;
-import shimwright.rebuild.unit.fault.Troubles;
-import shimwright.rebuild.unit.fault.Whereabouts;
 import shimwright.rebuild.unit.model.Component;
 import shimwright.rebuild.unit.model.UnitType.CheckKind;
 import shimwright.rebuild.unit.model.VariantFilter;
 
 /**
- * Tree to records: every record of the model is read by its own components. What cannot be read becomes a trouble and a
+ * Tree to records: every record of the model is read by its own components. What cannot be read becomes a problem and a
  * stand-in, so that the rest of the file is still looked at.
  */
 final class Binder {
     private static final int MOST_NODES = 300_000;
 
-    private final Troubles troubles;
-    private final Ids ids = new Ids();
-    private final Whereabouts whereabouts = new Whereabouts();
-    private final Scalars scalars;
+    private final ProblemCollector problems;
+    private final IdReferences ids = new IdReferences();
+    private final SourcePlaces sources = new SourcePlaces();
+    private final ScalarReader scalars;
     private int nodes;
 
-    Binder(Troubles troubles) {
-        this.troubles = troubles;
-        this.scalars = new Scalars(troubles);
+    Binder(ProblemCollector problems) {
+        this.problems = problems;
+        this.scalars = new ScalarReader(problems);
     }
 
-    Ids ids() {
+    IdReferences ids() {
         return ids;
     }
 
-    Whereabouts whereabouts() {
-        return whereabouts;
+    SourcePlaces sources() {
+        return sources;
     }
 
     /** False once aliases have repeated more than any unit needs; reading stopped there. */
@@ -66,13 +66,13 @@ final class Binder {
 
     private Optional<Object> record(Node node, Class<?> type, String as) {
         if (!(node instanceof MappingNode mapping)) {
-            troubles.add(
+            problems.add(
                     Place.of(node),
-                    "a " + as + " is written as keys and values, here is " + Scalars.describe(node),
+                    "a " + as + " is written as keys and values, here is " + ScalarReader.describe(node),
                     "Write " + examples(type));
             return Optional.empty();
         }
-        int before = troubles.count();
+        int before = problems.count();
         Map<String, NodeTuple> entries = entries(mapping, as);
         Map<String, Place> keys = new LinkedHashMap<>();
         List<Component> components = Component.of(type);
@@ -92,17 +92,17 @@ final class Binder {
                 if (read.isEmpty()) {
                     unread.add(component.key());
                 }
-                values[i] = read.orElse(Blanks.blank(component.type()));
+                values[i] = read.orElse(AbsentValues.blank(component.type()));
             } else if (component.required()) {
                 missing(Place.of(node), component, name, meant);
                 unread.add(component.key());
-                values[i] = Blanks.blank(component.type());
+                values[i] = AbsentValues.blank(component.type());
             } else {
-                values[i] = Blanks.absent(component);
+                values[i] = AbsentValues.absent(component);
             }
         }
         Object made = Component.make(type, values);
-        whereabouts.put((Record) made, Place.of(node), keys, troubles.count() == before);
+        sources.put((Record) made, Place.of(node), keys, problems.count() == before);
         return Optional.of(made);
     }
 
@@ -111,7 +111,7 @@ final class Binder {
         NodeTuple now = entries.get(component.key());
         NodeTuple before = entries.get(component.field().formerly());
         if (now != null && before != null) {
-            troubles.add(
+            problems.add(
                     Place.of(before.getKeyNode()),
                     name + " has both \"" + component.key() + "\" and \""
                             + component.field().formerly() + "\"",
@@ -148,10 +148,10 @@ final class Binder {
                         && scalar.getScalarStyle() != ScalarStyle.PLAIN
                 || node instanceof SequenceNode list && list.getValue().isEmpty();
         if (nothing || kind.isEmpty()) {
-            return Optional.of(Blanks.blank(component.type()));
+            return Optional.of(AbsentValues.blank(component.type()));
         }
         if (kind.get() == CheckKind.NONE) {
-            troubles.add(
+            problems.add(
                     Place.of(node),
                     "\"" + component.key() + "\" of " + name + " is a quantity, but "
                             + component.field().kindFrom() + " says none",
@@ -177,20 +177,20 @@ final class Binder {
         return entry != null && entry.getValueNode() instanceof ScalarNode id ? " \"" + id.getValue() + "\"" : "";
     }
 
-    /** The entries by key; a doubled key is a trouble and its first value counts. */
+    /** The entries by key; a doubled key is a problem and its first value counts. */
     private Map<String, NodeTuple> entries(MappingNode mapping, String as) {
         Map<String, NodeTuple> entries = new LinkedHashMap<>();
         Map<String, Place> places = new LinkedHashMap<>();
         for (NodeTuple tuple : mapping.getValue()) {
             if (!(tuple.getKeyNode() instanceof ScalarNode key)) {
-                troubles.add(Place.of(tuple.getKeyNode()), "a key must be one word", "Write a word before the colon");
+                problems.add(Place.of(tuple.getKeyNode()), "a key must be one word", "Write a word before the colon");
                 continue;
             }
             Place first = places.putIfAbsent(key.getValue(), Place.of(key));
             if (first == null) {
                 entries.put(key.getValue(), tuple);
             } else {
-                troubles.add(
+                problems.add(
                         Place.of(key),
                         "key \"" + key.getValue() + "\" stands twice in this " + as + ", first on line " + first.line(),
                         "Delete one of them");
@@ -204,7 +204,7 @@ final class Binder {
         if (meant.contains(component.key())) {
             return;
         }
-        troubles.add(
+        problems.add(
                 place,
                 name + " has no \"" + component.key() + "\"",
                 "Add " + component.key() + ": " + component.field().value());
@@ -223,7 +223,7 @@ final class Binder {
                 boolean cut = near.isEmpty()
                         && tuple.getValueNode() instanceof ScalarNode value
                         && value.getValue().isEmpty();
-                troubles.add(
+                problems.add(
                         Place.of(key),
                         name + " has no key \"" + key.getValue() + "\"",
                         cut
@@ -275,9 +275,9 @@ final class Binder {
                     : value(node, component, held, name).map(List::of);
         }
         if (!(node instanceof SequenceNode sequence)) {
-            troubles.add(
+            problems.add(
                     Place.of(node),
-                    "\"" + component.key() + "\" of " + name + " is a list, here is " + Scalars.describe(node),
+                    "\"" + component.key() + "\" of " + name + " is a list, here is " + ScalarReader.describe(node),
                     "Write [a, b] or one line with a hyphen for each");
             return Optional.empty();
         }
@@ -293,7 +293,7 @@ final class Binder {
             }
         }
         if (held instanceof Class<?> plain && plain.isRecord()) {
-            Ids.unique(defined, places, Component.words(plain), troubles);
+            IdReferences.unique(defined, places, Component.words(plain), problems);
         }
         if (type.getRawType() == Set.class) {
             return Optional.of(Collections.unmodifiableSet(new LinkedHashSet<>(values)));
@@ -303,10 +303,10 @@ final class Binder {
 
     private void define(Record record, String list, List<Map.Entry<String, Set<String>>> defined, List<Place> places) {
         Component first = Component.of(record.getClass()).get(0);
-        if (first.key().equals("id") && whereabouts.written(record).contains("id")) {
+        if (first.key().equals("id") && sources.written(record).contains("id")) {
             String id = first.in(record).toString();
             Set<String> only = VariantFilter.only(record);
-            Place place = whereabouts.of(record, "id");
+            Place place = sources.of(record, "id");
             ids.define(list, id);
             defined.add(Map.entry(id, only));
             places.add(place);
@@ -315,10 +315,10 @@ final class Binder {
 
     private Optional<Object> map(Node node, Component component, Type held, String name) {
         if (!(node instanceof MappingNode mapping)) {
-            troubles.add(
+            problems.add(
                     Place.of(node),
                     "\"" + component.key() + "\" of " + name + " is written as keys and values, here is "
-                            + Scalars.describe(node),
+                            + ScalarReader.describe(node),
                     "Write {key: value} or one line for each");
             return Optional.empty();
         }

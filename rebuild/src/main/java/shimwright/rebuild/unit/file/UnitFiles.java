@@ -17,7 +17,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.unit.fault.Place;
 import shimwright.rebuild.unit.fault.Problem;
-import shimwright.rebuild.unit.fault.Troubles;
+import shimwright.rebuild.unit.fault.ProblemCollector;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.UnitType;
 import shimwright.rebuild.unit.sense.SenseChecks;
@@ -50,8 +50,9 @@ public final class UnitFiles {
      *
      * @param type what it says
      * @param stepLines the line on which each step begins, by id; of steps with one id for several variants the first
+     * @param remarks what is no problem and should still be looked at, by place
      */
-    public record Good(UnitType type, Map<String, Integer> stepLines) implements Result {}
+    public record Good(UnitType type, Map<String, Integer> stepLines, List<Problem> remarks) implements Result {}
 
     /** All problems of a file, by place; never empty. */
     public record Bad(List<Problem> found) implements Result {
@@ -70,15 +71,15 @@ public final class UnitFiles {
      * @param bytes UTF-8 text, with or without a byte order mark
      */
     public static Result read(String name, byte[] bytes) {
-        Troubles troubles = new Troubles(name);
+        ProblemCollector problems = new ProblemCollector(name);
         if (bytes.length > LARGEST) {
-            troubles.add(
+            problems.add(
                     Place.START,
                     "the file has " + bytes.length / 1024 / 1024 + " MB",
                     "A unit file has at most 4 MB; this may be another kind of file");
-            return new Bad(troubles.sorted());
+            return new Bad(problems.sorted());
         }
-        return decoded(bytes, troubles).map(text -> read(name, text)).orElseGet(() -> new Bad(troubles.sorted()));
+        return decoded(bytes, problems).map(text -> read(name, text)).orElseGet(() -> new Bad(problems.sorted()));
     }
 
     /**
@@ -88,20 +89,20 @@ public final class UnitFiles {
      * @param text of the file
      */
     public static Result read(String name, String text) {
-        Troubles troubles = new Troubles(name);
+        ProblemCollector problems = new ProblemCollector(name);
         if (text.length() > LARGEST) {
-            troubles.add(Place.START, "the text is longer than 4 MB", "This may be another kind of file");
-            return new Bad(troubles.sorted());
+            problems.add(Place.START, "the text is longer than 4 MB", "This may be another kind of file");
+            return new Bad(problems.sorted());
         }
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        Optional<Node> tree = YamlTree.read(plain, troubles);
+        Optional<Node> tree = YamlTree.read(plain, problems);
         if (tree.isEmpty()) {
-            if (troubles.count() == 0) {
-                troubles.add(Place.START, "the file is empty", "Start from the file that \"unit new\" writes");
+            if (problems.count() == 0) {
+                problems.add(Place.START, "the file is empty", "Start from the file that \"unit new\" writes");
             }
-            return new Bad(troubles.sorted());
+            return new Bad(problems.sorted());
         }
-        return bound(tree.get(), troubles);
+        return bound(tree.get(), problems);
     }
 
     /** The text of a unit file that reads as this unit type. */
@@ -130,29 +131,29 @@ public final class UnitFiles {
         }
     }
 
-    private static Result bound(Node tree, Troubles troubles) {
-        Binder binder = new Binder(troubles);
+    private static Result bound(Node tree, ProblemCollector problems) {
+        Binder binder = new Binder(problems);
         Optional<UnitType> type = binder.bind(tree, UnitType.class);
         if (!binder.bounded()) {
-            Troubles one = troubles.fresh();
+            ProblemCollector one = problems.fresh();
             one.add(Place.START, "aliases repeat more than one unit can hold", "Write out what is meant");
             return new Bad(one.sorted());
         }
         if (type.isPresent()) {
-            binder.ids().check(troubles);
-            SenseChecks.check(type.get(), binder.whereabouts(), troubles);
+            binder.ids().check(problems);
+            SenseChecks.check(type.get(), binder.sources(), problems);
         }
-        if (troubles.count() > 0 || type.isEmpty()) {
-            return new Bad(troubles.sorted());
+        if (problems.count() > 0 || type.isEmpty()) {
+            return new Bad(problems.sorted());
         }
         Map<String, Integer> lines = new LinkedHashMap<>();
         for (Step step : type.get().steps()) {
-            lines.putIfAbsent(step.id(), binder.whereabouts().of(step).line());
+            lines.putIfAbsent(step.id(), binder.sources().of(step).line());
         }
-        return new Good(type.get(), lines);
+        return new Good(type.get(), lines, problems.remarks());
     }
 
-    private static Optional<String> decoded(byte[] bytes, Troubles troubles) {
+    private static Optional<String> decoded(byte[] bytes, ProblemCollector problems) {
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
@@ -163,7 +164,7 @@ public final class UnitFiles {
         String text = out.flip().toString();
         if (result.isError()) {
             int line = (int) text.chars().filter(c -> c == '\n').count() + 1;
-            troubles.add(
+            problems.add(
                     new Place(line, text.length() - text.lastIndexOf('\n')),
                     "the file is not UTF-8 text",
                     "Save it as UTF-8 text; a picture or a spreadsheet is no unit file");

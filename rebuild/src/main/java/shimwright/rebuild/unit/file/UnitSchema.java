@@ -139,7 +139,9 @@ public final class UnitSchema {
         if (plain.isEnum()) {
             return ordered(
                     "enum",
-                    Arrays.stream(plain.getEnumConstants()).map(Blanks::written).toList());
+                    Arrays.stream(plain.getEnumConstants())
+                            .map(AbsentValues::written)
+                            .toList());
         }
         if (plain.isRecord()) {
             return reference(plain);

@@ -39,7 +39,7 @@ final class UnitWriter {
         String lead = "";
         for (Component component : Component.of(record.getClass())) {
             Object value = held(component.in(record));
-            if (component.required() || !value.equals(Blanks.absent(component))) {
+            if (component.required() || !value.equals(AbsentValues.absent(component))) {
                 out.append(lead).append(component.key()).append(':');
                 entry(value, component, indent);
                 lead = indent;
@@ -118,11 +118,11 @@ final class UnitWriter {
             boolean nested = component.type() instanceof ParameterizedType type
                     && Component.held(type) instanceof Class<?> held
                     && held.isRecord()
-                    && !value.equals(Blanks.absent(component));
+                    && !value.equals(AbsentValues.absent(component));
             if (nested) {
                 return Optional.empty();
             }
-            if (component.required() || !value.equals(Blanks.absent(component))) {
+            if (component.required() || !value.equals(AbsentValues.absent(component))) {
                 entries.add(flow(value, component).map(text -> component.key() + ": " + text));
             }
         }
@@ -145,7 +145,7 @@ final class UnitWriter {
                     : row(List.of(number), kind);
         }
         if (value instanceof Enum<?>) {
-            return Blanks.written(value);
+            return AbsentValues.written(value);
         }
         if (value instanceof Quantity stated) {
             return quoted(stated.text());

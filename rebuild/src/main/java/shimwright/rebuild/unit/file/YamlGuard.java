@@ -4,7 +4,7 @@ import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.parser.Parser;
 import shimwright.rebuild.unit.fault.Place;
-import shimwright.rebuild.unit.fault.Troubles;
+import shimwright.rebuild.unit.fault.ProblemCollector;
 
 /**
  * The events of a YAML text on their way to the tree, stopped where they lie too deep, are too many or start a second
@@ -38,8 +38,8 @@ final class YamlGuard implements Parser {
             this.hint = hint;
         }
 
-        void tell(Troubles troubles) {
-            troubles.add(Place.of(at.getStartMark()), String.valueOf(getMessage()), hint);
+        void tell(ProblemCollector problems) {
+            problems.add(Place.of(at.getStartMark()), String.valueOf(getMessage()), hint);
         }
     }
 

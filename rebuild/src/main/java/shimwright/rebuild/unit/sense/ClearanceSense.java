@@ -22,15 +22,15 @@ final class ClearanceSense {
     /** Wear of rounding: a loop may miss a limit by this and still be called inside. */
     private static final double DUST = 1e-9;
 
-    private final Ground ground;
+    private final SenseContext context;
 
-    ClearanceSense(Ground ground) {
-        this.ground = ground;
+    ClearanceSense(SenseContext context) {
+        this.context = context;
     }
 
     void check() {
-        for (Clearance c : ground.type().clearances()) {
-            if (ground.sound(c)) {
+        for (Clearance c : context.type().clearances()) {
+            if (context.sound(c)) {
                 limits(c);
                 reading(c);
                 c.positions().forEach(p -> position(c, p));
@@ -46,7 +46,7 @@ final class ClearanceSense {
     private void limits(Clearance c) {
         if (!(c.lower() < c.upper())) {
             boolean signs = c.sense() == Sense.PRELOAD;
-            ground.fault(
+            context.fault(
                     c,
                     "lower",
                     "the lower limit " + mm(c.lower()) + " is not below the upper limit " + mm(c.upper()),
@@ -56,49 +56,49 @@ final class ClearanceSense {
             return;
         }
         if (c.aim() < c.lower() || c.aim() > c.upper()) {
-            ground.fault(
+            context.fault(
                     c, "aim", "the aim " + mm(c.aim()) + " lies outside the limits", "Aim at a value between them");
         }
         if (c.sense() == Sense.PRELOAD && c.upper() > 0) {
-            ground.fault(
+            context.fault(
                     c, "upper", "a preload is negative here, signed as play", "Write -0.02 mm for a preload of 0.02");
         } else if (c.sense() != Sense.PRELOAD && c.lower() < 0) {
-            ground.fault(
+            context.fault(
                     c,
                     "lower",
                     "the lower limit of " + words(c.sense()) + " is negative",
                     "Only a preload is negative; look at the sign and at sense");
         }
         boolean distance = c.sense() == Sense.DISTANCE;
-        ground.within(c, "lower", c.lower(), distance ? MM : -2 * MM, distance ? 1 : 2 * MM, Kind.LENGTH);
-        ground.within(c, "upper", c.upper(), distance ? MM : -2 * MM, distance ? 1 : 2 * MM, Kind.LENGTH);
+        context.within(c, "lower", c.lower(), distance ? MM : -2 * MM, distance ? 1 : 2 * MM, Kind.LENGTH);
+        context.within(c, "upper", c.upper(), distance ? MM : -2 * MM, distance ? 1 : 2 * MM, Kind.LENGTH);
         double room = c.upper() - c.lower();
         if (room < 0.002 * MM || room > 2 * MM) {
-            ground.fault(
+            context.fault(
                     c,
                     "upper",
                     "the limits are " + mm(room) + " apart",
                     "Plausible is 0.002 mm to 2 mm; look at the unit");
         }
-        ground.within(c, "etched_step", c.etchedStep(), 0, 0.1 * MM, Kind.LENGTH);
+        context.within(c, "etched_step", c.etchedStep(), 0, 0.1 * MM, Kind.LENGTH);
         etched(c);
     }
 
     private void etched(Clearance c) {
         if (c.etchedBy().isEmpty() != (c.etchedStep() == 0)) {
-            ground.fault(
+            context.fault(
                     c,
                     c.etchedBy().isEmpty() ? "etched_step" : "etched_by",
                     "etched_step and etched_by belong together",
                     "Write etched_step: 0.01 mm and etched_by: HOLD/CHECK, or neither");
         } else if (!c.etchedBy().isEmpty()) {
-            List<String> known = ground.type().holdPoints().stream()
+            List<String> known = context.type().holdPoints().stream()
                     .flatMap(hold -> hold.checks().stream()
                             .filter(check -> check.kind() == UnitType.CheckKind.NUMBER)
                             .map(check -> hold.id() + "/" + check.id()))
                     .toList();
             if (!known.contains(c.etchedBy())) {
-                ground.fault(
+                context.fault(
                         c,
                         "etched_by",
                         "\"" + c.etchedBy() + "\" is no check that reads a number",
@@ -113,29 +113,29 @@ final class ClearanceSense {
     }
 
     private void reading(Clearance c) {
-        ground.within(c, "settle_within", c.settleWithin(), 0.001 * MM, 0.2 * MM, Kind.LENGTH);
-        ground.within(c, "rounds", c.rounds(), 1, 20, Kind.NUMBER);
+        context.within(c, "settle_within", c.settleWithin(), 0.001 * MM, 0.2 * MM, Kind.LENGTH);
+        context.within(c, "rounds", c.rounds(), 1, 20, Kind.NUMBER);
         int least = c.method() == Method.PLACES ? 2 : 1;
         int most = c.method() == Method.TRAVEL ? 2 : c.method() == Method.PLACES ? 36 : 1;
-        ground.within(c, "indicators", c.indicators(), least, most, Kind.NUMBER);
+        context.within(c, "indicators", c.indicators(), least, most, Kind.NUMBER);
         if (c.readingFactor() == 0) {
-            ground.fault(c, "reading_factor", "a factor of 0 makes every reading the same", "Leave it out for 1");
+            context.fault(c, "reading_factor", "a factor of 0 makes every reading the same", "Leave it out for 1");
         }
         if (c.positions().isEmpty()) {
-            ground.fault(c, "positions", "there is no place for a shim", "Name at least one position");
+            context.fault(c, "positions", "there is no place for a shim", "Name at least one position");
         }
     }
 
     private void position(Clearance c, Position p) {
         if (p.effect() == 0 || Math.abs(p.effect()) > 2) {
-            ground.fault(
+            context.fault(
                     p,
                     "effect",
                     "the effect is " + p.effect() + " of a shim's thickness",
                     "-1 closes one for one, +1 opens; a share is smaller, never 0 and never over 2");
         }
         if (p.fewest() < 0 || p.most() < Math.max(1, p.fewest()) || p.most() > 6) {
-            ground.fault(
+            context.fault(
                     p,
                     "most",
                     "from " + p.fewest() + " to " + p.most() + " pieces",
@@ -144,7 +144,7 @@ final class ClearanceSense {
         for (Length length : c.loop()) {
             boolean same = !p.item().isEmpty() && p.item().equals(length.item());
             if (same && Math.signum(length.sign()) != Math.signum(p.effect())) {
-                ground.fault(
+                context.fault(
                         p,
                         "effect",
                         "the effect says that a thicker piece " + way(p.effect()) + ", the loop says that it "
@@ -165,18 +165,18 @@ final class ClearanceSense {
         double sum = 0;
         for (Length length : c.loop()) {
             if (Math.abs(length.sign()) != 1) {
-                ground.fault(
+                context.fault(
                         length,
                         "sign",
                         "the sign is " + length.sign(),
                         "Write 1 where it opens and -1 where it closes");
                 return;
             }
-            ground.within(length, "nominal", length.nominal(), 0.01 * MM, 2, Kind.LENGTH);
+            context.within(length, "nominal", length.nominal(), 0.01 * MM, 2, Kind.LENGTH);
             sum += length.sign() * length.nominal();
         }
         if (sum < c.lower() - DUST || sum > c.upper() + DUST) {
-            ground.fault(
+            context.fault(
                     c,
                     "loop",
                     "the lengths of the loop add up to " + mm(sum) + ", the limits are " + mm(c.lower()) + " to "
@@ -189,19 +189,19 @@ final class ClearanceSense {
     /** Growth of a closed loop from its materials; a distance is measured against parts that grow themselves. */
     private void growth(Clearance c) {
         boolean known = c.loop().stream().noneMatch(l -> l.material().isEmpty());
-        if (!known || c.sense() == Sense.DISTANCE || !ground.at().written(c).contains("growth")) {
+        if (!known || c.sense() == Sense.DISTANCE || !context.at().written(c).contains("growth")) {
             return;
         }
         double growth = 0;
         for (Length length : c.loop()) {
-            UnitType.Material material = ground.type().materials().get(length.material());
+            UnitType.Material material = context.type().materials().get(length.material());
             if (material == null) {
                 return;
             }
             growth += length.sign() * length.nominal() * material.expansion() * material.hotRise();
         }
         if (Math.abs(growth - c.growth()) > Math.max(0.002 * MM, 0.1 * Math.abs(growth))) {
-            ground.fault(
+            context.fault(
                     c,
                     "growth",
                     "the growth is " + mm(c.growth()) + ", the materials of the loop give " + mm(growth),
@@ -211,11 +211,11 @@ final class ClearanceSense {
 
     private void drag(Clearance c, Drag d) {
         if (c.sense() != Sense.PRELOAD) {
-            ground.fault(d, "where", "drag proves a preload, clearance " + c.id() + " is none", "Leave drag out");
+            context.fault(d, "where", "drag proves a preload, clearance " + c.id() + " is none", "Leave drag out");
             return;
         }
         if (!(d.lower() < d.upper())) {
-            ground.fault(d, "lower", "the least drag is not below the most", "Look whether the two are swapped");
+            context.fault(d, "lower", "the least drag is not below the most", "Look whether the two are swapped");
             return;
         }
         if (d.rise() > 0) {
@@ -226,42 +226,42 @@ final class ClearanceSense {
 
     private void agree(Drag d, String key, double limit, double expected) {
         if (Math.abs(limit - expected) > 0.1 * expected) {
-            ground.fault(
+            context.fault(
                     d,
                     key,
-                    key + " is " + Ground.text(limit, Kind.TORQUE)
+                    key + " is " + SenseContext.text(limit, Kind.TORQUE)
                             + ", at that limit of the preload at_zero and rise give "
-                            + Ground.text(expected, Kind.TORQUE),
+                            + SenseContext.text(expected, Kind.TORQUE),
                     "They must agree within a tenth");
         }
     }
 
     private void order() {
-        List<String> order = ground.type().settingOrder();
+        List<String> order = context.type().settingOrder();
         Set<String> once = new HashSet<>();
         for (String id : order) {
             if (!once.add(id)) {
-                ground.fault(ground.type(), "setting_order", "clearance " + id + " stands twice", "Name each once");
+                context.fault(context.type(), "setting_order", "clearance " + id + " stands twice", "Name each once");
             }
         }
-        for (Clearance c : ground.type().clearances()) {
+        for (Clearance c : context.type().clearances()) {
             int place = order.indexOf(c.id());
-            if (place < 0 && ground.at().written(ground.type()).contains("setting_order")) {
-                ground.fault(ground.type(), "setting_order", "clearance " + c.id() + " is missing", "Name each once");
+            if (place < 0 && context.at().written(context.type()).contains("setting_order")) {
+                context.fault(context.type(), "setting_order", "clearance " + c.id() + " is missing", "Name each once");
             }
             for (String earlier : c.dependsOn()) {
                 boolean late = order.indexOf(earlier) >= place && place >= 0;
                 if (late && once.contains(earlier) && !earlier.equals(c.id())) {
-                    ground.fault(
-                            ground.type(),
+                    context.fault(
+                            context.type(),
                             "setting_order",
                             "clearance " + c.id() + " comes before " + earlier + ", on which it depends",
                             "Set " + earlier + " first");
                 }
             }
         }
-        circle().ifPresent(names -> ground.fault(
-                ground.type(),
+        circle().ifPresent(names -> context.fault(
+                context.type(),
                 "clearances",
                 names + " depend on each other in a circle",
                 "One of them must come first"));
@@ -269,7 +269,7 @@ final class ClearanceSense {
 
     private Optional<String> circle() {
         Set<String> settled = new HashSet<>();
-        List<Clearance> left = new ArrayList<>(ground.type().clearances());
+        List<Clearance> left = new ArrayList<>(context.type().clearances());
         Set<String> all = new HashSet<>();
         left.forEach(c -> all.add(c.id()));
         int before;
@@ -290,6 +290,6 @@ final class ClearanceSense {
     }
 
     private static String mm(double metres) {
-        return Ground.text(metres, Kind.LENGTH);
+        return SenseContext.text(metres, Kind.LENGTH);
     }
 }

@@ -19,29 +19,29 @@ public final class HeadSense {
 
     private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
-    private final Ground ground;
+    private final SenseContext context;
 
-    HeadSense(Ground ground) {
-        this.ground = ground;
+    HeadSense(SenseContext context) {
+        this.context = context;
     }
 
     void check() {
-        UnitType type = ground.type();
+        UnitType type = context.type();
         identity(type);
         if (type.variants().size() > 1) {
             tellTales(type);
         }
-        type.symptoms().stream().filter(ground::sound).forEach(this::symptom);
+        type.symptoms().stream().filter(context::sound).forEach(this::symptom);
         for (Map.Entry<String, Double> turn : type.turnOver().entrySet()) {
             turnOver(turn.getKey(), turn.getValue());
         }
         for (Kit kit : type.kits()) {
-            kit.contents().forEach(line -> ground.within(line, "quantity", line.quantity(), 1, 1000, Kind.NUMBER));
+            kit.contents().forEach(line -> context.within(line, "quantity", line.quantity(), 1, 1000, Kind.NUMBER));
         }
     }
 
     private void identity(UnitType type) {
-        Set<String> written = ground.at().written(type);
+        Set<String> written = context.at().written(type);
         if (written.contains("format") && !type.format().equals(FORMAT)) {
             head("format", "format \"" + type.format() + "\" is not read here", "Write format: " + FORMAT);
         }
@@ -54,26 +54,26 @@ public final class HeadSense {
         if (written.contains("variants") && type.variants().isEmpty()) {
             head("variants", "there is no variant", "Name one, even where there is only one");
         }
-        if (ground.sound(type.fluid())) {
-            ground.within(type.fluid(), "volume", type.fluid().volume(), 0.05e-3, 0.1, Kind.VOLUME);
+        if (context.sound(type.fluid())) {
+            context.within(type.fluid(), "volume", type.fluid().volume(), 0.05e-3, 0.1, Kind.VOLUME);
         }
         if (written.contains("mass") && type.mass() != 0) {
-            ground.within(type, "mass", type.mass(), 1, 1000, Kind.MASS);
+            context.within(type, "mass", type.mass(), 1, 1000, Kind.MASS);
         }
         if (written.contains("rated_torque") && type.ratedTorque() != 0) {
-            ground.within(type, "rated_torque", type.ratedTorque(), 1, 20_000, Kind.TORQUE);
+            context.within(type, "rated_torque", type.ratedTorque(), 1, 20_000, Kind.TORQUE);
         }
     }
 
     private void head(String key, String fact, String hint) {
-        ground.fault(ground.type(), key, fact, hint);
+        context.fault(context.type(), key, fact, hint);
     }
 
     private void tellTales(UnitType type) {
         for (TellTale tale : type.tellTales()) {
             for (String variant : type.variants().keySet()) {
-                if (ground.sound(tale) && !tale.shows().containsKey(variant)) {
-                    ground.fault(tale, "shows", "it does not say what variant " + variant + " shows", "Add it");
+                if (context.sound(tale) && !tale.shows().containsKey(variant)) {
+                    context.fault(tale, "shows", "it does not say what variant " + variant + " shows", "Add it");
                 }
             }
         }
@@ -86,8 +86,8 @@ public final class HeadSense {
     }
 
     private void strong(String one, String other) {
-        boolean allSound = ground.type().tellTales().stream().allMatch(ground::sound);
-        long apart = ground.type().tellTales().stream()
+        boolean allSound = context.type().tellTales().stream().allMatch(context::sound);
+        long apart = context.type().tellTales().stream()
                 .filter(tale -> tale.weight() == Weight.STRONG)
                 .filter(tale ->
                         !tale.shows().getOrDefault(one, "").equals(tale.shows().getOrDefault(other, "")))
@@ -105,24 +105,27 @@ public final class HeadSense {
         double sum = symptom.causes().values().stream().mapToDouble(v -> v).sum();
         boolean negative = symptom.causes().values().stream().anyMatch(v -> v < 0);
         if (negative || sum < 90 || sum > 110) {
-            ground.fault(
+            context.fault(
                     symptom,
                     "causes",
-                    "the shares of its causes add up to " + Ground.text(sum, Kind.NUMBER) + " percent",
+                    "the shares of its causes add up to " + SenseContext.text(sum, Kind.NUMBER) + " percent",
                     "They are shares of 100");
         }
     }
 
     private void turnOver(String key, double seconds) {
         String[] ends = key.split("-", -1);
-        Set<String> stations = ground.type().stations().keySet();
+        Set<String> stations = context.type().stations().keySet();
         if (ends.length != 2 || !stations.contains(ends[0]) || !stations.contains(ends[1])) {
             head(
                     "turn_over",
                     "\"" + key + "\" does not lead from one station to another",
                     "Write it as FROM-TO with stations of this file: " + String.join(", ", stations));
         } else if (seconds < 0 || seconds > 4 * 3600) {
-            head("turn_over", "\"" + key + "\" takes " + Ground.text(seconds, Kind.TIME), "Write minutes as 4 min");
+            head(
+                    "turn_over",
+                    "\"" + key + "\" takes " + SenseContext.text(seconds, Kind.TIME),
+                    "Write minutes as 4 min");
         }
     }
 }

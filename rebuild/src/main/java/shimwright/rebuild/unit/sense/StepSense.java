@@ -19,69 +19,81 @@ import shimwright.rebuild.unit.model.VariantFilter;
 
 /** Steps: times, undoing, what they wait for, circles, windows, choices, hold points and clearances that nobody reads. */
 final class StepSense {
-    private final Ground ground;
+    private final SenseContext context;
 
-    StepSense(Ground ground) {
-        this.ground = ground;
+    StepSense(SenseContext context) {
+        this.context = context;
     }
 
     void check() {
-        UnitType type = ground.type();
-        type.steps().stream().filter(ground::sound).forEach(this::step);
-        type.choices().stream().filter(ground::sound).forEach(this::choice);
-        type.holdPoints().stream().filter(ground::sound).forEach(this::chance);
+        UnitType type = context.type();
+        type.steps().stream().filter(context::sound).forEach(this::step);
+        type.choices().stream().filter(context::sound).forEach(this::choice);
+        type.holdPoints().stream().filter(context::sound).forEach(this::chance);
         setUps(type);
-        if (type.steps().stream().allMatch(ground::sound)) {
+        if (type.steps().stream().allMatch(context::sound)) {
             used();
         }
         for (String variant : type.variants().keySet()) {
             orders(variant);
         }
+        new HeatSense(context).check();
     }
 
     private void step(Step step) {
-        ground.within(step, "duration", step.duration(), 1, 24 * 3600, Kind.TIME);
-        ground.within(step, "undo_time", step.undoTime(), 0, 24 * 3600, Kind.TIME);
-        ground.within(step, "persons", step.persons(), 1, 6, Kind.NUMBER);
+        context.within(step, "duration", step.duration(), 1, 24 * 3600, Kind.TIME);
+        context.within(step, "undo_time", step.undoTime(), 0, 24 * 3600, Kind.TIME);
+        context.within(step, "persons", step.persons(), 1, 6, Kind.NUMBER);
         if ((step.undo() == Undo.DESTROYS) == step.destroys().isEmpty()) {
-            ground.fault(
+            context.fault(
                     step,
                     "undo",
                     step.destroys().isEmpty() ? "undoing it destroys something, but not what" : "destroys without undo",
                     "Write undo: destroys and destroys: [what]");
         }
         if (step.clearance().isEmpty() != (step.phase() == Phase.NONE)) {
-            ground.fault(
+            context.fault(
                     step,
                     step.clearance().isEmpty() ? "phase" : "clearance",
                     "clearance and phase belong together",
                     "Write clearance: c and phase: trial, final or again");
         }
         if (step.after().containsKey(step.id())) {
-            ground.fault(step, "after", "it waits for itself", "Delete that");
+            context.fault(step, "after", "it waits for itself", "Delete that");
         }
+        step.tightened().forEach((id, count) -> tightened(step, id, count));
         step.because().forEach((before, reason) -> {
             if (!step.after().containsKey(before)) {
-                ground.fault(
+                context.fault(
                         step,
                         "because",
                         "a reason is given for " + before + ", but it does not wait for it",
                         "Add it to after");
             }
-            if (!ground.type().reasons().containsKey(reason)) {
-                ground.fault(
+            if (!context.type().reasons().containsKey(reason)) {
+                context.fault(
                         step,
                         "because",
                         "\"" + reason + "\" is not among the reasons",
-                        Spelling.hint(reason, ground.type().reasons().keySet(), "reasons"));
+                        Spelling.hint(reason, context.type().reasons().keySet(), "reasons"));
             }
         });
     }
 
+    private void tightened(Step step, String id, int count) {
+        if (!step.fasteners().contains(id)) {
+            context.fault(step, "tightened", "it counts " + id + ", which it does not tighten", "Add it to fasteners");
+            return;
+        }
+        context.type().fasteners().stream()
+                .filter(fastener -> fastener.id().equals(id))
+                .forEach(fastener -> context.within(step, "tightened", count, 1, fastener.quantity(), Kind.NUMBER));
+    }
+
     private void chance(HoldPoint hold) {
-        ground.within(hold, "chance", hold.chance(), 0, 1, Kind.NUMBER);
+        context.within(hold, "chance", hold.chance(), 0, 1, Kind.NUMBER);
         if ((hold.chance() > 0) == hold.reopens().isEmpty()) {
-            ground.fault(
+            context.fault(
                     hold,
                     hold.reopens().isEmpty() ? "chance" : "reopens",
                     "chance and reopens belong together",
@@ -90,22 +102,22 @@ final class StepSense {
     }
 
     private void setUps(UnitType type) {
-        type.toolTimes().values().forEach(time -> ground.within(type, "tool_times", time, 0, 24 * 3600, Kind.TIME));
-        ground.within(type, "station_change", type.stationChange(), 0, 3600, Kind.TIME);
-        type.stations().values().forEach(station -> ground.within(station, "room", station.room(), 1, 6, Kind.NUMBER));
-        type.heavy().values().forEach(factor -> ground.within(type, "heavy", factor, 1, 10, Kind.NUMBER));
+        type.toolTimes().values().forEach(time -> context.within(type, "tool_times", time, 0, 24 * 3600, Kind.TIME));
+        context.within(type, "station_change", type.stationChange(), 0, 3600, Kind.TIME);
+        type.stations().values().forEach(station -> context.within(station, "room", station.room(), 1, 6, Kind.NUMBER));
+        type.heavy().values().forEach(factor -> context.within(type, "heavy", factor, 1, 10, Kind.NUMBER));
     }
 
     private void choice(Choice choice) {
         if (!choice.sides().containsKey(choice.usual())) {
-            ground.fault(
+            context.fault(
                     choice,
                     "usual",
                     "\"" + choice.usual() + "\" is none of its sides",
                     Spelling.hint(choice.usual(), choice.sides().keySet(), "sides"));
         }
         if (choice.sides().size() < 2) {
-            ground.fault(choice, "sides", "there is nothing to choose", "Name two sides or leave the choice out");
+            context.fault(choice, "sides", "there is nothing to choose", "Name two sides or leave the choice out");
         }
         for (Side side : choice.sides().values()) {
             pairs(side, "before", side.before());
@@ -115,12 +127,12 @@ final class StepSense {
 
     private void pairs(Side side, String key, List<List<String>> pairs) {
         if (pairs.stream().anyMatch(pair -> pair.size() != 2)) {
-            ground.fault(side, key, "an order is a pair of steps", "Write [[FIRST, SECOND]]");
+            context.fault(side, key, "an order is a pair of steps", "Write [[FIRST, SECOND]]");
         }
     }
 
     private void used() {
-        UnitType type = ground.type();
+        UnitType type = context.type();
         Set<String> holds = new HashSet<>(type.proof());
         Set<String> clearances = new HashSet<>();
         Set<String> removable = new HashSet<>();
@@ -131,12 +143,12 @@ final class StepSense {
         }
         for (HoldPoint hold : type.holdPoints()) {
             if (!holds.contains(hold.id())) {
-                ground.fault(hold, "id", "no step stands in it", "Name it under hold of a step, or delete it");
+                context.fault(hold, "id", "no step stands in it", "Name it under hold of a step, or delete it");
             }
         }
         for (Clearance clearance : type.clearances()) {
             if (!clearances.contains(clearance.id())) {
-                ground.fault(clearance, "id", "it is read at no step", "Name it under clearance of a step");
+                context.fault(clearance, "id", "it is read at no step", "Name it under clearance of a step");
             }
         }
         for (Step step : type.steps()) {
@@ -145,7 +157,7 @@ final class StepSense {
             }
             for (String item : step.removes()) {
                 if (!removable.contains(item)) {
-                    ground.fault(step, "removes", "\"" + item + "\" is never put in", "Add it to installs of a step");
+                    context.fault(step, "removes", "\"" + item + "\" is never put in", "Add it to installs of a step");
                 }
             }
         }
@@ -153,12 +165,12 @@ final class StepSense {
 
     /** A hold point that wants a clearance accepted stands at a step that reads that clearance. */
     private void heldClearance(Step step) {
-        ground.type().holdPoints().stream()
+        context.type().holdPoints().stream()
                 .filter(hold -> hold.id().equals(step.hold()))
                 .flatMap(hold -> hold.checks().stream())
                 .filter(check ->
                         !check.clearance().isEmpty() && !check.clearance().equals(step.clearance()))
-                .forEach(check -> ground.fault(
+                .forEach(check -> context.fault(
                         step,
                         "hold",
                         "hold point " + step.hold() + " wants clearance " + check.clearance() + ", the step reads "
@@ -167,12 +179,12 @@ final class StepSense {
     }
 
     private void orders(String variant) {
-        UnitType type = VariantFilter.filter(ground.type(), variant);
+        UnitType type = VariantFilter.filter(context.type(), variant);
         StepGraph usual = StepGraph.of(type, Map.of());
         List<String> circle = usual.cycle();
         if (!circle.isEmpty()) {
             Step first = original(circle.get(0));
-            ground.fault(
+            context.fault(
                     first,
                     "after",
                     "in variant " + variant + " steps wait for each other: " + usual.words(circle),
@@ -180,12 +192,12 @@ final class StepSense {
             return;
         }
         windows(variant, usual);
-        for (Choice choice : ground.type().choices()) {
+        for (Choice choice : context.type().choices()) {
             for (String name : choice.sides().keySet()) {
                 StepGraph graph = StepGraph.of(type, Map.of(choice.id(), name));
                 List<String> odd = graph.cycle();
                 if (!odd.isEmpty()) {
-                    ground.fault(
+                    context.fault(
                             choice,
                             "sides",
                             "side " + name + " makes steps of variant " + variant + " wait for each other: "
@@ -197,17 +209,17 @@ final class StepSense {
     }
 
     private Step original(String id) {
-        return ground.type().steps().stream()
+        return context.type().steps().stream()
                 .filter(step -> step.id().equals(id))
                 .findFirst()
                 .orElseThrow();
     }
 
     private void windows(String variant, StepGraph graph) {
-        for (Window window : ground.type().windows()) {
-            ground.within(window, "longest", window.longest(), 1, 7 * 24 * 3600, Kind.TIME);
+        for (Window window : context.type().windows()) {
+            context.within(window, "longest", window.longest(), 1, 7 * 24 * 3600, Kind.TIME);
             if (window.opens().isEmpty() != window.closes().isEmpty()) {
-                ground.fault(window, "id", "opens and closes belong together", "Name both steps or none");
+                context.fault(window, "id", "opens and closes belong together", "Name both steps or none");
             } else if (graph.steps().containsKey(window.opens())
                     && graph.steps().containsKey(window.closes())) {
                 span(variant, window, graph);
@@ -217,7 +229,7 @@ final class StepSense {
 
     private void span(String variant, Window window, StepGraph graph) {
         if (!graph.leads(window.opens(), window.closes())) {
-            ground.fault(
+            context.fault(
                     window,
                     "closes",
                     "in variant " + variant + " " + window.closes() + " does not come after " + window.opens(),
@@ -226,11 +238,12 @@ final class StepSense {
         }
         double least = graph.between(window.opens(), window.closes());
         if (least > window.longest()) {
-            ground.fault(
+            context.fault(
                     window,
                     "longest",
-                    "the window is open " + Ground.text(window.longest() / 60, Kind.NUMBER)
-                            + " min, the steps in it take " + Ground.text(least / 60, Kind.NUMBER) + " min at least",
+                    "the window is open " + SenseContext.text(window.longest() / 60, Kind.NUMBER)
+                            + " min, the steps in it take " + SenseContext.text(least / 60, Kind.NUMBER)
+                            + " min at least",
                     "No order can keep it; look at the times");
         }
     }

@@ -9,17 +9,17 @@ import shimwright.rebuild.unit.model.VariantFilter;
 
 /** What holds for a variant may name only what holds for that variant as well. */
 final class VariantSense {
-    private final Ground ground;
+    private final SenseContext context;
     private final Map<String, Set<String>> everywhere;
 
-    VariantSense(Ground ground) {
-        this.ground = ground;
-        this.everywhere = VariantFilter.idsOf(ground.type(), "");
+    VariantSense(SenseContext context) {
+        this.context = context;
+        this.everywhere = VariantFilter.idsOf(context.type(), "");
     }
 
     void check() {
-        for (String variant : ground.type().variants().keySet()) {
-            walk(ground.type(), variant, VariantFilter.idsOf(ground.type(), variant));
+        for (String variant : context.type().variants().keySet()) {
+            walk(context.type(), variant, VariantFilter.idsOf(context.type(), variant));
         }
     }
 
@@ -58,7 +58,7 @@ final class VariantSense {
         boolean here = ids.getOrDefault(list, Set.of()).contains(id);
         boolean anywhere = everywhere.getOrDefault(list, Set.of()).contains(id);
         if (!here && anywhere) {
-            ground.fault(
+            context.fault(
                     record,
                     component.key(),
                     "it holds for variant " + variant + ", but \"" + id + "\" of the " + list.replace('_', ' ')

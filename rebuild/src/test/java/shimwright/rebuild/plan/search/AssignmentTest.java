@@ -21,7 +21,7 @@ class AssignmentTest {
         List<Integer> others = columns.subList(1, columns.size());
         long least = NEVER;
         for (int from = 0; from <= c.n; from++) {
-            boolean left = from == c.n || (Bits.has(c.mandatory, from) && !Bits.has(at.done, from));
+            boolean left = from == c.n || (!Bits.has(at.done, from));
             if (left && !taken.contains(from) && mayFollow(c, at, from, to)) {
                 Set<Integer> more = new java.util.HashSet<>(taken);
                 more.add(from);
@@ -33,14 +33,14 @@ class AssignmentTest {
 
     private static boolean mayFollow(Compiled c, Cursor at, int from, int to) {
         if (from == c.n) {
-            return to == c.n ? Bits.within(c.mandatory, at.done) : Bits.within(c.ancestors[to], at.done);
+            return to == c.n ? Bits.within(c.all, at.done) : Bits.within(c.ancestors[to], at.done);
         }
         if (to == c.n) {
-            return !Bits.meets(c.descendants[from], c.mandatory);
+            return Bits.count(c.descendants[from]) == 0;
         }
         boolean between = false;
         for (int k = 0; k < c.n; k++) {
-            between |= Bits.has(c.mandatory, k) && Bits.has(c.ancestors[k], from) && Bits.has(c.ancestors[to], k);
+            between |= Bits.has(c.ancestors[k], from) && Bits.has(c.ancestors[to], k);
         }
         return from != to && !between && !Bits.has(c.ancestors[from], to);
     }
@@ -63,7 +63,7 @@ class AssignmentTest {
     private static List<Integer> columns(Compiled c, Cursor at) {
         List<Integer> columns = new ArrayList<>();
         for (int j = 0; j < c.n; j++) {
-            if (Bits.has(c.mandatory, j) && !Bits.has(at.done, j)) {
+            if (!Bits.has(at.done, j)) {
                 columns.add(j);
             }
         }
@@ -76,9 +76,6 @@ class AssignmentTest {
         int compared = 0;
         for (int seed = 0; seed < 300; seed++) {
             Compiled c = Compiled.of(Problems.small(seed));
-            if (c.options.length > 0) {
-                continue;
-            }
             Random random = new Random(seed);
             Assignment assignment = new Assignment(c);
             Cursor at = new Cursor(c);

@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import shimwright.rebuild.plan.lawful.Lawful;
-import shimwright.rebuild.plan.model.Either;
 import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.model.Task;
 
@@ -25,23 +24,8 @@ final class Enumeration {
 
     static Enumeration of(Problem problem) {
         Enumeration all = new Enumeration(problem);
-        all.choose(0);
+        all.extend();
         return all;
-    }
-
-    private void choose(int group) {
-        if (group == problem.either().size()) {
-            extend();
-            return;
-        }
-        Either either = problem.either().get(group);
-        for (Set<String> option : either.options()) {
-            List<String> left = new ArrayList<>();
-            either.options().stream().filter(o -> o != option).forEach(left::addAll);
-            gone.addAll(left);
-            choose(group + 1);
-            left.forEach(gone::remove);
-        }
     }
 
     private void extend() {

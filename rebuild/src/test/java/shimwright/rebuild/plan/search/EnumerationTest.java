@@ -5,11 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.plan.SecondCheck;
 import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.Problem;
 
 /**
- * The search against every order of small problems with windows, waits, risks, weights and alternatives. More of them with
+ * The search against every order of small problems with turns that are metric and not, windows, waits, arrivals, risks and weights, started and not. More of them with
  * {@code -Dshimwright.planned=10000}.
  */
 class EnumerationTest {
@@ -34,6 +35,12 @@ class EnumerationTest {
             assertThat(answer.cost().total()).as("problem %d", seed).isCloseTo(all.best, within(1e-6));
             assertThat(answer.bound()).isCloseTo(all.best, within(1e-6));
             assertThat(Lawful.faults(problem, answer.order(), answer.cost())).isEmpty();
+            assertThat(SecondCheck.wrong(problem, answer.order(), answer.cost().total()))
+                    .as("problem %d", seed)
+                    .isEmpty();
+            assertThat(SecondCheck.wrong(problem, all.at, all.best))
+                    .as("problem %d", seed)
+                    .isEmpty();
         }
         assertThat(possible).isBetween(count / 2, count - 1);
     }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
-import shimwright.rebuild.plan.model.Either;
 import shimwright.rebuild.plan.model.Lag;
 import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.model.Risk;
@@ -58,37 +57,18 @@ final class Problems {
             });
             int weight = random.nextInt(6) == 0 ? random.nextInt(3) - 1 : 0;
             String stand = STANDS.get(random.nextInt(STANDS.size()));
-            tasks.add(new Task(id(i), "do " + i, 1 + random.nextInt(10), stand, tools, after, any(i), weight));
+            tasks.add(new Task(id(i), "do " + i, 1 + random.nextInt(10), stand, tools, after, weight));
         }
-        List<Either> either = random.nextInt(3) == 0 && n > 5 ? either(n) : List.of();
         List<Window> windows = windows(n);
         Collections.shuffle(tasks, random);
         return new Problem(
                 tasks,
                 lags(n),
                 windows,
-                either,
-                risks(n, either),
+                risks(n),
                 setUps(),
                 start(n, windows),
                 PRICES.get(random.nextInt(PRICES.size())));
-    }
-
-    private List<Set<String>> any(int i) {
-        if (i < 3 || random.nextInt(6) > 0) {
-            return List.of();
-        }
-        return List.of(Set.of(id(random.nextInt(i / 2)), id(i / 2 + random.nextInt(i - i / 2))));
-    }
-
-    private List<Either> either(int n) {
-        List<Integer> some = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            some.add(i);
-        }
-        Collections.shuffle(some, random);
-        Set<String> one = random.nextBoolean() ? Set.of(id(some.get(0))) : Set.of(id(some.get(0)), id(some.get(1)));
-        return List.of(new Either("choice", List.of(one, Set.of(id(some.get(2))))));
     }
 
     private List<Window> windows(int n) {
@@ -124,15 +104,11 @@ final class Problems {
         return lags;
     }
 
-    private List<Risk> risks(int n, List<Either> either) {
+    private List<Risk> risks(int n) {
         List<Risk> risks = new ArrayList<>();
-        Set<String> optional = new HashSet<>();
-        either.forEach(one -> one.options().forEach(optional::addAll));
         for (int k = 0; k < random.nextInt(6); k++) {
             String hold = id(random.nextInt(n));
-            if (!optional.contains(hold)) {
-                risks.add(new Risk(id(random.nextInt(n)), hold, random.nextInt(80) / 10.0));
-            }
+            risks.add(new Risk(id(random.nextInt(n)), hold, random.nextInt(80) / 10.0));
         }
         return risks;
     }

@@ -53,7 +53,7 @@ final class SopFiles {
             }
             turn.put("n" + i, row);
             stands.add("n" + i);
-            tasks.add(new Task("n" + i, "node " + i, 0, "n" + i, Set.of(), after, List.of(), 0));
+            tasks.add(new Task("n" + i, "node " + i, 0, "n" + i, Set.of(), after, 0));
         }
         return Problem.of(tasks, new SetUps(stands, turn, 1, 0, Map.of()));
     }

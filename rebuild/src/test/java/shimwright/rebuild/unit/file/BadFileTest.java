@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import shimwright.rebuild.unit.fault.Problem;
-import shimwright.rebuild.unit.fault.Troubles;
+import shimwright.rebuild.unit.fault.ProblemCollector;
 
 /** What a person gets to read about a faulty file: the place, the fact and what to do, for every fault at once. */
 class BadFileTest {
@@ -198,8 +198,8 @@ class BadFileTest {
             text.append("wrong_").append(i).append(": 1\n");
         }
         List<Problem> problems = Texts.problems(text.toString());
-        assertThat(problems).hasSize(Troubles.SHOWN + 1);
-        assertThat(problems.get(Troubles.SHOWN).sentence()).contains("300 more problems");
+        assertThat(problems).hasSize(ProblemCollector.SHOWN + 1);
+        assertThat(problems.get(ProblemCollector.SHOWN).sentence()).contains("300 more problems");
     }
 
     @Test

@@ -22,8 +22,8 @@ import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.rebuild.unit.fault.Amounts;
 import shimwright.rebuild.unit.fault.Problem;
+import shimwright.rebuild.unit.fault.QuantityText;
 import shimwright.rebuild.unit.fault.Spelling;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Component;
@@ -150,9 +150,9 @@ class ReaderPropertyTest {
         String mm = String.format(Locale.ROOT, "%.2f", hundredths / 100.0);
         String inches = String.format(Locale.ROOT, "%.4f", hundredths / 2540.0);
         String wrong = String.format(Locale.ROOT, "%.4f", hundredths / 254.0);
-        assertThat(Amounts.one(mm + " mm (" + inches + " in)", Kind.LENGTH).orElseThrow())
+        assertThat(QuantityText.one(mm + " mm (" + inches + " in)", Kind.LENGTH).orElseThrow())
                 .isCloseTo(hundredths * 1e-5, within(1e-12));
-        assertThat(Amounts.one(mm + " mm (" + wrong + " in)", Kind.LENGTH).isOk())
+        assertThat(QuantityText.one(mm + " mm (" + wrong + " in)", Kind.LENGTH).isOk())
                 .isFalse();
     }
 
@@ -161,22 +161,32 @@ class ReaderPropertyTest {
     void rowsKeepTheirNumbers(
             @ForAll @Size(min = 1, max = 6) List<@IntRange(min = -9999, max = 9999) Integer> numbers) {
         String text = String.join(" ", numbers.stream().map(n -> n / 10.0 + "").toList()) + " mm";
-        List<Double> read = Amounts.row(text, Kind.LENGTH).orElseThrow();
+        List<Double> read = QuantityText.row(text, Kind.LENGTH).orElseThrow();
         for (int i = 0; i < numbers.size(); i++) {
             assertThat(read.get(i)).isCloseTo(numbers.get(i) * 1e-4, within(1e-12));
         }
     }
 
-    /** The distance of two words is symmetric, zero only for equal ones and at most one letter a change. */
+    /** One letter swapped with its neighbor, left out or doubled still leads to the word that was meant. */
     @Property
-    void changesAreADistance(@ForAll("words") String one, @ForAll("words") String two) {
-        assertThat(Spelling.changes(one, two)).isEqualTo(Spelling.changes(two, one));
-        assertThat(Spelling.changes(one, two) == 0).isEqualTo(one.equals(two));
-        assertThat(Spelling.changes(one, two)).isLessThanOrEqualTo(Math.max(one.length(), two.length()));
+    void oneSlipIsFound(@ForAll("words") String word, @ForAll @IntRange(min = 0, max = 4) int at, @ForAll Slip slip) {
+        int k = Math.min(at, word.length() - 2);
+        String typed = switch (slip) {
+            case SWAPPED -> word.substring(0, k) + word.charAt(k + 1) + word.charAt(k) + word.substring(k + 2);
+            case LEFT_OUT -> word.substring(0, k) + word.substring(k + 1);
+            case DOUBLED -> word.substring(0, k) + word.charAt(k) + word.substring(k);
+        };
+        assertThat(Spelling.nearest(typed, List.of("zzzzzzzz", word))).containsExactly(word);
+    }
+
+    enum Slip {
+        SWAPPED,
+        LEFT_OUT,
+        DOUBLED
     }
 
     @Provide
     Arbitrary<String> words() {
-        return Arbitraries.strings().withChars("abcd").ofMaxLength(6);
+        return Arbitraries.strings().withChars("abcd").ofMinLength(3).ofMaxLength(8);
     }
 }

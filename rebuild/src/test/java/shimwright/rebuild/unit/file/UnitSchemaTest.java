@@ -24,7 +24,7 @@ class UnitSchemaTest {
     private static final Path FILE =
             Path.of(System.getProperty("shimwright.root", "."), "docs", "unit-file.schema.json");
 
-    private static List<String> faults(String yaml) {
+    static List<String> faults(String yaml) {
         Object loaded = new Load(LoadSettings.builder().build()).loadFromString(yaml);
         JsonNode node = JsonMapper.shared().valueToTree(loaded);
         return SCHEMA.validate(node).stream().map(Object::toString).toList();

@@ -7,8 +7,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.rebuild.unit.fault.Amounts;
 import shimwright.rebuild.unit.fault.Problem;
+import shimwright.rebuild.unit.fault.QuantityText;
 import shimwright.rebuild.unit.file.Texts;
 import shimwright.rebuild.unit.file.UnitFiles;
 
@@ -45,6 +45,23 @@ class SenseChecksTest {
             limit: 0.05 mm        | limit: 0.05 mm (0.02 in) | 0.05 mm (   | the two do not agree
             limit: 0.05 mm        | limit: 0.05 mm, rate: slow | slow,     | "rate" of wear limit "C1": "slow" is not a number
             kind: length          | kind: none              | [0 mm, 0.02 mm], limit | "as_new" of wear limit "C1" is a quantity, but kind says none
+            clearance: c}         | kind: length, upper: 5 mm, reading_factor: 0} | 0}     | the value is 0.0 times the reading
+            clearance: c}         | kind: length, upper: 5 mm, judged_on: range} | range} | one reading has no range
+            clearance: c}         | kind: length, upper: 5 mm, judged_on: difference, places: 3} | difference | a difference is that of two readings
+            clearance: c}         | kind: length, upper: 5 mm, pieces: [left, left]} | [left | a piece has no name or that of another
+            clearance: c}         | kind: length, upper: 5 mm, places: 3, judged_on: range, spread: 1 mm} | 1 mm} | range and spread say the same
+            clearance: c}         | kind: length, upper: 5 mm, nominal: [6 mm]} | [6 mm] | the nominal 6 mm lies outside the limits
+            clearance: c}         | kind: length, upper: 5 mm, pieces: [a, b, c], nominal: [1 mm, 2 mm]} | [1 mm | 2 nominals of 3 pieces
+            clearance: c}         | kind: length, upper: 5 mm, within: 1 mm} | 1 mm} | it belongs to a nominal and is above 0
+            clearance: c}         | kind: length, upper: 5 mm, relative_to: H1/plai} | H1/plai | is no other check that reads the same kind
+            clearance: c}         | kind: length, upper: 5 mm, gauge: DU} | DU}    | "DU" is not among the tools
+            clearance: c}         | pieces: [left, right]}  | play, what   | places, pieces or a gauge without a kind
+            fasteners: [V1]       | fasteners: [V1]\\n    tightened: {V1: 9} | {V1: 9} | tightened is 9
+            fasteners: [V1]       | tightened: {V1: 4}      | {V1: 4}      | it counts V1, which it does not tighten
+            steps: [0 17 30 mm, 17 200 36 mm, 200 216 25 mm] | steps: [0 17 30 mm, 17 200 36 mm, 200 216 25 mm], bores: [-5 20 10 mm] | [-5 20 | a bore reaches out of the shaft
+            steps: [0 17 30 mm, 17 200 36 mm, 200 216 25 mm] | steps: [0 17 30 mm, 17 200 36 mm, 200 216 25 mm], bores: [0 20 30 mm] | [0 20 | a bore of 30 mm leaves nothing of the shaft
+            fasteners:\\n        | gears: [{id: g4, name: 4th, straight: true, driver: 20, driven: 20}]\\nfasteners:\\n | true, | straight through no tooth runs
+            fasteners:\\n        | gears: [{id: g4, name: 4th}]\\nfasteners:\\n | {id: g4 | driver is 0
             clearance: c}         | kind: force, upper: 5 mm} | 5 mm}      | "5 mm" is a length; a force is needed here
             clearance: c}         | kind: force, upper: 5 N, places: 3, spread: x} | x} | "spread" of check "play"
             torque: 20 N.m        | torque: 20 lbf.in, preload: 13.9 kN, nut_factor: 0.18 | 13.9 kN | nut factor x preload x diameter is 20.016
@@ -90,8 +107,47 @@ class SenseChecksTest {
         assertThat(Texts.problems(Texts.with("upper: 0.08 mm", "upper: 0.08 mm (0.0031 in)")))
                 .isEmpty();
         // 1.07 mm was once printed as 0.074 in, from memory of a service sheet; 0.042 in is right
-        assertThat(Amounts.one("1.07 mm (0.042 in)", Kind.LENGTH).isOk()).isTrue();
-        assertThat(Amounts.one("1.07 mm (0.074 in)", Kind.LENGTH).isOk()).isFalse();
+        assertThat(QuantityText.one("1.07 mm (0.042 in)", Kind.LENGTH).isOk()).isTrue();
+        assertThat(QuantityText.one("1.07 mm (0.074 in)", Kind.LENGTH).isOk()).isFalse();
+    }
+
+    private static final String HEATED = UnitFiles.starter()
+            .replace(
+                    "    after: {S1: same_part}\n    duration: 20 min\n",
+                    "    after: {S1: same_part, K1: same_part}\n    duration: 20 min\n    dangers: [heat]\n    windows: W1\n")
+            .replace("\nsteps:\n", """
+
+                    windows:
+                      - {id: W1, name: hot case, longest: 90 min, why: it cools}
+                    steps:
+                      - {id: K1, todo: Heat the case., at: BENCH, duration: 45 min, dangers: [heat], windows: [W1]}
+                    """);
+
+    private static List<String> remarks(String text) {
+        return UnitFiles.read("u.yaml", text) instanceof UnitFiles.Good good
+                ? good.remarks().stream().map(Problem::sentence).toList()
+                : Texts.sentences(text);
+    }
+
+    @Test
+    void whatIsHeatedAndFittedLaterWithoutAnOpenedWindowIsRemarkedUpon() {
+        assertThat(remarks(HEATED))
+                .singleElement()
+                .asString()
+                .startsWith(Texts.place(HEATED, "W1\n"))
+                .contains("step S2: it fits what K1 heated or chilled, and no window is opened by K1 and closed by S2")
+                .endsWith("Write a window with opens: K1 and closes: S2.");
+        String held = HEATED.replace("longest: 90 min,", "longest: 90 min, opens: K1, closes: S2,");
+        assertThat(remarks(held)).isEmpty();
+        String longer = HEATED.replace("longest: 90 min,", "longest: 90 min, opens: K1, closes: S3,");
+        assertThat(remarks(longer)).isEmpty();
+        String other = HEATED.replace("longest: 90 min,", "longest: 90 min, opens: S2, closes: S3,");
+        assertThat(remarks(other)).hasSize(1);
+        // heated and fitted in one step needs no window; nor does what waits for the heat and fits nothing
+        assertThat(remarks(UnitFiles.starter().replace("    undo: slow\n", "    undo: slow\n    dangers: [heat]\n")))
+                .isEmpty();
+        assertThat(remarks(HEATED.replace("    windows: W1\n", "").replace(", windows: [W1]", "")))
+                .anySatisfy(s -> assertThat(s).contains("window W1: no step names it and none opens or closes it"));
     }
 
     @Test

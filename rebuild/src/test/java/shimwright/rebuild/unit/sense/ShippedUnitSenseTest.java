@@ -38,7 +38,7 @@ class ShippedUnitSenseTest {
             "gauges", StepLaws::gauges);
 
     static List<UnitType> types() {
-        return List.of(DemoUnit.type());
+        return List.of(DemoUnit.type(), DemoUnit.inLine());
     }
 
     static Stream<Unit> units() {

@@ -1,0 +1,215 @@
+package shimwright.bench.web.api;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.sheet.SheetJson;
+import shimwright.bench.web.kit.ActReader;
+import shimwright.bench.web.kit.Door;
+import shimwright.bench.web.kit.Form;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.rebuild.act.Act;
+import shimwright.rebuild.act.Acts;
+import shimwright.rebuild.act.StoryActs;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.PictureStore;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * The door for programs to jobs and shop: the same acts as on the pages, each by its name, and how everything stands.
+ * Quantities are texts with their unit; a bare number is in millimetres, newton metres and so on.
+ */
+public final class ActRoutes {
+    private static final ObjectMapper JSON = JsonMapper.builder().build();
+    private static final int LARGEST_PICTURE = 12 * 1024 * 1024;
+
+    private final Desk desk;
+    private final Door door;
+
+    public ActRoutes(Desk desk, Door door) {
+        this.desk = desk;
+        this.door = door;
+    }
+
+    public void routes(RoutesConfig routes) {
+        String root = ApiRoutes.ROOT;
+        routes.get(root + "/shop", ctx -> answer(ctx, 200, JobJson.shop(desk.shop())));
+        routes.get(root + "/units", ctx -> answer(ctx, 200, Map.of("units", units())));
+        routes.get(
+                root + "/jobs",
+                ctx -> answer(
+                        ctx,
+                        200,
+                        Map.of("jobs", desk.jobs().stream().map(JobJson::card).toList())));
+        routes.get(root + "/jobs/{job}", this::job);
+        routes.get(root + "/jobs/{job}/entries", this::entries);
+        routes.post(root + "/jobs/{job}/acts/{act}", this::onJob);
+        routes.post(root + "/jobs/{job}/pictures", this::picture);
+        routes.post(root + "/shop/acts/{act}", this::inShop);
+    }
+
+    private static void answer(Context ctx, int status, Object value) {
+        ctx.status(status);
+        ctx.contentType("application/json; charset=utf-8");
+        ctx.result(SheetJson.line(value));
+    }
+
+    private List<Object> units() {
+        List<Object> units = new ArrayList<>();
+        desk.shelf().units().values().forEach(unit -> {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("type", unit.type().id());
+            one.put("file", unit.hash());
+            one.put("variants", unit.type().variants().keySet());
+            units.add(one);
+        });
+        return units;
+    }
+
+    private void job(Context ctx) {
+        desk.bench(ctx.pathParam("job"))
+                .ifPresentOrElse(bench -> answer(ctx, 200, JobJson.bench(bench)), () -> noJob(ctx));
+    }
+
+    private static void noJob(Context ctx) {
+        ApiRoutes.refuse(ctx, 404, "job", "there is no such job here", "GET /api/jobs lists them");
+    }
+
+    private void entries(Context ctx) {
+        Optional<Job> job = desk.bench(ctx.pathParam("job")).map(bench -> bench.job());
+        if (job.isEmpty()) {
+            noJob(ctx);
+            return;
+        }
+        answer(
+                ctx,
+                200,
+                Map.of(
+                        "entries",
+                        job.get().entries().stream().map(ActRoutes::entry).toList()));
+    }
+
+    private static Map<String, Object> entry(Kept kept) {
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("number", kept.streamNumber());
+        one.put("id", kept.draft().id());
+        one.put("at", kept.draft().at().toString());
+        one.put("by", kept.draft().by());
+        one.put("type", kept.body().getClass().getSimpleName());
+        return one;
+    }
+
+    private void onJob(Context ctx) {
+        Optional<Class<? extends Act.OfJob>> type = Acts.find(ctx.pathParam("act"))
+                .filter(Act.OfJob.class::isAssignableFrom)
+                .map(t -> t.asSubclass(Act.OfJob.class));
+        Optional<Form> form = type.isEmpty() ? noAct(ctx) : form(ctx);
+        if (type.isEmpty() || form.isEmpty()) {
+            return;
+        }
+        Act.OfJob act = ActReader.read(type.get(), form.get());
+        done(
+                ctx,
+                form.get(),
+                form.get().sound()
+                        ? desk.act(ctx.pathParam("job"), act, door.signed(ctx, form.get()))
+                        : Outcome.refused(form.get().faults()));
+    }
+
+    private void inShop(Context ctx) {
+        Optional<Class<? extends Act.OfShop>> type = Acts.find(ctx.pathParam("act"))
+                .filter(Act.OfShop.class::isAssignableFrom)
+                .map(t -> t.asSubclass(Act.OfShop.class));
+        Optional<Form> form = type.isEmpty() ? noAct(ctx) : form(ctx);
+        if (type.isEmpty() || form.isEmpty()) {
+            return;
+        }
+        Act.OfShop act = ActReader.read(type.get(), form.get());
+        done(
+                ctx,
+                form.get(),
+                form.get().sound()
+                        ? desk.act(act, door.signed(ctx, form.get()))
+                        : Outcome.refused(form.get().faults()));
+    }
+
+    private static Optional<Form> noAct(Context ctx) {
+        ApiRoutes.refuse(ctx, 404, "act", "there is no act " + ctx.pathParam("act") + " here", "See /api/openapi.json");
+        return Optional.empty();
+    }
+
+    private void picture(Context ctx) {
+        byte[] content = ctx.bodyAsBytes();
+        if (content.length > LARGEST_PICTURE) {
+            ApiRoutes.refuse(ctx, 413, "picture", "it is larger than 12 MB", "Take it at a lower setting");
+            return;
+        }
+        Form form = new Form(ctx.queryParamMap(), UnitSystem.METRIC);
+        Outcome<Desk.Done> done = desk.pictures()
+                .keep("picture", content)
+                .flatMap(kept -> desk.act(ctx.pathParam("job"), added(form, kept), door.signed(ctx, form)));
+        done(ctx, form, done);
+    }
+
+    private static StoryActs.AddPicture added(Form form, PictureStore.Picture kept) {
+        return new StoryActs.AddPicture(
+                form.raw("about"), kept.hash(), kept.mediaType(), kept.size(), form.raw("caption"));
+    }
+
+    private static void done(Context ctx, Form form, Outcome<Desk.Done> done) {
+        if (done instanceof Outcome.Ok<Desk.Done> ok) {
+            Map<String, Object> kept = new LinkedHashMap<>();
+            kept.put("job", ok.value().stream());
+            kept.put("said", ok.value().said());
+            kept.put(
+                    "entries",
+                    ok.value().entries().stream().map(ActRoutes::entry).toList());
+            answer(ctx, 201, kept);
+        } else {
+            List<Refusal> refusals = form.sound() ? done.refusals() : form.faults();
+            ApiRoutes.refuse(ctx, 422, "", refusals);
+        }
+    }
+
+    /** A body of JSON as a form: texts and numbers by name, lists as name1, name2…, objects as name-key. */
+    private Optional<Form> form(Context ctx) {
+        try {
+            JsonNode body = ctx.body().isBlank() ? JSON.createObjectNode() : JSON.readTree(ctx.body());
+            if (!body.isObject()) {
+                ApiRoutes.refuse(ctx, 400, "body", "it is no JSON object", "Send the inputs by name");
+                return Optional.empty();
+            }
+            Map<String, List<String>> fields = new LinkedHashMap<>();
+            body.properties().forEach(field -> put(fields, field.getKey(), field.getValue()));
+            boolean inch = "inch".equals(ctx.queryParam("units"));
+            return Optional.of(new Form(fields, inch ? UnitSystem.INCH : UnitSystem.METRIC));
+        } catch (JacksonException broken) {
+            ApiRoutes.refuse(ctx, 400, "body", "it is not JSON", "Send the inputs by name as a JSON object");
+            return Optional.empty();
+        }
+    }
+
+    private static void put(Map<String, List<String>> fields, String name, JsonNode value) {
+        if (value.isArray()) {
+            int number = 0;
+            for (JsonNode one : value) {
+                fields.put(name + ++number, List.of(one.asString()));
+            }
+        } else if (value.isObject()) {
+            value.properties().forEach(one -> put(fields, name + "-" + one.getKey(), one.getValue()));
+        } else {
+            fields.put(name, List.of(value.isNull() ? "" : value.asString()));
+        }
+    }
+}

@@ -1,0 +1,255 @@
+package shimwright.bench.web.api;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import shimwright.bench.desk.OnBench;
+import shimwright.mechanics.axial.shim.PackOffer;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.act.SettingActs;
+import shimwright.rebuild.clearance.Session;
+import shimwright.rebuild.clearance.Session.Advice;
+import shimwright.rebuild.clearance.Session.Closing;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.rules.Holds;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Measurable;
+import shimwright.rebuild.unit.model.Quantity;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.UnitType.Check;
+import shimwright.rebuild.unit.model.WearLimit;
+
+/** A job and the shop as programs see them: what is done, what is next, how each clearance stands. Lengths are in metres. */
+final class JobJson {
+    private JobJson() {}
+
+    static Map<String, Object> shop(Shop shop) {
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("facts", shop.facts());
+        all.put("gauges", shop.gauges().values().stream().map(JobJson::gauge).toList());
+        all.put("pieces", shop.pieces().values().stream().map(JobJson::piece).toList());
+        return all;
+    }
+
+    private static Map<String, Object> gauge(Shop.Gauge gauge) {
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("gauge", gauge.id());
+        one.put("name", gauge.name());
+        one.put("step", gauge.step());
+        one.put("errorLimit", gauge.errorLimit());
+        one.put("range", gauge.range());
+        one.put("calibrated", gauge.calibrated());
+        return one;
+    }
+
+    private static Map<String, Object> piece(Shop.Piece piece) {
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("piece", piece.id());
+        one.put("family", piece.family());
+        one.put("thickness", piece.thickness());
+        one.put("inDrawer", piece.inDrawer());
+        one.put("in", piece.takenBy() == null ? "" : piece.takenBy());
+        return one;
+    }
+
+    static Map<String, Object> card(Job job) {
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("job", job.id());
+        one.put("number", job.opened().number());
+        one.put("owner", job.opened().owner());
+        one.put("unit", job.opened().unitType());
+        one.put("variant", job.variant());
+        one.put("unitFile", job.unitFile());
+        one.put("head", Map.of("count", job.head().count(), "hash", job.head().hash()));
+        one.put("handedBack", job.closed());
+        return one;
+    }
+
+    static Map<String, Object> bench(OnBench bench) {
+        Job job = bench.job();
+        Map<String, Object> all = card(job);
+        all.put("done", List.copyOf(job.stepsDone()));
+        all.put("built", bench.built());
+        Outcome<Plan> plan = bench.plan();
+        all.put(
+                "plan",
+                plan.isOk() ? plan.orElseThrow().ahead().stream().map(Step::id).toList() : List.of());
+        all.put("hindrances", plan.refusals().stream().map(Refusal::sentence).toList());
+        bench.next().ifPresent(step -> all.put("next", step(bench, step)));
+        all.put(
+                "clearances",
+                bench.unit().type().settingOrder().stream()
+                        .map(id -> session(bench, bench.session(id)))
+                        .toList());
+        all.put(
+                "limits",
+                bench.unit().type().wearLimits().stream()
+                        .map(wear -> limit(job, wear))
+                        .toList());
+        all.put("clocks", bench.timers().stream().map(JobJson::clock).toList());
+        all.put(
+                "awaited",
+                job.awaited().stream()
+                        .map(said ->
+                                Map.of("order", said.id(), "what", said.what().what()))
+                        .toList());
+        return all;
+    }
+
+    private static Map<String, Object> clock(shimwright.rebuild.plan.Timers.Timer timer) {
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("name", timer.name());
+        one.put("until", timer.until().toString());
+        one.put("mustEnd", timer.mustEnd());
+        one.put("closes", timer.closes());
+        return one;
+    }
+
+    private static Map<String, Object> step(OnBench bench, Step step) {
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("step", step.id());
+        one.put("todo", step.todo());
+        one.put("at", step.at());
+        one.put("installs", step.installs());
+        one.put("fasteners", step.fasteners());
+        one.put("clearance", step.clearance());
+        one.put("reading", step.phase().name().toLowerCase(java.util.Locale.ROOT));
+        one.put("hold", step.hold());
+        List<Object> checks = new ArrayList<>();
+        for (Holds.CheckStanding standing : Holds.of(bench.bench(), step)) {
+            Map<String, Object> check = check(standing.check());
+            check.put("standing", standing.standing().name().toLowerCase(java.util.Locale.ROOT));
+            checks.add(check);
+        }
+        one.put("checks", checks);
+        return one;
+    }
+
+    private static Map<String, Object> check(Check check) {
+        Map<String, Object> one = measurable(check);
+        one.put("check", check.id());
+        one.put("clearance", check.clearance());
+        check.lower().ifPresent(limit -> one.put("lower", limit.si()));
+        check.upper().ifPresent(limit -> one.put("upper", limit.si()));
+        check.spread().ifPresent(limit -> one.put("spread", limit.si()));
+        return one;
+    }
+
+    private static Map<String, Object> measurable(Measurable of) {
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("what", of.what());
+        one.put("kind", of.kind().name().toLowerCase(java.util.Locale.ROOT));
+        one.put("readings", of.readingsEach() * of.fields().size());
+        one.put("unit", of.bareUnit().symbol());
+        one.put("stated", of.stated().stream().map(Quantity::si).toList());
+        return one;
+    }
+
+    private static Map<String, Object> limit(Job job, WearLimit wear) {
+        Map<String, Object> one = measurable(wear);
+        one.put("limit", wear.id());
+        one.put("direction", wear.direction().name().toLowerCase(java.util.Locale.ROOT));
+        wear.limit().ifPresent(limit -> one.put("service", limit.si()));
+        one.put(
+                "found",
+                job.found().stream().anyMatch(said -> said.what().limit().equals(wear.id())));
+        one.put("decided", job.judged().containsKey(wear.id()));
+        return one;
+    }
+
+    static Map<String, Object> session(OnBench bench, Session session) {
+        Clearance clearance = session.clearance();
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("clearance", clearance.id());
+        one.put("name", clearance.name());
+        one.put("lower", clearance.lower());
+        one.put("upper", clearance.upper());
+        one.put("stage", session.stage().name().toLowerCase(java.util.Locale.ROOT));
+        one.put("say", session.say());
+        one.put("method", clearance.method().name().toLowerCase(java.util.Locale.ROOT));
+        one.put("numbers", SettingActs.numbers(clearance));
+        one.put("rounds", session.current().rounds().size());
+        one.put("wanted", clearance.rounds());
+        one.put("reading", session.current().phase().name().toLowerCase(java.util.Locale.ROOT));
+        one.put("gauge", session.gauge() == null ? "" : session.gauge().id());
+        one.put("gauges", session.gauges().stream().map(Shop.Gauge::id).toList());
+        one.put(
+                "places",
+                clearance.positions().stream().map(p -> place(bench, p)).toList());
+        one.put("known", session.known().keySet());
+        one.put(
+                "refusals",
+                session.current().refusals().stream().map(Refusal::sentence).toList());
+        one.put("offers", offers(session.advice()));
+        one.put(
+                "chosen",
+                session.chosen().entrySet().stream()
+                        .collect(Collectors.toMap(
+                                Map.Entry::getKey,
+                                e -> e.getValue().pieces().stream()
+                                        .map(p -> p.piece())
+                                        .toList())));
+        one.put("closing", closing(session.closing()));
+        one.put("accepted", session.accepted() != null);
+        one.put("reopened", session.reopened());
+        return one;
+    }
+
+    private static Map<String, Object> place(OnBench bench, Clearance.Position position) {
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("place", position.id());
+        one.put("where", position.where());
+        one.put("family", position.family());
+        one.put("fewest", position.fewest());
+        one.put("most", position.most());
+        one.put("effect", position.effect());
+        one.put(
+                "usable",
+                bench
+                        .shop()
+                        .usable(
+                                position.family(),
+                                bench.unit().shimFamily(position.family()).spread())
+                        .stream()
+                        .map(Shop.Piece::id)
+                        .toList());
+        return one;
+    }
+
+    private static List<Object> offers(@Nullable Advice advice) {
+        if (advice == null || advice.result() == null) {
+            return List.of();
+        }
+        List<Object> offers = new ArrayList<>();
+        for (PackOffer offer : advice.result().offers()) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("place", advice.position().id());
+            one.put("pieces", offer.pieces());
+            one.put("predicted", offer.predicted());
+            one.put("u", offer.u());
+            one.put("probability", offer.probability());
+            one.put("verdict", offer.verdict().name());
+            offers.add(one);
+        }
+        return offers;
+    }
+
+    private static Map<String, Object> closing(@Nullable Closing closing) {
+        if (closing == null) {
+            return Map.of();
+        }
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("value", closing.value());
+        one.put("u", closing.u());
+        one.put("verdict", closing.verdict().name());
+        one.put("finding", closing.finding());
+        one.put("advice", closing.advice());
+        return one;
+    }
+}

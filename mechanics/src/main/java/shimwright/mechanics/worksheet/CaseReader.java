@@ -1,0 +1,409 @@
+package shimwright.mechanics.worksheet;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.measure.Budget;
+import shimwright.mechanics.measure.Contribution;
+import shimwright.mechanics.measure.Uncertainties;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Doubt;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.Quantities;
+import shimwright.mechanics.quantity.Range;
+import shimwright.mechanics.quantity.UnitSystem;
+
+/**
+ * Reads text, or what a JSON reader makes of text, into an input record; collects every fault. A fault leaves a null
+ * behind, and no record is built once there is one.
+ */
+final class CaseReader {
+    private static final int LONGEST_TEXT = 2000;
+
+    private final UnitSystem system;
+    private final List<Refusal> refusals = new ArrayList<>();
+    private final Map<String, List<Doubt>> doubts = new LinkedHashMap<>();
+    private final Set<String> taken = new LinkedHashSet<>();
+    private final List<String> cautions = new ArrayList<>();
+
+    private CaseReader(UnitSystem system) {
+        this.system = system;
+    }
+
+    /**
+     * Binds.
+     *
+     * @param type the input record
+     * @param fields its fields
+     * @param given values by key: text, numbers, booleans, lists, maps; dotted keys reach into records
+     * @param system units of bare numbers
+     */
+    static <C> Outcome<BoundCase<C>> bind(Class<C> type, List<Field> fields, Map<String, ?> given, UnitSystem system) {
+        CaseReader binder = new CaseReader(system);
+        Object value = binder.record(type, fields, binder.nested(given), "", "");
+        if (value == null || !binder.refusals.isEmpty()) {
+            return Outcome.refused(binder.refusals);
+        }
+        return Outcome.ok(new BoundCase<>(type.cast(value), binder.doubts, binder.taken, binder.cautions));
+    }
+
+    private Map<String, Object> nested(Map<String, ?> given) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        for (Map.Entry<String, ?> entry : given.entrySet()) {
+            if (entry.getValue() == null) {
+                continue;
+            }
+            int dot = entry.getKey().indexOf('.');
+            String head = dot < 0 ? entry.getKey() : entry.getKey().substring(0, dot);
+            Object old = tree.get(head);
+            Object part = dot < 0 ? entry.getValue() : Map.of(entry.getKey().substring(dot + 1), entry.getValue());
+            if (old == null) {
+                tree.put(head, part);
+            } else if (old instanceof Map<?, ?> && part instanceof Map<?, ?>) {
+                Map<String, Object> both = textKeys(old);
+                both.putAll(textKeys(part));
+                tree.put(head, both);
+            } else {
+                refuse(head, "given twice, as a whole and in parts", "Give it in one way");
+            }
+        }
+        return tree;
+    }
+
+    private static Map<String, Object> textKeys(@Nullable Object map) {
+        Map<String, Object> copy = new LinkedHashMap<>();
+        if (map instanceof Map<?, ?> old) {
+            old.forEach((key, value) -> copy.put(String.valueOf(key), value));
+        }
+        return copy;
+    }
+
+    private @Nullable Object record(
+            Class<?> type, List<Field> fields, Map<String, Object> given, String path, String place) {
+        int before = refusals.size();
+        List<String> names = fields.stream().map(Field::name).toList();
+        Map<String, Object> known = new LinkedHashMap<>();
+        for (Map.Entry<String, Object> entry : given.entrySet()) {
+            String key = entry.getKey();
+            String name =
+                    names.stream().filter(n -> Keys.same(n, key)).findFirst().orElse("");
+            if (name.isEmpty()) {
+                String hint = Keys.meant(key, names)
+                        .map(meant -> "Did you mean " + meant + "?")
+                        .orElse("Known here: " + String.join(", ", names));
+                refuse(place + key, "there is no such input", hint);
+            } else if (known.putIfAbsent(name, entry.getValue()) != null) {
+                refuse(place + key, "given twice", "Give it once");
+            }
+        }
+        @Nullable Object[] values = new @Nullable Object[fields.size()];
+        for (int i = 0; i < values.length; i++) {
+            Field field = fields.get(i);
+            boolean behind = blank(known.get(field.name())) && holdsTyped(field, fields, path);
+            values[i] = behind ? 0.0 : value(field, known.get(field.name()), path + field.name(), place + field.name());
+        }
+        if (refusals.size() == before) {
+            for (int i = 0; i < values.length; i++) {
+                take(fields, i, values, known, path, place);
+            }
+        }
+        return refusals.size() == before ? Records.build(type, values) : null;
+    }
+
+    /** Whether an uncertainty left out stands behind the ± of the value it belongs to. */
+    private boolean holdsTyped(Field uncertainty, List<Field> fields, String path) {
+        return fields.stream()
+                .anyMatch(field ->
+                        field.doubt().u().equals(uncertainty.name()) && doubts.containsKey(path + field.name()));
+    }
+
+    /** Takes what was typed behind ± into the inputs for it (JCGM 100:2008 5.1.2; degrees of freedom by G.4.1). */
+    private void take(
+            List<Field> fields,
+            int at,
+            @Nullable Object[] values,
+            Map<String, Object> known,
+            String path,
+            String place) {
+        Field field = fields.get(at);
+        List<Doubt> typed = field.doubt().u().isEmpty() ? null : doubts.remove(path + field.name());
+        if (typed == null) {
+            return;
+        }
+        taken.add(path + field.name());
+        int u = indexOf(fields, field.doubt().u());
+        int nu = field.doubt().nu().isEmpty()
+                ? -1
+                : indexOf(fields, field.doubt().nu());
+        double given = (Double) Objects.requireNonNull(values[u]);
+        double freedom = nu >= 0 && values[nu] instanceof Double n ? n : Double.POSITIVE_INFINITY;
+        List<Contribution> parts = new ArrayList<>();
+        parts.add(Contribution.of(field.doubt().u(), given, freedom));
+        for (Doubt doubt : typed) {
+            if (!doubt.shared().isEmpty()) {
+                refuse(
+                        place + field.name(),
+                        "each doubt here counts as independent, but this one is shared as \"" + doubt.shared() + "\"",
+                        "Leave shared= out, or give what is shared in an input of its own");
+            } else if (nu < 0 && doubt.nu() <= 2) {
+                refuse(
+                        place + field.name(),
+                        "from three readings or fewer a doubt has no standard deviation",
+                        "Read more often, or give the doubt without n= and nu=");
+            } else {
+                boolean spread = nu < 0 && Double.isFinite(doubt.nu());
+                parts.add(Contribution.of(
+                        field.name(),
+                        spread ? Uncertainties.ofScaledT(doubt.u(), doubt.nu()) : doubt.u(),
+                        spread ? Double.POSITIVE_INFINITY : doubt.nu()));
+            }
+        }
+        Budget together = Budget.of(parts);
+        String name = place + fields.get(u).name();
+        if (!fields.get(u).range().holds(together.u())) {
+            refuse(name, "with the ± of " + field.name() + " it leaves its range", "Look at the number behind ±");
+        }
+        if (!blank(known.get(fields.get(u).name())) && given > 0) {
+            cautions.add("The ± typed at " + place + field.name() + " and " + name + " are put together by squares.");
+        }
+        values[u] = together.u();
+        boolean own = given == 0 && typed.stream().allMatch(doubt -> Double.isInfinite(doubt.nu()));
+        if (nu >= 0 && !own) {
+            values[nu] = Double.isInfinite(together.nu()) ? null : (Double) together.nu();
+        }
+    }
+
+    private static boolean blank(@Nullable Object given) {
+        return given == null || (given instanceof String text && text.isBlank());
+    }
+
+    private static int indexOf(List<Field> fields, String name) {
+        return fields.stream().map(Field::name).toList().indexOf(name);
+    }
+
+    private @Nullable Object value(Field field, @Nullable Object given, String path, String place) {
+        Object raw = given instanceof String text && text.isBlank() && field.shape() != Shape.TEXT ? null : given;
+        if (raw == null) {
+            return absent(field, path, place);
+        }
+        return switch (field.shape()) {
+            case QUANTITY, OPTIONAL_QUANTITY -> quantity(field, raw, path, place);
+            case WHOLE_NUMBER -> wholeNumber(field, raw, place);
+            case YES_NO -> yesNo(raw, place);
+            case CHOICE -> choice(field, raw, place);
+            case TEXT -> text(raw, place);
+            case LIST -> list(field, raw, path, place);
+            case RECORD -> record(field.type(), field.children(), parts(field, raw, place), path + ".", inside(place));
+            case BUDGET -> throw new IllegalStateException("a budget is not an input");
+        };
+    }
+
+    private @Nullable Object absent(Field field, String path, String place) {
+        if (field.orElse().isPresent()) {
+            String text = field.orElse().get();
+            return field.shape() == Shape.TEXT ? text : value(field, text, path, place);
+        }
+        if (field.shape() == Shape.OPTIONAL_QUANTITY) {
+            return null;
+        }
+        if (field.shape() == Shape.LIST && field.fewest() == 0) {
+            return List.of();
+        }
+        if (field.shape() == Shape.RECORD) {
+            return record(field.type(), field.children(), Map.of(), path + ".", inside(place));
+        }
+        String key = place.contains(" ") ? "" : place + "=";
+        String example = field.example().isEmpty() ? "" : ", for example " + key + field.example();
+        refuse(place, "not given", "Needed: " + field.meaning() + example);
+        return null;
+    }
+
+    private @Nullable Object quantity(Field field, Object raw, String path, String place) {
+        String typed = scalar(raw, place, "one number is needed here");
+        if (typed == null) {
+            return null;
+        }
+        Outcome<Parsed> parsed =
+                Quantities.parse(typed, field.kind(), field.display(system).unit(), place, field.range());
+        if (!parsed.isOk()) {
+            refusals.addAll(parsed.refusals());
+            return null;
+        }
+        if (!parsed.orElseThrow().doubts().isEmpty()) {
+            doubts.put(path, parsed.orElseThrow().doubts());
+        }
+        return parsed.orElseThrow().si();
+    }
+
+    private @Nullable Object wholeNumber(Field field, Object raw, String place) {
+        String typed = scalar(raw, place, "one whole number is needed here");
+        if (typed == null) {
+            return null;
+        }
+        double least = Math.max(field.range().min(), Integer.MIN_VALUE);
+        double most = Math.min(field.range().max(), Integer.MAX_VALUE);
+        Range range = new Range(least, most);
+        Outcome<Parsed> parsed =
+                Quantities.parse(typed, Kind.NUMBER, field.display(system).unit(), place, range);
+        if (!parsed.isOk()) {
+            refusals.addAll(parsed.refusals());
+            return null;
+        }
+        double number = parsed.orElseThrow().si();
+        if (number != Math.rint(number) || parsed.orElseThrow().u().isPresent()) {
+            refuse(place, "\"" + typed + "\" is not a whole number", "Type a count such as 3");
+            return null;
+        }
+        return (int) number;
+    }
+
+    private @Nullable Object yesNo(Object raw, String place) {
+        return switch (String.valueOf(raw).strip().toLowerCase(Locale.ROOT)) {
+            case "yes", "true", "y", "1" -> true;
+            case "no", "false", "n", "0" -> false;
+            default -> {
+                refuse(place, "\"" + shortened(raw) + "\" is neither yes nor no", "Type yes or no");
+                yield null;
+            }
+        };
+    }
+
+    private @Nullable Object choice(Field field, Object raw, String place) {
+        String typed = String.valueOf(raw);
+        for (Object constant : field.type().getEnumConstants()) {
+            if (Keys.same(((Enum<?>) constant).name(), typed)) {
+                return constant;
+            }
+        }
+        refuse(place, "\"" + shortened(raw) + "\" is none of the choices", "Choose one of: " + choices(field));
+        return null;
+    }
+
+    /** A key reaches into a record with a dot, an entry of a list is a place in words. */
+    private static String inside(String place) {
+        return place.contains(" ") ? place + ", " : place + ".";
+    }
+
+    static String choices(Field field) {
+        return String.join(", ", field.choices());
+    }
+
+    private @Nullable Object text(Object raw, String place) {
+        String typed = scalar(raw, place, "a text is needed here");
+        if (typed != null && typed.length() > LONGEST_TEXT) {
+            refuse(place, "the text is longer than " + LONGEST_TEXT + " letters", "Shorten it");
+            return null;
+        }
+        return typed == null ? null : typed.strip();
+    }
+
+    private @Nullable Object list(Field field, Object raw, String path, String place) {
+        List<?> items = items(field, raw);
+        if (items.size() < field.fewest() || items.size() > field.most()) {
+            boolean few = items.size() < field.fewest();
+            refuse(
+                    place,
+                    items.size() + (items.size() == 1 ? " entry" : " entries") + " given",
+                    few ? "At least " + field.fewest() + " needed" : "At most " + field.most() + " are taken");
+            return null;
+        }
+        List<@Nullable Object> values = new ArrayList<>();
+        for (int i = 0; i < items.size(); i++) {
+            Object item = items.get(i);
+            String entryPlace = place + " entry " + (i + 1);
+            if (item == null || (item instanceof String blank && blank.isBlank())) {
+                refuse(entryPlace, "nothing typed", "Fill it or leave the entry out");
+                continue;
+            }
+            values.add(value(field.entry(), item, path + "[" + i + "]", entryPlace));
+        }
+        return values;
+    }
+
+    private static List<?> items(Field field, Object raw) {
+        if (raw instanceof List<?> list) {
+            return list;
+        }
+        if (!(raw instanceof String text)) {
+            return List.of(raw);
+        }
+        Field entry = field.entry();
+        return switch (entry.shape()) {
+            case LIST -> ListText.rows(text);
+            case QUANTITY, OPTIONAL_QUANTITY, WHOLE_NUMBER -> ListText.numbers(text);
+            default -> ListText.entries(text);
+        };
+    }
+
+    /** The parts of a record: by name, or in order when typed as one text or list. */
+    private Map<String, Object> parts(Field field, Object raw, String place) {
+        if (raw instanceof Map<?, ?>) {
+            return nested(textKeys(raw));
+        }
+        List<?> inOrder = raw instanceof List<?> list ? list : ListText.fields(String.valueOf(raw));
+        Map<String, Object> parts = new LinkedHashMap<>();
+        for (int i = 0; i < inOrder.size(); i++) {
+            Object part = inOrder.get(i);
+            if (i >= field.children().size()) {
+                refuse(place, "more than " + field.children().size() + " parts given", "Order: " + field.order());
+                break;
+            }
+            if (part != null) {
+                parts.put(field.children().get(i).name(), part);
+            }
+        }
+        return parts;
+    }
+
+    /** One plain value as text; also {@code {value, unit, u}} as an answer gives it, with k, nu, n, shared, form. Null, and a refusal, otherwise. */
+    private @Nullable String scalar(Object raw, String place, String needed) {
+        if (raw instanceof Map<?, ?> map && map.get("value") instanceof Number number) {
+            Object unit = map.get("unit");
+            String suffix = unit == null ? "" : " " + unit;
+            String doubt = map.get("u") instanceof Number u ? " ± " + plain(u) : "";
+            return plain(number) + doubt + suffix + (doubt.isEmpty() ? "" : words(map));
+        }
+        if (raw instanceof Number number) {
+            return plain(number);
+        }
+        if (raw instanceof String text) {
+            return text;
+        }
+        refuse(place, needed, "");
+        return null;
+    }
+
+    private static String words(Map<?, ?> map) {
+        StringBuilder words = new StringBuilder();
+        for (String key : List.of("k", "nu", "n", "shared")) {
+            Object value = map.get(key);
+            if (value != null) {
+                words.append(' ').append(key).append('=').append(value);
+            }
+        }
+        Object form = map.get("form");
+        return form == null ? words.toString() : words.append(' ').append(form).toString();
+    }
+
+    private static String plain(Number number) {
+        return number instanceof BigDecimal decimal ? decimal.toString() : String.valueOf(number);
+    }
+
+    private static String shortened(Object raw) {
+        String text = String.valueOf(raw);
+        return text.length() > 40 ? text.substring(0, 40) + "…" : text;
+    }
+
+    private void refuse(String place, String fact, String hint) {
+        refusals.add(new Refusal(place, fact, hint));
+    }
+}

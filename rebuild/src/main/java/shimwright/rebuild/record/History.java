@@ -1,0 +1,183 @@
+package shimwright.rebuild.record;
+
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.Quantities;
+import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Entry.PieceIn;
+import shimwright.rebuild.job.Job;
+
+/**
+ * Everything that was kept of a job, a line an entry, in order: what stands in no other part of the record is found here. The
+ * words come from the entries alone, so that they never change.
+ */
+public final class History {
+    private static final Map<Class<? extends Entry.OfJob>, Function<Entry.OfJob, String>> WORDS = words();
+
+    private History() {}
+
+    /**
+     * One line.
+     *
+     * @param number within the job
+     * @param struck true where it does not count any more
+     */
+    public record Line(long number, Instant at, String by, String words, boolean struck) {}
+
+    /** All lines of a job. */
+    public static List<Line> of(Job job) {
+        Set<String> mistakes = job.entries().stream()
+                .map(kept -> kept.body())
+                .filter(Entry.EntryStruck.class::isInstance)
+                .map(body -> ((Entry.EntryStruck) body).entry())
+                .collect(Collectors.toSet());
+        return job.entries().stream()
+                .filter(kept -> kept.body() instanceof Entry.OfJob)
+                .map(kept -> new Line(
+                        kept.streamNumber(),
+                        kept.draft().at(),
+                        kept.draft().by(),
+                        say((Entry.OfJob) kept.body()),
+                        mistakes.contains(kept.draft().id())
+                                || job.struck().containsKey(kept.draft().id())))
+                .toList();
+    }
+
+    /** An entry in words. */
+    static String say(Entry.OfJob entry) {
+        Function<Entry.OfJob, String> words = WORDS.get(entry.getClass());
+        if (words == null) {
+            throw new IllegalStateException("no words for " + entry.getClass().getSimpleName());
+        }
+        return words.apply(entry);
+    }
+
+    /** The types of entries that have a line. */
+    public static Set<Class<? extends Entry.OfJob>> covered() {
+        return WORDS.keySet();
+    }
+
+    private static <E extends Entry.OfJob> void put(
+            Map<Class<? extends Entry.OfJob>, Function<Entry.OfJob, String>> words,
+            Class<E> type,
+            Function<E, String> say) {
+        words.put(type, entry -> say.apply(type.cast(entry)));
+    }
+
+    private static Map<Class<? extends Entry.OfJob>, Function<Entry.OfJob, String>> words() {
+        Map<Class<? extends Entry.OfJob>, Function<Entry.OfJob, String>> words = new LinkedHashMap<>();
+        put(words, Entry.JobOpened.class, e -> "Came in as " + e.unitType() + ", variant " + e.variant());
+        put(words, Entry.IntakeCorrected.class, e -> "Intake put right: " + e.facts() + because(e.reason()));
+        put(
+                words,
+                Entry.UnitMoved.class,
+                e -> "Moved to unit file " + brief(e.unitFile()) + ", variant " + e.variant() + because(e.reason()));
+        put(words, Entry.EntryStruck.class, e -> "An entry struck" + because(e.reason()));
+        put(words, Entry.TakenOff.class, e -> "Off: " + e.gone() + tail(e.note()));
+        put(words, Entry.Found.class, e -> "Found: " + e.what() + tail(values(e.values(), e.kind())) + tail(e.words()) + tail(e.outcome()));
+        put(
+                words,
+                Entry.Judged.class,
+                e -> "Decided: " + e.what() + ", " + e.decision().name().toLowerCase(Locale.ROOT)
+                        + because(e.reason()));
+        put(words, Entry.Sent.class, e -> "Ordered or sent out: " + e.what() + tail(e.to()) + ", due " + e.due());
+        put(
+                words,
+                Entry.CameBack.class,
+                e -> "Came: " + e.measured() + (e.good() ? ", may go in" : ", not right"));
+        put(words, Entry.NoteMade.class, e -> "Note, " + e.about() + ": " + e.text());
+        put(words, Entry.PictureAdded.class, e -> "Picture, " + e.about() + tail(e.caption()));
+        put(words, Entry.HandedBack.class, e -> "Handed back. Warranty: " + e.warranty());
+        put(words, Entry.FollowedUp.class, e -> "Afterwards: " + e.said() + tail(e.remark()));
+        steps(words);
+        settings(words);
+        return Map.copyOf(words);
+    }
+
+    private static void steps(Map<Class<? extends Entry.OfJob>, Function<Entry.OfJob, String>> words) {
+        put(words, Entry.ChoiceTaken.class, e -> "Of " + e.choice() + " taken: " + e.side() + because(e.reason()));
+        put(words, Entry.StepDone.class, e -> "Step " + e.step() + " done" + tail(e.todo()) + tail(e.note()));
+        put(words, Entry.StepJumped.class, e -> "Step " + e.step() + " done out of order" + because(e.reason()));
+        put(words, Entry.StepUndone.class, e -> "Step " + e.step() + " undone" + because(e.reason()));
+        put(words, Entry.StepLeftOut.class, e -> "Step " + e.step() + " left out" + because(e.reason()));
+        put(words, Entry.StepTakenUp.class, e -> "Step " + e.step() + " taken up again" + because(e.reason()));
+        put(words, Entry.StepAdded.class, e -> "Step " + e.step() + " added: " + e.todo() + because(e.reason()));
+        put(words, Entry.StepCannot.class, e -> "Step " + e.step() + " could not be done" + because(e.reason()));
+        put(
+                words,
+                Entry.TimeOverruled.class,
+                e -> "Step " + e.step() + " done too " + e.what() + " (" + e.clock() + ")" + because(e.reason()));
+        put(
+                words,
+                Entry.CheckRead.class,
+                e -> "Hold point " + e.hold() + " at " + e.step() + tail(e.basis().getOrDefault("what", e.check()))
+                        + tail(e.values().isEmpty() ? (e.attested() ? "yes" : "no") : values(e.values(), e.kind())));
+        put(
+                words,
+                Entry.HoldOverruled.class,
+                e -> "Hold point " + e.hold() + " at " + e.step() + " passed by decision" + because(e.reason()));
+    }
+
+    private static void settings(Map<Class<? extends Entry.OfJob>, Function<Entry.OfJob, String>> words) {
+        put(
+                words,
+                Entry.PackIn.class,
+                e -> "In for the reading of clearance " + e.clearance() + ": "
+                        + e.pieces().entrySet().stream()
+                                .map(place -> place.getKey() + " " + pieces(place.getValue()))
+                                .collect(Collectors.joining("; ")));
+        put(
+                words,
+                Entry.RoundRead.class,
+                e -> "Clearance " + e.clearance() + " read" + tail(values(e.values(), Kind.LENGTH)) + tail(e.gauge()));
+        put(words, Entry.RoundStruck.class, e -> "A reading struck" + because(e.reason()));
+        put(
+                words,
+                Entry.PackChosen.class,
+                e -> "Pack for clearance " + e.clearance() + " at " + e.position() + ": " + pieces(e.pieces())
+                        + ", predicted " + length(e.predicted()) + because(e.overruledBecause()));
+        put(
+                words,
+                Entry.ClearanceAccepted.class,
+                e -> "Clearance " + e.clearance() + " accepted at " + length(e.value())
+                        + because(e.overruledBecause()));
+    }
+
+    private static String pieces(List<PieceIn> pieces) {
+        return pieces.isEmpty()
+                ? "none"
+                : pieces.stream()
+                        .map(piece -> piece.piece() + " (" + length(piece.thickness()) + ")")
+                        .collect(Collectors.joining(" + "));
+    }
+
+    private static String values(List<Double> values, Kind kind) {
+        return values.stream()
+                .map(value -> Quantities.print(value, kind, UnitSystem.METRIC))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String length(double length) {
+        return Quantities.print(length, Kind.LENGTH, UnitSystem.METRIC);
+    }
+
+    private static String brief(String hash) {
+        return hash.length() > 12 ? hash.substring(0, 12) : hash;
+    }
+
+    private static String tail(String text) {
+        return text.isBlank() ? "" : ", " + text;
+    }
+
+    private static String because(String reason) {
+        return reason.isBlank() ? "" : ", because " + reason;
+    }
+}

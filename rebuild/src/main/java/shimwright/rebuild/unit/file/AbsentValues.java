@@ -1,0 +1,81 @@
+package shimwright.rebuild.unit.file;
+
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Type;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.rebuild.unit.fault.QuantityText;
+import shimwright.rebuild.unit.model.Component;
+
+/** The value of a key that is absent, and a stand-in for one that could not be read. */
+final class AbsentValues {
+    private AbsentValues() {}
+
+    /** The value that the annotation gives to an absent key. */
+    static Object absent(Component component) {
+        String text = component.field().absent();
+        if (!(component.type() instanceof Class<?> type) || type == String.class) {
+            return component.type() == String.class ? text : blank(component.type());
+        }
+        if (type.isEnum()) {
+            return constant(type, text).orElseThrow();
+        }
+        if (type == boolean.class) {
+            return Boolean.valueOf(text);
+        }
+        if (type == int.class) {
+            return Integer.valueOf(text);
+        }
+        return component.kind() == Kind.NUMBER
+                ? Double.valueOf(text)
+                : QuantityText.one(text, component.kind()).orElseThrow();
+    }
+
+    /** A value of the type that says nothing; what carries it is never handed out. */
+    static Object blank(Type type) {
+        if (type instanceof ParameterizedType held && held.getRawType() == Optional.class) {
+            return Optional.empty();
+        }
+        if (type instanceof ParameterizedType held) {
+            return held.getRawType() == Map.class ? Map.of() : held.getRawType() == Set.class ? Set.of() : List.of();
+        }
+        Class<?> plain = (Class<?>) type;
+        if (plain == String.class) {
+            return "";
+        }
+        if (plain == boolean.class) {
+            return false;
+        }
+        if (plain == int.class || plain == Integer.class) {
+            return 0;
+        }
+        if (plain == double.class || plain == Double.class) {
+            return 0.0;
+        }
+        if (plain.isEnum()) {
+            return plain.getEnumConstants()[0];
+        }
+        Object[] values = Component.of(plain).stream().map(c -> blank(c.type())).toArray();
+        return Component.make(plain, values);
+    }
+
+    /** The enum constant written in small letters, with blanks, hyphens or underscores between words. */
+    static Optional<Object> constant(Class<?> type, String text) {
+        String wanted = text.strip().toLowerCase(Locale.ROOT).replaceAll("[ -]+", "_");
+        for (Object constant : type.getEnumConstants()) {
+            if (written(constant).equals(wanted)) {
+                return Optional.of(constant);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** An enum constant as the file writes it. */
+    static String written(Object constant) {
+        return ((Enum<?>) constant).name().toLowerCase(Locale.ROOT);
+    }
+}
