@@ -88,13 +88,14 @@ public final class StepActs {
             return Outcome.refused(strange);
         }
         return Outcome.all(step.fasteners().stream()
-                .map(id -> tightened(unit.fastener(id), typed.getOrDefault(id, ""), around))
+                .map(id -> tightened(step, unit.fastener(id), typed.getOrDefault(id, ""), around))
                 .toList());
     }
 
-    private static Outcome<Entry.Tightened> tightened(Fastener fastener, String typed, Surroundings around) {
+    private static Outcome<Entry.Tightened> tightened(
+            Step step, Fastener fastener, String typed, Surroundings around) {
         if (typed.isBlank()) {
-            return Outcome.ok(tightened(fastener, fastener.torque(), "nominal"));
+            return Outcome.ok(tightened(step, fastener, fastener.torque(), "nominal"));
         }
         return Quantities.parse(
                         typed,
@@ -103,12 +104,12 @@ public final class StepActs {
                         "torque of " + fastener.where(),
                         TypedReadings.range(Kind.TORQUE))
                 .map(Parsed::si)
-                .map(si -> tightened(fastener, si, "as typed: " + typed.strip()));
+                .map(si -> tightened(step, fastener, si, "as typed: " + typed.strip()));
     }
 
-    private static Entry.Tightened tightened(Fastener fastener, double torque, String how) {
+    private static Entry.Tightened tightened(Step step, Fastener fastener, double torque, String how) {
         return new Entry.Tightened(
-                fastener.id(), fastener.where(), fastener.quantity(), fastener.thread(), torque, how);
+                fastener.id(), fastener.where(), step.tightens(fastener), fastener.thread(), torque, how);
     }
 
     /** A step was done although steps that it waits for were not. */

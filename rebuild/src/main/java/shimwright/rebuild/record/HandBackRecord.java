@@ -2,10 +2,12 @@ package shimwright.rebuild.record;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.clearance.EtchedDeviation;
 import shimwright.rebuild.job.Entry;
@@ -31,14 +33,15 @@ import shimwright.rebuild.unit.model.UnitType.HoldPoint;
  * @param tellTales what told the variant: look, what was seen
  * @param decisions findings with their verdicts
  * @param clearances every clearance with readings, pack and acceptance
- * @param torques what was tightened, in order
- * @param consumables what was used, with the step it was used at
+ * @param torques what was tightened, in order, as the entries have it
+ * @param consumables what was used, by name, with the steps it was used at
  * @param holds every hold point that was read
  * @param proofs the proof readings
  * @param overruled what was passed against advice, by whom and why
  * @param struck readings that do not count, with the reason
  * @param notes notes in order
  * @param pictures pictures in order
+ * @param history everything that was kept, in order
  */
 public record HandBackRecord(
         Job job,
@@ -47,13 +50,14 @@ public record HandBackRecord(
         List<Decision> decisions,
         List<Setting> clearances,
         List<Tightened> torques,
-        Map<Consumable, String> consumables,
+        Map<String, String> consumables,
         List<HoldReading> holds,
         List<HoldReading> proofs,
         List<String> overruled,
         List<Struck> struck,
         List<Said<Entry.NoteMade>> notes,
-        List<Said<Entry.PictureAdded>> pictures) {
+        List<Said<Entry.PictureAdded>> pictures,
+        List<History.Line> history) {
 
     /** A finding and the verdict on it. */
     public record Decision(String what, String found, String verdict, String reason, String consent) {}
@@ -79,14 +83,21 @@ public record HandBackRecord(
             @Nullable Said<Entry.ClearanceAccepted> accepted,
             boolean readWithPack) {}
 
-    /** Something tightened: which step, when, by whom. */
-    public record Tightened(Fastener fastener, Step step, Said<Entry.StepDone> done) {}
+    /** Something tightened: at which step, when, by whom; what was tightened again later counts there alone. */
+    public record Tightened(String step, Entry.Tightened what, Said<Entry.StepDone> done) {}
 
-    /** A check of a step's hold point as read. */
+    /**
+     * A check of a step's hold point as read.
+     *
+     * @param what is read and how
+     * @param limits as they were when it was read, in words
+     * @param read null where it was not
+     */
     public record HoldReading(
-            Step step,
-            HoldPoint hold,
-            Check check,
+            String step,
+            String hold,
+            String what,
+            String limits,
             @Nullable Said<Entry.CheckRead> read) {}
 
     /** A reading that does not count. */
@@ -123,7 +134,8 @@ public record HandBackRecord(
                 job.pictures().values().stream()
                         .flatMap(List::stream)
                         .sorted(java.util.Comparator.comparingLong(Said::number))
-                        .toList());
+                        .toList(),
+                History.of(job));
     }
 
     private static List<Decision> decisions(Job job) {
@@ -179,30 +191,53 @@ public record HandBackRecord(
 
     private static List<Tightened> torques(Job job, Unit unit) {
         List<Tightened> torques = new ArrayList<>();
-        for (Map.Entry<String, Said<Entry.StepDone>> done : job.done().entrySet()) {
-            step(unit, done.getKey())
-                    .ifPresent(step -> step.fasteners()
-                            .forEach(id -> torques.add(new Tightened(unit.fastener(id), step, done.getValue()))));
+        for (Said<Entry.StepDone> done : job.done().values()) {
+            String id = done.what().step();
+            for (Entry.Tightened what : tightened(done.what(), unit)) {
+                torques.removeIf(before -> before.what().fastener().equals(what.fastener())
+                        && before.what().quantity() <= what.quantity());
+                torques.add(new Tightened(id, what, done));
+            }
         }
         return List.copyOf(torques);
     }
 
-    private static Optional<Step> step(Unit unit, String id) {
-        return unit.type().steps().stream().filter(s -> s.id().equals(id)).findFirst();
+    /** What a step tightened; entries of before did not keep it, and then the unit file says. */
+    private static List<Entry.Tightened> tightened(Entry.StepDone done, Unit unit) {
+        if (!done.tightened().isEmpty()) {
+            return done.tightened();
+        }
+        return unit.findStep(done.step()).stream()
+                .flatMap(step -> step.fasteners().stream()
+                        .map(unit::fastener)
+                        .map(fastener -> new Entry.Tightened(
+                                fastener.id(),
+                                fastener.where(),
+                                step.tightens(fastener),
+                                fastener.thread(),
+                                fastener.torque(),
+                                "nominal")))
+                .toList();
     }
 
-    private static Map<Consumable, String> consumables(Job job, Unit unit) {
-        Map<Consumable, String> used = new LinkedHashMap<>();
-        for (String id : job.done().keySet()) {
-            step(unit, id)
-                    .ifPresent(step -> step.consumables()
-                            .forEach(c -> used.merge(unit.consumable(c), id, (a, b) -> a + ", " + b)));
+    private static Map<String, String> consumables(Job job, Unit unit) {
+        Map<String, String> used = new LinkedHashMap<>();
+        for (Said<Entry.StepDone> done : job.done().values()) {
+            String id = done.what().step();
+            List<String> names = done.what().todo().isEmpty()
+                    ? unit.findStep(id).stream()
+                            .flatMap(step -> step.consumables().stream())
+                            .map(c -> unit.consumable(c).name())
+                            .toList()
+                    : done.what().used();
+            names.forEach(name -> used.merge(name, id, (a, b) -> a + ", " + b));
         }
         return used;
     }
 
     private static List<HoldReading> holds(Job job, Unit unit, boolean proof) {
         List<HoldReading> readings = new ArrayList<>();
+        Set<String> shown = new HashSet<>();
         for (Step step : unit.type().steps()) {
             if (step.hold().isBlank() || unit.type().proof().contains(step.hold()) != proof) {
                 continue;
@@ -211,11 +246,43 @@ public record HandBackRecord(
             for (Check check : hold.checks()) {
                 Said<Entry.CheckRead> read = job.check(step.id(), check.id()).orElse(null);
                 if (check.clearance().isBlank() && (proof || read != null)) {
-                    readings.add(new HoldReading(step, hold, check, read));
+                    readings.add(reading(step.id(), hold.id(), check, read));
+                    shown.add(step.id() + "/" + check.id());
                 }
             }
         }
+        job.checks().forEach((key, read) -> {
+            boolean proves = unit.type().proof().contains(read.what().hold());
+            boolean known = unit.findStep(read.what().step()).isPresent();
+            if (!shown.contains(key) && !known && proves == proof) {
+                readings.add(kept(read));
+            }
+        });
         return List.copyOf(readings);
+    }
+
+    private static HoldReading reading(
+            String step, String hold, Check check, @Nullable Said<Entry.CheckRead> read) {
+        return read == null || read.what().basis().isEmpty()
+                ? new HoldReading(step, hold, check.what(), check.limits(), read)
+                : kept(read);
+    }
+
+    /** A check as its entry has it, whatever the unit file says now. */
+    private static HoldReading kept(Said<Entry.CheckRead> read) {
+        Map<String, String> basis = read.what().basis();
+        String lower = basis.getOrDefault("lower", "");
+        String upper = basis.getOrDefault("upper", "");
+        String limits = !lower.isEmpty() && !upper.isEmpty()
+                ? lower + " to " + upper
+                : !lower.isEmpty() ? "at least " + lower : !upper.isEmpty() ? "at most " + upper : "";
+        String spread = basis.getOrDefault("spread", "");
+        return new HoldReading(
+                read.what().step(),
+                read.what().hold(),
+                basis.getOrDefault("what", read.what().check()),
+                spread.isEmpty() ? limits : (limits + " spread up to " + spread).strip(),
+                read);
     }
 
     private static List<Struck> struck(Job job, Unit unit) {
