@@ -18,8 +18,7 @@ class KillTest {
     }
 
     @Test
-    void whatWasAcknowledgedIsInTheDatabaseAfterEveryKill(@TempDir Path work)
-            throws IOException, InterruptedException {
+    void whatWasAcknowledgedIsInTheDatabaseAfterEveryKill(@TempDir Path work) throws IOException, InterruptedException {
         TestPostgres server = TestPostgres.get();
         nothingIsLost(Math.max(10, KILLS / 2), new Kills(work, "honest", number -> server.database()));
     }

@@ -66,7 +66,10 @@ final class Kills {
         this.places = places;
         this.classes = jars();
         // a child that ends by itself leaves its loaded classes to the others: half of a start would go into loading
-        Process first = java(List.of("-XX:ArchiveClassesAtExit=" + work.resolve("classes.jsa")), work.resolve("data-none").toString(), "first");
+        Process first = java(
+                List.of("-XX:ArchiveClassesAtExit=" + work.resolve("classes.jsa")),
+                work.resolve("data-none").toString(),
+                "first");
         first.getOutputStream().close();
         first.waitFor();
     }

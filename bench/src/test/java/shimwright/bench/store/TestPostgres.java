@@ -53,7 +53,8 @@ final class TestPostgres {
 
     /** The address of a new, empty database. */
     String database() {
-        String name = "shop" + NUMBER.incrementAndGet() + "_" + ProcessHandle.current().pid();
+        String name = "shop" + NUMBER.incrementAndGet() + "_"
+                + ProcessHandle.current().pid();
         sql("postgres", "create database " + name);
         return "postgresql://shimwright@127.0.0.1:" + port + "/" + name;
     }
@@ -79,7 +80,14 @@ final class TestPostgres {
     void restart() {
         try {
             run(asOther(List.of(
-                    bin.resolve("pg_ctl").toString(), "-D", data.toString(), "-w", "-m", "immediate", "restart", "-l",
+                    bin.resolve("pg_ctl").toString(),
+                    "-D",
+                    data.toString(),
+                    "-w",
+                    "-m",
+                    "immediate",
+                    "restart",
+                    "-l",
                     data.resolve("log").toString())));
         } catch (IOException | InterruptedException failed) {
             throw new IllegalStateException(failed);
@@ -98,12 +106,28 @@ final class TestPostgres {
         }
         Path cluster = data.resolve("cluster");
         run(asOther(List.of(
-                bin.resolve("initdb").toString(), "-D", cluster.toString(), "-U", "shimwright", "-E", "UTF8", "-A",
-                "trust", "--no-sync")));
-        String options = "-p " + port + " -k " + data + " -c listen_addresses=127.0.0.1 -c max_connections=100 -c fsync=off";
+                bin.resolve("initdb").toString(),
+                "-D",
+                cluster.toString(),
+                "-U",
+                "shimwright",
+                "-E",
+                "UTF8",
+                "-A",
+                "trust",
+                "--no-sync")));
+        String options =
+                "-p " + port + " -k " + data + " -c listen_addresses=127.0.0.1 -c max_connections=100 -c fsync=off";
         run(asOther(List.of(
-                bin.resolve("pg_ctl").toString(), "-D", cluster.toString(), "-w", "-o", options, "-l",
-                cluster.resolve("log").toString(), "start")));
+                bin.resolve("pg_ctl").toString(),
+                "-D",
+                cluster.toString(),
+                "-w",
+                "-o",
+                options,
+                "-l",
+                cluster.resolve("log").toString(),
+                "start")));
         TestPostgres server = new TestPostgres(bin, cluster, port);
         Runtime.getRuntime().addShutdownHook(new Thread(server::stop));
         return server;
@@ -111,8 +135,7 @@ final class TestPostgres {
 
     private void stop() {
         try {
-            run(asOther(List.of(
-                    bin.resolve("pg_ctl").toString(), "-D", data.toString(), "-m", "immediate", "stop")));
+            run(asOther(List.of(bin.resolve("pg_ctl").toString(), "-D", data.toString(), "-m", "immediate", "stop")));
             Disk.deleteAll(Disk.parent(data));
         } catch (IOException | InterruptedException left) {
             return;
