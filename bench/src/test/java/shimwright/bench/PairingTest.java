@@ -257,6 +257,11 @@ class PairingTest {
                 .isIn(handBack, 404);
         assertThat(post("/job/job-v-0093/%68andback", cookie, "warranty=none").status())
                 .isIn(handBack, 404);
+        for (String act : List.of("hand-back", "%68and-back", "hand%2Dback")) {
+            assertThat(post("/api/jobs/job-v-0093/acts/" + act, cookie, "{}").status())
+                    .as(act)
+                    .isEqualTo(handBack);
+        }
         assertThat(get("/devices", cookie).status()).isEqualTo(devices);
         assertThat(get("/devices/", cookie).status()).isIn(devices, 404);
         assertThat(post("/me", cookie, "units=metric").status()).isEqualTo(units);

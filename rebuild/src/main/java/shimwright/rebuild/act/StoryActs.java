@@ -167,7 +167,7 @@ public final class StoryActs {
 
     private static Map<String, String> basis(WearLimit wear, WearJudgement judged) {
         Map<String, String> basis = new LinkedHashMap<>();
-        basis.put("verdict", judged.within() ? "IN" : "OUT");
+        basis.put("verdict", judged.verdict().name());
         wear.limit().ifPresent(limit -> basis.put("limit", limit.toString()));
         basis.put("origin", wear.origin());
         return basis;

@@ -91,7 +91,7 @@ public record Readings(List<Double> values, Optional<GaugeError> gauge, List<Dou
             return Outcome.refused(
                     measured.what(), values.size() + " of " + wanted + " readings", more(measured, missing));
         }
-        if (values.size() % fields.size() != 0 || pair && values.size() != 2) {
+        if (values.size() % fields.size() != 0 || (pair && values.size() != 2)) {
             return Outcome.refused(
                     measured.what(),
                     values.size() + " readings" + (pair ? "" : " of " + fields.size() + " pieces"),

@@ -77,7 +77,7 @@ final class HandBackRules {
 
     private static void holds(Workbench bench, Step step, List<Refusal> refusals) {
         for (CheckStanding standing : Holds.of(bench, step)) {
-            boolean open = standing.standing() == Standing.OPEN || standing.standing() == Standing.FAILED;
+            boolean open = standing.standing() != Standing.ACCEPTED && standing.standing() != Standing.OVERRULED;
             boolean said = refusals.stream()
                     .anyMatch(r ->
                             r.place().equals("clearance " + standing.check().clearance()));

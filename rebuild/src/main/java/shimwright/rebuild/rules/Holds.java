@@ -26,6 +26,8 @@ public final class Holds {
         ACCEPTED,
         /** Read, and not in. */
         FAILED,
+        /** Read, and its uncertainty reaches over a limit. */
+        NOT_PROVEN,
         /** Passed by decision. */
         OVERRULED
     }
@@ -60,7 +62,11 @@ public final class Holds {
         if (read == null) {
             return Standing.OPEN;
         }
-        return read.what().verdict() == Verdict.IN ? Standing.ACCEPTED : Standing.FAILED;
+        return switch (read.what().verdict()) {
+            case IN -> Standing.ACCEPTED;
+            case OUT -> Standing.FAILED;
+            case NOT_PROVEN -> Standing.NOT_PROVEN;
+        };
     }
 
     private static Standing clearance(Workbench bench, Step step, String clearance) {
@@ -89,6 +95,12 @@ public final class Holds {
                         place,
                         "read and not within limits: " + standing.check().what(),
                         "Mend it and read again, or pass it with your reason"));
+            } else if (standing.standing() == Standing.NOT_PROVEN) {
+                refusals.add(new Refusal(
+                        place,
+                        "read, but the uncertainty of the gauge reaches over the limit: "
+                                + standing.check().what(),
+                        "Read it with a finer gauge, or pass it with your reason"));
             }
         }
         return refusals;

@@ -33,6 +33,8 @@ import shimwright.rebuild.unit.model.UnitType.CheckKind;
 final class HiddenTruth {
     private static final double STEP = 1e-5;
 
+    private static final double LEAST_SIZE = 0.01;
+
     private final Workbench bench;
     private final Map<String, Double> unshimmed;
     private final Map<String, List<PieceIn>> in = new LinkedHashMap<>();
@@ -159,9 +161,11 @@ final class HiddenTruth {
                 judged.working()));
     }
 
+    /** Within the limits; below a single upper limit a size is all but that, a deviation half of it. */
     private static double between(Optional<Double> lower, Optional<Double> upper) {
         if (lower.isEmpty()) {
-            return upper.orElse(1.0) * 0.5;
+            double limit = upper.orElse(1.0);
+            return limit > LEAST_SIZE ? limit * 0.9997 : limit * 0.5;
         }
         return upper.map(up -> (lower.get() + up) / 2).orElse(lower.get() * 1.2);
     }

@@ -107,7 +107,7 @@ class DemoPlanTest {
         Because sealant = because(plan, "R02");
         assertThat(sealant.opens()).extracting(w -> w.id()).containsExactly("WW-AN-G");
         assertThat(sealant.heldUp()).extracting(Step::id).contains("R03");
-        assertThat(because(plan, "R04").closes()).extracting(w -> w.id()).containsExactly("WW-AN-G");
+        assertThat(because(plan, "R04").closes()).extracting(w -> w.id()).containsExactly("WW-AN-G", "WW-JOIN-G");
         // the stack is read (H26 at G09) before the forks stand on it
         assertThat(because(plan, "S03").behind()).containsKey(DemoUnit.A.step("G09"));
         assertThat(because(plan, "G09").ahead()).isPositive();

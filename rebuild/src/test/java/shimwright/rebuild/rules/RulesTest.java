@@ -109,8 +109,8 @@ class RulesTest {
         Workbench bench = Workbench.open();
         assertThat(against(bench, bench.read("c", Phase.TRIAL, 0.24, 0.32)))
                 .containsExactly(
-                        "clearance c: its reading waits for E01 (Slip the rear cup in, trial shim on it, plate "
-                                + "dry with four bolts at 20 N.m). Do these first, or mark them done if they are.");
+                        "clearance c: its reading waits for E01 (Slip the rear cup in, back face up, trial shim on it, "
+                                + "plate dry with four bolts at 20 N.m). Do these first, or mark them done if they are.");
         bench.layDone("E01");
         assertThat(against(bench, bench.read("c", Phase.TRIAL, 0.24, 0.32))).isEmpty();
         assertThat(against(bench, bench.read("c", Phase.AGAIN, 0.24, 0.32))).hasSize(1);

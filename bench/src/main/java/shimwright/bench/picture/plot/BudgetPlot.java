@@ -21,13 +21,13 @@ final class BudgetPlot {
     private BudgetPlot() {}
 
     static String draw(String title, List<Share> shares, Page page) {
-        boolean narrow = page.width() < NARROW;
-        double row = narrow ? ROW + 14 : ROW;
-        double names = shares.stream()
+        double widest = shares.stream()
                 .mapToDouble(s -> TextMetrics.width(s.name(), DrawingStyle.SMALL, false))
                 .max()
                 .orElse(0);
-        double left = narrow ? PlotLayout.MARGIN : PlotLayout.MARGIN + Math.min(names, 0.45 * page.width()) + 12;
+        boolean narrow = page.width() < NARROW || widest > 0.45 * page.width();
+        double row = narrow ? ROW + 14 : ROW;
+        double left = narrow ? PlotLayout.MARGIN : PlotLayout.MARGIN + widest + 12;
         double room = page.width() - PlotLayout.MARGIN - left - 52;
         double most = shares.stream().mapToDouble(Share::share).max().orElse(1);
         Svg svg = new Svg();

@@ -84,7 +84,11 @@ final class PolarPlot {
                 y - 2,
                 print(places.mean()).replace(" " + symbol(), ""),
                 Letter.middle(DrawingStyle.TEXT).strong().in(DrawingStyle.BLUE));
-        svg.text(x, y + 13, "mean, " + symbol(), Letter.middle(11).in(DrawingStyle.BLUE));
+        svg.text(
+                x,
+                y + 13,
+                "mean, " + symbol(),
+                Letter.middle(DrawingStyle.SMALL).in(DrawingStyle.BLUE));
         double noteY = beside() ? y - NOTE / 2 * (lines.size() - 1) : y + ring + LETTERS + 18;
         for (String note : lines) {
             svg.text(noteX, noteY, note, Letter.start(DrawingStyle.SMALL));

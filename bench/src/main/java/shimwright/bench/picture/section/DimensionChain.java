@@ -18,10 +18,12 @@ final class DimensionChain {
     static final double ROW = 23;
     private static final double HEAD = 8;
     private static final double STUB = 16;
-    private static final double NUMBER = 21;
+    private static final double NUMBER = 23;
     private static final double NARROW = 520;
     private static final double LIFT = 14;
-    private static final Stroke LINE = new Stroke(DrawingStyle.INK, 1.5);
+    private static final double LINE = 16;
+    private static final char NO_BREAK = '\u00a0';
+    private static final Stroke EDGE = new Stroke(DrawingStyle.INK, 1.5);
     private static final Stroke LINK = new Stroke(DrawingStyle.GREY, 0.8, "1.5 2.5");
 
     private final Svg svg;
@@ -38,23 +40,29 @@ final class DimensionChain {
         this.units = units;
     }
 
-    /** Height of the chain of a clearance on a sheet of this width. */
-    static double height(Clearance clearance, double width) {
-        return clearance.loop().isEmpty()
-                ? 0
-                : row(width) * clearance.loop().size() + ROW * 2 + (narrow(width) ? 22 : 6);
+    /** Height of the chain. */
+    double height(Clearance clearance, LoopLayout loop) {
+        if (clearance.loop().isEmpty()) {
+            return 0;
+        }
+        double rows = loop.arrows().stream().mapToDouble(this::row).sum();
+        return rows + ROW * 2 + (gapLines(clearance, loop).size() - 1) * LINE + 6;
     }
 
-    /** On a narrow sheet the words stand above their arrow and need a line of their own. */
-    private static double row(double width) {
-        return narrow(width) ? 1.7 * ROW : ROW;
+    private boolean narrow() {
+        return right - left < NARROW;
     }
 
-    private static boolean narrow(double width) {
-        return width < NARROW;
+    /** Words that do not fit beside their arrow stand above it, in as many lines as they need. */
+    private double row(LoopLayout.Arrow arrow) {
+        return stacked(arrow) ? 1.7 * ROW + (lines(arrow).size() - 1) * LINE : ROW;
     }
 
-    /** A text of the chain with its room on the sheet. */
+    private boolean stacked(LoopLayout.Arrow arrow) {
+        return narrow() || wanted(arrow) > Math.max(inside(arrow), Math.max(rightRoom(arrow), leftRoom(arrow)));
+    }
+
+    /** A line of words of the chain with its room on the sheet. */
     private record Words(String text, double from, double to, double y) {
         boolean meets(double x, double above, double below) {
             return x > from - 3 && x < to + 3 && y > above && y < below;
@@ -63,27 +71,27 @@ final class DimensionChain {
 
     /** Draws the chain with its first row below the given sheet height. */
     void draw(Clearance clearance, LoopLayout loop, double top) {
-        double row = row(right - left);
-        double first = top + row - ROW / 2;
         List<LoopLayout.Arrow> arrows = loop.arrows();
-        List<Words> words = new ArrayList<>();
-        for (int i = 0; i < arrows.size(); i++) {
-            double y = first + i * row;
-            words.add(narrow(right - left) ? above(arrows.get(i), y - LIFT) : beside(arrows.get(i), y));
+        List<Double> heights = new ArrayList<>();
+        List<List<Words>> words = new ArrayList<>();
+        double y = top - ROW / 2;
+        for (LoopLayout.Arrow arrow : arrows) {
+            y += row(arrow);
+            heights.add(y);
+            words.add(stacked(arrow) ? above(arrow, y - LIFT) : List.of(beside(arrow, y)));
         }
-        double last = first + (arrows.size() - 1) * row;
-        double gapRow = last + ROW;
-        link(x(loop.from()), top - 4, gapRow, words);
+        double gapRow = y + ROW;
+        List<Words> all = words.stream().flatMap(List::stream).toList();
+        link(x(loop.from()), top - 4, gapRow, all);
         for (int i = 0; i < arrows.size(); i++) {
             LoopLayout.Arrow arrow = arrows.get(i);
-            double y = first + i * row;
             if (i > 0) {
-                link(x(arrow.from()), y - row, y, words);
+                link(x(arrow.from()), heights.get(i - 1), heights.get(i), all);
             }
-            arrow(arrow, y, words.get(i));
+            arrow(arrow, heights.get(i), words.get(i).get(0));
             label(i + 1, words.get(i));
         }
-        link(x(loop.to()), last, gapRow, words);
+        link(x(loop.to()), y, gapRow, all);
         gap(clearance, loop, gapRow);
     }
 
@@ -116,10 +124,10 @@ final class DimensionChain {
         double low = Math.min(tail, to);
         double high = Math.max(tail, to);
         if (words.y() == y && words.from() > low && words.to() < high) {
-            svg.line(low, y, words.from() - 5, y, LINE);
-            svg.line(words.to() + 5, y, high, y, LINE);
+            svg.line(low, y, words.from() - 5, y, EDGE);
+            svg.line(words.to() + 5, y, high, y, EDGE);
         } else {
-            svg.line(low, y, high, y, LINE);
+            svg.line(low, y, high, y, EDGE);
         }
         end(arrow.from(), from + way * 5, y);
         end(arrow.to(), to - way * 5, y);
@@ -133,7 +141,7 @@ final class DimensionChain {
         if (cut(u)) {
             String d = "M" + Svg.p(breakAt - 3, y + 5) + "L" + Svg.p(breakAt, y - 5) + "M" + Svg.p(breakAt + 1, y + 5)
                     + "L" + Svg.p(breakAt + 4, y - 5);
-            svg.path(d, "", LINE);
+            svg.path(d, "", EDGE);
         } else {
             svg.line(x(u), y - 5, x(u), y + 5, new Stroke(DrawingStyle.INK, 1));
         }
@@ -145,50 +153,92 @@ final class DimensionChain {
         svg.path(d, full ? DrawingStyle.INK : DrawingStyle.SECTION, new Stroke(DrawingStyle.INK, 1.1));
     }
 
-    /** Words above their arrow. */
-    private Words above(LoopLayout.Arrow arrow, double y) {
-        Words words = words(arrow, right - left);
-        double low = Math.min(x(arrow.from()), x(arrow.to()));
-        double from = Math.max(left, Math.min(low, right - words.to()));
-        return new Words(words.text(), from, from + words.to(), y);
+    /** Words above their arrow, the last line nearest to it. */
+    private List<Words> above(LoopLayout.Arrow arrow, double y) {
+        List<String> lines = lines(arrow);
+        double wide =
+                NUMBER + lines.stream().mapToDouble(DimensionChain::width).max().orElse(0);
+        double from = Math.max(left, Math.min(low(arrow), right - wide));
+        List<Words> words = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            double to = from + NUMBER + width(lines.get(i));
+            words.add(new Words(lines.get(i), from, to, y - (lines.size() - 1 - i) * LINE));
+        }
+        return words;
     }
 
     /** Words beside their arrow where there is room, else in a break of its line. */
     private Words beside(LoopLayout.Arrow arrow, double y) {
-        double low = Math.min(x(arrow.from()), x(arrow.to()));
-        double high = Math.max(x(arrow.from()), x(arrow.to()));
-        double pad = high - low < HEAD + 3 ? STUB + 8 : 9;
-        double rightRoom = right - high - pad;
-        double leftRoom = low - pad - left;
-        double inside = high - low - 4 * HEAD;
-        double wanted = words(arrow, Double.MAX_VALUE).to();
-        double room = Math.max(inside, Math.max(rightRoom, leftRoom));
-        Words words = words(arrow, room);
+        double wanted = wanted(arrow);
         double from;
-        if (wanted <= rightRoom || (wanted > leftRoom && room == rightRoom)) {
-            from = high + pad;
-        } else if (wanted <= leftRoom || room == leftRoom) {
-            from = low - pad - words.to();
+        if (wanted <= rightRoom(arrow)) {
+            from = high(arrow) + pad(arrow);
+        } else if (wanted <= leftRoom(arrow)) {
+            from = low(arrow) - pad(arrow) - wanted;
         } else {
-            from = (low + high - words.to()) / 2;
+            from = (low(arrow) + high(arrow) - wanted) / 2;
         }
-        return new Words(words.text(), from, from + words.to(), y);
+        return new Words(text(arrow), from, from + wanted, y);
     }
 
-    /** The words of a length from 0 to their width; a name too long for the room is cut, never its figure. */
-    private Words words(LoopLayout.Arrow arrow, double room) {
-        String figure =
-                "  " + (arrow.opens() ? "+" : "−") + " " + length(arrow.length().nominal());
-        double spare = room - NUMBER - TextMetrics.width(figure, DrawingStyle.SMALL, false);
-        String text = TextMetrics.fit(arrow.length().name(), DrawingStyle.SMALL, false, Math.max(spare, 0)) + figure;
-        return new Words(text, 0, NUMBER + TextMetrics.width(text, DrawingStyle.SMALL, false), 0);
+    private double low(LoopLayout.Arrow arrow) {
+        return Math.min(x(arrow.from()), x(arrow.to()));
     }
 
-    private void label(int number, Words words) {
-        double x = words.from() + 8;
-        svg.circle(x, words.y(), 7.5, "", new Stroke(DrawingStyle.INK, 1));
-        svg.text(x, words.y() + 3.8, Integer.toString(number), Letter.middle(10.5));
-        svg.text(words.from() + NUMBER, words.y() + 4.2, words.text(), Letter.start(DrawingStyle.SMALL));
+    private double high(LoopLayout.Arrow arrow) {
+        return Math.max(x(arrow.from()), x(arrow.to()));
+    }
+
+    private double pad(LoopLayout.Arrow arrow) {
+        return high(arrow) - low(arrow) < HEAD + 3 ? STUB + 8 : 9;
+    }
+
+    private double rightRoom(LoopLayout.Arrow arrow) {
+        return right - high(arrow) - pad(arrow);
+    }
+
+    private double leftRoom(LoopLayout.Arrow arrow) {
+        return low(arrow) - pad(arrow) - left;
+    }
+
+    private double inside(LoopLayout.Arrow arrow) {
+        return high(arrow) - low(arrow) - 4 * HEAD;
+    }
+
+    private double wanted(LoopLayout.Arrow arrow) {
+        return NUMBER + width(text(arrow));
+    }
+
+    private static double width(String text) {
+        return TextMetrics.width(text, DrawingStyle.SMALL, false);
+    }
+
+    /** A length's name and figure; the figure is never broken from its sign and unit. */
+    private String text(LoopLayout.Arrow arrow) {
+        return arrow.length().name() + " " + figure(arrow);
+    }
+
+    private String figure(LoopLayout.Arrow arrow) {
+        String figure = (arrow.opens() ? "+ " : "− ") + length(arrow.length().nominal());
+        return figure.replace(' ', NO_BREAK);
+    }
+
+    private List<String> lines(LoopLayout.Arrow arrow) {
+        return TextMetrics.wrap(text(arrow), DrawingStyle.SMALL, false, right - left - NUMBER);
+    }
+
+    /** As it is written: the spaces at which no line may end are spaces again. */
+    private static String spaced(String text) {
+        return text.replace(NO_BREAK, ' ');
+    }
+
+    private void label(int number, List<Words> lines) {
+        double x = lines.get(0).from() + 9;
+        svg.circle(x, lines.get(0).y(), 8.5, "", new Stroke(DrawingStyle.INK, 1));
+        svg.text(x, lines.get(0).y() + 4.2, Integer.toString(number), Letter.middle(DrawingStyle.SMALL));
+        for (Words line : lines) {
+            svg.text(line.from() + NUMBER, line.y() + 4.2, spaced(line.text()), Letter.start(DrawingStyle.SMALL));
+        }
     }
 
     private void gap(Clearance clearance, LoopLayout loop, double y) {
@@ -208,7 +258,7 @@ final class DimensionChain {
         }
         svg.line(a - (wide ? 0 : 0.6), y - 7, a - (wide ? 0 : 0.6), y + 7, new Stroke(DrawingStyle.BLUE, 1.2));
         svg.line(b + (wide ? 0 : 0.6), y - 7, b + (wide ? 0 : 0.6), y + 7, new Stroke(DrawingStyle.BLUE, 1.2));
-        gapLabel(clearance, a - (wide ? 8 : STUB + HEAD + 8), b + (wide ? 8 : STUB + HEAD + 8), y);
+        gapLabel(clearance, loop, y);
     }
 
     private void accentHead(double x, double y, double way) {
@@ -219,23 +269,41 @@ final class DimensionChain {
                 new Stroke(DrawingStyle.BLUE, 0.5));
     }
 
-    private void gapLabel(Clearance clearance, double before, double after, double y) {
+    /** The clearance in words: beside its arrows where there is room, else below them in as many lines as it needs. */
+    private void gapLabel(Clearance clearance, LoopLayout loop, double y) {
         Letter bold = Letter.start(DrawingStyle.TEXT).strong().in(DrawingStyle.BLUE);
-        String name = clearance.name();
-        String limits = limits(clearance);
-        String one = name + ": " + limits;
-        double width = TextMetrics.width(one, DrawingStyle.TEXT, true);
-        if (after + width <= right) {
-            svg.text(after, y + 4.5, one, bold);
-        } else if (before - width >= left) {
-            svg.text(before - width, y + 4.5, one, bold);
+        List<String> lines = gapLines(clearance, loop);
+        double width = TextMetrics.width(lines.get(0), DrawingStyle.TEXT, true);
+        if (lines.size() == 1 && after(loop) + width <= right) {
+            svg.text(after(loop), y + 4.5, spaced(lines.get(0)), bold);
+        } else if (lines.size() == 1 && before(loop) - width >= left) {
+            svg.text(before(loop) - width, y + 4.5, spaced(lines.get(0)), bold);
         } else {
-            double room = right - left;
-            boolean two = width > room;
-            String first = two ? TextMetrics.fit(name, DrawingStyle.TEXT, true, room) : one;
-            svg.text(left, y + ROW, first, bold);
-            svg.text(left, y + ROW + 17, two ? limits : "", bold);
+            for (int i = 0; i < lines.size(); i++) {
+                svg.text(left, y + ROW + i * LINE, spaced(lines.get(i)), bold);
+            }
         }
+    }
+
+    private List<String> gapLines(Clearance clearance, LoopLayout loop) {
+        String one = clearance.name() + ": " + limits(clearance).replace(' ', NO_BREAK);
+        double width = TextMetrics.width(one, DrawingStyle.TEXT, true);
+        return after(loop) + width <= right || before(loop) - width >= left
+                ? List.of(one)
+                : TextMetrics.wrap(one, DrawingStyle.TEXT, true, right - left);
+    }
+
+    private double end(LoopLayout loop) {
+        boolean wide = x(Math.max(loop.from(), loop.to())) - x(Math.min(loop.from(), loop.to())) > 2 * HEAD + 6;
+        return wide ? 8 : STUB + HEAD + 8;
+    }
+
+    private double before(LoopLayout loop) {
+        return x(Math.min(loop.from(), loop.to())) - end(loop);
+    }
+
+    private double after(LoopLayout loop) {
+        return x(Math.max(loop.from(), loop.to())) + end(loop);
     }
 
     private String limits(Clearance c) {

@@ -16,6 +16,9 @@ import shimwright.bench.picture.section.SectionLabels.PlacedLabel;
 final class LabelPlacement {
     static final double PAD = 5;
     static final double BALLOON = 18;
+    /** Two balloons side by side are this far apart. */
+    static final double BALLOON_PITCH = BALLOON + 2 * PAD + 0.5;
+
     private static final double LEADER_GAP = 12;
     /** More texts than this are not tried in all ways. */
     private static final int MOST_TRIED = 11;
@@ -178,7 +181,7 @@ final class LabelPlacement {
         boolean one = labels.get(i).balloon();
         boolean next = i + 1 < labels.size() && labels.get(i + 1).balloon();
         if (one && next) {
-            return BALLOON + 2 * PAD + 0.5;
+            return BALLOON_PITCH;
         }
         return one || next ? BALLOON / 2 + PAD + 1 : LEADER_GAP;
     }

@@ -28,6 +28,7 @@ final class LabelledPanel {
     private static final int MOST_ROWS = 6;
     private static final Svg.Stroke FRAME = new Svg.Stroke(DrawingStyle.FAINT, 1);
 
+    private final UnitSystem units;
     private final Unit unit;
     private final SectionState state;
     private final Optional<Clearance> clearance;
@@ -54,6 +55,7 @@ final class LabelledPanel {
      * @param draft the panel, its top where the labels begin
      * @param left sheet position where labels and chain may begin
      * @param right sheet position where they must end
+     * @param units units of the lengths that are written
      */
     LabelledPanel(
             Unit unit,
@@ -63,7 +65,9 @@ final class LabelledPanel {
             Predicate<Item> own,
             SectionPlane draft,
             double left,
-            double right) {
+            double right,
+            UnitSystem units) {
+        this.units = units;
         this.unit = unit;
         this.state = state;
         this.clearance = clearance;
@@ -93,19 +97,22 @@ final class LabelledPanel {
         keyTop = clear + GAP;
         chainTop = keyTop + PartsKey.height(key, right - left);
         bottom = loop.isPresent() && clearance.isPresent()
-                ? chainTop + DimensionChain.height(clearance.get(), right - left)
+                ? chainTop
+                        + new DimensionChain(new Svg(), panel, left, right, units).height(clearance.get(), loop.get())
                 : key.isEmpty() ? clear : chainTop;
     }
 
     /** Names on leaders; where they cannot stand clear of each other, letters with the names in a key. */
     private List<PlacedLabel> plan(List<Label> labels) {
         Optional<List<PlacedLabel>> placed = LabelPlacement.of(labels, left, right);
-        if (placed.isPresent() && SectionLabels.rows(placed.get()) <= MOST_ROWS) {
+        boolean whole = labels.stream().allMatch(label -> label.width() <= right - left - 4 * LabelPlacement.PAD);
+        if (whole && placed.isPresent() && SectionLabels.rows(placed.get()) <= MOST_ROWS) {
             return placed.get();
         }
         List<Label> letters = new ArrayList<>();
         List<Label> sorted = new ArrayList<>(labels);
         sorted.sort(Comparator.comparingDouble(Label::x));
+        share(sorted, (int) ((right - left - 2 * LabelPlacement.PAD) / LabelPlacement.BALLOON_PITCH));
         for (Label label : sorted) {
             if (label.balloon()) {
                 letters.add(label);
@@ -116,6 +123,27 @@ final class LabelledPanel {
             }
         }
         return LabelPlacement.of(letters, left, right).or(() -> placed).orElse(List.of());
+    }
+
+    /** Where there are more names than letters have room, the nearest neighbours share one. */
+    private static void share(List<Label> sorted, int most) {
+        while (sorted.size() > most) {
+            int nearest = -1;
+            for (int i = 0; i + 1 < sorted.size(); i++) {
+                boolean names = !sorted.get(i).balloon() && !sorted.get(i + 1).balloon();
+                if (names && (nearest < 0 || gap(sorted, i) < gap(sorted, nearest))) {
+                    nearest = i;
+                }
+            }
+            if (nearest < 0) {
+                return;
+            }
+            sorted.set(nearest, sorted.get(nearest).with(sorted.remove(nearest + 1)));
+        }
+    }
+
+    private static double gap(List<Label> sorted, int i) {
+        return sorted.get(i + 1).x() - sorted.get(i).x();
     }
 
     double bottom() {
@@ -211,7 +239,7 @@ final class LabelledPanel {
                 .or(() -> find.anchor(item, false));
     }
 
-    void draw(Svg svg, FigurePen pen, String prefix, boolean cropped, UnitSystem units) {
+    void draw(Svg svg, FigurePen pen, String prefix, boolean cropped) {
         String clip = prefix + (panel.flat() ? "-clip-flat" : "-clip-up");
         Rectangle2D frame = panel.frame();
         double rim = cropped ? 0 : 12;

@@ -53,6 +53,12 @@ final class SectionLabels {
             return new Label(item, letter, look, true, x);
         }
 
+        /** One label for two things side by side, which stands at the first and looks like the one that matters more. */
+        Label with(Label other) {
+            Look more = look.compareTo(other.look) >= 0 ? look : other.look;
+            return new Label(item, text + ", " + other.text, more, false, x);
+        }
+
         Label within(double room) {
             return balloon
                     ? this

@@ -107,7 +107,7 @@ final class SectionSheet {
         String title = unit.type().maker() + " " + unit.type().model() + " " + unit.variant() + ", section";
         svg.root(prefix, view.width(), height, title, SectionDrawing.about(unit, state));
         FigurePen pen = new FigurePen(svg);
-        panels.forEach(b -> b.draw(svg, pen, prefix, !view.around().isEmpty(), view.units()));
+        panels.forEach(b -> b.draw(svg, pen, prefix, !view.around().isEmpty()));
         legend.accept(svg);
         return svg.done();
     }
@@ -123,7 +123,7 @@ final class SectionSheet {
         double indent = Math.max(0, (right - left - scale * area.getWidth()) / 2);
         SectionPlane panel = new SectionPlane(flat, framing.level(), area, scale, left + indent, top);
         Optional<LoopLayout> own = flat == loopIsFlat ? loop : Optional.empty();
-        return new LabelledPanel(unit, state, clearance, own, named, panel, left, right);
+        return new LabelledPanel(unit, state, clearance, own, named, panel, left, right, view.units());
     }
 
     /** The area widened so that the whole chain has room, unless that would shrink the picture too much. */

@@ -165,11 +165,17 @@ public final class Guard extends Handler.Wrapper {
         return true;
     }
 
+    /** The route as it was declared, but for the act, which decides who may do it. */
+    private static String named(ParsedEndpoint found, String path) {
+        String act = found.extractPathParams(path).get("act");
+        return act == null ? found.endpoint.path : found.endpoint.path.replace("{act}", act);
+    }
+
     /** Whether who asks may do what the route does that will answer. */
     private static void may(JavalinConfig config, Context ctx) {
         ParsedEndpoint found = config.unsafe.internalRouter.findFirstHttpHandlerEntry(ctx.method(), ctx.path());
         boolean looks = ctx.method() == HandlerType.GET || ctx.method() == HandlerType.HEAD;
-        String route = found == null ? ctx.path() : found.endpoint.path;
+        String route = found == null ? ctx.path() : named(found, ctx.path());
         Asker asker = Asker.of(ctx.req());
         if (asker == null ? !route.equals(PAIR) : !asker.role().may(looks, route)) {
             WATCH.refused(ctx.ip(), ctx.method() + " " + route, asker == null ? "not let in" : asker.device());

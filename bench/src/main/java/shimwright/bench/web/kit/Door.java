@@ -18,7 +18,6 @@ import shimwright.bench.sheet.DrawOptions;
 import shimwright.bench.text.Characters;
 import shimwright.bench.web.guard.Denied;
 import shimwright.bench.web.guard.Limits;
-import shimwright.bench.web.guard.Wording;
 import shimwright.bench.web.pair.Asker;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -102,10 +101,6 @@ public final class Door {
             fields = ctx.formParamMap();
         } catch (Exception unreadable) { // Kotlin throws what it does not declare
             throw new Denied(400, "form", "it cannot be read", "Go back, and send it again");
-        }
-        List<Refusal> refusals = Wording.refusals(fields);
-        if (!refusals.isEmpty()) {
-            throw new Denied(422, refusals);
         }
         return new Form(fields, system(ctx));
     }

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import shimwright.bench.web.guard.Denied;
+import shimwright.bench.web.guard.Wording;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
@@ -22,7 +24,16 @@ public final class Form {
     private final UnitSystem system;
     private final List<Refusal> faults = new ArrayList<>();
 
+    /**
+     * A form of fields by name.
+     *
+     * @throws Denied where a field is longer than any may be or holds what no paper can show, or where there are too many
+     */
     public Form(Map<String, List<String>> fields, UnitSystem system) {
+        List<Refusal> refusals = Wording.refusals(fields);
+        if (!refusals.isEmpty()) {
+            throw new Denied(422, refusals);
+        }
         Map<String, String> first = new LinkedHashMap<>();
         fields.forEach((name, values) -> first.put(name, values.isEmpty() ? "" : String.join("\n", values)));
         this.typed = first;

@@ -14,7 +14,7 @@ public enum Role {
     ONLOOKER("onlooker");
 
     /** Where letting in and out and handing back are done. */
-    private static final Set<String> OWNERS = Set.of("/job/{job}/handback");
+    private static final Set<String> OWNERS = Set.of("/job/{job}/handback", "/api/jobs/{job}/acts/hand-back");
 
     private static final String DEVICES = "/devices";
 
@@ -46,7 +46,7 @@ public enum Role {
      * Whether a device of this role may do something.
      *
      * @param looks true where nothing is changed by it
-     * @param route as the program declares it, such as {@code /job/{job}/note}
+     * @param route as the program declares it, such as {@code /job/{job}/note}, the name of an act filled in
      */
     public boolean may(boolean looks, String route) {
         if (this == OWNER) {

@@ -113,7 +113,7 @@ class OtherUnitsTest {
         Arbitrary<Double> size = Arbitraries.doubles().between(0, 0.2);
         Arbitrary<Item.Shape> shape = Arbitraries.of(Item.Shape.class);
         Arbitrary<Item> item = Combinators.combine(
-                        shape, place, place, size, size, Arbitraries.of("s", "t", "y", "none"))
+                        shape, place, place, size, size, Arbitraries.of("s", "t", "u", "y", "none"))
                 .as((what, a, b, d1, d2, shaft) -> new Item(
                         "",
                         "a part",
@@ -162,8 +162,17 @@ class OtherUnitsTest {
                                 Section.Axis.X,
                                 List.of(0.0, 0.0),
                                 List.of(List.of(0.0, 0.1, 0.03)),
-                                List.of(),
+                                List.of(List.of(0.06, 0.1, Math.abs(x)), List.of(-z, z, 0.01)),
                                 "4",
+                                true),
+                        new Section.Shaft(
+                                "u",
+                                "u",
+                                Section.Axis.X,
+                                List.of(0.0, 0.0),
+                                List.of(List.of(0.07, 0.2, 0.02)),
+                                List.of(),
+                                "",
                                 true),
                         new Section.Shaft("t", "t", Section.Axis.X, List.of(0.0, z), List.of(), List.of(), "", true),
                         new Section.Shaft("y", "y", Section.Axis.Y, List.of(x, 0.0), List.of(), List.of(), "5", true)),

@@ -23,9 +23,14 @@ public final class SampleUnits {
     private SampleUnits() {}
 
     public static Unit unit(String variant) {
-        try (InputStream in = UnitFiles.class.getResourceAsStream("/units/ambleholt-l5-74.yaml")) {
+        return type("ambleholt-l5-74").resolve(variant);
+    }
+
+    /** A shipped unit file. */
+    public static UnitType type(String id) {
+        try (InputStream in = UnitFiles.class.getResourceAsStream("/units/" + id + ".yaml")) {
             byte[] bytes = Objects.requireNonNull(in).readAllBytes();
-            return UnitFiles.read("demo", bytes).outcome().orElseThrow().resolve(variant);
+            return UnitFiles.read(id, bytes).outcome().orElseThrow();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

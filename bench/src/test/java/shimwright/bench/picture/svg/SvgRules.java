@@ -34,7 +34,7 @@ public final class SvgRules {
         assertThat(drawn.overlaps()).as("texts that cover each other").isEmpty();
         assertThat(drawn.all("text"))
                 .allSatisfy(t -> assertThat(Double.parseDouble(t.getAttribute("font-size")))
-                        .isGreaterThanOrEqualTo(10.5));
+                        .isGreaterThanOrEqualTo(12));
         return drawn;
     }
 }

@@ -143,10 +143,11 @@ final class Binder {
 
     /** A stated quantity or several: read by the kind that the record says; one without a kind is a fault. */
     private Optional<Object> stated(Node node, Component component, Optional<CheckKind> kind, String name) {
-        boolean nothing = node instanceof ScalarNode scalar
-                        && scalar.getValue().isBlank()
-                        && scalar.getScalarStyle() != ScalarStyle.PLAIN
-                || node instanceof SequenceNode list && list.getValue().isEmpty();
+        boolean blank = node instanceof ScalarNode scalar
+                && scalar.getValue().isBlank()
+                && scalar.getScalarStyle() != ScalarStyle.PLAIN;
+        boolean nothing =
+                blank || (node instanceof SequenceNode list && list.getValue().isEmpty());
         if (nothing || kind.isEmpty()) {
             return Optional.of(AbsentValues.blank(component.type()));
         }

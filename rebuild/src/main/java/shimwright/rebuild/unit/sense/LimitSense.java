@@ -163,7 +163,7 @@ final class LimitSense {
         if (m.judgedOn() == Statistic.RANGE && m.places() < 2) {
             context.fault(m, "judged_on", "one reading has no range", "Add places: 3 or more");
         }
-        boolean pair = pieces.size() == 2 || pieces.isEmpty() && m.places() == 1;
+        boolean pair = pieces.size() == 2 || (pieces.isEmpty() && m.places() == 1);
         if (m.judgedOn() == Statistic.DIFFERENCE && !pair) {
             context.fault(
                     m,

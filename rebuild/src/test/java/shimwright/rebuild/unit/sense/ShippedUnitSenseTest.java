@@ -63,6 +63,10 @@ class ShippedUnitSenseTest {
     record Plant(String law, String right, String wrong, String says) {}
 
     static List<Plant> plants() {
+        return Stream.concat(ofReadings().stream(), ofWork().stream()).toList();
+    }
+
+    private static List<Plant> ofReadings() {
         return List.of(
                 new Plant("stuff", "[V20]\n    consumables: [TL]", "[V20]", "E04 names locker"),
                 new Plant(
@@ -99,7 +103,11 @@ class ShippedUnitSenseTest {
                         "at hand",
                         "hold: H06\n    builds: [left_cover]",
                         "hold: H06",
-                        "P07 reads left side cover, which nobody has in hand"),
+                        "P07 reads left side cover, which nobody has in hand"));
+    }
+
+    private static List<Plant> ofWork() {
+        return List.of(
                 new Plant("bolts", "where: detent plate,", "where: \"detent plate 4, end cap 10\",", "V7 counts bolts"),
                 new Plant(
                         "bolts",

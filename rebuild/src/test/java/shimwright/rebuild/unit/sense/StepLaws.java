@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -85,8 +84,8 @@ final class StepLaws {
         return unit.itemsFor(step.id());
     }
 
-    private Optional<Window> window(Step step) {
-        return step.windows().stream().findFirst().map(unit::window);
+    private List<Window> windows(Step step) {
+        return step.windows().stream().map(unit::window).toList();
     }
 
     private static boolean found(String regex, String text) {
@@ -273,7 +272,7 @@ final class StepLaws {
             shown.add(step.route());
             step.because().values().forEach(r -> shown.add(unit.type().reasons().getOrDefault(r, "")));
             checks(step).forEach(c -> shown.add(c.what()));
-            window(step).ifPresent(w -> shown.add(w.name() + " " + w.why()));
+            windows(step).forEach(w -> shown.add(w.name() + " " + w.why()));
         }
         unit.type().fasteners().forEach(f -> shown.add(f.where() + " " + f.note()));
         unit.type().symptoms().forEach(s -> shown.addAll(s.causes().keySet()));
@@ -295,23 +294,23 @@ final class StepLaws {
             if (!hot && !opens) {
                 continue;
             }
-            Window window = window(step).orElse(null);
-            if (window == null) {
+            if (step.windows().isEmpty()) {
                 odd.add(step.id() + " is hot or wet and in no window");
-                continue;
             }
-            boolean spans = !window.opens().isEmpty();
             boolean joins = !step.installs().isEmpty()
                     || !step.builds().isEmpty()
                     || !step.fasteners().isEmpty();
-            if (spans && !Set.of(window.opens(), window.closes()).contains(step.id()) && !joins) {
-                odd.add(step.id() + " stands in " + window.id() + " which another opens");
-            }
-            if (!spans && !joins) {
-                odd.add(step.id() + " is hot or wet, joins nothing and opens no window");
-            }
-            if (!spans && opens && step.duration() > window.longest()) {
-                odd.add(step.id() + " takes longer than its window " + window.id());
+            for (Window window : windows(step)) {
+                boolean spans = !window.opens().isEmpty();
+                if (spans && !Set.of(window.opens(), window.closes()).contains(step.id()) && !joins) {
+                    odd.add(step.id() + " stands in " + window.id() + " which another opens");
+                }
+                if (!spans && !joins) {
+                    odd.add(step.id() + " is hot or wet, joins nothing and opens no window");
+                }
+                if (!spans && opens && step.duration() > window.longest()) {
+                    odd.add(step.id() + " takes longer than its window " + window.id());
+                }
             }
             boolean locks = step.consumables().stream()
                     .anyMatch(c -> unit.consumable(c).name().contains("locker"));
@@ -326,7 +325,7 @@ final class StepLaws {
     List<String> windowSizes() {
         List<String> odd = new ArrayList<>();
         for (Step step : steps()) {
-            String why = window(step).map(Window::why).orElse("");
+            String why = windows(step).stream().map(Window::why).collect(Collectors.joining(" "));
             Matcher size = Pattern.compile("(?:[Bb]ores?|hub|wheel) of (\\d+)(?: and (\\d+))?")
                     .matcher(why);
             while (size.find()) {
