@@ -4,10 +4,12 @@ import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.staticfiles.Location;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import shimwright.rebuild.job.StoreFailure;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.web.api.ActRoutes;
 import shimwright.bench.web.api.ApiRoutes;
@@ -95,6 +97,16 @@ public final class Server {
                 Page page = door.page(ctx, "Not kept", "", null, denied.refusals(), Map.of());
                 door.show(ctx, "lost", page, Map.of("sentence", "What you typed is still in its form: go back."));
                 ctx.status(denied.status());
+            });
+            config.routes.exception(StoreFailure.class, (failure, ctx) -> {
+                LOG.error("{} {}", ctx.method(), ctx.path(), failure);
+                if (ctx.path().startsWith(ApiRoutes.ROOT + "/")) {
+                    ApiRoutes.refuse(ctx, 503, "", List.of(failure.refusal()));
+                    return;
+                }
+                Page page = door.page(ctx, "The disk", "", null, List.of(failure.refusal()), Map.of());
+                door.show(ctx, "lost", page, Map.of("sentence", "What you typed is still in its form: go back."));
+                ctx.status(503);
             });
             config.routes.exception(Exception.class, (broken, ctx) -> {
                 LOG.error("{} {}", ctx.method(), ctx.path(), broken);

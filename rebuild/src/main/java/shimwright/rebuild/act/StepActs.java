@@ -42,7 +42,8 @@ public final class StepActs {
             if (found.isEmpty()) {
                 return refused(step);
             }
-            return tightened(bench.unit(), found.get(), torques, around).map(tightened -> {
+            String how = trial(bench, step) ? Entry.Tightened.TRIAL : Entry.Tightened.NOMINAL;
+            return tightened(bench.unit(), found.get(), torques, how, around).map(tightened -> {
                 Entry.StepDone done =
                         new Entry.StepDone(step, note, found.get().todo(), tightened, used(bench.unit(), found.get()));
                 return with(bench, overruled(bench, step, time), done, "Kept");
@@ -78,8 +79,14 @@ public final class StepActs {
         return step.consumables().stream().map(id -> unit.consumable(id).name()).toList();
     }
 
+    /** True where the step only makes ready a reading with trial pieces: what it tightens comes apart again. */
+    private static boolean trial(Workbench bench, String step) {
+        List<Step> waiting = bench.order().waiting(step);
+        return !waiting.isEmpty() && waiting.stream().allMatch(next -> next.phase() == Step.Phase.TRIAL);
+    }
+
     private static Outcome<List<Entry.Tightened>> tightened(
-            Unit unit, Step step, Map<String, String> typed, Surroundings around) {
+            Unit unit, Step step, Map<String, String> typed, String how, Surroundings around) {
         List<Refusal> strange = typed.keySet().stream()
                 .filter(id -> !step.fasteners().contains(id))
                 .map(id -> new Refusal("fastener " + id, "this step tightens no such fastener", "Look at the step"))
@@ -88,13 +95,13 @@ public final class StepActs {
             return Outcome.refused(strange);
         }
         return Outcome.all(step.fasteners().stream()
-                .map(id -> tightened(step, unit.fastener(id), typed.getOrDefault(id, ""), around))
+                .map(id -> tightenedOne(step, unit.fastener(id), typed.getOrDefault(id, ""), how, around))
                 .toList());
     }
 
-    private static Outcome<Entry.Tightened> tightened(Step step, Fastener fastener, String typed, Surroundings around) {
+    private static Outcome<Entry.Tightened> tightenedOne(Step step, Fastener fastener, String typed, String how, Surroundings around) {
         if (typed.isBlank()) {
-            return Outcome.ok(tightened(step, fastener, fastener.torque(), "nominal"));
+            return Outcome.ok(tightened(step, fastener, fastener.torque(), how));
         }
         return Quantities.parse(
                         typed,

@@ -140,7 +140,13 @@ public sealed interface Entry {
      * @param torque N·m in SI
      * @param how {@code nominal}: the torque of the unit file, said to be done; any other words as typed
      */
-    record Tightened(String fastener, String where, int quantity, String thread, double torque, String how) {}
+    record Tightened(String fastener, String where, int quantity, String thread, double torque, String how) {
+        /** Tightened as the unit file says. */
+        public static final String NOMINAL = "nominal";
+
+        /** The same, for a reading with trial pieces only. */
+        public static final String TRIAL = "for a trial reading";
+    }
 
     /** A step was done although steps that it waits for were not, and why; it stands done. */
     record StepJumped(String step, String reason) implements OfJob {}

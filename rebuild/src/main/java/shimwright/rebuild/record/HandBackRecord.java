@@ -203,7 +203,9 @@ public record HandBackRecord(
     /** What a step tightened; entries of before did not keep it, and then the unit file says. */
     private static List<Entry.Tightened> tightened(Entry.StepDone done, Unit unit) {
         if (!done.tightened().isEmpty()) {
-            return done.tightened();
+            return done.tightened().stream()
+                    .filter(what -> !what.how().equals(Entry.Tightened.TRIAL))
+                    .toList();
         }
         return unit.findStep(done.step()).stream()
                 .flatMap(step -> step.fasteners().stream()
@@ -214,7 +216,7 @@ public record HandBackRecord(
                                 step.tightens(fastener),
                                 fastener.thread(),
                                 fastener.torque(),
-                                "nominal")))
+                                Entry.Tightened.NOMINAL)))
                 .toList();
     }
 

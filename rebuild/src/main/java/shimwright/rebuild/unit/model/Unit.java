@@ -144,6 +144,20 @@ public record Unit(UnitType type, String variant) {
         return type.kits().stream().filter(kit -> kit.id().equals(id)).findFirst();
     }
 
+    /**
+     * What goes in with an item when another is put in: a bevel pair is run in together and is replaced as a pair (common
+     * practice, no source).
+     */
+    public List<Item> pairedWith(String item) {
+        return type.gears().stream()
+                .filter(gear -> !gear.straight() && gear.centreDistance() == 0)
+                .filter(gear -> !gear.driverItem().isBlank() && !gear.drivenItem().isBlank())
+                .filter(gear -> gear.driverItem().equals(item) || gear.drivenItem().equals(item))
+                .map(gear -> gear.driverItem().equals(item) ? gear.drivenItem() : gear.driverItem())
+                .map(this::item)
+                .toList();
+    }
+
     /** The clearance for which shims at this position are chosen: the one that lists it first. */
     public Clearance clearanceOf(String position) {
         return type.clearances().stream()
