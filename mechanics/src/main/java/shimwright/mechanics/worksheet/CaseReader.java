@@ -22,10 +22,7 @@ import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.quantity.UnitSystem;
 
-/**
- * Reads text, or what a JSON reader makes of text, into an input record; collects every fault. A fault leaves a null
- * behind, and no record is built once there is one.
- */
+/** Reads text, or what a JSON reader makes of text, into an input record; a fault leaves a null, and then no record. */
 final class CaseReader {
     private static final int LONGEST_TEXT = 2000;
 
@@ -108,7 +105,7 @@ final class CaseReader {
         @Nullable Object[] values = new @Nullable Object[fields.size()];
         for (int i = 0; i < values.length; i++) {
             Field field = fields.get(i);
-            boolean behind = blank(known.get(field.name())) && holdsTyped(field, fields, path);
+            boolean behind = ListText.blank(known.get(field.name())) && holdsTyped(field, fields, path);
             values[i] = behind ? 0.0 : value(field, known.get(field.name()), path + field.name(), place + field.name());
         }
         if (refusals.size() == before) {
@@ -140,10 +137,10 @@ final class CaseReader {
             return;
         }
         taken.add(path + field.name());
-        int u = indexOf(fields, field.doubt().u());
+        int u = Fields.indexOf(fields, field.doubt().u());
         int nu = field.doubt().nu().isEmpty()
                 ? -1
-                : indexOf(fields, field.doubt().nu());
+                : Fields.indexOf(fields, field.doubt().nu());
         double given = (Double) Objects.requireNonNull(values[u]);
         double freedom = nu >= 0 && values[nu] instanceof Double n ? n : Double.POSITIVE_INFINITY;
         List<Contribution> parts = new ArrayList<>();
@@ -172,7 +169,7 @@ final class CaseReader {
         if (!fields.get(u).range().holds(together.u())) {
             refuse(name, "with the ± of " + field.name() + " it leaves its range", "Look at the number behind ±");
         }
-        if (!blank(known.get(fields.get(u).name())) && given > 0) {
+        if (!ListText.blank(known.get(fields.get(u).name())) && given > 0) {
             cautions.add("The ± typed at " + place + field.name() + " and " + name + " are put together by squares.");
         }
         values[u] = together.u();
@@ -180,14 +177,6 @@ final class CaseReader {
         if (nu >= 0 && !own) {
             values[nu] = Double.isInfinite(together.nu()) ? null : (Double) together.nu();
         }
-    }
-
-    private static boolean blank(@Nullable Object given) {
-        return given == null || (given instanceof String text && text.isBlank());
-    }
-
-    private static int indexOf(List<Field> fields, String name) {
-        return fields.stream().map(Field::name).toList().indexOf(name);
     }
 
     private @Nullable Object value(Field field, @Nullable Object given, String path, String place) {

@@ -202,4 +202,9 @@ final class Fields {
     private static String where(RecordComponent component) {
         return component.getDeclaringRecord().getSimpleName() + "." + component.getName();
     }
+
+    /** The place of a field by its name; -1 where there is none. */
+    static int indexOf(List<Field> fields, String name) {
+        return fields.stream().map(Field::name).toList().indexOf(name);
+    }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How lists are typed. Entries stand between semicolons, new lines, comma-and-space or, for numbers, blanks; numbers of
@@ -95,5 +96,10 @@ final class ListText {
         others.forEach(part -> all.add(part + " " + last.group(1)));
         all.add(parts.get(parts.size() - 1));
         return all;
+    }
+
+    /** Whether nothing was typed. */
+    static boolean blank(@Nullable Object given) {
+        return given == null || (given instanceof String text && text.isBlank());
     }
 }
