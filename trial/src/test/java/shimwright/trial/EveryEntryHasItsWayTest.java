@@ -72,6 +72,7 @@ class EveryEntryHasItsWayTest {
     @MethodSource("acts")
     void saysWhatEachOfItsInputsIs(Class<? extends Act> act) {
         assertThat(act.getRecordComponents())
-                .allSatisfy(input -> assertThat(input.getAnnotation(Given.class)).isNotNull());
+                .allSatisfy(
+                        input -> assertThat(input.getAnnotation(Given.class)).isNotNull());
     }
 }

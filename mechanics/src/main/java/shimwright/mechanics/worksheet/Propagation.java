@@ -82,10 +82,11 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
             if (up.isPresent() && down.isPresent()) {
                 bend.add(influence, high, low, wide(sheet, base, mover, influence));
             }
-            boolean said = up.map(r -> jumps(sheet, base, r, influence, cautions))
-                            .orElse(false)
-                    | down.map(r -> jumps(sheet, base, r, influence, cautions)).orElse(false);
-            if (!moves && !said && gone.isEmpty() && influence.size() > 0) {
+            boolean saidUp =
+                    up.map(r -> jumps(sheet, base, r, influence, cautions)).orElse(false);
+            boolean saidDown =
+                    down.map(r -> jumps(sheet, base, r, influence, cautions)).orElse(false);
+            if (!moves && !(saidUp || saidDown) && gone.isEmpty() && influence.size() > 0) {
                 cautions.add("The ± of " + influence.name() + " moves no result here.");
             }
         }

@@ -92,8 +92,7 @@ public final class StepActs {
                 .toList());
     }
 
-    private static Outcome<Entry.Tightened> tightened(
-            Step step, Fastener fastener, String typed, Surroundings around) {
+    private static Outcome<Entry.Tightened> tightened(Step step, Fastener fastener, String typed, Surroundings around) {
         if (typed.isBlank()) {
             return Outcome.ok(tightened(step, fastener, fastener.torque(), "nominal"));
         }

@@ -56,8 +56,7 @@ final class PackAdviser {
         List<Position> open = new ArrayList<>();
         for (Position other :
                 clearance.positions().subList(1, clearance.positions().size())) {
-            List<PieceIn> pieces =
-                    proposed.containsKey(other.id()) ? proposed.get(other.id()) : fitted.get(other.id());
+            List<PieceIn> pieces = proposed.containsKey(other.id()) ? proposed.get(other.id()) : fitted.get(other.id());
             if (pieces == null) {
                 open.add(other);
                 continue;

@@ -17,8 +17,6 @@ import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.unit.model.Clearance;
-import shimwright.rebuild.unit.model.Consumable;
-import shimwright.rebuild.unit.model.Fastener;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.unit.model.Unit;
@@ -261,8 +259,7 @@ public record HandBackRecord(
         return List.copyOf(readings);
     }
 
-    private static HoldReading reading(
-            String step, String hold, Check check, @Nullable Said<Entry.CheckRead> read) {
+    private static HoldReading reading(String step, String hold, Check check, @Nullable Said<Entry.CheckRead> read) {
         return read == null || read.what().basis().isEmpty()
                 ? new HoldReading(step, hold, check.what(), check.limits(), read)
                 : kept(read);

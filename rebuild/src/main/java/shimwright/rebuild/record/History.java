@@ -82,17 +82,17 @@ public final class History {
                 e -> "Moved to unit file " + brief(e.unitFile()) + ", variant " + e.variant() + because(e.reason()));
         put(words, Entry.EntryStruck.class, e -> "An entry struck" + because(e.reason()));
         put(words, Entry.TakenOff.class, e -> "Off: " + e.gone() + tail(e.note()));
-        put(words, Entry.Found.class, e -> "Found: " + e.what() + tail(values(e.values(), e.kind())) + tail(e.words()) + tail(e.outcome()));
+        put(
+                words,
+                Entry.Found.class,
+                e -> "Found: " + e.what() + tail(values(e.values(), e.kind())) + tail(e.words()) + tail(e.outcome()));
         put(
                 words,
                 Entry.Judged.class,
                 e -> "Decided: " + e.what() + ", " + e.decision().name().toLowerCase(Locale.ROOT)
                         + because(e.reason()));
         put(words, Entry.Sent.class, e -> "Ordered or sent out: " + e.what() + tail(e.to()) + ", due " + e.due());
-        put(
-                words,
-                Entry.CameBack.class,
-                e -> "Came: " + e.measured() + (e.good() ? ", may go in" : ", not right"));
+        put(words, Entry.CameBack.class, e -> "Came: " + e.measured() + (e.good() ? ", may go in" : ", not right"));
         put(words, Entry.NoteMade.class, e -> "Note, " + e.about() + ": " + e.text());
         put(words, Entry.PictureAdded.class, e -> "Picture, " + e.about() + tail(e.caption()));
         put(words, Entry.HandedBack.class, e -> "Handed back. Warranty: " + e.warranty());
@@ -118,7 +118,8 @@ public final class History {
         put(
                 words,
                 Entry.CheckRead.class,
-                e -> "Hold point " + e.hold() + " at " + e.step() + tail(e.basis().getOrDefault("what", e.check()))
+                e -> "Hold point " + e.hold() + " at " + e.step()
+                        + tail(e.basis().getOrDefault("what", e.check()))
                         + tail(e.values().isEmpty() ? (e.attested() ? "yes" : "no") : values(e.values(), e.kind())));
         put(
                 words,

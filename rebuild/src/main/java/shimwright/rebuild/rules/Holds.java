@@ -2,7 +2,6 @@ package shimwright.rebuild.rules;
 
 import java.util.ArrayList;
 import java.util.List;
-import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Sessions;

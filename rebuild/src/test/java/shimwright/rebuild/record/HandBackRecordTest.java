@@ -134,7 +134,9 @@ class HandBackRecordTest {
         Map<String, String> last = new java.util.LinkedHashMap<>();
         kept(Entry.StepDone.class)
                 .forEach(done -> BENCH.unit().step(done.step()).fasteners().forEach(f -> last.put(f, done.step())));
-        assertThat(RECORD.torques()).isNotEmpty().allSatisfy(t -> assertThat(last).containsKey(t.what().fastener()));
+        assertThat(RECORD.torques())
+                .isNotEmpty()
+                .allSatisfy(t -> assertThat(last).containsKey(t.what().fastener()));
         last.forEach((fastener, step) -> assertThat(RECORD.torques())
                 .filteredOn(t -> t.what().fastener().equals(fastener))
                 .extracting(HandBackRecord.Tightened::step)
