@@ -18,8 +18,6 @@ import java.security.cert.Certificate;
 import java.security.cert.X509Certificate;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.Base64;
 import java.util.HexFormat;
 import java.util.List;
@@ -36,8 +34,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import shimwright.bench.store.Backup;
-import shimwright.bench.web.pair.DeviceFile;
-import shimwright.bench.web.pair.Devices;
 import shimwright.bench.web.pair.Role;
 import shimwright.bench.web.pair.ShopCertificate;
 
@@ -219,25 +215,6 @@ class PairingTest {
         assertThat(bench.running().entrance().devices().all().orElseThrow()).isEmpty();
     }
 
-    @Test
-    void aCodeIsOverAfterTenMinutesAndADeviceAfterHalfAYear() {
-        DeviceFile file = new DeviceFile(bench.folder().resolve("network/by-the-clock"));
-        Instant start = Instant.parse("2026-01-01T08:00:00Z");
-        Devices then = Devices.in(file, Clock.fixed(start, ZoneOffset.UTC));
-        String first = then.code(Role.BENCH, "").orElseThrow().text();
-        Devices late = Devices.in(file, Clock.fixed(start.plus(Duration.ofMinutes(10)), ZoneOffset.UTC));
-        assertThat(late.pair(first, "x").isOk()).isFalse();
-        Devices justIn = Devices.in(file, Clock.fixed(start.plus(Duration.ofSeconds(599)), ZoneOffset.UTC));
-        String key = justIn.pair(first, "x").orElseThrow().key();
-        assertThat(justIn.asker(key)).isPresent();
-        assertThat(Devices.in(file, Clock.fixed(start.plus(Duration.ofDays(179)), ZoneOffset.UTC))
-                        .asker(key))
-                .isPresent();
-        assertThat(Devices.in(file, Clock.fixed(start.plus(Duration.ofDays(181)), ZoneOffset.UTC))
-                        .asker(key))
-                .isEmpty();
-    }
-
     @ParameterizedTest
     @CsvSource({
         "ONLOOKER, 403, 403, 403, 303",
@@ -413,17 +390,5 @@ class PairingTest {
                         .orElseThrow()
                         .fingerprint())
                 .isNotEqualTo(own.fingerprint());
-    }
-
-    @Test
-    void withoutEncryptionTheProgramSaysWhatThatMeans() {
-        try (DemoBench plain = DemoBench.with("host", OTHER, "plain", "true")) {
-            int at = plain.running().server().port();
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            Network.say(plain.running().entrance(), at, new PrintStream(out, true, StandardCharsets.UTF_8));
-            assertThat(out.toString(StandardCharsets.UTF_8))
-                    .contains("NOT ENCRYPTED", "http://" + OTHER + ":" + at + "/");
-            assertThat(plain.running().entrance().certificate()).isNull();
-        }
     }
 }

@@ -38,6 +38,11 @@ public record DataFolder(Path root) {
         return root.resolve("overview");
     }
 
+    /** Summaries of streams, worked out from the log; no backup needs them. */
+    Path summaries() {
+        return root.resolve("summaries");
+    }
+
     /** How far the log was walked and found sound. */
     Path checked() {
         return root.resolve("checked");

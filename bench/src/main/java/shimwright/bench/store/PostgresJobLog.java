@@ -179,6 +179,11 @@ public final class PostgresJobLog implements KeptLog {
     }
 
     @Override
+    public List<Kept> since(Head after, int atMost) {
+        return readers.since(after, atMost);
+    }
+
+    @Override
     public List<String> streams() {
         return readers.streams();
     }

@@ -49,6 +49,11 @@ public final class ReadOnlyJobLog implements JobLog, AutoCloseable {
     }
 
     @Override
+    public List<Kept> since(Head after, int atMost) {
+        return readers.since(after, atMost);
+    }
+
+    @Override
     public List<String> streams() {
         return readers.streams();
     }

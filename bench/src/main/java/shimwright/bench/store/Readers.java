@@ -42,6 +42,23 @@ final class Readers implements AutoCloseable {
         return sound(rows, stream, after).stream().map(Row::kept).toList();
     }
 
+    List<Kept> since(Head after, int atMost) {
+        List<Row> rows = ask(database -> {
+            if (!Sql.headAt(database, after.count()).equals(Optional.of(after))) {
+                throw damaged("the log", after);
+            }
+            return Sql.since(database, after.count(), atMost);
+        });
+        Head head = after;
+        for (Row row : rows) {
+            if (!row.follows(head)) {
+                throw damaged("the log", head);
+            }
+            head = row.head();
+        }
+        return rows.stream().map(Row::kept).toList();
+    }
+
     Optional<Kept> find(String id) {
         return ask(database -> Sql.entry(database, id)).map(Row::kept);
     }
@@ -77,7 +94,7 @@ final class Readers implements AutoCloseable {
     private static StoreFailure damaged(String stream, Head sound) {
         return new StoreFailure(new Refusal(
                 stream,
-                "entry %d of this job was changed or damaged while the program ran".formatted(sound.count() + 1),
+                "entry %d here was changed or damaged while the program ran".formatted(sound.count() + 1),
                 "Stop the program and restore the newest backup into a new folder"));
     }
 

@@ -102,6 +102,22 @@ final class Sql {
         return found;
     }
 
+    /** The rows after the first {@code skipped} of the whole log, in order. */
+    static List<Row> since(Connection database, long skipped, int atMost) throws SQLException {
+        List<Row> found = new ArrayList<>();
+        try (PreparedStatement ask = database.prepareStatement(
+                "select " + Row.COLUMNS + " from entry where number > ? order by number limit ?")) {
+            ask.setLong(1, skipped);
+            ask.setInt(2, atMost);
+            try (ResultSet rows = ask.executeQuery()) {
+                while (rows.next()) {
+                    found.add(Row.of(rows));
+                }
+            }
+        }
+        return found;
+    }
+
     /** The row of a client's id. */
     static Optional<Row> entry(Connection database, String id) throws SQLException {
         return one(database, "select " + Row.COLUMNS + " from entry where id = ?", id);

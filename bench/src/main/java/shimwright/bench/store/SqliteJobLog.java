@@ -279,6 +279,11 @@ public final class SqliteJobLog implements KeptLog {
     }
 
     @Override
+    public List<Kept> since(Head after, int atMost) {
+        return readers.since(after, atMost);
+    }
+
+    @Override
     public List<String> streams() {
         return readers.streams();
     }

@@ -285,4 +285,16 @@ abstract class JobLogContract {
             assertThatThrownBy(() -> log.read("job-1", beyond)).isInstanceOf(StoreFailure.class);
         }
     }
+
+    @Test
+    void whatCameSinceAHeadIsReadInTheOrderOfTheLog() {
+        try (KeptLog log = open()) {
+            List<Kept> kept = Logs.fill(log, 12, 6);
+            assertThat(log.since(Head.EMPTY, 5)).isEqualTo(kept.subList(0, 5));
+            assertThat(log.since(kept.get(4).head(), 100)).isEqualTo(kept.subList(5, 12));
+            assertThat(log.since(kept.get(11).head(), 1)).isEmpty();
+            Head never = new Head(3, "f".repeat(64));
+            assertThatThrownBy(() -> log.since(never, 1)).isInstanceOf(StoreFailure.class);
+        }
+    }
 }

@@ -9,11 +9,13 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.job.PictureStore.Picture;
 
 /**
@@ -21,28 +23,28 @@ import shimwright.rebuild.job.PictureStore.Picture;
  * killed. It begins when it is told to and ends with whoever started it.
  */
 final class KillChild {
-    private final SqliteJobLog log;
-    private final FilePictureStore pictures;
+    private final KeptLog log;
+    private final PictureStore pictures;
     private final FileOutputStream answers = new FileOutputStream(FileDescriptor.out);
     private final String run;
 
-    private KillChild(SqliteJobLog log, FilePictureStore pictures, String run) {
+    private KillChild(KeptLog log, PictureStore pictures, String run) {
         this.log = log;
         this.pictures = pictures;
         this.run = run;
     }
 
-    /** Arguments: the data folder, a name for this run, and {@code honest} or {@code liar}. */
+    /** Arguments: a data folder or a database's address, a name for this run, {@code honest} or {@code liar}, a folder. */
     public static void main(String[] arguments) throws IOException {
-        Path folder = Path.of(arguments[0]);
-        warmUp(folder.resolveSibling("warm-" + arguments[1]));
+        String place = arguments[0];
+        warmUp(place, Path.of(arguments[3], "warm-" + arguments[1]));
         if (System.in.read() != 'g') {
             return;
         }
         Thread watch = new Thread(KillChild::endWithParent);
         watch.setDaemon(true);
         watch.start();
-        KillChild child = over(folder, arguments[1]);
+        KillChild child = over(place, arguments[1]);
         if (arguments[2].equals("liar")) {
             child.lie();
         } else {
@@ -53,19 +55,23 @@ final class KillChild {
         }
     }
 
-    private static KillChild over(Path folder, String run) {
-        return new KillChild(
-                Logs.open(folder),
-                FilePictureStore.open(new DataFolder(folder).pictures()).orElseThrow(),
-                run);
+    private static KillChild over(String place, String run) {
+        ShopStore store = (place.startsWith("postgresql:")
+                        ? ShopStore.at(place, SqliteJobLog.Opening.WRITE, Optional.empty())
+                        : ShopStore.in(Path.of(place), SqliteJobLog.Opening.WRITE, Optional.empty()))
+                .orElseThrow();
+        return new KillChild(store.log(), store.pictures(), run);
     }
 
-    /** Loads and runs everything once in a folder of its own, so that the time before the kill is spent on writing. */
-    private static void warmUp(Path folder) {
-        KillChild child = over(folder, "warm");
+    /** Loads and runs everything once in a place of its own, so that the time before the kill is spent on writing. */
+    private static void warmUp(String place, Path folder) {
+        KillChild child = over(folder.toString(), "warm");
         Logs.fill(child.log, 30, 1);
         child.picture(new Random(1));
         child.log.close();
+        if (place.startsWith("postgresql:")) {
+            over(place, "warm").log.head();
+        }
     }
 
     private static void endWithParent() {

@@ -14,18 +14,28 @@ class KillTest {
 
     @Test
     void whatWasAcknowledgedSurvivesEveryKill(@TempDir Path work) throws IOException, InterruptedException {
+        nothingIsLost(KILLS, new Kills(work, "honest"));
+    }
+
+    @Test
+    void whatWasAcknowledgedIsInTheDatabaseAfterEveryKill(@TempDir Path work) throws IOException, InterruptedException {
+        TestPostgres server = TestPostgres.get();
+        nothingIsLost(Math.max(10, KILLS / 2), new Kills(work, "honest", number -> server.database()));
+    }
+
+    private static void nothingIsLost(int count, Kills kills) throws IOException, InterruptedException {
         long start = System.nanoTime();
-        Kills kills = new Kills(work, "honest");
-        kills.run(KILLS);
+        kills.run(count);
         String sentence =
-                "%d kills in %.1f s: %s".formatted(KILLS, (System.nanoTime() - start) / 1e9, kills.sentence());
+                "%d kills in %.1f s: %s".formatted(count, (System.nanoTime() - start) / 1e9, kills.sentence());
         System.out.println(sentence);
         assertThat(kills.notOpened).as(sentence).isEmpty();
         assertThat(kills.lost).as(sentence).isEmpty();
         assertThat(kills.changed).as(sentence).isEmpty();
         assertThat(kills.doubled).as(sentence).isEmpty();
         assertThat(kills.withoutPicture).as(sentence).isEmpty();
-        assertThat(kills.acknowledged).isGreaterThan(KILLS);
+        assertThat(kills.leftOver).as(sentence).isEmpty();
+        assertThat(kills.acknowledged).isGreaterThan(count);
         assertThat(kills.pictures).isPositive();
     }
 

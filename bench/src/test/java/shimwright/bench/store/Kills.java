@@ -10,16 +10,19 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.IntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.spi.ToolProvider;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.PictureStore;
 
 /** Starts children that keep entries, kills them at random moments and looks at what is left. */
 final class Kills {
@@ -33,6 +36,7 @@ final class Kills {
     final List<String> doubled = new ArrayList<>();
     final List<String> withoutPicture = new ArrayList<>();
     final List<String> notOpened = new ArrayList<>();
+    final List<String> leftOver = new ArrayList<>();
     long acknowledged;
     long keptUnanswered;
     long pictures;
@@ -43,13 +47,29 @@ final class Kills {
     private final Map<String, String> answered = new ConcurrentHashMap<>();
 
     private final String classes;
+    private final IntFunction<String> places;
+    private final Map<Integer, String> named = new ConcurrentHashMap<>();
 
+    /** Kills over data folders. */
     Kills(Path work, String mode) throws IOException, InterruptedException {
+        this(work, mode, folder -> work.resolve("data-" + folder).toString());
+    }
+
+    /**
+     * Kills over places that are named one after the other.
+     *
+     * @param places a data folder or the address of a database by its number; each is asked for once
+     */
+    Kills(Path work, String mode, IntFunction<String> places) throws IOException, InterruptedException {
         this.work = work;
         this.mode = mode;
+        this.places = places;
         this.classes = jars();
         // a child that ends by itself leaves its loaded classes to the others: half of a start would go into loading
-        Process first = java(List.of("-XX:ArchiveClassesAtExit=" + work.resolve("classes.jsa")), "data-none", "first");
+        Process first = java(
+                List.of("-XX:ArchiveClassesAtExit=" + work.resolve("classes.jsa")),
+                work.resolve("data-none").toString(),
+                "first");
         first.getOutputStream().close();
         first.waitFor();
     }
@@ -81,7 +101,7 @@ final class Kills {
             next = start(kill + 1);
             workAndDie(child);
             boolean last = kill == kills - 1 || folder(kill + 1) != folder(kill);
-            inspect(work.resolve("data-" + folder(kill)), last);
+            inspect(place(kill), last);
         }
         next.toHandle().destroyForcibly();
     }
@@ -104,21 +124,25 @@ final class Kills {
         return kill / KILLS_PER_FOLDER;
     }
 
+    private String place(int kill) {
+        return named.computeIfAbsent(folder(kill), places::apply);
+    }
+
     private Process start(int kill) throws IOException {
         return java(
                 List.of("-XX:SharedArchiveFile=" + work.resolve("classes.jsa"), "-Xlog:disable"),
-                "data-" + folder(kill),
+                place(kill),
                 "run" + kill);
     }
 
-    private Process java(List<String> options, String folder, String run) throws IOException {
+    private Process java(List<String> options, String place, String run) throws IOException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(options);
         command.addAll(List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx128m"));
         command.add("-Dorg.sqlite.tmpdir=" + Files.createDirectories(work.resolve("native")));
         command.addAll(List.of("-cp", classes, KillChild.class.getName()));
-        command.addAll(List.of(work.resolve(folder).toString(), run, mode));
+        command.addAll(List.of(place, run, mode, work.toString()));
         return new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.appendTo(
                         work.resolve("child-errors").toFile()))
@@ -156,14 +180,20 @@ final class Kills {
         }
     }
 
-    private void inspect(Path folder, boolean last) {
-        Outcome<SqliteJobLog> opened = SqliteJobLog.open(folder, SqliteJobLog.Opening.WRITE);
-        if (!(opened instanceof Outcome.Ok<SqliteJobLog> ok)) {
+    private void inspect(String place, boolean last) throws IOException {
+        Outcome<ShopStore> opened = place.startsWith("postgresql:")
+                ? ShopStore.at(place, SqliteJobLog.Opening.WRITE, Optional.empty())
+                : ShopStore.in(Path.of(place), SqliteJobLog.Opening.WRITE, Optional.empty());
+        if (!(opened instanceof Outcome.Ok<ShopStore> ok)) {
             notOpened.add(opened.refusals().get(0).sentence());
             return;
         }
-        try (SqliteJobLog log = ok.value()) {
+        try (KeptLog log = ok.value().log()) {
             List<Kept> all = Logs.all(log);
+            Path parts = Path.of(place, "pictures", "part");
+            if (Files.isDirectory(parts) && !Manifest.files(parts).isEmpty()) {
+                leftOver.add(parts.toString());
+            }
             Map<String, String> found = new ConcurrentHashMap<>();
             all.forEach(kept -> found.put(kept.draft().id(), kept.hash()));
             answered.forEach((id, hash) -> {
@@ -183,14 +213,13 @@ final class Kills {
                 doubled.add(log.head() + " for " + found.size() + " ids");
             }
             if (last) {
-                close(folder, all);
+                close(ok.value().pictures(), all);
             }
         }
     }
 
     /** The sums over a folder that is done with. */
-    private void close(Path folder, List<Kept> all) {
-        FilePictureStore store = FilePictureStore.over(new DataFolder(folder).pictures());
+    private void close(PictureStore store, List<Kept> all) {
         for (Kept kept : all) {
             if (kept.body() instanceof Entry.PictureAdded picture
                     && picture.caption().equals("noise")) {

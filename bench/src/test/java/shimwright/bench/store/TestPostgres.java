@@ -116,7 +116,8 @@ final class TestPostgres {
                 "-A",
                 "trust",
                 "--no-sync")));
-        String options = "-p " + port + " -k " + data + " -c listen_addresses=127.0.0.1 -c max_connections=100";
+        String options =
+                "-p " + port + " -k " + data + " -c listen_addresses=127.0.0.1 -c max_connections=100 -c fsync=off";
         run(asOther(List.of(
                 bin.resolve("pg_ctl").toString(),
                 "-D",

@@ -1,5 +1,8 @@
 package shimwright.mechanics.conformity;
 
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import shimwright.mechanics.measure.Quadrature;
 import shimwright.mechanics.measure.Student;
@@ -27,15 +30,32 @@ public record GlobalRisk(double mean, double deviation, double u, Limits limits,
     /** Share of all parts that are outside and accepted. */
     public double consumer() {
         NormalDistribution process = new NormalDistribution(mean, deviation);
-        return Quadrature.integral(x -> process.density(x) * accepted(x), mean - FAR * deviation, limits.low(), PANELS)
-                + Quadrature.integral(
-                        x -> process.density(x) * accepted(x), limits.high(), mean + FAR * deviation, PANELS);
+        DoubleUnaryOperator outside = x -> process.density(x) * accepted(x);
+        return integral(outside, mean - FAR * deviation, limits.low())
+                + integral(outside, limits.high(), mean + FAR * deviation);
     }
 
     /** Share of all parts that are inside and rejected. */
     public double producer() {
         NormalDistribution process = new NormalDistribution(mean, deviation);
-        return Quadrature.integral(x -> process.density(x) * (1 - accepted(x)), limits.low(), limits.high(), PANELS);
+        double from = Math.max(limits.low(), mean - FAR * deviation);
+        double to = Math.min(limits.high(), mean + FAR * deviation);
+        return integral(x -> process.density(x) * (1 - accepted(x)), from, to);
+    }
+
+    /** In parts, so that the steps of acceptance are met however fine the measurement; 0 where b is not above a. */
+    private double integral(DoubleUnaryOperator f, double a, double b) {
+        TreeSet<Double> ends = new TreeSet<>(List.of(a, b));
+        for (double step : new double[] {limits.low() + guard, limits.high() - guard}) {
+            ends.addAll(List.of(step - FAR * u, step, step + FAR * u));
+        }
+        double sum = 0;
+        double from = a;
+        for (double to : ends.subSet(a, false, Math.max(a, b), true)) {
+            sum += Quadrature.integral(f, from, to, PANELS);
+            from = to;
+        }
+        return sum;
     }
 
     private double accepted(double x) {

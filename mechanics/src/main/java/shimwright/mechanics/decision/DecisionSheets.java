@@ -6,7 +6,8 @@ import shimwright.mechanics.worksheet.Worksheet;
 /** The worksheets of this topic. */
 public final class DecisionSheets {
     /** All of them. */
-    public static final List<Worksheet<?, ?>> ALL = List.of(ConformitySheet.SHEET);
+    public static final List<Worksheet<?, ?>> ALL =
+            List.of(ConformitySheet.SHEET, DecisionRisk.SHEET, SeriesStatistics.SHEET);
 
     private DecisionSheets() {}
 }

@@ -71,7 +71,7 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
                 Double below = low.get(output.getKey());
                 if (above != null && below != null) {
                     double difference = clean(above - below, output.getValue());
-                    moves |= difference != 0 || !above.equals(output.getValue());
+                    moves |= difference != 0 || clean(above - output.getValue(), output.getValue()) != 0;
                     add(parts, output.getKey(), influence, difference / width);
                 } else {
                     gone.add(entryless(output.getKey()));
@@ -82,11 +82,11 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
             if (up.isPresent() && down.isPresent()) {
                 bend.add(influence, high, low, wide(sheet, base, mover, influence));
             }
-            boolean saidUp =
-                    up.map(r -> jumps(sheet, base, r, influence, cautions)).orElse(false);
-            boolean saidDown =
-                    down.map(r -> jumps(sheet, base, r, influence, cautions)).orElse(false);
-            if (!moves && !(saidUp || saidDown) && gone.isEmpty() && influence.size() > 0) {
+            boolean above = up.map(r -> jumps(sheet, base, r, influence, cautions))
+                    .orElse(false);
+            boolean below = down.map(r -> jumps(sheet, base, r, influence, cautions))
+                    .orElse(false);
+            if (!moves && !above && !below && gone.isEmpty() && influence.size() > 0) {
                 cautions.add("The ± of " + influence.name() + " moves no result here.");
             }
         }

@@ -1,17 +1,10 @@
 package shimwright.mechanics.fit;
 
-import java.io.IOException;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.junit.jupiter.api.Assumptions;
+import shimwright.mechanics.published.PublishedFiles;
 
 /** A row of the published checks: what was given, what must come out, how closely, and who says so. */
 record CheckRow(
@@ -24,19 +17,7 @@ record CheckRow(
         String source) {
 
     static List<CheckRow> all() {
-        Path file = Path.of(System.getProperty("shimwright.root", "."), "..", "shared", "checks", "fits.csv");
-        Assumptions.assumeTrue(Files.exists(file), "published checks not found at " + file.normalize());
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8);
-                CSVParser parser = CSVParser.parse(reader, format)) {
-            return parser.stream().map(CheckRow::of).toList();
-        } catch (IOException unreadable) {
-            throw new IllegalStateException(unreadable);
-        }
+        return PublishedFiles.rows("fits").stream().map(CheckRow::of).toList();
     }
 
     private static CheckRow of(CSVRecord row) {

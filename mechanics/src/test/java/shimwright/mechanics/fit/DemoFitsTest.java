@@ -6,24 +6,21 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.assertj.core.data.Offset;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
+import shimwright.mechanics.published.PublishedFiles;
 
 /** What the demo's source material expects of fits: its table of limits and the sleeve in the left cover. */
 class DemoFitsTest {
     private static final Pattern PAIR = Pattern.compile("(\\w+): \\[(-?\\d+), (-?\\d+)]");
 
     private static List<String> lines() throws IOException {
-        Path file = Path.of(System.getProperty("shimwright.root", "."), "..", "shared", "demo", "demo-transaxle.yaml");
-        Assumptions.assumeTrue(Files.exists(file), "demo not found at " + file.normalize());
-        return Files.readAllLines(file);
+        return Files.readAllLines(PublishedFiles.file("demo/demo-transaxle.yaml"));
     }
 
     /** Values and tolerance of one expected row. */

@@ -2,57 +2,36 @@ package shimwright.mechanics.gears;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import shimwright.mechanics.published.PublishedFiles;
 
 /**
- * Every row of {@code ../shared/checks/gears.csv} against the worksheet that answers it. The source of each value stands
+ * Every row of {@code published/checks/gears.csv} against the worksheet that answers it. The source of each value stands
  * in the row and is printed. {@code bindings.txt} says which worksheet, inputs and output; {@code listed.txt} names the
  * rows that are not met, with the reason.
  */
 class GearChecksTest {
-    private static final Path FILE =
-            Path.of(System.getProperty("shimwright.checks", root() + "/../shared/checks"), "gears.csv");
-
-    private static String root() {
-        return System.getProperty("shimwright.root", "..");
-    }
-
-    private record Binding(String sheet, String inputs, String output, String unit) {}
+    record Binding(String sheet, String inputs, String output, String unit) {}
 
     @TestFactory
-    Stream<DynamicTest> everyRowIsMetOrListed() throws IOException {
-        Assumptions.assumeTrue(Files.isReadable(FILE), "no published values at " + FILE.toAbsolutePath());
+    Stream<DynamicTest> everyRowIsMetOrListed() {
         Map<String, Binding> bindings = bindings();
         Map<String, String> listed = listed();
         List<DynamicTest> tests = new ArrayList<>();
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (CSVParser rows = CSVParser.parse(FILE, StandardCharsets.UTF_8, format)) {
-            for (CSVRecord row : rows) {
-                String id = row.get("id");
-                String name = id + " " + row.get("quantity");
-                if (!listed.containsKey(id)) {
-                    tests.add(DynamicTest.dynamicTest(name, () -> check(row, bindings.get(id))));
-                }
+        for (CSVRecord row : PublishedFiles.rows("gears")) {
+            String id = row.get("id");
+            String name = id + " " + row.get("quantity");
+            if (!listed.containsKey(id)) {
+                tests.add(DynamicTest.dynamicTest(name, () -> check(row, bindings.get(id))));
             }
         }
         return tests.stream();
@@ -83,7 +62,7 @@ class GearChecksTest {
                 .isLessThanOrEqualTo(tolerance + 1e-12 * Math.abs(expected));
     }
 
-    private static Map<String, Binding> bindings() {
+    static Map<String, Binding> bindings() {
         Map<String, Binding> bindings = new LinkedHashMap<>();
         for (String line : Bench.resource("/gears/bindings.txt")) {
             String[] parts = line.split("\\s*::\\s*", -1);

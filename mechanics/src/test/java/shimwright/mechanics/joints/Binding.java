@@ -58,11 +58,21 @@ record Binding(List<String> ids, String sheet, String inputs, String result) {
                     .si();
             return unit(row, kind).fromSi(si);
         }
+        return answer(row, given(row));
+    }
+
+    /** What is typed for a row. */
+    Map<String, String> given(JointRow row) {
         Map<String, String> given = new LinkedHashMap<>();
         for (String pair : filled(row).split(";\\s*(?=[a-zA-Z]+=)", -1)) {
             String[] parts = pair.split("=", 2);
             given.put(parts[0].strip(), parts[1].strip());
         }
+        return given;
+    }
+
+    /** What the worksheet says to other inputs, as for a row. */
+    Object answer(JointRow row, Map<String, String> given) {
         Answer answer = Registry.find(sheet)
                 .orElseThrow()
                 .answer(given, UnitSystem.METRIC)

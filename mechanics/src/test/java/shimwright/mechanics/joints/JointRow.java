@@ -1,16 +1,9 @@
 package shimwright.mechanics.joints;
 
-import java.io.IOException;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
+import shimwright.mechanics.published.PublishedFiles;
 
 /**
  * One published value.
@@ -32,30 +25,17 @@ record JointRow(
         String tolerance,
         String source) {
 
-    static Path file() {
-        return Path.of(System.getProperty("shimwright.root", "."), "..", "shared", "checks", "joints.csv");
-    }
-
-    static List<JointRow> all() throws IOException {
-        List<JointRow> rows = new ArrayList<>();
-        CSVFormat format = CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (Reader reader = Files.newBufferedReader(file(), StandardCharsets.UTF_8)) {
-            for (CSVRecord row : format.parse(reader)) {
-                rows.add(new JointRow(
+    static List<JointRow> all() {
+        return PublishedFiles.rows("joints").stream()
+                .map(row -> new JointRow(
                         row.get("id"),
                         row.get("quantity"),
                         inputs(row.get("inputs")),
                         row.get("expected"),
                         row.get("unit"),
                         row.get("tolerance"),
-                        row.get("source")));
-            }
-        }
-        return rows;
+                        row.get("source")))
+                .toList();
     }
 
     private static Map<String, String> inputs(String text) {

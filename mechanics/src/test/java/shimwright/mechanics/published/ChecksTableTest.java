@@ -3,7 +3,6 @@ package shimwright.mechanics.published;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.Reader;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Method;
 import java.nio.charset.StandardCharsets;
@@ -13,13 +12,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import shimwright.mechanics.gears.GearRows;
+import shimwright.mechanics.joints.JointRows;
 import shimwright.mechanics.reference.Table;
 
 /**
@@ -45,6 +46,7 @@ class ChecksTableTest {
         int rows;
         int bound;
         int met;
+        int circular;
         int listed;
     }
 
@@ -57,6 +59,12 @@ class ChecksTableTest {
             count(source, topics, counts, reasons);
         }
         String page = page(counts, reasons);
+        Count all = sum(counts);
+        Files.createDirectories(Path.of(ROOT, "mechanics", "target"));
+        Files.writeString(
+                Path.of(ROOT, "mechanics", "target", "checks.txt"),
+                "checks: " + all.bound + " bound, " + all.met + " met, " + all.circular + " circular, " + all.listed
+                        + " listed\n");
         if (Boolean.getBoolean("shimwright.write")) {
             Files.writeString(PAGE, page);
         }
@@ -80,12 +88,16 @@ class ChecksTableTest {
             Source source, Map<String, String> topics, Map<String, Count> counts, List<String> reasons)
             throws Exception {
         Map<String, Boolean> met = ran(source);
+        Set<String> circular = circular();
         Map<String, String> listed = listed(source.file());
         for (String id : ids(source.file())) {
             String letters = source.file() + " " + id.replaceFirst("[^A-Za-z].*", "");
             Count count = counts.computeIfAbsent(topics.getOrDefault(letters, letters), key -> new Count());
             count.rows++;
-            if (met.containsKey(id)) {
+            if (circular.contains(id)) {
+                count.circular++;
+                reasons.add("| " + source.file() + " " + id + " | circular: what is typed was made from the answer |");
+            } else if (met.containsKey(id)) {
                 count.bound++;
                 count.met += met.getOrDefault(id, false) ? 1 : 0;
             } else {
@@ -118,21 +130,16 @@ class ChecksTableTest {
         }
     }
 
-    private static List<String> ids(String name) throws IOException {
-        Path file = Path.of(System.getProperty("shimwright.checks", ROOT + "/../shared/checks"), name + ".csv");
-        Assumptions.assumeTrue(Files.exists(file), "no published values at " + file);
-        List<String> ids = new ArrayList<>();
-        try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-            for (CSVRecord row : CSVFormat.DEFAULT
-                    .builder()
-                    .setHeader()
-                    .setSkipHeaderRecord(true)
-                    .get()
-                    .parse(reader)) {
-                ids.add(row.get("id"));
-            }
-        }
-        return ids;
+    private static List<String> ids(String name) {
+        return PublishedFiles.rows(name).stream().map(row -> row.get("id")).toList();
+    }
+
+    /** Rows whose answer was typed, found by asking again with each number moved. */
+    private static Set<String> circular() {
+        return Stream.concat(GearRows.typed().stream(), JointRows.typed().stream())
+                .filter(TypedRow::circular)
+                .map(TypedRow::id)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static Map<String, String> listed(String name) throws IOException {
@@ -159,17 +166,12 @@ class ChecksTableTest {
         StringBuilder out = new StringBuilder();
         out.append("<!-- Made by ChecksTableTest with -Dshimwright.write=true; counted by running the tests. -->\n\n");
         out.append("# Published values and what became of them\n\n");
-        out.append("Rows of `../shared/checks/*.csv`. Bound: a test asks our code for the row. Met: within the row's");
-        out.append(" own tolerance. Listed: not bound, with the reason below.\n\n");
-        out.append("| topic | rows | bound | met | listed |\n|---|---|---|---|---|\n");
-        Count all = new Count();
-        counts.forEach((topic, count) -> {
-            row(out, topic, count);
-            all.rows += count.rows;
-            all.bound += count.bound;
-            all.met += count.met;
-            all.listed += count.listed;
-        });
+        out.append("Rows of `published/checks/*.csv`. Bound: a test asks our code for the row. Met: within the row's");
+        out.append(
+                " own tolerance. Circular: what was typed was made from the answer, so the row proves nothing and does not count as bound. Listed: not bound, with the reason below.\n\n");
+        out.append("| topic | rows | bound | met | circular | listed |\n|---|---|---|---|---|---|\n");
+        Count all = sum(counts);
+        counts.forEach((topic, count) -> row(out, topic, count));
         row(out, "**all**", all);
         out.append("\nBound: ")
                 .append(Math.round(1000.0 * all.bound / all.rows) / 10.0)
@@ -179,6 +181,18 @@ class ChecksTableTest {
         return out.toString();
     }
 
+    private static Count sum(Map<String, Count> counts) {
+        Count all = new Count();
+        for (Count count : counts.values()) {
+            all.rows += count.rows;
+            all.bound += count.bound;
+            all.met += count.met;
+            all.circular += count.circular;
+            all.listed += count.listed;
+        }
+        return all;
+    }
+
     private static void row(StringBuilder out, String topic, Count count) {
         out.append("| ")
                 .append(topic)
@@ -186,6 +200,12 @@ class ChecksTableTest {
                 .append(count.rows)
                 .append(" | ")
                 .append(count.bound);
-        out.append(" | ").append(count.met).append(" | ").append(count.listed).append(" |\n");
+        out.append(" | ")
+                .append(count.met)
+                .append(" | ")
+                .append(count.circular)
+                .append(" | ")
+                .append(count.listed)
+                .append(" |\n");
     }
 }

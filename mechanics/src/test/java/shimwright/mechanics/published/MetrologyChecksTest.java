@@ -3,6 +3,7 @@ package shimwright.mechanics.published;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
@@ -13,8 +14,8 @@ import shimwright.mechanics.axial.reading.EndPlay;
 import shimwright.mechanics.axial.stack.Growth;
 import shimwright.mechanics.axial.stack.GrowthLeg;
 import shimwright.mechanics.conformity.Conformity;
-import shimwright.mechanics.conformity.GlobalRisk;
 import shimwright.mechanics.conformity.Limits;
+import shimwright.mechanics.decision.DecisionRisk;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Combination;
 import shimwright.mechanics.measure.Contribution;
@@ -236,8 +237,24 @@ class MetrologyChecksTest {
                 .bind("CA-26", r -> Conformity.largestStep(r.number("u"), r.number("p"), new Limits(0.050, 0.100)));
     }
 
-    private static GlobalRisk risk(Row r) {
-        return new GlobalRisk(1500, 0.12, r.number("u_m"), new Limits(r.number("T_L"), r.number("T_U")), r.number("w"));
+    /** The sheet as typed, 1 mm for each ohm: a risk has no unit. */
+    private static DecisionRisk.Result risk(Row r) {
+        String[] pairs = {
+            "mean", "1500 mm",
+            "deviation", "0.12 mm",
+            "u", r.number("u_m") + " mm",
+            "lower", r.number("T_L") + " mm",
+            "upper", r.number("T_U") + " mm",
+            "guard", r.number("w") + " mm"
+        };
+        Map<String, String> given = new LinkedHashMap<>();
+        for (int i = 0; i < pairs.length; i += 2) {
+            given.put(pairs[i], pairs[i + 1]);
+        }
+        return (DecisionRisk.Result) DecisionRisk.SHEET
+                .answer(given, UnitSystem.METRIC)
+                .orElseThrow()
+                .result();
     }
 
     private static void statistics(PublishedChecks checks) {

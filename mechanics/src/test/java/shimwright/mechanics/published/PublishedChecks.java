@@ -2,10 +2,6 @@ package shimwright.mechanics.published;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,10 +14,8 @@ import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.DynamicTest;
 
 /**
@@ -71,39 +65,23 @@ public final class PublishedChecks {
     private final Map<String, ToDoubleFunction<Row>> bindings = new LinkedHashMap<>();
     private final Map<String, String> listed = new LinkedHashMap<>();
 
-    private PublishedChecks(String name, Path file) {
+    private PublishedChecks(String name) {
         this.name = name;
-        try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-            for (CSVRecord line : CSVFormat.DEFAULT
-                    .builder()
-                    .setHeader()
-                    .setSkipHeaderRecord(true)
-                    .get()
-                    .parse(reader)) {
-                Row row = new Row(
-                        line.get("id"),
-                        line.get("quantity"),
-                        line.get("inputs"),
-                        Double.parseDouble(line.get("expected")),
-                        Double.parseDouble(line.get("tolerance")),
-                        line.get("source"));
-                rows.put(row.id(), row);
-            }
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
+        for (CSVRecord line : PublishedFiles.rows(name)) {
+            Row row = new Row(
+                    line.get("id"),
+                    line.get("quantity"),
+                    line.get("inputs"),
+                    Double.parseDouble(line.get("expected")),
+                    Double.parseDouble(line.get("tolerance")),
+                    line.get("source"));
+            rows.put(row.id(), row);
         }
     }
 
-    /**
-     * The rows of {@code ../shared/checks/NAME.csv} beside the project, or of the folder named by the system property
-     * {@code shimwright.checks}; the test is skipped where the file is absent.
-     */
+    /** The rows of {@code published/checks/NAME.csv}. */
     public static PublishedChecks of(String name) {
-        String root = System.getProperty("shimwright.root", "..");
-        String folder = System.getProperty("shimwright.checks", root + "/../shared/checks");
-        Path file = Path.of(folder, name + ".csv").normalize();
-        Assumptions.assumeTrue(Files.exists(file), "no published values at " + file);
-        return new PublishedChecks(name, file);
+        return new PublishedChecks(name);
     }
 
     /** Binds every row whose id matches. */

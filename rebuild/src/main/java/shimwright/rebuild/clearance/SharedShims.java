@@ -43,7 +43,6 @@ public record SharedShims(
         List<Refusal> refusals) {
 
     private static final int OFFERS = 3;
-    private static final double MICROMETER = 0.000002;
     /** Family of the pieces that a one-way step has closed over: they stay where they are. */
     private static final String CLOSED = "closed ";
 
@@ -170,7 +169,7 @@ public record SharedShims(
         double variance = measured.u() * measured.u();
         for (Position position : clearance.positions()) {
             value -= position.effect() * from.thickness(position.id());
-            double doubt = Math.pow(from.thicknessDoubt(position.id()), 2) + MICROMETER * MICROMETER;
+            double doubt = Math.pow(from.thicknessDoubt(position.id()), 2);
             variance += position.effect() * position.effect() * doubt;
         }
         return Optional.of(new Drawer.Case.Need(

@@ -35,6 +35,16 @@ public interface JobLog {
      */
     List<Kept> read(String stream, Head after);
 
+    /**
+     * The entries of all streams that follow {@code after}, in the order of the log: what came since something was worked
+     * out, also from other benches.
+     *
+     * @param after a head that the log had once; {@link Head#EMPTY} for its beginning
+     * @param atMost how many, at least 1
+     * @throws StoreFailure when they do not follow from it, or one of them not from the one before
+     */
+    List<Kept> since(Head after, int atMost);
+
     /** All streams that have entries, in order of their first entry. */
     List<String> streams();
 

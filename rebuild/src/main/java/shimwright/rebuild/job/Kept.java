@@ -14,6 +14,11 @@ public record Kept(long number, long streamNumber, Draft draft, String hash, Str
         return draft.body();
     }
 
+    /** How far the log goes with it. */
+    public Head head() {
+        return new Head(number, hash);
+    }
+
     /** How far its stream goes with it. */
     public Head streamHead() {
         return new Head(streamNumber, streamHash);

@@ -142,7 +142,7 @@ final class StepRules {
         }
         Map<String, String> taken = new LinkedHashMap<>(bench.job().sides());
         taken.put(e.choice(), e.side());
-        return Planner.lay(bench.unit(), taken, bench.job().stepsDone()).refusals();
+        return Planner.hindrances(bench.unit(), taken, bench.job().stepsDone());
     }
 
     static List<Refusal> added(Workbench bench, Entry.StepAdded e) {
@@ -177,7 +177,7 @@ final class StepRules {
         // a circle through a step that stands done shows only once that step is undone
         List<Refusal> circles = Planner.circles(with, job.sides());
         return circles.isEmpty()
-                ? Planner.lay(with, job.sides(), job.stepsDone()).refusals()
+                ? Planner.hindrances(with, job.sides(), job.stepsDone())
                 : circles;
     }
 }

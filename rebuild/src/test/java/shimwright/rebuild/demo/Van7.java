@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -51,15 +50,15 @@ public final class Van7 {
     }
 
     private void play(String until) {
-        while (true) {
-            Job job = bench.job();
-            Optional<Step> next = Planner.lay(bench.unit(), job.sides(), job.stepsDone())
-                    .orElseThrow()
-                    .next();
-            if (next.isEmpty() || next.get().id().equals(until)) {
+        // each step that the plan names is done in turn, so the plan laid first stays the plan
+        List<Step> ahead = Planner.lay(
+                        bench.unit(), bench.job().sides(), bench.job().stepsDone())
+                .orElseThrow()
+                .ahead();
+        for (Step step : ahead) {
+            if (step.id().equals(until)) {
                 return;
             }
-            Step step = next.get();
             script.getOrDefault(step.id(), List.of()).forEach(line -> line(step, line));
             attest(step);
             bench.keep(new Entry.StepDone(step.id(), ""));

@@ -18,7 +18,10 @@ import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
-/** A person who follows the plan for a while, does steps out of order, skips some and does some again. */
+/**
+ * A person who follows the plan for a while, does steps out of order, skips some and does some again. More of them with
+ * {@code -Dshimwright.histories=12}.
+ */
 class HistoryTest {
     private static final Budget SMALL = new Budget(8, 500);
 
@@ -29,7 +32,7 @@ class HistoryTest {
 
     @Test
     void noPlanContradictsTheBench() {
-        for (int seed = 0; seed < 12; seed++) {
+        for (int seed = 0; seed < Integer.getInteger("shimwright.histories", 4); seed++) {
             Random random = new Random(seed);
             Unit unit = random.nextBoolean() ? DemoUnit.A : DemoUnit.B;
             Map<String, Set<String>> edges = Unlawful.edges(unit, Map.of());

@@ -2,6 +2,7 @@ package shimwright.rebuild.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,17 +18,18 @@ import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
 /**
- * Units of 60 to 300 steps by chance: every plan lawful by two checks that know nothing of the search, every impossible one
+ * Units of 15 to 300 steps by chance: every plan lawful by three checks that know nothing of the search, every impossible one
  * refused with a reason that is true. All 1,000 with {@code -Dshimwright.units=1000}, a part of them from
  * {@code -Dshimwright.units.from} on.
  */
 class RandomUnitsTest {
     private static final int FIRST = Integer.getInteger("shimwright.units.from", 0);
-    private static final int LAST = FIRST + Integer.getInteger("shimwright.units", 60);
+    private static final int LAST = FIRST + Integer.getInteger("shimwright.units", 10);
+    private static final int MOST_OPEN = 12;
     private static final Budget SMALL = new Budget(8, 1_000);
 
     private static int size(int seed) {
-        return 60 + seed * 37 % 241;
+        return 15 + seed * 37 % 286;
     }
 
     private static Outcome<Plan> lay(Unit unit) {
@@ -45,8 +47,45 @@ class RandomUnitsTest {
             assertThat(Lawful.faults(problem, order, plan.cost()))
                     .as("unit %d", seed)
                     .isEmpty();
+            assertThat(SecondCheck.wrong(problem, order, plan.cost().total()))
+                    .as("unit %d", seed)
+                    .isEmpty();
             assertThat(plan.bound()).isLessThanOrEqualTo(plan.cost().total() + 1e-9);
         }
+    }
+
+    /** The plan gone on with is an order that keeps what is open, so nothing is late. */
+    @Test
+    void whatIsOpenAndCanBeKeptIsNotLate() {
+        int open = 0;
+        for (int seed = FIRST; seed < LAST; seed++) {
+            Unit unit = RandomUnits.of(seed, size(seed));
+            Problem problem = Planner.problem(unit, Map.of(), Present.inOrder(List.of()));
+            List<String> order =
+                    lay(unit).orElseThrow().ahead().stream().map(Step::id).toList();
+            Map<String, Double> ends = new LinkedHashMap<>();
+            for (int k = 0; k < order.size(); k++) {
+                List<String> done = order.subList(0, k + 1);
+                ends.put(order.get(k), Lawful.follow(problem, done).cost().elapsed());
+                double now = ends.getOrDefault(order.get(k), 0.0);
+                long windows = problem.windows().stream()
+                        .filter(w -> done.contains(w.opens()) && !done.contains(w.closes()))
+                        .count();
+                if (windows > 0 && open < MOST_OPEN) {
+                    open++;
+                    Map<String, Double> ago = new LinkedHashMap<>();
+                    ends.forEach((id, end) -> ago.put(id, now - end));
+                    Present present = new Present(done, true, ago, Map.of());
+                    Plan plan = Planner.lay(unit, Map.of(), present, SMALL, Watch.nobody(), List.of())
+                            .orElseThrow();
+                    assertThat(plan.late()).as("unit %d at %d", seed, k).isEmpty();
+                    assertThat(plan.remarks())
+                            .as("unit %d at %d", seed, k)
+                            .noneMatch(r -> r.startsWith("No order was found"));
+                }
+            }
+        }
+        assertThat(open).isPositive();
     }
 
     @Test

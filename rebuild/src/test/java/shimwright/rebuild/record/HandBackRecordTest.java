@@ -266,11 +266,11 @@ class HandBackRecordTest {
         job.keep(new Entry.PictureAdded("step P02", "bb".repeat(32), "image/png", 3, "seat"));
         job.keep(new Entry.PictureAdded("job", "cc".repeat(32), "image/jpeg", 4, ""));
         job.keep(new Entry.PictureAdded("step P02", "dd".repeat(32), "image/png", 5, ""));
-        job.keep(new Entry.NoteMade("job", " "));
+        job.lay(new Entry.NoteMade("job", " "));
         HandBackRecord record = HandBackRecord.of(job.job(), job.unit());
         assertThat(record.overruled())
                 .containsExactly("Hold point H01 at step P02 passed by the workshop: gauged last week");
-        assertThat(record.pictures()).extracting(s -> s.what().picture()).containsExactly("bb", "cc", "dd");
+        assertThat(record.pictures()).extracting(s -> s.what().picture()).containsExactly("bb".repeat(32), "cc".repeat(32), "dd".repeat(32));
         assertThat(record.notes()).isEmpty();
     }
 }

@@ -21,8 +21,14 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** Several clearances, one drawer: every lawful way is looked at, so the best offered is the best there is. */
 public final class Drawer {
-    /** More ways than this are not counted through: the drawer is then cut by its owner, not by chance. */
-    static final long MOST_WAYS = 200_000_000L;
+    /** More ways than this are not looked at one by one but by branch and bound. */
+    static final long MOST_WAYS = 20_000_000L;
+
+    /** More packs than this at a place are not made. */
+    private static final int MOST_PACKS = 400_000;
+
+    /** Packs that miss by this are looked at all the same, in metres. */
+    private static final double SLACK = 1e-9;
 
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
             "drawer",
@@ -66,7 +72,7 @@ public final class Drawer {
             @Input(
                     kind = Kind.LENGTH,
                     meaning = "pieces: tag, family, thickness, standard uncertainty",
-                    most = 200,
+                    most = 400,
                     example = "d52-03: SH52: 0.352 mm: 0.002 mm; d52-09: SH52: 0.681 mm: 0.002 mm")
             List<Loose> pieces,
 
@@ -212,8 +218,10 @@ public final class Drawer {
      * + u trial²)} (JCGM 100:2008 5.1.2); a way that leaves any of them outside
      * its limits by nominal is never offered. Order: probability that all are lawful (product over the clearances, JCGM
      * 106:2012 7.4, normal; differences under 0.001 are ties), then fewest pieces, then the least {@code Σ((predicted −
-     * aim)/(room to the limit on that side))²}, then tags. No piece is taken twice. Refused: names that do not match,
-     * limits the wrong way round, an aim outside them, a place without pieces of its family.
+     * aim)/(room to the limit on that side))²}, then tags. No piece is taken twice. Of more than 20 million ways those that
+     * cannot be among the best are passed over, and the working says whether the best are proven. Refused: names that do not
+     * match, limits the wrong way round, an aim outside them, a place without pieces of its family, more packs at a place than
+     * can be laid out.
      */
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> faults = faults(c);
@@ -226,17 +234,30 @@ public final class Drawer {
         for (List<DrawerSearch.Pack> choices : packs) {
             ways = Math.min(MOST_WAYS + 1, ways * Math.max(1, choices.size()));
         }
-        if (ways > MOST_WAYS) {
-            return Outcome.refused(
-                    "pieces",
-                    "there are more than " + MOST_WAYS / 1_000_000 + " million ways to lay them",
-                    "Allow fewer pieces at a place, or leave out pieces that are far from what is wanted");
+        for (int p = 0; p < packs.size(); p++) {
+            if (packs.get(p).size() > MOST_PACKS) {
+                return Outcome.refused(
+                        c.places().get(p).name(),
+                        "there are more than " + MOST_PACKS + " packs to lay there",
+                        "Allow fewer pieces at this place, or leave out pieces that are far from what is wanted");
+            }
         }
         Working w = new Working();
-        w.line("ways looked at", "product of the packs at each place", (double) ways, Kind.NUMBER);
-        DrawerSearch search = new DrawerSearch(c, packs);
-        List<Way> best = search.best();
-        w.line("lawful ways", "every clearance within its limits by nominal", search.lawful(), Kind.NUMBER);
+        List<Way> best;
+        int lawful;
+        if (ways > MOST_WAYS) {
+            DrawerBranch search = new DrawerBranch(c, packs);
+            best = search.best();
+            lawful = search.lawful();
+            w.line("lawful ways met", "branch and bound; there may be more", lawful, Kind.NUMBER);
+            w.line("best proven", "1 where no other way is better", search.proven() ? 1 : 0, Kind.NUMBER);
+        } else {
+            DrawerSearch search = new DrawerSearch(c, packs);
+            best = search.best();
+            lawful = search.lawful();
+            w.line("ways looked at", "product of the packs at each place", (double) ways, Kind.NUMBER);
+            w.line("lawful ways", "every clearance within its limits by nominal", lawful, Kind.NUMBER);
+        }
         for (Way way : best.isEmpty() ? best : best.subList(0, 1)) {
             for (int i = 0; i < c.needs().size(); i++) {
                 w.line(
@@ -247,28 +268,49 @@ public final class Drawer {
             }
             w.line("probability that all are in", "product", way.probability(), Kind.NUMBER, "JCGM 106:2012 7.4");
         }
-        return Outcome.ok(w.worked(new Result(best, search.lawful(), advice(c, best))));
+        return Outcome.ok(w.worked(new Result(best, lawful, advice(c, best))));
     }
 
-    private static List<DrawerSearch.Pack> packs(Case c, Seat place) {
+    static List<DrawerSearch.Pack> packs(Case c, Seat place) {
         List<Loose> fit = c.pieces().stream()
                 .filter(piece -> piece.family().equals(place.family()))
                 .toList();
         List<DrawerSearch.Pack> packs = new ArrayList<>();
-        grow(fit, 0, place, new ArrayList<>(), packs);
+        grow(fit, 0, place, window(c, place), new ArrayList<>(), packs);
         return packs;
     }
 
-    private static void grow(List<Loose> fit, int from, Seat place, List<Loose> taken, List<DrawerSearch.Pack> packs) {
-        if (taken.size() >= place.fewest()) {
+    /** Thicknesses at a place that leave lawful what depends on this place alone. */
+    private static double[] window(Case c, Seat place) {
+        double low = Double.NEGATIVE_INFINITY;
+        double high = Double.POSITIVE_INFINITY;
+        for (Need need : c.needs()) {
+            List<Effect> on = c.effects().stream()
+                    .filter(effect -> effect.need().equals(need.name()) && effect.change() != 0)
+                    .toList();
+            if (on.size() == 1 && on.get(0).place().equals(place.name())) {
+                double change = on.get(0).change();
+                double a = place.trial() + (need.lower() - need.value()) / change;
+                double b = place.trial() + (need.upper() - need.value()) / change;
+                low = Math.max(low, Math.min(a, b) - SLACK);
+                high = Math.min(high, Math.max(a, b) + SLACK);
+            }
+        }
+        return new double[] {low, high};
+    }
+
+    private static void grow(
+            List<Loose> fit, int from, Seat place, double[] window, List<Loose> taken, List<DrawerSearch.Pack> packs) {
+        double thickness = taken.stream().mapToDouble(Loose::thickness).sum();
+        if (taken.size() >= place.fewest() && thickness >= window[0] && thickness <= window[1]) {
             packs.add(DrawerSearch.Pack.of(taken));
         }
-        if (taken.size() == place.most()) {
+        if (taken.size() == place.most() || thickness > window[1] || packs.size() > MOST_PACKS) {
             return;
         }
         for (int i = from; i < fit.size(); i++) {
             taken.add(fit.get(i));
-            grow(fit, i + 1, place, taken, packs);
+            grow(fit, i + 1, place, window, taken, packs);
             taken.remove(taken.size() - 1);
         }
     }

@@ -18,7 +18,7 @@ import shimwright.mechanics.conformity.Limits;
  */
 final class DrawerSearch {
     private static final double TIE = 1000;
-    private static final double DUST = 1e-12;
+    static final double DUST = 1e-12;
 
     /** Pieces for one place. */
     record Pack(List<Loose> pieces, double thickness) {
@@ -33,9 +33,9 @@ final class DrawerSearch {
         }
     }
 
-    private record Found(Way way, long sure, int pieces) {}
+    record Found(Way way, long sure, int pieces) {}
 
-    private static final Comparator<Found> ORDER = Comparator.comparingLong((Found f) -> -f.sure())
+    static final Comparator<Found> ORDER = Comparator.comparingLong((Found f) -> -f.sure())
             .thenComparingInt(Found::pieces)
             .thenComparingDouble(f -> f.way().distance())
             .thenComparing(f -> String.join(",", f.way().pieces()));
@@ -83,7 +83,7 @@ final class DrawerSearch {
         return c.places().stream().map(Drawer.Case.Seat::name).toList().indexOf(name);
     }
 
-    private double change(int need, int place, Pack pack) {
+    double change(int need, int place, Pack pack) {
         return effect[need][place] * (pack.thickness() - c.places().get(place).trial());
     }
 
@@ -127,8 +127,48 @@ final class DrawerSearch {
         }
     }
 
+    /** (distance from the aim / room to the limit on that side)². */
+    static double distance(Need need, double value) {
+        double off = value - need.aim();
+        double room = off < 0 ? need.aim() - need.lower() : need.upper() - need.aim();
+        return Math.pow(off / room, 2);
+    }
+
+    /** A probability in thousandths. */
+    static long sure(double probability) {
+        return Math.round(probability * TIE);
+    }
+
+    /** True where a place does something to a clearance. */
+    boolean bears(int need, int place) {
+        return effect[need][place] != 0;
+    }
+
+    /** Least or most change of a clearance by a place alone. */
+    double extreme(int need, int place, boolean high) {
+        return high ? most[need][place] - most[need][place + 1] : least[need][place] - least[need][place + 1];
+    }
+
+    /** What pieces add to the squared uncertainty of a clearance. */
+    double variance(int need, int place, List<Loose> pieces) {
+        double sum = 0;
+        for (Loose piece : pieces) {
+            sum += piece.u() * piece.u();
+        }
+        return effect[need][place] * effect[need][place] * sum;
+    }
+
+    /** Squared uncertainty of a clearance with its trial pieces and without what is laid. */
+    double variance(int need) {
+        double sum = Math.pow(c.needs().get(need).u(), 2);
+        for (int p = 0; p < packs.size(); p++) {
+            sum += Math.pow(effect[need][p] * c.places().get(p).u(), 2);
+        }
+        return sum;
+    }
+
     /** Standard uncertainty of a clearance with what is laid. */
-    private double doubt(int need) {
+    private double doubt(int need, Pack[] laid) {
         double u = c.needs().get(need).u();
         for (int p = 0; p < laid.length; p++) {
             double of = c.places().get(p).u();
@@ -141,16 +181,22 @@ final class DrawerSearch {
     }
 
     private void keep(double[] values) {
+        best.add(found(values, laid));
+        if (best.size() > c.offers()) {
+            best.pollLast();
+        }
+    }
+
+    /** The way that packs laid at every place make. */
+    Found found(double[] values, Pack[] laid) {
         double probability = 1;
         double distance = 0;
         List<Double> predicted = new ArrayList<>();
         for (int n = 0; n < values.length; n++) {
             Need need = c.needs().get(n);
             probability *= Conformity.probability(
-                    values[n], doubt(n), Double.POSITIVE_INFINITY, new Limits(need.lower(), need.upper()));
-            double off = values[n] - need.aim();
-            double room = off < 0 ? need.aim() - need.lower() : need.upper() - need.aim();
-            distance += Math.pow(off / room, 2);
+                    values[n], doubt(n, laid), Double.POSITIVE_INFINITY, new Limits(need.lower(), need.upper()));
+            distance += distance(need, values[n]);
             predicted.add(values[n]);
         }
         List<String> pieces = new ArrayList<>();
@@ -159,9 +205,6 @@ final class DrawerSearch {
             pieces.add(c.places().get(p).name() + "=" + laid[p].tags());
             count += laid[p].pieces().size();
         }
-        best.add(new Found(new Way(pieces, predicted, probability, distance), Math.round(probability * TIE), count));
-        if (best.size() > c.offers()) {
-            best.pollLast();
-        }
+        return new Found(new Way(pieces, predicted, probability, distance), sure(probability), count);
     }
 }

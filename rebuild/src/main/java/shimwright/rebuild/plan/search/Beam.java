@@ -28,10 +28,10 @@ final class Beam {
     /** Least bound of a state that was dropped or not come to. */
     private long dropped = Compiled.NEVER;
 
-    /** What is taken for finished, and what an order so reached costs. */
+    /** Where a beam ends. */
     interface Ends {
-        /** Told of a whole order; says below which cost the next one is wanted. */
-        long reached(int[] order, long cost);
+        /** Told of the tasks that lead from the root to a state where it ends; says below which cost the next is wanted. */
+        long reached(List<Integer> tasks, Node end);
     }
 
     /** States of one layer. */
@@ -65,13 +65,14 @@ final class Beam {
      *
      * @param value cost below which orders are wanted
      * @param states most states to make
+     * @param until how many tasks are done where it ends
      * @return a bound below which nothing can be: at least what is wanted where everything was looked at
      */
-    long send(Node root, long value, long states, Ends ends) {
+    long send(Node root, long value, long states, int until, Ends ends) {
         long wanted = value;
-        long until = successors.made + states;
+        long last = successors.made + states;
         put(root);
-        for (int k = root.count; k <= c.n; k++) {
+        for (int k = root.count; k <= until; k++) {
             Layer layer = layers[k];
             if (layer == null) {
                 continue;
@@ -84,13 +85,13 @@ final class Beam {
                 if (node.beaten || node.bound >= wanted) {
                     continue;
                 }
-                if (grown == width || successors.made >= until || stop.getAsBoolean()) {
+                if (grown == width || successors.made >= last || stop.getAsBoolean()) {
                     dropped = Math.min(dropped, node.bound);
                     continue;
                 }
                 grown++;
-                if (node.count == c.n) {
-                    wanted = ends.reached(successors.path(trail.to(node)), node.cost);
+                if (node.count == until) {
+                    wanted = ends.reached(trail.to(node), node);
                     continue;
                 }
                 int from = trail.add(node);

@@ -1,5 +1,8 @@
 package shimwright.rebuild.plan.search;
 
+import java.util.Arrays;
+import java.util.Random;
+
 /** One search: beams that widen, and between them exchanges near the best order, until nothing better can be left. */
 final class Solver {
     /** Cost of a second. */
@@ -10,10 +13,17 @@ final class Solver {
     private static final int TAKEN = 25;
 
     private static final long MOST_TAKEN = 50_000_000;
+    /** Stretches of the best order that are put in a better one: how many tasks, and the beam. */
+    private static final int SHORTEST = 12;
+
+    private static final int LONGEST = 60;
+    private static final int STRETCH_WIDTH = 48;
+    private static final long STRETCH_STATES = 20_000;
 
     private final Compiled c;
     private final Successors successors;
     private final Watch watch;
+    private final Random random = new Random(1);
     private final Node root;
     private final long fixed;
     private int[] best = new int[0];
@@ -61,6 +71,7 @@ final class Solver {
             width = allowed < NARROW ? allowed * 4 : allowed * 2;
             if (!proven()) {
                 near(Math.min(MOST_TAKEN, TAKEN * (successors.made - before)));
+                stretches((successors.made - before) / 2, budget.bytes());
             }
         }
     }
@@ -69,9 +80,9 @@ final class Solver {
     private boolean beam(int width, Budget budget) {
         Beam beam = new Beam(c, successors, width, budget.bytes(), watch.stop());
         long states = Math.max(budget.states() - successors.made, (long) c.n * c.n);
-        long least = beam.send(root, value, states, (order, cost) -> {
-            if (cost < value) {
-                better(order, cost);
+        long least = beam.send(root, value, states, c.n, (tasks, end) -> {
+            if (end.cost < value) {
+                better(successors.path(tasks), end.cost);
             }
             return value;
         });
@@ -86,6 +97,32 @@ final class Solver {
         if (found()) {
             int[] order = new Exchange(c, best, watch.stop()).best(most);
             Evaluation.counted(c, order).filter(cost -> cost < value).ifPresent(cost -> better(order, cost));
+        }
+    }
+
+    /** Puts stretches of the best order in a better one each, by beams from where it stands before them. */
+    private void stretches(long states, long bytes) {
+        long last = successors.made + states - STRETCH_STATES;
+        while (found() && successors.made < last && !proven() && !watch.stop().getAsBoolean()) {
+            int length = Math.min(c.n, SHORTEST + random.nextInt(LONGEST - SHORTEST));
+            int from = random.nextInt(c.n - length + 1);
+            int[] order = best.clone();
+            long[] tasks = Bits.empty(c.n);
+            for (int k = from; k < from + length; k++) {
+                Bits.add(tasks, order[k]);
+            }
+            successors.only(tasks);
+            Node begin = successors.at(order, from);
+            new Beam(c, successors, STRETCH_WIDTH, bytes, watch.stop())
+                    .send(begin, value, STRETCH_STATES, from + length, (path, end) -> {
+                        int[] other = Arrays.copyOf(successors.path(order, from, path), c.n);
+                        System.arraycopy(order, from + length, other, from + length, c.n - from - length);
+                        Evaluation.counted(c, other)
+                                .filter(cost -> cost < value)
+                                .ifPresent(cost -> better(other, cost));
+                        return value;
+                    });
+            successors.only(null);
         }
     }
 

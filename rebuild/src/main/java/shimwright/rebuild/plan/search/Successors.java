@@ -14,6 +14,9 @@ final class Successors {
     private final Cursor base;
     private final int[] taken;
     private final long[] lagged;
+    /** The only tasks to be done; null for all. */
+    private long @Nullable [] only;
+
     private int looks;
     /** True once the assignment was made ready for the state grown last. */
     private boolean sharp;
@@ -44,12 +47,35 @@ final class Successors {
         return root;
     }
 
-    /** All tasks of an order of which those are given that were not done at once after another. */
-    int[] path(List<Integer> tasks) {
-        int[] path = new int[c.n];
+    /** From now on nothing else is done than these; null for all again. */
+    void only(long @Nullable [] tasks) {
+        only = tasks;
+    }
+
+    /** A state reached by an order as it is, from which others follow. */
+    Node at(int[] order, int count) {
         cursor.start();
-        int n = close(0);
-        System.arraycopy(taken, 0, path, 0, n);
+        for (int k = 0; k < count; k++) {
+            cursor.take(order[k]);
+        }
+        return finish(0, -1, -1);
+    }
+
+    /** All tasks of an order from the start, of which those are given that were not done at once after another. */
+    int[] path(List<Integer> tasks) {
+        cursor.start();
+        int[] first = java.util.Arrays.copyOf(taken, close(0));
+        return path(first, first.length, tasks);
+    }
+
+    /** The same after the first tasks of an order. */
+    int[] path(int[] order, int count, List<Integer> tasks) {
+        int[] path = java.util.Arrays.copyOf(order, c.n);
+        int n = count;
+        cursor.start();
+        for (int k = 0; k < count; k++) {
+            cursor.take(order[k]);
+        }
         for (int task : tasks) {
             cursor.take(task);
             taken[0] = task;
@@ -71,7 +97,7 @@ final class Successors {
         base.set(node);
         sharp = false;
         for (int task = 0; task < c.n; task++) {
-            if (base.free(task) && base.allowed(task)) {
+            if (wanted(task) && base.free(task) && base.allowed(task)) {
                 Node next = after(node, trail, task);
                 if (next != null) {
                     grown.add(next);
@@ -125,7 +151,7 @@ final class Successors {
         while (moved) {
             moved = false;
             for (int task = 0; task < c.n; task++) {
-                if (cursor.free(task) && harmless(task)) {
+                if (wanted(task) && cursor.free(task) && harmless(task)) {
                     cursor.take(task);
                     taken[filled++] = task;
                     moved = true;
@@ -133,6 +159,10 @@ final class Successors {
             }
         }
         return filled;
+    }
+
+    private boolean wanted(int task) {
+        return only == null || Bits.has(only, task);
     }
 
     private boolean harmless(int task) {

@@ -11,15 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-/** Public scheduling instances that lie beside the project, not in it; see SOURCES.md there. */
+/** Public scheduling instances kept in the tree; see SOURCES.md beside them. */
 final class ProjectFiles {
-    private static final Path FOLDER = Path.of(System.getProperty("shimwright.root", "."), "..", "shared", "instances");
+    private static final Path FOLDER = Path.of(System.getProperty("shimwright.root", ".."), "published", "instances");
 
     private ProjectFiles() {}
-
-    static boolean present() {
-        return Files.isDirectory(FOLDER);
-    }
 
     static Project read(String file) throws IOException {
         List<String> lines = Files.readAllLines(FOLDER.resolve(file), StandardCharsets.US_ASCII);

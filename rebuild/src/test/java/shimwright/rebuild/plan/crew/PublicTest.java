@@ -1,7 +1,6 @@
 package shimwright.rebuild.plan.crew;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.util.Locale;
@@ -12,13 +11,12 @@ import shimwright.mechanics.outcome.Outcome;
 
 /**
  * Scheduling problems of PSPLIB (R. Kolisch, A. Sprecher 1996, sets j30 and j60) and of ProGen/max (set ubo10) with the
- * published least makespan, as SOURCES.md beside the files names it; where the files are absent nothing is tested.
+ * published least makespan, as SOURCES.md beside the files names it.
  */
 class PublicTest {
     @ParameterizedTest
     @CsvSource({"j301_1.sm, 43", "j3029_1.sm, 85", "j601_1.sm, 77", "ubo10_psp2.sch, 45"})
     void thePublishedMakespanIsReachedAndProven(String file, int published) throws IOException {
-        assumeTrue(ProjectFiles.present(), "the public instances are not beside the project");
         Project project = ProjectFiles.read(file);
         long began = System.nanoTime();
         Timetable found = Crew.least(project, new Effort(50_000), () -> false).orElseThrow();
@@ -30,7 +28,6 @@ class PublicTest {
 
     @Test
     void theOnePublishedAsInfeasibleIsRefusedWithTheWaitsThatCannotBeKept() throws IOException {
-        assumeTrue(ProjectFiles.present(), "the public instances are not beside the project");
         Project project = ProjectFiles.read("ubo10_psp1.sch");
         long began = System.nanoTime();
         Outcome<Timetable> found = Crew.least(project, new Effort(50_000), () -> false);

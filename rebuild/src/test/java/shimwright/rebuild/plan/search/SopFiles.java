@@ -15,15 +15,11 @@ import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.Task;
 
-/** Public instances that lie beside the project, not in it; see SOURCES.md there. */
+/** Public instances kept in the tree; see SOURCES.md beside them. */
 final class SopFiles {
-    private static final Path FOLDER = Path.of(System.getProperty("shimwright.root", "."), "..", "shared", "instances");
+    private static final Path FOLDER = Path.of(System.getProperty("shimwright.root", ".."), "published", "instances");
 
     private SopFiles() {}
-
-    static boolean present() {
-        return Files.isDirectory(FOLDER);
-    }
 
     static String text(String file) throws IOException {
         return Files.readString(FOLDER.resolve(file), StandardCharsets.US_ASCII);

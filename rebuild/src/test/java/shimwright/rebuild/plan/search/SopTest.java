@@ -1,7 +1,6 @@
 package shimwright.rebuild.plan.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.util.Locale;
@@ -28,7 +27,6 @@ class SopTest {
         "rbg109a, 1038"
     })
     void thePublishedOptimumIsReachedAndProven(String name, double optimum) throws IOException {
-        assumeTrue(SopFiles.present(), "the public instances are not beside the project");
         Problem problem = SopFiles.sop(name + ".sop");
         long began = System.nanoTime();
         Answer answer = Search.best(problem, new Budget(1 << 20, 6_000_000), Watch.nobody())
