@@ -1,6 +1,5 @@
 package shimwright.mechanics.worksheet;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -8,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.measure.Budget;
@@ -260,7 +260,7 @@ final class CaseReader {
             case "yes", "true", "y", "1" -> true;
             case "no", "false", "n", "0" -> false;
             default -> {
-                refuse(place, "\"" + shortened(raw) + "\" is neither yes nor no", "Type yes or no");
+                refuse(place, "\"" + ScalarText.shortened(raw) + "\" is neither yes nor no", "Type yes or no");
                 yield null;
             }
         };
@@ -273,7 +273,7 @@ final class CaseReader {
                 return constant;
             }
         }
-        refuse(place, "\"" + shortened(raw) + "\" is none of the choices", "Choose one of: " + choices(field));
+        refuse(place, "\"" + ScalarText.shortened(raw) + "\" is none of the choices", "Choose one of: " + choices(field));
         return null;
     }
 
@@ -353,43 +353,12 @@ final class CaseReader {
         return parts;
     }
 
-    /** One plain value as text; also {@code {value, unit, u}} as an answer gives it, with k, nu, n, shared, form. Null, and a refusal, otherwise. */
     private @Nullable String scalar(Object raw, String place, String needed) {
-        if (raw instanceof Map<?, ?> map && map.get("value") instanceof Number number) {
-            Object unit = map.get("unit");
-            String suffix = unit == null ? "" : " " + unit;
-            String doubt = map.get("u") instanceof Number u ? " ± " + plain(u) : "";
-            return plain(number) + doubt + suffix + (doubt.isEmpty() ? "" : words(map));
+        Optional<String> typed = ScalarText.of(raw);
+        if (typed.isEmpty()) {
+            refuse(place, needed, "");
         }
-        if (raw instanceof Number number) {
-            return plain(number);
-        }
-        if (raw instanceof String text) {
-            return text;
-        }
-        refuse(place, needed, "");
-        return null;
-    }
-
-    private static String words(Map<?, ?> map) {
-        StringBuilder words = new StringBuilder();
-        for (String key : List.of("k", "nu", "n", "shared")) {
-            Object value = map.get(key);
-            if (value != null) {
-                words.append(' ').append(key).append('=').append(value);
-            }
-        }
-        Object form = map.get("form");
-        return form == null ? words.toString() : words.append(' ').append(form).toString();
-    }
-
-    private static String plain(Number number) {
-        return number instanceof BigDecimal decimal ? decimal.toString() : String.valueOf(number);
-    }
-
-    private static String shortened(Object raw) {
-        String text = String.valueOf(raw);
-        return text.length() > 40 ? text.substring(0, 40) + "…" : text;
+        return typed.orElse(null);
     }
 
     private void refuse(String place, String fact, String hint) {
