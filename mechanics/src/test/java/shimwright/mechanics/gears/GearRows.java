@@ -2,6 +2,7 @@ package shimwright.mechanics.gears;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.published.PublishedFiles;
@@ -19,7 +20,7 @@ public final class GearRows {
         return PublishedFiles.rows("gears").stream()
                 .filter(row -> bindings.containsKey(row.get("id")))
                 .map(row -> {
-                    GearChecksTest.Binding bound = bindings.get(row.get("id"));
+                    GearChecksTest.Binding bound = Objects.requireNonNull(bindings.get(row.get("id")));
                     String unit = bound.unit().isEmpty() ? row.get("unit") : bound.unit();
                     return new TypedRow(
                             row.get("id"),

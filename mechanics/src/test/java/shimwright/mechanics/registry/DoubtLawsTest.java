@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -165,7 +166,8 @@ class DoubtLawsTest {
     private static Object at(Object value, List<Object> path) {
         Object at = value;
         for (Object step : path) {
-            at = at instanceof Map<?, ?> map ? map.get(step) : ((List<?>) at).get((Integer) step);
+            Object inner = at instanceof Map<?, ?> map ? map.get(step) : ((List<?>) at).get((Integer) step);
+            at = Objects.requireNonNull(inner);
         }
         return at;
     }

@@ -40,12 +40,6 @@ class ChangedChoicesTest {
         return Objects.requireNonNull(bench.session(clearance).advice());
     }
 
-    private static void undo(Workbench bench, String... steps) {
-        for (String step : steps) {
-            bench.keep(new Entry.StepUndone(step, "tried again"));
-        }
-    }
-
     @Test
     void aDependentClearanceWaitsForItsUpstreamPackAndSaysWhatWillBeWanted() {
         Workbench bench = Van7.before("J01");

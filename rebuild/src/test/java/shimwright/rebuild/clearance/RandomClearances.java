@@ -127,9 +127,20 @@ final class RandomClearances {
             double aim = 1 + room / 2 + (random.nextInt(3) - 1) * 0.01;
             clearances.append(String.format(
                     Locale.ENGLISH,
-                    "  - id: c%d\n    name: clearance %d\n    sense: distance\n    lower: 1 mm\n    upper: %.3f mm\n"
-                            + "    aim: %.3f mm\n    method: series\n    gauge: DI\n    settle_within: 0.02 mm\n"
-                            + "    how:\n      - Read it.\n    positions:\n",
+                    """
+                      - id: c%d
+                        name: clearance %d
+                        sense: distance
+                        lower: 1 mm
+                        upper: %.3f mm
+                        aim: %.3f mm
+                        method: series
+                        gauge: DI
+                        settle_within: 0.02 mm
+                        how:
+                          - Read it.
+                        positions:
+                    """,
                     i,
                     i,
                     1 + room,

@@ -310,7 +310,7 @@ class SharedShimsPropertyTest {
         }
         boolean nothing = result.offers().isEmpty();
         for (List<String> group : SharedShims.groups(box.unit)) {
-            if (nothing && group.contains("c0")
+            if ((nothing && group.contains("c0"))
                     || group.stream().anyMatch(id -> session(id).stage() == Stage.CHOOSE)) {
                 chooseTogether(group);
             }

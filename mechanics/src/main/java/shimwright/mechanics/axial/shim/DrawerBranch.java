@@ -57,6 +57,8 @@ final class DrawerBranch {
     private long weighed;
     private int lawful;
 
+    /** A pack laid at a place, and what is left by it; plain arrays, since millions of them are made and none is compared or kept. */
+    @SuppressWarnings("ArrayRecordComponent")
     private record Branch(Pack pack, double[] values, double[] variances, long sure, int pieces, double distance) {}
 
     private static final Comparator<Branch> PROMISING = Comparator.comparingLong((Branch b) -> -b.sure())

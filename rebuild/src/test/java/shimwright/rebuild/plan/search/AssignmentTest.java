@@ -21,7 +21,7 @@ class AssignmentTest {
         List<Integer> others = columns.subList(1, columns.size());
         long least = NEVER;
         for (int from = 0; from <= c.n; from++) {
-            boolean left = from == c.n || (!Bits.has(at.done, from));
+            boolean left = from == c.n || !Bits.has(at.done, from);
             if (left && !taken.contains(from) && mayFollow(c, at, from, to)) {
                 Set<Integer> more = new java.util.HashSet<>(taken);
                 more.add(from);

@@ -287,8 +287,8 @@ final class StepLaws {
         List<String> odd = new ArrayList<>();
         for (Step step : steps()) {
             boolean hot = step.dangers().contains(Danger.HEAT)
-                    || found("\\b\\d+ degC\\b(?! again cold)", step.todo())
-                            && found("[Hh]eat|oven|hot|at 1\\d\\d", step.todo());
+                    || (found("\\b\\d+ degC\\b(?! again cold)", step.todo())
+                            && found("[Hh]eat|oven|hot|at 1\\d\\d", step.todo()));
             boolean opens =
                     step.consumables().stream().anyMatch(c -> unit.consumable(c).open() > 0);
             if (!hot && !opens) {

@@ -1,0 +1,8 @@
+/**
+ * The pages of one clearance and of several that share a drawer: readings in, packs on offer, what is predicted and accepted.
+ * It may touch the desk, the kit and finished plots; it decides nothing and keeps nothing itself.
+ */
+@NullMarked
+package shimwright.bench.web.clearance;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,8 @@
+/**
+ * The pages of the order of work: the plan, its finishing day, more people, getting back to something, a plan from a strip-down.
+ * It may touch the desk, the kit and finished pictures, and searches for no plan itself.
+ */
+@NullMarked
+package shimwright.bench.web.plan;
+
+import org.jspecify.annotations.NullMarked;
