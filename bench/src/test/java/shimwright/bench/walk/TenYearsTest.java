@@ -28,12 +28,12 @@ class TenYearsTest {
     private static String edited() {
         String was = new String(DoorWalkTest.file(IN_LINE), StandardCharsets.UTF_8);
         String now = was.replace("upper: 0.15 mm\n    aim: 0.10 mm", "upper: 0.19 mm\n    aim: 0.12 mm")
-                .replace("quantity: 1, torque: 130 N.m", "quantity: 1, torque: 111 N.m")
+                .replace("quantity: 4, torque: 15 lbf.ft", "quantity: 4, torque: 16 lbf.ft")
                 .replaceAll("\\bP06\\b", "P66")
                 .replace("Try the new blocker rings on their own cones.", "Try all rings.")
                 .replace("what: floats on the output shaft", "what: floats of the three wheels")
                 .replace("limit: 0.90 mm", "limit: 0.70 mm");
-        assertThat(now).isNotEqualTo(was).contains("P66", "111 N.m", "0.19 mm", "Try all rings.", "0.70 mm");
+        assertThat(now).isNotEqualTo(was).contains("P66", "16 lbf.ft", "0.19 mm", "Try all rings.", "0.70 mm");
         return now;
     }
 
@@ -111,7 +111,7 @@ class TenYearsTest {
         JsonNode changes = door.get("/jobs/" + open + "/changes?file=" + file + "&variant=" + VARIANT)
                 .get("changes");
         String said = changes.toString();
-        assertThat(said).contains("Clearance cs: limits", "Step P06", "Step P66", "Wear limit W3", "Fastener A7");
+        assertThat(said).contains("Clearance cs: limits", "Step P06", "Step P66", "Wear limit W3", "Fastener A4");
         door.refused(open, "move-unit", Map.of("file", file, "variant", VARIANT), "reason");
         door.onJob(open, "move-unit", Map.of("file", file, "variant", VARIANT, "reason", "the maker changed it"));
         JsonNode cs = door.get("/jobs/" + open + "/clearances/cs");
