@@ -1,5 +1,6 @@
 package shimwright.bench.sheet;
 
+import java.util.Objects;
 import static shimwright.bench.sheet.OpenApi.map;
 
 import java.lang.reflect.RecordComponent;
@@ -64,8 +65,9 @@ final class ActPaths {
 
     @SuppressWarnings("unchecked") // the maps of this class
     private static List<Object> parameters(Map<String, Object> paths, String path) {
-        Map<String, Object> get = (Map<String, Object>) ((Map<String, Object>) paths.get(path)).get("get");
-        return (List<Object>) get.get("parameters");
+        Map<String, Object> of = (Map<String, Object>) Objects.requireNonNull(paths.get(path));
+        Map<String, Object> get = (Map<String, Object>) Objects.requireNonNull(of.get("get"));
+        return (List<Object>) Objects.requireNonNull(get.get("parameters"));
     }
 
     private static Map<String, Object> query(String name, String description) {

@@ -355,7 +355,7 @@ final class DoorWalk {
     }
 
     private String gauge(String clearance) {
-        return GAUGES.get(unit.clearance(clearance).method().name());
+        return java.util.Objects.requireNonNull(GAUGES.get(unit.clearance(clearance).method().name()));
     }
 
     private void read(JsonNode s) {
@@ -388,7 +388,7 @@ final class DoorWalk {
     }
 
     /** Pieces for a trial: those that are in already stay; a backlash is read with what the drawing says, then moved. */
-    private void nameTrial(String step, JsonNode s) {
+    private void nameTrial(JsonNode s) {
         String id = s.get("clearance").asString();
         Clearance c = unit.clearance(id);
         Set<String> known = new HashSet<>(texts(s.get("known")));

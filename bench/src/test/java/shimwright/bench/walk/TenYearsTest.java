@@ -1,5 +1,6 @@
 package shimwright.bench.walk;
 
+import java.util.Objects;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -38,8 +39,9 @@ class TenYearsTest {
     }
 
     private static String page(ClockedBench bench, String job) {
-        return undated(Jsoup.parse(bench.get("/job/" + job + "/record").body())
-                .selectFirst("main")
+        return undated(Objects.requireNonNull(Jsoup.parse(
+                                bench.get("/job/" + job + "/record").body())
+                        .selectFirst("main"))
                 .wholeText());
     }
 
