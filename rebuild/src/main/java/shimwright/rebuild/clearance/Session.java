@@ -52,7 +52,11 @@ public record Session(
      * @param trialWanted true where the unit file has a step that reads this clearance with trial pieces
      */
     public record Readings(
-            Reading trial, Reading last, Reading again, @Nullable BacklashSlope slope, boolean trialWanted) {}
+            Reading trial,
+            Reading last,
+            Reading again,
+            @Nullable BacklashSlope slope,
+            boolean trialWanted) {}
 
     /**
      * Pieces before a pack is chosen.
@@ -72,7 +76,10 @@ public record Session(
      * @param change what stands in the way of another choice, and what it brings
      */
     public record Choice(
-            @Nullable Advice advice, Map<String, PackChosen> chosen, @Nullable Forecast forecast, Change change) {}
+            @Nullable Advice advice,
+            Map<String, PackChosen> chosen,
+            @Nullable Forecast forecast,
+            Change change) {}
 
     /**
      * The end of the setting.
@@ -213,8 +220,9 @@ public record Session(
      * @param number of that entry
      */
     public boolean trialReadSince(long number) {
-        long fresh =
-                trial().rounds().stream().filter(round -> round.number() > number).count();
+        long fresh = trial().rounds().stream()
+                .filter(round -> round.number() > number)
+                .count();
         return trial().settled() && fresh >= clearance.rounds();
     }
 

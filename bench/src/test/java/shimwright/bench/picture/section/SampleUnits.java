@@ -68,8 +68,7 @@ public final class SampleUnits {
                         List.of()),
                 t.materials(),
                 new UnitType.Bench(Map.of(), Map.of()),
-                new UnitType.Parts(
-                        items, section, gears, List.of(), List.of(), List.of(), List.of(), List.of()),
+                new UnitType.Parts(items, section, gears, List.of(), List.of(), List.of(), List.of(), List.of()),
                 new UnitType.Setting(Map.of(), List.of(), List.of()),
                 new UnitType.Renewal(List.of(), List.of(), List.of()),
                 new UnitType.Build(List.of(), List.of(), List.of(), List.of(), List.of()),

@@ -14,20 +14,27 @@ public record Clearance(
         @Field("what kind of clearance it is") Sense sense,
         Limits limits,
         Measuring measuring,
+
         @Field("where shims go, the position chosen for this clearance first")
         List<Position> positions,
+
         @Field(
                 value =
                         "lengths whose signed sum is the clearance; their nominals must add up to a value within the limits",
                 absent = "[]")
         List<Length> loop,
+
         Heating heating,
+
         @Field(value = "clearances that must be set before this one", absent = "[]", refersTo = "clearances")
         List<String> dependsOn,
+
         @Field(value = "turning torque that proves a preload", absent = "[]")
         List<Drag> drag,
+
         @Field(value = "further limits or couplings in words", absent = "[]")
         List<String> notes,
+
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
         Set<String> only) {
 
@@ -35,22 +42,22 @@ public record Clearance(
     @FieldGroup
     public record Limits(
             @Field(value = "lower limit, signed as play", kind = Kind.LENGTH)
-        double lower,
+            double lower,
 
             @Field(value = "upper limit, signed as play", kind = Kind.LENGTH)
-        double upper,
+            double upper,
 
             @Field(value = "value aimed at, signed as play", kind = Kind.LENGTH)
-        double aim,
+            double aim,
 
             @Field(
-                value = "how far one digit etched on the part moves limits and aim; 0 for none",
-                kind = Kind.LENGTH,
-                absent = "0 mm")
-        double etchedStep,
+                    value = "how far one digit etched on the part moves limits and aim; 0 for none",
+                    kind = Kind.LENGTH,
+                    absent = "0 mm")
+            double etchedStep,
 
             @Field(value = "check that reads the etched digits, as hold point/check", absent = "")
-        String etchedBy) {}
+            String etchedBy) {}
 
     /** How the clearance is read. */
     @FieldGroup
@@ -58,46 +65,49 @@ public record Clearance(
             @Field("how it is read") Method method,
 
             @Field(value = "gauge it is read with", refersTo = "tools")
-        String gauge,
-
-            @Field(value = "gauge for the reading with trial pieces, where it is another", absent = "", refersTo = "tools")
-        String trialGauge,
+            String gauge,
 
             @Field(
-                value = "gauge for the readings with the chosen pack, where it is another",
-                absent = "",
-                refersTo = "tools")
-        String finalGauge,
+                    value = "gauge for the reading with trial pieces, where it is another",
+                    absent = "",
+                    refersTo = "tools")
+            String trialGauge,
+
+            @Field(
+                    value = "gauge for the readings with the chosen pack, where it is another",
+                    absent = "",
+                    refersTo = "tools")
+            String finalGauge,
 
             @Field(value = "indicators read at once (1 or 2), or places round the ring for method places", absent = "1")
-        int indicators,
+            int indicators,
 
             @Field(value = "fewest rounds that count as proof", absent = "3")
-        int rounds,
+            int rounds,
 
             @Field(value = "readings that agree within this are settled", kind = Kind.LENGTH)
-        double settleWithin,
+            double settleWithin,
 
             @Field(value = "clearance = reading x this + offset", absent = "1")
-        double readingFactor,
+            double readingFactor,
 
             @Field(value = "clearance = reading x factor + this", kind = Kind.LENGTH, absent = "0 mm")
-        double readingOffset,
+            double readingOffset,
 
-            @Field("how to seat and read, one order per line") List<String> how,
+            @Field("how to seat and read, one order per line")
+            List<String> how,
 
             @Field(value = "where the reading is taken, for the record", absent = "")
-        String place) {}
+            String place) {}
 
     /** What becomes of it at working heat. */
     @FieldGroup
     public record Heating(
             @Field(value = "change of the clearance at working heat, signed", kind = Kind.LENGTH, absent = "0 mm")
-        double growth,
+            double growth,
 
             @Field(value = "how the growth comes about", absent = "")
-        String growthNote) {}
-
+            String growthNote) {}
 
     /** The gauge that the file names for a reading. */
     public String gauge(Step.Phase phase) {
@@ -107,10 +117,8 @@ public record Clearance(
 
     /** The same clearance with limits and aim moved, as a deviation etched on the part asks. */
     public Clearance movedBy(double metres) {
-        Limits moved =
-                new Limits(lower() + metres, upper() + metres, aim() + metres, etchedStep(), etchedBy());
-        return new Clearance(
-                id, name, sense, moved, measuring, positions, loop, heating, dependsOn, drag, notes, only);
+        Limits moved = new Limits(lower() + metres, upper() + metres, aim() + metres, etchedStep(), etchedBy());
+        return new Clearance(id, name, sense, moved, measuring, positions, loop, heating, dependsOn, drag, notes, only);
     }
 
     /** What kind of clearance it is. */

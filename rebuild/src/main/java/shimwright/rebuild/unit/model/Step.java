@@ -9,22 +9,31 @@ import shimwright.mechanics.quantity.Kind;
 /** One assembly operation of a unit type. */
 public record Step(
         @Field("short id, printed beside the step") String id,
+
         @Field("what to do, as an order to the person at the bench")
         String todo,
+
         @Field(value = "station or orientation the case stands in", refersTo = "stations")
         String at,
+
         Order order,
+
         @Field(value = "time for the step alone", kind = Kind.TIME)
         double duration,
+
         @Field(value = "tools and gauges to lay out", absent = "[]", refersTo = "tools")
         List<String> tools,
+
         Undoing undoing,
         Care care,
         Parts parts,
         Reading reading,
+
         @Field(value = "dangers whose usual cautions are shown", absent = "[]")
         List<Danger> dangers,
+
         @Field(value = "persons needed", absent = "1") int persons,
+
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
         Set<String> only) {
 
@@ -32,79 +41,78 @@ public record Step(
     @FieldGroup
     public record Order(
             @Field(value = "steps that must be done before, each with why", absent = "{}", refersTo = "steps")
-        Map<String, Why> after,
+            Map<String, Why> after,
 
             @Field(value = "reason, by the step it waits for", absent = "{}", refersTo = "steps")
-        Map<String, String> because) {}
+            Map<String, String> because) {}
 
     /** What undoing the step brings. */
     @FieldGroup
     public record Undoing(
             @Field(value = "what undoing it costs", absent = "free")
-        Undo undo,
+            Undo undo,
 
             @Field(value = "time to undo it, without what stands on it", kind = Kind.TIME, absent = "0 s")
-        double undoTime,
+            double undoTime,
 
             @Field(value = "what undoing it destroys, by name", absent = "[]")
-        List<String> destroys) {}
+            List<String> destroys) {}
 
     /** What must be heeded at the step. */
     @FieldGroup
     public record Care(
             @Field(value = "hold point that must be accepted with this step", absent = "", refersTo = "hold_points")
-        String hold,
+            String hold,
 
             @Field(
-                value =
-                        "time windows the step stands in; one that no step opens or closes is a clock of the step itself",
-                absent = "[]",
-                refersTo = "windows",
-                formerly = "window")
-        List<String> windows,
+                    value =
+                            "time windows the step stands in; one that no step opens or closes is a clock of the step itself",
+                    absent = "[]",
+                    refersTo = "windows",
+                    formerly = "window")
+            List<String> windows,
 
             @Field(value = "the mistake that is easily made here", absent = "")
-        String trap,
+            String trap,
 
             @Field(value = "which way the part goes in, and what is in its way otherwise", absent = "")
-        String route) {}
+            String route) {}
 
     /** What goes in, comes out and is used up. */
     @FieldGroup
     public record Parts(
             @Field(
-                value = "items put onto a sub-assembly here, which a later step brings into the unit",
-                absent = "[]",
-                refersTo = "items")
-        List<String> builds,
+                    value = "items put onto a sub-assembly here, which a later step brings into the unit",
+                    absent = "[]",
+                    refersTo = "items")
+            List<String> builds,
 
             @Field(value = "items that are in the unit once it is done", absent = "[]", refersTo = "items")
-        List<String> installs,
+            List<String> installs,
 
             @Field(value = "items that are taken out again (trial parts)", absent = "[]", refersTo = "items")
-        List<String> removes,
+            List<String> removes,
 
             @Field(value = "fasteners tightened here", absent = "[]", refersTo = "fasteners")
-        List<String> fasteners,
+            List<String> fasteners,
 
             @Field(
-                value = "how many of a set are tightened here, by fastener; all of those that are not named",
-                absent = "{}",
-                refersTo = "fasteners")
-        Map<String, Integer> tightened,
+                    value = "how many of a set are tightened here, by fastener; all of those that are not named",
+                    absent = "{}",
+                    refersTo = "fasteners")
+            Map<String, Integer> tightened,
 
             @Field(value = "consumables used here", absent = "[]", refersTo = "consumables")
-        List<String> consumables) {}
+            List<String> consumables) {}
 
     /** The reading of a clearance that is taken at the step. */
     @FieldGroup
     public record Reading(
             @Field(value = "clearance that is read here", absent = "", refersTo = "clearances")
-        String clearance,
+            String clearance,
 
             @Field(value = "which reading of that clearance", absent = "none")
-        Phase phase) {}
-
+            Phase phase) {}
 
     /** Why one step must wait for another. */
     public enum Why {

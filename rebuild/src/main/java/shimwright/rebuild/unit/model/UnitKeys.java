@@ -30,11 +30,12 @@ public interface UnitKeys {
 
     /** What the unit is, and what tells its variants apart. */
     @FieldGroup
-    public record Identity(
-            @Field("format and its version: shimwright-unit 1") String format,
+    record Identity(
+            @Field("format and its version: shimwright-unit 1")
+            String format,
 
             @Field("id of the unit type: small letters, digits and hyphens")
-        String id,
+            String id,
 
             @Field("maker") String maker,
 
@@ -43,13 +44,13 @@ public interface UnitKeys {
             @Field("what kind of box it is, in a sentence") String about,
 
             @Field(value = "true for an invented unit", absent = "false")
-        boolean invented,
+            boolean invented,
 
             @Field(value = "dry mass, for lifting", kind = Kind.MASS)
-        double mass,
+            double mass,
 
             @Field(value = "rated input torque", kind = Kind.TORQUE)
-        double ratedTorque,
+            double ratedTorque,
 
             @Field("fluid") Fluid fluid,
 
@@ -59,19 +60,19 @@ public interface UnitKeys {
 
     /** Where and with what one works. */
     @FieldGroup
-    public record Bench(
+    record Bench(
             @Field("stations and orientations by id") Map<String, Station> stations,
 
             @Field("tools and gauges by id") Map<String, String> tools) {}
 
     /** What the unit is made of. */
     @FieldGroup
-    public record Parts(
+    record Parts(
             @Field("everything that can be judged, bought or fitted; with geometry where it is drawn")
-        List<Item> items,
+            List<Item> items,
 
             @Field("shafts with their steps, and the outline of the case, for the drawing")
-        Section section,
+            Section section,
 
             @Field(value = "gear pairs", absent = "[]") List<GearPair> gears,
 
@@ -87,17 +88,17 @@ public interface UnitKeys {
 
     /** What is set by choosing shims. */
     @FieldGroup
-    public record Setting(
+    record Setting(
             @Field("shim families by id") Map<String, ShimFamily> shimFamilies,
 
             @Field("clearances set by selection") List<Clearance> clearances,
 
             @Field(value = "the order in which clearances are set", refersTo = "clearances")
-        List<String> settingOrder) {}
+            List<String> settingOrder) {}
 
     /** When a part is renewed, and what is ordered for it. */
     @FieldGroup
-    public record Renewal(
+    record Renewal(
             @Field("wear limits") List<WearLimit> wearLimits,
 
             @Field("consumables") List<Consumable> consumables,
@@ -106,7 +107,7 @@ public interface UnitKeys {
 
     /** How it is put together and proved. */
     @FieldGroup
-    public record Build(
+    record Build(
             @Field("hold points") List<HoldPoint> holdPoints,
 
             @Field(value = "time windows", absent = "[]") List<Window> windows,
@@ -114,35 +115,35 @@ public interface UnitKeys {
             @Field("assembly steps") List<Step> steps,
 
             @Field(value = "choices between lawful orders", absent = "[]")
-        List<Choice> choices,
+            List<Choice> choices,
 
             @Field(value = "checks that prove the finished unit", absent = "[]", refersTo = "hold_points")
-        List<String> proof) {}
+            List<String> proof) {}
 
     /** Time that goes by between the steps. */
     @FieldGroup
-    public record Handling(
+    record Handling(
             @Field(value = "time to turn the case over, by FROM-TO", kind = Kind.TIME, absent = "{}")
-        Map<String, Double> turnOver,
+            Map<String, Double> turnOver,
 
             @Field(
-                value = "time to lay out a tool or gauge; 0 for one that is not named",
-                kind = Kind.TIME,
-                absent = "{}",
-                refersTo = "tools")
-        Map<String, Double> toolTimes,
+                    value = "time to lay out a tool or gauge; 0 for one that is not named",
+                    kind = Kind.TIME,
+                    absent = "{}",
+                    refersTo = "tools")
+            Map<String, Double> toolTimes,
 
             @Field(
-                value = "time to go from one station to another; the case in all its orientations is one station",
-                kind = Kind.TIME,
-                absent = "0 s")
-        double stationChange,
+                    value = "time to go from one station to another; the case in all its orientations is one station",
+                    kind = Kind.TIME,
+                    absent = "0 s")
+            double stationChange,
 
             @Field(
-                value = "how many times as long turning over takes while an item is in the case, by item",
-                absent = "{}",
-                refersTo = "items")
-        Map<String, Double> heavy) {}
+                    value = "how many times as long turning over takes while an item is in the case, by item",
+                    absent = "{}",
+                    refersTo = "items")
+            Map<String, Double> heavy) {}
 
     default String format() {
         return identity().format();

@@ -16,13 +16,18 @@ public record UnitType(
         Setting setting,
         Renewal renewal,
         Build build,
+
         @Field(value = "symptoms and their causes", absent = "[]")
         List<Symptom> symptoms,
+
         Handling handling,
+
         @Field(value = "reasons why one step waits for another, by id", absent = "{}")
         Map<String, String> reasons,
+
         @Field(value = "lessons of earlier jobs", absent = "[]")
         List<String> lessons,
+
         @Field(
                 value = "openings through which items are reached without taking apart what stands on them",
                 absent = "[]")

@@ -13,11 +13,15 @@ import shimwright.rebuild.unit.file.UnitFiles;
 /** Groups of keys are there for the program alone; the file is flat. No source: it is our own form. */
 class ComponentTest {
     record Outer(
-            @Field("first") String first, Middle middle, @Field("last") int last) {}
+            @Field("first") String first,
+            Middle middle,
+            @Field("last") int last) {}
 
     @FieldGroup
     record Middle(
-            @Field("second") String secondOne, Inner inner, @Field("fourth") String fourth) {}
+            @Field("second") String secondOne,
+            Inner inner,
+            @Field("fourth") String fourth) {}
 
     @FieldGroup
     record Inner(@Field("third") double third) {}
@@ -38,7 +42,8 @@ class ComponentTest {
     @Test
     void valuesAreReadAndMadeThroughTheGroups() {
         List<Object> values = List.of("a", "b", 3.0, "d", 5);
-        assertThat(Component.of(Outer.class).stream().map(c -> c.in(OUTER)).toList()).isEqualTo(values);
+        assertThat(Component.of(Outer.class).stream().map(c -> c.in(OUTER)).toList())
+                .isEqualTo(values);
         assertThat(Component.make(Outer.class, values.toArray())).isEqualTo(OUTER);
     }
 
@@ -57,7 +62,8 @@ class ComponentTest {
     @ParameterizedTest
     @ValueSource(classes = {UnitType.class, Step.class, Clearance.class})
     void theShortAccessorsGiveTheirKeys(Class<? extends Record> type) throws ReflectiveOperationException {
-        UnitType unit = UnitFiles.read("example.yaml", UnitFiles.example()).outcome().orElseThrow();
+        UnitType unit =
+                UnitFiles.read("example.yaml", UnitFiles.example()).outcome().orElseThrow();
         List<? extends Record> records =
                 type == Step.class ? unit.steps() : type == Clearance.class ? unit.clearances() : List.of(unit);
         for (Record record : records) {
