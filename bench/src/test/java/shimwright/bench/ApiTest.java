@@ -155,7 +155,8 @@ class ApiTest {
                         assertThat(SchemaCheck.faults(
                                         api,
                                         schema,
-                                        JSON.readTree(bench.get(real(path.getKey())).body())))
+                                        JSON.readTree(
+                                                bench.get(real(path.getKey())).body())))
                                 .as(path.getKey())
                                 .isEmpty();
                     }

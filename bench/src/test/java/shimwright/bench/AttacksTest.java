@@ -169,7 +169,8 @@ class AttacksTest {
     void theDoorForProgramsAsksTheSame() {
         String json = "Content-Type: application/json\r\n";
         String note = "/api/jobs/job-v-0093/acts/make-note";
-        for (String text : List.of("odd\\u000bchar", "odd\\u001dchar", "odd\\u202echar", "odd\\ud800char", "z".repeat(300_000))) {
+        for (String text :
+                List.of("odd\\u000bchar", "odd\\u001dchar", "odd\\u202echar", "odd\\ud800char", "z".repeat(300_000))) {
             Wire.Answer answer = Wire.ask(port, "POST", note, json, "{\"step\":\"E02\",\"text\":\"" + text + "\"}");
             refused(answer, 422, 400);
             assertThat(answer.header("content-type")).contains("json");

@@ -70,7 +70,8 @@ class FirstShopTest {
     private static void press(String css) {
         browser.changes(() -> {
             WebElement button = browser.one(css);
-            browser.script("document.querySelector(\"" + css.replace("\"", "'") + "\").scrollIntoView({block: 'center'})");
+            browser.script(
+                    "document.querySelector(\"" + css.replace("\"", "'") + "\").scrollIntoView({block: 'center'})");
             button.click();
         });
     }
@@ -118,7 +119,9 @@ class FirstShopTest {
         type("textarea[name=list]", "M1 2.39\nM2 MR46 2.42 2.42 2.42\nM2 MR46 2.45");
         assertThat(refused(keep)).contains("line 1: M1 says no family").contains("M2 stands twice");
         assertThat(browser.one("textarea[name=list]").getDomProperty("value")).startsWith("M1 2.39");
-        type("textarea[name=list]", "M1 MR46 2.39 2.39 2.39\nM2 MR46 2.42 2.42 2.42\nM3 MR46 2.45 2.45 2.45\nR1 RT71 0.40");
+        type(
+                "textarea[name=list]",
+                "M1 MR46 2.39 2.39 2.39\nM2 MR46 2.42 2.42 2.42\nM3 MR46 2.45 2.45 2.45\nR1 RT71 0.40");
         press(keep);
         assertThat(browser.text()).contains("4 pieces are in the drawer");
     }
@@ -192,11 +195,14 @@ class FirstShopTest {
             if (phone) {
                 browser.phone();
             }
-            for (String page : List.of("/", "/setup", "/gauges", "/drawer", "/job/job-1/clearance/mid", "/job/job-1/record")) {
+            for (String page :
+                    List.of("/", "/setup", "/gauges", "/drawer", "/job/job-1/clearance/mid", "/job/job-1/record")) {
                 browser.open(bench.url(page));
                 Object width = browser.script("return document.documentElement.scrollWidth - window.innerWidth");
                 assertThat(((Number) width).intValue()).as(page).isLessThanOrEqualTo(0);
-                assertThat((List<?>) browser.script(ScreensTest.SMALL_TARGETS)).as(page).isEmpty();
+                assertThat((List<?>) browser.script(ScreensTest.SMALL_TARGETS))
+                        .as(page)
+                        .isEmpty();
             }
         }
         browser.tablet();

@@ -59,8 +59,10 @@ class PairingTest {
     /** Trusts the shop's own certificate and no other. */
     private static SSLContext trusting(DemoBench bench) throws Exception {
         char[] password = "p".toCharArray();
-        Certificate own =
-                java.util.Objects.requireNonNull(bench.running().entrance().certificate()).keys(password).getCertificate("shop");
+        Certificate own = java.util.Objects.requireNonNull(
+                        bench.running().entrance().certificate())
+                .keys(password)
+                .getCertificate("shop");
         KeyStore store = KeyStore.getInstance("PKCS12");
         store.load(null, password);
         store.setCertificateEntry("shop", own);
@@ -145,7 +147,9 @@ class PairingTest {
         Wire.Answer page = get("/pair", "");
         assertThat(page.status()).isEqualTo(200);
         assertThat(page.body())
-                .contains(java.util.Objects.requireNonNull(bench.running().entrance().certificate()).fingerprint())
+                .contains(java.util.Objects.requireNonNull(
+                                bench.running().entrance().certificate())
+                        .fingerprint())
                 .doesNotContain("V-0093");
         assertThat(Jsoup.parse(page.body()).select("script,link,img")).isEmpty();
         assertThat(post("/pair", "", "code=" + "x".repeat(9_000)).status()).isEqualTo(413);
@@ -358,7 +362,8 @@ class PairingTest {
 
     @Test
     void theCertificateIsTheShopsOwnAndTheOneThatIsShown() throws Exception {
-        ShopCertificate own = java.util.Objects.requireNonNull(bench.running().entrance().certificate());
+        ShopCertificate own =
+                java.util.Objects.requireNonNull(bench.running().entrance().certificate());
         try (SSLSocket socket = (SSLSocket) trust.getSocketFactory().createSocket(OTHER, port)) {
             javax.net.ssl.SSLParameters parameters = socket.getSSLParameters();
             parameters.setEndpointIdentificationAlgorithm("HTTPS"); // the JDK itself asks whether the name is in it

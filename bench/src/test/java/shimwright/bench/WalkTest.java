@@ -137,8 +137,8 @@ class WalkTest {
                 browser.typeAndSend(reading);
             } else if (browser.has("form[action$='/done'] input[name=time]")) {
                 // a cure is still running: the walk takes no evening, and says so
-                browser.changes(
-                        () -> browser.one("form[action$='/done'] input[name=time]").sendKeys("warm room, set hard\n"));
+                browser.changes(() ->
+                        browser.one("form[action$='/done'] input[name=time]").sendKeys("warm room, set hard\n"));
             } else {
                 browser.enter();
             }

@@ -1,6 +1,5 @@
 package shimwright.bench.sheet;
 
-import java.util.Objects;
 import static shimwright.bench.sheet.OpenApi.map;
 
 import java.lang.reflect.RecordComponent;
@@ -11,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.Acts;
 import shimwright.rebuild.act.Given;
@@ -33,7 +33,8 @@ final class ActPaths {
         ask(paths, "/api/jobs/{job}/clearances/{clearance}", "clearance", "How a clearance stands", "Clearance");
         ask(paths, "/api/jobs/{job}/changes", "changes", "What a move to another unit file would change", "Changes");
         parameters(paths, "/api/jobs/{job}/changes")
-                .addAll(List.of(query("file", "hash of a unit file, from /api/units"), query("variant", "of that file")));
+                .addAll(List.of(
+                        query("file", "hash of a unit file, from /api/units"), query("variant", "of that file")));
         Acts.byName().forEach((name, act) -> paths.put(path(act) + name, map("post", act(name, act))));
         paths.put("/api/jobs/{job}/pictures", map("post", picture()));
         return paths;
@@ -58,8 +59,8 @@ final class ActPaths {
         Arrays.stream(path.split("/"))
                 .filter(part -> part.startsWith("{"))
                 .map(part -> part.substring(1, part.length() - 1))
-                .forEach(name -> parameters.add(map(
-                        "name", name, "in", "path", "required", true, "schema", map("type", "string"))));
+                .forEach(name -> parameters.add(
+                        map("name", name, "in", "path", "required", true, "schema", map("type", "string"))));
         return map("operationId", id, "summary", summary, "tags", List.of(TAG), "parameters", parameters);
     }
 
@@ -81,7 +82,8 @@ final class ActPaths {
     private static Map<String, Object> act(String name, Class<? extends Act> act) {
         Map<String, Object> properties = new LinkedHashMap<>();
         List<String> required = new ArrayList<>();
-        properties.put("entry", described("id of the entry, made by the client: a post repeated is the same entry", "string"));
+        properties.put(
+                "entry", described("id of the entry, made by the client: a post repeated is the same entry", "string"));
         for (RecordComponent input : act.getRecordComponents()) {
             Given given = input.getAnnotation(Given.class);
             properties.put(input.getName(), input(input, given));
@@ -148,7 +150,11 @@ final class ActPaths {
                 operation("add-picture-content", "Add a picture, PNG or JPEG", "/api/jobs/{job}/pictures");
         operation.put(
                 "requestBody",
-                map("required", true, "content", map("application/octet-stream", map("schema", map("type", "string")))));
+                map(
+                        "required",
+                        true,
+                        "content",
+                        map("application/octet-stream", map("schema", map("type", "string")))));
         Map<String, Object> responses = kept();
         responses.put("413", answer("it is too large", "Refusals"));
         operation.put("responses", responses);

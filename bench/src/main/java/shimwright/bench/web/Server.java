@@ -1,5 +1,6 @@
 package shimwright.bench.web;
 
+import io.javalin.config.JavalinConfig;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.http.staticfiles.Location;
@@ -9,7 +10,6 @@ import java.util.Map;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import shimwright.rebuild.job.StoreFailure;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.web.api.ActRoutes;
 import shimwright.bench.web.api.ApiRoutes;
@@ -35,6 +35,7 @@ import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.GaugePages;
 import shimwright.bench.web.shop.Overviews;
 import shimwright.bench.web.shop.ShopPages;
+import shimwright.rebuild.job.StoreFailure;
 
 /** The web server: routes, headers, and what is said when something breaks. */
 public final class Server {
@@ -89,41 +90,46 @@ public final class Server {
                     Pages.lost(ctx, door, "There is no such page here.");
                 }
             });
-            config.routes.exception(Denied.class, (denied, ctx) -> {
-                if (ctx.path().startsWith(ApiRoutes.ROOT + "/")) {
-                    ApiRoutes.refuse(ctx, denied.status(), "", denied.refusals());
-                    return;
-                }
-                Page page = door.page(ctx, "Not kept", "", null, denied.refusals(), Map.of());
-                door.show(ctx, "lost", page, Map.of("sentence", "What you typed is still in its form: go back."));
-                ctx.status(denied.status());
-            });
-            config.routes.exception(StoreFailure.class, (failure, ctx) -> {
-                LOG.error("{} {}", ctx.method(), ctx.path(), failure);
-                if (ctx.path().startsWith(ApiRoutes.ROOT + "/")) {
-                    ApiRoutes.refuse(ctx, 503, "", List.of(failure.refusal()));
-                    return;
-                }
-                Page page = door.page(ctx, "The disk", "", null, List.of(failure.refusal()), Map.of());
-                door.show(ctx, "lost", page, Map.of("sentence", "What you typed is still in its form: go back."));
-                ctx.status(503);
-            });
-            config.routes.exception(Exception.class, (broken, ctx) -> {
-                LOG.error("{} {}", ctx.method(), ctx.path(), broken);
-                if (ctx.path().startsWith(ApiRoutes.ROOT + "/")) {
-                    ApiRoutes.refuse(ctx, 500, "", "the program has a fault here", "Tell who looks after it");
-                    return;
-                }
-                ctx.status(500);
-                ctx.html(
-                        door.render(
-                                "lost",
-                                Map.of(
-                                        "page",
-                                        door.page(ctx, "A fault of ours", "", null),
-                                        "sentence",
-                                        "The program has a fault here. What you typed is still in this form: go back. Nothing that was kept is lost.")));
-            });
+            faults(config, door);
+        });
+    }
+
+    /** What is said where a request is refused, the disk fails or the program has a fault: a sentence, never a trace. */
+    private static void faults(JavalinConfig config, Door door) {
+        config.routes.exception(Denied.class, (denied, ctx) -> {
+            if (ctx.path().startsWith(ApiRoutes.ROOT + "/")) {
+                ApiRoutes.refuse(ctx, denied.status(), "", denied.refusals());
+                return;
+            }
+            Page page = door.page(ctx, "Not kept", "", null, denied.refusals(), Map.of());
+            door.show(ctx, "lost", page, Map.of("sentence", "What you typed is still in its form: go back."));
+            ctx.status(denied.status());
+        });
+        config.routes.exception(StoreFailure.class, (failure, ctx) -> {
+            LOG.error("{} {}", ctx.method(), ctx.path(), failure);
+            if (ctx.path().startsWith(ApiRoutes.ROOT + "/")) {
+                ApiRoutes.refuse(ctx, 503, "", List.of(failure.refusal()));
+                return;
+            }
+            Page page = door.page(ctx, "The disk", "", null, List.of(failure.refusal()), Map.of());
+            door.show(ctx, "lost", page, Map.of("sentence", "What you typed is still in its form: go back."));
+            ctx.status(503);
+        });
+        config.routes.exception(Exception.class, (broken, ctx) -> {
+            LOG.error("{} {}", ctx.method(), ctx.path(), broken);
+            if (ctx.path().startsWith(ApiRoutes.ROOT + "/")) {
+                ApiRoutes.refuse(ctx, 500, "", "the program has a fault here", "Tell who looks after it");
+                return;
+            }
+            ctx.status(500);
+            ctx.html(
+                    door.render(
+                            "lost",
+                            Map.of(
+                                    "page",
+                                    door.page(ctx, "A fault of ours", "", null),
+                                    "sentence",
+                                    "The program has a fault here. What you typed is still in this form: go back. Nothing that was kept is lost.")));
         });
     }
 

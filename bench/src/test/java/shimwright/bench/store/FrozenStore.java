@@ -12,8 +12,8 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** A data folder with the very texts that an earlier release wrote. */
 public final class FrozenStore {
-    private static final Path LOGS = Path.of(
-            System.getProperty("shimwright.root", ".."), "rebuild", "src", "test", "resources", "logs");
+    private static final Path LOGS =
+            Path.of(System.getProperty("shimwright.root", ".."), "rebuild", "src", "test", "resources", "logs");
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
     private FrozenStore() {}

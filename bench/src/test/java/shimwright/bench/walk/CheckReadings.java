@@ -104,9 +104,7 @@ final class CheckReadings {
 
     /** As typed, with the unit. */
     static String typed(JsonNode of, List<Double> si) {
-        return si.stream()
-                .map(value -> typed(of.get("kind").asString(), value))
-                .collect(Collectors.joining("; "));
+        return si.stream().map(value -> typed(of.get("kind").asString(), value)).collect(Collectors.joining("; "));
     }
 
     private static String typed(String kind, double si) {

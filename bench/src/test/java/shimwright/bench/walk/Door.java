@@ -50,8 +50,7 @@ final class Door {
 
     /** An act as it may be: its refusals in one text, empty where it was kept. */
     String tried(String job, String act, Map<String, ?> typed) {
-        Answer answer =
-                bench.post("/api/jobs/" + job + "/acts/" + act, JSON.writeValueAsString(typed));
+        Answer answer = bench.post("/api/jobs/" + job + "/acts/" + act, JSON.writeValueAsString(typed));
         assertThat(answer.status()).as("%s %s %s", act, typed, answer.body()).isIn(201, 422);
         return answer.status() == 201 ? "" : answer.body();
     }

@@ -1,3 +1,4 @@
+// size: one walk from an empty shop to the hand-back, every kind of step and slip in turn
 package shimwright.bench.walk;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -120,11 +121,14 @@ final class DoorWalk {
 
     private void open() {
         Map<String, String> seen = new LinkedHashMap<>();
-        JsonNode shelf = door.get("/units").get("units").valueStream()
+        JsonNode shelf = door.get("/units")
+                .get("units")
+                .valueStream()
                 .filter(one -> one.get("type").asString().equals(unit.type().id()))
                 .findFirst()
                 .orElseThrow();
-        shelf.get("tellTales").valueStream()
+        shelf.get("tellTales")
+                .valueStream()
                 .filter(tale -> tale.get("weight").asString().equals("strong"))
                 .forEach(tale -> seen.put(
                         tale.get("tale").asString(),
@@ -158,7 +162,9 @@ final class DoorWalk {
                 act("inspect", Map.of("limit", id, "attest", "good"));
                 continue;
             }
-            boolean wears = !worn && limit.get("service").asDouble() > 0 && limit.get("readings").asInt() == 1;
+            boolean wears = !worn
+                    && limit.get("service").asDouble() > 0
+                    && limit.get("readings").asInt() == 1;
             List<Double> values = wears ? CheckReadings.worn(limit) : CheckReadings.asNew(limit);
             act("inspect", Map.of("limit", id, "values", CheckReadings.typed(limit, values)));
             if (wears) {
@@ -174,7 +180,8 @@ final class DoorWalk {
             }
         }
         assertThat(worn).isTrue();
-        assertThat(look().get("limits").valueStream()).allMatch(l -> l.get("found").asBoolean());
+        assertThat(look().get("limits").valueStream())
+                .allMatch(l -> l.get("found").asBoolean());
     }
 
     private JsonNode look() {
@@ -226,7 +233,8 @@ final class DoorWalk {
             }
         }
         act("done", Map.of("step", id));
-        boolean undo = slips.stream().noneMatch(s -> s.startsWith("undone")) && now.get("done").size() > 20;
+        boolean undo = slips.stream().noneMatch(s -> s.startsWith("undone"))
+                && now.get("done").size() > 20;
         if (undo && clearance.isEmpty() && hold.isEmpty()) {
             act("undo", Map.of("step", id, "reason", "tapped on the wrong line"));
             slips.add("undone");
@@ -291,11 +299,8 @@ final class DoorWalk {
         slip("read-check", with(at, "values", wrong), "Did you mean");
         Map<String, String> confirmed = new HashMap<>(with(at, "values", wrong));
         confirmed.put("confirmed", "it says so");
-        String entry = act("read-check", confirmed)
-                .get("entries")
-                .get(0)
-                .get("id")
-                .asString();
+        String entry =
+                act("read-check", confirmed).get("entries").get(0).get("id").asString();
         slip("done", Map.of("step", step), "hold");
         act("strike", Map.of("struck", entry, "reason", "the point slipped"));
     }
@@ -313,7 +318,7 @@ final class DoorWalk {
     private void set(JsonNode step, String clearance) {
         boolean trial = step.get("reading").asString().equals("trial");
         if (trial) {
-            nameTrial(step.get("step").asString(), session(clearance));
+            nameTrial(session(clearance));
         }
         for (int tries = 0; tries < 40; tries++) {
             JsonNode s = session(clearance);
@@ -355,7 +360,8 @@ final class DoorWalk {
     }
 
     private String gauge(String clearance) {
-        return java.util.Objects.requireNonNull(GAUGES.get(unit.clearance(clearance).method().name()));
+        return java.util.Objects.requireNonNull(
+                GAUGES.get(unit.clearance(clearance).method().name()));
     }
 
     private void read(JsonNode s) {
@@ -415,7 +421,8 @@ final class DoorWalk {
         if (slips.add("misnamed")) {
             Map<String, String> wrong = new LinkedHashMap<>(pieces);
             String first = wrong.keySet().iterator().next();
-            JsonNode place = s.get("places").valueStream()
+            JsonNode place = s.get("places")
+                    .valueStream()
                     .filter(p -> p.get("place").asString().equals(first))
                     .findFirst()
                     .orElseThrow();
@@ -468,9 +475,7 @@ final class DoorWalk {
         JsonNode offers = s.get("offers");
         assertThat(offers).as("%s", s).isNotEmpty();
         List<String> pieces = texts(offers.get(0).get("pieces"));
-        act(
-                "choose-pack",
-                Map.of("clearance", s.get("clearance").asString(), "pack", String.join(" ", pieces)));
+        act("choose-pack", Map.of("clearance", s.get("clearance").asString(), "pack", String.join(" ", pieces)));
         if (!early || !shared(s.get("clearance").asString())) {
             in.put(s.get("places").get(0).get("place").asString(), pieces);
         }
@@ -481,7 +486,10 @@ final class DoorWalk {
             JsonNode ways = group.get("ways");
             assertThat(ways).as("%s", group).isNotEmpty();
             Map<String, String> at = new LinkedHashMap<>();
-            ways.get(0).get("at").properties().forEach(p -> at.put(p.getKey(), p.getValue().asString()));
+            ways.get(0)
+                    .get("at")
+                    .properties()
+                    .forEach(p -> at.put(p.getKey(), p.getValue().asString()));
             act(
                     "choose-together",
                     Map.of("clearance", group.get("clearances").get(0).asString(), "at", at));
@@ -490,9 +498,7 @@ final class DoorWalk {
 
     /** The hand-back, and what is said after it. */
     void handBack() {
-        act(
-                "hand-back",
-                Map.of("warranty", "12 months", "advice", "change the oil after 1000 km", "remark", "quiet"));
+        act("hand-back", Map.of("warranty", "12 months", "advice", "change the oil after 1000 km", "remark", "quiet"));
         act("follow-up", Map.of("said", "no noise after 500 km"));
         slip("take-off", Map.of("gone", "something else"), "handed back");
     }

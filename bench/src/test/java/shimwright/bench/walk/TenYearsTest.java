@@ -1,6 +1,5 @@
 package shimwright.bench.walk;
 
-import java.util.Objects;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -11,6 +10,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -39,9 +39,8 @@ class TenYearsTest {
     }
 
     private static String page(ClockedBench bench, String job) {
-        return undated(Objects.requireNonNull(Jsoup.parse(
-                                bench.get("/job/" + job + "/record").body())
-                        .selectFirst("main"))
+        return undated(Objects.requireNonNull(
+                        Jsoup.parse(bench.get("/job/" + job + "/record").body()).selectFirst("main"))
                 .wholeText());
     }
 
@@ -57,8 +56,7 @@ class TenYearsTest {
     }
 
     @Test
-    void theRecordIsTheSameAfterTheFileWasEditedAndAnOpenJobMovesOnlyByItsAct(@TempDir Path folder)
-            throws IOException {
+    void theRecordIsTheSameAfterTheFileWasEditedAndAnOpenJobMovesOnlyByItsAct(@TempDir Path folder) throws IOException {
         Path file = Files.createDirectories(folder.resolve("units")).resolve("in-line.yaml");
         Files.write(file, DoorWalkTest.file(IN_LINE));
         Unit unit = UnitFiles.read(IN_LINE, DoorWalkTest.file(IN_LINE))
@@ -103,7 +101,9 @@ class TenYearsTest {
 
     /** What changes is shown first; then the job stands on the other file. */
     private static void moves(Door door, String open) {
-        String file = door.get("/units").get("units").valueStream()
+        String file = door.get("/units")
+                .get("units")
+                .valueStream()
                 .filter(one -> one.get("type").asString().equals(IN_LINE))
                 .findFirst()
                 .orElseThrow()

@@ -97,8 +97,8 @@ final class TrueSizes {
             double tilt = c.indicators() == 2
                     ? (i == 0 ? 1 : -1) * 0.03 * SCALE * Math.cos(round)
                     : c.indicators() == 1 ? 0 : 0.008 * SCALE * Math.cos(2 * Math.PI * i / c.indicators());
-            values.add(mm(Math.max(
-                    c.method() == Method.SERIES ? -1 : 0, shown + tilt + NOISE * random.nextGaussian())));
+            values.add(
+                    mm(Math.max(c.method() == Method.SERIES ? -1 : 0, shown + tilt + NOISE * random.nextGaussian())));
         }
         return values;
     }

@@ -99,7 +99,8 @@ public final class StepActs {
                 .toList());
     }
 
-    private static Outcome<Entry.Tightened> tightenedOne(Step step, Fastener fastener, String typed, String how, Surroundings around) {
+    private static Outcome<Entry.Tightened> tightenedOne(
+            Step step, Fastener fastener, String typed, String how, Surroundings around) {
         if (typed.isBlank()) {
             return Outcome.ok(tightened(step, fastener, fastener.torque(), how));
         }

@@ -176,8 +176,6 @@ final class StepRules {
                 List.of(Step.own(e.step(), e.todo(), e.at(), e.duration(), e.after())), before, List.of());
         // a circle through a step that stands done shows only once that step is undone
         List<Refusal> circles = Planner.circles(with, job.sides());
-        return circles.isEmpty()
-                ? Planner.hindrances(with, job.sides(), job.stepsDone())
-                : circles;
+        return circles.isEmpty() ? Planner.hindrances(with, job.sides(), job.stepsDone()) : circles;
     }
 }

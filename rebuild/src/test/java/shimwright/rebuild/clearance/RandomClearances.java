@@ -125,9 +125,7 @@ final class RandomClearances {
         for (int i = 0; i < count; i++) {
             double room = 0.06 + 0.02 * random.nextInt(2);
             double aim = 1 + room / 2 + (random.nextInt(3) - 1) * 0.01;
-            clearances.append(String.format(
-                    Locale.ENGLISH,
-                    """
+            clearances.append(String.format(Locale.ENGLISH, """
                       - id: c%d
                         name: clearance %d
                         sense: distance
@@ -140,11 +138,7 @@ final class RandomClearances {
                         how:
                           - Read it.
                         positions:
-                    """,
-                    i,
-                    i,
-                    1 + room,
-                    aim));
+                    """, i, i, 1 + room, aim));
             for (Place p : places.get(i)) {
                 clearances.append(String.format(
                         Locale.ENGLISH,

@@ -22,7 +22,8 @@ public final class FrozenLog {
 
     /** The entries of a release, in order. */
     public static List<Kept> entries(String release) {
-        try (InputStream in = Objects.requireNonNull(FrozenLog.class.getResourceAsStream("/logs/" + release + ".jsonl"))) {
+        try (InputStream in =
+                Objects.requireNonNull(FrozenLog.class.getResourceAsStream("/logs/" + release + ".jsonl"))) {
             List<Kept> entries = new ArrayList<>();
             new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()

@@ -13,6 +13,7 @@ import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.unit.model.Step.Undo;
 import shimwright.rebuild.unit.model.Step.Why;
 import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitKeys;
 import shimwright.rebuild.unit.model.UnitType;
 import shimwright.rebuild.unit.model.UnitType.HoldPoint;
 import shimwright.rebuild.unit.model.UnitType.Window;
@@ -212,7 +213,7 @@ final class RandomUnits {
     private Unit unit() {
         UnitType t = DemoUnit.A.type();
         UnitType type = new UnitType(
-                new UnitType.Identity(
+                new UnitKeys.Identity(
                         t.format(),
                         "by-chance",
                         t.maker(),
@@ -226,13 +227,13 @@ final class RandomUnits {
                         List.of()),
                 t.materials(),
                 t.bench(),
-                new UnitType.Parts(
+                new UnitKeys.Parts(
                         List.of(), t.section(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
-                new UnitType.Setting(Map.of(), List.of(), List.of()),
-                new UnitType.Renewal(List.of(), List.of(), List.of()),
-                new UnitType.Build(holds, windows, steps, List.of(), List.of()),
+                new UnitKeys.Setting(Map.of(), List.of(), List.of()),
+                new UnitKeys.Renewal(List.of(), List.of(), List.of()),
+                new UnitKeys.Build(holds, windows, steps, List.of(), List.of()),
                 List.of(),
-                new UnitType.Handling(t.turnOver(), t.toolTimes(), t.stationChange(), Map.of()),
+                new UnitKeys.Handling(t.turnOver(), t.toolTimes(), t.stationChange(), Map.of()),
                 Map.of(),
                 List.of(),
                 List.of());

@@ -28,14 +28,16 @@ class FrozenLogTest {
     private static Job job(String number) {
         return STREAMS.keySet().stream()
                 .filter(stream -> !stream.equals(JobLog.SHOP))
-                .map(stream -> Fold.job(Objects.requireNonNull(STREAMS.get(stream))).orElseThrow())
+                .map(stream ->
+                        Fold.job(Objects.requireNonNull(STREAMS.get(stream))).orElseThrow())
                 .filter(job -> job.opened().number().equals(number))
                 .findFirst()
                 .orElseThrow();
     }
 
     private static Unit unit(String variant) throws IOException {
-        try (InputStream in = Objects.requireNonNull(FrozenLogTest.class.getResourceAsStream("/logs/0.1.0-unit.yaml"))) {
+        try (InputStream in =
+                Objects.requireNonNull(FrozenLogTest.class.getResourceAsStream("/logs/0.1.0-unit.yaml"))) {
             return UnitFiles.read("0.1.0-unit.yaml", in.readAllBytes())
                     .outcome()
                     .orElseThrow()
@@ -49,14 +51,19 @@ class FrozenLogTest {
         assertThat(STREAMS.keySet()).containsExactly(JobLog.SHOP, "job-v-0091", "job-v-0093");
         assertThat(job("V-0091").closed()).isTrue();
         assertThat(job("V-0093").closed()).isFalse();
-        assertThat(Shop.of(Objects.requireNonNull(STREAMS.get(JobLog.SHOP)), Map.of()).pieces()).isNotEmpty();
+        assertThat(Shop.of(Objects.requireNonNull(STREAMS.get(JobLog.SHOP)), Map.of())
+                        .pieces())
+                .isNotEmpty();
     }
 
     @Test
     void theRecordIsMadeAgainstTheUnitFileOfThatTime() throws IOException {
         Job job = job("V-0091");
         HandBackRecord record = HandBackRecord.of(job, unit(job.variant()));
-        assertThat(record.clearances()).hasSize(6).allMatch(setting -> setting.accepted() != null || setting.clearance().id().matches("[bd]"));
+        assertThat(record.clearances())
+                .hasSize(6)
+                .allMatch(setting ->
+                        setting.accepted() != null || setting.clearance().id().matches("[bd]"));
         assertThat(record.holds()).isNotEmpty();
         assertThat(record.torques()).isNotEmpty();
         assertThat(History.of(job)).hasSize(job.entries().size());

@@ -270,7 +270,9 @@ class HandBackRecordTest {
         HandBackRecord record = HandBackRecord.of(job.job(), job.unit());
         assertThat(record.overruled())
                 .containsExactly("Hold point H01 at step P02 passed by the workshop: gauged last week");
-        assertThat(record.pictures()).extracting(s -> s.what().picture()).containsExactly("bb".repeat(32), "cc".repeat(32), "dd".repeat(32));
+        assertThat(record.pictures())
+                .extracting(s -> s.what().picture())
+                .containsExactly("bb".repeat(32), "cc".repeat(32), "dd".repeat(32));
         assertThat(record.notes()).isEmpty();
     }
 }

@@ -69,7 +69,8 @@ final class PartsKey {
         for (int i = 0; i < entries.size(); i++) {
             Entry entry = entries.get(i);
             y = i % rows == 0 ? top + ROW / 2.0 : y;
-            double x = left + column * (i / rows);
+            int place = i / rows;
+            double x = left + column * place;
             Letter letter = Letter.start(DrawingStyle.TEXT).in(entry.label().colour());
             svg.circle(x + 9, y, 8.5, "", new Stroke(entry.label().colour(), 1.1));
             svg.text(

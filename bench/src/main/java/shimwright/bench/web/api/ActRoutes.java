@@ -2,7 +2,6 @@ package shimwright.bench.web.api;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +47,9 @@ public final class ActRoutes {
     public void routes(RoutesConfig routes) {
         String root = ApiRoutes.ROOT;
         routes.get(root + "/shop", ctx -> answer(ctx, 200, JobJson.shop(desk.shop())));
-        routes.get(root + "/units", ctx -> answer(
+        routes.get(
+                root + "/units",
+                ctx -> answer(
                         ctx,
                         200,
                         Map.of(
@@ -117,7 +118,8 @@ public final class ActRoutes {
         if (bench.isEmpty()) {
             noJob(ctx);
         } else if (bench.get().bench().clearance(id).isEmpty()) {
-            ApiRoutes.refuse(ctx, 404, "clearance " + id, "this unit has no such clearance", "GET /api/jobs/{job} lists them");
+            ApiRoutes.refuse(
+                    ctx, 404, "clearance " + id, "this unit has no such clearance", "GET /api/jobs/{job} lists them");
         } else {
             answer(ctx, 200, JobJson.session(bench.get(), bench.get().session(id)));
         }

@@ -201,8 +201,7 @@ final class JobJson {
                 clearance.positions().stream().map(p -> place(bench, p)).toList());
         one.put("known", session.known().keySet());
         one.put("toName", session.toName());
-        one.put(
-                "tryFirst", session.tryFirst().stream().map(p -> p.piece()).toList());
+        one.put("tryFirst", session.tryFirst().stream().map(p -> p.piece()).toList());
         one.put(
                 "refusals",
                 session.current().refusals().stream().map(Refusal::sentence).toList());

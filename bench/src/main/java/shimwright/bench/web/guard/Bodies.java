@@ -31,7 +31,7 @@ final class Bodies extends Handler.Wrapper {
 
     private final AtomicLong underWay = new AtomicLong();
 
-    Bodies(Handler next) {
+    Bodies(@Nullable Handler next) {
         super(next);
     }
 

@@ -48,7 +48,7 @@ public final class Guard extends Handler.Wrapper {
     private final Entrance entrance;
 
     private Guard(Entrance entrance) {
-        super(Bodies.alone());
+        super(new Bodies(null));
         this.entrance = entrance;
     }
 

@@ -58,8 +58,9 @@ public final class ShopPages {
                 .forEach(type ->
                         type.shimFamilies().forEach((id, family) -> spreads.merge(id, family.spread(), Math::min)));
         Map<String, String> names = new TreeMap<>();
-        desk.shelf().types().forEach(type -> type.shimFamilies()
-                .forEach((id, family) -> names.putIfAbsent(id, family.name())));
+        desk.shelf()
+                .types()
+                .forEach(type -> type.shimFamilies().forEach((id, family) -> names.putIfAbsent(id, family.name())));
         Page page = door.page(ctx, "The drawer", "", null, faults, typed);
         List<Shop.Piece> gone = desk.shop().pieces().values().stream()
                 .filter(piece -> piece.goneBecause() != null)

@@ -14,6 +14,7 @@ import shimwright.rebuild.unit.model.GearPair;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Section;
 import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitKeys;
 import shimwright.rebuild.unit.model.UnitType;
 
 /** The shipped demo unit, and small units of our own. */
@@ -54,7 +55,7 @@ public final class SampleUnits {
     public static Unit small(List<Item> items, Section section, List<GearPair> gears) {
         UnitType t = A.type();
         UnitType type = new UnitType(
-                new UnitType.Identity(
+                new UnitKeys.Identity(
                         t.format(),
                         t.id(),
                         "Own",
@@ -67,13 +68,13 @@ public final class SampleUnits {
                         t.variants(),
                         List.of()),
                 t.materials(),
-                new UnitType.Bench(Map.of(), Map.of()),
-                new UnitType.Parts(items, section, gears, List.of(), List.of(), List.of(), List.of(), List.of()),
-                new UnitType.Setting(Map.of(), List.of(), List.of()),
-                new UnitType.Renewal(List.of(), List.of(), List.of()),
-                new UnitType.Build(List.of(), List.of(), List.of(), List.of(), List.of()),
+                new UnitKeys.Bench(Map.of(), Map.of()),
+                new UnitKeys.Parts(items, section, gears, List.of(), List.of(), List.of(), List.of(), List.of()),
+                new UnitKeys.Setting(Map.of(), List.of(), List.of()),
+                new UnitKeys.Renewal(List.of(), List.of(), List.of()),
+                new UnitKeys.Build(List.of(), List.of(), List.of(), List.of(), List.of()),
                 List.of(),
-                new UnitType.Handling(Map.of(), Map.of(), 0, Map.of()),
+                new UnitKeys.Handling(Map.of(), Map.of(), 0, Map.of()),
                 Map.of(),
                 List.of(),
                 List.of());

@@ -151,8 +151,10 @@ public record Unit(UnitType type, String variant) {
     public List<Item> pairedWith(String item) {
         return type.gears().stream()
                 .filter(gear -> !gear.straight() && gear.centreDistance() == 0)
-                .filter(gear -> !gear.driverItem().isBlank() && !gear.drivenItem().isBlank())
-                .filter(gear -> gear.driverItem().equals(item) || gear.drivenItem().equals(item))
+                .filter(gear ->
+                        !gear.driverItem().isBlank() && !gear.drivenItem().isBlank())
+                .filter(gear ->
+                        gear.driverItem().equals(item) || gear.drivenItem().equals(item))
                 .map(gear -> gear.driverItem().equals(item) ? gear.drivenItem() : gear.driverItem())
                 .map(this::item)
                 .toList();

@@ -35,7 +35,9 @@ class WindowChanceTest {
 
     /** Chance that a normal duration of that mean and share of it as standard deviation is longer than the window. */
     private static double over(WindowChance chance, double share) {
-        return 1 - new NormalDistribution(chance.planned(), share * chance.planned()).cumulativeProbability(chance.longest());
+        return 1
+                - new NormalDistribution(chance.planned(), share * chance.planned())
+                        .cumulativeProbability(chance.longest());
     }
 
     private static WindowChance tightest(double share) {
