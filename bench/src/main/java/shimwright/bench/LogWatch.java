@@ -29,13 +29,10 @@ final class LogWatch {
     }
 
     private static void walk(KeptLog log, PrintStream err) {
-        Thread.currentThread().setPriority(Thread.MIN_PRIORITY);
         try {
             log.walk().ifPresent(found -> err.println(found.sentence()));
         } catch (StoreFailure stopped) {
             err.println(stopped.refusal().sentence());
-        } finally {
-            Thread.currentThread().setPriority(Thread.NORM_PRIORITY);
         }
     }
 }

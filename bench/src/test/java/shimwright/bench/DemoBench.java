@@ -60,6 +60,11 @@ final class DemoBench implements AutoCloseable {
         return new DemoBench(copy(), FREE_PORT);
     }
 
+    /** The program on a folder of one's own, with no demo data. */
+    static DemoBench at(Path folder) {
+        return new DemoBench(folder, FREE_PORT);
+    }
+
     /** The same with other options, name and value by turns. */
     static DemoBench with(String... options) {
         Map<String, String> all = new java.util.LinkedHashMap<>(FREE_PORT.values());

@@ -16,6 +16,7 @@ import shimwright.bench.web.pair.Role;
 /** How long a code and a device count. */
 class DevicesTest {
     @TempDir
+    @SuppressWarnings("NullAway") // laid in by JUnit
     Path folder;
 
     @Test

@@ -119,11 +119,13 @@ class HostileRequestsTest {
             "application/json; charset=\u00e9",
             "multipart/mixed; boundary=e");
 
+    @SuppressWarnings("NullAway") // before all
     private static DemoBench bench;
+
     private static int port;
-    private static List<String> routes;
-    private static Map<String, Set<String>> fields;
-    private static List<String> ids;
+    private static List<String> routes = List.of();
+    private static Map<String, Set<String>> fields = Map.of();
+    private static List<String> ids = List.of();
 
     private final Random random = new Random(SEED);
 
@@ -243,7 +245,7 @@ class HostileRequestsTest {
         boolean form = method.equals("POST") && random.nextInt(3) > 0;
         List<String> actions = List.copyOf(fields.keySet());
         String action = form ? one(actions) : one(routes);
-        byte[] body = method.equals("GET") || method.equals("HEAD") && !rarely() ? new byte[0] : null;
+        byte[] body = method.equals("GET") || (method.equals("HEAD") && !rarely()) ? new byte[0] : null;
         String type = form && !rarely() ? one(TYPES.subList(0, 6)) : one(TYPES);
         Set<String> names = fields.getOrDefault(action, Set.of("step", "text", "entry"));
         byte[] content = body != null ? body : rarely() ? noise(3_000) : body(type, names, number);

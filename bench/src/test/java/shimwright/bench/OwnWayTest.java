@@ -26,8 +26,11 @@ class OwnWayTest {
 
     private static void post(String step, String form, String field, String typed) {
         browser.open(bench.url(JOB + "/build?step=" + step));
-        browser.script("document.querySelectorAll('details').forEach(d => d.open = true)");
         String in = "form[action$='/" + form + "']";
+        browser.wait("the field " + field, () -> {
+            browser.script("document.querySelectorAll('details').forEach(d => d.open = true)");
+            return browser.one(in + " input[name='" + field + "']").isDisplayed() ? true : null;
+        });
         browser.one(in + " input[name='" + field + "']").sendKeys(typed);
         browser.changes(() -> browser.one(in + " button").click());
     }
@@ -56,10 +59,10 @@ class OwnWayTest {
         assertThat(browser.one("ol.plan").getText()).contains("X07");
         // one of one's own, where it was put
         browser.script("document.querySelectorAll('details').forEach(d => d.open = true)");
-        browser.one("input[name='todo']").sendKeys("Chase the drain thread.");
-        browser.one("input[name='after']").sendKeys("e03");
-        browser.one("input[name='before']").sendKeys("e04");
-        browser.one("input[name='reason']").sendKeys("burr");
+        browser.one("form[action$='/added'] input[name='todo']").sendKeys("Chase the drain thread.");
+        browser.one("form[action$='/added'] input[name='after']").sendKeys("e03");
+        browser.one("form[action$='/added'] input[name='before']").sendKeys("e04");
+        browser.one("form[action$='/added'] input[name='reason']").sendKeys("burr");
         browser.changes(() -> browser.one("form[action$='/added'] button").click());
         String plan = browser.one("ol.plan").getText();
         assertThat(plan.indexOf("OWN1 Chase")).isBetween(plan.indexOf("E03 "), plan.indexOf("E04 "));

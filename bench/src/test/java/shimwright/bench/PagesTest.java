@@ -273,7 +273,11 @@ class PagesTest {
                 .isEqualTo(422);
         assertThat(bench.post("/drawer/remove", "entry", "test-shim-3", "piece", "d80-23", "reason", "bent")
                         .body())
-                .doesNotContain(">d80-23<");
+                .contains("d80-23 is out of the drawer");
+        org.jsoup.nodes.Document drawer = bench.page("/drawer");
+        assertThat(drawer.select("table.drawer").text()).doesNotContain("d80-23");
+        // what left stays named, where it can be put back
+        assertThat(drawer.select("details li").text()).contains("d80-23 SH80").contains("bent");
     }
 
     @Test

@@ -60,7 +60,7 @@ class PairingTest {
     private static SSLContext trusting(DemoBench bench) throws Exception {
         char[] password = "p".toCharArray();
         Certificate own =
-                bench.running().entrance().certificate().keys(password).getCertificate("shop");
+                java.util.Objects.requireNonNull(bench.running().entrance().certificate()).keys(password).getCertificate("shop");
         KeyStore store = KeyStore.getInstance("PKCS12");
         store.load(null, password);
         store.setCertificateEntry("shop", own);
@@ -145,7 +145,7 @@ class PairingTest {
         Wire.Answer page = get("/pair", "");
         assertThat(page.status()).isEqualTo(200);
         assertThat(page.body())
-                .contains(bench.running().entrance().certificate().fingerprint())
+                .contains(java.util.Objects.requireNonNull(bench.running().entrance().certificate()).fingerprint())
                 .doesNotContain("V-0093");
         assertThat(Jsoup.parse(page.body()).select("script,link,img")).isEmpty();
         assertThat(post("/pair", "", "code=" + "x".repeat(9_000)).status()).isEqualTo(413);
@@ -358,7 +358,7 @@ class PairingTest {
 
     @Test
     void theCertificateIsTheShopsOwnAndTheOneThatIsShown() throws Exception {
-        ShopCertificate own = bench.running().entrance().certificate();
+        ShopCertificate own = java.util.Objects.requireNonNull(bench.running().entrance().certificate());
         try (SSLSocket socket = (SSLSocket) trust.getSocketFactory().createSocket(OTHER, port)) {
             javax.net.ssl.SSLParameters parameters = socket.getSSLParameters();
             parameters.setEndpointIdentificationAlgorithm("HTTPS"); // the JDK itself asks whether the name is in it
@@ -367,7 +367,7 @@ class PairingTest {
             X509Certificate shown = (X509Certificate) socket.getSession().getPeerCertificates()[0];
             shown.verify(shown.getPublicKey());
             byte[] hash = MessageDigest.getInstance("SHA-256").digest(shown.getEncoded());
-            assertThat(own.fingerprint())
+            assertThat(java.util.Objects.requireNonNull(own).fingerprint())
                     .isEqualTo(HexFormat.ofDelimiter(":").withUpperCase().formatHex(hash));
             assertThat(socket.getSession().getProtocol()).isEqualTo("TLSv1.3");
         }

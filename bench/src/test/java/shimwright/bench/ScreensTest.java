@@ -13,6 +13,11 @@ class ScreensTest {
     private static final List<String> PAGES = List.of(
             "/",
             "/drawer",
+            "/setup",
+            "/gauges",
+            "/gauges?kind=feeler",
+            "/devices",
+            "/new",
             "/new/ambleholt-l5-74",
             "/job/job-v-0093/strip",
             "/job/job-v-0093/inspect?limit=C10",
@@ -30,6 +35,7 @@ class ScreensTest {
             "/job/job-v-0093/clearance/e",
             "/job/job-v-0093/proof",
             "/job/job-v-0093/record",
+            "/job/job-v-0091/record",
             "/sheets",
             "/sheets?q=end+float",
             "/sheets/tightening",
@@ -52,7 +58,7 @@ class ScreensTest {
         bench.close();
     }
 
-    private static final String SMALL_TARGETS = """
+    static final String SMALL_TARGETS = """
             return Array.from(document.querySelectorAll('main button, main a.button, main a.sheetlink, main .choice, main summary, .tosheets, .way a, select, textarea, input:not([type=hidden]):not(.sr)'))
                 .filter(e => e.offsetParent !== null)
                 .filter(e => e.getBoundingClientRect().height < 55.5)

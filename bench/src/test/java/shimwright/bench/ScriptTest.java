@@ -170,7 +170,7 @@ class ScriptTest {
     void aReadingNeverPressesAButton() {
         browser.open(bench.url(JOB + "/build"));
         browser.gauge("\nd52-10\n0.24\n0.32\n0.25\n0.31\n0.24\n0.31\n");
-        browser.wait("the offers", () -> browser.has(".offer button") && rounds().size() == 3 ? true : null);
+        browser.wait("the offers", () -> (browser.has(".offer button") && rounds().size() == 3) ? true : null);
         browser.gauge("0.25\n0.31\n");
         browser.wait("four rounds", () -> rounds().size() == 4 ? true : null);
         assertThat(browser.text()).doesNotContain("Pack at");

@@ -50,8 +50,13 @@ class StallsTest {
     @Test
     void anUploadBeyondTheLimitIsNeverLaidDown() throws IOException {
         Set<Path> before = temporary();
-        String head = "POST /job/job-v-0093/picture HTTP/1.1\r\nHost: 127.0.0.1\r\nConnection: close\r\n"
-                + "Content-Type: multipart/form-data; boundary=e\r\n";
+        String head = String.join(
+                "\r\n",
+                "POST /job/job-v-0093/picture HTTP/1.1",
+                "Host: 127.0.0.1",
+                "Connection: close",
+                "Content-Type: multipart/form-data; boundary=e",
+                "");
         tooLarge(Wire.send(port, head + "Content-Length: 210000000\r\n\r\n", new byte[100_000]));
         byte[] chunk = ("100000\r\n" + "x".repeat(1 << 20) + "\r\n").getBytes(StandardCharsets.US_ASCII);
         try (Socket socket = Wire.connect(port)) {

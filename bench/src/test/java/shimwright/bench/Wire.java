@@ -1,5 +1,6 @@
 package shimwright.bench;
 
+import java.net.InetAddress;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -44,7 +45,7 @@ final class Wire {
     static Socket connect(int port) throws IOException {
         Socket socket = new Socket();
         socket.setSoTimeout(PATIENCE_MS);
-        socket.connect(new InetSocketAddress("127.0.0.1", port), PATIENCE_MS);
+        socket.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), PATIENCE_MS);
         return socket;
     }
 

@@ -127,14 +127,14 @@ public final class Desk {
             Shop shop = shop();
             Instant now = clock.instant();
             Workbench before = benches.get(id);
-            boolean same = before != null
+            if (before != null
                     && before.job().head().equals(job.head())
-                    && before.shop() == shop
-                    && before.file().hash().equals(file.hash());
-            Workbench bench = same ? before.at(now) : new Workbench(job, file, shop, now, clock.getZone());
-            if (!same) {
-                benches.put(id, bench);
+                    && before.shop().equals(shop)
+                    && before.file().hash().equals(file.hash())) {
+                return before.at(now);
             }
+            Workbench bench = new Workbench(job, file, shop, now, clock.getZone());
+            benches.put(id, bench);
             return bench;
         });
     }

@@ -32,6 +32,7 @@ public final class UnitShelf {
      * @param content its bytes
      * @param type what it says
      */
+    @SuppressWarnings("ArrayRecordComponent") // files are never compared, their hashes are
     public record ReadFile(String name, byte[] content, UnitType type) {}
 
     /**

@@ -1,5 +1,6 @@
 package shimwright.bench.sheet;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,7 @@ import shimwright.mechanics.registry.Topics;
 import shimwright.mechanics.worksheet.Answer;
 import shimwright.mechanics.worksheet.Worksheet;
 
-/** The OpenAPI 3.1.0 description of the door for programs, made from the worksheets. */
+/** The OpenAPI 3.1.0 description of the door for programs, made from the worksheets and acts. */
 public final class OpenApi {
     private static final String JSON = "application/json";
 
@@ -47,6 +48,8 @@ public final class OpenApi {
             path.put("post", tagged(post(sheet), sheet));
             paths.put("/api/worksheets/" + sheet.name(), path);
         }
+        paths.putAll(ActPaths.all());
+        schemas.putAll(Schemas.ofShop());
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("openapi", "3.1.0");
         all.put(
@@ -61,9 +64,10 @@ public final class OpenApi {
                         "license",
                         map("name", "Apache-2.0", "identifier", "Apache-2.0")));
         all.put("servers", List.of(map("url", "/")));
-        all.put(
-                "tags",
-                Topics.all().stream().map(topic -> map("name", topic.title())).toList());
+        List<Object> tags = new ArrayList<>();
+        Topics.all().forEach(topic -> tags.add(map("name", topic.title())));
+        tags.add(map("name", ActPaths.TAG));
+        all.put("tags", tags);
         all.put("paths", paths);
         all.put("components", map("schemas", schemas));
         return all;

@@ -18,6 +18,7 @@ import tools.jackson.databind.json.JsonMapper;
 /** JSON Schemas (2020-12, as OpenAPI 3.1 takes them) of what worksheets take and give. */
 final class Schemas {
     private static final String SHARED = "/openapi/shared-schemas.json";
+    private static final String SHOP = "/openapi/shop-schemas.json";
 
     private Schemas() {}
 
@@ -27,7 +28,16 @@ final class Schemas {
 
     /** What every sheet shares, from its file. */
     static Map<String, Object> shared() {
-        try (InputStream in = Schemas.class.getResourceAsStream(SHARED)) {
+        return read(SHARED);
+    }
+
+    /** What is told of jobs and shop, from its file. */
+    static Map<String, Object> ofShop() {
+        return read(SHOP);
+    }
+
+    private static Map<String, Object> read(String file) {
+        try (InputStream in = Schemas.class.getResourceAsStream(file)) {
             Map<String, Object> shared = new LinkedHashMap<>();
             JsonMapper.builder()
                     .build()

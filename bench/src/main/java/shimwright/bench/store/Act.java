@@ -101,8 +101,9 @@ final class Act {
         for (String stream : heads.streams().keySet()) {
             streams.put(stream, Sql.head(database, stream));
         }
-        List<String> moved = heads.streams().keySet().stream()
-                .filter(stream -> !heads.streams().get(stream).equals(streams.get(stream)))
+        List<String> moved = heads.streams().entrySet().stream()
+                .filter(supposed -> !supposed.getValue().equals(streams.get(supposed.getKey())))
+                .map(Map.Entry::getKey)
                 .sorted()
                 .toList();
         if (!moved.isEmpty() || !heads.log().orElse(log).equals(log)) {

@@ -21,10 +21,10 @@ public final class Characters {
         if (codePoint == '\t' || codePoint == '\n' || codePoint == '\r') {
             return true;
         }
-        boolean control = codePoint < 0x20 || codePoint >= 0x7F && codePoint < 0xA0;
+        boolean control = codePoint < 0x20 || (codePoint >= 0x7F && codePoint < 0xA0);
         boolean half = codePoint >= 0xD800 && codePoint <= 0xDFFF;
-        boolean none = (codePoint & 0xFFFE) == 0xFFFE || codePoint >= 0xFDD0 && codePoint <= 0xFDEF;
-        boolean turns = codePoint >= 0x202A && codePoint <= 0x202E || codePoint >= 0x2066 && codePoint <= 0x2069;
+        boolean none = (codePoint & 0xFFFE) == 0xFFFE || (codePoint >= 0xFDD0 && codePoint <= 0xFDEF);
+        boolean turns = (codePoint >= 0x202A && codePoint <= 0x202E) || (codePoint >= 0x2066 && codePoint <= 0x2069);
         return !(control || half || none || turns);
     }
 

@@ -83,7 +83,7 @@ class FaultInjectionTest {
         for (int i = 0; i < FORGERIES; i++) {
             int kind = i % 3;
             int way = random.nextInt(3);
-            long number = 1 + random.nextInt(18);
+            long number = 1L + random.nextInt(18);
             Path target = work.resolve("forged-" + i);
             boolean whole = switch (kind) {
                 case 0 -> forgedFolderIsWhole(target, number, way);

@@ -273,7 +273,10 @@ final class CaseReader {
                 return constant;
             }
         }
-        refuse(place, "\"" + ScalarText.shortened(raw) + "\" is none of the choices", "Choose one of: " + choices(field));
+        refuse(
+                place,
+                "\"" + ScalarText.shortened(raw) + "\" is none of the choices",
+                "Choose one of: " + choices(field));
         return null;
     }
 

@@ -82,10 +82,10 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
             if (up.isPresent() && down.isPresent()) {
                 bend.add(influence, high, low, wide(sheet, base, mover, influence));
             }
-            boolean above = up.map(r -> jumps(sheet, base, r, influence, cautions))
-                    .orElse(false);
-            boolean below = down.map(r -> jumps(sheet, base, r, influence, cautions))
-                    .orElse(false);
+            boolean above =
+                    up.map(r -> jumps(sheet, base, r, influence, cautions)).orElse(false);
+            boolean below =
+                    down.map(r -> jumps(sheet, base, r, influence, cautions)).orElse(false);
             if (!moves && !above && !below && gone.isEmpty() && influence.size() > 0) {
                 cautions.add("The ± of " + influence.name() + " moves no result here.");
             }

@@ -61,18 +61,10 @@ public final class Acts {
      */
     public static Outcome<Decided> decide(Workbench bench, Act.OfJob act, Surroundings around) {
         return act.on(bench, around).flatMap(decided -> {
-            List<Refusal> refusals = new ArrayList<>();
-            Workbench lying = bench;
-            for (Entry entry : decided.entries()) {
-                Entry.OfJob ofJob = made(act, entry, Entry.OfJob.class);
-                refusals.addAll(Rules.check(lying, ofJob));
-                if (decided.entries().size() > 1) {
-                    lying = lying.after(ofJob);
-                }
-            }
-            return refusals.isEmpty()
-                    ? Outcome.ok(decided)
-                    : Outcome.refused(refusals.stream().distinct().toList());
+            List<Entry.OfJob> entries = new ArrayList<>();
+            decided.entries().forEach(entry -> entries.add(made(act, entry, Entry.OfJob.class)));
+            List<Refusal> refusals = Rules.check(bench, entries);
+            return refusals.isEmpty() ? Outcome.ok(decided) : Outcome.refused(refusals);
         });
     }
 

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -30,7 +31,8 @@ final class GaugeChoice {
     private GaugeChoice() {}
 
     /**
-     * The gauges of the shop that can prove the clearance, the one that the file names first, then the finest.
+     * The gauges of the shop that can prove the clearance, the one that the file names first, then those of the kind that the reading asks for
+     * (feelers into a gap, a dial or a depth gauge for the rest, by the name of the gauge), then the finest.
      *
      * @param phase which reading
      */
@@ -40,11 +42,17 @@ final class GaugeChoice {
                 .filter(gauge -> gauge.kind() == Kind.LENGTH)
                 .filter(gauge -> tooCoarse(clearance, gauge).isEmpty())
                 .sorted(Comparator.comparing((Gauge gauge) -> !gauge.id().equals(named))
+                        .thenComparing(gauge -> feeler(gauge) != (clearance.method() == Clearance.Method.FEELER))
                         .thenComparingDouble(gauge -> leastDoubt(clearance, gauge)))
                 .toList();
     }
 
-    /** The gauge in hand: that of the last round, else that of the file, else the finest; null where none will do. */
+    private static boolean feeler(Gauge gauge) {
+        String name = gauge.name().toLowerCase(Locale.ROOT);
+        return name.contains("feeler") || name.contains("blade");
+    }
+
+    /** The gauge in hand: that of the last round, else that of the file, else the first that fits; null where none will do. */
     static @Nullable Gauge inHand(Clearance clearance, Phase phase, List<Said<RoundRead>> rounds, Shop shop) {
         Optional<Gauge> used = rounds.isEmpty()
                 ? Optional.empty()

@@ -26,21 +26,10 @@ import shimwright.rebuild.unit.model.Step.Phase;
  * @param gauges gauges of the shop that can prove it, the one that the unit file names first
  * @param stage where the conversation stands
  * @param say one sentence: what to do next
- * @param trial the reading with trial pieces
- * @param last the reading with the chosen pack
- * @param again the reading after something could have moved it
- * @param known shims that this job has fitted at other places of the loop: they count as in, where no trial piece is named
- * @param toName places of which it must be said which piece is in before the trial reading counts
- * @param tryFirst pieces to try first, where there is no trial reading; by the nominal lengths, so it proves nothing
- * @param advice packs on offer; null until there is a reading that is proof
- * @param chosen packs chosen, by position
- * @param forecast what the pieces chosen now leave, worked out anew; null where none are chosen or nothing is read
- * @param closing the last reading against limits and prediction; null until it has settled
- * @param accepted the acceptance that stands; null where none does
- * @param reopened why an earlier acceptance no longer stands; empty where it does or there was none
- * @param change what stands in the way of another choice, and what it brings
- * @param slope how the backlash answered to the pack that was changed between two readings; null where it was read once
- * @param trialWanted true where the unit file has a step that reads this clearance with trial pieces
+ * @param readings the readings as far as they were taken
+ * @param pieces pieces at hand before a pack is chosen
+ * @param choice packs on offer and packs chosen
+ * @param end how the last reading was judged
  */
 public record Session(
         Clearance clearance,
@@ -48,21 +37,58 @@ public record Session(
         List<Gauge> gauges,
         Stage stage,
         String say,
-        Reading trial,
-        Reading last,
-        Reading again,
-        Map<String, List<PieceIn>> known,
-        List<String> toName,
-        List<PieceIn> tryFirst,
-        @Nullable Advice advice,
-        Map<String, PackChosen> chosen,
-        @Nullable Forecast forecast,
-        @Nullable Closing closing,
-        @Nullable Said<ClearanceAccepted> accepted,
-        String reopened,
-        Change change,
-        @Nullable BacklashSlope slope,
-        boolean trialWanted) {
+        Readings readings,
+        Pieces pieces,
+        Choice choice,
+        End end) {
+
+    /**
+     * The readings of the clearance.
+     *
+     * @param trial the reading with trial pieces
+     * @param last the reading with the chosen pack
+     * @param again the reading after something could have moved it
+     * @param slope how the backlash answered to the pack that was changed between two readings; null where it was read once
+     * @param trialWanted true where the unit file has a step that reads this clearance with trial pieces
+     */
+    public record Readings(
+            Reading trial,
+            Reading last,
+            Reading again,
+            @Nullable BacklashSlope slope,
+            boolean trialWanted) {}
+
+    /**
+     * Pieces before a pack is chosen.
+     *
+     * @param known shims that this job has fitted at other places of the loop: they count as in, where no trial piece is named
+     * @param toName places of which it must be said which piece is in before the trial reading counts
+     * @param tryFirst pieces to try first, where there is no trial reading; by the nominal lengths, so it proves nothing
+     */
+    public record Pieces(Map<String, List<PieceIn>> known, List<String> toName, List<PieceIn> tryFirst) {}
+
+    /**
+     * The choice of a pack.
+     *
+     * @param advice packs on offer; null until there is a reading that is proof
+     * @param chosen packs chosen, by position
+     * @param forecast what the pieces chosen now leave, worked out anew; null where none are chosen or nothing is read
+     * @param change what stands in the way of another choice, and what it brings
+     */
+    public record Choice(
+            @Nullable Advice advice,
+            Map<String, PackChosen> chosen,
+            @Nullable Forecast forecast,
+            Change change) {}
+
+    /**
+     * The end of the setting.
+     *
+     * @param closing the last reading against limits and prediction; null until it has settled
+     * @param accepted the acceptance that stands; null where none does
+     * @param reopened why an earlier acceptance no longer stands; empty where it does or there was none
+     */
+    public record End(@Nullable Closing closing, @Nullable Said<ClearanceAccepted> accepted, String reopened) {}
 
     /** Where the conversation stands. */
     public enum Stage {
@@ -180,11 +206,11 @@ public record Session(
     /** The reading that is being taken now. */
     public Reading current() {
         return switch (stage) {
-            case TRIAL_PACK, READ_TRIAL, CHOOSE -> trial;
-            case LAST_PACK, READ_LAST, ACCEPT -> last;
-            case READ_AGAIN, ACCEPT_AGAIN -> again;
-            case PROVED_OTHERWISE -> trial;
-            case DONE -> !again.rounds().isEmpty() ? again : last.rounds().isEmpty() ? trial : last;
+            case TRIAL_PACK, READ_TRIAL, CHOOSE -> trial();
+            case LAST_PACK, READ_LAST, ACCEPT -> last();
+            case READ_AGAIN, ACCEPT_AGAIN -> again();
+            case PROVED_OTHERWISE -> trial();
+            case DONE -> !again().rounds().isEmpty() ? again() : last().rounds().isEmpty() ? trial() : last();
         };
     }
 
@@ -194,8 +220,69 @@ public record Session(
      * @param number of that entry
      */
     public boolean trialReadSince(long number) {
-        long fresh =
-                trial.rounds().stream().filter(round -> round.number() > number).count();
-        return trial.settled() && fresh >= clearance.rounds();
+        long fresh = trial().rounds().stream()
+                .filter(round -> round.number() > number)
+                .count();
+        return trial().settled() && fresh >= clearance.rounds();
+    }
+
+    public Reading trial() {
+        return readings.trial();
+    }
+
+    public Reading last() {
+        return readings.last();
+    }
+
+    public Reading again() {
+        return readings.again();
+    }
+
+    public @Nullable BacklashSlope slope() {
+        return readings.slope();
+    }
+
+    public boolean trialWanted() {
+        return readings.trialWanted();
+    }
+
+    public Map<String, List<PieceIn>> known() {
+        return pieces.known();
+    }
+
+    public List<String> toName() {
+        return pieces.toName();
+    }
+
+    public List<PieceIn> tryFirst() {
+        return pieces.tryFirst();
+    }
+
+    public @Nullable Advice advice() {
+        return choice.advice();
+    }
+
+    public Map<String, PackChosen> chosen() {
+        return choice.chosen();
+    }
+
+    public @Nullable Forecast forecast() {
+        return choice.forecast();
+    }
+
+    public Change change() {
+        return choice.change();
+    }
+
+    public @Nullable Closing closing() {
+        return end.closing();
+    }
+
+    public @Nullable Said<ClearanceAccepted> accepted() {
+        return end.accepted();
+    }
+
+    public String reopened() {
+        return end.reopened();
     }
 }

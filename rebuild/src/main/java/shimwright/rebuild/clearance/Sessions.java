@@ -104,21 +104,15 @@ public final class Sessions {
                 List.of(),
                 stage,
                 "",
-                trial,
-                last,
-                again,
-                readings.known(),
-                readings.toName(),
-                tryFirst,
-                advice,
-                job.packOf(id),
-                forecast,
-                closing,
-                stands,
-                reopened,
-                new Session.Change("", List.of(), "", ""),
-                BacklashSlope.of(job, clearance, leadingTo(Phase.TRIAL)).orElse(null),
-                trialWanted);
+                new Session.Readings(
+                        trial,
+                        last,
+                        again,
+                        BacklashSlope.of(job, clearance, leadingTo(Phase.TRIAL)).orElse(null),
+                        trialWanted),
+                new Session.Pieces(readings.known(), readings.toName(), tryFirst),
+                new Session.Choice(advice, job.packOf(id), forecast, new Session.Change("", List.of(), "", "")),
+                new Session.End(closing, stands, reopened));
         return said(bare, judged);
     }
 
@@ -138,27 +132,18 @@ public final class Sessions {
                         s.closing(),
                         s.tryFirst(),
                         waitingFor(current.phase())));
+        Session.Choice choice = new Session.Choice(
+                s.advice(), s.chosen(), s.forecast(), PackChange.of(unit, job, order, clearance, current));
         return new Session(
                 clearance,
                 gauge,
                 GaugeChoice.fit(clearance, current.phase(), shop),
                 s.stage(),
                 say,
-                s.trial(),
-                s.last(),
-                s.again(),
-                s.known(),
-                s.toName(),
-                s.tryFirst(),
-                s.advice(),
-                s.chosen(),
-                s.forecast(),
-                s.closing(),
-                s.accepted(),
-                s.reopened(),
-                PackChange.of(unit, job, order, clearance, current),
-                s.slope(),
-                s.trialWanted());
+                s.readings(),
+                s.pieces(),
+                choice,
+                s.end());
     }
 
     private @Nullable Advice advice(@Nullable Reading from, Map<String, List<PieceIn>> proposed) {

@@ -45,7 +45,8 @@ public final class SideChoices {
             return Outcome.refused(
                     "choices", "there are more than " + MOST + " combinations of sides", "Settle some of them first");
         }
-        return Planner.lay(unit, now, present, budget, watch, List.of()).map(plan -> ranked(unit, now, plan, all, present, budget, watch));
+        return Planner.lay(unit, now, present, budget, watch, List.of())
+                .map(plan -> ranked(unit, now, plan, all, present, budget, watch));
     }
 
     private static List<Ranked> ranked(
@@ -61,11 +62,13 @@ public final class SideChoices {
             if (!sides.equals(now) && !watch.stop().getAsBoolean()) {
                 Outcome<Plan> other = Planner.lay(unit, sides, present, budget, watch, List.of());
                 if (other instanceof Outcome.Ok<Plan> ok) {
-                    ranked.add(new Ranked(sides, ok.value(), plan.value() - ok.value().value()));
+                    ranked.add(new Ranked(
+                            sides, ok.value(), plan.value() - ok.value().value()));
                 }
             }
         }
-        ranked.sort(Comparator.comparingDouble((Ranked one) -> -one.saves()).thenComparingLong(one -> changed(now, one)));
+        ranked.sort(
+                Comparator.comparingDouble((Ranked one) -> -one.saves()).thenComparingLong(one -> changed(now, one)));
         return List.copyOf(ranked);
     }
 

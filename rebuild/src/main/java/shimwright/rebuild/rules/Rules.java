@@ -1,5 +1,6 @@
 package shimwright.rebuild.rules;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -74,6 +75,28 @@ public final class Rules {
      * @param entry what is to be kept
      */
     public static List<Refusal> check(Workbench bench, Entry.OfJob entry) {
+        return check(bench, List.of(entry));
+    }
+
+    /**
+     * Every reason why the entries of one act cannot be kept now: each as the bench lies after those before it, and all of
+     * them as a whole.
+     *
+     * @param bench the job as it lies there
+     * @param act its entries in order
+     */
+    public static List<Refusal> check(Workbench bench, List<? extends Entry.OfJob> act) {
+        List<Refusal> refusals = new ArrayList<>();
+        Workbench lying = bench;
+        for (Entry.OfJob entry : act) {
+            refusals.addAll(alone(lying, entry));
+            lying = act.size() > 1 ? lying.after(entry) : lying;
+        }
+        refusals.addAll(SettingRules.twice(bench, act));
+        return refusals.stream().distinct().toList();
+    }
+
+    private static List<Refusal> alone(Workbench bench, Entry.OfJob entry) {
         Rule<Entry.OfJob> rule = RULES.get(entry.getClass());
         if (rule == null) {
             return one("entry", "nothing says when this may be kept", "Use a newer program");

@@ -1,7 +1,9 @@
 package shimwright.rebuild.rules;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -53,10 +55,7 @@ final class SettingRules {
             refusals.add(new Refusal(
                     "place " + e.position(), "this clearance has no such place", "Go back to the clearance"));
         }
-        e.pieces().forEach(piece -> {
-            free(bench, piece).ifPresent(refusals::add);
-            elsewhere(bench, e, piece).ifPresent(refusals::add);
-        });
+        e.pieces().forEach(piece -> free(bench, piece).ifPresent(refusals::add));
         return refusals;
     }
 
@@ -77,20 +76,38 @@ final class SettingRules {
         return Optional.empty();
     }
 
-    /** One piece cannot be chosen for two places of one unit. */
-    private static Optional<Refusal> elsewhere(Workbench bench, Entry.PackChosen e, PieceIn piece) {
+    /** One piece cannot be chosen for two places of one unit, as it is once the whole act is kept: two places may swap. */
+    static List<Refusal> twice(Workbench bench, List<? extends Entry.OfJob> act) {
+        Map<String, List<PieceIn>> chosen = new LinkedHashMap<>();
+        for (Entry.OfJob entry : act) {
+            if (entry instanceof Entry.PackChosen e) {
+                chosen.put(e.position(), e.pieces());
+            }
+        }
+        List<Refusal> refusals = new ArrayList<>();
+        chosen.forEach((place, pieces) ->
+                pieces.forEach(piece -> elsewhere(bench, place, chosen, piece).ifPresent(refusals::add)));
+        return refusals;
+    }
+
+    private static Optional<Refusal> elsewhere(
+            Workbench bench, String at, Map<String, List<PieceIn>> chosen, PieceIn piece) {
         return bench.unit().positions().stream()
-                .filter(place -> !place.equals(e.position()))
-                .filter(place -> bench.job()
-                        .packIn(place)
-                        .filter(said -> said.what().pieces().stream()
-                                .anyMatch(p -> p.piece().equals(piece.piece())))
-                        .isPresent())
+                .filter(place -> !place.equals(at))
+                .filter(place -> pack(bench, chosen, place).stream()
+                        .anyMatch(p -> p.piece().equals(piece.piece())))
                 .findFirst()
                 .map(place -> new Refusal(
                         "piece " + piece.piece(),
                         "it is chosen for " + bench.unit().position(place).where(),
                         "Take another, or choose that place anew first"));
+    }
+
+    private static List<PieceIn> pack(Workbench bench, Map<String, List<PieceIn>> chosen, String place) {
+        List<PieceIn> anew = chosen.get(place);
+        return anew != null
+                ? anew
+                : bench.job().packIn(place).map(said -> said.what().pieces()).orElse(List.of());
     }
 
     static List<Refusal> round(Workbench bench, Entry.RoundRead e) {

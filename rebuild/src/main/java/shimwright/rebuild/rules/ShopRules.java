@@ -121,6 +121,11 @@ public final class ShopRules {
         }
         if (!(e.range() > 0)) {
             refusals.add(new Refusal("range", "it is not known", "Say how far it reaches"));
+        } else if (e.step() >= e.range() || e.errorLimit() >= e.range()) {
+            refusals.add(new Refusal(
+                    "step",
+                    "one step or the error limit is as large as all it reaches",
+                    "Look at the units: a step is such as 0.01 mm, or 0.001 in"));
         }
         return refusals;
     }

@@ -27,7 +27,9 @@ class SideChoicesTest {
     void theCheapestComesFirstAndWhatContradictsItselfNotAtAll() {
         List<SideChoices.Ranked> ranked = ranked(Map.of(), "O1", "O4");
         // late and first wait for each other in a circle
-        assertThat(ranked).noneMatch(r -> "late".equals(r.sides().get("O1")) && "first".equals(r.sides().get("O4")));
+        assertThat(ranked)
+                .noneMatch(r -> "late".equals(r.sides().get("O1"))
+                        && "first".equals(r.sides().get("O4")));
         assertThat(ranked).extracting(SideChoices.Ranked::saves).isSortedAccordingTo((a, b) -> Double.compare(b, a));
         assertThat(ranked.get(0).saves()).isNotNegative();
         assertThat(ranked).filteredOn(r -> r.saves() == 0).isNotEmpty();
@@ -38,7 +40,8 @@ class SideChoicesTest {
 
     @Test
     void withEverythingSettledThereIsOnlyWhatIsTaken() {
-        assertThat(ranked(Map.of("O2", "alone"))).singleElement().satisfies(r -> assertThat(r.sides())
-                .containsEntry("O2", "alone"));
+        assertThat(ranked(Map.of("O2", "alone")))
+                .singleElement()
+                .satisfies(r -> assertThat(r.sides()).containsEntry("O2", "alone"));
     }
 }

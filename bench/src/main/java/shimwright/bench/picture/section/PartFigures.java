@@ -135,7 +135,7 @@ final class PartFigures {
                 .filter(other -> other.shape() == shape && inLine(other.shaft(), item.shaft()))
                 .flatMap(other -> Extent.of(other).stream())
                 .filter(own::overlaps)
-                .min(Comparator.comparingDouble(other -> Math.abs(other.centre() - own.centre()) + apart(other, own)));
+                .min(Comparator.comparingDouble(other -> Math.abs(other.centre() - own.centre()) + apart(own, other)));
     }
 
     /** How far the surfaces of two rings that face each other are apart, m. */

@@ -68,7 +68,7 @@ final class PartsKey {
         double y = top + ROW / 2;
         for (int i = 0; i < entries.size(); i++) {
             Entry entry = entries.get(i);
-            y = i % rows == 0 ? top + ROW / 2 : y;
+            y = i % rows == 0 ? top + ROW / 2.0 : y;
             double x = left + column * (i / rows);
             Letter letter = Letter.start(DrawingStyle.TEXT).in(entry.label().colour());
             svg.circle(x + 9, y, 8.5, "", new Stroke(entry.label().colour(), 1.1));

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.OnBench;
 import shimwright.bench.sheet.SheetJson;
 import shimwright.bench.web.kit.ActReader;
 import shimwright.bench.web.kit.Door;
@@ -18,9 +19,11 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.Acts;
 import shimwright.rebuild.act.StoryActs;
+import shimwright.rebuild.act.UnitChanges;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.PictureStore;
+import shimwright.rebuild.workbench.PinnedUnit;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
@@ -45,7 +48,14 @@ public final class ActRoutes {
     public void routes(RoutesConfig routes) {
         String root = ApiRoutes.ROOT;
         routes.get(root + "/shop", ctx -> answer(ctx, 200, JobJson.shop(desk.shop())));
-        routes.get(root + "/units", ctx -> answer(ctx, 200, Map.of("units", units())));
+        routes.get(root + "/units", ctx -> answer(
+                        ctx,
+                        200,
+                        Map.of(
+                                "units",
+                                desk.shelf().units().values().stream()
+                                        .map(UnitJson::unit)
+                                        .toList())));
         routes.get(
                 root + "/jobs",
                 ctx -> answer(
@@ -54,6 +64,8 @@ public final class ActRoutes {
                         Map.of("jobs", desk.jobs().stream().map(JobJson::card).toList())));
         routes.get(root + "/jobs/{job}", this::job);
         routes.get(root + "/jobs/{job}/entries", this::entries);
+        routes.get(root + "/jobs/{job}/clearances/{clearance}", this::clearance);
+        routes.get(root + "/jobs/{job}/changes", this::changes);
         routes.post(root + "/jobs/{job}/acts/{act}", this::onJob);
         routes.post(root + "/jobs/{job}/pictures", this::picture);
         routes.post(root + "/shop/acts/{act}", this::inShop);
@@ -65,21 +77,50 @@ public final class ActRoutes {
         ctx.result(SheetJson.line(value));
     }
 
-    private List<Object> units() {
-        List<Object> units = new ArrayList<>();
-        desk.shelf().units().values().forEach(unit -> {
-            Map<String, Object> one = new LinkedHashMap<>();
-            one.put("type", unit.type().id());
-            one.put("file", unit.hash());
-            one.put("variants", unit.type().variants().keySet());
-            units.add(one);
-        });
-        return units;
+    /** What a move to a file of the shelf would change for a job, before it is decided. */
+    private void changes(Context ctx) {
+        Optional<OnBench> bench = desk.bench(ctx.pathParam("job"));
+        if (bench.isEmpty()) {
+            noJob(ctx);
+            return;
+        }
+        String variant = asked(ctx, "variant");
+        Optional<PinnedUnit> to = desk.shelf().units().values().stream()
+                .filter(unit -> unit.hash().equals(asked(ctx, "file")))
+                .filter(unit -> unit.unit(variant).isPresent())
+                .findFirst();
+        if (to.isEmpty()) {
+            ApiRoutes.refuse(
+                    ctx,
+                    422,
+                    "unit file",
+                    "this shop has no such file, or it has no such variant",
+                    "Ask with file= and variant= as GET /api/units lists them");
+            return;
+        }
+        answer(ctx, 200, Map.of("changes", UnitChanges.of(bench.get().bench(), to.get(), variant)));
+    }
+
+    private static String asked(Context ctx, String name) {
+        String typed = ctx.queryParam(name);
+        return typed == null ? "" : typed.strip();
     }
 
     private void job(Context ctx) {
         desk.bench(ctx.pathParam("job"))
                 .ifPresentOrElse(bench -> answer(ctx, 200, JobJson.bench(bench)), () -> noJob(ctx));
+    }
+
+    private void clearance(Context ctx) {
+        Optional<OnBench> bench = desk.bench(ctx.pathParam("job"));
+        String id = ctx.pathParam("clearance");
+        if (bench.isEmpty()) {
+            noJob(ctx);
+        } else if (bench.get().bench().clearance(id).isEmpty()) {
+            ApiRoutes.refuse(ctx, 404, "clearance " + id, "this unit has no such clearance", "GET /api/jobs/{job} lists them");
+        } else {
+            answer(ctx, 200, JobJson.session(bench.get(), bench.get().session(id)));
+        }
     }
 
     private static void noJob(Context ctx) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.OnBench;
+import shimwright.mechanics.axial.shim.Drawer;
 import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -14,6 +15,7 @@ import shimwright.rebuild.act.SettingActs;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Closing;
+import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
@@ -76,6 +78,7 @@ final class JobJson {
         Map<String, Object> all = card(job);
         all.put("done", List.copyOf(job.stepsDone()));
         all.put("built", bench.built());
+        all.put("now", bench.bench().now().toString());
         Outcome<Plan> plan = bench.plan();
         all.put(
                 "plan",
@@ -87,6 +90,12 @@ final class JobJson {
                 bench.unit().type().settingOrder().stream()
                         .map(id -> session(bench, bench.session(id)))
                         .toList());
+        all.put(
+                "together",
+                SharedShims.groups(bench.unit()).stream()
+                        .map(group -> together(bench, group))
+                        .toList());
+        all.put("togetherDue", SharedShims.due(bench.unit(), job, bench.shop()));
         all.put(
                 "limits",
                 bench.unit().type().wearLimits().stream()
@@ -116,6 +125,7 @@ final class JobJson {
         one.put("step", step.id());
         one.put("todo", step.todo());
         one.put("at", step.at());
+        one.put("seconds", step.duration());
         one.put("installs", step.installs());
         one.put("fasteners", step.fasteners());
         one.put("clearance", step.clearance());
@@ -138,6 +148,8 @@ final class JobJson {
         check.lower().ifPresent(limit -> one.put("lower", limit.si()));
         check.upper().ifPresent(limit -> one.put("upper", limit.si()));
         check.spread().ifPresent(limit -> one.put("spread", limit.si()));
+        one.put("nominal", check.nominal().stream().map(Quantity::si).toList());
+        one.put("relativeTo", check.relativeTo());
         return one;
     }
 
@@ -146,6 +158,10 @@ final class JobJson {
         one.put("what", of.what());
         one.put("kind", of.kind().name().toLowerCase(java.util.Locale.ROOT));
         one.put("readings", of.readingsEach() * of.fields().size());
+        one.put("pieces", of.pieces());
+        one.put("judgedOn", of.judgedOn().name().toLowerCase(java.util.Locale.ROOT));
+        one.put("factor", of.readingFactor());
+        one.put("offset", of.readingOffset().map(Quantity::si).orElse(0.0));
         one.put("unit", of.bareUnit().symbol());
         one.put("stated", of.stated().stream().map(Quantity::si).toList());
         return one;
@@ -156,6 +172,7 @@ final class JobJson {
         one.put("limit", wear.id());
         one.put("direction", wear.direction().name().toLowerCase(java.util.Locale.ROOT));
         wear.limit().ifPresent(limit -> one.put("service", limit.si()));
+        one.put("asNew", wear.asNew().stream().map(Quantity::si).toList());
         one.put(
                 "found",
                 job.found().stream().anyMatch(said -> said.what().limit().equals(wear.id())));
@@ -183,6 +200,9 @@ final class JobJson {
                 "places",
                 clearance.positions().stream().map(p -> place(bench, p)).toList());
         one.put("known", session.known().keySet());
+        one.put("toName", session.toName());
+        one.put(
+                "tryFirst", session.tryFirst().stream().map(p -> p.piece()).toList());
         one.put(
                 "refusals",
                 session.current().refusals().stream().map(Refusal::sentence).toList());
@@ -238,6 +258,27 @@ final class JobJson {
             offers.add(one);
         }
         return offers;
+    }
+
+    /** Ways to serve a group of clearances that share places: the tags by place, the best way first. */
+    private static Map<String, Object> together(OnBench bench, List<String> group) {
+        SharedShims shared = SharedShims.of(bench.unit(), bench.job(), bench.shop(), group);
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("clearances", shared.clearances());
+        one.put("places", shared.places().stream().map(Clearance.Position::id).toList());
+        one.put("refusals", shared.refusals().stream().map(Refusal::sentence).toList());
+        Drawer.Result result = shared.result();
+        one.put("advice", result == null ? "" : result.advice());
+        List<Object> ways = new ArrayList<>();
+        for (Drawer.Result.Way way : result == null ? List.<Drawer.Result.Way>of() : result.offers()) {
+            Map<String, Object> at = new LinkedHashMap<>();
+            way.pieces().stream()
+                    .map(place -> place.split("=", 2))
+                    .forEach(pair -> at.put(pair[0], pair.length == 1 ? "" : pair[1].replace('+', ' ')));
+            ways.add(Map.of("at", at, "predicted", way.predicted(), "probability", way.probability()));
+        }
+        one.put("ways", ways);
+        return one;
     }
 
     private static Map<String, Object> closing(@Nullable Closing closing) {

@@ -112,6 +112,14 @@ public record ClearanceView(
         return m == null || session.clearance().method() == Clearance.Method.PLACES || round >= m.firstUsed();
     }
 
+    /** How many rounds or places the measured value stands on, in words. */
+    public String usedSoFar() {
+        Measured m = measured();
+        int used = m == null ? 0 : m.used();
+        String one = session.clearance().method() == Clearance.Method.PLACES ? "place" : "round";
+        return used + " " + one + (used == 1 ? "" : "s");
+    }
+
     /** True where a round, counted from 1, stands apart from the others. */
     public boolean odd(int round) {
         Measured m = measured();

@@ -32,6 +32,7 @@ final class Errors extends ErrorHandler {
     }
 
     @Override
+    @SuppressWarnings("removal") // what the server calls for a request that it cannot parse; nothing takes its place yet
     public ByteBuffer badMessageError(int status, @Nullable String reason, HttpFields.Mutable fields) {
         Answers.headers(fields);
         fields.put(HttpHeader.CONTENT_TYPE, Answers.type(false));

@@ -48,7 +48,7 @@ public final class Guard extends Handler.Wrapper {
     private final Entrance entrance;
 
     private Guard(Entrance entrance) {
-        super(new Bodies(null));
+        super(Bodies.alone());
         this.entrance = entrance;
     }
 
@@ -111,7 +111,7 @@ public final class Guard extends Handler.Wrapper {
         Asked asked = Asked.of(request);
         Optional<Denied> denied = denied(asked);
         if (denied.isPresent()) {
-            WATCH.refused(request, denied.get().getMessage());
+            WATCH.refused(request, String.valueOf(denied.get().getMessage()));
             Answers.write(
                     response,
                     callback,
@@ -174,7 +174,7 @@ public final class Guard extends Handler.Wrapper {
     /** Whether who asks may do what the route does that will answer. */
     private static void may(JavalinConfig config, Context ctx) {
         ParsedEndpoint found = config.unsafe.internalRouter.findFirstHttpHandlerEntry(ctx.method(), ctx.path());
-        boolean looks = ctx.method() == HandlerType.GET || ctx.method() == HandlerType.HEAD;
+        boolean looks = HandlerType.GET.equals(ctx.method()) || HandlerType.HEAD.equals(ctx.method());
         String route = found == null ? ctx.path() : named(found, ctx.path());
         Asker asker = Asker.of(ctx.req());
         if (asker == null ? !route.equals(PAIR) : !asker.role().may(looks, route)) {

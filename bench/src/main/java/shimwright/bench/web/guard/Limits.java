@@ -48,7 +48,7 @@ public final class Limits {
     public static final Duration IDLE = Duration.ofSeconds(20);
 
     /** The same while there are as many connections as there may be. */
-    public static final Duration IDLE_WHEN_FULL = Duration.ofMillis(1_000);
+    public static final Duration IDLE_WHEN_FULL = Duration.ofSeconds(1);
 
     /** How long a body may take before its speed counts. */
     static final Duration GRACE = Duration.ofSeconds(10);

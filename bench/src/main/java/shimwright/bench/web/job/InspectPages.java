@@ -20,8 +20,6 @@ import shimwright.rebuild.unit.model.WearLimit;
 
 /** Strip-down and inspection: what came off in order, what was measured, what becomes of it. */
 public final class InspectPages {
-    private static final int MOST_READINGS = 24;
-
     private final Desk desk;
     private final Door door;
 

@@ -114,8 +114,7 @@ public final class ActReader {
         List<String> values = new ArrayList<>();
         for (int i = 1; form.has(name + i); i++) {
             String text = form.text(name + i, given.value());
-            if (!text.isEmpty()
-                    || form.has(name + (i + 1)) && !form.raw(name + (i + 1)).isEmpty()) {
+            if (!text.isEmpty() || !form.raw(name + (i + 1)).isEmpty()) {
                 values.add(text);
             }
         }

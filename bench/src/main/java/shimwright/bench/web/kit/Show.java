@@ -136,6 +136,11 @@ public record Show(UnitSystem system, ZoneId zone) {
                 + unit;
     }
 
+    /** A unit as it reads behind the word "in". */
+    public String spoken(String symbol) {
+        return symbol.equals("in") ? "inches" : symbol;
+    }
+
     /** An enum's name in lower case with spaces. */
     public String words(Enum<?> value) {
         return value.name().toLowerCase(Locale.ENGLISH).replace('_', ' ');

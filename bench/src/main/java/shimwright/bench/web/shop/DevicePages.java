@@ -83,7 +83,7 @@ public final class DevicePages {
     }
 
     private void stranger(Context ctx, List<Refusal> faults) {
-        String scanned = ctx.method() == io.javalin.http.HandlerType.POST ? "" : ctx.queryParam("code");
+        String scanned = io.javalin.http.HandlerType.POST.equals(ctx.method()) ? "" : ctx.queryParam("code");
         String html = door.render(
                 "pair",
                 Map.of(

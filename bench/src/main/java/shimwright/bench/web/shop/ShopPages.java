@@ -57,11 +57,14 @@ public final class ShopPages {
                 .types()
                 .forEach(type ->
                         type.shimFamilies().forEach((id, family) -> spreads.merge(id, family.spread(), Math::min)));
+        Map<String, String> names = new TreeMap<>();
+        desk.shelf().types().forEach(type -> type.shimFamilies()
+                .forEach((id, family) -> names.putIfAbsent(id, family.name())));
         Page page = door.page(ctx, "The drawer", "", null, faults, typed);
         List<Shop.Piece> gone = desk.shop().pieces().values().stream()
                 .filter(piece -> piece.goneBecause() != null)
                 .toList();
-        door.show(ctx, "drawer", page, Map.of("families", families, "spreads", spreads, "gone", gone));
+        door.show(ctx, "drawer", page, Map.of("families", families, "spreads", spreads, "names", names, "gone", gone));
     }
 
     private void on(RoutesConfig routes, String path, Class<? extends Act.OfShop> type) {

@@ -57,13 +57,25 @@ final class DrawerBranch {
     private long weighed;
     private int lawful;
 
-    /** A pack laid at a place, and what is left by it; plain arrays, since millions of them are made and none is compared or kept. */
-    @SuppressWarnings("ArrayRecordComponent")
-    private record Branch(Pack pack, double[] values, double[] variances, long sure, int pieces, double distance) {}
+    /** A pack laid, how the clearances stand then, and the best that can come of it. */
+    private static final class Branch {
+        final Pack pack;
+        final double[] values;
+        final double[] variances;
+        long sure = -1;
+        int pieces;
+        double distance;
 
-    private static final Comparator<Branch> PROMISING = Comparator.comparingLong((Branch b) -> -b.sure())
-            .thenComparingInt(Branch::pieces)
-            .thenComparingDouble(Branch::distance);
+        Branch(Pack pack, double[] values, double[] variances) {
+            this.pack = pack;
+            this.values = values;
+            this.variances = variances;
+        }
+    }
+
+    private static final Comparator<Branch> PROMISING = Comparator.comparingLong((Branch b) -> -b.sure)
+            .thenComparingInt(b -> b.pieces)
+            .thenComparingDouble(b -> b.distance);
 
     DrawerBranch(Drawer.Case c, List<List<Pack>> packs) {
         this.c = c;
@@ -241,7 +253,7 @@ final class DrawerBranch {
             }
             if (unused(pack)) {
                 Branch branch = weigh(k, pieces, values, variances, pack);
-                if (branch.sure() >= 0 && wanted(branch)) {
+                if (branch.sure >= 0 && wanted(branch)) {
                     branches.add(branch);
                 }
             }
@@ -251,12 +263,12 @@ final class DrawerBranch {
             if (!wanted(branch)) {
                 return;
             }
-            List<String> tags = branch.pack().pieces().stream().map(Loose::id).toList();
+            List<String> tags = branch.pack.pieces().stream().map(Loose::id).toList();
             used.addAll(tags);
             bounds(k + 1);
-            if (wanted(weigh(k, pieces, values, variances, branch.pack()))) {
-                laid[order[k]] = branch.pack();
-                branch(k + 1, pieces + branch.pack().pieces().size(), branch.values(), branch.variances());
+            if (wanted(weigh(k, pieces, values, variances, branch.pack))) {
+                laid[order[k]] = branch.pack;
+                branch(k + 1, pieces + branch.pack.pieces().size(), branch.values, branch.variances);
             }
             tags.forEach(used::remove);
             bounds(k + 1);
@@ -279,18 +291,19 @@ final class DrawerBranch {
             return true;
         }
         Found worst = best.last();
-        if (branch.sure() != worst.sure()) {
-            return branch.sure() > worst.sure();
+        if (branch.sure != worst.sure()) {
+            return branch.sure > worst.sure();
         }
-        return branch.pieces() != worst.pieces()
-                ? branch.pieces() < worst.pieces()
-                : branch.distance() <= worst.way().distance() + ROUNDING;
+        return branch.pieces != worst.pieces()
+                ? branch.pieces < worst.pieces()
+                : branch.distance <= worst.way().distance() + ROUNDING;
     }
 
     /** The best that can come of a pack; less than 0 sure where a clearance can no longer come within its limits. */
     private Branch weigh(int k, int pieces, double[] values, double[] variances, Pack pack) {
         double[] next = values.clone();
         double[] doubts = variances.clone();
+        Branch branch = new Branch(pack, next, doubts);
         double probability = 1;
         double distance = 0;
         for (int n = 0; n < next.length; n++) {
@@ -300,7 +313,7 @@ final class DrawerBranch {
             double high = next[n] + most[n][k + 1];
             Need need = c.needs().get(n);
             if (low > need.upper() + DrawerSearch.DUST || high < need.lower() - DrawerSearch.DUST) {
-                return new Branch(pack, next, doubts, -1, 0, 0);
+                return branch;
             }
             if (!single[n] || low == high) {
                 double value = Math.max(low, Math.min(high, centre[n]));
@@ -308,16 +321,16 @@ final class DrawerBranch {
                 distance += DrawerSearch.distance(need, Math.max(low, Math.min(high, need.aim())));
             }
         }
-        long sure = -1;
         int fewest = 0;
         for (int q = 0; q < surest[k + 1].length; q++) {
             long with = surest[k + 1][q] < 0 ? -1 : DrawerSearch.sure(probability * surest[k + 1][q] + ROUNDING);
-            if (with > sure) {
-                sure = with;
+            if (with > branch.sure) {
+                branch.sure = with;
                 fewest = q;
             }
         }
-        return new Branch(
-                pack, next, doubts, sure, pieces + pack.pieces().size() + fewest, distance + nearest[k + 1][fewest]);
+        branch.pieces = pieces + pack.pieces().size() + fewest;
+        branch.distance = distance + nearest[k + 1][fewest];
+        return branch;
     }
 }

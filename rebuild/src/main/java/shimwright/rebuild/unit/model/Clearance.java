@@ -12,58 +12,8 @@ public record Clearance(
         @Field("short id") String id,
         @Field("name in the trade's words") String name,
         @Field("what kind of clearance it is") Sense sense,
-
-        @Field(value = "lower limit, signed as play", kind = Kind.LENGTH)
-        double lower,
-
-        @Field(value = "upper limit, signed as play", kind = Kind.LENGTH)
-        double upper,
-
-        @Field(value = "value aimed at, signed as play", kind = Kind.LENGTH)
-        double aim,
-
-        @Field(
-                value = "how far one digit etched on the part moves limits and aim; 0 for none",
-                kind = Kind.LENGTH,
-                absent = "0 mm")
-        double etchedStep,
-
-        @Field(value = "check that reads the etched digits, as hold point/check", absent = "")
-        String etchedBy,
-
-        @Field("how it is read") Method method,
-
-        @Field(value = "gauge it is read with", refersTo = "tools")
-        String gauge,
-
-        @Field(value = "gauge for the reading with trial pieces, where it is another", absent = "", refersTo = "tools")
-        String trialGauge,
-
-        @Field(
-                value = "gauge for the readings with the chosen pack, where it is another",
-                absent = "",
-                refersTo = "tools")
-        String finalGauge,
-
-        @Field(value = "indicators read at once (1 or 2), or places round the ring for method places", absent = "1")
-        int indicators,
-
-        @Field(value = "fewest rounds that count as proof", absent = "3")
-        int rounds,
-
-        @Field(value = "readings that agree within this are settled", kind = Kind.LENGTH)
-        double settleWithin,
-
-        @Field(value = "clearance = reading x this + offset", absent = "1")
-        double readingFactor,
-
-        @Field(value = "clearance = reading x factor + this", kind = Kind.LENGTH, absent = "0 mm")
-        double readingOffset,
-
-        @Field("how to seat and read, one order per line") List<String> how,
-
-        @Field(value = "where the reading is taken, for the record", absent = "")
-        String place,
+        Limits limits,
+        Measuring measuring,
 
         @Field("where shims go, the position chosen for this clearance first")
         List<Position> positions,
@@ -74,11 +24,7 @@ public record Clearance(
                 absent = "[]")
         List<Length> loop,
 
-        @Field(value = "change of the clearance at working heat, signed", kind = Kind.LENGTH, absent = "0 mm")
-        double growth,
-
-        @Field(value = "how the growth comes about", absent = "")
-        String growthNote,
+        Heating heating,
 
         @Field(value = "clearances that must be set before this one", absent = "[]", refersTo = "clearances")
         List<String> dependsOn,
@@ -92,42 +38,87 @@ public record Clearance(
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
         Set<String> only) {
 
+    /** The values allowed, signed as play. */
+    @FieldGroup
+    public record Limits(
+            @Field(value = "lower limit, signed as play", kind = Kind.LENGTH)
+            double lower,
+
+            @Field(value = "upper limit, signed as play", kind = Kind.LENGTH)
+            double upper,
+
+            @Field(value = "value aimed at, signed as play", kind = Kind.LENGTH)
+            double aim,
+
+            @Field(
+                    value = "how far one digit etched on the part moves limits and aim; 0 for none",
+                    kind = Kind.LENGTH,
+                    absent = "0 mm")
+            double etchedStep,
+
+            @Field(value = "check that reads the etched digits, as hold point/check", absent = "")
+            String etchedBy) {}
+
+    /** How the clearance is read. */
+    @FieldGroup
+    public record Measuring(
+            @Field("how it is read") Method method,
+
+            @Field(value = "gauge it is read with", refersTo = "tools")
+            String gauge,
+
+            @Field(
+                    value = "gauge for the reading with trial pieces, where it is another",
+                    absent = "",
+                    refersTo = "tools")
+            String trialGauge,
+
+            @Field(
+                    value = "gauge for the readings with the chosen pack, where it is another",
+                    absent = "",
+                    refersTo = "tools")
+            String finalGauge,
+
+            @Field(value = "indicators read at once (1 or 2), or places round the ring for method places", absent = "1")
+            int indicators,
+
+            @Field(value = "fewest rounds that count as proof", absent = "3")
+            int rounds,
+
+            @Field(value = "readings that agree within this are settled", kind = Kind.LENGTH)
+            double settleWithin,
+
+            @Field(value = "clearance = reading x this + offset", absent = "1")
+            double readingFactor,
+
+            @Field(value = "clearance = reading x factor + this", kind = Kind.LENGTH, absent = "0 mm")
+            double readingOffset,
+
+            @Field("how to seat and read, one order per line")
+            List<String> how,
+
+            @Field(value = "where the reading is taken, for the record", absent = "")
+            String place) {}
+
+    /** What becomes of it at working heat. */
+    @FieldGroup
+    public record Heating(
+            @Field(value = "change of the clearance at working heat, signed", kind = Kind.LENGTH, absent = "0 mm")
+            double growth,
+
+            @Field(value = "how the growth comes about", absent = "")
+            String growthNote) {}
+
     /** The gauge that the file names for a reading. */
     public String gauge(Step.Phase phase) {
-        String own = phase == Step.Phase.TRIAL ? trialGauge : finalGauge;
-        return own.isEmpty() ? gauge : own;
+        String own = phase == Step.Phase.TRIAL ? trialGauge() : finalGauge();
+        return own.isEmpty() ? gauge() : own;
     }
 
     /** The same clearance with limits and aim moved, as a deviation etched on the part asks. */
     public Clearance movedBy(double metres) {
-        return new Clearance(
-                id,
-                name,
-                sense,
-                lower + metres,
-                upper + metres,
-                aim + metres,
-                etchedStep,
-                etchedBy,
-                method,
-                gauge,
-                trialGauge,
-                finalGauge,
-                indicators,
-                rounds,
-                settleWithin,
-                readingFactor,
-                readingOffset,
-                how,
-                place,
-                positions,
-                loop,
-                growth,
-                growthNote,
-                dependsOn,
-                drag,
-                notes,
-                only);
+        Limits moved = new Limits(lower() + metres, upper() + metres, aim() + metres, etchedStep(), etchedBy());
+        return new Clearance(id, name, sense, moved, measuring, positions, loop, heating, dependsOn, drag, notes, only);
     }
 
     /** What kind of clearance it is. */
@@ -206,4 +197,76 @@ public record Clearance(
 
             @Field(value = "item it belongs to", absent = "", refersTo = "items")
             String item) {}
+
+    public double lower() {
+        return limits.lower();
+    }
+
+    public double upper() {
+        return limits.upper();
+    }
+
+    public double aim() {
+        return limits.aim();
+    }
+
+    public double etchedStep() {
+        return limits.etchedStep();
+    }
+
+    public String etchedBy() {
+        return limits.etchedBy();
+    }
+
+    public Method method() {
+        return measuring.method();
+    }
+
+    public String gauge() {
+        return measuring.gauge();
+    }
+
+    public String trialGauge() {
+        return measuring.trialGauge();
+    }
+
+    public String finalGauge() {
+        return measuring.finalGauge();
+    }
+
+    public int indicators() {
+        return measuring.indicators();
+    }
+
+    public int rounds() {
+        return measuring.rounds();
+    }
+
+    public double settleWithin() {
+        return measuring.settleWithin();
+    }
+
+    public double readingFactor() {
+        return measuring.readingFactor();
+    }
+
+    public double readingOffset() {
+        return measuring.readingOffset();
+    }
+
+    public List<String> how() {
+        return measuring.how();
+    }
+
+    public String place() {
+        return measuring.place();
+    }
+
+    public double growth() {
+        return heating.growth();
+    }
+
+    public String growthNote() {
+        return heating.growthNote();
+    }
 }

@@ -6,45 +6,68 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import shimwright.mechanics.quantity.Kind;
 
 /**
- * One key of the unit file: a component of one of the model's records with what its annotation says.
+ * One key of the unit file: a component of one of the model's records with what its annotation says. The components of a
+ * {@link FieldGroup} are keys of the record that has the group.
  *
  * @param key as written in the file
  * @param field what it means
  * @param kind the kind of quantity of its numbers
  * @param type of its value
- * @param source the record's component
+ * @param path the component of the record; of each group in turn before it, where it stands in one
  */
-public record Component(String key, Field field, Kind kind, Type type, RecordComponent source) {
+public record Component(String key, Field field, Kind kind, Type type, List<RecordComponent> path) {
     private static final Map<Class<?>, List<Component>> KNOWN = new ConcurrentHashMap<>();
 
-    private static final Map<Class<?>, Constructor<?>> MAKERS = new ConcurrentHashMap<>();
+    private static final Map<Class<?>, Maker> MAKERS = new ConcurrentHashMap<>();
+
+    private record Part(Class<?> type, boolean group) {}
+
+    private record Maker(Constructor<?> constructor, List<Part> parts) {}
 
     /** The keys of a record, in the order of the file. */
     public static List<Component> of(Class<?> record) {
-        return KNOWN.computeIfAbsent(
-                record,
-                r -> Arrays.stream(r.getRecordComponents()).map(Component::of).toList());
+        return KNOWN.computeIfAbsent(record, r -> {
+            List<Component> all = under(List.of(), r).toList();
+            if (all.stream().map(Component::key).distinct().count() < all.size()) {
+                throw new IllegalStateException(r + " has a key twice");
+            }
+            return all;
+        });
     }
 
-    private static Component of(RecordComponent source) {
+    private static Stream<Component> under(List<RecordComponent> path, Class<?> record) {
+        return Arrays.stream(record.getRecordComponents()).flatMap(source -> {
+            List<RecordComponent> longer =
+                    Stream.concat(path.stream(), Stream.of(source)).toList();
+            return group(source.getType()) ? under(longer, source.getType()) : Stream.of(of(source, longer));
+        });
+    }
+
+    private static boolean group(Class<?> type) {
+        return type.isAnnotationPresent(FieldGroup.class);
+    }
+
+    private static Component of(RecordComponent source, List<RecordComponent> path) {
         Field field = source.getAnnotation(Field.class);
         if (field == null) {
             throw new IllegalStateException(source + " has no @Field");
         }
-        return new Component(snake(source.getName()), field, field.kind(), source.getGenericType(), source);
+        return new Component(snake(source.getName()), field, field.kind(), source.getGenericType(), path);
     }
 
     /** The same key with the kind of quantity that its record says. */
     public Component as(Kind said) {
-        return new Component(key, field, said, type, source);
+        return new Component(key, field, said, type, path);
     }
 
     /** True where the value may be absent without a stand-in: an {@link Optional}. */
@@ -58,26 +81,47 @@ public record Component(String key, Field field, Kind kind, Type type, RecordCom
 
     /** This component's value in a record. */
     public Object in(Record record) {
-        try {
-            return source.getAccessor().invoke(record);
-        } catch (IllegalAccessException | InvocationTargetException e) {
-            throw new IllegalStateException("cannot read " + source, e);
+        Object value = record;
+        for (RecordComponent part : path) {
+            try {
+                value = part.getAccessor().invoke(value);
+            } catch (IllegalAccessException | InvocationTargetException e) {
+                throw new IllegalStateException("cannot read " + part, e);
+            }
         }
+        return value;
     }
 
-    /** A record of these values, one for each component. */
+    /** A record of these values, one for each of its keys in the order of {@link #of}. */
     public static <T> T make(Class<T> record, Object[] values) {
+        if (values.length != of(record).size()) {
+            throw new IllegalArgumentException(record + " has not " + values.length + " keys");
+        }
+        return record.cast(made(record, Arrays.asList(values).iterator()));
+    }
+
+    private static Object made(Class<?> record, Iterator<Object> values) {
+        Maker maker = MAKERS.computeIfAbsent(record, Component::maker);
+        Object[] given = new Object[maker.parts().size()];
+        for (int i = 0; i < given.length; i++) {
+            Part part = maker.parts().get(i);
+            given[i] = part.group() ? made(part.type(), values) : values.next();
+        }
         try {
-            return record.cast(MAKERS.computeIfAbsent(record, Component::maker).newInstance(values));
+            return maker.constructor().newInstance(given);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("cannot make " + record, e);
         }
     }
 
-    private static Constructor<?> maker(Class<?> record) {
-        Class<?>[] types = of(record).stream().map(c -> c.source().getType()).toArray(Class<?>[]::new);
+    private static Maker maker(Class<?> record) {
+        Class<?>[] types = Arrays.stream(record.getRecordComponents())
+                .map(RecordComponent::getType)
+                .toArray(Class<?>[]::new);
         try {
-            return record.getDeclaredConstructor(types);
+            return new Maker(
+                    record.getDeclaredConstructor(types),
+                    Arrays.stream(types).map(t -> new Part(t, group(t))).toList());
         } catch (NoSuchMethodException e) {
             throw new IllegalStateException("cannot make " + record, e);
         }

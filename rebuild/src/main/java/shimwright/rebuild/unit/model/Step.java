@@ -16,11 +16,7 @@ public record Step(
         @Field(value = "station or orientation the case stands in", refersTo = "stations")
         String at,
 
-        @Field(value = "steps that must be done before, each with why", absent = "{}", refersTo = "steps")
-        Map<String, Why> after,
-
-        @Field(value = "reason, by the step it waits for", absent = "{}", refersTo = "steps")
-        Map<String, String> because,
+        Order order,
 
         @Field(value = "time for the step alone", kind = Kind.TIME)
         double duration,
@@ -28,61 +24,10 @@ public record Step(
         @Field(value = "tools and gauges to lay out", absent = "[]", refersTo = "tools")
         List<String> tools,
 
-        @Field(value = "what undoing it costs", absent = "free")
-        Undo undo,
-
-        @Field(value = "time to undo it, without what stands on it", kind = Kind.TIME, absent = "0 s")
-        double undoTime,
-
-        @Field(value = "what undoing it destroys, by name", absent = "[]")
-        List<String> destroys,
-
-        @Field(value = "hold point that must be accepted with this step", absent = "", refersTo = "hold_points")
-        String hold,
-
-        @Field(
-                value =
-                        "time windows the step stands in; one that no step opens or closes is a clock of the step itself",
-                absent = "[]",
-                refersTo = "windows",
-                formerly = "window")
-        List<String> windows,
-
-        @Field(value = "the mistake that is easily made here", absent = "")
-        String trap,
-
-        @Field(value = "which way the part goes in, and what is in its way otherwise", absent = "")
-        String route,
-
-        @Field(
-                value = "items put onto a sub-assembly here, which a later step brings into the unit",
-                absent = "[]",
-                refersTo = "items")
-        List<String> builds,
-
-        @Field(value = "items that are in the unit once it is done", absent = "[]", refersTo = "items")
-        List<String> installs,
-
-        @Field(value = "items that are taken out again (trial parts)", absent = "[]", refersTo = "items")
-        List<String> removes,
-
-        @Field(value = "fasteners tightened here", absent = "[]", refersTo = "fasteners")
-        List<String> fasteners,
-
-        @Field(
-                value = "how many of a set are tightened here, by fastener; all of those that are not named",
-                absent = "{}",
-                refersTo = "fasteners")
-        Map<String, Integer> tightened,
-
-        @Field(value = "consumables used here", absent = "[]", refersTo = "consumables")
-        List<String> consumables,
-
-        @Field(value = "clearance that is read here", absent = "", refersTo = "clearances")
-        String clearance,
-
-        @Field(value = "which reading of that clearance", absent = "none")
-        Phase phase,
+        Undoing undoing,
+        Care care,
+        Parts parts,
+        Reading reading,
 
         @Field(value = "dangers whose usual cautions are shown", absent = "[]")
         List<Danger> dangers,
@@ -91,6 +36,83 @@ public record Step(
 
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
         Set<String> only) {
+
+    /** What the step waits for. */
+    @FieldGroup
+    public record Order(
+            @Field(value = "steps that must be done before, each with why", absent = "{}", refersTo = "steps")
+            Map<String, Why> after,
+
+            @Field(value = "reason, by the step it waits for", absent = "{}", refersTo = "steps")
+            Map<String, String> because) {}
+
+    /** What undoing the step brings. */
+    @FieldGroup
+    public record Undoing(
+            @Field(value = "what undoing it costs", absent = "free")
+            Undo undo,
+
+            @Field(value = "time to undo it, without what stands on it", kind = Kind.TIME, absent = "0 s")
+            double undoTime,
+
+            @Field(value = "what undoing it destroys, by name", absent = "[]")
+            List<String> destroys) {}
+
+    /** What must be heeded at the step. */
+    @FieldGroup
+    public record Care(
+            @Field(value = "hold point that must be accepted with this step", absent = "", refersTo = "hold_points")
+            String hold,
+
+            @Field(
+                    value =
+                            "time windows the step stands in; one that no step opens or closes is a clock of the step itself",
+                    absent = "[]",
+                    refersTo = "windows",
+                    formerly = "window")
+            List<String> windows,
+
+            @Field(value = "the mistake that is easily made here", absent = "")
+            String trap,
+
+            @Field(value = "which way the part goes in, and what is in its way otherwise", absent = "")
+            String route) {}
+
+    /** What goes in, comes out and is used up. */
+    @FieldGroup
+    public record Parts(
+            @Field(
+                    value = "items put onto a sub-assembly here, which a later step brings into the unit",
+                    absent = "[]",
+                    refersTo = "items")
+            List<String> builds,
+
+            @Field(value = "items that are in the unit once it is done", absent = "[]", refersTo = "items")
+            List<String> installs,
+
+            @Field(value = "items that are taken out again (trial parts)", absent = "[]", refersTo = "items")
+            List<String> removes,
+
+            @Field(value = "fasteners tightened here", absent = "[]", refersTo = "fasteners")
+            List<String> fasteners,
+
+            @Field(
+                    value = "how many of a set are tightened here, by fastener; all of those that are not named",
+                    absent = "{}",
+                    refersTo = "fasteners")
+            Map<String, Integer> tightened,
+
+            @Field(value = "consumables used here", absent = "[]", refersTo = "consumables")
+            List<String> consumables) {}
+
+    /** The reading of a clearance that is taken at the step. */
+    @FieldGroup
+    public record Reading(
+            @Field(value = "clearance that is read here", absent = "", refersTo = "clearances")
+            String clearance,
+
+            @Field(value = "which reading of that clearance", absent = "none")
+            Phase phase) {}
 
     /** Why one step must wait for another. */
     public enum Why {
@@ -163,25 +185,13 @@ public record Step(
                 id,
                 todo,
                 at,
-                Map.copyOf(needs),
-                Map.of(),
+                new Order(Map.copyOf(needs), Map.of()),
                 duration,
                 List.of(),
-                Undo.FREE,
-                0,
-                List.of(),
-                "",
-                List.of(),
-                "",
-                "",
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                Map.of(),
-                List.of(),
-                "",
-                Phase.NONE,
+                new Undoing(Undo.FREE, 0, List.of()),
+                new Care("", List.of(), "", ""),
+                new Parts(List.of(), List.of(), List.of(), List.of(), Map.of(), List.of()),
+                new Reading("", Phase.NONE),
                 List.of(),
                 1,
                 Set.of());
@@ -189,11 +199,79 @@ public record Step(
 
     /** How many of a set this step tightens. */
     public int tightens(Fastener fastener) {
-        return tightened.getOrDefault(fastener.id(), fastener.quantity());
+        return tightened().getOrDefault(fastener.id(), fastener.quantity());
     }
 
     /** True where undoing the step destroys something: a one-way step. */
     public boolean oneWay() {
-        return undo == Undo.DESTROYS;
+        return undo() == Undo.DESTROYS;
+    }
+
+    public Map<String, Why> after() {
+        return order.after();
+    }
+
+    public Map<String, String> because() {
+        return order.because();
+    }
+
+    public Undo undo() {
+        return undoing.undo();
+    }
+
+    public double undoTime() {
+        return undoing.undoTime();
+    }
+
+    public List<String> destroys() {
+        return undoing.destroys();
+    }
+
+    public String hold() {
+        return care.hold();
+    }
+
+    public List<String> windows() {
+        return care.windows();
+    }
+
+    public String trap() {
+        return care.trap();
+    }
+
+    public String route() {
+        return care.route();
+    }
+
+    public List<String> builds() {
+        return parts.builds();
+    }
+
+    public List<String> installs() {
+        return parts.installs();
+    }
+
+    public List<String> removes() {
+        return parts.removes();
+    }
+
+    public List<String> fasteners() {
+        return parts.fasteners();
+    }
+
+    public Map<String, Integer> tightened() {
+        return parts.tightened();
+    }
+
+    public List<String> consumables() {
+        return parts.consumables();
+    }
+
+    public String clearance() {
+        return reading.clearance();
+    }
+
+    public Phase phase() {
+        return reading.phase();
     }
 }

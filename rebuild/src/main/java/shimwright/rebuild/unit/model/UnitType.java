@@ -9,86 +9,18 @@ import shimwright.mechanics.quantity.Kind;
 
 /** The whole of a unit file: one model with its variants. Every list may be restricted to variants by {@code only}. */
 public record UnitType(
-        @Field("format and its version: shimwright-unit 1") String format,
-
-        @Field("id of the unit type: small letters, digits and hyphens")
-        String id,
-
-        @Field("maker") String maker,
-        @Field("model") String model,
-        @Field("what kind of box it is, in a sentence") String about,
-
-        @Field(value = "true for an invented unit", absent = "false")
-        boolean invented,
-
-        @Field(value = "dry mass, for lifting", kind = Kind.MASS)
-        double mass,
-
-        @Field(value = "rated input torque", kind = Kind.TORQUE)
-        double ratedTorque,
-
-        @Field("fluid") Fluid fluid,
-        @Field("variants by letter or short code") Map<String, Variant> variants,
-        @Field("what tells the variants apart") List<TellTale> tellTales,
+        Identity identity,
         @Field("materials by id") Map<String, Material> materials,
-        @Field("stations and orientations by id") Map<String, Station> stations,
-        @Field("tools and gauges by id") Map<String, String> tools,
-
-        @Field("everything that can be judged, bought or fitted; with geometry where it is drawn")
-        List<Item> items,
-
-        @Field("shafts with their steps, and the outline of the case, for the drawing")
-        Section section,
-
-        @Field(value = "gear pairs", absent = "[]") List<GearPair> gears,
-        @Field(value = "bearings", absent = "[]") List<Bearing> bearings,
-        @Field(value = "seals", absent = "[]") List<Seal> seals,
-        @Field(value = "splines", absent = "[]") List<Spline> splines,
-        @Field(value = "fits", absent = "[]") List<Fit> fits,
-        @Field("fasteners") List<Fastener> fasteners,
-        @Field("shim families by id") Map<String, ShimFamily> shimFamilies,
-        @Field("clearances set by selection") List<Clearance> clearances,
-
-        @Field(value = "the order in which clearances are set", refersTo = "clearances")
-        List<String> settingOrder,
-
-        @Field("wear limits") List<WearLimit> wearLimits,
-        @Field("consumables") List<Consumable> consumables,
-        @Field(value = "kits", absent = "[]") List<Kit> kits,
-        @Field("hold points") List<HoldPoint> holdPoints,
-        @Field(value = "time windows", absent = "[]") List<Window> windows,
-        @Field("assembly steps") List<Step> steps,
-
-        @Field(value = "choices between lawful orders", absent = "[]")
-        List<Choice> choices,
-
-        @Field(value = "checks that prove the finished unit", absent = "[]", refersTo = "hold_points")
-        List<String> proof,
+        Bench bench,
+        Parts parts,
+        Setting setting,
+        Renewal renewal,
+        Build build,
 
         @Field(value = "symptoms and their causes", absent = "[]")
         List<Symptom> symptoms,
 
-        @Field(value = "time to turn the case over, by FROM-TO", kind = Kind.TIME, absent = "{}")
-        Map<String, Double> turnOver,
-
-        @Field(
-                value = "time to lay out a tool or gauge; 0 for one that is not named",
-                kind = Kind.TIME,
-                absent = "{}",
-                refersTo = "tools")
-        Map<String, Double> toolTimes,
-
-        @Field(
-                value = "time to go from one station to another; the case in all its orientations is one station",
-                kind = Kind.TIME,
-                absent = "0 s")
-        double stationChange,
-
-        @Field(
-                value = "how many times as long turning over takes while an item is in the case, by item",
-                absent = "{}",
-                refersTo = "items")
-        Map<String, Double> heavy,
+        Handling handling,
 
         @Field(value = "reasons why one step waits for another, by id", absent = "{}")
         Map<String, String> reasons,
@@ -99,7 +31,8 @@ public record UnitType(
         @Field(
                 value = "openings through which items are reached without taking apart what stands on them",
                 absent = "[]")
-        List<Opening> openings) {
+        List<Opening> openings)
+        implements UnitKeys {
 
     /**
      * The unit of one variant: everything that holds for other variants only is gone, and so is every mention of it.
@@ -107,8 +40,8 @@ public record UnitType(
      * @param variant a key of {@link #variants()}; any other is a bug and throws
      */
     public Unit resolve(String variant) {
-        if (!variants.containsKey(variant)) {
-            throw new IllegalArgumentException(id + " has no variant " + variant);
+        if (!variants().containsKey(variant)) {
+            throw new IllegalArgumentException(id() + " has no variant " + variant);
         }
         return new Unit(VariantFilter.filter(this, variant), variant);
     }

@@ -3,16 +3,18 @@ package shimwright.rebuild.plan.evening;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
 import shimwright.rebuild.plan.Present;
 
-/** Chances by the table of the normal distribution: 1 - Φ(1.765) = 0.0388, 1 - Φ(0.882) = 0.189; from memory. */
+/** Chances against the normal distribution of Hipparchus, a general-purpose library. */
 class WindowChanceTest {
     private static final Plan PLAN = Planner.lay(DemoUnit.A, Map.of(), Set.of()).orElseThrow();
 
@@ -21,21 +23,24 @@ class WindowChanceTest {
     }
 
     @Test
-    void theTightestWindowIsMissedInFourToNineteenOfAHundred() {
+    void theTightestWindowIsMissedAsTheNormalDistributionSays() {
         WindowChance ten = tightest(0.1);
-        assertThat(ten.planned()).isEqualTo(1020);
-        assertThat(ten.longest()).isEqualTo(1200);
-        assertThat(ten.missed()).isCloseTo(0.0388, within(0.0002));
-        assertThat(ten.spare()).isZero();
+        assertThat(ten.planned()).isBetween(0.5 * ten.longest(), ten.longest());
+        assertThat(ten.missed()).isCloseTo(over(ten, 0.1), within(0.0002));
         WindowChance twenty = tightest(0.2);
-        assertThat(twenty.missed()).isCloseTo(0.189, within(0.0005));
-        assertThat(twenty.spare()).isCloseTo(1020 + 1.6449 * 204 - 1200, within(0.01));
+        assertThat(twenty.missed()).isCloseTo(over(twenty, 0.2), within(0.0005)).isGreaterThan(ten.missed());
+        double short95 = twenty.planned() * (1 + 1.6449 * 0.2) - twenty.longest();
+        assertThat(twenty.spare()).isCloseTo(Math.max(0, short95), within(0.01));
+    }
+
+    /** Chance that a normal duration of that mean and share of it as standard deviation is longer than the window. */
+    private static double over(WindowChance chance, double share) {
+        return 1 - new NormalDistribution(chance.planned(), share * chance.planned()).cumulativeProbability(chance.longest());
     }
 
     private static WindowChance tightest(double share) {
         return chances(share).stream()
-                .filter(c -> c.planned() > 0.5 * c.longest())
-                .findFirst()
+                .max(Comparator.comparingDouble(c -> c.planned() / c.longest()))
                 .orElseThrow();
     }
 
