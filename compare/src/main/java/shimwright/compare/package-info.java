@@ -1,3 +1,5 @@
-/** Plans side by side with a general-purpose constraint solver; built with -Pcompare only. */
+/**
+ * Plans side by side with a general-purpose constraint solver; ships nothing. It may touch plans, and nobody touches it.
+ */
 @org.jspecify.annotations.NullMarked
 package shimwright.compare;

@@ -66,6 +66,8 @@ final class HouseRules {
         rules.put("only Main and its helpers see the store", onlyMainSeesTheStore());
         rules.put("SQL stays in the store", sqlStaysInTheStore());
         rules.put("nobody sees Main", nobodySeesMain());
+        rules.put("pages keep nothing themselves", pagesKeepNothingThemselves());
+        rules.put("doors make no entries", doorsMakeNoEntries());
         rules.put("no package cycles", noPackageCycles());
         rules.put("every package says what may be null", everyPackageSaysWhatMayBeNull());
         return rules;
@@ -194,6 +196,26 @@ final class HouseRules {
                 .resideOutsideOfPackage(bench)
                 .should()
                 .dependOnClassesThat(resideInAPackage(bench));
+    }
+
+    ArchRule pagesKeepNothingThemselves() {
+        return noClasses()
+                .that(in(bench + ".web"))
+                .should()
+                .dependOnClassesThat(DescribedPredicate.describe(
+                        "keep entries",
+                        c -> Set.of("JobLog", "Draft").contains(c.getSimpleName())
+                                && c.getPackageName().equals(rebuild + ".job")));
+    }
+
+    ArchRule doorsMakeNoEntries() {
+        return noClasses()
+                .that(resideInAnyPackage(bench + ".web..", bench + ".demo..", bench + ".command..", bench + ".print.."))
+                .should()
+                .callCodeUnitWhere(DescribedPredicate.describe(
+                        "makes an entry",
+                        (JavaCall<?> call) -> call.getTarget().getName().equals("<init>")
+                                && call.getTargetOwner().isAssignableTo(rebuild + ".job.Entry")));
     }
 
     ArchRule noPackageCycles() {

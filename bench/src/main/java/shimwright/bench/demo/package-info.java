@@ -1,3 +1,5 @@
-/** The demo shop: two invented jobs played into a fresh log through the same rules as any other entry. */
+/**
+ * The demo shop: two invented jobs played into a fresh log. It may touch the desk, and does nothing but the acts that a person can do.
+ */
 @org.jspecify.annotations.NullMarked
 package shimwright.bench.demo;

@@ -1,3 +1,6 @@
-/** The data folder: the job log in SQLite with its head file, the pictures, backups. */
+/**
+ * The data folder or database: the job log with its head file, pictures, documents, backups, signatures. It may touch disks, databases
+ * and the log's own types, and decides nothing of the trade.
+ */
 @org.jspecify.annotations.NullMarked
 package shimwright.bench.store;
