@@ -17,8 +17,8 @@ import shimwright.mechanics.outcome.Outcome;
 /** The demo shop played once when the program is built, so that each demo need not play it again. */
 final class PlayedDemo {
     private static final String HOST = "127.0.0.1";
-    private static final List<String> PAGES =
-            List.of("", "job/job-v-0093/card", "job/job-v-0093/build", "job/job-v-0093/clearance/c", "job/job-v-0091/record");
+    private static final List<String> PAGES = List.of(
+            "", "job/job-v-0093/card", "job/job-v-0093/build", "job/job-v-0093/clearance/c", "job/job-v-0091/record");
 
     private PlayedDemo() {}
 

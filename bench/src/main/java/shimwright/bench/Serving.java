@@ -169,8 +169,7 @@ final class Serving {
                             DemoShop.fill(kept.log(), kept.pictures(), shelf, clock);
                         }
                         Optional<SummaryFile> summaries = summaries(folder);
-                        Desk desk =
-                                new Desk(kept.log(), kept.pictures(), shelf, clock, summaries.map(file -> file));
+                        Desk desk = new Desk(kept.log(), kept.pictures(), shelf, clock, summaries.map(file -> file));
                         Javalin server = Server.of(
                                 desk,
                                 new SignedPaper(kept.log().signing()),

@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -53,8 +54,7 @@ class FirstPageTest {
         assertThat(bench.running().units().asked()).isFalse();
         for (Element card : first.select("a.job")) {
             assertThat(bench.get(card.attr("href")).statusCode()).isEqualTo(200);
-            Element whole = bench.page(card.attr("data-card")).selectFirst("a.job");
-            assertThat(whole).isNotNull();
+            Element whole = bench.page(card.attr("data-card")).expectFirst("a.job");
             assertThat(whole.text()).contains(card.select(".number").text(), "steps", "Ambleholt");
             assertThat(whole.attr("href")).isEqualTo(card.attr("href"));
         }
@@ -129,7 +129,7 @@ class FirstPageTest {
                     try {
                         return method.invoke(log, args);
                     } catch (InvocationTargetException failed) {
-                        throw failed.getCause();
+                        throw Objects.requireNonNull(failed.getCause());
                     }
                 });
     }
@@ -141,11 +141,14 @@ class FirstPageTest {
             browser.open(bench.url("/"));
             browser.wait(
                     "the next step",
-                    () -> browser.one("a[href='/job/job-v-0093/build']").getText().contains("Next: ") ? true : null);
+                    () -> browser.one("a[href='/job/job-v-0093/build']")
+                                    .getText()
+                                    .contains("Next: ")
+                            ? true
+                            : null);
             assertThat(browser.one("a[href='/job/job-v-0093/build']").getText()).contains(" of ");
             browser.picture("tablet-first-page");
-            browser.changes(
-                    () -> browser.one("a[href='/job/job-v-0093/build']").click());
+            browser.changes(() -> browser.one("a[href='/job/job-v-0093/build']").click());
             assertThat(browser.path()).isEqualTo("/job/job-v-0093/build");
         }
     }

@@ -58,8 +58,7 @@ public final class Desk {
      *
      * @param summaries where the lines of jobs are kept for the next start; empty where each start works them out
      */
-    public Desk(
-            JobLog log, PictureStore pictures, UnitShelf shelf, Clock clock, Optional<Summaries> summaries) {
+    public Desk(JobLog log, PictureStore pictures, UnitShelf shelf, Clock clock, Optional<Summaries> summaries) {
         this.log = log;
         this.pictures = pictures;
         this.shelf = shelf;

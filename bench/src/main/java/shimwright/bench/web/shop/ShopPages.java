@@ -53,10 +53,12 @@ public final class ShopPages {
     /** The card of a job with what is next, to be put in the place of the one that its entries alone gave. */
     private void card(Context ctx) {
         String job = ctx.pathParam("job");
-        Optional<JobCard> card = desk.bench(job).map(JobCard::of).or(() -> desk.lines().stream()
-                .filter(line -> line.job().equals(job))
-                .map(JobCard::offShelf)
-                .findFirst());
+        Optional<JobCard> card = desk.bench(job)
+                .map(JobCard::of)
+                .or(() -> desk.lines().stream()
+                        .filter(line -> line.job().equals(job))
+                        .map(JobCard::offShelf)
+                        .findFirst());
         if (card.isEmpty()) {
             Pages.lost(ctx, door, "There is no such job here.");
             return;
