@@ -1,5 +1,6 @@
 // The script of the bench: entry ids made here, nothing typed lost, Enter moves on, clocks run.
 // Every page works without it; with it a dropped network loses nothing.
+import {cards} from "./cards.js";
 import {clocks} from "./clocks.js";
 import {goesOn, keeps, sendWaiting} from "./forms.js";
 import {isText} from "./keys.js";
@@ -27,6 +28,7 @@ onEach(() => {
     document.querySelectorAll("[data-here]").forEach(e => { e.value = location.pathname + location.search; });
     pad();
     clocks();
+    cards();
     again();
     notice.say("");
 });

@@ -12,14 +12,13 @@ import java.util.List;
 import java.util.Map;
 import shimwright.bench.command.Options;
 import shimwright.bench.store.Backup;
-import shimwright.bench.store.DataFolder;
 import shimwright.mechanics.outcome.Outcome;
 
 /** The demo shop played once when the program is built, so that each demo need not play it again. */
 final class PlayedDemo {
     private static final String HOST = "127.0.0.1";
-    private static final List<String> PAGES =
-            List.of("", "job/job-v-0093/build", "job/job-v-0093/clearance/c", "job/job-v-0091/record");
+    private static final List<String> PAGES = List.of(
+            "", "job/job-v-0093/card", "job/job-v-0093/build", "job/job-v-0093/clearance/c", "job/job-v-0091/record");
 
     private PlayedDemo() {}
 
@@ -69,12 +68,8 @@ final class PlayedDemo {
         }
     }
 
-    private static int keep(Path folder, Path to, PrintStream err) throws IOException {
+    private static int keep(Path folder, Path to, PrintStream err) {
         Outcome<Backup.Made> made = Backup.make(folder, to);
-        Path overview = new DataFolder(folder).overview();
-        if (made.isOk() && Files.exists(overview)) {
-            Files.copy(overview, new DataFolder(to).overview());
-        }
         return made instanceof Outcome.Ok<Backup.Made> ? 0 : Serving.refused(made.refusals(), err);
     }
 

@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
 import shimwright.bench.command.Options;
 import shimwright.bench.demo.DemoShop;
 import shimwright.bench.desk.Desk;
@@ -27,9 +28,9 @@ import shimwright.bench.store.KeptLog;
 import shimwright.bench.store.OwnerFolder;
 import shimwright.bench.store.ShopStore;
 import shimwright.bench.store.SqliteJobLog;
+import shimwright.bench.store.SummaryFile;
 import shimwright.bench.web.Server;
 import shimwright.bench.web.guard.Entrance;
-import shimwright.bench.web.shop.Overviews;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 
@@ -43,17 +44,26 @@ final class Serving {
 
     private Serving() {}
 
-    /** A running server. */
-    record Running(Javalin server, KeptLog log, Overviews overviews, Units units, Entrance entrance)
+    /**
+     * A running server.
+     *
+     * @param summaries of the job log; empty where each start works them out
+     * @param settled done when what may wait until the first page is shown has been done
+     */
+    record Running(
+            Javalin server,
+            KeptLog log,
+            Optional<SummaryFile> summaries,
+            Units units,
+            Entrance entrance,
+            CompletableFuture<Void> settled)
             implements AutoCloseable {
         @Override
         public void close() {
             server.stop();
-            try {
-                overviews.keep();
-            } finally {
-                log.close();
-            }
+            settled.handle((done, broken) -> done).join();
+            summaries.ifPresent(SummaryFile::close);
+            log.close();
         }
     }
 
@@ -148,10 +158,6 @@ final class Serving {
         SqliteJobLog.Opening how = options.has("accept-log") ? SqliteJobLog.Opening.ACCEPT : SqliteJobLog.Opening.WRITE;
         DataFolder files = new DataFolder(folder);
         Units units = Units.in(files.units());
-        String sources = units.fingerprint(System.getProperty("shimwright.build", ""));
-        if (!Overviews.isOf(files.overview(), sources)) {
-            units.begin(); // while the log is opened and the server made ready
-        }
         Outcome<ShopStore> store = options.has("store")
                 ? ShopStore.at(options.get("store", ""), how, owner)
                 : ShopStore.in(folder, how, owner);
@@ -159,24 +165,28 @@ final class Serving {
             Outcome<Running> running = Network.entrance(options, number.value(), files.network(), clock)
                     .flatMap(entrance -> {
                         UnitShelf shelf = new UnitShelf(units::files, kept.documents());
-                        Desk desk = new Desk(kept.log(), kept.pictures(), shelf, clock);
-                        Overviews overviews = new Overviews(desk, files.overview(), sources);
+                        if (demo) {
+                            DemoShop.fill(kept.log(), kept.pictures(), shelf, clock);
+                        }
+                        Optional<SummaryFile> summaries = summaries(folder);
+                        Desk desk = new Desk(kept.log(), kept.pictures(), shelf, clock, summaries.map(file -> file));
                         Javalin server = Server.of(
                                 desk,
-                                overviews,
                                 new SignedPaper(kept.log().signing()),
                                 () -> UUID.randomUUID().toString(),
                                 ZoneId.systemDefault(),
                                 entrance);
-                        Running ready = new Running(server, kept.log(), overviews, units, entrance);
-                        // an overview of the log as it stands was made by this program from these very files
-                        if (!overviews.recall()) {
-                            if (demo) {
-                                DemoShop.fill(kept.log(), kept.pictures(), shelf, clock);
-                            }
-                            desk.pinOlderJobs("the program");
+                        Outcome<Javalin> listening = listen(server, entrance.port());
+                        if (!listening.isOk()) {
+                            summaries.ifPresent(SummaryFile::close);
                         }
-                        return listen(ready, entrance.port());
+                        return listening.map(open -> new Running(
+                                open,
+                                kept.log(),
+                                summaries,
+                                units,
+                                entrance,
+                                CompletableFuture.runAsync(() -> desk.pinOlderJobs("the program"))));
                     });
             if (!(running instanceof Outcome.Ok<Running>)) {
                 kept.close();
@@ -185,10 +195,15 @@ final class Serving {
         });
     }
 
-    private static Outcome<Running> listen(Running ready, int port) {
+    /** Summaries hold for one build only; a program that was not started by its launcher does not know which it is. */
+    private static Optional<SummaryFile> summaries(Path folder) {
+        String build = System.getProperty("shimwright.build", "");
+        return build.isEmpty() ? Optional.empty() : Optional.of(SummaryFile.in(folder, build));
+    }
+
+    private static Outcome<Javalin> listen(Javalin server, int port) {
         try {
-            ready.server().start();
-            return Outcome.ok(ready);
+            return Outcome.ok(server.start());
         } catch (JavalinBindException taken) {
             return Outcome.refused(
                     "port " + port, "another program listens there", "Stop it, or take another with --port N");

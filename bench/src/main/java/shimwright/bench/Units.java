@@ -3,13 +3,9 @@ package shimwright.bench;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +14,6 @@ import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.UnitShelf;
-import shimwright.bench.store.Disk;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.unit.file.UnitFiles;
@@ -68,31 +63,23 @@ final class Units {
         return new Refusal(place.toString(), "it cannot be read: " + broken.getMessage(), "Look at its permissions");
     }
 
-    /** A hash over the files and the name of a program; empty where the program has none or a file cannot be read. */
-    String fingerprint(String program) {
-        if (program.isEmpty() || !unreadable.isEmpty()) {
-            return "";
-        }
-        MessageDigest digest = Disk.sha256();
-        digest.update(program.getBytes(StandardCharsets.UTF_8));
-        for (byte[] file : files.values()) {
-            digest.update(ByteBuffer.allocate(Integer.BYTES).putInt(file.length).array());
-            digest.update(file);
-        }
-        return HexFormat.of().formatHex(digest.digest());
-    }
-
-    /** Starts to read them, where that has not begun; {@link #files} waits for it. */
-    synchronized void begin() {
-        if (reading == null) {
-            reading = CompletableFuture.supplyAsync(this::read);
-        }
+    /** Whether anything has asked for them yet. */
+    synchronized boolean asked() {
+        return reading != null;
     }
 
     /** The files as they lie there; one that is not sound is left out and its problems are told. */
     UnitShelf.Files files() {
-        begin();
-        return Objects.requireNonNull(reading).join();
+        return begun().join();
+    }
+
+    private synchronized CompletableFuture<UnitShelf.Files> begun() {
+        CompletableFuture<UnitShelf.Files> asked = reading;
+        if (asked == null) {
+            asked = CompletableFuture.supplyAsync(this::read);
+            reading = asked;
+        }
+        return asked;
     }
 
     /** Every problem of every file that is not on the shelf for it. */

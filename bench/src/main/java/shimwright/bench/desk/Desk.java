@@ -3,6 +3,7 @@ package shimwright.bench.desk;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,7 @@ import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.job.Summaries;
 import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.workbench.PinnedUnit;
 import shimwright.rebuild.workbench.ShopFloor;
@@ -46,12 +48,22 @@ public final class Desk {
     private final Plans plans;
     private final Map<String, Workbench> benches = new ConcurrentHashMap<>();
 
+    /** A desk that keeps no summaries. */
     public Desk(JobLog log, PictureStore pictures, UnitShelf shelf, Clock clock) {
+        this(log, pictures, shelf, clock, Optional.empty());
+    }
+
+    /**
+     * A desk on a log.
+     *
+     * @param summaries where the lines of jobs are kept for the next start; empty where each start works them out
+     */
+    public Desk(JobLog log, PictureStore pictures, UnitShelf shelf, Clock clock, Optional<Summaries> summaries) {
         this.log = log;
         this.pictures = pictures;
         this.shelf = shelf;
         this.clock = clock;
-        this.streams = new Streams(log);
+        this.streams = new Streams(log, summaries);
         this.plans = new Plans(clock, Budget.page(), Budget.proof());
     }
 
@@ -86,6 +98,18 @@ public final class Desk {
 
     public Instant now() {
         return clock.instant();
+    }
+
+    /** The line of each job, the newest first. */
+    public List<JobLine> lines() {
+        List<JobLine> lines = new ArrayList<>(streams.lines());
+        Collections.reverse(lines);
+        return lines;
+    }
+
+    /** Drawer and gauges to be looked at beside the lines; decisions stand on {@link #shop}. */
+    public Shop shopListed() {
+        return streams.shopListed();
     }
 
     /** All jobs, the newest first. */
@@ -266,22 +290,26 @@ public final class Desk {
      * @param by who signs it
      */
     public void pinOlderJobs(String by) {
-        for (Job job : jobs()) {
-            if (job.unitFile().isEmpty()) {
-                file(job)
-                        .ifPresent(file -> keep(
-                                new Decided(
-                                        job.id(),
-                                        List.of(new Entry.UnitMoved(
-                                                file.hash(),
-                                                job.variant(),
-                                                List.of("Nothing changes: the job keeps the file it stands on."),
-                                                "unit files are kept with their jobs from now on")),
-                                        ""),
-                                new Signed("pin-" + job.id(), by, UnitSystem.METRIC),
-                                clock.instant(),
-                                Heads.of(job.id(), job.head())));
+        for (JobLine line : lines()) {
+            if (line.unitFile().isEmpty()) {
+                streams.job(line.job()).ifPresent(job -> pin(job, by));
             }
         }
+    }
+
+    private void pin(Job job, String by) {
+        file(job)
+                .ifPresent(file -> keep(
+                        new Decided(
+                                job.id(),
+                                List.of(new Entry.UnitMoved(
+                                        file.hash(),
+                                        job.variant(),
+                                        List.of("Nothing changes: the job keeps the file it stands on."),
+                                        "unit files are kept with their jobs from now on")),
+                                ""),
+                        new Signed("pin-" + job.id(), by, UnitSystem.METRIC),
+                        clock.instant(),
+                        Heads.of(job.id(), job.head())));
     }
 }

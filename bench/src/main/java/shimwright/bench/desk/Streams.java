@@ -1,5 +1,6 @@
 package shimwright.bench.desk;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,15 +14,25 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.Kept;
 import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.job.Summaries;
 
 /** Jobs and shop as the log has them now; a fold goes on where it stood, and nothing is folded twice. */
 final class Streams {
     private final JobLog log;
+    private final Optional<Summaries> summaries;
     private final Map<String, Going> jobs = new ConcurrentHashMap<>();
+    private final Map<String, Summaries.Summary> known = new ConcurrentHashMap<>();
     private volatile @Nullable Stock stock;
 
-    Streams(JobLog log) {
+    /**
+     * The streams of a log.
+     *
+     * @param summaries where the lines of jobs are kept for the next start; empty where each start works them out
+     */
+    Streams(JobLog log, Optional<Summaries> summaries) {
         this.log = log;
+        this.summaries = summaries;
+        summaries.ifPresent(kept -> kept.all().forEach(summary -> known.put(summary.stream(), summary)));
     }
 
     /** A stream and how far it was read. */
@@ -70,6 +81,41 @@ final class Streams {
         return log.streams().stream().filter(name -> !name.equals(JobLog.SHOP)).toList();
     }
 
+    /**
+     * The line of each job, in order of their first entry. A job is folded for it only where its stream went on since
+     * its line was last worked out.
+     */
+    synchronized List<JobLine> lines() {
+        List<JobLine> lines = new ArrayList<>();
+        List<Summaries.Summary> changed = new ArrayList<>();
+        for (String name : names()) {
+            Optional<JobLine> line = Optional.ofNullable(known.get(name))
+                    .filter(summary -> summary.head().equals(log.head(name)))
+                    .flatMap(summary -> JobLine.read(name, summary.text()));
+            if (line.isEmpty()) {
+                Optional<Job> job = job(name);
+                line = job.map(JobLine::of);
+                if (job.isPresent() && line.isPresent()) {
+                    changed.add(new Summaries.Summary(
+                            name, job.get().head(), line.get().text()));
+                }
+            }
+            line.ifPresent(lines::add);
+        }
+        if (!changed.isEmpty()) {
+            changed.forEach(summary -> known.put(summary.stream(), summary));
+            summaries.ifPresent(kept -> kept.keep(log.head(), changed));
+        }
+        return lines;
+    }
+
+    /** The shop as lines of jobs show it: to be looked at, not to be decided on. */
+    Shop shopListed() {
+        Map<String, String> taken = new LinkedHashMap<>();
+        lines().forEach(line -> line.pieces().forEach(piece -> taken.put(piece, line.number())));
+        return shop(taken);
+    }
+
     /** Drawer and gauges as they are now; the same value while nothing of it changes. */
     Shop shop() {
         Map<String, String> taken = new LinkedHashMap<>();
@@ -81,6 +127,10 @@ final class Streams {
                 pieces.forEach(piece -> taken.put(piece, number));
             }
         }
+        return shop(taken);
+    }
+
+    private Shop shop(Map<String, String> taken) {
         Head head = log.head(JobLog.SHOP);
         Stock before = stock;
         if (before != null && before.head().equals(head) && before.taken().equals(taken)) {

@@ -33,11 +33,6 @@ public record DataFolder(Path root) {
         return root.resolve("units");
     }
 
-    /** The last overview of the shop, worked out from the rest; no backup needs it. */
-    public Path overview() {
-        return root.resolve("overview");
-    }
-
     /** Summaries of streams, worked out from the log; no backup needs them. */
     Path summaries() {
         return root.resolve("summaries");

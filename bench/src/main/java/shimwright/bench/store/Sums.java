@@ -39,7 +39,7 @@ final class Sums {
     }
 
     private static String list(DataFolder files) throws IOException {
-        List<Path> own = Stream.of(files.database(), files.head(), files.checked(), files.overview())
+        List<Path> own = Stream.of(files.database(), files.head(), files.checked())
                 .filter(Files::isRegularFile)
                 .toList();
         return Manifest.lines(files.root(), own);

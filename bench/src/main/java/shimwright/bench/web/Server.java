@@ -33,7 +33,6 @@ import shimwright.bench.web.record.RecordPages;
 import shimwright.bench.web.sheet.SheetPages;
 import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.GaugePages;
-import shimwright.bench.web.shop.Overviews;
 import shimwright.bench.web.shop.ShopPages;
 import shimwright.rebuild.job.StoreFailure;
 
@@ -47,14 +46,12 @@ public final class Server {
      * A server that is ready to be started.
      *
      * @param desk jobs, shop and pictures
-     * @param overviews what the first page shows
      * @param paper makes PDFs
      * @param ids makes ids for entries where the browser did not
      * @param zone the shop's time zone
      * @param entrance where it listens, and who may come in
      */
-    public static Javalin of(
-            Desk desk, Overviews overviews, Paper paper, Supplier<String> ids, ZoneId zone, Entrance entrance) {
+    public static Javalin of(Desk desk, Paper paper, Supplier<String> ids, ZoneId zone, Entrance entrance) {
         Door door = new Door(ids, zone);
         return Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
@@ -64,7 +61,7 @@ public final class Server {
                 files.directory = "/static";
                 files.location = Location.CLASSPATH;
             });
-            new ShopPages(desk, overviews, door).routes(config.routes);
+            new ShopPages(desk, door).routes(config.routes);
             new GaugePages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);

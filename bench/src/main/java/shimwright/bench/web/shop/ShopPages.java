@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import shimwright.bench.desk.Desk;
@@ -20,17 +21,16 @@ import shimwright.rebuild.job.Shop;
 /** The shop: jobs on the bench, the drawer, gauges, who signs and in which units. */
 public final class ShopPages {
     private final Desk desk;
-    private final Overviews overviews;
     private final Door door;
 
-    public ShopPages(Desk desk, Overviews overviews, Door door) {
+    public ShopPages(Desk desk, Door door) {
         this.desk = desk;
-        this.overviews = overviews;
         this.door = door;
     }
 
     public void routes(RoutesConfig routes) {
         routes.get("/", ctx -> shop(ctx, List.of(), Map.of()));
+        routes.get("/job/{job}/card", this::card);
         routes.get("/drawer", ctx -> drawer(ctx, List.of(), Map.of()));
         on(routes, "/drawer", ShopActs.AddShim.class);
         on(routes, "/drawer/list", ShopActs.AddShims.class);
@@ -42,7 +42,28 @@ public final class ShopPages {
 
     private void shop(Context ctx, List<Refusal> faults, Map<String, String> typed) {
         Page page = door.page(ctx, "The shop", "", null, faults, typed);
-        door.show(ctx, "shop", page, Map.of("shop", overviews.now()));
+        List<JobCard> cards = desk.lines().stream().map(JobCard::of).toList();
+        Shop shop = desk.shopListed();
+        long loose =
+                shop.pieces().values().stream().filter(Shop.Piece::inDrawer).count();
+        List<Shop.Gauge> gauges = List.copyOf(shop.gauges().values());
+        door.show(ctx, "shop", page, Map.of("cards", cards, "loose", loose, "gauges", gauges));
+    }
+
+    /** The card of a job with what is next, to be put in the place of the one that its entries alone gave. */
+    private void card(Context ctx) {
+        String job = ctx.pathParam("job");
+        Optional<JobCard> card = desk.bench(job)
+                .map(JobCard::of)
+                .or(() -> desk.lines().stream()
+                        .filter(line -> line.job().equals(job))
+                        .map(JobCard::offShelf)
+                        .findFirst());
+        if (card.isEmpty()) {
+            Pages.lost(ctx, door, "There is no such job here.");
+            return;
+        }
+        ctx.html(door.render("card", Map.of("card", card.get())));
     }
 
     private void drawer(Context ctx, List<Refusal> faults, Map<String, String> typed) {
