@@ -1,7 +1,7 @@
 package shimwright.bench.web;
 
-import io.javalin.config.JavalinConfig;
 import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.staticfiles.Location;
 import java.time.ZoneId;
