@@ -23,6 +23,7 @@ class FrozenShopTest {
         FrozenStore.lay("0.1.0", folder);
         Files.createDirectories(folder.resolve("units"));
         Files.write(folder.resolve("units").resolve("old.yaml"), FrozenStore.unit("0.1.0"));
+        new ClockedBench(folder, LATER).close(); // the file is pinned behind the open door; closing waits for it
         String printed;
         try (ClockedBench bench = new ClockedBench(folder, LATER)) {
             Door door = new Door(bench);
