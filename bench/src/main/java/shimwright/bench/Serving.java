@@ -61,7 +61,7 @@ final class Serving {
         @Override
         public void close() {
             server.stop();
-            settled.handle((done, broken) -> done).join();
+            settled.handle((nothing, broken) -> broken == null).join();
             summaries.ifPresent(SummaryFile::close);
             log.close();
         }
