@@ -316,7 +316,8 @@ public final class ShopActs {
             Map<String, String> fact) implements Act.OfShop {
         @Override
         public Outcome<Decided> on(Surroundings around) {
-            return kept(new Entry.ShopDescribed(fact), "Kept");
+            List<Refusal> refusals = ShopFacts.faults(fact);
+            return refusals.isEmpty() ? kept(new Entry.ShopDescribed(fact), "Kept") : Outcome.refused(refusals);
         }
     }
 }

@@ -54,7 +54,7 @@ public record ForecastView(
         for (String name : List.of("begin", "hours", "spread", "arrives")) {
             String typed = ctx.queryParam(name);
             String kept = FIRST.containsKey(name) ? door.remembered(ctx, "evening-" + name) : "";
-            String known = name.equals("arrives") ? awaited(bench, plan) : FIRST.getOrDefault(name, "");
+            String known = name.equals("arrives") ? awaited(bench, plan) : first(bench, name);
             String first = kept.isEmpty() ? known : kept;
             asked.put(name, typed == null ? first : typed.strip());
         }
@@ -113,6 +113,13 @@ public record ForecastView(
         Map<String, Double> after = new LinkedHashMap<>(task.after());
         after.put(arrival.id(), 0.0);
         return new UncertainTask(task.id(), after, task.minutes());
+    }
+
+    /** What the shop says of its evenings, else what is usual. */
+    private static String first(OnBench bench, String name) {
+        String fact = name.equals("begin") ? "begins" : name.equals("hours") ? "evening" : "";
+        String said = bench.shop().facts().getOrDefault(fact, "");
+        return said.isBlank() ? FIRST.getOrDefault(name, "") : said;
     }
 
     /** When an evening begins, and seven numbers of hours, Monday first, or one for every day. */
