@@ -25,10 +25,10 @@ public final class Findings {
                 .reduce((first, second) -> second);
     }
 
-    /** Whether a finding is not shown to be within its limit; entries of before said so in their words alone. */
+    /** Whether a finding lies outside its limit; entries of before said so in their words alone. */
     public static boolean isOut(Entry.Found found) {
         String verdict = found.basis().getOrDefault("verdict", "");
-        return verdict.isEmpty() ? found.outcome().contains("rework or replace") : !verdict.equals("IN");
+        return verdict.isEmpty() ? found.outcome().contains("rework or replace") : verdict.equals("OUT");
     }
 
     /** What was found outside its limit and has no verdict yet, by key. */

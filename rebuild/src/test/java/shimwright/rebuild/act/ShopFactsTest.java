@@ -8,13 +8,24 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ShopFactsTest {
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"begins | 18:30", "begins | 7", "evening | 2.5", "evening | 2 2 2 2 3 6 0", "name | x", "rate | 60 EUR"})
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "begins | 18:30",
+                "begins | 7",
+                "evening | 2.5",
+                "evening | 2 2 2 2 3 6 0",
+                "name | x",
+                "rate | 60 EUR"
+            })
     void whatCanBeUsedIsKept(String fact, String text) {
         assertThat(ShopFacts.faults(Map.of(fact, text))).isEmpty();
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"begins | 25:99", "begins | evening", "evening | abc", "evening | 2,5", "evening | 25"})
+    @CsvSource(
+            delimiter = '|',
+            value = {"begins | 25:99", "begins | evening", "evening | abc", "evening | 2,5", "evening | 25"})
     void whatCannotBeUsedIsSaid(String fact, String text) {
         assertThat(ShopFacts.faults(Map.of(fact, text))).isNotEmpty();
     }
