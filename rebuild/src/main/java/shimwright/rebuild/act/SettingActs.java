@@ -146,7 +146,7 @@ public final class SettingActs {
                 }
                 Shop.Gauge used = gauge.isBlank()
                         ? session.gauge()
-                        : bench.shop().gauge(gauge).orElse(null);
+                        : bench.shop().inUse(gauge).orElse(null);
                 double reach = used == null ? 1 : used.range();
                 Range range = new Range(of.method() == Method.SERIES ? -reach : 0, reach);
                 List<Outcome<Double>> read = new ArrayList<>();

@@ -180,7 +180,7 @@ public final class Decisions {
     public static Outcome<RoundRead> round(
             Session session, Phase phase, String gauge, Shop shop, List<Double> values, String typed) {
         Clearance clearance = session.clearance();
-        Optional<Gauge> found = shop.gauge(gauge);
+        Optional<Gauge> found = shop.inUse(gauge);
         if (found.isEmpty()) {
             return Outcome.refused(List.of(GaugeChoice.unknown(gauge)));
         }

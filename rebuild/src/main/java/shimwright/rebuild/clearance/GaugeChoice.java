@@ -56,8 +56,8 @@ final class GaugeChoice {
     static @Nullable Gauge inHand(Clearance clearance, Phase phase, List<Said<RoundRead>> rounds, Shop shop) {
         Optional<Gauge> used = rounds.isEmpty()
                 ? Optional.empty()
-                : shop.gauge(rounds.get(rounds.size() - 1).what().gauge());
-        return used.or(() -> shop.gauge(clearance.gauge(phase)))
+                : shop.inUse(rounds.get(rounds.size() - 1).what().gauge());
+        return used.or(() -> shop.inUse(clearance.gauge(phase)))
                 .or(() -> fit(clearance, phase, shop).stream().findFirst())
                 .orElse(null);
     }

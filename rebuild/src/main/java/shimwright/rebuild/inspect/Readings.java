@@ -41,7 +41,7 @@ public record Readings(List<Double> values, Optional<GaugeError> gauge, List<Dou
      */
     public static Readings taken(List<Double> values, Measurable measured, Shop shop, String gauge, String reason) {
         Readings readings = of(values).confirmedBecause(reason);
-        return shop.gauge(gauge.isBlank() ? measured.gauge() : gauge)
+        return shop.inUse(gauge.isBlank() ? measured.gauge() : gauge)
                 .filter(known -> known.kind() == measured.kind().quantity())
                 .map(known -> readings.with(GaugeError.of(known)))
                 .orElse(readings);

@@ -15,12 +15,14 @@ import shimwright.mechanics.quantity.Kind;
  *
  * @param pieces every piece ever put in the drawer, by id, in order
  * @param gauges gauges in use, by id
+ * @param retired gauges that are no longer used, by id: what was read with them keeps its uncertainty
  * @param facts what the shop is and how it works, by name
  */
-public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges, Map<String, String> facts) {
+public record Shop(
+        Map<String, Piece> pieces, Map<String, Gauge> gauges, Map<String, Gauge> retired, Map<String, String> facts) {
     /** A shop of which nothing but drawer and gauges is known. */
     public Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
-        this(pieces, gauges, Map.of());
+        this(pieces, gauges, Map.of(), Map.of());
     }
 
     /** One nanometre: binary dust of a decimal reading. */
@@ -108,12 +110,17 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges, Map<Str
     public static Shop of(List<Kept> stream, Map<String, String> taken) {
         Map<String, Piece> pieces = new LinkedHashMap<>();
         Map<String, Gauge> gauges = new LinkedHashMap<>();
+        Map<String, Gauge> retired = new LinkedHashMap<>();
         Map<String, String> facts = new LinkedHashMap<>();
         for (Kept kept : stream) {
             if (kept.body() instanceof Entry.GaugeAdded e) {
                 gauges.put(e.gauge(), gauge(e));
+                retired.remove(e.gauge());
             } else if (kept.body() instanceof Entry.GaugeRetired e) {
-                gauges.remove(e.gauge());
+                Gauge gone = gauges.remove(e.gauge());
+                if (gone != null) {
+                    retired.put(e.gauge(), gone);
+                }
             } else if (kept.body() instanceof Entry.ShopDescribed e) {
                 facts.putAll(e.facts());
             } else {
@@ -124,6 +131,7 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges, Map<Str
         return new Shop(
                 Collections.unmodifiableMap(pieces),
                 Collections.unmodifiableMap(gauges),
+                Collections.unmodifiableMap(retired),
                 Collections.unmodifiableMap(facts));
     }
 
@@ -172,9 +180,14 @@ public record Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges, Map<Str
                 p.id(), p.family(), p.stamp(), p.readings(), p.thickness(), p.spread(), p.u(), takenBy, because);
     }
 
-    /** A gauge by id. */
-    public Optional<Gauge> gauge(String id) {
+    /** A gauge that can be read with now. */
+    public Optional<Gauge> inUse(String id) {
         return Optional.ofNullable(gauges.get(id));
+    }
+
+    /** A gauge by id, in use or not any more. */
+    public Optional<Gauge> gauge(String id) {
+        return Optional.ofNullable(gauges.getOrDefault(id, retired.get(id)));
     }
 
     /**

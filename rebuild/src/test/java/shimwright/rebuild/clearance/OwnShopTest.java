@@ -35,7 +35,7 @@ class OwnShopTest {
         for (Gauge gauge : gauges) {
             own.put(gauge.id(), gauge);
         }
-        return new Shop(bench.shop().pieces(), own, Map.of());
+        return new Shop(bench.shop().pieces(), own);
     }
 
     private Session session(Shop shop) {

@@ -128,4 +128,17 @@ class ShopTest {
         assertThat(bench.shop().gauge("DI").orElseThrow().errorLimit()).isCloseTo(0.005 * MM, within(1e-12));
         assertThat(bench.shop().gauge("XX")).isEmpty();
     }
+
+    @Test
+    void aGaugeThatIsNoLongerUsedStillSaysWhatItCould() {
+        Entry.GaugeAdded added = new Entry.GaugeAdded(
+                "DI9", "dial", shimwright.mechanics.quantity.Kind.LENGTH, 1e-5, 5e-6, 3e-6, 0, 0.01, "");
+        Shop shop = Shop.of(
+                shimwright.rebuild.demo.Stream.of(added, new Entry.GaugeRetired("DI9", "dropped"))
+                        .entries(),
+                java.util.Map.of());
+        assertThat(shop.gauges()).doesNotContainKey("DI9");
+        assertThat(shop.gauge("DI9"))
+                .hasValueSatisfying(gauge -> assertThat(gauge.step()).isEqualTo(1e-5));
+    }
 }

@@ -60,7 +60,7 @@ public final class GaugePages {
         String change = ctx.queryParam("change");
         Optional<Map<String, String>> preset = GaugeKinds.find(kind == null ? "" : kind)
                 .map(p -> fields(free(p.mark()), p.name(), p.step(), p.errorLimit(), p.retrace(), p.range(), ""));
-        return preset.or(() -> desk.shop().gauge(change == null ? "" : change).map(GaugePages::fields))
+        return preset.or(() -> desk.shop().inUse(change == null ? "" : change).map(GaugePages::fields))
                 .orElse(Map.of());
     }
 
