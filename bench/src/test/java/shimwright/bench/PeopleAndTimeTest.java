@@ -77,7 +77,7 @@ class PeopleAndTimeTest {
     void whenItWillBeDoneKnowsWhenAnEveningBeginsAndRemembersIt() {
         String when = JOB + "/plan?hours=2&spread=30&arrives=&begin=";
         Document first = bench.page(JOB + "/plan");
-        assertThat(first.select("input[name=begin]").val()).isEqualTo("18:00");
+        assertThat(first.select("input[name=begin]").val()).isEqualTo("18:30");
         assertThat(first.text()).doesNotContain("Half of the draws");
         Document found = bench.page(when + "19.30");
         assertThat(found.text()).contains("Half of the draws are done by").contains("as the plan has them");
