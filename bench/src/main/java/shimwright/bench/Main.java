@@ -12,6 +12,7 @@ import shimwright.bench.command.Words;
 public final class Main {
     private Main() {}
 
+    /** Runs the command that is named first, and ends the process with its status. */
     public static void main(String[] args) {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);

@@ -79,14 +79,17 @@ public final class Desk {
      */
     public record Done(String stream, List<Kept> entries, String said) {}
 
+    /** The unit files that the shop knows. */
     public UnitShelf shelf() {
         return shelf;
     }
 
+    /** The plans of the jobs, laid when asked for. */
     public Plans plans() {
         return plans;
     }
 
+    /** Where pictures are kept. */
     public PictureStore pictures() {
         return pictures;
     }
@@ -96,6 +99,7 @@ public final class Desk {
         return log.head();
     }
 
+    /** The present moment. */
     public Instant now() {
         return clock.instant();
     }
@@ -119,6 +123,7 @@ public final class Desk {
         return jobs;
     }
 
+    /** The shop as its log has it now. */
     public Shop shop() {
         return streams.shop();
     }

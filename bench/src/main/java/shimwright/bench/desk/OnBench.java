@@ -26,30 +26,37 @@ public final class OnBench {
         this.planner = planner;
     }
 
+    /** The bench as a value. */
     public Workbench bench() {
         return bench;
     }
 
+    /** The job on the bench. */
     public Job job() {
         return bench.job();
     }
 
+    /** The unit in the variant of the job. */
     public Unit unit() {
         return bench.unit();
     }
 
+    /** The shop as its log has it. */
     public Shop shop() {
         return bench.shop();
     }
 
+    /** The steps of this job with what each waits for. */
     public Order order() {
         return bench.order();
     }
 
+    /** The clocks that run now. */
     public List<Timers.Timer> timers() {
         return bench.timers();
     }
 
+    /** The setting of a clearance as it stands. */
     public Session session(String clearance) {
         return bench.session(clearance);
     }

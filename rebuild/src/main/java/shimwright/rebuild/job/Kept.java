@@ -10,6 +10,7 @@ package shimwright.rebuild.job;
  * @param streamHash the same along its stream alone
  */
 public record Kept(long number, long streamNumber, Draft draft, String hash, String streamHash) {
+    /** What the entry says. */
     public Entry body() {
         return draft.body();
     }

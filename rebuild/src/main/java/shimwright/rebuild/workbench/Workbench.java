@@ -60,10 +60,12 @@ public final class Workbench {
         this.order = Order.of(unit, job.sides());
     }
 
+    /** The job on the bench, as its log has it. */
     public Job job() {
         return job;
     }
 
+    /** The unit file that the job stands on. */
     public PinnedUnit file() {
         return file;
     }
@@ -73,18 +75,22 @@ public final class Workbench {
         return unit;
     }
 
+    /** The shop as its log has it: gauges, drawer, facts. */
     public Shop shop() {
         return shop;
     }
 
+    /** The moment at which the bench was looked at. */
     public Instant now() {
         return now;
     }
 
+    /** The time zone of the shop, for days and evenings. */
     public ZoneId zone() {
         return zone;
     }
 
+    /** The steps of this job with what each waits for. */
     public Order order() {
         return order;
     }

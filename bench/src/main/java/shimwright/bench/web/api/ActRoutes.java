@@ -44,6 +44,7 @@ public final class ActRoutes {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         String root = ApiRoutes.ROOT;
         routes.get(root + "/shop", ctx -> answer(ctx, 200, JobJson.shop(desk.shop())));

@@ -41,6 +41,7 @@ public final class ApiRoutes {
     private static final String BODY = "body";
     private static final String LINES = "application/x-ndjson";
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get(ROOT + "/worksheets", ctx -> json(ctx, 200, SheetJson.list()));
         routes.get(ROOT + "/openapi.json", ctx -> json(ctx, 200, OpenApi.description()));
@@ -59,6 +60,7 @@ public final class ApiRoutes {
         json(ctx, status, SheetJson.refusals(sheet, refusals, 0));
     }
 
+    /** Answers with a refusal that has one fault. */
     public static void refuse(Context ctx, int status, String place, String fact, String hint) {
         refuse(ctx, status, "", List.of(new Refusal(place, fact, hint)));
     }

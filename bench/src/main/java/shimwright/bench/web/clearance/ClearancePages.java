@@ -30,6 +30,7 @@ public final class ClearancePages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/clearances", this::list);
         routes.get("/job/{job}/clearance/{clearance}", ctx -> session(ctx, List.of(), Map.of()));

@@ -27,6 +27,7 @@ public final class SharedShimsPages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/together", ctx -> show(ctx, List.of(), Map.of()));
         routes.post("/job/{job}/together", this::choose);

@@ -29,6 +29,7 @@ public final class Denied extends RuntimeException {
         return status;
     }
 
+    /** Why the request was not let in. */
     public List<Refusal> refusals() {
         return refusals;
     }

@@ -37,6 +37,7 @@ public final class BuildPages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/build", ctx -> build(ctx, List.of(), Map.of()));
         on(routes, "done", StepActs.Done.class, true);

@@ -28,6 +28,7 @@ public final class InspectPages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/strip", ctx -> strip(ctx, List.of(), Map.of()));
         routes.post("/job/{job}/strip", ctx -> act(ctx, StoryActs.TakeOff.class, this::strip, form -> "/strip"));

@@ -22,6 +22,7 @@ public final class OrderPages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/orders", ctx -> orders(ctx, List.of(), Map.of()));
         routes.post(

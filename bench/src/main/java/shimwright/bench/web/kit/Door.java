@@ -36,10 +36,12 @@ public final class Door {
         this.zone = zone;
     }
 
+    /** The units of measure that the person at this screen chose. */
     public UnitSystem system(Context ctx) {
         return "inch".equals(ctx.cookie("units")) ? UnitSystem.INCH : UnitSystem.METRIC;
     }
 
+    /** The time zone of the shop. */
     public ZoneId zone() {
         return zone;
     }
@@ -72,6 +74,7 @@ public final class Door {
         return name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) : name;
     }
 
+    /** Keeps a choice of the person at this screen in a cookie. */
     public void remember(Context ctx, String name, String value) {
         String safe = java.net.URLEncoder.encode(value, java.nio.charset.StandardCharsets.UTF_8);
         ctx.cookie(new Cookie(name, safe, "/", YEAR, ctx.req().isSecure(), true, null, SameSite.STRICT));
@@ -116,10 +119,12 @@ public final class Door {
         return id.matches("[A-Za-z0-9-]{8,64}") ? id : ids.get();
     }
 
+    /** The page around a body, as it stands for this request. */
     public Page page(Context ctx, String title, String tab, @Nullable OnBench bench) {
         return page(ctx, title, tab, bench, List.of(), Map.of());
     }
 
+    /** The page as it stands after a refusal: with the faults found and everything that was typed. */
     public Page page(
             Context ctx,
             String title,
@@ -148,6 +153,7 @@ public final class Door {
         ctx.html(render(template, all));
     }
 
+    /** The text of a template with its values. */
     public String render(String template, Map<String, Object> values) {
         StringOutput out = new StringOutput();
         engine.render(template + ".jte", values, out);

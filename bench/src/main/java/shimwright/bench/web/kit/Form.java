@@ -103,18 +103,22 @@ public final class Form {
         return 0;
     }
 
+    /** Keeps a fault that was found in the form. */
     public void fault(String place, String fact, String hint) {
         faults.add(new Refusal(place, fact, hint));
     }
 
+    /** The faults kept so far, in order. */
     public List<Refusal> faults() {
         return List.copyOf(faults);
     }
 
+    /** True while no fault was kept. */
     public boolean sound() {
         return faults.isEmpty();
     }
 
+    /** The units of measure in which the form was typed. */
     public UnitSystem system() {
         return system;
     }

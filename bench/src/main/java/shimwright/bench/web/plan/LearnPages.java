@@ -31,6 +31,7 @@ public final class LearnPages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/learn", this::learn);
         routes.get("/job/{job}/learn/steps", this::steps);

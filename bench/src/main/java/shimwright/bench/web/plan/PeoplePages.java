@@ -38,6 +38,7 @@ public final class PeoplePages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/people", this::people);
     }

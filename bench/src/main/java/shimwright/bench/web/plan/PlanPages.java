@@ -41,6 +41,7 @@ public final class PlanPages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/plan", ctx -> plan(ctx, List.of(), Map.of()));
         routes.post("/job/{job}/plan/look", ctx -> look(ctx, true));

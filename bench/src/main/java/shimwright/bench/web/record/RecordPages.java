@@ -30,6 +30,7 @@ public final class RecordPages {
         this.paper = paper;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/proof", this::proof);
         routes.get("/job/{job}/record", ctx -> record(ctx, List.of(), Map.of()));

@@ -43,6 +43,7 @@ public final class SheetPages {
         this.paper = paper;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/sheets", this::list);
         routes.get("/sheets/{name}.pdf", this::pdf);

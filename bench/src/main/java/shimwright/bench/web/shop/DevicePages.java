@@ -57,6 +57,7 @@ public final class DevicePages {
     /** A device, and whether it is let in now. */
     public record Row(Device device, boolean in) {}
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/pair", this::self);
         routes.post("/pair", this::pair);

@@ -23,6 +23,7 @@ public record Spread(double least, double likely, double most) {
         return new Spread(figure - half, figure, figure + half);
     }
 
+    /** The mean of the three-point figure: (least + 4 · likely + most) / 6. */
     public double mean() {
         return (least + 4 * likely + most) / 6;
     }

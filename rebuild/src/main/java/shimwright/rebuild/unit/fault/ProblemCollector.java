@@ -19,6 +19,7 @@ public final class ProblemCollector {
         this.file = file;
     }
 
+    /** Keeps a problem, unless the same stands there already. */
     public void add(Place place, String fact, String hint) {
         found.add(new Problem(file, place.line(), place.column(), fact, hint));
     }
@@ -38,6 +39,7 @@ public final class ProblemCollector {
         return new ProblemCollector(file);
     }
 
+    /** How many problems were kept. */
     public int count() {
         return found.size();
     }

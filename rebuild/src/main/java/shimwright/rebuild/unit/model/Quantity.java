@@ -41,6 +41,7 @@ public final class Quantity {
         return text;
     }
 
+    /** What is measured, as its unit says. */
     public Kind kind() {
         return unit.kind();
     }
