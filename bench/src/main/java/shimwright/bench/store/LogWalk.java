@@ -28,12 +28,12 @@ final class LogWalk {
         Head log = walked;
         Map<String, Head> streams = new HashMap<>();
         try (PreparedStatement ask =
-                database.prepareStatement("select " + Row.COLUMNS + " from entry where number > ? order by number")) {
+                database.prepareStatement("select " + EntryRow.COLUMNS + " from entry where number > ? order by number")) {
             ask.setLong(1, walked.count());
             ask.setFetchSize(ROWS);
             try (ResultSet rows = ask.executeQuery()) {
                 while (rows.next()) {
-                    Row row = Row.of(rows);
+                    EntryRow row = EntryRow.of(rows);
                     if (walked.count() > 0 && !streams.containsKey(row.stream())) {
                         Sql.headAt(database, row.stream(), row.streamNumber() - 1)
                                 .ifPresent(head -> streams.put(row.stream(), head));

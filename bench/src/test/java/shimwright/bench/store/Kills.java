@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
 import java.util.spi.ToolProvider;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.PictureStore;
 
 /** Starts children that keep entries, kills them at random moments and looks at what is left. */
@@ -188,8 +188,8 @@ final class Kills {
             notOpened.add(opened.refusals().get(0).sentence());
             return;
         }
-        try (KeptLog log = ok.value().log()) {
-            List<Kept> all = Logs.all(log);
+        try (OpenLog log = ok.value().log()) {
+            List<LogEntry> all = Logs.all(log);
             Path parts = Path.of(place, "pictures", "part");
             if (Files.isDirectory(parts) && !Manifest.files(parts).isEmpty()) {
                 leftOver.add(parts.toString());
@@ -204,7 +204,7 @@ final class Kills {
                 }
             });
             // the client that got no answer posts again
-            for (Kept kept : all.subList(Math.max(0, all.size() - 5), all.size())) {
+            for (LogEntry kept : all.subList(Math.max(0, all.size() - 5), all.size())) {
                 if (!log.append(kept.draft(), stream -> List.of()).orElseThrow().equals(kept)) {
                     doubled.add(kept.draft().id());
                 }
@@ -219,8 +219,8 @@ final class Kills {
     }
 
     /** The sums over a folder that is done with. */
-    private void close(PictureStore store, List<Kept> all) {
-        for (Kept kept : all) {
+    private void close(PictureStore store, List<LogEntry> all) {
+        for (LogEntry kept : all) {
             if (kept.body() instanceof Entry.PictureAdded picture
                     && picture.caption().equals("noise")) {
                 pictures++;

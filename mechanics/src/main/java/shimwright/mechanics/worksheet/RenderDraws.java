@@ -71,8 +71,8 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
         return order;
     }
 
-    private void collect(List<Field> fields, String prefix, List<String> order) {
-        for (Field field : fields) {
+    private void collect(List<SheetField> fields, String prefix, List<String> order) {
+        for (SheetField field : fields) {
             order.add(prefix + field.name());
             if (field.shape() == Shape.RECORD) {
                 collect(field.children(), prefix + field.name() + ".", order);
@@ -96,7 +96,7 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
     }
 
     /** {@code axial, + to the rear (gears 2)}: the entry counted from 1. */
-    private static String label(Field field, String path) {
+    private static String label(SheetField field, String path) {
         int open = path.indexOf('[');
         if (open < 0) {
             return field.meaning();
@@ -123,7 +123,7 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
             if (one.u() == 0) {
                 continue;
             }
-            Field field = Fields.at(sheet.outputs(), output);
+            SheetField field = Fields.at(sheet.outputs(), output);
             UnitSystem.Display display = field.display(system);
             lines.add(label(field, output) + ": "
                     + Quantities.print(one.mean(), one.u(), display.unit(), display.decimals())

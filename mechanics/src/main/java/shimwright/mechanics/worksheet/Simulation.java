@@ -94,8 +94,8 @@ public record Simulation(
         private final R base;
         private final List<Influence> influences;
         private final List<String> outputs;
-        private final List<Field> fields;
-        private final List<Field> words;
+        private final List<SheetField> fields;
+        private final List<SheetField> words;
         private final Map<String, Map<String, LongAdder>> counts = new ConcurrentHashMap<>();
         private final AtomicReference<String> why = new AtomicReference<>("");
 
@@ -162,7 +162,7 @@ public record Simulation(
             for (int i = 0; i < results.length; i++) {
                 results[i] = numbers.getOrDefault(outputs.get(i), Double.NaN);
             }
-            for (Field field : words) {
+            for (SheetField field : words) {
                 counts.computeIfAbsent(field.name(), name -> new ConcurrentHashMap<>())
                         .computeIfAbsent(Render.choice(Records.get(result, field.name())), word -> new LongAdder())
                         .increment();

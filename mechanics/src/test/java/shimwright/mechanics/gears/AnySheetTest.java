@@ -17,7 +17,7 @@ import org.junit.jupiter.api.TestFactory;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.Field;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Help;
 import shimwright.mechanics.worksheet.Shape;
 import shimwright.mechanics.worksheet.Worksheet;
@@ -81,7 +81,7 @@ class AnySheetTest {
         Random random = new Random(seed);
         Worksheet<?, ?> sheet = Bench.sheet(NAMES.get(random.nextInt(NAMES.size())));
         Map<String, Object> inputs = new LinkedHashMap<>();
-        for (Field field : sheet.inputs()) {
+        for (SheetField field : sheet.inputs()) {
             Object value = value(field, random, false);
             if (value != null) {
                 inputs.put(field.name(), value);
@@ -107,7 +107,7 @@ class AnySheetTest {
         }
     }
 
-    private static @Nullable Object value(Field field, Random random, boolean inside) {
+    private static @Nullable Object value(SheetField field, Random random, boolean inside) {
         int dice = random.nextInt(10);
         if (dice < 5 && !inside) {
             return field.example().isEmpty() ? null : field.example();
@@ -129,7 +129,7 @@ class AnySheetTest {
         };
     }
 
-    private static Object list(Field field, Random random) {
+    private static Object list(SheetField field, Random random) {
         List<Object> items = new ArrayList<>();
         int count = Math.min(field.most(), 1 + random.nextInt(4));
         for (int i = 0; i < count; i++) {
@@ -138,7 +138,7 @@ class AnySheetTest {
                 continue;
             }
             Map<String, Object> record = new LinkedHashMap<>();
-            for (Field child : field.entry().children()) {
+            for (SheetField child : field.entry().children()) {
                 Object value = value(child, random, true);
                 if (value != null) {
                     record.put(child.name(), value);
@@ -149,14 +149,14 @@ class AnySheetTest {
         return items;
     }
 
-    private static Object quantity(Field field, Random random) {
+    private static Object quantity(SheetField field, Random random) {
         Map<String, Object> quantity = new LinkedHashMap<>();
         quantity.put("value", number(field, random));
         quantity.put("unit", field.kind().siSymbol());
         return quantity;
     }
 
-    private static double number(Field field, Random random) {
+    private static double number(SheetField field, Random random) {
         double min = Math.max(field.range().min(), -1e9);
         double max = Math.min(field.range().max(), 1e9);
         double value = switch (random.nextInt(6)) {

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import shimwright.mechanics.quantity.Range;
-import shimwright.mechanics.worksheet.Field;
+import shimwright.mechanics.worksheet.SheetField;
 
 /** Random inputs that keep to their ranges, ends and tiny values included. */
 final class Inputs {
     private Inputs() {}
 
-    static Object within(Field field, Random random) {
+    static Object within(SheetField field, Random random) {
         return switch (field.shape()) {
             case QUANTITY, OPTIONAL_QUANTITY -> quantity(field, random);
             case WHOLE_NUMBER -> (int) Math.floor(number(field.range(), random, 50));
@@ -28,7 +28,7 @@ final class Inputs {
         };
     }
 
-    private static Object list(Field field, Random random) {
+    private static Object list(SheetField field, Random random) {
         int most = Math.min(field.most(), field.fewest() + 6);
         int size = field.fewest() + random.nextInt(most - field.fewest() + 1);
         List<Object> list = new ArrayList<>();
@@ -38,9 +38,9 @@ final class Inputs {
         return list;
     }
 
-    private static Map<String, Object> record(List<Field> fields, Random random) {
+    private static Map<String, Object> record(List<SheetField> fields, Random random) {
         Map<String, Object> record = new LinkedHashMap<>();
-        for (Field child : fields) {
+        for (SheetField child : fields) {
             if (child.needed() || random.nextInt(3) > 0) {
                 record.put(child.name(), within(child, random));
             }
@@ -48,7 +48,7 @@ final class Inputs {
         return record;
     }
 
-    private static String quantity(Field field, Random random) {
+    private static String quantity(SheetField field, Random random) {
         double value = number(field.range(), random, 1e3);
         String doubt = random.nextInt(6) == 0 ? " ± " + Math.abs(value) * random.nextDouble() * 0.1 : "";
         return value + doubt + " " + field.kind().siSymbol();

@@ -18,7 +18,7 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.Field;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Help;
 import shimwright.mechanics.worksheet.Worksheet;
 
@@ -38,7 +38,7 @@ class RegistryTest {
                     assertThat(sheet.sources()).allMatch(source -> !source.isBlank());
                     assertThat(sheet.answer(Map.of(), UnitSystem.METRIC).refusals())
                             .hasSizeGreaterThanOrEqualTo((int) sheet.inputs().stream()
-                                    .filter(Field::needed)
+                                    .filter(SheetField::needed)
                                     .count());
                 }));
     }
@@ -77,7 +77,7 @@ class RegistryTest {
         for (int i = 0; i < FUZZ * 6 / 10; i++) {
             Worksheet<?, ?> sheet = Registry.all().get(i % Registry.all().size());
             Map<String, Object> given = new LinkedHashMap<>();
-            for (Field field : sheet.inputs()) {
+            for (SheetField field : sheet.inputs()) {
                 if (field.needed() || random.nextInt(3) > 0) {
                     given.put(field.name(), Inputs.within(field, random));
                 }
@@ -94,7 +94,7 @@ class RegistryTest {
             Worksheet<?, ?> sheet = Registry.all().get(i % Registry.all().size());
             Map<String, Object> given = new LinkedHashMap<>(sheet.example());
             for (int change = random.nextInt(2); change < 2; change++) {
-                Field field = sheet.inputs().get(random.nextInt(sheet.inputs().size()));
+                SheetField field = sheet.inputs().get(random.nextInt(sheet.inputs().size()));
                 given.keySet().removeIf(key -> key.startsWith(field.name() + "."));
                 given.put(field.name(), Inputs.within(field, random));
             }
@@ -111,7 +111,7 @@ class RegistryTest {
                     Registry.all().get(random.nextInt(Registry.all().size()));
             Map<String, Object> given = new LinkedHashMap<>(sheet.example());
             for (String text : texts) {
-                List<Field> fields = sheet.inputs();
+                List<SheetField> fields = sheet.inputs();
                 given.put(fields.get(random.nextInt(fields.size())).name(), text);
             }
             answered(sheet, given);

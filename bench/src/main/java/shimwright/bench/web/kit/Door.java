@@ -13,11 +13,11 @@ import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.sheet.DrawOptions;
 import shimwright.bench.text.Characters;
 import shimwright.bench.web.guard.Denied;
-import shimwright.bench.web.guard.Limits;
+import shimwright.bench.web.guard.RequestLimits;
 import shimwright.bench.web.pair.Asker;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -57,7 +57,7 @@ public final class Door {
 
     /** What a cookie says; empty where it is none of ours. */
     private static String decoded(String cookie) {
-        if (cookie.length() > Limits.COOKIE) {
+        if (cookie.length() > RequestLimits.COOKIE) {
             return "";
         }
         String name;
@@ -116,7 +116,7 @@ public final class Door {
         return id.matches("[A-Za-z0-9-]{8,64}") ? id : ids.get();
     }
 
-    public Page page(Context ctx, String title, String tab, @Nullable OnBench bench) {
+    public Page page(Context ctx, String title, String tab, @Nullable JobOnBench bench) {
         return page(ctx, title, tab, bench, List.of(), Map.of());
     }
 
@@ -124,7 +124,7 @@ public final class Door {
             Context ctx,
             String title,
             String tab,
-            @Nullable OnBench bench,
+            @Nullable JobOnBench bench,
             List<Refusal> faults,
             Map<String, String> typed) {
         String said = ctx.queryParam("said");

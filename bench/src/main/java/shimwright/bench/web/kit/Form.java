@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import shimwright.bench.web.guard.Denied;
-import shimwright.bench.web.guard.Wording;
+import shimwright.bench.web.guard.ReadableText;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -30,7 +30,7 @@ public final class Form {
      * @throws Denied where a field is longer than any may be or holds what no paper can show, or where there are too many
      */
     public Form(Map<String, List<String>> fields, UnitSystem system) {
-        List<Refusal> refusals = Wording.refusals(fields);
+        List<Refusal> refusals = ReadableText.refusals(fields);
         if (!refusals.isEmpty()) {
             throw new Denied(422, refusals);
         }
@@ -94,9 +94,9 @@ public final class Form {
 
     /** A quantity in SI that must be there; 0 where it was refused, with the fault kept. */
     public double quantity(String name, Kind kind, String place, Range range) {
-        Outcome<Parsed> parsed =
+        Outcome<ParsedQuantity> parsed =
                 Quantities.parse(raw(name), kind, system.display(kind).unit(), place, range);
-        if (parsed instanceof Outcome.Ok<Parsed> ok) {
+        if (parsed instanceof Outcome.Ok<ParsedQuantity> ok) {
             return ok.value().si();
         }
         faults.addAll(parsed.refusals());

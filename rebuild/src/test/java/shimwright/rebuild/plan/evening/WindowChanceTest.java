@@ -12,14 +12,14 @@ import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.Present;
+import shimwright.rebuild.plan.BuildState;
 
 /** Chances against the normal distribution of Hipparchus, a general-purpose library. */
 class WindowChanceTest {
     private static final Plan PLAN = Planner.lay(DemoUnit.A, Map.of(), Set.of()).orElseThrow();
 
     private static List<WindowChance> chances(double share) {
-        return WindowChance.of(DemoUnit.A, Map.of(), Present.inOrder(List.of()), PLAN, share);
+        return WindowChance.of(DemoUnit.A, Map.of(), BuildState.inOrder(List.of()), PLAN, share);
     }
 
     @Test
