@@ -9,8 +9,8 @@ import java.util.Set;
 import shimwright.bench.command.Options;
 import shimwright.bench.store.Backup;
 import shimwright.bench.store.OwnerFolder;
-import shimwright.bench.store.VerificationReport;
 import shimwright.bench.store.Verification;
+import shimwright.bench.store.VerificationReport;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 

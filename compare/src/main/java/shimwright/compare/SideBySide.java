@@ -15,15 +15,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.StringTokenizer;
-import shimwright.rebuild.plan.Planner;
 import shimwright.rebuild.plan.BuildState;
+import shimwright.rebuild.plan.Planner;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.Task;
-import shimwright.rebuild.plan.search.Solution;
-import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.Search;
+import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.SearchObserver;
+import shimwright.rebuild.plan.search.Solution;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.UnitType;
 
@@ -54,9 +54,11 @@ public final class SideBySide {
         long began = System.nanoTime();
         List<Double> told = new ArrayList<>();
         SearchObserver watch = new SearchObserver(() -> since(began) > limit, progress -> told.add(since(began)));
-        Solution answer = Search.best(problem, new SearchBudget(1024, 4_000_000), watch).orElseThrow();
+        Solution answer =
+                Search.best(problem, new SearchBudget(1024, 4_000_000), watch).orElseThrow();
         double seconds = since(began);
-        Solution first = Search.best(problem, new SearchBudget(8, 0), SearchObserver.nobody()).orElseThrow();
+        Solution first = Search.best(problem, new SearchBudget(8, 0), SearchObserver.nobody())
+                .orElseThrow();
         SolverModel.Result alone = new SolverModel(problem, List.of()).solve(limit);
         SolverModel.Result helped = new SolverModel(problem, first.order()).solve(limit);
         return String.format(

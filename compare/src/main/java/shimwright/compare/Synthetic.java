@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import shimwright.rebuild.plan.model.InitialState;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
-import shimwright.rebuild.plan.model.InitialState;
 import shimwright.rebuild.plan.model.Task;
 import shimwright.rebuild.plan.model.Window;
 

@@ -14,8 +14,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import shimwright.rebuild.act.Act;
-import shimwright.rebuild.act.Acts;
 import shimwright.rebuild.act.ActInput;
+import shimwright.rebuild.act.Acts;
 import shimwright.rebuild.act.MakesEntries;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.record.History;
@@ -40,7 +40,8 @@ class EveryEntryHasItsWayTest {
 
     private static Set<Class<?>> made() {
         Set<Class<?>> made = new HashSet<>();
-        acts().forEach(act -> made.addAll(Set.of(act.getAnnotation(MakesEntries.class).value())));
+        acts().forEach(act ->
+                made.addAll(Set.of(act.getAnnotation(MakesEntries.class).value())));
         return made;
     }
 

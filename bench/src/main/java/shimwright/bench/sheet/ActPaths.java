@@ -12,8 +12,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import shimwright.rebuild.act.Act;
-import shimwright.rebuild.act.Acts;
 import shimwright.rebuild.act.ActInput;
+import shimwright.rebuild.act.Acts;
 
 /** The paths of jobs and shop in the description: acts as their records declare them, and what can be asked. */
 final class ActPaths {

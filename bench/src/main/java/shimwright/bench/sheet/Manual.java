@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
-import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.registry.BadInputs;
 import shimwright.mechanics.registry.Registry;
 import shimwright.mechanics.registry.Topics;
 import shimwright.mechanics.working.Line;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** The manual: a page a worksheet and an index by topic, made from the sheets. */

@@ -9,8 +9,8 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.registry.Registry;
 import shimwright.mechanics.registry.Topics;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 import tools.jackson.databind.json.JsonMapper;
 

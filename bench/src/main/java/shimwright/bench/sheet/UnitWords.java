@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /**

@@ -27,8 +27,8 @@ final class LogWalk {
     static Outcome<Head> walk(Object place, Connection database, Head walked) throws SQLException {
         Head log = walked;
         Map<String, Head> streams = new HashMap<>();
-        try (PreparedStatement ask =
-                database.prepareStatement("select " + EntryRow.COLUMNS + " from entry where number > ? order by number")) {
+        try (PreparedStatement ask = database.prepareStatement(
+                "select " + EntryRow.COLUMNS + " from entry where number > ? order by number")) {
             ask.setLong(1, walked.count());
             ask.setFetchSize(ROWS);
             try (ResultSet rows = ask.executeQuery()) {

@@ -37,7 +37,8 @@ record SignedHead(What what, String shop, String stream, Head head, String docum
 
     /** Signs. */
     static SignedHead by(SigningKey key, What what, String shop, String stream, Head head, Optional<String> document) {
-        SignedHead unsigned = new SignedHead(what, shop, stream, head, document.orElse(NO_DOCUMENT), key.publicKey(), "");
+        SignedHead unsigned =
+                new SignedHead(what, shop, stream, head, document.orElse(NO_DOCUMENT), key.publicKey(), "");
         return new SignedHead(what, shop, stream, head, unsigned.document, unsigned.key, key.sign(unsigned.text()));
     }
 

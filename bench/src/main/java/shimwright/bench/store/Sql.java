@@ -134,7 +134,8 @@ final class Sql {
     static Head head(Connection database, String stream) throws SQLException {
         return one(
                         database,
-                        "select " + EntryRow.COLUMNS + " from entry where stream = ? order by stream_number desc limit 1",
+                        "select " + EntryRow.COLUMNS
+                                + " from entry where stream = ? order by stream_number desc limit 1",
                         stream)
                 .map(EntryRow::streamHead)
                 .orElse(Head.EMPTY);

@@ -238,7 +238,8 @@ public final class Verification {
         return faults;
     }
 
-    private void handBacks(VerificationReport.Gathering report, DataFolder files, Connection database, List<LogEntry> handedBack)
+    private void handBacks(
+            VerificationReport.Gathering report, DataFolder files, Connection database, List<LogEntry> handedBack)
             throws IOException, SQLException {
         if (Schema.version(database) < Schema.SIGNED) {
             report.remark("No hand-back is signed: an older program kept this log");
@@ -283,7 +284,8 @@ public final class Verification {
         }
     }
 
-    private void signature(VerificationReport.Gathering report, DataFolder files, String shop, Head head) throws IOException {
+    private void signature(VerificationReport.Gathering report, DataFolder files, String shop, Head head)
+            throws IOException {
         if (!Files.isRegularFile(files.signature())) {
             if (owner.hasKey() || trusted.isPresent()) {
                 report.fault(Fault.at(
@@ -327,12 +329,14 @@ public final class Verification {
         }
     }
 
-    private void newest(VerificationReport.Gathering report, DataFolder files, Head log) throws IOException, SQLException {
+    private void newest(VerificationReport.Gathering report, DataFolder files, Head log)
+            throws IOException, SQLException {
         new OwnerCheck(files).newest(owner, log).ifPresent(report::fault);
     }
 
     /** Heads remembered of the folders that a backup may come from: it must fit one of them as far as it goes. */
-    private void elsewhere(VerificationReport.Gathering report, DataFolder files, Connection database, String shop, Head head)
+    private void elsewhere(
+            VerificationReport.Gathering report, DataFolder files, Connection database, String shop, Head head)
             throws IOException, SQLException {
         List<Remembered> all = owner.heads().all().stream()
                 .filter(one -> one.shop().equals(shop))

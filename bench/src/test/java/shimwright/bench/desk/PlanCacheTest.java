@@ -55,7 +55,8 @@ class PlanCacheTest {
     }
 
     private static LogEntry kept(int number, Entry.OfJob entry) {
-        return new LogEntry(number, number, new Draft("job-v-1", "e" + number, NOW, "the bench", entry), "h", "h" + number);
+        return new LogEntry(
+                number, number, new Draft("job-v-1", "e" + number, NOW, "the bench", entry), "h", "h" + number);
     }
 
     private static void untilOver(PlanCache plans) {

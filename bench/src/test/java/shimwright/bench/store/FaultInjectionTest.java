@@ -138,8 +138,8 @@ class FaultInjectionTest {
         if (way == 0) {
             Files.write(files.signature(), signature);
         } else if (way == 2) {
-            SignedHead signed =
-                    forger.sign(SignedHead.What.BACKUP, shopOf(files), "", head, Optional.of(Disk.hash(files.manifest())));
+            SignedHead signed = forger.sign(
+                    SignedHead.What.BACKUP, shopOf(files), "", head, Optional.of(Disk.hash(files.manifest())));
             Files.writeString(files.signature(), signed.line() + "\n");
         }
         assertThat(Backup.check(target).isOk()).isTrue();
@@ -152,12 +152,18 @@ class FaultInjectionTest {
         int end = text.lastIndexOf("\n%shimwright");
         byte[] record = Arrays.copyOf(signed, end);
         record[random.nextInt(end)]++;
-        SignedHead own = SignedHead.of(text.substring(end + 2, text.length() - 1)).orElseThrow();
+        SignedHead own =
+                SignedHead.of(text.substring(end + 2, text.length() - 1)).orElseThrow();
         byte[] forged = switch (way) {
             case 0 -> own.behind(record);
             case 1 -> record;
             default ->
-                forger.sign(SignedHead.What.RECORD, own.shop(), own.stream(), own.head(), Optional.of(Disk.hash(record)))
+                forger.sign(
+                                SignedHead.What.RECORD,
+                                own.shop(),
+                                own.stream(),
+                                own.head(),
+                                Optional.of(Disk.hash(record)))
                         .behind(record);
         };
         Files.write(target, forged);

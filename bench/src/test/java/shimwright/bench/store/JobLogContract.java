@@ -81,7 +81,10 @@ abstract class JobLogContract {
                 assertThat(log.head(stream))
                         .isEqualTo(new Head(
                                 entries.size(), entries.get(entries.size() - 1).streamHash()));
-                assertThat(entries).extracting(LogEntry::streamNumber).isSorted().endsWith((long) entries.size());
+                assertThat(entries)
+                        .extracting(LogEntry::streamNumber)
+                        .isSorted()
+                        .endsWith((long) entries.size());
             }
         }
     }

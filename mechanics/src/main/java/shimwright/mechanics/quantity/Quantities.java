@@ -48,7 +48,8 @@ public final class Quantities {
      * @param place for the refusal
      * @param range allowed SI values
      */
-    public static Outcome<ParsedQuantity> parse(String text, Kind kind, MeasureUnit assumedWhenNoUnit, String place, Range range) {
+    public static Outcome<ParsedQuantity> parse(
+            String text, Kind kind, MeasureUnit assumedWhenNoUnit, String place, Range range) {
         if (assumedWhenNoUnit.kind() != kind) {
             throw new IllegalArgumentException(assumedWhenNoUnit + " is not a unit of " + kind);
         }

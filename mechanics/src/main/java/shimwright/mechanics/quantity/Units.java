@@ -46,19 +46,24 @@ public final class Units {
     public static final MeasureUnit M2 = add(Kind.AREA, "m²", 1, SI);
     public static final MeasureUnit IN2 = add(Kind.AREA, "in²", INCH * INCH, SP811, "sq in");
 
-    public static final MeasureUnit LITRE = add(Kind.VOLUME, "L", 1e-3, SI, "litre", "liter", "litres", "liters", "dm3");
+    public static final MeasureUnit LITRE =
+            add(Kind.VOLUME, "L", 1e-3, SI, "litre", "liter", "litres", "liters", "dm3");
     public static final MeasureUnit MILLILITRE = add(Kind.VOLUME, "mL", 1e-6, SI, "cm3", "cc");
-    public static final MeasureUnit QUART = add(Kind.VOLUME, "qt", US_GALLON / 4, SP811 + ", US liquid", "US qt", "quart");
-    public static final MeasureUnit PINT = add(Kind.VOLUME, "pt", US_GALLON / 8, SP811 + ", US liquid", "US pt", "pint");
+    public static final MeasureUnit QUART =
+            add(Kind.VOLUME, "qt", US_GALLON / 4, SP811 + ", US liquid", "US qt", "quart");
+    public static final MeasureUnit PINT =
+            add(Kind.VOLUME, "pt", US_GALLON / 8, SP811 + ", US liquid", "US pt", "pint");
     public static final MeasureUnit GALLON = add(Kind.VOLUME, "gal", US_GALLON, SP811 + ", US liquid", "US gal");
-    public static final MeasureUnit FLUID_OUNCE = add(Kind.VOLUME, "fl oz", US_GALLON / 128, SP811 + ", US", "US fl oz");
+    public static final MeasureUnit FLUID_OUNCE =
+            add(Kind.VOLUME, "fl oz", US_GALLON / 128, SP811 + ", US", "US fl oz");
     public static final MeasureUnit IMPERIAL_PINT = add(Kind.VOLUME, "imp pt", 0.00056826125, SP811, "UK pt");
     public static final MeasureUnit IMPERIAL_QUART = add(Kind.VOLUME, "imp qt", 0.0011365225, SP811, "UK qt");
     public static final MeasureUnit MM3 = add(Kind.VOLUME, "mm³", 1e-9, SI);
     public static final MeasureUnit M3 = add(Kind.VOLUME, "m³", 1, SI);
     public static final MeasureUnit IN3 = add(Kind.VOLUME, "in³", INCH * INCH * INCH, SP811, "cu in");
 
-    public static final MeasureUnit CM3_PER_MINUTE = add(Kind.FLOW, "cm³/min", 1e-6 / 60, SI, "mL/min", "cc/min", "ccm");
+    public static final MeasureUnit CM3_PER_MINUTE =
+            add(Kind.FLOW, "cm³/min", 1e-6 / 60, SI, "mL/min", "cc/min", "ccm");
     public static final MeasureUnit LITRE_PER_MINUTE = add(Kind.FLOW, "L/min", 1e-3 / 60, SI);
     public static final MeasureUnit LITRE_PER_HOUR = add(Kind.FLOW, "L/h", 1e-3 / 3600, SI);
     public static final MeasureUnit M3_PER_S = add(Kind.FLOW, "m³/s", 1, SI);
@@ -125,7 +130,8 @@ public final class Units {
     public static final MeasureUnit KILOJOULE = add(Kind.ENERGY, "kJ", 1e3, SI);
     public static final MeasureUnit KILOWATT = add(Kind.POWER, "kW", 1e3, SI);
     public static final MeasureUnit WATT = add(Kind.POWER, "W", 1, SI);
-    public static final MeasureUnit HORSEPOWER = add(Kind.POWER, "hp", 550 * POUND_FORCE * FOOT, SP811 + ", 550 ft·lbf/s");
+    public static final MeasureUnit HORSEPOWER =
+            add(Kind.POWER, "hp", 550 * POUND_FORCE * FOOT, SP811 + ", 550 ft·lbf/s");
     /** Pressure times volume per time: how a leak is stated without a reference temperature. */
     public static final MeasureUnit MBAR_LITRE_PER_S = add(Kind.POWER, "mbar·L/s", 0.1, SI);
 
@@ -133,9 +139,11 @@ public final class Units {
     public static final MeasureUnit METRIC_HORSEPOWER = add(Kind.POWER, "PS", 75 * GRAVITY, SP811);
 
     public static final MeasureUnit CELSIUS = temperature("°C", 1, 273.15, "degC", "C", "deg C");
-    public static final MeasureUnit FAHRENHEIT = temperature("°F", FAHRENHEIT_STEP, 459.67 * 5 / 9, "degF", "F", "deg F");
+    public static final MeasureUnit FAHRENHEIT =
+            temperature("°F", FAHRENHEIT_STEP, 459.67 * 5 / 9, "degF", "F", "deg F");
     public static final MeasureUnit KELVIN = temperature("K", 1, 0);
-    public static final MeasureUnit KELVIN_STEP = add(Kind.TEMPERATURE_DIFFERENCE, "K", 1, SI, "°C", "degC", "C", "deg C");
+    public static final MeasureUnit KELVIN_STEP =
+            add(Kind.TEMPERATURE_DIFFERENCE, "K", 1, SI, "°C", "degC", "C", "deg C");
     public static final MeasureUnit FAHRENHEIT_DIFFERENCE =
             add(Kind.TEMPERATURE_DIFFERENCE, "°F", FAHRENHEIT_STEP, SP811, "degF", "F", "deg F");
     public static final MeasureUnit UM_PER_M_K =

@@ -44,7 +44,8 @@ final class CaseReader {
      * @param given values by key: text, numbers, booleans, lists, maps; dotted keys reach into records
      * @param system units of bare numbers
      */
-    static <C> Outcome<BoundCase<C>> bind(Class<C> type, List<SheetField> fields, Map<String, ?> given, UnitSystem system) {
+    static <C> Outcome<BoundCase<C>> bind(
+            Class<C> type, List<SheetField> fields, Map<String, ?> given, UnitSystem system) {
         CaseReader binder = new CaseReader(system);
         Object value = binder.record(type, fields, binder.nested(given), "", "");
         if (value == null || !binder.refusals.isEmpty()) {

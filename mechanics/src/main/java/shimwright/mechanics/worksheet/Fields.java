@@ -10,8 +10,8 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.quantity.MeasureUnit;
+import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.quantity.Units;
 

@@ -3,9 +3,9 @@ package shimwright.mechanics.worksheet;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
-import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.UnitSystem;
 
 /** The help page of a worksheet: inputs with units, limits and defaults, an example, sources. */

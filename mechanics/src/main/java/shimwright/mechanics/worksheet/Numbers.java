@@ -40,7 +40,11 @@ final class Numbers {
     }
 
     private static void value(
-            SheetField field, @Nullable Object first, @Nullable Object other, String path, Map<String, Double> numbers) {
+            SheetField field,
+            @Nullable Object first,
+            @Nullable Object other,
+            String path,
+            Map<String, Double> numbers) {
         if (first == null || other == null) {
             return;
         }

@@ -152,7 +152,8 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
             for (int i = 0; i < list.size(); i++) {
                 items.add(text(field.entry(), list.get(i), record, path + "[" + i + "]"));
             }
-            return new ShownValue(field, path, items.isEmpty() ? "none" : String.join(", ", items), List.of(), List.of());
+            return new ShownValue(
+                    field, path, items.isEmpty() ? "none" : String.join(", ", items), List.of(), List.of());
         }
         if (field.shape() == Shape.RECORD && value != null) {
             return new ShownValue(field, path, "", List.of(), List.of(shown(field.children(), value, path + ".")));

@@ -12,7 +12,8 @@ import shimwright.mechanics.measure.Contribution;
  * @param budget what its doubt comes from, by input; empty without doubt
  * @param entries the parts of a record, or of each record of a list
  */
-public record ShownValue(SheetField field, String path, String text, List<Contribution> budget, List<List<ShownValue>> entries) {
+public record ShownValue(
+        SheetField field, String path, String text, List<Contribution> budget, List<List<ShownValue>> entries) {
     public ShownValue {
         budget = List.copyOf(budget);
         entries = entries.stream().map(List::copyOf).toList();

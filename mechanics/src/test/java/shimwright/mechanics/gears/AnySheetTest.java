@@ -17,9 +17,9 @@ import org.junit.jupiter.api.TestFactory;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Help;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** What holds for every worksheet of this part: its example works, and nothing within its ranges breaks it. */

@@ -21,9 +21,9 @@ import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.working.Line;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Help;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** What holds for each of these worksheets, whatever it computes. */

@@ -18,8 +18,8 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Help;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** What every worksheet owes, whoever wrote it. */
@@ -94,7 +94,8 @@ class RegistryTest {
             Worksheet<?, ?> sheet = Registry.all().get(i % Registry.all().size());
             Map<String, Object> given = new LinkedHashMap<>(sheet.example());
             for (int change = random.nextInt(2); change < 2; change++) {
-                SheetField field = sheet.inputs().get(random.nextInt(sheet.inputs().size()));
+                SheetField field =
+                        sheet.inputs().get(random.nextInt(sheet.inputs().size()));
                 given.keySet().removeIf(key -> key.startsWith(field.name() + "."));
                 given.put(field.name(), Inputs.within(field, random));
             }

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.TestFactory;
 import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Every worksheet, without exception: the worked example typed in inch units, lists and records too, answers the same. */

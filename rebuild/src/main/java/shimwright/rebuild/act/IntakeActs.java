@@ -222,7 +222,8 @@ public final class IntakeActs {
             @ActInput("what it is about") String about,
 
             @ActInput(value = "note", missing = "Type the note")
-            String text) implements Act.OfJob {
+            String text)
+            implements Act.OfJob {
         @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
             return kept(bench, new Entry.NoteMade(about.isBlank() ? "job" : about, text), "Note kept");

@@ -32,7 +32,8 @@ public final class OrderActs {
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
             List<String> ids =
                     items.stream().map(typed -> item(bench, typed)).distinct().toList();
-            return IntakeActs.kept(bench, new Entry.Sent(what, ids, to, due, late, note), "Kept: the plan waits for it");
+            return IntakeActs.kept(
+                    bench, new Entry.Sent(what, ids, to, due, late, note), "Kept: the plan waits for it");
         }
     }
 
@@ -54,7 +55,9 @@ public final class OrderActs {
             @ActInput(value = "verdict", missing = "Say whether it may go in")
             YesNo good,
 
-            @ActInput(value = "measured", missing = "Say what you measured or looked at on it; what comes back is checked")
+            @ActInput(
+                    value = "measured",
+                    missing = "Say what you measured or looked at on it; what comes back is checked")
             String measured)
             implements Act.OfJob {
         @Override

@@ -170,7 +170,10 @@ public final class ShopActs {
             @ActInput("family of pieces that do not say theirs")
             String family,
 
-            @ActInput(value = "list", missing = "Type or paste one piece a line: tag, family, thickness", longest = 50_000)
+            @ActInput(
+                    value = "list",
+                    missing = "Type or paste one piece a line: tag, family, thickness",
+                    longest = 50_000)
             String list)
             implements Act.OfShop {
         @Override

@@ -247,7 +247,9 @@ public final class StepActs {
             @ActInput(value = "choice", missing = "Go back to the plan")
             String choice,
 
-            @ActInput(value = "side", missing = "Choose one") String side,
+            @ActInput(value = "side", missing = "Choose one")
+            String side,
+
             @ActInput("reason") String reason)
             implements Act.OfJob {
         @Override

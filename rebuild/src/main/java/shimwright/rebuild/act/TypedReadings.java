@@ -5,10 +5,10 @@ import java.util.List;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
-import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.rebuild.inspect.GaugeError;
 import shimwright.rebuild.inspect.GaugeReadings;
 

@@ -39,7 +39,8 @@ public record GaugeReadings(List<Double> values, Optional<GaugeError> gauge, Lis
      * @param gauge mark of the gauge; empty for the one that the unit file names
      * @param reason why an unlikely size is right all the same; empty where nobody says so
      */
-    public static GaugeReadings taken(List<Double> values, Measurable measured, Shop shop, String gauge, String reason) {
+    public static GaugeReadings taken(
+            List<Double> values, Measurable measured, Shop shop, String gauge, String reason) {
         GaugeReadings readings = of(values).confirmedBecause(reason);
         return shop.inUse(gauge.isBlank() ? measured.gauge() : gauge)
                 .filter(known -> known.kind() == measured.kind().quantity())

@@ -79,7 +79,11 @@ public record WearJudgement(
     }
 
     private static WearJudgement judged(
-            WearLimit wear, Quantity stated, Map<String, List<Double>> pieces, GaugeReadings readings, UnitSystem system) {
+            WearLimit wear,
+            Quantity stated,
+            Map<String, List<Double>> pieces,
+            GaugeReadings readings,
+            UnitSystem system) {
         Kind kind = wear.kind().quantity();
         boolean min = wear.direction() == Direction.MIN;
         Comparator<JudgedValue> order = Comparator.comparingDouble(JudgedValue::value);

@@ -13,11 +13,11 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.SequencingProblem;
-import shimwright.rebuild.plan.search.Solution;
-import shimwright.rebuild.plan.search.SearchResult;
-import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.Search;
+import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.SearchObserver;
+import shimwright.rebuild.plan.search.SearchResult;
+import shimwright.rebuild.plan.search.Solution;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.HoldPoint;
@@ -56,7 +56,12 @@ public final class Planner {
      *     is not open yet
      */
     public static Outcome<Plan> lay(
-            Unit unit, Map<String, String> taken, BuildState present, SearchBudget budget, SearchObserver watch, List<String> hint) {
+            Unit unit,
+            Map<String, String> taken,
+            BuildState present,
+            SearchBudget budget,
+            SearchObserver watch,
+            List<String> hint) {
         Order order = Order.of(unit, taken);
         SequencingProblem problem = UnitProblem.of(unit, order, present, Set.of());
         SearchResult attempt = Search.attempt(problem, budget, watch, hint);
@@ -158,7 +163,13 @@ public final class Planner {
     }
 
     private static Plan plan(
-            Unit unit, Order order, BuildState present, SequencingProblem problem, Solution answer, List<Window> late, boolean known) {
+            Unit unit,
+            Order order,
+            BuildState present,
+            SequencingProblem problem,
+            Solution answer,
+            List<Window> late,
+            boolean known) {
         List<String> faults = Lawful.faults(problem, answer.order(), answer.cost());
         if (!faults.isEmpty()) {
             throw new IllegalStateException("an unlawful plan was found: " + String.join("; ", faults));

@@ -37,7 +37,12 @@ public final class SideChoices {
      * @return refused where the sides taken cannot be planned themselves, or where there are more than 256 combinations
      */
     public static Outcome<List<Ranked>> of(
-            Unit unit, Map<String, String> taken, Set<String> settled, BuildState present, SearchBudget budget, SearchObserver watch) {
+            Unit unit,
+            Map<String, String> taken,
+            Set<String> settled,
+            BuildState present,
+            SearchBudget budget,
+            SearchObserver watch) {
         Map<String, String> now = new LinkedHashMap<>();
         unit.type().choices().forEach(choice -> now.put(choice.id(), taken.getOrDefault(choice.id(), choice.usual())));
         List<Map<String, String>> all = combinations(unit, now, settled);

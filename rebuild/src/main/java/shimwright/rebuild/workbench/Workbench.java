@@ -136,8 +136,8 @@ public final class Workbench {
         List<LogEntry> entries = new ArrayList<>(job.entries());
         long last = entries.get(entries.size() - 1).number();
         Draft draft = new Draft(job.id(), "to-be-kept-" + number, now, "", entry);
-        entries.add(
-                new LogEntry(last + 1, number, draft, job.head().hash(), job.head().hash()));
+        entries.add(new LogEntry(
+                last + 1, number, draft, job.head().hash(), job.head().hash()));
         return new Workbench(Fold.job(entries).orElseThrow(), file, shop, now, zone);
     }
 }

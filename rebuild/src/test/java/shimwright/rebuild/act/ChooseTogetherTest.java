@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.rebuild.demo.Van7;
 import shimwright.rebuild.demo.DemoWorkbench;
+import shimwright.rebuild.demo.Van7;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.workbench.ShopFloor;
 

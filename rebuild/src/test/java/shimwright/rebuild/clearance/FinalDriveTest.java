@@ -20,8 +20,8 @@ import shimwright.mechanics.axial.shim.ShimPack;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session.Stage;
-import shimwright.rebuild.demo.Van7;
 import shimwright.rebuild.demo.DemoWorkbench;
+import shimwright.rebuild.demo.Van7;
 import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.Step.Phase;
@@ -211,7 +211,8 @@ class FinalDriveTest {
     @CsvSource({"a, 0.0526", "b, -0.0062", "c, 0.1156", "d, 0.0677"})
     void growthIsThatOfTheSource(String clearance, double growth) {
         // TH-1; preloads signed as play, so more preload hot is negative
-        assertThat(DemoWorkbench.open().unit().clearance(clearance).growth()).isCloseTo(growth * MM, within(0.0001 * MM));
+        assertThat(DemoWorkbench.open().unit().clearance(clearance).growth())
+                .isCloseTo(growth * MM, within(0.0001 * MM));
     }
 
     @Test

@@ -102,7 +102,8 @@ class ChecksTest {
                 .contains("is below the limit of 0.3 bar (4.4 psi)");
         assertThat(check.bareUnit()).isEqualTo(Units.BAR);
         assertThat(check.limits()).isEqualTo("0.3 bar (4.4 psi) to 0.5 bar");
-        assertThat(ChecksFromFile.wear("kind: torque, limit: 5 lbf.in, direction: min").bareUnit())
+        assertThat(ChecksFromFile.wear("kind: torque, limit: 5 lbf.in, direction: min")
+                        .bareUnit())
                 .isEqualTo(Units.LBF_IN);
         assertThat(check("H12", "lift").bareUnit()).isEqualTo(Units.ONE);
     }

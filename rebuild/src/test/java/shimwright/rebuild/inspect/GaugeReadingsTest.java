@@ -41,7 +41,8 @@ class GaugeReadingsTest {
                 .orElseThrow();
         assertThat(judged.worst()).isCloseTo(0.285 * MM, within(1e-12));
         assertThat(judged.verdict()).isEqualTo(Verdict.IN);
-        WearLimit each = ChecksFromFile.wear("kind: length, as_new: [0.12 mm, 0.20 mm], limit: 0.30 mm, direction: max");
+        WearLimit each =
+                ChecksFromFile.wear("kind: length, as_new: [0.12 mm, 0.20 mm], limit: 0.30 mm, direction: max");
         assertThat(WearJudgement.of(each, mm(0.28, 0.31, 0.27, 0.28), UnitSystem.METRIC)
                         .orElseThrow()
                         .within())
@@ -93,7 +94,8 @@ class GaugeReadingsTest {
 
     @Test
     void aLimitIsRelativeToTheReadingBefore() {
-        Check same = ChecksFromFile.check("kind: length, lower: -0.01 mm, upper: 0.01 mm, relative_to: H1/y, places: 2");
+        Check same =
+                ChecksFromFile.check("kind: length, lower: -0.01 mm, upper: 0.01 mm, relative_to: H1/y, places: 2");
         assertThat(judge(same, mm(8.015, 8.012).after(List.of(8.01 * MM, 8.012 * MM)))
                         .verdict())
                 .isEqualTo(Verdict.IN);

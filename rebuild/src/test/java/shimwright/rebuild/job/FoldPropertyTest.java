@@ -10,8 +10,8 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
-import shimwright.rebuild.demo.EntryStream;
 import shimwright.rebuild.demo.DemoWorkbench;
+import shimwright.rebuild.demo.EntryStream;
 import shimwright.rebuild.unit.model.Step.Phase;
 
 /** Laws of the fold over any stream of entries, lawful or not. */

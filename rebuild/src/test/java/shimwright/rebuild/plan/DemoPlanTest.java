@@ -58,8 +58,10 @@ class DemoPlanTest {
         for (Unit unit : List.of(DemoUnit.A, DemoUnit.B)) {
             List<Double> told = new ArrayList<>();
             long began = System.nanoTime();
-            SearchObserver watch = new SearchObserver(() -> false, progress -> told.add((System.nanoTime() - began) / 1e9));
-            Plan plan = Planner.lay(unit, Map.of(), BuildState.inOrder(List.of()), SearchBudget.proof(), watch, List.of())
+            SearchObserver watch =
+                    new SearchObserver(() -> false, progress -> told.add((System.nanoTime() - began) / 1e9));
+            Plan plan = Planner.lay(
+                            unit, Map.of(), BuildState.inOrder(List.of()), SearchBudget.proof(), watch, List.of())
                     .orElseThrow();
             double proof = (System.nanoTime() - began) / 1e9;
             assertThat(plan.proven()).isTrue();

@@ -27,7 +27,8 @@ class HistoryTest {
 
     private static Plan lay(Unit unit, List<String> done, Map<String, Double> ago, List<String> hint) {
         BuildState present = new BuildState(done, true, ago, Map.of());
-        return Planner.lay(unit, Map.of(), present, SMALL, SearchObserver.nobody(), hint).orElseThrow();
+        return Planner.lay(unit, Map.of(), present, SMALL, SearchObserver.nobody(), hint)
+                .orElseThrow();
     }
 
     @Test

@@ -19,7 +19,12 @@ class SideChoicesTest {
         DemoUnit.A.type().choices().stream().map(Choice::id).forEach(settled::add);
         settled.removeAll(Set.of(open));
         return SideChoices.of(
-                        DemoUnit.A, taken, settled, BuildState.inOrder(List.of()), new SearchBudget(4, 500), SearchObserver.nobody())
+                        DemoUnit.A,
+                        taken,
+                        settled,
+                        BuildState.inOrder(List.of()),
+                        new SearchBudget(4, 500),
+                        SearchObserver.nobody())
                 .orElseThrow();
     }
 

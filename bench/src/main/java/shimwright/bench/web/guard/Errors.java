@@ -37,7 +37,8 @@ final class Errors extends ErrorHandler {
     public ByteBuffer badMessageError(int status, @Nullable String reason, HttpFields.Mutable fields) {
         RefusalAnswers.headers(fields);
         fields.put(HttpHeader.CONTENT_TYPE, RefusalAnswers.type(false));
-        return ByteBuffer.wrap(RefusalAnswers.body(false, List.of(refusal(status))).getBytes(StandardCharsets.UTF_8));
+        return ByteBuffer.wrap(
+                RefusalAnswers.body(false, List.of(refusal(status))).getBytes(StandardCharsets.UTF_8));
     }
 
     private static Refusal refusal(int status) {

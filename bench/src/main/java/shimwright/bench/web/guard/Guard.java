@@ -93,7 +93,8 @@ public final class Guard extends Handler.Wrapper {
             response.setStatus(memory ? 503 : 500);
             response.setContentType(RefusalAnswers.type(false));
             response.getOutputStream()
-                    .write(RefusalAnswers.page(List.of(memory ? TOO_LITTLE : FAULT)).getBytes(StandardCharsets.UTF_8));
+                    .write(RefusalAnswers.page(List.of(memory ? TOO_LITTLE : FAULT))
+                            .getBytes(StandardCharsets.UTF_8));
         } catch (IOException | IllegalStateException gone) {
             LOG.warn("nobody heard of it: {}", gone.getMessage());
         }
@@ -150,7 +151,8 @@ public final class Guard extends Handler.Wrapper {
     }
 
     /** One page for who was not let in, and no more. */
-    private boolean stranger(RequestHead asked, Request request, Response response, Callback callback) throws Exception {
+    private boolean stranger(RequestHead asked, Request request, Response response, Callback callback)
+            throws Exception {
         if (asked.path().equals(PAIR)) {
             return super.handle(request, response, callback);
         }
@@ -201,8 +203,8 @@ public final class Guard extends Handler.Wrapper {
             return Optional.of(new Denied(403, List.of(origin.get())));
         }
         if (asked.address().length() > RequestLimits.ADDRESS) {
-            return Optional.of(
-                    new Denied(414, "address", "it is longer than " + RequestLimits.ADDRESS + " characters", "Send less"));
+            return Optional.of(new Denied(
+                    414, "address", "it is longer than " + RequestLimits.ADDRESS + " characters", "Send less"));
         }
         return ReadableText.refusal(asked).map(refusal -> new Denied(400, List.of(refusal)));
     }

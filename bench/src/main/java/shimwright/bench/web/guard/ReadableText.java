@@ -96,7 +96,8 @@ public final class ReadableText {
     public static List<Refusal> refusals(Map<String, List<String>> fields) {
         List<Refusal> refusals = new ArrayList<>();
         if (fields.values().stream().mapToInt(List::size).sum() > RequestLimits.FIELDS) {
-            refusals.add(new Refusal("form", "it has more than " + RequestLimits.FIELDS + " fields", "Send less at a time"));
+            refusals.add(
+                    new Refusal("form", "it has more than " + RequestLimits.FIELDS + " fields", "Send less at a time"));
             return refusals;
         }
         fields.forEach((name, values) -> {
@@ -111,8 +112,8 @@ public final class ReadableText {
             }
             int length = values.stream().mapToInt(String::length).sum();
             if (length > RequestLimits.FIELD) {
-                refusals.add(
-                        new Refusal(place, "the text has " + length + " characters", "Keep it under " + RequestLimits.FIELD));
+                refusals.add(new Refusal(
+                        place, "the text has " + length + " characters", "Keep it under " + RequestLimits.FIELD));
             }
         });
         return refusals;

@@ -20,8 +20,8 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.HoldActs;
-import shimwright.rebuild.act.StepActs;
 import shimwright.rebuild.act.IntakeActs;
+import shimwright.rebuild.act.StepActs;
 import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.unit.model.Step;
 
@@ -85,7 +85,8 @@ public final class BuildPages {
         if (form.raw("about").isEmpty()) {
             form = form.with("about", step.isEmpty() ? "job" : "step " + step);
         }
-        Pages.act(ctx, desk, door, form, ActReader.read(IntakeActs.MakeNote.class, form), this::build, BuildPages::same);
+        Pages.act(
+                ctx, desk, door, form, ActReader.read(IntakeActs.MakeNote.class, form), this::build, BuildPages::same);
     }
 
     private void picture(Context ctx) {

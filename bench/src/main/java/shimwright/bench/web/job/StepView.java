@@ -141,7 +141,8 @@ public record StepView(
         List<String> done = List.copyOf(bench.job().stepsDone());
         return done.contains(step.id())
                 ? null
-                : LastCallCost.by(bench.unit(), bench.job().sides(), done, step.id()).orElseThrow();
+                : LastCallCost.by(bench.unit(), bench.job().sides(), done, step.id())
+                        .orElseThrow();
     }
 
     /** So that help is asked for once: the next steps for more than one person, with the work before each. */

@@ -20,9 +20,9 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.plan.StepSetUps;
-import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.BuildState;
+import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.plan.StepSetUps;
 import shimwright.rebuild.plan.estimate.Arrival;
 import shimwright.rebuild.plan.estimate.Estimate;
 import shimwright.rebuild.plan.estimate.Evenings;
@@ -72,8 +72,7 @@ public record ForecastView(
         }
         FIRST.keySet().forEach(name -> door.remember(ctx, "evening-" + name, asked.getOrDefault(name, "")));
         BuildState present = BuildState.inOrder(List.copyOf(bench.job().stepsDone()));
-        Map<String, Double> ready =
-                StepSetUps.before(bench.unit(), bench.job().sides(), present, plan);
+        Map<String, Double> ready = StepSetUps.before(bench.unit(), bench.job().sides(), present, plan);
         List<UncertainTask> tasks = UncertainTask.of(bench.unit(), bench.order(), plan.ahead(), ready, spread).stream()
                 .map(task -> waiting(task, arrivals))
                 .toList();

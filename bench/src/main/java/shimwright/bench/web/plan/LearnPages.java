@@ -14,8 +14,8 @@ import shimwright.bench.web.kit.Pages;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.blocking.Blocking;
 import shimwright.rebuild.plan.learn.Learning;
-import shimwright.rebuild.plan.learn.RemovedParts;
 import shimwright.rebuild.plan.learn.Question;
+import shimwright.rebuild.plan.learn.RemovedParts;
 import shimwright.rebuild.plan.learn.StepText;
 
 /**

@@ -13,11 +13,11 @@ import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
 import shimwright.mechanics.outcome.Outcome;
-import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.BuildState;
+import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.crew.ConflictLimit;
-import shimwright.rebuild.plan.people.People;
 import shimwright.rebuild.plan.people.CrewPlan;
+import shimwright.rebuild.plan.people.People;
 
 /** What a second person is worth; worked out when the page is asked for. */
 public final class PeoplePages {

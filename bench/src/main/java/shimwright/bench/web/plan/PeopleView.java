@@ -8,9 +8,9 @@ import java.util.stream.Collectors;
 import shimwright.bench.picture.plan.SwimlaneDiagram;
 import shimwright.bench.picture.plan.SwimlaneDiagram.Bar;
 import shimwright.bench.web.kit.Show;
-import shimwright.rebuild.plan.people.TimetableBar;
 import shimwright.rebuild.plan.people.CrewPlan;
 import shimwright.rebuild.plan.people.CrewPlan.Why;
+import shimwright.rebuild.plan.people.TimetableBar;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 

@@ -11,8 +11,8 @@ import shimwright.bench.picture.plan.PlanDiagram.Bracket;
 import shimwright.bench.picture.plan.PlanDiagram.State;
 import shimwright.bench.web.kit.Drawings;
 import shimwright.bench.web.kit.Show;
-import shimwright.rebuild.plan.StepReason;
 import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.plan.StepReason;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 

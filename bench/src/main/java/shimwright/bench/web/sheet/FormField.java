@@ -9,12 +9,12 @@ import java.util.stream.Stream;
 import shimwright.bench.sheet.UnitWords;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
-import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /**

@@ -26,8 +26,8 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.registry.Registry;
 import shimwright.mechanics.registry.Topics;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheets: a list to search, and a form, an answer and a paper for each. The address holds the whole case. */

@@ -3,8 +3,8 @@ package shimwright.bench.web.shop;
 import java.util.List;
 import java.util.Optional;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.MeasureUnit;
+import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Units;
 
 /**

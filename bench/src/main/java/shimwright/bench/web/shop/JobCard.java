@@ -1,7 +1,7 @@
 package shimwright.bench.web.shop;
 
-import shimwright.bench.desk.JobSummary;
 import shimwright.bench.desk.JobOnBench;
+import shimwright.bench.desk.JobSummary;
 
 /**
  * A job as it lies on the bench.

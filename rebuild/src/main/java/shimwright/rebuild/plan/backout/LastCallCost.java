@@ -137,7 +137,8 @@ public record LastCallCost(Step step, List<Call> calls, List<Jump> jumps, List<L
             if (node == null) {
                 throw new IllegalStateException(item + " was not asked for");
             }
-            BitSet set = ClosureBranchAndBound.set(needs, forced, node, BackOut.BUDGET).set();
+            BitSet set = ClosureBranchAndBound.set(needs, forced, node, BackOut.BUDGET)
+                    .set();
             List<Step> steps = ways.steps(set);
             double minutes = steps.stream()
                     .mapToDouble(step -> standing.undoMinutes(step, tariff) + step.duration() / 60)

@@ -8,11 +8,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import shimwright.rebuild.plan.StepSetUps;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.BuildState;
+import shimwright.rebuild.plan.StepSetUps;
 import shimwright.rebuild.plan.evening.Tonight.NotTonight;
 import shimwright.rebuild.plan.evening.Tonight.Timed;
 import shimwright.rebuild.plan.evening.Tonight.Why;
@@ -66,7 +66,8 @@ public final class EveningPlan {
      * @param taken side by choice
      * @param present what is done and on its way, as the plan was laid for it
      */
-    public static Tonight tonight(Unit unit, Map<String, String> taken, BuildState present, Plan plan, Evening evening) {
+    public static Tonight tonight(
+            Unit unit, Map<String, String> taken, BuildState present, Plan plan, Evening evening) {
         return new EveningPlan(unit, taken, present, plan, evening).run();
     }
 

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import shimwright.mechanics.conformity.Conformity;
 import shimwright.mechanics.conformity.Limits;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.Window;
@@ -55,7 +55,8 @@ public record WindowChance(String window, String words, double planned, double l
         return List.copyOf(found);
     }
 
-    private static WindowChance chance(SequencingProblem problem, Window window, Map<String, Double> ended, double share) {
+    private static WindowChance chance(
+            SequencingProblem problem, Window window, Map<String, Double> ended, double share) {
         double gone = problem.start().open().getOrDefault(window.id(), 0.0);
         double ahead = ended.getOrDefault(window.closes(), 0.0) - ended.getOrDefault(window.opens(), 0.0);
         double u = share * ahead;

@@ -86,7 +86,8 @@ public record SequencingProblem(
     public SequencingProblem withWindows(List<Window> kept) {
         Map<String, Double> open = new HashMap<>(start.open());
         open.keySet().retainAll(kept.stream().map(Window::id).toList());
-        InitialState then = new InitialState(start.orientation(), start.stand(), start.tools(), start.weight(), start.waits(), open);
+        InitialState then = new InitialState(
+                start.orientation(), start.stand(), start.tools(), start.weight(), start.waits(), open);
         return new SequencingProblem(tasks, lags, kept, risks, setUps, then, waiting);
     }
 

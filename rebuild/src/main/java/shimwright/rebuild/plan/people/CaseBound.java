@@ -9,14 +9,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.plan.model.InitialState;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
-import shimwright.rebuild.plan.model.InitialState;
 import shimwright.rebuild.plan.model.Task;
-import shimwright.rebuild.plan.search.Solution;
-import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.Search;
+import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.SearchObserver;
+import shimwright.rebuild.plan.search.Solution;
 
 /**
  * What has to be done on the case alone: it is in one orientation and one person's hands at a time.
@@ -48,8 +48,8 @@ record CaseBound(List<Task> order, double work, double turning, double head, dou
             after.removeIf(id -> !orientations.contains(of(all, id).stand()));
             tasks.add(new Task(task.id(), task.words(), task.seconds(), task.stand(), Set.of(), after, task.weight()));
         }
-        SetUps turning =
-                new SetUps(orientations, problem.setUps().turn(), CaseTurn.factor(problem.setUps(), persons), 0, Map.of());
+        SetUps turning = new SetUps(
+                orientations, problem.setUps().turn(), CaseTurn.factor(problem.setUps(), persons), 0, Map.of());
         InitialState start = new InitialState(
                 problem.start().orientation(), "", Set.of(), problem.start().weight(), Map.of(), Map.of());
         SequencingProblem alone = new SequencingProblem(tasks, List.of(), List.of(), List.of(), turning, start, 1);

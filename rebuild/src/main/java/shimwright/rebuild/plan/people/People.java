@@ -12,12 +12,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.crew.Activity;
-import shimwright.rebuild.plan.crew.Crew;
 import shimwright.rebuild.plan.crew.ConflictLimit;
+import shimwright.rebuild.plan.crew.Crew;
 import shimwright.rebuild.plan.crew.Project;
 import shimwright.rebuild.plan.crew.Timetable;
 import shimwright.rebuild.plan.model.SequencingProblem;
@@ -159,8 +159,8 @@ public final class People {
                 place[k] = at;
             }
             double second = work.unitOfTime();
-            parts.add(
-                    new TimetableBar(work.find(one.id()), one.words(), start * second, (start + one.duration()) * second, who));
+            parts.add(new TimetableBar(
+                    work.find(one.id()), one.words(), start * second, (start + one.duration()) * second, who));
         }
         return List.copyOf(parts);
     }

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import shimwright.rebuild.plan.model.Lag;
-import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.Risk;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.Task;
 import shimwright.rebuild.plan.model.Window;
 

@@ -33,12 +33,14 @@ public final class Search {
      *     where it is not lawful it counts for nothing
      * @return refused where there is no order, with the circle or the windows, or where none was found
      */
-    public static Outcome<Solution> best(SequencingProblem problem, SearchBudget budget, SearchObserver watch, List<String> hint) {
+    public static Outcome<Solution> best(
+            SequencingProblem problem, SearchBudget budget, SearchObserver watch, List<String> hint) {
         return attempt(problem, budget, watch, hint).outcome();
     }
 
     /** The same, with what is impossible and what was only not found told apart. */
-    public static SearchResult attempt(SequencingProblem problem, SearchBudget budget, SearchObserver watch, List<String> hint) {
+    public static SearchResult attempt(
+            SequencingProblem problem, SearchBudget budget, SearchObserver watch, List<String> hint) {
         List<Refusal> circles = Infeasibility.circles(problem);
         if (!circles.isEmpty()) {
             return SearchResult.none(circles, true);
@@ -128,7 +130,9 @@ public final class Search {
 
     /** What a given order costs; empty where it does not keep the rules of the problem or is not whole. */
     public static Optional<Cost> cost(SequencingProblem problem, List<String> order) {
-        return Infeasibility.circles(problem).isEmpty() ? Evaluation.cost(CompiledProblem.of(problem), order) : Optional.empty();
+        return Infeasibility.circles(problem).isEmpty()
+                ? Evaluation.cost(CompiledProblem.of(problem), order)
+                : Optional.empty();
     }
 
     /** What orders cost, for many orders of one problem, which must have no circle. */

@@ -8,9 +8,9 @@ import java.util.regex.Pattern;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
-import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Units;
 import shimwright.rebuild.unit.model.Quantity;
 

@@ -104,7 +104,8 @@ class ClosureTest {
             for (int run = 0; run < ms.length; run++) {
                 UndoGraph needs = random(new Random(run), 300, 0.3, reach);
                 long begin = System.nanoTime();
-                assertThat(ClosureBranchAndBound.set(needs, 0, BackOut.BUDGET).proven()).isTrue();
+                assertThat(ClosureBranchAndBound.set(needs, 0, BackOut.BUDGET).proven())
+                        .isTrue();
                 ms[run] = (System.nanoTime() - begin) / 1e6;
             }
             Arrays.sort(ms);

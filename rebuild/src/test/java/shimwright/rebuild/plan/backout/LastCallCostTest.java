@@ -28,7 +28,8 @@ class LastCallCostTest {
             .toList();
 
     private static LastCallCost before(String step) {
-        return LastCallCost.by(A, Map.of(), PLAN.subList(0, PLAN.indexOf(step)), step).orElseThrow();
+        return LastCallCost.by(A, Map.of(), PLAN.subList(0, PLAN.indexOf(step)), step)
+                .orElseThrow();
     }
 
     @Test
@@ -65,7 +66,8 @@ class LastCallCostTest {
         assertThat(first.losses()).isEmpty();
         assertThat(LastCallCost.by(A, Map.of(), List.of(), "Z1").refusals()).hasSize(1);
         // left out on this side of the choice
-        assertThat(LastCallCost.by(A, Map.of("O1", "late"), List.of(), "D08").isOk()).isFalse();
+        assertThat(LastCallCost.by(A, Map.of("O1", "late"), List.of(), "D08").isOk())
+                .isFalse();
     }
 
     @Property(tries = 30)

@@ -28,7 +28,9 @@ class BlockingTest {
         assertThat(text).contains(old);
         UnitFiles.Result result = UnitFiles.read("u.yaml", text.replace(old, fresh));
         assertThat(result.problems()).isEmpty();
-        return DrawingComparison.report("u.yaml", (UnitFiles.Good) result).stream().skip(1).toList();
+        return DrawingComparison.report("u.yaml", (UnitFiles.Good) result).stream()
+                .skip(1)
+                .toList();
     }
 
     @Test
@@ -96,6 +98,7 @@ class BlockingTest {
 
     @Test
     void aSmallFileWithoutGeometryOfThatKindSaysNothingOdd() {
-        assertThat(DrawingComparison.report("u.yaml", read(UnitFiles.starter()))).hasSizeLessThan(2);
+        assertThat(DrawingComparison.report("u.yaml", read(UnitFiles.starter())))
+                .hasSizeLessThan(2);
     }
 }

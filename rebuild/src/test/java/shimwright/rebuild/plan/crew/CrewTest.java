@@ -77,12 +77,14 @@ class CrewTest {
                         .orElseThrow()
                         .span())
                 .isEqualTo(29);
-        assertThat(Crew.least(project, new ConflictLimit(100), () -> true).isOk()).isFalse();
+        assertThat(Crew.least(project, new ConflictLimit(100), () -> true).isOk())
+                .isFalse();
     }
 
     @Test
     void nothingToDoIsDoneAtOnceAndWhatIsMadeWronglyThrows() {
-        Timetable nothing = Crew.least(new Project(List.of(PRESS), List.of(), List.of()), new ConflictLimit(1), () -> false)
+        Timetable nothing = Crew.least(
+                        new Project(List.of(PRESS), List.of(), List.of()), new ConflictLimit(1), () -> false)
                 .orElseThrow();
         assertThat(nothing).isEqualTo(new Timetable(Map.of(), 0, 0, true, 0));
         assertThatThrownBy(() -> new Resource("r", "", 0)).isInstanceOf(IllegalArgumentException.class);
@@ -103,12 +105,16 @@ class CrewTest {
         SplittableRandom random = new SplittableRandom(3);
         for (int time = 0; time < 12; time++) {
             Project project = larger(random, 40);
-            Timetable little = Crew.least(project, new ConflictLimit(50), () -> false).orElseThrow();
-            Timetable more = Crew.least(project, new ConflictLimit(3000), () -> false).orElseThrow();
+            Timetable little =
+                    Crew.least(project, new ConflictLimit(50), () -> false).orElseThrow();
+            Timetable more =
+                    Crew.least(project, new ConflictLimit(3000), () -> false).orElseThrow();
             assertThat(Crew.least(project, new ConflictLimit(3000), () -> false).orElseThrow())
                     .isEqualTo(more);
-            assertThat(TimetableCheck.faults(project, little.starts(), little.span())).isEmpty();
-            assertThat(TimetableCheck.faults(project, more.starts(), more.span())).isEmpty();
+            assertThat(TimetableCheck.faults(project, little.starts(), little.span()))
+                    .isEmpty();
+            assertThat(TimetableCheck.faults(project, more.starts(), more.span()))
+                    .isEmpty();
             assertThat(more.span()).isBetween(little.bound(), little.span());
             assertThat(more.bound()).isBetween(little.bound(), more.span());
         }

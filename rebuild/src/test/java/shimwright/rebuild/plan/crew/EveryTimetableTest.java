@@ -149,7 +149,8 @@ class EveryTimetableTest {
             Outcome<Timetable> found = Crew.least(project, new ConflictLimit(0), () -> false);
             if (found.isOk()) {
                 Timetable table = found.orElseThrow();
-                assertThat(TimetableCheck.faults(project, table.starts(), table.span())).isEmpty();
+                assertThat(TimetableCheck.faults(project, table.starts(), table.span()))
+                        .isEmpty();
                 assertThat(table.span()).isGreaterThanOrEqualTo(best);
                 assertThat(table.bound()).as(project.toString()).isLessThanOrEqualTo(best);
                 assertThat(table.gap()).isEqualTo(table.span() - table.bound());

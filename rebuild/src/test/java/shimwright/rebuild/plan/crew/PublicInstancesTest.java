@@ -19,7 +19,8 @@ class PublicInstancesTest {
     void thePublishedMakespanIsReachedAndProven(String file, int published) throws IOException {
         Project project = ProjectFiles.read(file);
         long began = System.nanoTime();
-        Timetable found = Crew.least(project, new ConflictLimit(50_000), () -> false).orElseThrow();
+        Timetable found =
+                Crew.least(project, new ConflictLimit(50_000), () -> false).orElseThrow();
         figures(file, "" + published, "" + found.span(), found.proven(), began, found.conflicts());
         assertThat(found.span()).isEqualTo(published);
         assertThat(found.proven()).isTrue();

@@ -16,11 +16,11 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
-import shimwright.rebuild.plan.StepSetUps;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.BuildState;
+import shimwright.rebuild.plan.StepSetUps;
 import shimwright.rebuild.plan.model.Cost;
 import shimwright.rebuild.unit.model.Step;
 
@@ -61,7 +61,8 @@ class EstimateTest {
     void aChainHasTheTextbookMeanAndVariance() {
         // mean (a + 4 m + b)/6, variance ((b - a)/6)^2, both add up along a chain (usual three-point rules, from
         // memory)
-        List<ThreePoint> spreads = List.of(new ThreePoint(20, 30, 70), new ThreePoint(5, 5, 11), new ThreePoint(40, 95, 100));
+        List<ThreePoint> spreads =
+                List.of(new ThreePoint(20, 30, 70), new ThreePoint(5, 5, 11), new ThreePoint(40, 95, 100));
         List<UncertainTask> chain = new ArrayList<>();
         for (ThreePoint spread : spreads) {
             String id = "t" + chain.size();

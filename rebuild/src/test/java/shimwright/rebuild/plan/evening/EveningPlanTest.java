@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.evening.Tonight.NotTonight;
 import shimwright.rebuild.plan.evening.Tonight.Timed;
 import shimwright.rebuild.plan.evening.Tonight.Why;
@@ -85,8 +85,9 @@ class EveningPlanTest {
 
     @Test
     void whatIsAwaitedIsPassedOverAndTheRestGoesOn() {
-        List<String> first =
-                plan(BuildState.inOrder(List.of())).ahead().stream().map(Step::id).toList();
+        List<String> first = plan(BuildState.inOrder(List.of())).ahead().stream()
+                .map(Step::id)
+                .toList();
         String awaited = first.get(4);
         BuildState present = new BuildState(first.subList(0, 4), true, Map.of(), Map.of(awaited, 3 * 86_400.0));
         Tonight tonight = tonight(present, 180, 2);

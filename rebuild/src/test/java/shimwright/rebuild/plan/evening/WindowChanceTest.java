@@ -10,9 +10,9 @@ import java.util.Set;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.BuildState;
 
 /** Chances against the normal distribution of Hipparchus, a general-purpose library. */
 class WindowChanceTest {

@@ -241,7 +241,8 @@ class LearningTest {
         for (int i = random.nextInt(6); i > 0 && now.next().isPresent(); i--) {
             now = now.answered(now.next().orElseThrow(), random.nextBoolean());
         }
-        List<RemovedParts> laid = StepText.grouped(now, off -> off.id().length() > 1 && random.nextBoolean() ? "g" : "h");
+        List<RemovedParts> laid =
+                StepText.grouped(now, off -> off.id().length() > 1 && random.nextBoolean() ? "g" : "h");
         String text = UnitFiles.starter().stripTrailing() + "\n" + StepText.yaml(now, laid, "L", "UP");
         UnitFiles.Result read = UnitFiles.read("u.yaml", text);
         assertThat(read.problems()).isEmpty();

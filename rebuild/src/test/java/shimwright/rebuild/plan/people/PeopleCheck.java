@@ -54,7 +54,8 @@ final class PeopleCheck {
                 faults.add(step.id() + " is done by " + part.people());
             }
         }
-        double last = share.parts().stream().mapToDouble(TimetableBar::end).max().orElse(0);
+        double last =
+                share.parts().stream().mapToDouble(TimetableBar::end).max().orElse(0);
         if (Math.abs(last - share.seconds()) > DUST) {
             faults.add("it ends at " + last + ", not at " + share.seconds());
         }

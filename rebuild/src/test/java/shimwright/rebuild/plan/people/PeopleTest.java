@@ -9,10 +9,10 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.demo.DemoUnit;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.crew.ConflictLimit;
 import shimwright.rebuild.plan.people.CrewPlan.Why;
 import shimwright.rebuild.plan.search.SearchBudget;
@@ -23,13 +23,25 @@ import shimwright.rebuild.unit.model.Unit;
 /** The demo unit with one and with more people, followed by a check of its own. */
 class PeopleTest {
     private static Plan plan(Unit unit, List<String> done) {
-        return Planner.lay(unit, Map.of(), BuildState.inOrder(done), SearchBudget.page(), SearchObserver.nobody(), List.of())
+        return Planner.lay(
+                        unit,
+                        Map.of(),
+                        BuildState.inOrder(done),
+                        SearchBudget.page(),
+                        SearchObserver.nobody(),
+                        List.of())
                 .orElseThrow();
     }
 
     private static CrewPlan share(Unit unit, List<String> done, int persons, long effort) {
         Outcome<CrewPlan> found = People.share(
-                unit, Map.of(), BuildState.inOrder(done), plan(unit, done), persons, new ConflictLimit(effort), () -> false);
+                unit,
+                Map.of(),
+                BuildState.inOrder(done),
+                plan(unit, done),
+                persons,
+                new ConflictLimit(effort),
+                () -> false);
         CrewPlan share = found.orElseThrow();
         assertThat(PeopleCheck.faults(unit, Order.of(unit, Map.of()), share, Set.copyOf(done)))
                 .isEmpty();

@@ -23,7 +23,8 @@ class EnumerationTest {
         for (int seed = FIRST; seed < FIRST + count; seed++) {
             SequencingProblem problem = RandomProblems.small(seed);
             Enumeration all = Enumeration.of(problem);
-            Outcome<Solution> outcome = Search.best(problem, new SearchBudget(4096, 1_000_000), SearchObserver.nobody());
+            Outcome<Solution> outcome =
+                    Search.best(problem, new SearchBudget(4096, 1_000_000), SearchObserver.nobody());
             if (all.best == Double.POSITIVE_INFINITY) {
                 assertThat(outcome.isOk()).as("problem %d has no order", seed).isFalse();
                 continue;

@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
-import shimwright.rebuild.plan.model.Lag;
-import shimwright.rebuild.plan.model.SequencingProblem;
-import shimwright.rebuild.plan.model.Risk;
-import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.InitialState;
+import shimwright.rebuild.plan.model.Lag;
+import shimwright.rebuild.plan.model.Risk;
+import shimwright.rebuild.plan.model.SequencingProblem;
+import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.Task;
 import shimwright.rebuild.plan.model.Window;
 
