@@ -54,7 +54,7 @@ class AnySheetTest {
     Stream<DynamicTest> theExampleOfTheHelpWorks() {
         return NAMES.stream()
                 .map(name -> DynamicTest.dynamicTest(name, () -> {
-                    Worksheet<?, ?> sheet = Bench.sheet(name);
+                    Worksheet<?, ?> sheet = SheetCalls.sheet(name);
                     Outcome<Answer> outcome = sheet.answer(sheet.example(), UnitSystem.METRIC);
                     assertThat(outcome.refusals()).isEmpty();
                     Answer answer = outcome.orElseThrow();
@@ -69,7 +69,7 @@ class AnySheetTest {
     Stream<DynamicTest> withoutDoubtInThereIsNoneOut() {
         return NAMES.stream()
                 .map(name -> DynamicTest.dynamicTest(name, () -> {
-                    Worksheet<?, ?> sheet = Bench.sheet(name);
+                    Worksheet<?, ?> sheet = SheetCalls.sheet(name);
                     Answer answer =
                             sheet.answer(sheet.example(), UnitSystem.METRIC).orElseThrow();
                     assertThat(answer.budgets()).isEmpty();
@@ -79,7 +79,7 @@ class AnySheetTest {
     @Property(tries = 1500)
     void nothingWithinTheRangesBreaksASheet(@ForAll long seed) {
         Random random = new Random(seed);
-        Worksheet<?, ?> sheet = Bench.sheet(NAMES.get(random.nextInt(NAMES.size())));
+        Worksheet<?, ?> sheet = SheetCalls.sheet(NAMES.get(random.nextInt(NAMES.size())));
         Map<String, Object> inputs = new LinkedHashMap<>();
         for (SheetField field : sheet.inputs()) {
             Object value = value(field, random, false);

@@ -79,7 +79,7 @@ class RegistryTest {
             Map<String, Object> given = new LinkedHashMap<>();
             for (SheetField field : sheet.inputs()) {
                 if (field.needed() || random.nextInt(3) > 0) {
-                    given.put(field.name(), Inputs.within(field, random));
+                    given.put(field.name(), RandomInputs.within(field, random));
                 }
             }
             answered(sheet, given);
@@ -97,7 +97,7 @@ class RegistryTest {
                 SheetField field =
                         sheet.inputs().get(random.nextInt(sheet.inputs().size()));
                 given.keySet().removeIf(key -> key.startsWith(field.name() + "."));
-                given.put(field.name(), Inputs.within(field, random));
+                given.put(field.name(), RandomInputs.within(field, random));
             }
             answered(sheet, given);
         }

@@ -103,7 +103,7 @@ final class UnitProblem {
                 tasks,
                 lags,
                 windows,
-                LateFinds.of(unit, order, done, leading),
+                LateFindRisk.of(unit, order, done, leading),
                 setUps(type, orientations),
                 start,
                 WAITING);

@@ -122,7 +122,7 @@ public record HandBackRecord(
                 consumables(job, unit),
                 holds(job, unit, false),
                 holds(job, unit, true),
-                Overruled.of(job),
+                OverruledAdvice.of(job),
                 struck(job, unit),
                 job.notes().values().stream()
                         .flatMap(List::stream)

@@ -1,6 +1,6 @@
 package shimwright.rebuild.inspect;
 
-import shimwright.rebuild.unit.file.Texts;
+import shimwright.rebuild.unit.file.UnitFileTexts;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.UnitType;
 import shimwright.rebuild.unit.model.UnitType.Check;
@@ -16,7 +16,8 @@ final class ChecksFromFile {
 
     /** The check x of a hold point with these keys. */
     static Check check(String keys) {
-        return unit(Texts.with(ACCEPTED, ACCEPTED + "      - {id: x, what: x as read, " + keys + "}\n" + EARLIER))
+        return unit(UnitFileTexts.with(
+                        ACCEPTED, ACCEPTED + "      - {id: x, what: x as read, " + keys + "}\n" + EARLIER))
                 .holdPoints()
                 .get(0)
                 .checks()
@@ -26,7 +27,7 @@ final class ChecksFromFile {
     /** The wear limit X1 with these keys. */
     static WearLimit wear(String keys) {
         String fresh = "wear_limits:\n  - {id: X1, what: x as worn, " + keys + ", how: so, origin: invented}\n";
-        return unit(Texts.with("wear_limits:\n", fresh)).wearLimits().get(0);
+        return unit(UnitFileTexts.with("wear_limits:\n", fresh)).wearLimits().get(0);
     }
 
     private static UnitType unit(String text) {

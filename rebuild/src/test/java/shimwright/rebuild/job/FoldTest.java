@@ -142,7 +142,7 @@ class FoldTest {
         assertThat(job.check("F03", "drag")).isEmpty();
         assertThat(job.check("T05", "drag")).isPresent();
         assertThat(job.holdsOverruled()).isEmpty();
-        assertThat(shimwright.rebuild.record.Overruled.of(job)).isEmpty();
+        assertThat(shimwright.rebuild.record.OverruledAdvice.of(job)).isEmpty();
     }
 
     @Test
@@ -225,7 +225,7 @@ class FoldTest {
         overruled.add("2", "Ben", chosen("c", "sI", "d52-09", "the better one is at sea"));
         overruled.add("3", "Cid", accepted("c", "the owner sells it"));
         overruled.add("4", "Cid", accepted("a", ""));
-        assertThat(shimwright.rebuild.record.Overruled.of(overruled.job()))
+        assertThat(shimwright.rebuild.record.OverruledAdvice.of(overruled.job()))
                 .containsExactly(
                         "Variant A although the tell-tales do not settle it: the flange stub has 25 teeth and that is built in",
                         "Hold point H21 at step D04 passed by Ann: beam wrench is out",

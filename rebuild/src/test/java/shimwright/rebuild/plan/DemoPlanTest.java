@@ -28,7 +28,7 @@ class DemoPlanTest {
 
     /** The steps wanted, each after all that it waits for. */
     private static List<String> lawfully(Unit unit, List<String> wanted) {
-        Map<String, Set<String>> edges = Unlawful.edges(unit, Map.of());
+        Map<String, Set<String>> edges = PlanCheck.edges(unit, Map.of());
         Set<String> order = new LinkedHashSet<>();
         wanted.forEach(id -> pull(edges, id, order));
         edges.keySet().forEach(id -> pull(edges, id, order));
@@ -68,7 +68,7 @@ class DemoPlanTest {
             assertThat(plan.bound()).isEqualTo(plan.cost().total());
             assertThat(plan.gap()).isZero();
             SequencingProblem problem = Planner.problem(unit, Map.of(), BuildState.inOrder(List.of()));
-            List<String> all = List.copyOf(Unlawful.edges(unit, Map.of()).keySet());
+            List<String> all = List.copyOf(PlanCheck.edges(unit, Map.of()).keySet());
             Cost file = Lawful.follow(problem, lawfully(unit, all)).cost();
             Cost round =
                     Lawful.follow(problem, lawfully(unit, turnedRound(unit))).cost();

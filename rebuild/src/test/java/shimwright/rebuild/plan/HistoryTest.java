@@ -36,14 +36,14 @@ class HistoryTest {
         for (int seed = 0; seed < Integer.getInteger("shimwright.histories", 4); seed++) {
             Random random = new Random(seed);
             Unit unit = random.nextBoolean() ? DemoUnit.A : DemoUnit.B;
-            Map<String, Set<String>> edges = Unlawful.edges(unit, Map.of());
+            Map<String, Set<String>> edges = PlanCheck.edges(unit, Map.of());
             List<String> steps = new ArrayList<>(edges.keySet());
             List<String> done = new ArrayList<>();
             Map<String, Double> ago = new LinkedHashMap<>();
             List<String> hint = List.of();
             for (int event = 0; event < 25; event++) {
                 Plan plan = lay(unit, done, ago, hint);
-                Unlawful.check(unit, Map.of(), new LinkedHashSet<>(done), plan);
+                PlanCheck.check(unit, Map.of(), new LinkedHashSet<>(done), plan);
                 assertThat(names(plan.broken())).isEqualTo(broken(edges, done));
                 hint = plan.ahead().stream().map(Step::id).toList();
                 happen(random, steps, hint, done);

@@ -38,7 +38,7 @@ class OnwardTest {
                 done.add(any);
             }
             Planner.onward(DemoUnit.A, Map.of(), BuildState.inOrder(done), FIRST)
-                    .ifPresent(plan -> Unlawful.check(DemoUnit.A, Map.of(), new LinkedHashSet<>(done), plan));
+                    .ifPresent(plan -> PlanCheck.check(DemoUnit.A, Map.of(), new LinkedHashSet<>(done), plan));
         }
     }
 }

@@ -41,7 +41,7 @@ class RandomUnitsTest {
         for (int seed = FIRST; seed < LAST; seed++) {
             Unit unit = RandomUnits.of(seed, size(seed));
             Plan plan = lay(unit).orElseThrow();
-            Unlawful.check(unit, Map.of(), Set.of(), plan);
+            PlanCheck.check(unit, Map.of(), Set.of(), plan);
             SequencingProblem problem = Planner.problem(unit, Map.of(), BuildState.inOrder(List.of()));
             List<String> order = plan.ahead().stream().map(Step::id).toList();
             assertThat(Lawful.faults(problem, order, plan.cost()))

@@ -39,7 +39,7 @@ class SideChoicesTest {
         assertThat(ranked.get(0).saves()).isNotNegative();
         assertThat(ranked).filteredOn(r -> r.saves() == 0).isNotEmpty();
         for (SideChoices.Ranked one : ranked) {
-            Unlawful.check(DemoUnit.A, one.sides(), Set.of(), one.plan());
+            PlanCheck.check(DemoUnit.A, one.sides(), Set.of(), one.plan());
         }
     }
 

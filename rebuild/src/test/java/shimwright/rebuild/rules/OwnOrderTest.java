@@ -48,7 +48,7 @@ class OwnOrderTest {
         assertThat(ahead).doesNotContain("K01").contains("P04");
         // what stands on K01 waits for what K01 should have waited for
         assertThat(ahead.indexOf("K02")).isGreaterThan(ahead.indexOf("P04"));
-        assertThat(shimwright.rebuild.record.Overruled.of(bench.job()))
+        assertThat(shimwright.rebuild.record.OverruledAdvice.of(bench.job()))
                 .containsExactly("Step K01 done before a step it waits for, by the workshop: the oven was hot");
         assertThat(against(bench, new Entry.StepJumped("P01", "x")))
                 .containsExactly("step P01: everything it waits for is done. Say that it is done.");

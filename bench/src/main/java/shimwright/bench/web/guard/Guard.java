@@ -110,7 +110,7 @@ public final class Guard extends Handler.Wrapper {
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         RefusalAnswers.headers(response.getHeaders());
         RequestHead asked = RequestHead.of(request);
-        Optional<Denied> denied = denied(asked);
+        Optional<RequestDenied> denied = denied(asked);
         if (denied.isPresent()) {
             WATCH.refused(request, String.valueOf(denied.get().getMessage()));
             RefusalAnswers.write(
@@ -181,7 +181,7 @@ public final class Guard extends Handler.Wrapper {
         Asker asker = Asker.of(ctx.req());
         if (asker == null ? !route.equals(PAIR) : !asker.role().may(looks, route)) {
             WATCH.refused(ctx.ip(), ctx.method() + " " + route, asker == null ? "not let in" : asker.device());
-            throw new Denied(
+            throw new RequestDenied(
                     403,
                     "device",
                     asker == null ? "it was not let in" : "as " + asker.role().word() + " it may not do this",
@@ -190,22 +190,23 @@ public final class Guard extends Handler.Wrapper {
     }
 
     /** What stands against a request whoever sent it. */
-    private Optional<Denied> denied(RequestHead asked) {
+    private Optional<RequestDenied> denied(RequestHead asked) {
         if (!METHODS.contains(asked.method())) {
-            return Optional.of(new Denied(405, "request", "nothing is done by that method here", "Use GET or POST"));
+            return Optional.of(
+                    new RequestDenied(405, "request", "nothing is done by that method here", "Use GET or POST"));
         }
         Optional<Refusal> host = entrance.hosts().refusal(asked);
         if (host.isPresent()) {
-            return Optional.of(new Denied(421, List.of(host.get())));
+            return Optional.of(new RequestDenied(421, List.of(host.get())));
         }
         Optional<Refusal> origin = Origins.refusal(asked);
         if (origin.isPresent()) {
-            return Optional.of(new Denied(403, List.of(origin.get())));
+            return Optional.of(new RequestDenied(403, List.of(origin.get())));
         }
         if (asked.address().length() > RequestLimits.ADDRESS) {
-            return Optional.of(new Denied(
+            return Optional.of(new RequestDenied(
                     414, "address", "it is longer than " + RequestLimits.ADDRESS + " characters", "Send less"));
         }
-        return ReadableText.refusal(asked).map(refusal -> new Denied(400, List.of(refusal)));
+        return ReadableText.refusal(asked).map(refusal -> new RequestDenied(400, List.of(refusal)));
     }
 }

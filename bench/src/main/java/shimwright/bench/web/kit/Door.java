@@ -16,7 +16,7 @@ import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.sheet.DrawOptions;
 import shimwright.bench.text.Characters;
-import shimwright.bench.web.guard.Denied;
+import shimwright.bench.web.guard.RequestDenied;
 import shimwright.bench.web.guard.RequestLimits;
 import shimwright.bench.web.pair.Asker;
 import shimwright.mechanics.outcome.Refusal;
@@ -100,7 +100,7 @@ public final class Door {
         try {
             fields = ctx.formParamMap();
         } catch (Exception unreadable) { // Kotlin throws what it does not declare
-            throw new Denied(400, "form", "it cannot be read", "Go back, and send it again");
+            throw new RequestDenied(400, "form", "it cannot be read", "Go back, and send it again");
         }
         return new Form(fields, system(ctx));
     }

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import shimwright.bench.web.guard.Denied;
 import shimwright.bench.web.guard.ReadableText;
+import shimwright.bench.web.guard.RequestDenied;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
@@ -27,12 +27,12 @@ public final class Form {
     /**
      * A form of fields by name.
      *
-     * @throws Denied where a field is longer than any may be or holds what no paper can show, or where there are too many
+     * @throws RequestDenied where a field is longer than any may be or holds what no paper can show, or where there are too many
      */
     public Form(Map<String, List<String>> fields, UnitSystem system) {
         List<Refusal> refusals = ReadableText.refusals(fields);
         if (!refusals.isEmpty()) {
-            throw new Denied(422, refusals);
+            throw new RequestDenied(422, refusals);
         }
         Map<String, String> first = new LinkedHashMap<>();
         fields.forEach((name, values) -> first.put(name, values.isEmpty() ? "" : String.join("\n", values)));

@@ -7,8 +7,8 @@ import shimwright.rebuild.unit.fault.Problem;
 import shimwright.rebuild.unit.model.UnitType;
 
 /** Unit files for the tests, made from the starter by changing one thing. */
-public final class Texts {
-    private Texts() {}
+public final class UnitFileTexts {
+    private UnitFileTexts() {}
 
     static UnitType example() {
         return UnitFiles.read("example.yaml", UnitFiles.example()).outcome().orElseThrow();

@@ -17,8 +17,8 @@ import shimwright.rebuild.unit.model.UnitType.Side;
 import shimwright.rebuild.unit.model.UnitType.Window;
 
 /** Checks a plan against the edges of the unit file alone, without the planner's own order. */
-final class Unlawful {
-    private Unlawful() {}
+final class PlanCheck {
+    private PlanCheck() {}
 
     /** The edges that hold with these choices: for each step that is to be done, what must be done before. */
     static Map<String, Set<String>> edges(Unit unit, Map<String, String> taken) {

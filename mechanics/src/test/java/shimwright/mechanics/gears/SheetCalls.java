@@ -20,8 +20,8 @@ import shimwright.mechanics.worksheet.Answer;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Asks worksheets the way a person types and reads their numbers by path. */
-final class Bench {
-    private Bench() {}
+final class SheetCalls {
+    private SheetCalls() {}
 
     static Worksheet<?, ?> sheet(String name) {
         return Registry.find(name).orElseThrow(() -> new IllegalArgumentException("no worksheet " + name));
@@ -81,7 +81,7 @@ final class Bench {
     }
 
     static List<String> resource(String name) {
-        try (InputStream stream = Objects.requireNonNull(Bench.class.getResourceAsStream(name), name);
+        try (InputStream stream = Objects.requireNonNull(SheetCalls.class.getResourceAsStream(name), name);
                 BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
             return reader.lines()
                     .filter(line -> !line.isBlank() && !line.startsWith("#"))

@@ -8,19 +8,19 @@ import shimwright.mechanics.outcome.Refusal;
  *
  * @see Guard for what becomes of it
  */
-public final class Denied extends RuntimeException {
+public final class RequestDenied extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     private final int status;
     private final transient List<Refusal> refusals;
 
-    public Denied(int status, List<Refusal> refusals) {
+    public RequestDenied(int status, List<Refusal> refusals) {
         super(refusals.isEmpty() ? "" : refusals.get(0).sentence(), null, false, false);
         this.status = status;
         this.refusals = List.copyOf(refusals);
     }
 
-    public Denied(int status, String place, String fact, String hint) {
+    public RequestDenied(int status, String place, String fact, String hint) {
         this(status, List.of(new Refusal(place, fact, hint)));
     }
 

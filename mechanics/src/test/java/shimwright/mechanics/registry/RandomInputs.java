@@ -9,8 +9,8 @@ import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.worksheet.SheetField;
 
 /** Random inputs that keep to their ranges, ends and tiny values included. */
-final class Inputs {
-    private Inputs() {}
+final class RandomInputs {
+    private RandomInputs() {}
 
     static Object within(SheetField field, Random random) {
         return switch (field.shape()) {

@@ -17,11 +17,11 @@ import shimwright.rebuild.unit.model.UnitType.HoldPoint;
  * them comes apart first. A step that stands on one of them and is done before the hold point though it need not be costs,
  * on average, the chance times the time to undo it and to do it again.
  */
-final class LateFinds {
+final class LateFindRisk {
     private final Order order;
     private final Map<String, Set<String>> leading;
 
-    private LateFinds(Order order, Map<String, Set<String>> leading) {
+    private LateFindRisk(Order order, Map<String, Set<String>> leading) {
         this.order = order;
         this.leading = leading;
     }
@@ -32,7 +32,7 @@ final class LateFinds {
      * @param leading of each step all that leads to it
      */
     static List<Risk> of(Unit unit, Order order, Set<String> done, Map<String, Set<String>> leading) {
-        LateFinds finds = new LateFinds(order, leading);
+        LateFindRisk finds = new LateFindRisk(order, leading);
         List<Risk> risks = new ArrayList<>();
         for (Step find : order.steps().values()) {
             if (!find.hold().isEmpty() && !done.contains(find.id())) {

@@ -10,7 +10,7 @@ package shimwright.mechanics.measure;
  * @param errors standard deviation, by chance of the draws, of mean, u, and the two ends of the shortest interval
  *     (7.9.4); zeros below two blocks
  */
-public record Sampled(double mean, double u, Interval shortest, Interval symmetric, Errors errors) {
+public record DrawSummary(double mean, double u, Interval shortest, Interval symmetric, Errors errors) {
     /** One standard deviation each. */
     public record Errors(double mean, double u, double low, double high) {
         static final Errors NONE = new Errors(0, 0, 0, 0);

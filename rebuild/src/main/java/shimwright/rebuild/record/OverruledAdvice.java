@@ -11,16 +11,16 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
 
 /** What was passed against the advice, as sentences with who and why, in order of the log. */
-public final class Overruled {
+public final class OverruledAdvice {
     private record Line(long number, String sentence) {}
 
     private final List<Line> lines = new ArrayList<>();
 
-    private Overruled() {}
+    private OverruledAdvice() {}
 
     /** Every sentence of a job. */
     public static List<String> of(Job job) {
-        Overruled overruled = new Overruled();
+        OverruledAdvice overruled = new OverruledAdvice();
         if (!job.opened().overruledBecause().isBlank()) {
             overruled.lines.add(new Line(
                     0,
@@ -63,7 +63,7 @@ public final class Overruled {
                 job.added().values(),
                 said -> "Step " + said.what().step() + " added by " + said.by() + " ("
                         + said.what().todo() + "): " + said.what().reason());
-        add(job.build().clocks(), Overruled::clock);
+        add(job.build().clocks(), OverruledAdvice::clock);
     }
 
     private static String clock(Said<Entry.TimeOverruled> said) {

@@ -25,7 +25,7 @@ import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.PictureStore;
 
 /** Starts children that keep entries, kills them at random moments and looks at what is left. */
-final class Kills {
+final class KillTrials {
     private static final int KILLS_PER_FOLDER = 100;
     private static final Pattern ANSWER = Pattern.compile("(\\S+) ([0-9a-f]{64})");
 
@@ -51,7 +51,7 @@ final class Kills {
     private final Map<Integer, String> named = new ConcurrentHashMap<>();
 
     /** Kills over data folders. */
-    Kills(Path work, String mode) throws IOException, InterruptedException {
+    KillTrials(Path work, String mode) throws IOException, InterruptedException {
         this(work, mode, folder -> work.resolve("data-" + folder).toString());
     }
 
@@ -60,7 +60,7 @@ final class Kills {
      *
      * @param places a data folder or the address of a database by its number; each is asked for once
      */
-    Kills(Path work, String mode, IntFunction<String> places) throws IOException, InterruptedException {
+    KillTrials(Path work, String mode, IntFunction<String> places) throws IOException, InterruptedException {
         this.work = work;
         this.mode = mode;
         this.places = places;

@@ -14,10 +14,10 @@ import javax.net.ssl.SSLContext;
 import org.jspecify.annotations.Nullable;
 
 /** Requests byte by byte, as no proper client would send them. */
-final class Wire {
+final class RawRequests {
     private static final int PATIENCE_MS = 90_000;
 
-    private Wire() {}
+    private RawRequests() {}
 
     /**
      * What came back.
