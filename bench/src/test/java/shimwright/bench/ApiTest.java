@@ -21,8 +21,8 @@ import shimwright.bench.command.CalcCommand;
 import shimwright.mechanics.registry.Registry;
 import shimwright.mechanics.worksheet.Worksheet;
 import shimwright.rebuild.act.Act;
+import shimwright.rebuild.act.ActInput;
 import shimwright.rebuild.act.Acts;
-import shimwright.rebuild.act.Given;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -185,7 +185,8 @@ class ApiTest {
             assertThat(described.remove("entry")).as(path).isTrue();
             assertThat(described).as(path).containsExactlyElementsOf(inputs);
             List<String> needed = Arrays.stream(act.getRecordComponents())
-                    .filter(input -> !input.getAnnotation(Given.class).missing().isEmpty())
+                    .filter(input ->
+                            !input.getAnnotation(ActInput.class).missing().isEmpty())
                     .map(RecordComponent::getName)
                     .toList();
             assertThat(schema.get("required").valueStream().map(JsonNode::asString))

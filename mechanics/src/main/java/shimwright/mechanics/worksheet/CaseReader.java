@@ -17,7 +17,7 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Doubt;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -44,7 +44,8 @@ final class CaseReader {
      * @param given values by key: text, numbers, booleans, lists, maps; dotted keys reach into records
      * @param system units of bare numbers
      */
-    static <C> Outcome<BoundCase<C>> bind(Class<C> type, List<Field> fields, Map<String, ?> given, UnitSystem system) {
+    static <C> Outcome<BoundCase<C>> bind(
+            Class<C> type, List<SheetField> fields, Map<String, ?> given, UnitSystem system) {
         CaseReader binder = new CaseReader(system);
         Object value = binder.record(type, fields, binder.nested(given), "", "");
         if (value == null || !binder.refusals.isEmpty()) {
@@ -85,9 +86,9 @@ final class CaseReader {
     }
 
     private @Nullable Object record(
-            Class<?> type, List<Field> fields, Map<String, Object> given, String path, String place) {
+            Class<?> type, List<SheetField> fields, Map<String, Object> given, String path, String place) {
         int before = refusals.size();
-        List<String> names = fields.stream().map(Field::name).toList();
+        List<String> names = fields.stream().map(SheetField::name).toList();
         Map<String, Object> known = new LinkedHashMap<>();
         for (Map.Entry<String, Object> entry : given.entrySet()) {
             String key = entry.getKey();
@@ -104,7 +105,7 @@ final class CaseReader {
         }
         @Nullable Object[] values = new @Nullable Object[fields.size()];
         for (int i = 0; i < values.length; i++) {
-            Field field = fields.get(i);
+            SheetField field = fields.get(i);
             boolean behind = ListText.blank(known.get(field.name())) && holdsTyped(field, fields, path);
             values[i] = behind ? 0.0 : value(field, known.get(field.name()), path + field.name(), place + field.name());
         }
@@ -117,7 +118,7 @@ final class CaseReader {
     }
 
     /** Whether an uncertainty left out stands behind the ± of the value it belongs to. */
-    private boolean holdsTyped(Field uncertainty, List<Field> fields, String path) {
+    private boolean holdsTyped(SheetField uncertainty, List<SheetField> fields, String path) {
         return fields.stream()
                 .anyMatch(field ->
                         field.doubt().u().equals(uncertainty.name()) && doubts.containsKey(path + field.name()));
@@ -125,13 +126,13 @@ final class CaseReader {
 
     /** Takes what was typed behind ± into the inputs for it (JCGM 100:2008 5.1.2; degrees of freedom by G.4.1). */
     private void take(
-            List<Field> fields,
+            List<SheetField> fields,
             int at,
             @Nullable Object[] values,
             Map<String, Object> known,
             String path,
             String place) {
-        Field field = fields.get(at);
+        SheetField field = fields.get(at);
         List<Doubt> typed = field.doubt().u().isEmpty() ? null : doubts.remove(path + field.name());
         if (typed == null) {
             return;
@@ -179,7 +180,7 @@ final class CaseReader {
         }
     }
 
-    private @Nullable Object value(Field field, @Nullable Object given, String path, String place) {
+    private @Nullable Object value(SheetField field, @Nullable Object given, String path, String place) {
         Object raw = given instanceof String text && text.isBlank() && field.shape() != Shape.TEXT ? null : given;
         if (raw == null) {
             return absent(field, path, place);
@@ -196,7 +197,7 @@ final class CaseReader {
         };
     }
 
-    private @Nullable Object absent(Field field, String path, String place) {
+    private @Nullable Object absent(SheetField field, String path, String place) {
         if (field.orElse().isPresent()) {
             String text = field.orElse().get();
             return field.shape() == Shape.TEXT ? text : value(field, text, path, place);
@@ -216,12 +217,12 @@ final class CaseReader {
         return null;
     }
 
-    private @Nullable Object quantity(Field field, Object raw, String path, String place) {
+    private @Nullable Object quantity(SheetField field, Object raw, String path, String place) {
         String typed = scalar(raw, place, "one number is needed here");
         if (typed == null) {
             return null;
         }
-        Outcome<Parsed> parsed =
+        Outcome<ParsedQuantity> parsed =
                 Quantities.parse(typed, field.kind(), field.display(system).unit(), place, field.range());
         if (!parsed.isOk()) {
             refusals.addAll(parsed.refusals());
@@ -233,7 +234,7 @@ final class CaseReader {
         return parsed.orElseThrow().si();
     }
 
-    private @Nullable Object wholeNumber(Field field, Object raw, String place) {
+    private @Nullable Object wholeNumber(SheetField field, Object raw, String place) {
         String typed = scalar(raw, place, "one whole number is needed here");
         if (typed == null) {
             return null;
@@ -241,7 +242,7 @@ final class CaseReader {
         double least = Math.max(field.range().min(), Integer.MIN_VALUE);
         double most = Math.min(field.range().max(), Integer.MAX_VALUE);
         Range range = new Range(least, most);
-        Outcome<Parsed> parsed =
+        Outcome<ParsedQuantity> parsed =
                 Quantities.parse(typed, Kind.NUMBER, field.display(system).unit(), place, range);
         if (!parsed.isOk()) {
             refusals.addAll(parsed.refusals());
@@ -266,7 +267,7 @@ final class CaseReader {
         };
     }
 
-    private @Nullable Object choice(Field field, Object raw, String place) {
+    private @Nullable Object choice(SheetField field, Object raw, String place) {
         String typed = String.valueOf(raw);
         for (Object constant : field.type().getEnumConstants()) {
             if (Keys.same(((Enum<?>) constant).name(), typed)) {
@@ -285,7 +286,7 @@ final class CaseReader {
         return place.contains(" ") ? place + ", " : place + ".";
     }
 
-    static String choices(Field field) {
+    static String choices(SheetField field) {
         return String.join(", ", field.choices());
     }
 
@@ -298,7 +299,7 @@ final class CaseReader {
         return typed == null ? null : typed.strip();
     }
 
-    private @Nullable Object list(Field field, Object raw, String path, String place) {
+    private @Nullable Object list(SheetField field, Object raw, String path, String place) {
         List<?> items = items(field, raw);
         if (items.size() < field.fewest() || items.size() > field.most()) {
             boolean few = items.size() < field.fewest();
@@ -321,14 +322,14 @@ final class CaseReader {
         return values;
     }
 
-    private static List<?> items(Field field, Object raw) {
+    private static List<?> items(SheetField field, Object raw) {
         if (raw instanceof List<?> list) {
             return list;
         }
         if (!(raw instanceof String text)) {
             return List.of(raw);
         }
-        Field entry = field.entry();
+        SheetField entry = field.entry();
         return switch (entry.shape()) {
             case LIST -> ListText.rows(text);
             case QUANTITY, OPTIONAL_QUANTITY, WHOLE_NUMBER -> ListText.numbers(text);
@@ -337,7 +338,7 @@ final class CaseReader {
     }
 
     /** The parts of a record: by name, or in order when typed as one text or list. */
-    private Map<String, Object> parts(Field field, Object raw, String place) {
+    private Map<String, Object> parts(SheetField field, Object raw, String place) {
         if (raw instanceof Map<?, ?>) {
             return nested(textKeys(raw));
         }

@@ -23,12 +23,12 @@ public final class Acts {
     private static Map<String, Class<? extends Act>> all() {
         Map<String, Class<? extends Act>> all = new LinkedHashMap<>();
         for (Class<?> room : List.of(
-                StoryActs.class,
-                SupplyActs.class,
+                IntakeActs.class,
+                OrderActs.class,
                 StepActs.class,
                 HoldActs.class,
-                SettingActs.class,
-                EndActs.class,
+                ClearanceActs.class,
+                HandBackActs.class,
                 ShopActs.class)) {
             Arrays.stream(room.getDeclaredClasses())
                     .filter(Act.class::isAssignableFrom)
@@ -59,7 +59,7 @@ public final class Acts {
      *
      * @return refused with every reason
      */
-    public static Outcome<Decided> decide(Workbench bench, Act.OfJob act, Surroundings around) {
+    public static Outcome<ActResult> decide(Workbench bench, Act.OfJob act, ActContext around) {
         return act.on(bench, around).flatMap(decided -> {
             List<Entry.OfJob> entries = new ArrayList<>();
             decided.entries().forEach(entry -> entries.add(made(act, entry, Entry.OfJob.class)));
@@ -69,7 +69,7 @@ public final class Acts {
     }
 
     /** What an act on the shop comes to. */
-    public static Outcome<Decided> decide(Act.OfShop act, Surroundings around) {
+    public static Outcome<ActResult> decide(Act.OfShop act, ActContext around) {
         return act.on(around).flatMap(decided -> {
             List<Refusal> refusals = new ArrayList<>();
             for (Entry entry : decided.entries()) {
@@ -84,7 +84,7 @@ public final class Acts {
     }
 
     private static <E extends Entry> E made(Act act, Entry entry, Class<E> type) {
-        Makes makes = act.getClass().getAnnotation(Makes.class);
+        MakesEntries makes = act.getClass().getAnnotation(MakesEntries.class);
         if (makes == null || Arrays.stream(makes.value()).noneMatch(made -> made.isInstance(entry))) {
             throw new IllegalStateException(act.getClass().getSimpleName() + " does not say that it makes "
                     + entry.getClass().getSimpleName());

@@ -20,7 +20,7 @@ import shimwright.rebuild.job.FittedPieces;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Place;
 import shimwright.rebuild.job.Job.Said;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.job.Shop.Gauge;
@@ -155,7 +155,7 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
 
     private long chosenAt(String position, long number) {
         long at = 0;
-        for (Kept kept : job.entries()) {
+        for (LogEntry kept : job.entries()) {
             if (kept.number() < number && puts(kept.body(), position)) {
                 at = kept.number();
             }

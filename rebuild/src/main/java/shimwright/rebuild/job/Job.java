@@ -38,7 +38,7 @@ public record Job(
         Setting setting,
         Remarks remarks,
         End end,
-        List<Kept> entries) {
+        List<LogEntry> entries) {
 
     /** An entry with its envelope: who said it, when, and its place in the log. */
     public record Said<E extends Entry>(String id, long number, Instant at, String by, E what) {}

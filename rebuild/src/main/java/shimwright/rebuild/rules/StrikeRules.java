@@ -7,7 +7,7 @@ import java.util.Set;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.workbench.Workbench;
 
 /** What forbids striking an entry that was a mistake. */
@@ -42,13 +42,13 @@ final class StrikeRules {
         Job job = bench.job();
         Optional<Entry> found = job.entries().stream()
                 .filter(kept -> kept.draft().id().equals(e.entry()))
-                .map(Kept::body)
+                .map(LogEntry::body)
                 .findFirst();
         if (found.isEmpty()) {
             return Rules.one("entry", "this job has no such entry", "Load the page again");
         }
         if (job.entries().stream()
-                .map(Kept::body)
+                .map(LogEntry::body)
                 .anyMatch(body ->
                         body instanceof Entry.EntryStruck other && other.entry().equals(e.entry()))) {
             return Rules.one("entry", "it is struck already", "Nothing more is to be done");

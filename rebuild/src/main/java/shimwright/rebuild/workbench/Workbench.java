@@ -14,7 +14,7 @@ import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Fold;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Timers;
@@ -139,11 +139,11 @@ public final class Workbench {
     /** The bench as it would lie once an entry were kept, for judging one that goes with it. */
     public Workbench after(Entry.OfJob entry) {
         long number = job.head().count() + 1;
-        List<Kept> entries = new ArrayList<>(job.entries());
+        List<LogEntry> entries = new ArrayList<>(job.entries());
         long last = entries.get(entries.size() - 1).number();
         Draft draft = new Draft(job.id(), "to-be-kept-" + number, now, "", entry);
-        entries.add(
-                new Kept(last + 1, number, draft, job.head().hash(), job.head().hash()));
+        entries.add(new LogEntry(
+                last + 1, number, draft, job.head().hash(), job.head().hash()));
         return new Workbench(Fold.job(entries).orElseThrow(), file, shop, now, zone);
     }
 }

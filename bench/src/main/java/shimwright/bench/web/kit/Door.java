@@ -13,11 +13,11 @@ import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.sheet.DrawOptions;
 import shimwright.bench.text.Characters;
-import shimwright.bench.web.guard.Denied;
-import shimwright.bench.web.guard.Limits;
+import shimwright.bench.web.guard.RequestDenied;
+import shimwright.bench.web.guard.RequestLimits;
 import shimwright.bench.web.pair.Asker;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -59,7 +59,7 @@ public final class Door {
 
     /** What a cookie says; empty where it is none of ours. */
     private static String decoded(String cookie) {
-        if (cookie.length() > Limits.COOKIE) {
+        if (cookie.length() > RequestLimits.COOKIE) {
             return "";
         }
         String name;
@@ -103,7 +103,7 @@ public final class Door {
         try {
             fields = ctx.formParamMap();
         } catch (Exception unreadable) { // Kotlin throws what it does not declare
-            throw new Denied(400, "form", "it cannot be read", "Go back, and send it again");
+            throw new RequestDenied(400, "form", "it cannot be read", "Go back, and send it again");
         }
         return new Form(fields, system(ctx));
     }
@@ -120,7 +120,7 @@ public final class Door {
     }
 
     /** The page around a body, as it stands for this request. */
-    public Page page(Context ctx, String title, String tab, @Nullable OnBench bench) {
+    public Page page(Context ctx, String title, String tab, @Nullable JobOnBench bench) {
         return page(ctx, title, tab, bench, List.of(), Map.of());
     }
 
@@ -129,7 +129,7 @@ public final class Door {
             Context ctx,
             String title,
             String tab,
-            @Nullable OnBench bench,
+            @Nullable JobOnBench bench,
             List<Refusal> faults,
             Map<String, String> typed) {
         String said = ctx.queryParam("said");

@@ -6,12 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import shimwright.bench.web.guard.Denied;
-import shimwright.bench.web.guard.Wording;
+import shimwright.bench.web.guard.ReadableText;
+import shimwright.bench.web.guard.RequestDenied;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -27,12 +27,12 @@ public final class Form {
     /**
      * A form of fields by name.
      *
-     * @throws Denied where a field is longer than any may be or holds what no paper can show, or where there are too many
+     * @throws RequestDenied where a field is longer than any may be or holds what no paper can show, or where there are too many
      */
     public Form(Map<String, List<String>> fields, UnitSystem system) {
-        List<Refusal> refusals = Wording.refusals(fields);
+        List<Refusal> refusals = ReadableText.refusals(fields);
         if (!refusals.isEmpty()) {
-            throw new Denied(422, refusals);
+            throw new RequestDenied(422, refusals);
         }
         Map<String, String> first = new LinkedHashMap<>();
         fields.forEach((name, values) -> first.put(name, values.isEmpty() ? "" : String.join("\n", values)));
@@ -94,9 +94,9 @@ public final class Form {
 
     /** A quantity in SI that must be there; 0 where it was refused, with the fault kept. */
     public double quantity(String name, Kind kind, String place, Range range) {
-        Outcome<Parsed> parsed =
+        Outcome<ParsedQuantity> parsed =
                 Quantities.parse(raw(name), kind, system.display(kind).unit(), place, range);
-        if (parsed instanceof Outcome.Ok<Parsed> ok) {
+        if (parsed instanceof Outcome.Ok<ParsedQuantity> ok) {
             return ok.value().si();
         }
         faults.addAll(parsed.refusals());
