@@ -71,13 +71,13 @@ public enum Family {
             "retaining ring for a shaft",
             "circlip_shaft",
             "(SHAFT |OUTSIDE |EXTERNAL )?(CIRCLIPS?|SNAP RINGS?|RETAINING RINGS?)|SHAFT RINGS?|DIN ?471",
-            Words.RING + ", d1_mm:shaft, d3_free_mm:inside when free",
+            "d1_mm:shaft, d3_free_mm:inside when free, " + Words.RING,
             "d1_mm s_mm|d3_free_mm s_mm|d2_groove_mm m_groove_width_min_mm"),
     BORE_RING(
             "retaining ring for a bore",
             "circlip_bore",
             "(BORE |INSIDE |INTERNAL )?(CIRCLIPS?|SNAP RINGS?|RETAINING RINGS?)|BORE RINGS?|DIN ?472",
-            Words.RING + ", d1_mm:bore, d3_free_mm:outside when free",
+            "d1_mm:bore, d3_free_mm:outside when free, " + Words.RING,
             "d1_mm s_mm|d3_free_mm s_mm|d2_groove_mm m_groove_width_min_mm"),
     KEY(
             "parallel key",
