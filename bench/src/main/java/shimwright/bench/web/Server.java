@@ -30,6 +30,7 @@ import shimwright.bench.web.plan.LearnPages;
 import shimwright.bench.web.plan.PeoplePages;
 import shimwright.bench.web.plan.PlanPages;
 import shimwright.bench.web.record.RecordPages;
+import shimwright.bench.web.sheet.PartPages;
 import shimwright.bench.web.sheet.SheetPages;
 import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.GaugePages;
@@ -74,6 +75,7 @@ public final class Server {
             new SharedShimsPages(desk, door).routes(config.routes);
             new RecordPages(desk, door, paper).routes(config.routes);
             new SheetPages(door, paper).routes(config.routes);
+            new PartPages(door).routes(config.routes);
             new ApiRoutes().routes(config.routes);
             new ActRoutes(desk, door).routes(config.routes);
             new DevicePages(entrance, door, desk::now).routes(config.routes);
