@@ -238,7 +238,7 @@ class WorksheetTest {
                         List.of("none"),
                         Bare.class,
                         Result.class,
-                        c -> Outcome.refused("", "x", "")))
+                        c -> Outcome.refused(Refusal.at("", "x", ""))))
                 .hasMessageContaining("Bare.y has no @Input");
         Worksheet<Ring, Huge> sheet = new Worksheet<>(
                 "huge",

@@ -21,7 +21,7 @@ public final class Denied extends RuntimeException {
     }
 
     public Denied(int status, String place, String fact, String hint) {
-        this(status, List.of(new Refusal(place, fact, hint)));
+        this(status, List.of(Refusal.at(place, fact, hint)));
     }
 
     /** The HTTP status, 400 to 499. */
