@@ -204,8 +204,8 @@ final class CaseReader {
             return record(field.type(), field.children(), Map.of(), path + ".");
         }
         String key = path.contains("[") ? "" : path + "=";
-        String example = field.example().isEmpty() ? "" : ", for example " + key + field.example();
-        refuse(path, "not given", "Needed: " + field.meaning() + example);
+        String example = field.example().isEmpty() ? "It is needed" : "Type it, such as " + key + field.example();
+        refuse(path, "not given", example);
         return null;
     }
 

@@ -79,7 +79,7 @@ final class Fields {
             if (here.isEmpty()) {
                 return Optional.empty();
             }
-            words.add(here.get().meaning() + Refusal.words(step.substring(name.length())));
+            words.add(here.get().label() + Refusal.words(step.substring(name.length())));
             level = leaf(here.get()).children();
         }
         return Optional.of(String.join(", ", words));

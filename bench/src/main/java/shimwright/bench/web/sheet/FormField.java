@@ -93,7 +93,7 @@ public record FormField(
         for (Field field : fields) {
             String key = prefix + field.name();
             if (field.shape() == Shape.RECORD) {
-                add(field.children(), key + ".", field.meaning(), typed, system, slots);
+                add(field.children(), key + ".", field.label(), typed, system, slots);
                 continue;
             }
             String text = typed.getOrDefault(key, "");
@@ -201,7 +201,7 @@ public record FormField(
 
     private String label(String place) {
         String group = this.group.isEmpty() ? "" : this.group + ", ";
-        String own = group + field.meaning();
+        String own = group + field.label();
         return place.startsWith(own) ? place.substring(own.length()).replaceFirst("^[,. ]+", "") : place;
     }
 
