@@ -75,7 +75,7 @@ final class BackupCommands {
         }
         if (data.isEmpty()) {
             return Outcome.refused(
-                    "verify", "nothing to check is named", "Say --data DIR, --backup DIR or --record FILE");
+                    Refusal.at("verify", "nothing to check is named", "Say --data DIR, --backup DIR or --record FILE"));
         }
         if (!options.has("hash")) {
             return Outcome.ok(check.folder(data.get()));
@@ -83,7 +83,7 @@ final class BackupCommands {
         String count = options.get("count", "");
         if (!count.matches("[0-9]{1,18}")) {
             return Outcome.refused(
-                    "--count", "\"" + count + "\" is not a number of entries", "Type it as it is printed");
+                    Refusal.of("--count", "\"" + count + "\" is not a number of entries", "Type it as it is printed"));
         }
         return Outcome.ok(
                 check.head(data.get(), options.get("job", ""), Long.parseLong(count), options.get("hash", "")));

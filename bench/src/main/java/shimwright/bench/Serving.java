@@ -205,8 +205,8 @@ final class Serving {
         try {
             return Outcome.ok(server.start());
         } catch (JavalinBindException taken) {
-            return Outcome.refused(
-                    "port " + port, "another program listens there", "Stop it, or take another with --port N");
+            return Outcome.refused(Refusal.at(
+                    "port " + port, "another program listens there", "Stop it, or take another with --port N"));
         }
     }
 
@@ -217,9 +217,10 @@ final class Serving {
                 return Outcome.ok(port);
             }
         } catch (NumberFormatException letters) {
-            return Outcome.refused("--port", "\"" + text + "\" is not a number", "Type a number such as " + PORT);
+            return Outcome.refused(
+                    Refusal.of("--port", "\"" + text + "\" is not a number", "Type a number such as " + PORT));
         }
-        return Outcome.refused("--port", text + " is not a port", "Type a number from 0 to 65535");
+        return Outcome.refused(Refusal.of("--port", text + " is not a port", "Type a number from 0 to 65535"));
     }
 
     private static void browse(String url) {

@@ -60,7 +60,7 @@ final class UnitFolder {
     }
 
     private static Refusal unreadable(Path place, IOException broken) {
-        return new Refusal(place.toString(), "it cannot be read: " + broken.getMessage(), "Look at its permissions");
+        return Refusal.at(place.toString(), "it cannot be read: " + broken.getMessage(), "Look at its permissions");
     }
 
     /** Whether anything has asked for them yet. */

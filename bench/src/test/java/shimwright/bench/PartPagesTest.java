@@ -48,7 +48,14 @@ class PartPagesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"25 52 15", "25x52x15", "'25,0 × 52,1 × 14,9 mm'", "25 mm 52 mm 15 mm", "15; 25; 52", "0.984 2.047 0.591 in"})
+    @CsvSource({
+        "25 52 15",
+        "25x52x15",
+        "'25,0 × 52,1 × 14,9 mm'",
+        "25 mm 52 mm 15 mm",
+        "15; 25; 52",
+        "0.984 2.047 0.591 in"
+    })
     void measuredSizesNameThePart(String typed) {
         assertThat(parts("sizes", typed).select("section.part h2").text()).contains("6205");
     }

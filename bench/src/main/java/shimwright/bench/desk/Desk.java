@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.ActContext;
@@ -183,8 +184,10 @@ public final class Desk {
             Head whole = log.head();
             Optional<Workbench> bench = workbench(job);
             if (bench.isEmpty()) {
-                return Outcome.refused(
-                        "job", "there is no such job, or its unit file is not here", "Look in the shop for its number");
+                return Outcome.refused(Refusal.at(
+                        "job",
+                        "there is no such job, or its unit file is not here",
+                        "Look in the shop for its number"));
             }
             ActContext around =
                     new ActContext(floor(), signed.units(), bench.get().now());
@@ -219,7 +222,7 @@ public final class Desk {
     }
 
     private static Outcome<Done> busy() {
-        return Outcome.refused("shop", "others are keeping entries at this moment", "Press it again");
+        return Outcome.refused(Refusal.at("shop", "others are keeping entries at this moment", "Press it again"));
     }
 
     /** Empty where the log went on meanwhile. */
@@ -262,7 +265,7 @@ public final class Desk {
                             bench,
                             new ActContext(
                                     floor(), signed.units(), known.draft().at())))
-                    .orElseGet(() -> Outcome.refused("job", "there is no such job", ""));
+                    .orElseGet(() -> Outcome.refused(Refusal.at("job", "there is no such job", "")));
             boolean same =
                     decided.isOk() && decided.orElseThrow().entries().get(0).equals(known.body());
             if (same) {
@@ -284,8 +287,8 @@ public final class Desk {
     }
 
     private static Outcome<Done> otherwise() {
-        return Outcome.refused(
-                "entry", "this entry is already kept and says something else", "Load the page again and look");
+        return Outcome.refused(Refusal.of(
+                "entry", "this entry is already kept and says something else", "Load the page again and look"));
     }
 
     /**

@@ -98,7 +98,9 @@ public final class OpenApi {
                 List.of(
                         units(),
                         query("stamp", "as stamped, such as 6206-2RS or 25x47x7; ? stands for what cannot be read"),
-                        query("sizes", "one to three measured lengths, such as 25x52x15; left out where a stamp is given")),
+                        query(
+                                "sizes",
+                                "one to three measured lengths, such as 25x52x15; left out where a stamp is given")),
                 "Every part that may be meant, the likeliest first",
                 "Parts");
     }

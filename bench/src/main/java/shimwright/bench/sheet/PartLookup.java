@@ -7,7 +7,7 @@ import java.util.Map;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.part.Match;
@@ -24,7 +24,7 @@ import shimwright.rebuild.part.StandardParts;
  * @param faults why nothing was found
  */
 public record PartLookup(String stamp, String sizes, List<Match> found, int more, List<Refusal> faults) {
-    private static final String MEASURED = "measured";
+    private static final String MEASURED = "sizes";
 
     /** Asks by the stamp where one was typed, else by the sizes; bare numbers are in the unit of the system. */
     public static PartLookup of(String stamp, String sizes, UnitSystem system) {
@@ -53,7 +53,8 @@ public record PartLookup(String stamp, String sizes, List<Match> found, int more
     public String say() {
         int count = found.size() + more;
         if (count == 1) {
-            return found.get(0).part().designation() + ": " + found.get(0).certainty().words() + ".";
+            return found.get(0).part().designation() + ": "
+                    + found.get(0).certainty().words() + ".";
         }
         return count + " standard parts may be meant. Which one it is only the part itself can say"
                 + (more > 0 ? "; the " + found.size() + " likeliest are shown." : ".");
@@ -105,8 +106,8 @@ public record PartLookup(String stamp, String sizes, List<Match> found, int more
         List<Refusal> faults = new ArrayList<>();
         for (String text : texts) {
             String whole = text.matches("[\\s0-9.,/]*") && !unit.isEmpty() ? text.strip() + " " + unit : text.strip();
-            Outcome<Parsed> read =
-                    Quantities.parse(whole, Kind.LENGTH, system.display(Kind.LENGTH).unit(), MEASURED);
+            Outcome<ParsedQuantity> read = Quantities.parse(
+                    whole, Kind.LENGTH, system.display(Kind.LENGTH).unit(), MEASURED);
             if (read.isOk()) {
                 lengths.add(read.orElseThrow().si());
             } else {

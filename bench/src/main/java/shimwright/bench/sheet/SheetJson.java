@@ -64,6 +64,7 @@ public final class SheetJson {
         List<Map<String, String>> list = new ArrayList<>();
         for (Refusal refusal : refusals) {
             Map<String, String> entry = new LinkedHashMap<>();
+            entry.put("key", refusal.key());
             entry.put("place", refusal.place());
             entry.put("fact", refusal.fact());
             entry.put("hint", refusal.hint());
@@ -77,7 +78,7 @@ public final class SheetJson {
     /** The same refusals, each placed in its case. */
     public static List<Refusal> placed(List<Refusal> refusals, String place) {
         return refusals.stream()
-                .map(r -> new Refusal(r.place().isEmpty() ? place : place + ", " + r.place(), r.fact(), r.hint()))
+                .map(r -> r.placed(r.key(), r.place().isEmpty() ? place : place + ", " + r.place()))
                 .toList();
     }
 

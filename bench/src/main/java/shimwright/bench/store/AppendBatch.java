@@ -64,9 +64,9 @@ final class AppendBatch {
 
     private static void addUnlessPlain(List<Refusal> faults, String place, String text) {
         if (text.isBlank()) {
-            faults.add(new Refusal(place, "nothing is given", "Give it"));
+            faults.add(Refusal.at(place, "nothing is given", "Give it"));
         } else if (text.codePoints().anyMatch(c -> Character.isISOControl(c) || isHalfLetter(c))) {
-            faults.add(new Refusal(place, "it holds a character that cannot be printed", "Type it anew"));
+            faults.add(Refusal.at(place, "it holds a character that cannot be printed", "Type it anew"));
         }
     }
 
@@ -129,7 +129,7 @@ final class AppendBatch {
             Optional<EntryRow> row = Sql.entry(database, entry.id());
             row.ifPresent(before::add);
             if (row.isPresent() && !row.get().written().saysTheSame(entry)) {
-                others.add(new Refusal(
+                others.add(Refusal.at(
                         "entry " + entry.id(),
                         "an entry of this id is already kept and says something else",
                         "Load the page again and make the entry anew"));
@@ -139,7 +139,7 @@ final class AppendBatch {
             return Optional.empty();
         }
         if (others.isEmpty() && before.size() < entries.size()) {
-            others.add(new Refusal(
+            others.add(Refusal.at(
                     "entry " + before.get(0).written().id(),
                     "an entry of this id is already kept, and was not kept together with what is posted now",
                     "Load the page again and make the entry anew"));

@@ -26,7 +26,7 @@ final class LogQueries implements AutoCloseable {
             return connections.ask(question);
         } catch (SQLException failed) {
             throw new StoreFailure(
-                    new Refusal("", "the job log cannot be read: " + Sql.why(failed), "Nothing was changed"), failed);
+                    Refusal.at("", "the job log cannot be read: " + Sql.why(failed), "Nothing was changed"), failed);
         }
     }
 
@@ -92,7 +92,7 @@ final class LogQueries implements AutoCloseable {
     }
 
     private static StoreFailure damaged(String stream, Head sound) {
-        return new StoreFailure(new Refusal(
+        return new StoreFailure(Refusal.at(
                 stream,
                 "entry %d here was changed or damaged while the program ran".formatted(sound.count() + 1),
                 "Stop the program and restore the newest backup into a new folder"));

@@ -6,6 +6,7 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.AppendResult;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Head;
@@ -27,7 +28,7 @@ public final class ReadOnlyJobLog implements JobLog, AutoCloseable {
     public static Outcome<ReadOnlyJobLog> open(Path folder) {
         DataFolder files = new DataFolder(folder);
         if (!Files.exists(files.database()) && !Files.exists(files.head())) {
-            return Outcome.refused(folder.toString(), "there is no job log here", "Name a data folder");
+            return Outcome.refused(Refusal.at(folder.toString(), "there is no job log here", "Name a data folder"));
         }
         return new LogCheck(files).check(false).map(sound -> new ReadOnlyJobLog(files));
     }
@@ -35,7 +36,7 @@ public final class ReadOnlyJobLog implements JobLog, AutoCloseable {
     /** Always refused. */
     @Override
     public Outcome<AppendResult> append(List<Draft> act, Heads heads) {
-        return Outcome.refused(folder.toString(), "not kept: this log is open for reading only", "");
+        return Outcome.refused(Refusal.at(folder.toString(), "not kept: this log is open for reading only", ""));
     }
 
     @Override

@@ -139,7 +139,7 @@ public final class Verification {
         VerificationReport.Gathering report = new VerificationReport.Gathering();
         guarded(report, data, () -> {
             if (!hash.matches("[0-9a-f]{12,64}")) {
-                report.fault(new Refusal(
+                report.fault(Refusal.of(
                         "--hash", "\"" + hash + "\" is not the hash of a head", "Type at least its first 12 digits"));
                 return;
             }

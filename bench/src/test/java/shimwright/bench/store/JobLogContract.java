@@ -94,7 +94,7 @@ abstract class JobLogContract {
         try (OpenLog log = open()) {
             LogEntry first = append(log, note("job-1", "a", "wet")).orElseThrow();
             Draft later = new Draft("job-1", "a", NOON.plusSeconds(60), "rebuilder", new NoteMade("job", "wet"));
-            assertThat(log.append(later, stream -> List.of(new Refusal("", "must not be asked", "")))
+            assertThat(log.append(later, stream -> List.of(Refusal.at("", "must not be asked", "")))
                             .orElseThrow())
                     .isEqualTo(first);
             assertThat(log.head().count()).isEqualTo(1);
@@ -126,7 +126,7 @@ abstract class JobLogContract {
             List<LogEntry> seen = new ArrayList<>();
             Outcome<LogEntry> refused = log.append(note("job-1", "c", "two"), stream -> {
                 seen.addAll(stream);
-                return List.of(new Refusal("step 7", "not yet", "First step 6"), new Refusal("", "no", ""));
+                return List.of(Refusal.at("step 7", "not yet", "First step 6"), Refusal.at("", "no", ""));
             });
             assertThat(refused.refusals()).hasSize(2);
             assertThat(seen).extracting(k -> k.draft().id()).containsExactly("a");

@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 
 /** Text to quantity and back. The only place where a number meets its unit. */
 public final class Quantities {
@@ -57,10 +58,12 @@ public final class Quantities {
                 .replace('−', '-')
                 .strip();
         if (typed.isEmpty()) {
-            return Outcome.refused(place, "nothing typed", "Type " + kind.words() + suchAs(kind, assumedWhenNoUnit));
+            return Outcome.refused(
+                    Refusal.at(place, "nothing typed", "Type " + kind.words() + suchAs(kind, assumedWhenNoUnit)));
         }
         if (typed.length() > LONGEST) {
-            return Outcome.refused(place, "the text is too long for one number", "Type one number and its unit");
+            return Outcome.refused(
+                    Refusal.at(place, "the text is too long for one number", "Type one number and its unit"));
         }
         Door door = new Door(text.strip(), kind, assumedWhenNoUnit, place);
         DoubtWords trailing = DoubtWords.peel(DOUBT.matcher(typed).find() ? typed : "");
@@ -184,7 +187,7 @@ public final class Quantities {
         }
 
         private <T> Outcome<T> refused(String fact, String hint) {
-            return Outcome.refused(place, "\"" + text + "\" " + fact, hint);
+            return Outcome.refused(Refusal.at(place, "\"" + text + "\" " + fact, hint));
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.measure.Budget;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Range;
@@ -67,6 +68,31 @@ final class Fields {
         return List.copyOf(fields);
     }
 
+    /** A path in the words of its fields: "loose pieces entry 3, measured thickness"; empty where it leads to none. */
+    static Optional<String> label(List<SheetField> fields, String path) {
+        List<String> words = new ArrayList<>();
+        List<SheetField> level = fields;
+        for (String step : path.split("\\.", -1)) {
+            String name = INDEX.matcher(step).replaceAll("");
+            Optional<SheetField> here =
+                    level.stream().filter(field -> field.name().equals(name)).findFirst();
+            if (here.isEmpty()) {
+                return Optional.empty();
+            }
+            words.add(here.get().label() + Refusal.words(step.substring(name.length())));
+            level = leaf(here.get()).children();
+        }
+        return Optional.of(String.join(", ", words));
+    }
+
+    private static SheetField leaf(SheetField field) {
+        SheetField leaf = field;
+        while (leaf.shape() == Shape.LIST) {
+            leaf = leaf.entry();
+        }
+        return leaf;
+    }
+
     /** The field at a path such as {@code drawer[2].thickness}. */
     static SheetField at(List<SheetField> fields, String path) {
         List<SheetField> level = fields;
@@ -77,11 +103,8 @@ final class Fields {
                     .filter(field -> field.name().equals(name))
                     .findFirst()
                     .orElseThrow(() -> new IllegalArgumentException("no field " + path));
-            while (here.shape() == Shape.LIST) {
-                here = here.entry();
-            }
-            found = here;
-            level = here.children();
+            found = leaf(here);
+            level = found.children();
         }
         if (found == null) {
             throw new IllegalArgumentException("empty path");

@@ -55,8 +55,7 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
             Optional<R> up = mover.along(influence, 1);
             Optional<R> down = mover.along(influence, -1);
             if (up.isEmpty() && down.isEmpty()) {
-                refusals.add(new Refusal(
-                        influence.name(),
+                refusals.add(influence.refusal(
                         "the uncertainty behind ± reaches beyond what can be computed",
                         "Give a smaller uncertainty, or the value alone"));
                 continue;

@@ -54,6 +54,11 @@ public record SheetField(
      */
     public record DoubtPlace(String u, String nu, String budget, String elsewhere) {}
 
+    /** The meaning in few words: what stands before the first colon, semicolon or example. */
+    public String label() {
+        return meaning.split("[:;] |, such as ", 2)[0];
+    }
+
     /** The field of the entries of a list. */
     public SheetField entry() {
         return children.get(0);

@@ -64,22 +64,22 @@ public record Simulation(
             Worksheet<C, R> sheet, BoundCase<C> bound, R base, Propagation firstOrder, Sampling sampling) {
         if (bound.doubts().isEmpty()) {
             return bound.taken().isEmpty()
-                    ? Outcome.refused(
-                            "monte-carlo", "no input carries a doubt", "Type at least one as value ± uncertainty")
-                    : Outcome.refused(
+                    ? Outcome.refused(Refusal.of(
+                            "monte-carlo", "no input carries a doubt", "Type at least one as value ± uncertainty"))
+                    : Outcome.refused(Refusal.of(
                             "monte-carlo",
                             "the sheet itself sums the doubt that was typed, nothing is left to draw",
-                            "Ask without draws");
+                            "Ask without draws"));
         }
         Map<String, Double> middle = new LinkedHashMap<>(Numbers.of(sheet.outputs(), base));
         middle.keySet()
                 .removeIf(path -> path.contains("[")
                         && firstOrder.budgets().getOrDefault(path, Budget.NONE).u() == 0);
         if ((long) middle.size() * sampling.draws() > MOST_NUMBERS) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "monte-carlo",
                     sampling.draws() + " draws of " + middle.size() + " results are too many",
-                    "Take at most " + MOST_NUMBERS / middle.size());
+                    "Take at most " + MOST_NUMBERS / middle.size()));
         }
         return sampling.checked()
                 .flatMap(sound -> Influence.of(bound.doubts()))
@@ -116,7 +116,7 @@ public record Simulation(
             MonteCarlo.Run run = MonteCarlo.run(inputs, outputs.size(), this::at, sampling);
             int all = run.draws() + run.refused();
             if (run.refused() > MOST_REFUSED * all) {
-                return Outcome.refused(List.of(new Refusal(
+                return Outcome.refused(List.of(Refusal.of(
                         "monte-carlo",
                         run.refused() + " of " + all + " draws have no answer, such as " + why.get(),
                         "Give a smaller uncertainty, or a shape with ends (rectangular, triangular, u-shaped)")));

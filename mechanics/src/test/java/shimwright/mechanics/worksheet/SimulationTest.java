@@ -43,7 +43,7 @@ class SimulationTest {
 
     private static Outcome<Worked<Result>> work(Case c) {
         if (c.one() == 0 && c.two() == 0.5) {
-            return Outcome.refused("one", "is nothing", "");
+            return Outcome.refused(Refusal.of("one", "is nothing", ""));
         }
         return Outcome.ok(new Working()
                 .worked(new Result(c.one() - c.two(), c.one() + c.two(), c.one() * c.two(), c.one() > c.two())));

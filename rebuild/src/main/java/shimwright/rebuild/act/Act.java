@@ -32,4 +32,9 @@ public interface Act {
     default boolean usesDrawer() {
         return false;
     }
+
+    /** The input of this act for which a rule of its entries uses another key. */
+    default String input(String key) {
+        return key;
+    }
 }

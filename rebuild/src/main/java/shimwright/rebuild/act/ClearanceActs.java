@@ -35,8 +35,11 @@ public final class ClearanceActs {
             Workbench bench, String clearance, Function<Session, Outcome<ActResult>> use) {
         return bench.clearance(clearance).isPresent()
                 ? use.apply(bench.session(clearance))
-                : Outcome.refused(
-                        "clearance " + clearance, "this unit has no such clearance", "Go back to the clearances");
+                : Outcome.refused(new Refusal(
+                        "clearance",
+                        "clearance " + clearance,
+                        "this unit has no such clearance",
+                        "Go back to the clearances"));
     }
 
     private static Phase phase(String typed, Session session) {
@@ -49,14 +52,15 @@ public final class ClearanceActs {
     }
 
     /** The pieces named at a place, by tag; those of this job may be named again. */
-    private static List<PieceIn> pieces(Workbench bench, String tags, List<Refusal> refusals) {
+    private static List<PieceIn> pieces(Workbench bench, String tags, String key, List<Refusal> refusals) {
         List<PieceIn> in = new ArrayList<>();
         for (String tag : new LinkedHashSet<>(List.of(tags.strip().split("[\\s,+]+")))) {
             Shop.Piece piece = bench.shop().pieces().get(tag);
             if (piece != null) {
                 in.add(new PieceIn(tag, piece.thickness(), piece.u()));
             } else if (!tag.isBlank()) {
-                refusals.add(new Refusal("piece " + tag, "there is no such piece in the drawer", "Look at its tag"));
+                refusals.add(
+                        new Refusal(key, "piece " + tag, "there is no such piece in the drawer", "Look at its tag"));
             }
         }
         return in;
@@ -86,7 +90,9 @@ public final class ClearanceActs {
                 Map<String, List<PieceIn>> pieces = new LinkedHashMap<>();
                 for (Position position : session.clearance().positions()) {
                     String typed = in.getOrDefault(position.id(), "").strip();
-                    List<PieceIn> there = typed.equalsIgnoreCase(NONE) ? List.of() : pieces(bench, typed, refusals);
+                    List<PieceIn> there = typed.equalsIgnoreCase(NONE)
+                            ? List.of()
+                            : pieces(bench, typed, "in." + position.id(), refusals);
                     boolean none = typed.equalsIgnoreCase(NONE)
                             || (typed.isEmpty() && position.fewest() == 0 && unasked(session, position));
                     if (none || !there.isEmpty()) {
@@ -141,8 +147,11 @@ public final class ClearanceActs {
                 Clearance of = session.clearance();
                 int wanted = numbers(of);
                 if (v.size() > wanted) {
-                    return Outcome.refused(
-                            of.name(), v.size() + " numbers typed, a round has " + wanted, "Type one round at a time");
+                    return Outcome.refused(new Refusal(
+                            "v",
+                            of.name(),
+                            v.size() + " numbers typed, a round has " + wanted,
+                            "Type one round at a time"));
                 }
                 Shop.Gauge used = gauge.isBlank()
                         ? session.gauge()
@@ -155,8 +164,9 @@ public final class ClearanceActs {
                                     i <= v.size() ? v.get(i - 1) : "",
                                     Kind.LENGTH,
                                     around.units().display(Kind.LENGTH).unit(),
-                                    label(of, i),
+                                    "",
                                     range)
+                            .placed("v[" + (i - 1) + "]", label(of, i))
                             .map(ParsedQuantity::si));
                 }
                 String named = used == null ? gauge : used.id();
@@ -187,12 +197,17 @@ public final class ClearanceActs {
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
             return session(bench, clearance, session -> {
                 List<Refusal> refusals = new ArrayList<>();
-                List<PieceIn> pieces = pieces(bench, pack, refusals);
+                List<PieceIn> pieces = pieces(bench, pack, "pack", refusals);
                 return refusals.isEmpty()
                         ? Decisions.choose(session, pieces, because)
                                 .flatMap(chosen -> IntakeActs.kept(bench, chosen, "Pack kept. Fit it and read again"))
                         : Outcome.refused(refusals);
             });
+        }
+
+        @Override
+        public String input(String key) {
+            return key.startsWith("at.") ? "pack" : key;
         }
 
         @Override
@@ -217,12 +232,15 @@ public final class ClearanceActs {
                     .findFirst()
                     .orElse(List.of());
             if (group.isEmpty()) {
-                return Outcome.refused(
-                        "clearance " + clearance, "it shares no shim with another", "Choose its pack on its own page");
+                return Outcome.refused(new Refusal(
+                        "clearance",
+                        "clearance " + clearance,
+                        "it shares no shim with another",
+                        "Choose its pack on its own page"));
             }
             List<Refusal> refusals = new ArrayList<>();
             Map<String, List<PieceIn>> pieces = new LinkedHashMap<>();
-            at.forEach((place, tags) -> pieces.put(place, pieces(bench, tags, refusals)));
+            at.forEach((place, tags) -> pieces.put(place, pieces(bench, tags, "at." + place, refusals)));
             return refusals.isEmpty()
                     ? SharedShims.choose(bench.unit(), bench.job(), bench.shop(), group, pieces, because)
                             .map(chosen -> new ActResult(bench.job().id(), List.copyOf(chosen), "Packs kept"))

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.inspect.Checks;
 import shimwright.rebuild.job.Entry;
@@ -44,7 +45,8 @@ public final class HoldActs {
             Optional<Check> found = point.flatMap(
                     h -> h.checks().stream().filter(c -> c.id().equals(check)).findFirst());
             if (point.isEmpty() || found.isEmpty()) {
-                return Outcome.refused("hold point " + hold, "it has no check " + check, "Go back to the build page");
+                return Outcome.refused(new Refusal(
+                        "check", "hold point " + hold, "it has no check " + check, "Go back to the build page"));
             }
             return (found.get().kind() == CheckKind.NONE ? attested(found.get()) : measured(bench, found.get(), around))
                     .map(read -> new Entry.CheckRead(
@@ -73,7 +75,7 @@ public final class HoldActs {
 
         private Outcome<Entry.CheckRead> attested(Check of) {
             if (!attest.equals("yes") && !attest.equals("no")) {
-                return Outcome.refused(of.what(), "nothing chosen", "Say yes or no");
+                return Outcome.refused(new Refusal("attest", of.what(), "nothing chosen", "Say yes or no"));
             }
             boolean yes = attest.equals("yes");
             return Outcome.ok(new Entry.CheckRead(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
@@ -75,10 +76,11 @@ public final class IntakeActs {
                     .filter(unit -> unit.hash().equals(file))
                     .findFirst();
             if (to.isEmpty() || to.get().unit(variant).isEmpty()) {
-                return Outcome.refused(
+                return Outcome.refused(new Refusal(
+                        "file",
                         "unit file",
                         "this shop has no such file, or it has no variant " + variant,
-                        "Load the page again");
+                        "Load the page again"));
             }
             return kept(
                     bench,
@@ -120,7 +122,8 @@ public final class IntakeActs {
                     .filter(wear -> wear.id().equals(limit))
                     .findFirst();
             if (known.isEmpty()) {
-                return Outcome.refused("limit " + limit, "this unit has no such limit", "Go back to the inspection");
+                return Outcome.refused(new Refusal(
+                        "limit", "limit " + limit, "this unit has no such limit", "Go back to the inspection"));
             }
             WearLimit wear = known.get();
             return (wear.direction() == Direction.ATTEST ? attested(wear) : measured(wear, around))
@@ -129,8 +132,11 @@ public final class IntakeActs {
 
         private Outcome<Entry.Found> attested(WearLimit wear) {
             if (!attest.equals("good") && !attest.equals("bad")) {
-                return Outcome.refused(
-                        wear.id() + " " + wear.what(), "nothing chosen", "Say whether it is as it should be");
+                return Outcome.refused(new Refusal(
+                        "attest",
+                        wear.id() + " " + wear.what(),
+                        "nothing chosen",
+                        "Say whether it is as it should be"));
             }
             boolean good = attest.equals("good");
             return Outcome.ok(new Entry.Found(

@@ -56,7 +56,8 @@ public final class ShopActs {
         public Outcome<ActResult> on(ActContext around) {
             Optional<PinnedUnit> file = around.floor().unit(type);
             if (file.isEmpty()) {
-                return Outcome.refused("unit", "this shop has no unit file of " + type, "Choose another");
+                return Outcome.refused(
+                        new Refusal("type", "unit", "this shop has no unit file of " + type, "Choose another"));
             }
             UnitType of = file.get().type();
             Map<String, String> seen = seen(of, tale);
@@ -65,7 +66,8 @@ public final class ShopActs {
             String taken = variant(of, told, refusals);
             String stream = JobIds.of(number);
             if (around.floor().jobs().contains(stream)) {
-                refusals.add(new Refusal("job", "job " + number + " is already open", "Give this one another number"));
+                refusals.add(new Refusal(
+                        "number", "job number", "job " + number + " is already open", "Give this one another number"));
             }
             if (!refusals.isEmpty()) {
                 return Outcome.refused(refusals);
@@ -88,7 +90,7 @@ public final class ShopActs {
             String settled = told.variant();
             if (settled != null) {
                 if (!chosen.isEmpty() && !chosen.equals(settled)) {
-                    refusals.add(new Refusal(
+                    refusals.add(Refusal.of(
                             "variant", "the tell-tales say " + settled + ", " + chosen + " was chosen", "Look again"));
                 }
                 return settled;
@@ -97,12 +99,12 @@ public final class ShopActs {
                 return of.variants().keySet().iterator().next();
             }
             if (chosen.isEmpty() || (because.isBlank() && of.variants().size() > 1)) {
-                refusals.add(new Refusal(
+                refusals.add(Refusal.of(
                         "variant",
                         told.say(),
                         "Read another tell-tale, or choose the variant yourself and say why you are sure"));
             } else if (!of.variants().containsKey(chosen)) {
-                refusals.add(new Refusal(
+                refusals.add(Refusal.of(
                         "variant",
                         "this unit has no variant " + chosen,
                         "Choose one of " + String.join(", ", of.variants().keySet())));
@@ -130,8 +132,9 @@ public final class ShopActs {
                             place < typed.size() ? typed.get(place) : "",
                             Kind.LENGTH,
                             around.units().display(Kind.LENGTH).unit(),
-                            "micrometer, place " + (read.size() + 1),
+                            "",
                             THICKNESS)
+                    .placed("t[" + read.size() + "]", "micrometer, place " + (read.size() + 1))
                     .map(ParsedQuantity::si));
         }
         return Outcome.all(read);

@@ -52,10 +52,11 @@ public final class StepActs {
     }
 
     private static <T> Outcome<T> refused(String step) {
-        return Outcome.refused(
+        return Outcome.refused(new Refusal(
+                "step",
                 "step " + step,
                 "this unit has no such step with the choices taken, or it is left out",
-                "Go back to the build page");
+                "Go back to the build page"));
     }
 
     private static ActResult with(Workbench bench, List<Entry> before, Entry last, String said) {
@@ -89,7 +90,8 @@ public final class StepActs {
             Unit unit, Step step, Map<String, String> typed, String how, ActContext around) {
         List<Refusal> strange = typed.keySet().stream()
                 .filter(id -> !step.fasteners().contains(id))
-                .map(id -> new Refusal("fastener " + id, "this step tightens no such fastener", "Look at the step"))
+                .map(id -> new Refusal(
+                        "torques." + id, "fastener " + id, "this step tightens no such fastener", "Look at the step"))
                 .toList();
         if (!strange.isEmpty()) {
             return Outcome.refused(strange);
@@ -108,8 +110,9 @@ public final class StepActs {
                         typed,
                         Kind.TORQUE,
                         around.units().display(Kind.TORQUE).unit(),
-                        "torque of " + fastener.where(),
+                        "",
                         TypedReadings.range(Kind.TORQUE))
+                .placed("torques." + fastener.id(), "torque of " + fastener.where())
                 .map(ParsedQuantity::si)
                 .map(si -> tightened(step, fastener, si, "as typed: " + typed.strip()));
     }

@@ -28,7 +28,8 @@ public final class TypedReadings {
      */
     public static Outcome<List<Double>> parse(String text, Kind kind, MeasureUnit bare, String place) {
         if (text.isBlank()) {
-            return Outcome.refused(place, "nothing typed", "Type the readings, apart by a space or a semicolon");
+            return Outcome.refused(new Refusal(
+                    "values", place, "nothing typed", "Type the readings, apart by a space or a semicolon"));
         }
         String[] parts =
                 text.contains(";") || text.contains("\n") ? text.split("[;\n]+") : text.split("\\s+(?=[-+.,\\d])");
@@ -39,11 +40,14 @@ public final class TypedReadings {
             }
         }
         if (typed.size() > MOST) {
-            return Outcome.refused(place, typed.size() + " readings in one line", "Type at most " + MOST);
+            return Outcome.refused(
+                    new Refusal("values", place, typed.size() + " readings in one line", "Type at most " + MOST));
         }
         List<Outcome<Double>> values = new ArrayList<>();
         for (String part : typed) {
-            values.add(Quantities.parse(part, kind, bare, place + ", reading " + (values.size() + 1), range(kind))
+            String at = place + ", reading " + (values.size() + 1);
+            values.add(Quantities.parse(part, kind, bare, at, range(kind))
+                    .placed("values", at)
                     .map(ParsedQuantity::si));
         }
         return Outcome.all(values);

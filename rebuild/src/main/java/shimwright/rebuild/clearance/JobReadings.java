@@ -179,7 +179,10 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
     List<Refusal> unnamed(Map<String, List<PieceIn>> pack, long number) {
         return asked(pack, number).stream()
                 .map(position -> new Refusal(
-                        position.where(), "it is not said which piece is in", "Say which pieces are in, then read"))
+                        "in." + position.id(),
+                        position.where(),
+                        "it is not said which piece is in",
+                        "Say which pieces are in, then read"))
                 .toList();
     }
 

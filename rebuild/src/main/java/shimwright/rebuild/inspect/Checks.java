@@ -65,7 +65,7 @@ public final class Checks {
         List<Refusal> refusals = new ArrayList<>(pieces.refusals());
         if (!check.relativeTo().isEmpty()
                 && !EarlierReadings.of(check, readings.before()).keySet().containsAll(check.fields())) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.at(
                     check.what(),
                     "its limits are added to the reading of " + check.relativeTo() + ", which is not read",
                     "Read " + check.relativeTo() + " first"));

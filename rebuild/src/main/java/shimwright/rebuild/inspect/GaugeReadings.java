@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.Measurable;
@@ -89,14 +90,15 @@ public record GaugeReadings(List<Double> values, Optional<GaugeError> gauge, Lis
         boolean pair = measured.judgedOn() == Statistic.DIFFERENCE && fields.size() == 1;
         if (values.size() < wanted) {
             int missing = wanted - values.size();
-            return Outcome.refused(
-                    measured.what(), values.size() + " of " + wanted + " readings", more(measured, missing));
+            return Outcome.refused(new Refusal(
+                    "values", measured.what(), values.size() + " of " + wanted + " readings", more(measured, missing)));
         }
         if (values.size() % fields.size() != 0 || (pair && values.size() != 2)) {
-            return Outcome.refused(
+            return Outcome.refused(new Refusal(
+                    "values",
                     measured.what(),
                     values.size() + " readings" + (pair ? "" : " of " + fields.size() + " pieces"),
-                    pair ? "Read two: the first less the second counts" : "Read each piece as often as the others");
+                    pair ? "Read two: the first less the second counts" : "Read each piece as often as the others"));
         }
         int share = values.size() / fields.size();
         Map<String, List<Double>> pieces = new LinkedHashMap<>();

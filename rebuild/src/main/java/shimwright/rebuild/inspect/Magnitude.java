@@ -102,6 +102,7 @@ public final class Magnitude {
 
     private void ask(String piece, String fact, String hint) {
         asked.add(new Refusal(
+                "values",
                 measured.what() + (piece.isEmpty() ? "" : ", " + piece),
                 fact,
                 (hint.endsWith("?") ? hint : hint + ".") + " " + CONFIRM));

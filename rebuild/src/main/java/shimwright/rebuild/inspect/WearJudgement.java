@@ -59,13 +59,14 @@ public record WearJudgement(
      */
     public static Outcome<WearJudgement> of(WearLimit wear, GaugeReadings readings, UnitSystem system) {
         if (readings.values().isEmpty()) {
-            return Outcome.refused(wear.id(), "no reading", wear.how());
+            return Outcome.refused(new Refusal("values", wear.id(), "no reading", wear.how()));
         }
         if (wear.direction() == Direction.ATTEST) {
-            return Outcome.refused(wear.id(), "this check has no number", "Say what you saw");
+            return Outcome.refused(new Refusal("values", wear.id(), "this check has no number", "Say what you saw"));
         }
         if (wear.limit().isEmpty()) {
-            return Outcome.refused(wear.id(), "this wear limit states no limit", "Mend the unit file");
+            return Outcome.refused(
+                    new Refusal("values", wear.id(), "this wear limit states no limit", "Mend the unit file"));
         }
         Quantity limit = wear.limit().get();
         Outcome<Map<String, List<Double>>> pieces = GaugeReadings.byPiece(wear, readings.values());

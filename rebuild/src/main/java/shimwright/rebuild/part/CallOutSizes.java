@@ -62,8 +62,7 @@ final class CallOutSizes {
         String usual = family == Family.LIP_SEAL
                 ? "Not a size of the table: read it once more, or measure shaft, bore and width."
                 : "Not a size of the table: read it once more.";
-        to.add(new Match(
-                new StandardPart(family, name, read, "", NONE), Match.Certainty.SIZES_ONLY, List.of(usual)));
+        to.add(new Match(new StandardPart(family, name, read, "", NONE), Match.Certainty.SIZES_ONLY, List.of(usual)));
     }
 
     private static double number(String text) {

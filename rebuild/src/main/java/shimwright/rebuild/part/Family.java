@@ -97,14 +97,16 @@ public enum Family {
             "hexagon head screw",
             "hex_bolts",
             "(HEX(AGON)? )?(HEAD )?(BOLTS?|SCREWS?)|THREADS?",
-            Words.THREAD + ", AF_s_mm:across flats, head_k_mm:height of the head, corner_e_min_mm:over corners at least,"
+            Words.THREAD
+                    + ", AF_s_mm:across flats, head_k_mm:height of the head, corner_e_min_mm:over corners at least,"
                     + " flange_dc_mm:flange",
             "thread_d_mm pitch_mm|thread_d_mm AF_s_mm"),
     SOCKET_SCREW(
             "socket head screw",
             "socket_screws",
             "(SOCKET )?(HEAD )?(CAP )?(BOLTS?|SCREWS?)",
-            Words.THREAD + ", head_dk_max_mm:head, head_dk_max_knurled_mm:knurled head, head_k_max_mm:height of the head,"
+            Words.THREAD
+                    + ", head_dk_max_mm:head, head_dk_max_knurled_mm:knurled head, head_k_max_mm:height of the head,"
                     + " key_s_mm:key, socket_depth_t_min_mm:depth of the socket at least",
             "thread_d_mm pitch_mm|thread_d_mm key_s_mm"),
     PLUG(
@@ -197,10 +199,11 @@ public enum Family {
     }
 
     private static final class Words {
-        private static final String RING = "s_mm:thickness, s_tol_minus_mm:allowed on the thickness, d2_groove_mm:groove,"
-                + " d2_tol_plus_mm:allowed on the groove plus, d2_tol_minus_mm:allowed on the groove minus,"
-                + " m_groove_width_min_mm:least width of the groove, n_min_mm:least distance to the edge,"
-                + " b_mm:width of the ring, a_max_mm:lug at most, d5_min_mm:hole of the lug, d4_clear_mm:room it needs";
+        private static final String RING =
+                "s_mm:thickness, s_tol_minus_mm:allowed on the thickness, d2_groove_mm:groove,"
+                        + " d2_tol_plus_mm:allowed on the groove plus, d2_tol_minus_mm:allowed on the groove minus,"
+                        + " m_groove_width_min_mm:least width of the groove, n_min_mm:least distance to the edge,"
+                        + " b_mm:width of the ring, a_max_mm:lug at most, d5_min_mm:hole of the lug, d4_clear_mm:room it needs";
         private static final String THREAD = "thread_d_mm:thread, pitch_mm:pitch, tpi:threads an inch,"
                 + " pitch_dia_d2_mm:pitch diameter, minor_dia_D1_mm:minor diameter, stress_area_mm2:stress area";
 

@@ -43,13 +43,12 @@ final class SizeSearch {
     Outcome<StandardParts.Found> search(List<Double> measured) {
         List<Refusal> faults = new ArrayList<>();
         if (measured.isEmpty() || measured.size() > MOST_SIZES) {
-            faults.add(new Refusal(
-                    "measured", measured.size() + " sizes", "Measure one to three, such as bore, outside and width"));
+            faults.add(Refusal.of(
+                    "sizes", measured.size() + " sizes", "Measure one to three, such as bore, outside and width"));
         }
         measured.stream()
                 .filter(size -> !(size > 0 && Double.isFinite(size)))
-                .forEach(size ->
-                        faults.add(new Refusal("measured", "a size that is not above 0", "Type it once more")));
+                .forEach(size -> faults.add(Refusal.of("sizes", "a size that is not above 0", "Type it once more")));
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
         }
@@ -59,10 +58,10 @@ final class SizeSearch {
                     .ifPresent(far -> fitting.add(new Scored(one.part(), far, unread(one.part(), measured.size()))));
         }
         if (fitting.isEmpty()) {
-            return Outcome.refused(
-                    "measured",
+            return Outcome.refused(Refusal.of(
+                    "sizes",
                     "no standard part of the tables has these sizes",
-                    "Measure again, one of them less, or take the sizes as they are");
+                    "Measure again, one of them less, or take the sizes as they are"));
         }
         fitting.sort(Comparator.comparingInt(Scored::unread).thenComparingDouble(Scored::far));
         return Outcome.ok(StandardParts.Found.of(fitting.stream()

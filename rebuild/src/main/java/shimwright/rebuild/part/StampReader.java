@@ -14,6 +14,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 
 /** Reads stamps and call-outs. */
 final class StampReader {
@@ -33,10 +34,11 @@ final class StampReader {
     Outcome<StandardParts.Found> read(String typed) {
         String plain = plain(typed);
         if (plain.isEmpty()) {
-            return Outcome.refused("stamp", "nothing typed", "Type what is stamped, such as 6206 or 25x47x7");
+            return Outcome.refused(
+                    Refusal.of("stamp", "nothing typed", "Type what is stamped, such as 6206 or 25x47x7"));
         }
         if (plain.length() > LONGEST) {
-            return Outcome.refused("stamp", "over " + LONGEST + " characters", "Type the call-out alone");
+            return Outcome.refused(Refusal.of("stamp", "over " + LONGEST + " characters", "Type the call-out alone"));
         }
         Set<Family> said = EnumSet.noneOf(Family.class);
         String rest = withoutFamily(plain, said);
@@ -57,10 +59,10 @@ final class StampReader {
 
     private static Outcome<StandardParts.Found> found(List<Match> matches, String typed) {
         return matches.isEmpty()
-                ? Outcome.refused(
+                ? Outcome.refused(Refusal.of(
                         "stamp",
                         "nothing in the tables is like \"" + typed.strip() + "\"",
-                        "Put a question mark for what cannot be read, or measure it: bore, outside, width")
+                        "Put a question mark for what cannot be read, or measure it: bore, outside, width"))
                 : Outcome.ok(StandardParts.Found.of(matches));
     }
 
@@ -112,7 +114,8 @@ final class StampReader {
                 });
             }
         }
-        List<Match> all = longest.values().stream().flatMap(List::stream).distinct().toList();
+        List<Match> all =
+                longest.values().stream().flatMap(List::stream).distinct().toList();
         if (all.size() < 2) {
             return all;
         }
@@ -140,7 +143,11 @@ final class StampReader {
         boolean digit = Character.isDigit(rest.charAt(0)) || rest.charAt(0) == '.' || rest.charAt(0) == '/';
         boolean sized = rest.matches("X[0-9.].*");
         if (sized && !family.hasLength() && family != Family.SHIM_RING
-                || !sized && digit && !apart && !(family.isBearing() && SEAL_OF_A_BEARING.matcher(rest).matches())) {
+                || !sized
+                        && digit
+                        && !apart
+                        && !(family.isBearing()
+                                && SEAL_OF_A_BEARING.matcher(rest).matches())) {
             return Optional.empty();
         }
         remarks.addAll(Suffixes.of(family, typed.from(way.text().length())));
@@ -159,7 +166,9 @@ final class StampReader {
         }
         Pattern fits = Pattern.compile(pattern.toString());
         return known.stream()
-                .filter(one -> said.isEmpty() ? one.way().alone() : said.contains(one.part().family()))
+                .filter(one -> said.isEmpty()
+                        ? one.way().alone()
+                        : said.contains(one.part().family()))
                 .filter(one -> fits.matcher(one.way().text()).matches())
                 .map(one -> new Match(one.part(), Match.Certainty.NEAR, remarks(one.way())))
                 .distinct()
@@ -172,7 +181,9 @@ final class StampReader {
         int most = compact.length() < 4 ? 0 : compact.length() < 6 ? 1 : 2;
         record Scored(Known one, int changes) {}
         return known.stream()
-                .filter(one -> said.isEmpty() ? one.way().alone() : said.contains(one.part().family()))
+                .filter(one -> said.isEmpty()
+                        ? one.way().alone()
+                        : said.contains(one.part().family()))
                 .map(one -> new Scored(one, CHANGES.apply(compact, one.way().text())))
                 .filter(scored -> scored.changes() <= most)
                 .sorted(Comparator.comparingInt(Scored::changes))

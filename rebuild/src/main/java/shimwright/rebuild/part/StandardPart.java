@@ -14,8 +14,7 @@ import shimwright.mechanics.quantity.Kind;
  * @param standard standard and, where there are several, all of them; empty where the sizes were taken from the call-out
  * @param agreement how far the tables agree
  */
-public record StandardPart(
-        Family family, String designation, List<Size> sizes, String standard, Agreement agreement) {
+public record StandardPart(Family family, String designation, List<Size> sizes, String standard, Agreement agreement) {
     public StandardPart {
         sizes = List.copyOf(sizes);
     }

@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
 /** What stands behind a call-out: seals and clearance of a bearing, length and strength of a screw. */
 final class Suffixes {
     private static final Pattern LENGTH = Pattern.compile("X([0-9.]+)(.*)");
-    private static final Pattern STRENGTH = Pattern.compile("(4\\.6|4\\.8|5\\.6|5\\.8|6\\.8|8\\.8|9\\.8|10\\.9|12\\.9)");
+    private static final Pattern STRENGTH =
+            Pattern.compile("(4\\.6|4\\.8|5\\.6|5\\.8|6\\.8|8\\.8|9\\.8|10\\.9|12\\.9)");
     /** The usual letters of bearings; common practice, no source: makers add their own. */
     private static final Map<String, String> BEARING = bearing();
 
@@ -61,7 +62,8 @@ final class Suffixes {
                 }
             }
         }
-        if ((family == Family.HEX_SCREW || family == Family.SOCKET_SCREW) && STRENGTH.matcher(word).matches()) {
+        if ((family == Family.HEX_SCREW || family == Family.SOCKET_SCREW)
+                && STRENGTH.matcher(word).matches()) {
             return "Strength class " + word + ".";
         }
         return "Not read: " + word + ".";

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.model.Unit;
@@ -47,8 +48,8 @@ public final class SideChoices {
         unit.type().choices().forEach(choice -> now.put(choice.id(), taken.getOrDefault(choice.id(), choice.usual())));
         List<Map<String, String>> all = combinations(unit, now, settled);
         if (all.size() > MOST) {
-            return Outcome.refused(
-                    "choices", "there are more than " + MOST + " combinations of sides", "Settle some of them first");
+            return Outcome.refused(Refusal.at(
+                    "choices", "there are more than " + MOST + " combinations of sides", "Settle some of them first"));
         }
         return Planner.lay(unit, now, present, budget, watch, List.of())
                 .map(plan -> ranked(unit, now, plan, all, present, budget, watch));

@@ -24,7 +24,11 @@ final class ClearanceRules {
     private static List<Refusal> known(Workbench bench, String clearance) {
         return bench.clearance(clearance).isPresent()
                 ? List.of()
-                : Rules.one("clearance " + clearance, "this unit has no such clearance", "Go back to the clearances");
+                : Rules.one(
+                        "clearance",
+                        "clearance " + clearance,
+                        "this unit has no such clearance",
+                        "Go back to the clearances");
     }
 
     static List<Refusal> packIn(Workbench bench, Entry.PackIn e) {
@@ -37,10 +41,13 @@ final class ClearanceRules {
                 clearance.get().positions().stream().map(Position::id).collect(Collectors.toSet());
         e.pieces().forEach((place, pieces) -> {
             if (!places.contains(place)) {
-                refusals.add(
-                        new Refusal("place " + place, "this clearance has no such place", "Go back to the clearance"));
+                refusals.add(new Refusal(
+                        "in." + place,
+                        "place " + place,
+                        "this clearance has no such place",
+                        "Go back to the clearance"));
             }
-            pieces.forEach(piece -> free(bench, piece).ifPresent(refusals::add));
+            pieces.forEach(piece -> free(bench, piece, "in." + place).ifPresent(refusals::add));
         });
         return refusals;
     }
@@ -53,25 +60,28 @@ final class ClearanceRules {
         List<Refusal> refusals = new ArrayList<>();
         if (clearance.get().positions().stream().map(Position::id).noneMatch(e.position()::equals)) {
             refusals.add(new Refusal(
-                    "place " + e.position(), "this clearance has no such place", "Go back to the clearance"));
+                    "at." + e.position(),
+                    "place " + e.position(),
+                    "this clearance has no such place",
+                    "Go back to the clearance"));
         }
-        e.pieces().forEach(piece -> free(bench, piece).ifPresent(refusals::add));
+        e.pieces().forEach(piece -> free(bench, piece, "at." + e.position()).ifPresent(refusals::add));
         return refusals;
     }
 
     /** A piece must be known, whole and not in another unit. */
-    private static Optional<Refusal> free(Workbench bench, PieceIn in) {
+    private static Optional<Refusal> free(Workbench bench, PieceIn in, String key) {
         Shop.Piece piece = bench.shop().pieces().get(in.piece());
         String place = "piece " + in.piece();
         if (piece == null) {
-            return Optional.of(new Refusal(place, "there is no such piece in the drawer", "Look at its tag"));
+            return Optional.of(new Refusal(key, place, "there is no such piece in the drawer", "Look at its tag"));
         }
         String number = bench.job().opened().number();
         if (!piece.freeFor(number)) {
             String fact = piece.takenBy() != null && !piece.takenBy().equals(number)
                     ? "it is in unit " + piece.takenBy()
                     : "it left the drawer: " + piece.goneBecause();
-            return Optional.of(new Refusal(place, fact, "Take another piece"));
+            return Optional.of(new Refusal(key, place, fact, "Take another piece"));
         }
         return Optional.empty();
     }
@@ -98,6 +108,7 @@ final class ClearanceRules {
                         .anyMatch(p -> p.piece().equals(piece.piece())))
                 .findFirst()
                 .map(place -> new Refusal(
+                        "at." + at,
                         "piece " + piece.piece(),
                         "it is chosen for " + bench.unit().position(place).where(),
                         "Take another, or choose that place anew first"));
@@ -113,7 +124,7 @@ final class ClearanceRules {
     static List<Refusal> round(Workbench bench, Entry.RoundRead e) {
         List<Refusal> refusals = new ArrayList<>(early(bench, e.clearance(), e.phase()));
         if (e.values().isEmpty() || e.values().stream().anyMatch(value -> !Double.isFinite(value))) {
-            refusals.add(new Refusal("reading", "a reading is not a number", "Read it again"));
+            refusals.add(new Refusal("v", "reading", "a reading is not a number", "Read it again"));
         }
         return refusals;
     }
@@ -124,7 +135,7 @@ final class ClearanceRules {
             return early;
         }
         return bench.session(e.clearance()).closing() == null
-                ? Rules.one("clearance " + e.clearance(), "there is no settled reading to accept", "Read it first")
+                ? Rules.one("", "clearance " + e.clearance(), "there is no settled reading to accept", "Read it first")
                 : List.of();
     }
 
@@ -140,6 +151,7 @@ final class ClearanceRules {
         String names = StepRules.named(
                 bench.order().waitsFor(reading.get(0).id(), done).keySet());
         return Rules.one(
+                "",
                 "clearance " + clearance,
                 "its reading waits for " + names,
                 "Do these first, or mark them done if they are");

@@ -47,6 +47,7 @@ public final class ClockRules {
         return broken(bench, step).stream()
                 .filter(one -> !overruled(bench, step, one))
                 .map(one -> new Refusal(
+                        "step",
                         "step " + step,
                         one.early()
                                 ? one.timer().name() + " until " + words(one.seconds()) + " from now"

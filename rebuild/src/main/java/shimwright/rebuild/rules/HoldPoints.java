@@ -87,15 +87,15 @@ public final class HoldPoints {
         for (CheckStanding standing : of(bench, step)) {
             String place = "hold point " + step.hold();
             if (standing.standing() == Standing.OPEN) {
-                refusals.add(new Refusal(
+                refusals.add(Refusal.at(
                         place, "not read yet: " + standing.check().what(), "Read it before the step counts as done"));
             } else if (standing.standing() == Standing.FAILED) {
-                refusals.add(new Refusal(
+                refusals.add(Refusal.at(
                         place,
                         "read and not within limits: " + standing.check().what(),
                         "Mend it and read again, or pass it with your reason"));
             } else if (standing.standing() == Standing.NOT_PROVEN) {
-                refusals.add(new Refusal(
+                refusals.add(Refusal.at(
                         place,
                         "read, but the uncertainty of the gauge reaches over the limit: "
                                 + standing.check().what(),

@@ -26,7 +26,7 @@ public final class Rules {
 
     private static Map<Class<? extends Entry.OfJob>, Rule<Entry.OfJob>> rules() {
         Map<Class<? extends Entry.OfJob>, Rule<Entry.OfJob>> rules = new LinkedHashMap<>();
-        put(rules, Entry.JobOpened.class, (bench, e) -> one("job", "this job is already open", "Open a new job"));
+        put(rules, Entry.JobOpened.class, (bench, e) -> one("", "job", "this job is already open", "Open a new job"));
         put(rules, Entry.IntakeCorrected.class, IntakeRules::corrected);
         put(rules, Entry.UnitMoved.class, IntakeRules::moved);
         put(rules, Entry.EntryStruck.class, StrikeRules::struck);
@@ -99,11 +99,12 @@ public final class Rules {
     private static List<Refusal> alone(Workbench bench, Entry.OfJob entry) {
         Rule<Entry.OfJob> rule = RULES.get(entry.getClass());
         if (rule == null) {
-            return one("entry", "nothing says when this may be kept", "Use a newer program");
+            return one("", "entry", "nothing says when this may be kept", "Use a newer program");
         }
         Job job = bench.job();
         if (job.closed() && !HandBackRules.afterwards(job, entry)) {
             return one(
+                    "",
                     "job " + job.opened().number(),
                     "this unit was handed back and its record stands",
                     "Add a note or a follow-up, or open a new job");
@@ -111,17 +112,17 @@ public final class Rules {
         return rule.against(bench, entry);
     }
 
-    static List<Refusal> one(String place, String fact, String hint) {
-        return List.of(new Refusal(place, fact, hint));
+    static List<Refusal> one(String key, String place, String fact, String hint) {
+        return List.of(new Refusal(key, place, fact, hint));
     }
 
     /** Refused where nothing but blanks was typed. */
-    static List<Refusal> needed(String text, String place, String hint) {
-        return text.isBlank() ? one(place, "nothing typed", hint) : List.of();
+    static List<Refusal> needed(String text, String key, String place, String hint) {
+        return text.isBlank() ? one(key, place, "nothing typed", hint) : List.of();
     }
 
     /** A reason, which stands on the record. */
     static List<Refusal> reason(String text, String hint) {
-        return needed(text, "reason", hint);
+        return needed(text, "reason", "reason", hint);
     }
 }

@@ -86,7 +86,8 @@ class StandardPartsTest {
         for (StandardPart part : bearings) {
             List<Double> sizes = part.family().measured().get(0).stream()
                     .map(column -> part.size(column).orElseThrow())
-                    .map(size -> size + (random.nextDouble() - 0.5) * 1.6 * Math.min(0.05e-3, SizeSearch.tolerance(size)))
+                    .map(size ->
+                            size + (random.nextDouble() - 0.5) * 1.6 * Math.min(0.05e-3, SizeSearch.tolerance(size)))
                     .toList();
             if (!bySize(sizes).contains(part)) {
                 lost.add(part.title());
@@ -146,8 +147,8 @@ class StandardPartsTest {
             assertThat(matches).allMatch(match -> match.certainty() == Certainty.ONE_OF_SEVERAL);
             assertThat(matches).allMatch(match -> match.remarks().contains("Strength class 8.8."));
         }
-        assertThat(PARTS.byStamp("M8x25").orElseThrow().matches()).allMatch(match -> match.remarks()
-                .contains("Length 25 mm."));
+        assertThat(PARTS.byStamp("M8x25").orElseThrow().matches())
+                .allMatch(match -> match.remarks().contains("Length 25 mm."));
         // ASME B1.1: 3/8-16 UNC, pitch 25.4/16 mm
         assertThat(PARTS.byStamp("3/8-16").orElseThrow().matches())
                 .isNotEmpty()
@@ -157,7 +158,9 @@ class StandardPartsTest {
     @Test
     void whatHasSeveralMeaningsIsOfferedAndNotGuessed() {
         List<Match> spline = PARTS.byStamp("30x2 spline").orElseThrow().matches();
-        assertThat(spline).extracting(match -> match.part().size("z").orElseThrow()).contains(13.0, 14.0);
+        assertThat(spline)
+                .extracting(match -> match.part().size("z").orElseThrow())
+                .contains(13.0, 14.0);
         assertThat(spline).allMatch(match -> match.certainty() == Certainty.ONE_OF_SEVERAL);
         List<Match> ring = PARTS.byStamp("circlip 30").orElseThrow().matches();
         assertThat(ring).extracting(match -> match.part().family()).contains(Family.SHAFT_RING, Family.BORE_RING);
@@ -206,9 +209,12 @@ class StandardPartsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "  ", "zzzzzzz", "??", "6206 6206 6206 6206 6206 6206 6206 6206 6206 6206 6206 6206 6206"})
+    @ValueSource(
+            strings = {"", "  ", "zzzzzzz", "??", "6206 6206 6206 6206 6206 6206 6206 6206 6206 6206 6206 6206 6206"})
     void whatIsLikeNothingIsRefusedInWords(String typed) {
-        assertThat(PARTS.byStamp(typed).refusals()).hasSize(1).allMatch(refusal -> !refusal.hint().isBlank());
+        assertThat(PARTS.byStamp(typed).refusals())
+                .hasSize(1)
+                .allMatch(refusal -> !refusal.hint().isBlank());
     }
 
     @Test

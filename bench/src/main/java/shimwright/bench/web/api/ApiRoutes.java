@@ -64,7 +64,7 @@ public final class ApiRoutes {
 
     /** Answers with a refusal that has one fault. */
     public static void refuse(Context ctx, int status, String place, String fact, String hint) {
-        refuse(ctx, status, "", List.of(new Refusal(place, fact, hint)));
+        refuse(ctx, status, "", List.of(Refusal.at(place, fact, hint)));
     }
 
     private static Optional<Worksheet<?, ?>> sheet(Context ctx) {
@@ -141,10 +141,10 @@ public final class ApiRoutes {
                             "Send application/json or text/csv");
             }
         } catch (CharacterCodingException wrong) {
-            work.stopped(400, List.of(new Refusal(BODY, "is not text in UTF-8", "Save it as UTF-8")));
+            work.stopped(400, List.of(Refusal.at(BODY, "is not text in UTF-8", "Save it as UTF-8")));
         } catch (TooLarge large) {
             drain(ctx);
-            work.stopped(413, List.of(new Refusal(BODY, large.words(), "Send fewer cases at a time")));
+            work.stopped(413, List.of(Refusal.at(BODY, large.words(), "Send fewer cases at a time")));
         }
     }
 

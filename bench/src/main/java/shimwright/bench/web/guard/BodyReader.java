@@ -114,7 +114,7 @@ final class BodyReader extends Handler.Wrapper {
                 return;
             }
             if (counts > 0 && seen.get() < counts * RequestLimits.SPEED) {
-                tooMuch = new Refusal("body", "it did not arrive", "Send it again");
+                tooMuch = Refusal.at("body", "it did not arrive", "Send it again");
                 end(408);
             } else {
                 look();
@@ -129,7 +129,7 @@ final class BodyReader extends Handler.Wrapper {
                     return;
                 }
                 if (Content.Chunk.isFailure(chunk)) {
-                    tooMuch = new Refusal("body", "it cannot be read or broke off", "Send it again");
+                    tooMuch = Refusal.at("body", "it cannot be read or broke off", "Send it again");
                     end(400);
                     return;
                 }
@@ -176,7 +176,7 @@ final class BodyReader extends Handler.Wrapper {
             body = null;
             underWay.addAndGet(-counted.getAndSet(0));
             if (tooMuch == null) {
-                tooMuch = new Refusal(
+                tooMuch = Refusal.at(
                         "body",
                         "what was sent is larger than " + size(most) + ", the most there is room for here",
                         "Send less at a time");

@@ -43,18 +43,18 @@ final class Errors extends ErrorHandler {
 
     private static Refusal refusal(int status) {
         return switch (status) {
-            case 404 -> new Refusal("address", "there is nothing here", "Go back to the shop");
-            case 408 -> new Refusal("request", "it did not arrive in time", "Send it again");
-            case 413 -> new Refusal("body", "what was sent is too large", "Send less at a time");
+            case 404 -> Refusal.at("address", "there is nothing here", "Go back to the shop");
+            case 408 -> Refusal.at("request", "it did not arrive in time", "Send it again");
+            case 413 -> Refusal.at("body", "what was sent is too large", "Send less at a time");
             case 414, 431 ->
-                new Refusal(
+                Refusal.at(
                         "request",
                         "its address and headers are larger than " + RequestLimits.HEADERS / 1024 + " kB",
                         "Send less; if it stays so, let the browser forget the cookies of this address");
             default ->
                 status < 500
-                        ? new Refusal("request", "it cannot be read", "Go back to the shop and try again")
-                        : new Refusal(
+                        ? Refusal.at("request", "it cannot be read", "Go back to the shop and try again")
+                        : Refusal.at(
                                 "program",
                                 "it has a fault here; nothing that was kept is lost",
                                 "Go back, and tell who looks after it");

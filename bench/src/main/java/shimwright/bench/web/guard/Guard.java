@@ -25,16 +25,16 @@ import shimwright.mechanics.outcome.Refusal;
 /** Asks of every request, before any page sees it: how, under which name, from where, who, and how much. */
 public final class Guard extends Handler.Wrapper {
     private static final Logger LOG = LoggerFactory.getLogger(Guard.class);
-    private static final Refusal TOO_LITTLE = new Refusal(
+    private static final Refusal TOO_LITTLE = Refusal.at(
             "memory",
             "the program has too little for this page, and nothing was kept or lost by it",
             "Close other pages and try again, or start it with more memory");
-    private static final Refusal FAULT = new Refusal(
+    private static final Refusal FAULT = Refusal.at(
             "program", "it has a fault here; nothing that was kept is lost", "Go back, and tell who looks after it");
-    private static final Refusal PLAIN = new Refusal(
+    private static final Refusal PLAIN = Refusal.at(
             "address", "nothing is taken here that others on the network could read", "Open the address with https");
     private static final Refusal STRANGER =
-            new Refusal("device", "it was not let in here, or was let out", "Open the shop's address and pair it");
+            Refusal.at("device", "it was not let in here, or was let out", "Open the shop's address and pair it");
     private static final String PAIR = "/pair";
 
     /** Set by something between this program and who asks, which then may sit anywhere. */

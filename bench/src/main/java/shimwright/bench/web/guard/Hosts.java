@@ -37,7 +37,7 @@ public record Hosts(Set<String> names) {
         boolean one = header.isEmpty() || header.equals(asked.authority());
         return known && one
                 ? Optional.empty()
-                : Optional.of(new Refusal(
+                : Optional.of(Refusal.at(
                         "address",
                         "this is not the address of a shop",
                         "Use the address that was printed when the program was started"));

@@ -38,7 +38,7 @@ final class Origins {
     }
 
     private static Refusal elsewhere() {
-        return new Refusal(
+        return Refusal.at(
                 "page",
                 "this was sent by a page that is not of this shop, and nothing was kept",
                 "Do it on the shop's own page");

@@ -29,7 +29,7 @@ public final class ReadableText {
                 || raw.contains("%2f")
                 || raw.contains("%5c")
                 || raw.contains("\\")) {
-            return Optional.of(new Refusal("address", "it cannot be read", "Go back to the shop"));
+            return Optional.of(Refusal.at("address", "it cannot be read", "Go back to the shop"));
         }
         return unreadable(asked.address()).or(() -> charset(asked.header("Content-Type")));
     }
@@ -42,14 +42,14 @@ public final class ReadableText {
             char c = address.charAt(at);
             if (c >= 0x80) {
                 return Optional.of(
-                        new Refusal("address", "it holds a bare letter that is not ASCII", "Go back to the shop"));
+                        Refusal.at("address", "it holds a bare letter that is not ASCII", "Go back to the shop"));
             }
             if (c == '%') {
                 boolean room = at + 2 < address.length();
                 int high = room ? Character.digit(address.charAt(at + 1), HEX) : -1;
                 int low = room ? Character.digit(address.charAt(at + 2), HEX) : -1;
                 if (high < 0 || low < 0) {
-                    return Optional.of(new Refusal("address", "a percent sign stands alone in it", "Write it as %25"));
+                    return Optional.of(Refusal.at("address", "a percent sign stands alone in it", "Write it as %25"));
                 }
                 bytes[length++] = (byte) (high * HEX + low);
                 at += 2;
@@ -63,9 +63,9 @@ public final class ReadableText {
                     .decode(ByteBuffer.wrap(bytes, 0, length))
                     .toString();
             OptionalInt unfit = Characters.unfit(text);
-            return unfit.isEmpty() ? Optional.empty() : Optional.of(holds("address", unfit.getAsInt()));
+            return unfit.isEmpty() ? Optional.empty() : Optional.of(holds("", "address", unfit.getAsInt()));
         } catch (CharacterCodingException wrong) {
-            return Optional.of(new Refusal("address", "is not text in UTF-8", "Go back to the shop"));
+            return Optional.of(Refusal.at("address", "is not text in UTF-8", "Go back to the shop"));
         }
     }
 
@@ -75,14 +75,15 @@ public final class ReadableText {
             if (pair.length == 2
                     && pair[0].strip().equals("charset")
                     && !CHARSETS.contains(pair[1].strip().replace("\"", ""))) {
-                return Optional.of(new Refusal("body", "it is not in UTF-8", "Send it as UTF-8"));
+                return Optional.of(Refusal.at("body", "it is not in UTF-8", "Send it as UTF-8"));
             }
         }
         return Optional.empty();
     }
 
-    private static Refusal holds(String place, int unfit) {
+    private static Refusal holds(String key, String place, int unfit) {
         return new Refusal(
+                key,
                 place,
                 "it holds the character " + Characters.name(unfit) + ", which no page or paper can show",
                 "Take it out; a scanner that sends it can be told to leave it out");
@@ -97,23 +98,25 @@ public final class ReadableText {
         List<Refusal> refusals = new ArrayList<>();
         if (fields.values().stream().mapToInt(List::size).sum() > RequestLimits.FIELDS) {
             refusals.add(
-                    new Refusal("form", "it has more than " + RequestLimits.FIELDS + " fields", "Send less at a time"));
+                    Refusal.at("form", "it has more than " + RequestLimits.FIELDS + " fields", "Send less at a time"));
             return refusals;
         }
         fields.forEach((name, values) -> {
             String place = name.length() > RequestLimits.FIELD_NAME ? "form" : Characters.harmless(name);
             if (name.length() > RequestLimits.FIELD_NAME) {
-                refusals.add(
-                        new Refusal(place, "a field has a name of " + name.length() + " characters", "Shorten it"));
+                refusals.add(Refusal.at(place, "a field has a name of " + name.length() + " characters", "Shorten it"));
             }
             Integer unfit = first(name, values);
             if (unfit != null) {
-                refusals.add(holds(place, unfit));
+                refusals.add(holds(place, place, unfit));
             }
             int length = values.stream().mapToInt(String::length).sum();
             if (length > RequestLimits.FIELD) {
                 refusals.add(new Refusal(
-                        place, "the text has " + length + " characters", "Keep it under " + RequestLimits.FIELD));
+                        place,
+                        place,
+                        "the text has " + length + " characters",
+                        "Keep it under " + RequestLimits.FIELD));
             }
         });
         return refusals;

@@ -21,7 +21,7 @@ public final class RequestDenied extends RuntimeException {
     }
 
     public RequestDenied(int status, String place, String fact, String hint) {
-        this(status, List.of(new Refusal(place, fact, hint)));
+        this(status, List.of(Refusal.at(place, fact, hint)));
     }
 
     /** The HTTP status, 400 to 499. */

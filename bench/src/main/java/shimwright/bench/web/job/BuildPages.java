@@ -95,12 +95,13 @@ public final class BuildPages {
         UploadedFile file = ctx.uploadedFile("picture");
         Optional<PictureStore.Picture> kept = Optional.empty();
         if (file == null || file.size() == 0) {
-            form.fault("picture", "no picture was chosen", "Take or choose a PNG or JPEG picture");
+            form.fault("picture", "picture", "no picture was chosen", "Take or choose a PNG or JPEG picture");
         } else if (file.size() > LARGEST_PICTURE) {
-            form.fault("picture " + file.filename(), "it is larger than 12 MB", "Take it at a lower setting");
+            form.fault(
+                    "picture", "picture " + file.filename(), "it is larger than 12 MB", "Take it at a lower setting");
         } else {
             Outcome<PictureStore.Picture> outcome = desk.pictures().keep(file.filename(), bytes(file));
-            outcome.refusals().forEach(r -> form.fault(r.place(), r.fact(), r.hint()));
+            outcome.refusals().forEach(r -> form.fault("picture", r.place(), r.fact(), r.hint()));
             kept = outcome.isOk() ? Optional.of(outcome.orElseThrow()) : Optional.empty();
         }
         IntakeActs.AddPicture act = new IntakeActs.AddPicture(
@@ -108,7 +109,7 @@ public final class BuildPages {
                 kept.map(PictureStore.Picture::hash).orElse(""),
                 kept.map(PictureStore.Picture::mediaType).orElse(""),
                 kept.map(PictureStore.Picture::size).orElse(0L),
-                form.text("caption", "caption"));
+                form.text("caption", "caption", "caption", 4000));
         Pages.act(ctx, desk, door, form, act, this::build, BuildPages::same);
     }
 

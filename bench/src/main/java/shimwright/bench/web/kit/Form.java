@@ -18,8 +18,6 @@ import shimwright.mechanics.quantity.UnitSystem;
 
 /** A form as typed: reads its fields, gathers every fault, and keeps what was typed so that it can be shown again. */
 public final class Form {
-    private static final int LONGEST = 4000;
-
     private final Map<String, String> typed;
     private final UnitSystem system;
     private final List<Refusal> faults = new ArrayList<>();
@@ -68,34 +66,21 @@ public final class Form {
         return typed.containsKey(name);
     }
 
-    /** A text that may be empty. */
-    public String text(String name, String place) {
-        return text(name, place, LONGEST);
-    }
-
-    /** A text that may be empty, of so many characters at most. */
-    public String text(String name, String place, int longest) {
+    /** A text of so many characters at most, which may be empty; key and place are for the fault. */
+    public String text(String name, String key, String place, int longest) {
         String text = raw(name);
         if (text.length() > longest) {
-            fault(place, "the text has " + text.length() + " characters", "Keep it under " + longest);
+            fault(key, place, "the text has " + text.length() + " characters", "Keep it under " + longest);
             return "";
-        }
-        return text;
-    }
-
-    /** A text that must be there. */
-    public String needed(String name, String place, String hint) {
-        String text = text(name, place);
-        if (text.isEmpty()) {
-            fault(place, "nothing typed", hint);
         }
         return text;
     }
 
     /** A quantity in SI that must be there; 0 where it was refused, with the fault kept. */
     public double quantity(String name, Kind kind, String place, Range range) {
-        Outcome<ParsedQuantity> parsed =
-                Quantities.parse(raw(name), kind, system.display(kind).unit(), place, range);
+        Outcome<ParsedQuantity> parsed = Quantities.parse(
+                        raw(name), kind, system.display(kind).unit(), place, range)
+                .placed(name, place);
         if (parsed instanceof Outcome.Ok<ParsedQuantity> ok) {
             return ok.value().si();
         }
@@ -104,8 +89,8 @@ public final class Form {
     }
 
     /** Keeps a fault that was found in the form. */
-    public void fault(String place, String fact, String hint) {
-        faults.add(new Refusal(place, fact, hint));
+    public void fault(String key, String place, String fact, String hint) {
+        faults.add(new Refusal(key, place, fact, hint));
     }
 
     /** The faults kept so far, in order. */

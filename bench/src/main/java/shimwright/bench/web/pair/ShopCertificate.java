@@ -46,6 +46,7 @@ import org.bouncycastle.openssl.jcajce.JcaPKCS8Generator;
 import org.bouncycastle.operator.OperatorCreationException;
 import org.bouncycastle.operator.jcajce.JcaContentSignerBuilder;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 
 /**
  * The shop's own certificate: a key on the curve P-256, signed by itself (RFC 5280), for the names and addresses at which
@@ -90,10 +91,10 @@ public final class ShopCertificate {
             made.write(file);
             return Outcome.ok(made);
         } catch (IOException | GeneralSecurityException | OperatorCreationException | IllegalArgumentException broken) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.at(
                     file.toString(),
                     "the shop's certificate cannot be read or written",
-                    "Remove the file; a new one is made");
+                    "Remove the file; a new one is made"));
         }
     }
 

@@ -63,9 +63,14 @@ public record ForecastView(
         }
         List<Refusal> faults = new ArrayList<>();
         Evenings evenings = evenings(asked.getOrDefault("begin", ""), asked.getOrDefault("hours", ""), faults);
-        double spread =
-                number(asked.getOrDefault("spread", ""), "how far a step may take longer or shorter", 0, 90, faults)
-                        / 100;
+        double spread = number(
+                        asked.getOrDefault("spread", ""),
+                        "spread",
+                        "how far a step may take longer or shorter",
+                        0,
+                        90,
+                        faults)
+                / 100;
         Map<String, Arrival> arrivals = arrivals(asked.getOrDefault("arrives", ""), bench, faults);
         if (!faults.isEmpty()) {
             return new ForecastView(asked, null, List.copyOf(faults), Map.of());
@@ -129,6 +134,7 @@ public record ForecastView(
                 : 24 * 60;
         if (minutes >= 24 * 60) {
             faults.add(new Refusal(
+                    "begin",
                     "when an evening begins",
                     begin.isEmpty() ? "nothing typed" : "\"" + begin + "\" is not a time of day",
                     "Write it as 18:00"));
@@ -137,12 +143,12 @@ public record ForecastView(
         String[] parts = text.split("[\\s,;]+");
         Map<DayOfWeek, Double> hours = new LinkedHashMap<>();
         if (parts.length != 1 && parts.length != 7) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "hours", parts.length + " numbers", "Give one for every day, or seven from Monday to Sunday"));
         } else {
             double most = Math.floor((24 * 60 - minutes) / 6.0) / 10;
             List<Double> read = Arrays.stream(parts)
-                    .map(part -> number(part, "hours", 0, most, faults))
+                    .map(part -> number(part, "hours", "hours", 0, most, faults))
                     .toList();
             for (DayOfWeek day : DayOfWeek.values()) {
                 hours.put(day, read.get(read.size() == 1 ? 0 : day.getValue() - 1));
@@ -151,16 +157,18 @@ public record ForecastView(
         return new Evenings(LocalTime.ofSecondOfDay(minutes * 60L), hours, Set.of());
     }
 
-    private static double number(String text, String place, double least, double most, List<Refusal> faults) {
+    private static double number(
+            String text, String key, String place, double least, double most, List<Refusal> faults) {
         String hint = "Give a number from " + Math.round(least) + " to " + most;
         try {
             double value = Double.parseDouble(text);
             if (value >= least && value <= most) {
                 return value;
             }
-            faults.add(new Refusal(place, text + " is out of range", hint));
+            faults.add(new Refusal(key, place, text + " is out of range", hint));
         } catch (NumberFormatException letters) {
-            faults.add(new Refusal(place, text.isEmpty() ? "nothing typed" : "\"" + text + "\" is not a number", hint));
+            faults.add(new Refusal(
+                    key, place, text.isEmpty() ? "nothing typed" : "\"" + text + "\" is not a number", hint));
         }
         return 0;
     }
@@ -172,11 +180,12 @@ public record ForecastView(
             String[] part = line.strip().split("[\\s,;]+");
             String hint = "Write a line as: step, day as 2026-12-24, days it may be late";
             if (part.length != 3 || !bench.order().steps().containsKey(part[0])) {
-                faults.add(new Refusal("what has to arrive", "\"" + line.strip() + "\" is not understood", hint));
+                faults.add(new Refusal(
+                        "arrives", "what has to arrive", "\"" + line.strip() + "\" is not understood", hint));
                 continue;
             }
             try {
-                double late = number(part[2], "days late", 0, 365, faults);
+                double late = number(part[2], "arrives", "days late", 0, 365, faults);
                 arrivals.put(
                         part[0],
                         new Arrival(
@@ -184,7 +193,7 @@ public record ForecastView(
                                 LocalDate.parse(part[1]),
                                 new ThreePoint(0, late / 3, late)));
             } catch (DateTimeParseException noDay) {
-                faults.add(new Refusal("what has to arrive", "\"" + part[1] + "\" is not a day", hint));
+                faults.add(new Refusal("arrives", "what has to arrive", "\"" + part[1] + "\" is not a day", hint));
             }
         }
         return arrivals;

@@ -122,7 +122,7 @@ public final class PlanPages {
                         bench.job().sides(),
                         List.copyOf(bench.job().stepsDone()),
                         target))
-                .orElse(Outcome.refused("back to", "nothing chosen", "Choose a part, step or clearance"));
+                .orElse(Outcome.refused(Refusal.at("back to", "nothing chosen", "Choose a part, step or clearance")));
         List<Refusal> faults = to.isEmpty() ? List.of() : way.refusals();
         Map<String, Object> more = new LinkedHashMap<>();
         more.put("way", way.isOk() ? way.orElseThrow() : null);

@@ -70,7 +70,7 @@ public record FormField(
         List<FormField> placed = new ArrayList<>();
         for (FormField slot : slots) {
             List<Refusal> own =
-                    faults.stream().filter(fault -> at(slot, slots, fault)).toList();
+                    faults.stream().filter(fault -> fault.within(slot.key())).toList();
             placed.add(slot.with(own));
         }
         return placed;
@@ -93,7 +93,7 @@ public record FormField(
         for (SheetField field : fields) {
             String key = prefix + field.name();
             if (field.shape() == Shape.RECORD) {
-                add(field.children(), key + ".", field.meaning(), typed, system, slots);
+                add(field.children(), key + ".", field.label(), typed, system, slots);
                 continue;
             }
             String text = typed.getOrDefault(key, "");
@@ -125,19 +125,6 @@ public record FormField(
 
     private static List<String> choices(SheetField field) {
         return field.shape() == Shape.YES_NO ? List.of("yes", "no") : field.choices();
-    }
-
-    /** The place of a refusal begins with the key, and with no longer key of the form. */
-    private static boolean at(FormField slot, List<FormField> all, Refusal fault) {
-        return begins(fault.place(), slot.key())
-                && all.stream()
-                        .noneMatch(other ->
-                                other.key().length() > slot.key().length() && begins(fault.place(), other.key()));
-    }
-
-    private static boolean begins(String place, String key) {
-        return place.startsWith(key)
-                && (place.length() == key.length() || !Character.isLetterOrDigit(place.charAt(key.length())));
     }
 
     private static SheetField leaf(SheetField field) {
@@ -205,10 +192,17 @@ public record FormField(
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    /** A refusal where its input is in sight: without the key, which is for the command line. */
+    /** A refusal where its input is in sight: of its label only what lies within, and without the key to type. */
     public String sentence(Refusal fault) {
-        String place = fault.place().substring(key.length()).replaceFirst("^[,. ]+", "");
-        return new Refusal(place, fault.fact(), fault.hint().replace(key + "=", "")).sentence();
+        String label = label(fault.place());
+        return Refusal.at(label, fault.fact(), fault.hint().replace(key + "=", ""))
+                .sentence();
+    }
+
+    private String label(String place) {
+        String group = this.group.isEmpty() ? "" : this.group + ", ";
+        String own = group + field.label();
+        return place.startsWith(own) ? place.substring(own.length()).replaceFirst("^[,. ]+", "") : place;
     }
 
     /** What was typed, for paper: a bare number with the unit it was meant in. */

@@ -122,7 +122,7 @@ public final class SheetPages {
     private static void take(String key, List<String> values, Map<String, String> typed, List<Refusal> faults) {
         String text = String.join("\n", values).replace("\r", "");
         if (text.length() > LONGEST) {
-            faults.add(new Refusal(key, "the text has " + text.length() + " characters", "Keep it under " + LONGEST));
+            faults.add(Refusal.of(key, "the text has " + text.length() + " characters", "Keep it under " + LONGEST));
         } else if (!text.isBlank()) {
             typed.put(key, text);
         }

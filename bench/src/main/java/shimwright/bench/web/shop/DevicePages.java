@@ -143,7 +143,7 @@ public final class DevicePages {
         Form form = door.form(ctx);
         Role role = Role.of(form.raw("role")).orElse(null);
         if (role == null) {
-            form.fault("role", "nothing chosen", "Choose owner, bench or onlooker");
+            form.fault("role", "role", "nothing chosen", "Choose owner, bench or onlooker");
             list(ctx, form.faults(), null);
             return;
         }

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Consumable;
 import shimwright.rebuild.unit.model.Item;
@@ -71,10 +72,11 @@ public record BackOut(
     public static Outcome<BackOut> to(
             Unit unit, Map<String, String> taken, Collection<String> done, Target target, Tariff tariff) {
         if (!known(unit, target)) {
-            return Outcome.refused(
+            return Outcome.refused(new Refusal(
+                    "back",
                     "back to " + target.id(),
                     "this unit has nothing of that name",
-                    "Take it from the list of its parts");
+                    "Take it from the list of its parts"));
         }
         AssemblyState standing = AssemblyState.of(unit, taken, done);
         UndoGraphBuilder ways = new UndoGraphBuilder(standing, tariff);

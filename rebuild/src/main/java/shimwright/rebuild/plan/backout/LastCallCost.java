@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.plan.LastCall;
 import shimwright.rebuild.plan.LastCall.Call;
 import shimwright.rebuild.plan.Order;
@@ -69,7 +70,8 @@ public record LastCallCost(Step step, List<Call> calls, List<Jump> jumps, List<L
         Order order = Order.of(unit, taken);
         Step next = order.steps().get(step);
         if (next == null) {
-            return Outcome.refused("step " + step, "this build has no such step", "Go back to the build page");
+            return Outcome.refused(
+                    new Refusal("step", "step " + step, "this build has no such step", "Go back to the build page"));
         }
         List<String> then = new ArrayList<>(new LinkedHashSet<>(done));
         if (!then.contains(step)) {

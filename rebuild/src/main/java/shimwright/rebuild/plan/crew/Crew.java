@@ -59,7 +59,7 @@ public final class Crew {
             for (Activity activity : project.activities()) {
                 int need = activity.needs().getOrDefault(resource.id(), 0);
                 if (need > resource.capacity() && activity.duration() > 0) {
-                    faults.add(new Refusal(
+                    faults.add(Refusal.at(
                             PLACE,
                             named(activity) + " needs " + need + " of " + resource.words() + ", of which there are "
                                     + resource.capacity(),
@@ -82,7 +82,7 @@ public final class Crew {
             Activity to = all.get(circle.get((k + 1) % circle.size()));
             steps.add(said(project, from, to));
         }
-        return new Refusal(
+        return Refusal.at(
                 PLACE,
                 "these times contradict each other: " + String.join("; ", steps),
                 "Look at these waits and how long they may be");
@@ -108,7 +108,7 @@ public final class Crew {
                         + " and cannot before " + lags.head[i]);
             }
         }
-        return new Refusal(
+        return Refusal.at(
                 PLACE,
                 late.isEmpty() ? "the beginning waits for itself" : String.join("; ", late),
                 "Look at what it waits for and by when it must be done");
@@ -136,7 +136,7 @@ public final class Crew {
                                 ? link.from() + " by " + -link.least()
                                 : link.from() + " at most " + -link.least() + " after " + link.to()))
                 .collect(Collectors.joining("; "));
-        return new Refusal(
+        return Refusal.at(
                 PLACE,
                 "with what there is of the resources these longest waits cannot be kept together: " + waits
                         + "; every timetable was looked at",
@@ -144,9 +144,9 @@ public final class Crew {
     }
 
     private static Outcome<Timetable> gaveUp(ClauseSearch search) {
-        return Outcome.refused(
+        return Outcome.refused(Refusal.at(
                 PLACE,
                 "no timetable was found in " + search.conflicts() + " dead ends; that there is none is not proven",
-                "Give it more time, or look at the longest waits");
+                "Give it more time, or look at the longest waits"));
     }
 }

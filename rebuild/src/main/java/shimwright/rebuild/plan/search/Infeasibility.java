@@ -47,7 +47,7 @@ final class Infeasibility {
 
     private static Refusal refusal(List<String> circle, Map<String, Task> left) {
         String words = circle.stream().map(id -> named(left, id)).collect(Collectors.joining(" waits for "));
-        return new Refusal(
+        return Refusal.at(
                 PLACE,
                 "these steps wait for each other: " + words + " waits for " + circle.get(0),
                 "Take another side of a choice, or mend the unit file");
@@ -148,7 +148,7 @@ final class Infeasibility {
             steps.add(task.id() + " (" + task.words() + ") " + time(task.seconds()));
         }
         String from = window.opens().isEmpty() ? "is open already" : "is opened by " + window.opens();
-        return new Refusal(
+        return Refusal.at(
                 PLACE,
                 "no order keeps the window \"" + window.words() + "\", which " + from + ": it stays open "
                         + time(window.seconds()) + ", what must be done in it takes " + time(least / 1e3) + ": "
@@ -177,7 +177,7 @@ final class Infeasibility {
                 ? "no order of these steps keeps what they wait for"
                 : "no order keeps the window" + (windows.size() > 1 ? "s " : " ") + names
                         + " with set-ups and waits counted";
-        return new Refusal(
+        return Refusal.at(
                 PLACE,
                 fact + "; every order was looked at (" + states + " states)",
                 "Look at the times of these steps");
@@ -185,7 +185,7 @@ final class Infeasibility {
 
     /** Nothing found, and no proof that there is nothing. */
     static Refusal gaveUp(long states) {
-        return new Refusal(
+        return Refusal.at(
                 PLACE,
                 "no order was found in " + states + " states; that there is none is not proven",
                 "Give it more time, or look at the windows and their times");

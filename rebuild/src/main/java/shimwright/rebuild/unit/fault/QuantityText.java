@@ -54,11 +54,11 @@ public final class QuantityText {
             numbers++;
         }
         if (numbers == 0 || numbers == words.length) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.at(
                     "",
                     "\"" + text + "\" is not a row of " + kind.words() + (numbers == 0 ? "" : ", it has no unit"),
                     "Write the numbers with blanks between and the unit once at the end, such as 92 115 "
-                            + usual(kind));
+                            + usual(kind)));
         }
         String unit = String.join(" ", List.of(words).subList(numbers, words.length));
         List<Outcome<Double>> all = new ArrayList<>();
@@ -75,12 +75,12 @@ public final class QuantityText {
         Matcher parts = ONE.matcher(text.strip());
         if (parts.matches() && parts.group(2) == null && kind != Kind.NUMBER) {
             return Outcome.refused(
-                    "", "\"" + text + "\" has no unit", "Write it as " + text.strip() + " " + usual(kind));
+                    Refusal.at("", "\"" + text + "\" has no unit", "Write it as " + text.strip() + " " + usual(kind)));
         }
         Outcome<ParsedQuantity> parsed =
                 hinted(Quantities.parse(text, kind, Units.of(kind).get(0), ""), kind);
         if (parsed instanceof Outcome.Ok<ParsedQuantity> ok && ok.value().u().isPresent()) {
-            return Outcome.refused("", "\"" + text + "\" carries an uncertainty", "Write the value alone");
+            return Outcome.refused(Refusal.at("", "\"" + text + "\" carries an uncertainty", "Write the value alone"));
         }
         return parsed.map(p -> new Written(p.si(), half(parts, p), p.unit()));
     }
@@ -92,7 +92,7 @@ public final class QuantityText {
         }
         String such = kind == Kind.NUMBER ? "Write a number without a unit" : "Write it in " + usual(kind);
         return Outcome.refused(parsed.refusals().stream()
-                .map(r -> r.hint().isBlank() ? new Refusal(r.place(), r.fact(), such) : r)
+                .map(r -> r.hint().isBlank() ? Refusal.at(r.place(), r.fact(), such) : r)
                 .toList());
     }
 
@@ -109,8 +109,8 @@ public final class QuantityText {
         if (apart <= (first.half() + second.half()) * 1.000001) {
             return Outcome.ok(new Quantity(first.si(), first.unit(), text));
         }
-        return Outcome.refused(
-                "", "\"" + text + "\": the two do not agree", "Look it up again and write the one that is right");
+        return Outcome.refused(Refusal.at(
+                "", "\"" + text + "\": the two do not agree", "Look it up again and write the one that is right"));
     }
 
     /** The unit that is usual for a kind, as typed on any keyboard. */

@@ -9,7 +9,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import shimwright.rebuild.unit.fault.Problem;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.unit.fault.ProblemCollector;
 
 /** What a person gets to read about a faulty file: the place, the fact and what to do, for every fault at once. */
@@ -52,10 +52,10 @@ class BadFileTest {
             """)
     void oneFault(String piece, String fresh, String marker, String fact, String hint) {
         String text = UnitFileTexts.with(real(piece), real(fresh));
-        List<Problem> problems = UnitFileTexts.problems(text);
+        List<Refusal> problems = UnitFileTexts.problems(text);
         String wanted = UnitFileTexts.place(text, real(marker));
         assertThat(problems)
-                .as("%s", problems.stream().map(Problem::sentence).toList())
+                .as("%s", problems.stream().map(Refusal::sentence).toList())
                 .filteredOn(p -> p.fact().contains(fact))
                 .singleElement()
                 .satisfies(p -> {
@@ -72,7 +72,7 @@ class BadFileTest {
     void unknownKeyNamesTheMeantOne() {
         String text = UnitFileTexts.with("settle_within", "setle_within");
         assertThat(UnitFileTexts.problems(text))
-                .extracting(Problem::place, Problem::fact, Problem::hint)
+                .extracting(Refusal::place, Refusal::fact, Refusal::hint)
                 .containsExactly(tuple(
                         UnitFileTexts.place(text, "setle_within"),
                         "clearance \"c\" has no key \"setle_within\"",
@@ -98,7 +98,7 @@ class BadFileTest {
                 .replace("quantity: 8", "quantity: eight")
                 .replace("after: {S2: same_part}", "after: {S2: some_part}");
         assertThat(UnitFileTexts.problems(text))
-                .extracting(Problem::fact)
+                .extracting(Refusal::fact)
                 .satisfiesExactly(
                         f -> assertThat(f).contains("is a length; a mass is needed"),
                         f -> assertThat(f).contains("\"eight\" is not a whole number"),
@@ -110,11 +110,11 @@ class BadFileTest {
     @Test
     void brokenYamlSaysWhere() {
         String text = UnitFileTexts.with("positions:", "positions");
-        Problem problem = UnitFileTexts.problems(text).get(0);
+        Refusal problem = UnitFileTexts.problems(text).get(0);
         assertThat(UnitFileTexts.problems(text)).hasSize(1);
         assertThat(problem.fact()).startsWith("this is not YAML");
         int line = Integer.parseInt(UnitFileTexts.place(text, "positions").split(":")[1]);
-        assertThat(problem.line()).isBetween(line, line + 1);
+        assertThat(UnitFileTexts.line(problem)).isBetween(line, line + 1);
         assertThat(problem.hint()).contains("the one before it");
     }
 
@@ -124,7 +124,7 @@ class BadFileTest {
                 List.of("a:\n\tb: 1", "a: \"open", "a: [1, 2", "a: b: c", "- a\nb: 1", "%bad", "@a", "a: *x")) {
             assertThat(UnitFileTexts.problems(bad)).singleElement().satisfies(p -> {
                 assertThat(p.fact()).contains("not YAML");
-                assertThat(p.line()).isBetween(1, 3);
+                assertThat(UnitFileTexts.line(p)).isBetween(1, 3);
                 assertThat(p.sentence()).doesNotContain("Exception");
             });
         }
@@ -166,8 +166,8 @@ class BadFileTest {
         byte[] zeros = "maker: A\nmodel: \0\0".getBytes(StandardCharsets.UTF_8);
         assertThat(UnitFiles.read("z", zeros).problems()).singleElement().satisfies(p -> {
             assertThat(p.fact()).contains("U+0000");
-            assertThat(p.line()).isEqualTo(2);
-            assertThat(p.column()).isEqualTo(8);
+            assertThat(UnitFileTexts.line(p)).isEqualTo(2);
+            assertThat(UnitFileTexts.column(p)).isEqualTo(8);
         });
         byte[] latin = "maker: A\nmodel: M\u00fcller".getBytes(StandardCharsets.ISO_8859_1);
         assertThat(UnitFiles.read("l", latin).problems())
@@ -197,7 +197,7 @@ class BadFileTest {
         for (int i = 0; i < 500; i++) {
             text.append("wrong_").append(i).append(": 1\n");
         }
-        List<Problem> problems = UnitFileTexts.problems(text.toString());
+        List<Refusal> problems = UnitFileTexts.problems(text.toString());
         assertThat(problems).hasSize(ProblemCollector.SHOWN + 1);
         assertThat(problems.get(ProblemCollector.SHOWN).sentence()).contains("300 more problems");
     }
@@ -232,7 +232,7 @@ class BadFileTest {
         String deep = "a: " + "[".repeat(200_000);
         assertThat(UnitFileTexts.problems(deep)).singleElement().satisfies(p -> {
             assertThat(p.fact()).contains("deep");
-            assertThat(p.line()).isEqualTo(1);
+            assertThat(UnitFileTexts.line(p)).isEqualTo(1);
         });
         assertThat(UnitFileTexts.problems("- ".repeat(100_000))).hasSize(1);
     }

@@ -21,8 +21,8 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.rebuild.unit.fault.Problem;
 import shimwright.rebuild.unit.fault.QuantityText;
 import shimwright.rebuild.unit.fault.Spelling;
 import shimwright.rebuild.unit.model.Clearance;
@@ -89,7 +89,7 @@ class ReaderPropertyTest {
         Assume.that(typed.length() > 1 && !typed.equals(meant));
         String text = starter.substring(0, key[0]) + typed + starter.substring(key[1]);
         String place = UnitFileTexts.place(text.substring(0, key[0]) + "\u0001", "\u0001");
-        List<Problem> there = UnitFileTexts.problems(text).stream()
+        List<Refusal> there = UnitFileTexts.problems(text).stream()
                 .filter(p -> p.place().equals(place))
                 .toList();
         Assume.that(there.stream().noneMatch(p -> p.fact().contains("stands twice")));
@@ -103,8 +103,8 @@ class ReaderPropertyTest {
     @Property(tries = 300)
     void bytesNeverThrow(@ForAll @Size(max = 400) byte[] bytes) {
         assertThat(UnitFiles.read("b", bytes).problems()).isNotEmpty().allSatisfy(p -> {
-            assertThat(p.line()).isPositive();
-            assertThat(p.column()).isPositive();
+            assertThat(UnitFileTexts.line(p)).isPositive();
+            assertThat(UnitFileTexts.column(p)).isPositive();
             assertThat(p.sentence()).doesNotContain("Exception");
         });
     }

@@ -3,7 +3,7 @@ package shimwright.rebuild.unit.file;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import shimwright.rebuild.unit.fault.Problem;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.unit.model.UnitType;
 
 /** Unit files for the tests, made from the starter by changing one thing. */
@@ -22,12 +22,12 @@ public final class UnitFileTexts {
         return starter.substring(0, at) + fresh + starter.substring(at + old.length());
     }
 
-    public static List<Problem> problems(String text) {
+    public static List<Refusal> problems(String text) {
         return UnitFiles.read("u.yaml", text).problems();
     }
 
     public static List<String> sentences(String text) {
-        return problems(text).stream().map(Problem::sentence).toList();
+        return problems(text).stream().map(Refusal::sentence).toList();
     }
 
     /** Line and column of a piece of text, the first being 1. */
@@ -37,5 +37,20 @@ public final class UnitFileTexts {
         String before = text.substring(0, at);
         int line = (int) before.chars().filter(c -> c == '\n').count() + 1;
         return "u.yaml:" + line + ":" + (at - before.lastIndexOf('\n'));
+    }
+
+    /** The line a problem is on. */
+    public static int line(Refusal problem) {
+        return number(problem, 2);
+    }
+
+    /** The column a problem is at. */
+    public static int column(Refusal problem) {
+        return number(problem, 1);
+    }
+
+    private static int number(Refusal problem, int fromEnd) {
+        String[] parts = problem.place().split(":");
+        return Integer.parseInt(parts[parts.length - fromEnd]);
     }
 }

@@ -6,8 +6,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.rebuild.unit.fault.Problem;
 import shimwright.rebuild.unit.fault.QuantityText;
 import shimwright.rebuild.unit.file.UnitFileTexts;
 import shimwright.rebuild.unit.file.UnitFiles;
@@ -86,9 +86,9 @@ class SenseChecksTest {
             """)
     void oneFault(String piece, String fresh, String marker, String fact) {
         String text = UnitFileTexts.with(piece.replace("\\n", "\n"), fresh.replace("\\n", "\n"));
-        List<Problem> problems = UnitFileTexts.problems(text);
+        List<Refusal> problems = UnitFileTexts.problems(text);
         assertThat(problems)
-                .as("%s", problems.stream().map(Problem::sentence).toList())
+                .as("%s", problems.stream().map(Refusal::sentence).toList())
                 .filteredOn(p -> p.fact().contains(fact))
                 .singleElement()
                 .satisfies(p -> {
@@ -125,7 +125,7 @@ class SenseChecksTest {
 
     private static List<String> remarks(String text) {
         return UnitFiles.read("u.yaml", text) instanceof UnitFiles.Good good
-                ? good.remarks().stream().map(Problem::sentence).toList()
+                ? good.remarks().stream().map(Refusal::sentence).toList()
                 : UnitFileTexts.sentences(text);
     }
 
