@@ -33,6 +33,7 @@ import shimwright.bench.web.record.RecordPages;
 import shimwright.bench.web.sheet.SheetPages;
 import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.GaugePages;
+import shimwright.bench.web.shop.ShelfPages;
 import shimwright.bench.web.shop.ShopPages;
 import shimwright.rebuild.job.StoreFailure;
 
@@ -63,6 +64,7 @@ public final class Server {
             });
             new ShopPages(desk, door).routes(config.routes);
             new GaugePages(desk, door).routes(config.routes);
+            new ShelfPages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
             new OrderPages(desk, door).routes(config.routes);
