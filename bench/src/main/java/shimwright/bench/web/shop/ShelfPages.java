@@ -88,7 +88,8 @@ public final class ShelfPages {
             form.fault("unit file", "nothing was chosen or pasted", "Choose a file, or paste its text");
             shelf(ctx, form.faults(), form.typed());
         } else {
-            put(ctx, form, PASTED, form.raw("text").replace("\r\n", "\n").getBytes(StandardCharsets.UTF_8));
+            String text = form.typed().getOrDefault("text", "");
+            put(ctx, form, PASTED, text.replace("\r\n", "\n").getBytes(StandardCharsets.UTF_8));
         }
     }
 
