@@ -19,7 +19,7 @@ import shimwright.rebuild.workbench.PinnedUnit;
 
 /** The unit files that this shop knows: those that a new job can stand on, and those that jobs keep. */
 public final class UnitShelf {
-    private final UnitFolder folder;
+    private final UnitSource folder;
     private final DocumentStore documents;
     private final Map<String, Optional<PinnedUnit>> pinned = new ConcurrentHashMap<>();
     private volatile @Nullable Shelved shelved;
@@ -50,7 +50,7 @@ public final class UnitShelf {
      * @param folder where they lie
      * @param documents where jobs keep theirs
      */
-    public UnitShelf(UnitFolder folder, DocumentStore documents) {
+    public UnitShelf(UnitSource folder, DocumentStore documents) {
         this.folder = folder;
         this.documents = documents;
     }
@@ -85,10 +85,12 @@ public final class UnitShelf {
         return shelved().byType();
     }
 
+    /** The unit types on the shelf, by name. */
     public Collection<UnitType> types() {
         return units().values().stream().map(PinnedUnit::type).toList();
     }
 
+    /** The unit type of that id; empty where there is none. */
     public Optional<UnitType> type(String id) {
         return Optional.ofNullable(units().get(id)).map(PinnedUnit::type);
     }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.section.SectionDrawing;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.picture.section.SectionView;
@@ -69,7 +69,7 @@ public record RecordView(
     /** What was kept on one day. */
     public record HistoryDay(String day, List<History.Line> lines) {}
 
-    static RecordView of(OnBench bench, Show show) {
+    static RecordView of(JobOnBench bench, Show show) {
         HandBackRecord data = HandBackRecord.of(bench.job(), bench.unit());
         Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
         List<Drawn> drawn = new ArrayList<>();
@@ -160,7 +160,7 @@ public record RecordView(
         return List.copyOf(lines);
     }
 
-    static List<HoldReading> proofs(OnBench bench) {
+    static List<HoldReading> proofs(JobOnBench bench) {
         return HandBackRecord.of(bench.job(), bench.unit()).proofs();
     }
 }

@@ -85,7 +85,7 @@ public final class ShelfPages {
         if (file != null && file.size() > 0) {
             put(ctx, form, file.filename(), bytes(file));
         } else if (form.raw("text").isEmpty()) {
-            form.fault("unit file", "nothing was chosen or pasted", "Choose a file, or paste its text");
+            form.fault("text", "unit file", "nothing was chosen or pasted", "Choose a file, or paste its text");
             shelf(ctx, form.faults(), form.typed());
         } else {
             String text = form.typed().getOrDefault("text", "");
