@@ -26,6 +26,7 @@ onEach(() => {
     document.querySelectorAll("form[data-keep]").forEach(keeps);
     document.querySelectorAll("form[data-on]").forEach(goesOn);
     document.querySelectorAll("[data-here]").forEach(e => { e.value = location.pathname + location.search; });
+    document.querySelector(".way [aria-current=page]")?.scrollIntoView({block: "nearest", inline: "center"});
     pad();
     clocks();
     cards();

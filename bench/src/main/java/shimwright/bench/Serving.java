@@ -164,7 +164,7 @@ final class Serving {
         return store.flatMap(kept -> {
             Outcome<Running> running = Network.entrance(options, number.value(), files.network(), clock)
                     .flatMap(entrance -> {
-                        UnitShelf shelf = new UnitShelf(units::files, kept.documents());
+                        UnitShelf shelf = new UnitShelf(units, kept.documents());
                         if (demo) {
                             DemoShop.fill(kept.log(), kept.pictures(), shelf, clock);
                         }

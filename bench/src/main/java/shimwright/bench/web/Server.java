@@ -34,6 +34,7 @@ import shimwright.bench.web.sheet.PartPages;
 import shimwright.bench.web.sheet.SheetPages;
 import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.GaugePages;
+import shimwright.bench.web.shop.ShelfPages;
 import shimwright.bench.web.shop.ShopPages;
 import shimwright.rebuild.job.StoreFailure;
 
@@ -64,6 +65,7 @@ public final class Server {
             });
             new ShopPages(desk, door).routes(config.routes);
             new GaugePages(desk, door).routes(config.routes);
+            new ShelfPages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
             new OrderPages(desk, door).routes(config.routes);

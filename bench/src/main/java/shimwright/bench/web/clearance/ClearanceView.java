@@ -120,6 +120,12 @@ public record ClearanceView(
         return used + " " + one + (used == 1 ? "" : "s");
     }
 
+    /** How many steps stand on the pack that is in, in words. */
+    public String undoFirst() {
+        int steps = session.change().undoFirst().size();
+        return steps + (steps == 1 ? " step stands on it." : " steps stand on it.");
+    }
+
     /** True where a round, counted from 1, stands apart from the others. */
     public boolean odd(int round) {
         Measured m = measured();

@@ -26,7 +26,8 @@ import shimwright.rebuild.unit.model.Clearance.Method;
 /** The plots of a session and of the record: hands numbers that are already computed to the pictures. */
 public final class ReadingPlots {
     private static final double COLUMN = 620;
-    private static final double PAPER = 520;
+    /** Beside the drawing of a record. */
+    private static final double BESIDE = 312;
     private static final double K = 2;
 
     private ReadingPlots() {}
@@ -193,6 +194,6 @@ public final class ReadingPlots {
                 Double.POSITIVE_INFINITY,
                 accepted.probability(),
                 accepted.value() + clearance.growth(),
-                page("acc-" + clearance.id(), PAPER, show));
+                page("acc-" + clearance.id(), BESIDE, show));
     }
 }
