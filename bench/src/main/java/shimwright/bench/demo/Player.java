@@ -147,7 +147,7 @@ final class Player {
             case "fitted" -> act(new SettingActs.NamePieces(line.part(0), "final", pieces(line.part(1))));
             case "round" ->
                 act(new SettingActs.ReadRound(
-                        line.part(0), line.part(1), "", List.of(line.part(2).split("\\s+"))));
+                        line.part(0), line.part(1), "", "", List.of(line.part(2).split("\\s+"))));
             case "strike" -> strike(line);
             case "choose" ->
                 act(new SettingActs.ChoosePack(

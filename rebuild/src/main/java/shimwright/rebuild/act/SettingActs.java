@@ -108,11 +108,6 @@ public final class SettingActs {
         }
     }
 
-    /** How many numbers one round has. */
-    public static int numbers(Clearance clearance) {
-        return clearance.method() == Method.FEELER ? 2 : clearance.indicators();
-    }
-
     /** What the i-th number of a round is called, from 1. */
     public static String label(Clearance clearance, int i) {
         return switch (clearance.method()) {
@@ -120,6 +115,7 @@ public final class SettingActs {
             case SERIES -> "reading";
             case PLACES -> "place " + i;
             case FEELER -> i == 1 ? "thickest feeler that enters" : "thinnest that does not enter";
+            case DIFFERENCE -> clearance.difference().get(i - 1).name();
         };
     }
 
@@ -131,6 +127,7 @@ public final class SettingActs {
 
             @Given("reading") String phase,
             @Given("gauge") String gauge,
+            @Given("gauge of the second length, where two are read") String second,
 
             @Given(value = "readings", missing = "Type what the gauge shows")
             List<String> v)
@@ -139,38 +136,43 @@ public final class SettingActs {
         public Outcome<Decided> on(Workbench bench, Surroundings around) {
             return session(bench, clearance, session -> {
                 Clearance of = session.clearance();
-                int wanted = numbers(of);
-                if (v.size() > wanted) {
+                if (v.size() > of.numbers()) {
                     return Outcome.refused(
-                            of.name(), v.size() + " numbers typed, a round has " + wanted, "Type one round at a time");
+                            of.name(),
+                            v.size() + " numbers typed, a round has " + of.numbers(),
+                            "Type one round at a time");
                 }
-                Shop.Gauge used = gauge.isBlank()
-                        ? session.gauge()
-                        : bench.shop().inUse(gauge).orElse(null);
-                double reach = used == null ? 1 : used.range();
-                Range range = new Range(of.method() == Method.SERIES ? -reach : 0, reach);
+                Phase at = SettingActs.phase(phase, session);
+                List<String> gauges = gauges(session, at);
                 List<Outcome<Double>> read = new ArrayList<>();
-                for (int i = 1; i <= wanted; i++) {
+                for (int i = 1; i <= of.numbers(); i++) {
+                    String with = gauges.get(Math.min(i, gauges.size()) - 1);
+                    double reach = bench.shop().inUse(with).map(Shop.Gauge::range).orElse(1.0);
                     read.add(Quantities.parse(
                                     i <= v.size() ? v.get(i - 1) : "",
                                     Kind.LENGTH,
                                     around.units().display(Kind.LENGTH).unit(),
                                     label(of, i),
-                                    range)
+                                    new Range(of.method() == Method.SERIES ? -reach : 0, reach))
                             .map(Parsed::si));
                 }
-                String named = used == null ? gauge : used.id();
-                Phase at = SettingActs.phase(phase, session);
                 return Outcome.all(read)
-                        .flatMap(si -> Decisions.round(
-                                session,
-                                at,
-                                named.isBlank() ? of.gauge(at) : named,
-                                bench.shop(),
-                                si,
-                                String.join(" | ", v)))
+                        .flatMap(si ->
+                                Decisions.round(session, at, gauges, bench.shop(), si, String.join(" | ", v)))
                         .flatMap(round -> StoryActs.kept(bench, round, "Kept"));
             });
+        }
+
+        /** The gauges that were in the hand: those said, else those at hand, else those that the file names. */
+        private List<String> gauges(Session session, Phase at) {
+            List<String> said = List.of(gauge, second);
+            List<String> gauges = new ArrayList<>();
+            List<String> named = session.clearance().gauges(at);
+            for (int i = 0; i < named.size(); i++) {
+                Shop.Gauge hand = i < session.inHand().size() ? session.inHand().get(i) : null;
+                gauges.add(!said.get(i).isBlank() ? said.get(i) : hand == null ? named.get(i) : hand.id());
+            }
+            return gauges;
         }
     }
 

@@ -115,8 +115,8 @@ public record BacklashSlope(
     private static double mean(Series series, Clearance clearance) {
         List<RoundRead> rounds = List.copyOf(series.rounds().values());
         List<RoundRead> last = rounds.subList(Math.max(0, rounds.size() - clearance.rounds()), rounds.size());
-        List<Double> means =
-                last.stream().map(round -> Statistics.mean(round.values())).toList();
-        return Statistics.mean(means) * clearance.readingFactor() + clearance.readingOffset();
+        return Statistics.mean(last.stream()
+                .map(round -> clearance.value(round.values()))
+                .toList());
     }
 }

@@ -100,7 +100,7 @@ public final class Sessions {
         List<PieceIn> tryFirst = stage == Stage.LAST_PACK ? FirstTry.of(unit, clearance, job, shop) : List.of();
         Session bare = new Session(
                 clearance,
-                null,
+                List.of(),
                 List.of(),
                 stage,
                 "",
@@ -119,12 +119,13 @@ public final class Sessions {
     /** The session with its gauge, what a change of it brings, and its sentence. */
     private Session said(Session s, Reading judged) {
         Reading current = s.current();
-        var gauge = GaugeChoice.inHand(clearance, current.phase(), current.rounds(), shop);
+        List<Shop.Gauge> inHand = GaugeChoice.inHand(clearance, current.phase(), current.rounds(), shop);
         String say = Instruction.say(
                 s.stage(),
                 new Instruction.Facts(
                         clearance,
-                        gauge,
+                        current.phase(),
+                        inHand.isEmpty(),
                         s.trial(),
                         judged,
                         s.advice(),
@@ -136,7 +137,7 @@ public final class Sessions {
                 s.advice(), s.chosen(), s.forecast(), PackChange.of(unit, job, order, clearance, current));
         return new Session(
                 clearance,
-                gauge,
+                inHand,
                 GaugeChoice.fit(clearance, current.phase(), shop),
                 s.stage(),
                 say,

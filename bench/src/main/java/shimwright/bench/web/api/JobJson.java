@@ -190,11 +190,12 @@ final class JobJson {
         one.put("stage", session.stage().name().toLowerCase(java.util.Locale.ROOT));
         one.put("say", session.say());
         one.put("method", clearance.method().name().toLowerCase(java.util.Locale.ROOT));
-        one.put("numbers", SettingActs.numbers(clearance));
+        one.put("numbers", clearance.numbers());
         one.put("rounds", session.current().rounds().size());
         one.put("wanted", clearance.rounds());
         one.put("reading", session.current().phase().name().toLowerCase(java.util.Locale.ROOT));
         one.put("gauge", session.gauge() == null ? "" : session.gauge().id());
+        one.put("inHand", session.inHand().stream().map(Shop.Gauge::id).toList());
         one.put("gauges", session.gauges().stream().map(Shop.Gauge::id).toList());
         one.put(
                 "places",

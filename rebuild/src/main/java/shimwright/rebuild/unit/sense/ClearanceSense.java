@@ -118,6 +118,15 @@ final class ClearanceSense {
         int least = c.method() == Method.PLACES ? 2 : 1;
         int most = c.method() == Method.TRAVEL ? 2 : c.method() == Method.PLACES ? 36 : 1;
         context.within(c, "indicators", c.indicators(), least, most, Kind.NUMBER);
+        if (c.method() == Method.DIFFERENCE && c.difference().size() != 2) {
+            context.fault(
+                    c,
+                    "difference",
+                    "method difference reads two lengths, " + c.difference().size() + " stand here",
+                    "Name the one that is counted first, then the one that is taken from it");
+        } else if (c.method() != Method.DIFFERENCE && !c.difference().isEmpty()) {
+            context.fault(c, "difference", "the two lengths belong to method difference", "Write method: difference");
+        }
         if (c.readingFactor() == 0) {
             context.fault(c, "reading_factor", "a factor of 0 makes every reading the same", "Leave it out for 1");
         }
