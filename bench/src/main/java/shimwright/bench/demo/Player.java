@@ -166,7 +166,7 @@ final class Player {
         OnBench bench = desk.bench(job).orElseThrow();
         for (Check check : bench.unit().holdPoint(step.hold()).checks()) {
             boolean read = bench.job().check(step.id(), check.id()).isPresent();
-            if (!read && check.kind() == CheckKind.NONE && check.clearance().isBlank()) {
+            if (!read && check.kind() == CheckKind.NONE && check.asked()) {
                 act(new HoldActs.ReadCheck(step.id(), step.hold(), check.id(), "", "yes", "", "", ""));
             }
         }

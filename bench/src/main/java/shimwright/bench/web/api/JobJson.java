@@ -145,6 +145,7 @@ final class JobJson {
         Map<String, Object> one = measurable(check);
         one.put("check", check.id());
         one.put("clearance", check.clearance());
+        one.put("asked", check.asked());
         check.lower().ifPresent(limit -> one.put("lower", limit.si()));
         check.upper().ifPresent(limit -> one.put("upper", limit.si()));
         check.spread().ifPresent(limit -> one.put("spread", limit.si()));

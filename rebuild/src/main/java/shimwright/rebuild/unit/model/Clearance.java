@@ -115,7 +115,10 @@ public record Clearance(
     /** What becomes of it at working heat. */
     @FieldGroup
     public record Heating(
-            @Field(value = "change of the clearance at working heat, signed", kind = Kind.LENGTH, absent = "0 mm")
+            @Field(
+                    value = "change of the clearance at working heat, signed; when absent, by the loop and its materials",
+                    kind = Kind.LENGTH,
+                    absent = "0 mm")
             double growth,
 
             @Field(value = "how the growth comes about", absent = "")
@@ -154,6 +157,11 @@ public record Clearance(
     public Clearance movedBy(double metres) {
         Limits moved = new Limits(lower() + metres, upper() + metres, aim() + metres, etchedStep(), etchedBy());
         return new Clearance(id, name, sense, moved, measuring, positions, loop, heating, dependsOn, drag, notes, only);
+    }
+
+    /** The same clearance with another growth. */
+    Clearance heated(Heating hot) {
+        return new Clearance(id, name, sense, limits, measuring, positions, loop, hot, dependsOn, drag, notes, only);
     }
 
     /** What kind of clearance it is. */
@@ -229,7 +237,7 @@ public record Clearance(
 
             @Field("+1 opens, -1 closes") int sign,
 
-            @Field(value = "material", absent = "", refersTo = "materials")
+            @Field(value = "material; that of its item when absent", absent = "", refersTo = "materials")
             String material,
 
             @Field(value = "item it belongs to", absent = "", refersTo = "items")
