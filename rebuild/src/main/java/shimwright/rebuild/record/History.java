@@ -14,6 +14,7 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Mistakes;
 
 /**
  * Everything that was kept of a job, a line an entry, in order: what stands in no other part of the record is found here. The
@@ -34,11 +35,7 @@ public final class History {
 
     /** All lines of a job. */
     public static List<Line> of(Job job) {
-        Set<String> mistakes = job.entries().stream()
-                .map(kept -> kept.body())
-                .filter(Entry.EntryStruck.class::isInstance)
-                .map(body -> ((Entry.EntryStruck) body).entry())
-                .collect(Collectors.toSet());
+        Set<String> mistakes = Mistakes.of(job.entries());
         return job.entries().stream()
                 .filter(kept -> kept.body() instanceof Entry.OfJob)
                 .map(kept -> new Line(
