@@ -15,6 +15,7 @@ import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.Acts;
 import shimwright.rebuild.act.Decided;
 import shimwright.rebuild.act.ShopActs;
+import shimwright.rebuild.act.StoryActs;
 import shimwright.rebuild.act.Surroundings;
 import shimwright.rebuild.job.Appended;
 import shimwright.rebuild.job.Draft;
@@ -299,17 +300,10 @@ public final class Desk {
 
     private void pin(Job job, String by) {
         file(job)
-                .ifPresent(file -> keep(
-                        new Decided(
-                                job.id(),
-                                List.of(new Entry.UnitMoved(
-                                        file.hash(),
-                                        job.variant(),
-                                        List.of("Nothing changes: the job keeps the file it stands on."),
-                                        "unit files are kept with their jobs from now on")),
-                                ""),
-                        new Signed("pin-" + job.id(), by, UnitSystem.METRIC),
-                        clock.instant(),
-                        Heads.of(job.id(), job.head())));
+                .ifPresent(file -> act(
+                        job.id(),
+                        new StoryActs.MoveUnit(
+                                file.hash(), job.variant(), "unit files are kept with their jobs from now on"),
+                        new Signed("pin-" + job.id(), by, UnitSystem.METRIC)));
     }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -46,6 +47,27 @@ public final class History {
                         mistakes.contains(kept.draft().id())
                                 || job.struck().containsKey(kept.draft().id())))
                 .toList();
+    }
+
+    /**
+     * What was kept last and counts, remarks left aside: it can be struck whatever it is.
+     *
+     * @param id of the entry
+     */
+    public record Last(String id, String words) {}
+
+    /** The entry that was kept last; empty where nothing but the intake is there. */
+    public static Optional<Last> last(Job job) {
+        Set<String> mistakes = Mistakes.of(job.entries());
+        return job.entries().stream()
+                .filter(kept -> !mistakes.contains(kept.draft().id()))
+                .filter(kept -> kept.body() instanceof Entry.OfJob
+                        && !(kept.body() instanceof Entry.EntryStruck)
+                        && !(kept.body() instanceof Entry.NoteMade)
+                        && !(kept.body() instanceof Entry.PictureAdded))
+                .reduce((earlier, later) -> later)
+                .filter(kept -> !(kept.body() instanceof Entry.JobOpened))
+                .map(kept -> new Last(kept.draft().id(), say((Entry.OfJob) kept.body())));
     }
 
     /** An entry in words. */
