@@ -16,7 +16,7 @@ import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Entry.RoundRead;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Mistakes;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Position;
@@ -81,10 +81,10 @@ public record BacklashSlope(
     private static List<Series> series(Job job, Clearance clearance, Set<String> undone) {
         List<Series> all = new ArrayList<>();
         Set<String> mistakes = Mistakes.of(job.entries());
-        List<Kept> counting = job.entries().stream()
+        List<LogEntry> counting = job.entries().stream()
                 .filter(kept -> !mistakes.contains(kept.draft().id()))
                 .toList();
-        for (Kept kept : counting) {
+        for (LogEntry kept : counting) {
             if (kept.body() instanceof Entry.PackIn in
                     && in.clearance().equals(clearance.id())
                     && in.phase() == Phase.TRIAL

@@ -48,12 +48,12 @@ public final class Decisions {
         if (advice == null) {
             Measured measured = session.current().measured();
             String more = measured == null ? "" : measured.advice();
-            return Outcome.refused(
+            return Outcome.refused(Refusal.at(
                     session.clearance().name(),
                     session.trialWanted()
                             ? "the trial reading is not settled, so it proves nothing yet"
                             : "nothing is read yet, so no pack can be judged",
-                    more);
+                    more));
         }
         List<Refusal> faults = faults(session, advice, pieces);
         if (!faults.isEmpty()) {
@@ -68,7 +68,7 @@ public final class Decisions {
         PackChosen now = session.chosen().get(position.id());
         boolean other = now == null || !now.pieces().equals(pieces);
         if (!session.change().open() && other) {
-            return List.of(new Refusal(
+            return List.of(Refusal.at(
                     session.clearance().name(),
                     session.change().closedBy(),
                     "Undo " + String.join(", ", session.change().undoFirst()) + " first"));
@@ -80,6 +80,7 @@ public final class Decisions {
         return pieces.stream()
                 .filter(piece -> advice.drawer().stream().noneMatch(p -> p.id().equals(piece.piece())))
                 .map(piece -> new Refusal(
+                        "pack",
                         "piece " + piece.piece(),
                         "it does not lie ready in the drawer for this place",
                         "Take one that is on offer, or measure it again first"))
@@ -94,6 +95,7 @@ public final class Decisions {
                 ? String.valueOf(position.most())
                 : position.fewest() + " to " + position.most();
         return Optional.of(new Refusal(
+                "pack",
                 position.where(),
                 pieces.size() + (pieces.size() == 1 ? " piece" : " pieces") + " chosen, " + wanted + " can go in",
                 "Tap one of the packs on offer, or choose pieces"));
@@ -119,13 +121,17 @@ public final class Decisions {
         pieces.forEach((id, in) -> {
             Position place = places.get(id);
             if (place == null) {
-                faults.add(new Refusal("place " + id, "this clearance has no such place", "Look at its places"));
+                faults.add(new Refusal(
+                        "in." + id, "place " + id, "this clearance has no such place", "Look at its places"));
             } else if (!in.isEmpty() || place.fewest() == 0) {
                 in.forEach(piece -> named(place, piece, shop, number).ifPresent(faults::add));
                 in.stream()
                         .filter(piece -> !seen.add(piece.piece()))
                         .forEach(piece -> faults.add(new Refusal(
-                                "piece " + piece.piece(), "it is named twice", "A piece can lie in one place only")));
+                                "in." + id,
+                                "piece " + piece.piece(),
+                                "it is named twice",
+                                "A piece can lie in one place only")));
             }
         });
         for (Position place : phase == Phase.TRIAL ? places.values() : List.<Position>of()) {
@@ -133,15 +139,21 @@ public final class Decisions {
             boolean named = in != null && (!in.isEmpty() || place.fewest() == 0);
             if (!named && session.toName().contains(place.id())) {
                 faults.add(new Refusal(
-                        place.where(), "it is not said which piece is in", "Say which pieces are in, then read"));
+                        "in." + place.id(),
+                        place.where(),
+                        "it is not said which piece is in",
+                        "Say which pieces are in, then read"));
             }
         }
         Position own = session.clearance().positions().get(0);
         if (phase != Phase.TRIAL
                 && own.fewest() > 0
                 && pieces.getOrDefault(own.id(), List.of()).isEmpty()) {
-            faults.add(
-                    new Refusal(own.where(), "it is not said which piece is in", "Say which piece is in, then read"));
+            faults.add(new Refusal(
+                    "in." + own.id(),
+                    own.where(),
+                    "it is not said which piece is in",
+                    "Say which piece is in, then read"));
         }
         return faults.isEmpty()
                 ? Outcome.ok(new PackIn(session.clearance().id(), phase, pieces))
@@ -150,17 +162,19 @@ public final class Decisions {
 
     private static Optional<Refusal> named(Position place, PieceIn in, Shop shop, String number) {
         Shop.Piece piece = shop.pieces().get(in.piece());
+        String key = "in." + place.id();
         String at = "piece " + in.piece();
         if (piece == null) {
-            return Optional.of(new Refusal(at, "there is no such piece in the drawer", "Look at its tag"));
+            return Optional.of(new Refusal(key, at, "there is no such piece in the drawer", "Look at its tag"));
         }
         if (!piece.family().equals(place.family())) {
             return Optional.of(new Refusal(
-                    at, "it is of family " + piece.family() + ", here goes " + place.family(), "Look at its tag"));
+                    key, at, "it is of family " + piece.family() + ", here goes " + place.family(), "Look at its tag"));
         }
         return piece.freeFor(number)
                 ? Optional.empty()
                 : Optional.of(new Refusal(
+                        key,
                         at,
                         piece.goneBecause() == null
                                 ? "it is in unit " + piece.takenBy()
@@ -187,25 +201,27 @@ public final class Decisions {
             shop.inUse(gauge).ifPresentOrElse(used::add, () -> faults.add(GaugeChoice.unknown(gauge)));
         }
         if (gauges.size() != clearance.gauges(phase).size()) {
-            faults.add(new Refusal("gauge", "it is not said with which gauge each length was read", "Name both"));
+            faults.add(new Refusal("gauge", "gauge", "it is not said with which gauge each length was read", "Name both"));
         }
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
         }
         GaugeChoice.tooCoarse(clearance, GaugeChoice.together(used))
                 .ifPresent(fact -> faults.add(new Refusal(
+                        "gauge",
                         "gauge " + String.join(" and ", gauges),
                         fact.substring(0, fact.indexOf(". Take")),
                         "Take a finer gauge")));
         if (values.size() != clearance.numbers()) {
             faults.add(new Refusal(
-                    "round", values.size() + " of " + clearance.numbers() + " numbers", "Read every one of them once"));
+                    "v", "round", values.size() + " of " + clearance.numbers() + " numbers", "Read every one of them once"));
         }
         for (int i = 0; i < values.size(); i++) {
             Gauge gauge = used.get(Math.min(i, used.size() - 1));
             boolean low = clearance.method() != Method.SERIES && values.get(i) < 0;
             if (low || Math.abs(values.get(i)) > gauge.range()) {
                 faults.add(new Refusal(
+                        "v",
                         "round",
                         "a reading lies outside what gauge " + gauge.id() + " can show",
                         "Look at the comma, or take another gauge"));
@@ -213,6 +229,7 @@ public final class Decisions {
         }
         if (clearance.method() == Method.FEELER && values.size() == 2 && values.get(0) > values.get(1)) {
             faults.add(new Refusal(
+                    "v",
                     "feelers",
                     "the one that enters is thicker than the one that does not",
                     "Type the one that enters first"));
@@ -236,12 +253,13 @@ public final class Decisions {
             return Outcome.refused(advice.refusals());
         }
         if (offer.verdict() != Verdict.IN && because.isBlank()) {
-            return Outcome.refused(
+            return Outcome.refused(new Refusal(
+                    "because",
                     clearance.name(),
                     offer.verdict() == Verdict.OUT
                             ? "this pack leaves the clearance outside its limits"
                             : "this pack is not proven to leave the clearance within its limits",
-                    "Take another pack, or say why you take this one; it stands on the record");
+                    "Take another pack, or say why you take this one; it stands on the record"));
         }
         return Outcome.ok(new PackChosen(
                 clearance.id(),
@@ -276,14 +294,16 @@ public final class Decisions {
             String more = Optional.ofNullable(session.current().measured())
                     .map(Measured::advice)
                     .orElse("");
-            return Outcome.refused(session.clearance().name(), "there is no settled reading to accept", more);
+            return Outcome.refused(
+                    Refusal.at(session.clearance().name(), "there is no settled reading to accept", more));
         }
         boolean doubt = closing.verdict() != Verdict.IN || !closing.finding().isBlank();
         if (doubt && because.isBlank()) {
-            return Outcome.refused(
+            return Outcome.refused(new Refusal(
+                    "because",
                     session.clearance().name(),
                     closing.verdict() == Verdict.IN ? closing.finding() : closing.advice(),
-                    "Find the cause, or say why you accept it; it stands on the record");
+                    "Find the cause, or say why you accept it; it stands on the record"));
         }
         Clearance clearance = session.clearance();
         return Outcome.ok(new ClearanceAccepted(

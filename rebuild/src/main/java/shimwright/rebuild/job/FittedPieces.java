@@ -27,7 +27,7 @@ public final class FittedPieces {
     public static Map<String, List<PieceIn>> before(Job job, long number) {
         Map<String, List<PieceIn>> in = new LinkedHashMap<>();
         Set<String> mistakes = Mistakes.of(job.entries());
-        for (Kept kept : job.entries()) {
+        for (LogEntry kept : job.entries()) {
             if (kept.number() >= number) {
                 break;
             }

@@ -13,10 +13,10 @@ public final class Mistakes {
      *
      * @param entries in order
      */
-    public static Set<String> of(List<Kept> entries) {
+    public static Set<String> of(List<LogEntry> entries) {
         Set<String> mistakes = new HashSet<>();
         for (int i = entries.size() - 1; i >= 0; i--) {
-            Kept kept = entries.get(i);
+            LogEntry kept = entries.get(i);
             if (kept.body() instanceof Entry.EntryStruck struck
                     && !mistakes.contains(kept.draft().id())) {
                 mistakes.add(struck.entry());

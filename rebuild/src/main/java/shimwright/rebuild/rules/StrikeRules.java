@@ -7,7 +7,7 @@ import java.util.Set;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Mistakes;
 import shimwright.rebuild.workbench.Workbench;
 
@@ -41,23 +41,24 @@ final class StrikeRules {
 
     static List<Refusal> struck(Workbench bench, Entry.EntryStruck e) {
         Job job = bench.job();
-        Optional<Kept> found = job.entries().stream()
+        Optional<LogEntry> found = job.entries().stream()
                 .filter(kept -> kept.draft().id().equals(e.entry()))
                 .findFirst();
         if (found.isEmpty()) {
-            return Rules.one("entry", "this job has no such entry", "Load the page again");
+            return Rules.one("struck", "entry", "this job has no such entry", "Load the page again");
         }
         Set<String> mistakes = Mistakes.of(job.entries());
         if (mistakes.contains(e.entry())) {
-            return Rules.one("entry", "it is struck already", "Nothing more is to be done");
+            return Rules.one("struck", "entry", "it is struck already", "Nothing more is to be done");
         }
         Entry body = found.get().body();
         if (body instanceof Entry.JobOpened) {
-            return Rules.one("entry", "this cannot be struck", "Correct it under the intake");
+            return Rules.one("struck", "entry", "this cannot be struck", "Correct it under the intake");
         }
         boolean last = last(job, mistakes, found.get());
         if (!last && !strikable(body)) {
             return Rules.one(
+                    "struck",
                     "entry",
                     "something was kept after it, so it cannot be struck any more",
                     "Undo the step, or correct it where it was entered");
@@ -67,7 +68,10 @@ final class StrikeRules {
         standingOn(job, body)
                 .filter(step -> !last)
                 .ifPresent(step -> refusals.add(new Refusal(
-                        "step " + step, "it stands done on what this says", "Undo the step first, then strike it")));
+                        "struck",
+                        "step " + step,
+                        "it stands done on what this says",
+                        "Undo the step first, then strike it")));
         return refusals;
     }
 
@@ -75,7 +79,7 @@ final class StrikeRules {
      * True where nothing that counts was kept after an entry but remarks: a wrong tap that is seen at once. The job is then as
      * if it had never been.
      */
-    private static boolean last(Job job, Set<String> mistakes, Kept entry) {
+    private static boolean last(Job job, Set<String> mistakes, LogEntry entry) {
         return job.entries().stream()
                 .filter(kept -> kept.number() > entry.number())
                 .filter(kept -> !mistakes.contains(kept.draft().id()))
@@ -85,7 +89,7 @@ final class StrikeRules {
     }
 
     /** True where a strike took back something kept after an entry. */
-    private static boolean later(Job job, String struck, Kept entry) {
+    private static boolean later(Job job, String struck, LogEntry entry) {
         return job.entries().stream()
                 .anyMatch(kept -> kept.draft().id().equals(struck) && kept.number() > entry.number());
     }
@@ -108,7 +112,8 @@ final class StrikeRules {
                 .flatMap(List::stream)
                 .anyMatch(round -> round.id().equals(e.entry()));
         if (!there) {
-            return Rules.one("reading", "there is no such reading that counts", "It may have been struck already");
+            return Rules.one(
+                    "struck", "reading", "there is no such reading that counts", "It may have been struck already");
         }
         return Rules.reason(e.reason(), "Say why the reading does not count; it stays in the record");
     }

@@ -11,13 +11,13 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.Acts;
-import shimwright.rebuild.act.Decided;
-import shimwright.rebuild.act.Surroundings;
+import shimwright.rebuild.act.ActResult;
+import shimwright.rebuild.act.ActContext;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Fold;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.workbench.PinnedUnit;
@@ -29,9 +29,9 @@ final class ActBench {
     private static final String HASH = "a".repeat(64);
 
     private final PinnedUnit file;
-    private final List<Kept> shopEntries;
-    private final List<Kept> entries = new ArrayList<>();
-    private Instant now = Stream.BEGIN;
+    private final List<LogEntry> shopEntries;
+    private final List<LogEntry> entries = new ArrayList<>();
+    private Instant now = EntryStream.BEGIN;
     private @Nullable Workbench lying;
     private @Nullable Job job;
 
@@ -42,7 +42,7 @@ final class ActBench {
      * @param shop entries of the shop's drawer and gauges
      * @param opened with the unit file of {@link #hash()}
      */
-    ActBench(Unit unit, shimwright.rebuild.unit.model.UnitType type, List<Kept> shop, Entry.JobOpened opened) {
+    ActBench(Unit unit, shimwright.rebuild.unit.model.UnitType type, List<LogEntry> shop, Entry.JobOpened opened) {
         this.file = new PinnedUnit(HASH, type);
         this.shopEntries = shop;
         lay(List.of(new Entry.JobOpened(
@@ -61,7 +61,7 @@ final class ActBench {
         return HASH;
     }
 
-    List<Kept> entries() {
+    List<LogEntry> entries() {
         return List.copyOf(entries);
     }
 
@@ -86,21 +86,21 @@ final class ActBench {
     }
 
     /** The act on the bench as it lies: kept where it is allowed. */
-    Outcome<List<Kept>> perform(Act.OfJob act) {
+    Outcome<List<LogEntry>> perform(Act.OfJob act) {
         later(1);
         Workbench bench = bench();
         ShopFloor floor =
                 new ShopFloor(bench.shop(), Map.of(file.type().id(), file), Set.of(bench.job().id()));
-        Outcome<Decided> decided = Acts.decide(bench, act, new Surroundings(floor, UnitSystem.METRIC, now));
+        Outcome<ActResult> decided = Acts.decide(bench, act, new ActContext(floor, UnitSystem.METRIC, now));
         return decided.map(d -> lay(d.entries()));
     }
 
-    private List<Kept> lay(List<? extends Entry> bodies) {
-        List<Kept> laid = new ArrayList<>();
+    private List<LogEntry> lay(List<? extends Entry> bodies) {
+        List<LogEntry> laid = new ArrayList<>();
         for (Entry body : bodies) {
             long number = entries.size() + 1L;
             String hash = "%064x".formatted(number);
-            Kept kept = new Kept(number, number, new Draft("job-w-1", "e" + number, now, "the workshop", body), hash, hash);
+            LogEntry kept = new LogEntry(number, number, new Draft("job-w-1", "e" + number, now, "the workshop", body), hash, hash);
             entries.add(kept);
             laid.add(kept);
         }

@@ -10,13 +10,13 @@ import java.util.Objects;
 import java.util.Optional;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.rebuild.act.Act;
-import shimwright.rebuild.act.Answer;
-import shimwright.rebuild.act.EndActs;
+import shimwright.rebuild.act.YesNo;
+import shimwright.rebuild.act.HandBackActs;
 import shimwright.rebuild.act.HoldActs;
-import shimwright.rebuild.act.SettingActs;
+import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.act.StepActs;
-import shimwright.rebuild.act.StoryActs;
-import shimwright.rebuild.act.SupplyActs;
+import shimwright.rebuild.act.IntakeActs;
+import shimwright.rebuild.act.OrderActs;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.clearance.Sessions;
@@ -26,9 +26,9 @@ import shimwright.rebuild.job.FittedPieces;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Place;
 import shimwright.rebuild.record.Findings;
-import shimwright.rebuild.rules.Clocks;
-import shimwright.rebuild.rules.Holds;
-import shimwright.rebuild.rules.Holds.Standing;
+import shimwright.rebuild.rules.ClockRules;
+import shimwright.rebuild.rules.HoldPoints;
+import shimwright.rebuild.rules.HoldPoints.Standing;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Method;
 import shimwright.rebuild.unit.model.Clearance.Position;
@@ -76,9 +76,9 @@ final class Builder {
     /** How long the next act waits for a cure, s. */
     double waits(Workbench bench, Act.OfJob act) {
         return act instanceof StepActs.Done done
-                ? Clocks.broken(bench, done.step()).stream()
-                        .filter(Clocks.Broken::early)
-                        .mapToDouble(Clocks.Broken::seconds)
+                ? ClockRules.broken(bench, done.step()).stream()
+                        .filter(ClockRules.Broken::early)
+                        .mapToDouble(ClockRules.Broken::seconds)
                         .max()
                         .orElse(0)
                 : 0;
@@ -101,14 +101,14 @@ final class Builder {
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("nothing can be done: " + left));
         for (Job.Said<Entry.Sent> sent : job.awaited(step)) {
-            return Optional.of(new SupplyActs.TakeDelivery(sent.id(), Answer.YES, "measured, as ordered"));
+            return Optional.of(new OrderActs.TakeDelivery(sent.id(), YesNo.YES, "measured, as ordered"));
         }
         Optional<Act.OfJob> before = set(bench, step).or(() -> read(bench, step));
         return before.or(() -> Optional.of(done(bench, step)));
     }
 
     private static Act.OfJob done(Workbench bench, Step step) {
-        boolean late = Clocks.broken(bench, step.id()).stream().anyMatch(broken -> !broken.early());
+        boolean late = ClockRules.broken(bench, step.id()).stream().anyMatch(broken -> !broken.early());
         return new StepActs.Done(step.id(), "", Map.of(), late ? "wiped off and laid anew" : "");
     }
 
@@ -134,9 +134,9 @@ final class Builder {
             }
         }
         for (Entry.Found found : Findings.undecided(bench.job())) {
-            return new StoryActs.Decide(found.limit(), found.what(), Entry.Decision.REPLACE, "worn", "by telephone");
+            return new IntakeActs.Decide(found.limit(), found.what(), Entry.Decision.REPLACE, "worn", "by telephone");
         }
-        return new EndActs.HandBack("12 months", "", "");
+        return new HandBackActs.HandBack("12 months", "", "");
     }
 
     /** What the step's clearance still asks for. */
@@ -162,14 +162,14 @@ final class Builder {
         if (!tried) {
             PieceIn ring = ring(bench, c, place);
             if (!in.stream().map(PieceIn::piece).toList().equals(List.of(ring.piece()))) {
-                return Optional.of(new SettingActs.NamePieces(c.id(), "final", Map.of(place.id(), ring.piece())));
+                return Optional.of(new ClearanceActs.NamePieces(c.id(), "final", Map.of(place.id(), ring.piece())));
             }
         } else if (in.isEmpty() || !lawful(c, with(c, in))) {
             Session.Advice advice = session.advice();
             return Optional.of(
                     advice == null
                             ? trial(bench, c, place)
-                            : new SettingActs.ChoosePack(
+                            : new ClearanceActs.ChoosePack(
                                     c.id(),
                                     String.join(" ", Objects.requireNonNull(advice.result()).offers().get(0).pieces()),
                                     ""));
@@ -184,7 +184,7 @@ final class Builder {
         boolean accept = session.stage() == Stage.ACCEPT || session.stage() == Stage.ACCEPT_AGAIN;
         return Optional.of(
                 accept && closing != null
-                        ? new SettingActs.AcceptClearance(
+                        ? new ClearanceActs.AcceptClearance(
                                 c.id(),
                                 closing.verdict() == Verdict.IN && closing.finding().isBlank() ? "" : "seen to be so")
                         : round(c, phase, shown));
@@ -203,7 +203,7 @@ final class Builder {
                         .map(PieceIn::piece)
                         .toList();
         if (!named.equals(List.of(thinnest.piece()))) {
-            return new SettingActs.NamePieces(c.id(), "trial", Map.of(place.id(), thinnest.piece()));
+            return new ClearanceActs.NamePieces(c.id(), "trial", Map.of(place.id(), thinnest.piece()));
         }
         List<Double> shown = shown(c, with(c, List.of(thinnest)));
         return wrong(bench, c, Phase.TRIAL, shown).orElseGet(() -> round(c, Phase.TRIAL, shown));
@@ -214,7 +214,7 @@ final class Builder {
         return bench.job().roundsOf(c.id(), phase).stream()
                 .filter(round -> different(round.what().values(), shown))
                 .findFirst()
-                .map(round -> new StoryActs.Strike(round.id(), "not what the gauge showed"));
+                .map(round -> new IntakeActs.Strike(round.id(), "not what the gauge showed"));
     }
 
     private static boolean different(List<Double> some, List<Double> others) {
@@ -227,7 +227,7 @@ final class Builder {
     }
 
     private static Act.OfJob round(Clearance c, Phase phase, List<Double> shown) {
-        return new SettingActs.ReadRound(
+        return new ClearanceActs.ReadRound(
                 c.id(),
                 phase.name().toLowerCase(Locale.ROOT),
                 "",
@@ -270,7 +270,7 @@ final class Builder {
     /** The first check of the step's hold point that a person has to read. */
     private static Optional<Act.OfJob> read(Workbench bench, Step step) {
         List<Act.OfJob> acts = new ArrayList<>();
-        for (Holds.CheckStanding standing : Holds.of(bench, step)) {
+        for (HoldPoints.CheckStanding standing : HoldPoints.of(bench, step)) {
             boolean open = standing.standing() != Standing.ACCEPTED && standing.standing() != Standing.OVERRULED;
             if (open && standing.check().asked()) {
                 acts.add(read(step, standing.check()));

@@ -37,7 +37,7 @@ final class HiddenTruth {
     /** The second of two lengths whose difference is read, m. */
     private static final double SECOND = 5e-3;
 
-    private final Workbench bench;
+    private final DemoWorkbench bench;
     private final Map<String, Double> unshimmed;
     private final Map<String, List<PieceIn>> in = new LinkedHashMap<>();
 
@@ -47,7 +47,7 @@ final class HiddenTruth {
      * @param bench with the job opened
      * @param unshimmed what each clearance would be without its shim, m, by clearance
      */
-    HiddenTruth(Workbench bench, Map<String, Double> unshimmed) {
+    HiddenTruth(DemoWorkbench bench, Map<String, Double> unshimmed) {
         this.bench = bench;
         this.unshimmed = unshimmed;
     }

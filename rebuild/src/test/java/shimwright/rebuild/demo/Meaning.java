@@ -10,7 +10,7 @@ import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.record.Findings;
-import shimwright.rebuild.rules.Holds;
+import shimwright.rebuild.rules.HoldPoints;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.workbench.Workbench;
@@ -71,7 +71,7 @@ final class Meaning {
         meaning.put("after", job.end().followedUp().stream().map(s -> s.what().said()).toList().toString());
         meaning.put("closed", String.valueOf(job.closed()));
         for (Step step : bench.order().steps().values()) {
-            String holds = Holds.of(bench, step).stream().map(h -> h.check().id() + " " + h.standing()).toList().toString();
+            String holds = HoldPoints.of(bench, step).stream().map(h -> h.check().id() + " " + h.standing()).toList().toString();
             meaning.put("hold of " + step.id(), step.phase() == Step.Phase.TRIAL && job.closed() ? "" : holds);
         }
         return meaning;

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.workbench.Workbench;
@@ -31,7 +31,7 @@ class WaysBackTest {
     private static final double WRONG = 0.12;
 
     /** A tap that waits to be noticed. */
-    private record Unnoticed(Act.OfJob act, List<Kept> entries, int noticedAt) {}
+    private record Unnoticed(Act.OfJob act, List<LogEntry> entries, int noticedAt) {}
 
     static Stream<Arguments> walks() {
         return LongStream.rangeClosed(1, Long.getLong("long", 1))
@@ -52,7 +52,7 @@ class WaysBackTest {
         return new ActBench(
                 unit,
                 DemoUnit.inLine(),
-                new shimwright.rebuild.demo.Workbench(unit, InLineUnitTest.GAUGES, InLineUnitTest.drawer()).shopEntries(),
+                new DemoWorkbench(unit, InLineUnitTest.GAUGES, InLineUnitTest.drawer()).shopEntries(),
                 new Entry.JobOpened(
                         "H-12", "", "", "the quarry", List.of("growls in all but top"), tales, "", "", ""));
     }
@@ -65,14 +65,14 @@ class WaysBackTest {
                 "fl5", (2.05 + 0.35 * random.nextDouble()) * 1e-3));
     }
 
-    private static List<Kept> must(ActBench bench, Act.OfJob act) {
-        Outcome<List<Kept>> kept = bench.perform(act);
+    private static List<LogEntry> must(ActBench bench, Act.OfJob act) {
+        Outcome<List<LogEntry>> kept = bench.perform(act);
         assertThat(kept.refusals()).as("%s after %s", act, tail(bench)).isEmpty();
         return kept.orElseThrow();
     }
 
     private static List<String> tail(ActBench bench) {
-        List<Kept> all = bench.entries();
+        List<LogEntry> all = bench.entries();
         return all.subList(Math.max(0, all.size() - 12), all.size()).stream()
                 .map(kept -> "\n    " + kept.body().toString().replaceAll("working=\\[.*?\\]\\]", ""))
                 .toList();
@@ -149,7 +149,7 @@ class WaysBackTest {
             return;
         }
         Map<String, String> before = atOnce ? Meaning.of(bench.bench()) : Map.of();
-        Outcome<List<Kept>> kept = bench.perform(wrong.get());
+        Outcome<List<LogEntry>> kept = bench.perform(wrong.get());
         if (!kept.isOk()) {
             assertThat(kept.refusals()).allSatisfy(r -> assertThat(r.fact()).isNotBlank());
             return;

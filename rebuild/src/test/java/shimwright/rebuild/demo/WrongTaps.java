@@ -9,16 +9,16 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import shimwright.rebuild.act.Act;
-import shimwright.rebuild.act.Answer;
-import shimwright.rebuild.act.EndActs;
+import shimwright.rebuild.act.YesNo;
+import shimwright.rebuild.act.HandBackActs;
 import shimwright.rebuild.act.HoldActs;
-import shimwright.rebuild.act.SettingActs;
+import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.act.StepActs;
-import shimwright.rebuild.act.StoryActs;
-import shimwright.rebuild.act.SupplyActs;
+import shimwright.rebuild.act.IntakeActs;
+import shimwright.rebuild.act.OrderActs;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Mistakes;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Step;
@@ -122,40 +122,40 @@ final class WrongTaps {
         return Optional.of(
                 switch (which) {
                     case 0 ->
-                        new SettingActs.NamePieces(
+                        new ClearanceActs.NamePieces(
                                 c.id(), any(PHASES), Map.of(c.positions().get(0).id(), piece(bench, c)));
                     case 1, 2 ->
-                        new SettingActs.ReadRound(
+                        new ClearanceActs.ReadRound(
                                 c.id(), any(PHASES), "", "", numbers(c));
-                    case 3 -> new SettingActs.ChoosePack(c.id(), piece(bench, c), random.nextBoolean() ? WHY : "");
-                    case 4 -> new SettingActs.AcceptClearance(c.id(), random.nextBoolean() ? WHY : "");
+                    case 3 -> new ClearanceActs.ChoosePack(c.id(), piece(bench, c), random.nextBoolean() ? WHY : "");
+                    case 4 -> new ClearanceActs.AcceptClearance(c.id(), random.nextBoolean() ? WHY : "");
                     case 5 ->
-                        new SupplyActs.SendOut(
+                        new OrderActs.SendOut(
                                 "a part", List.of(any(items)), "a dealer", LocalDate.of(2031, 4, 1), 2, "");
                     case 6 ->
-                        new SupplyActs.TakeDelivery(
-                                any(awaited).id(), random.nextBoolean() ? Answer.YES : Answer.NO, "looked at");
+                        new OrderActs.TakeDelivery(
+                                any(awaited).id(), random.nextBoolean() ? YesNo.YES : YesNo.NO, "looked at");
                     case 7 ->
-                        new StoryActs.Inspect(
+                        new IntakeActs.Inspect(
                                 limit.id(),
                                 limit.places() == 1 ? random.nextInt(99) / 100.0 + "" : "1; 2; 3",
                                 "bad",
                                 "",
                                 "it says so",
                                 "");
-                    case 8 -> new StoryActs.Decide(limit.id(), limit.what(), any(List.of(Entry.Decision.values())), WHY, "");
-                    case 9 -> new StoryActs.Observe("breather", "clogged");
-                    case 10 -> new StoryActs.TakeOff("a cover", List.of(), "");
-                    case 11 -> new StoryActs.MakeNote("job", "not this one");
-                    case 12 -> new StoryActs.AddPicture("job", "b".repeat(64), "image/png", 10, "");
-                    case 13 -> new StoryActs.CorrectIntake("", "somebody else", "", "", WHY);
+                    case 8 -> new IntakeActs.Decide(limit.id(), limit.what(), any(List.of(Entry.Decision.values())), WHY, "");
+                    case 9 -> new IntakeActs.Observe("breather", "clogged");
+                    case 10 -> new IntakeActs.TakeOff("a cover", List.of(), "");
+                    case 11 -> new IntakeActs.MakeNote("job", "not this one");
+                    case 12 -> new IntakeActs.AddPicture("job", "b".repeat(64), "image/png", 10, "");
+                    case 13 -> new IntakeActs.CorrectIntake("", "somebody else", "", "", WHY);
                     case 14 ->
-                        new StoryActs.MoveUnit(
+                        new IntakeActs.MoveUnit(
                                 ActBench.hash(), any(List.copyOf(bench.file().type().variants().keySet())), WHY);
-                    case 15 -> new EndActs.HandBack("12 months", "", "");
-                    case 16 -> new EndActs.FollowUp("it whines", "");
-                    case 17 -> new SettingActs.ChooseTogether(c.id(), Map.of(c.positions().get(0).id(), piece(bench, c)), WHY);
-                    default -> new StoryActs.Strike(any(job.entries()).draft().id(), WHY);
+                    case 15 -> new HandBackActs.HandBack("12 months", "", "");
+                    case 16 -> new HandBackActs.FollowUp("it whines", "");
+                    case 17 -> new ClearanceActs.ChooseTogether(c.id(), Map.of(c.positions().get(0).id(), piece(bench, c)), WHY);
+                    default -> new IntakeActs.Strike(any(job.entries()).draft().id(), WHY);
                 });
     }
 
@@ -178,8 +178,8 @@ final class WrongTaps {
     }
 
     /** What takes a tap back that is noticed at once: its entries are struck, the last first. */
-    static Act.OfJob atOnce(List<Kept> entries) {
-        return new StoryActs.Strike(entries.get(entries.size() - 1).draft().id(), WHY);
+    static Act.OfJob atOnce(List<LogEntry> entries) {
+        return new IntakeActs.Strike(entries.get(entries.size() - 1).draft().id(), WHY);
     }
 
     /**
@@ -187,8 +187,8 @@ final class WrongTaps {
      *
      * @return empty where nothing is left to be taken back: it was, or whoever goes on does what is missing anyway
      */
-    static Optional<Act.OfJob> later(Workbench bench, Act.OfJob act, List<Kept> entries) {
-        Kept entry = entries.get(entries.size() - 1);
+    static Optional<Act.OfJob> later(Workbench bench, Act.OfJob act, List<LogEntry> entries) {
+        LogEntry entry = entries.get(entries.size() - 1);
         Job job = bench.job();
         Set<String> mistakes = Mistakes.of(job.entries());
         String id = entry.draft().id();
@@ -208,22 +208,22 @@ final class WrongTaps {
         }
         if (entry.body() instanceof Entry.IntakeCorrected) {
             boolean right = job.opened().owner().equals("the quarry");
-            return right ? Optional.empty() : Optional.of(new StoryActs.CorrectIntake("", "the quarry", "", "", WHY));
+            return right ? Optional.empty() : Optional.of(new IntakeActs.CorrectIntake("", "the quarry", "", "", WHY));
         }
         if (entry.body() instanceof Entry.UnitMoved) {
             String right = ((Entry.JobOpened) job.entries().get(0).body()).variant();
             return job.variant().equals(right)
                     ? Optional.empty()
-                    : Optional.of(new StoryActs.MoveUnit(ActBench.hash(), right, WHY));
+                    : Optional.of(new IntakeActs.MoveUnit(ActBench.hash(), right, WHY));
         }
         if (entry.body() instanceof Entry.StepUndone
                 || entry.body() instanceof Entry.StepTakenUp
-                || act instanceof StoryActs.Strike) {
+                || act instanceof IntakeActs.Strike) {
             return Optional.empty();
         }
         return Optional.of(standing(job, entry.body())
                 .<Act.OfJob>map(step -> undo(bench, step))
-                .orElseGet(() -> new StoryActs.Strike(id, WHY)));
+                .orElseGet(() -> new IntakeActs.Strike(id, WHY)));
     }
 
     private static boolean stillDone(Job job, String step, String entry) {

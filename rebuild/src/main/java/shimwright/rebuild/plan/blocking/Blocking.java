@@ -31,7 +31,7 @@ public final class Blocking {
     private static final double TOUCH = 2e-5;
 
     private final Unit unit;
-    private final Bodies bodies;
+    private final RoundBodies bodies;
     private final Order order;
     private final Map<String, Set<String>> leading = new HashMap<>();
     private final Map<String, Step> fitted = new LinkedHashMap<>();
@@ -41,7 +41,7 @@ public final class Blocking {
 
     private Blocking(Unit unit) {
         this.unit = unit;
-        this.bodies = Bodies.of(unit);
+        this.bodies = RoundBodies.of(unit);
         this.order = Order.of(unit, Map.of());
         for (Step step : order.steps().values()) {
             step.installs().forEach(item -> fitted.put(item, step));
@@ -204,7 +204,7 @@ public final class Blocking {
         boolean leftBehind = around.isPresent() && !with(moving, around.get());
         if (leftBehind
                 && !bodies.rings().get(moving).stream()
-                        .allMatch(ring -> Bodies.leaves(around.get(), ring, fromHighEnd))) {
+                        .allMatch(ring -> RoundBodies.leaves(around.get(), ring, fromHighEnd))) {
             return false;
         }
         for (String there : base) {

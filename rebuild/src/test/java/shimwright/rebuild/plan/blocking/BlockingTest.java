@@ -28,7 +28,9 @@ class BlockingTest {
         assertThat(text).contains(old);
         UnitFiles.Result result = UnitFiles.read("u.yaml", text.replace(old, fresh));
         assertThat(result.problems()).isEmpty();
-        return Drawn.report("u.yaml", (UnitFiles.Good) result).stream().skip(1).toList();
+        return DrawingComparison.report("u.yaml", (UnitFiles.Good) result).stream()
+                .skip(1)
+                .toList();
     }
 
     @Test
@@ -36,7 +38,7 @@ class BlockingTest {
         for (Unit unit : List.of(DemoUnit.A, DemoUnit.B)) {
             assertThat(Blocking.of(unit)).hasSizeGreaterThan(90).noneMatch(Finding::odd);
         }
-        assertThat(Drawn.report("u.yaml", read(UnitFiles.example())))
+        assertThat(DrawingComparison.report("u.yaml", read(UnitFiles.example())))
                 .singleElement()
                 .asString()
                 .startsWith("u.yaml: the drawing proves ");
@@ -96,7 +98,8 @@ class BlockingTest {
 
     @Test
     void aSmallFileWithoutGeometryOfThatKindSaysNothingOdd() {
-        assertThat(Drawn.report("u.yaml", read(UnitFiles.starter()))).hasSizeLessThan(2);
+        assertThat(DrawingComparison.report("u.yaml", read(UnitFiles.starter())))
+                .hasSizeLessThan(2);
     }
 
     /** The needles lie in the pocket of the input shaft, which opens to the rear. */
@@ -121,7 +124,7 @@ class BlockingTest {
                                 + "    duration: 3 min\n    installs: [pocket]\n  - id: S01\n");
         UnitFiles.Result result = UnitFiles.read("hb5.yaml", late);
         assertThat(result.problems()).isEmpty();
-        assertThat(Drawn.report("hb5.yaml", (UnitFiles.Good) result))
+        assertThat(DrawingComparison.report("hb5.yaml", (UnitFiles.Good) result))
                 .anySatisfy(line -> assertThat(line)
                         .contains("the output shaft cannot pass the pocket needles")
                         .contains("Say under route of the later step (A01 or A03)"));
