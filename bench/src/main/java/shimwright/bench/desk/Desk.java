@@ -17,6 +17,8 @@ import shimwright.rebuild.act.ActContext;
 import shimwright.rebuild.act.ActResult;
 import shimwright.rebuild.act.Acts;
 import shimwright.rebuild.act.ShopActs;
+import shimwright.rebuild.act.IntakeActs;
+import shimwright.rebuild.act.ActContext;
 import shimwright.rebuild.job.AppendResult;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
@@ -307,17 +309,10 @@ public final class Desk {
 
     private void pin(Job job, String by) {
         file(job)
-                .ifPresent(file -> keep(
-                        new ActResult(
-                                job.id(),
-                                List.of(new Entry.UnitMoved(
-                                        file.hash(),
-                                        job.variant(),
-                                        List.of("Nothing changes: the job keeps the file it stands on."),
-                                        "unit files are kept with their jobs from now on")),
-                                ""),
-                        new Signed("pin-" + job.id(), by, UnitSystem.METRIC),
-                        clock.instant(),
-                        Heads.of(job.id(), job.head())));
+                .ifPresent(file -> act(
+                        job.id(),
+                        new IntakeActs.MoveUnit(
+                                file.hash(), job.variant(), "unit files are kept with their jobs from now on"),
+                        new Signed("pin-" + job.id(), by, UnitSystem.METRIC)));
     }
 }
