@@ -64,7 +64,7 @@ public final class Desk {
         this.shelf = shelf;
         this.clock = clock;
         this.streams = new Streams(log, summaries);
-        this.plans = new Plans(clock, Budget.page(), Budget.proof());
+        this.plans = new Plans(clock, Budget.page(), Budget.proof(), Plans.behind());
     }
 
     /** Who does something, and under which id. */
