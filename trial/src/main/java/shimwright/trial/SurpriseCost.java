@@ -26,12 +26,12 @@ import java.util.regex.Pattern;
 import shimwright.bench.Main;
 
 /**
- * What a step that nobody planned costs: posted to the demo shop over HTTP, the page it leads to read, in milliseconds of a core of
+ * What a step that nobody planned costs: posted over HTTP to a job that was just opened, the page it leads to read, in milliseconds of a core of
  * everything in the process but the thread that makes plans better and the compilers. In turns a step is done out of order and
  * undone again. Argument: how often.
  */
 public final class SurpriseCost {
-    private static final String JOB = "/job/job-v-0093";
+    private static final String JOB = "/job/job-v-0999";
     /** Times that warm up and are not told. */
     private static final int FIRST = 40;
 
@@ -44,6 +44,7 @@ public final class SurpriseCost {
     public static void main(String[] args) throws IOException, InterruptedException {
         PrintStream out = System.out;
         String shop = demo();
+        post(shop + address(shop + "/new"), "entry=surprise&number=V-0999&owner=a&said=b&variant=A&because=c");
         out.println("from " + shop + ", " + ahead(shop) + " steps ahead");
         List<Double> posts = new ArrayList<>();
         List<Double> pages = new ArrayList<>();
@@ -106,6 +107,14 @@ public final class SurpriseCost {
         return answer.headers()
                 .firstValue("Location")
                 .orElseThrow(() -> new IOException("refused with " + answer.statusCode() + ": " + answer.body()));
+    }
+
+    /** Where a page of the shop leads on to. */
+    private static String address(String url) throws IOException, InterruptedException {
+        return CLIENT.send(HttpRequest.newBuilder(URI.create(url)).build(), BodyHandlers.ofString())
+                .headers()
+                .firstValue("Location")
+                .orElseThrow();
     }
 
     private static String get(String url) throws IOException, InterruptedException {
