@@ -13,17 +13,17 @@ import java.util.function.ToIntFunction;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.Present;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.crew.Activity;
-import shimwright.rebuild.plan.crew.Apart;
+import shimwright.rebuild.plan.crew.ChangeOver;
 import shimwright.rebuild.plan.crew.Crew;
-import shimwright.rebuild.plan.crew.Effort;
+import shimwright.rebuild.plan.crew.ConflictLimit;
 import shimwright.rebuild.plan.crew.Link;
 import shimwright.rebuild.plan.crew.Project;
 import shimwright.rebuild.plan.crew.Timetable;
 import shimwright.rebuild.plan.people.People;
-import shimwright.rebuild.plan.search.Budget;
-import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.plan.search.SearchBudget;
+import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -52,10 +52,10 @@ public final class CrewsSideBySide {
     private static String row(String name, Project project, double limit) {
         double began = seconds();
         BooleanSupplier late = () -> seconds() - began > limit;
-        Outcome<Timetable> ours = Crew.least(project, new Effort(Long.MAX_VALUE), late);
+        Outcome<Timetable> ours = Crew.least(project, new ConflictLimit(Long.MAX_VALUE), late);
         double took = seconds() - began;
         int longest = horizon(project);
-        int first = Crew.least(project, new Effort(0), () -> false) instanceof Outcome.Ok<Timetable> ok
+        int first = Crew.least(project, new ConflictLimit(0), () -> false) instanceof Outcome.Ok<Timetable> ok
                 ? ok.value().span()
                 : longest;
         return String.format(
@@ -93,7 +93,7 @@ public final class CrewsSideBySide {
         int apart = project.aparts().isEmpty()
                 ? 0
                 : project.activities().size()
-                        * project.aparts().stream().mapToInt((Apart one) -> Math.max(one.afterA(), one.afterB())).max().orElse(0);
+                        * project.aparts().stream().mapToInt((ChangeOver one) -> Math.max(one.afterA(), one.afterB())).max().orElse(0);
         return project.activities().stream().mapToInt(Activity::duration).sum()
                 + project.links().stream().mapToInt(lag).sum()
                 + apart;
@@ -109,8 +109,8 @@ public final class CrewsSideBySide {
                 .outcome()
                 .orElseThrow()
                 .resolve(variant);
-        Present fresh = Present.inOrder(List.of());
-        Plan plan = Planner.lay(unit, Map.of(), fresh, Budget.page(), Watch.nobody(), List.of())
+        BuildState fresh = BuildState.inOrder(List.of());
+        Plan plan = Planner.lay(unit, Map.of(), fresh, SearchBudget.page(), SearchObserver.nobody(), List.of())
                 .orElseThrow();
         return People.open(unit, Map.of(), fresh, plan, persons);
     }

@@ -14,7 +14,7 @@ import org.chocosolver.solver.variables.BoolVar;
 import org.chocosolver.solver.variables.IntVar;
 import org.chocosolver.solver.variables.Task;
 import shimwright.rebuild.plan.crew.Activity;
-import shimwright.rebuild.plan.crew.Apart;
+import shimwright.rebuild.plan.crew.ChangeOver;
 import shimwright.rebuild.plan.crew.Link;
 import shimwright.rebuild.plan.crew.Project;
 import shimwright.rebuild.plan.crew.Resource;
@@ -81,7 +81,7 @@ final class LazyClauses {
         }
     }
 
-    private void apart(Apart pair) {
+    private void apart(ChangeOver pair) {
         BoolVar first = before(pair.a(), pair.b(), pair.afterA());
         BoolVar second = before(pair.b(), pair.a(), pair.afterB());
         model.addClausesBoolOrArrayEqualTrue(new BoolVar[] {first, second});

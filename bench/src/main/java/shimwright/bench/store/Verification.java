@@ -16,7 +16,7 @@ import shimwright.bench.store.RememberedHeads.Remembered;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Head;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 
 /** Checks kept things as far as anything can show whether they are as they were kept; changes nothing. */
 public final class Verification {
@@ -35,9 +35,9 @@ public final class Verification {
     }
 
     /** A data folder, also while the program runs. */
-    public Report folder(Path data) {
+    public VerificationReport folder(Path data) {
         DataFolder files = new DataFolder(data);
-        Report.Gathering report = new Report.Gathering();
+        VerificationReport.Gathering report = new VerificationReport.Gathering();
         guarded(report, data, () -> {
             Optional<Refusal> gone = new OwnerCheck(files).gone();
             if (gone.isPresent() || !Files.exists(files.database())) {
@@ -52,7 +52,7 @@ public final class Verification {
             }
             report.sound(head.value().count() + " entries follow one from the other and end as the head file says");
             headFile(report, files);
-            Sums.Found sums = Sums.check(files, head.value());
+            FolderHashes.Found sums = FolderHashes.check(files, head.value());
             if (sums.by().isPresent()) {
                 key(report, files.sums(), sums.by().get());
             }
@@ -73,9 +73,9 @@ public final class Verification {
     }
 
     /** A backup. */
-    public Report backup(Path backup) {
+    public VerificationReport backup(Path backup) {
         DataFolder files = new DataFolder(backup.toAbsolutePath().normalize());
-        Report.Gathering report = new Report.Gathering();
+        VerificationReport.Gathering report = new VerificationReport.Gathering();
         guarded(report, backup, () -> {
             Outcome<Backup.Made> sound = Backup.check(backup);
             if (!(sound instanceof Outcome.Ok<Backup.Made> made)) {
@@ -101,18 +101,18 @@ public final class Verification {
      *
      * @param data the data folder it should come from, where it is at hand
      */
-    public Report record(Path file, Optional<Path> data) {
-        Report.Gathering report = new Report.Gathering();
+    public VerificationReport record(Path file, Optional<Path> data) {
+        VerificationReport.Gathering report = new VerificationReport.Gathering();
         guarded(report, file, () -> {
-            Optional<Signed> end = Signed.endOf(Files.readAllBytes(file));
-            if (end.isEmpty() || end.get().what() != Signed.What.RECORD) {
+            Optional<SignedHead> end = SignedHead.endOf(Files.readAllBytes(file));
+            if (end.isEmpty() || end.get().what() != SignedHead.What.RECORD) {
                 report.fault(Fault.at(
                         file,
                         "this file was changed after it was signed, or was never signed",
                         "Print the record anew and compare"));
                 return;
             }
-            Signed signed = end.get();
+            SignedHead signed = end.get();
             report.sound("record of " + signed.stream() + " at its entry "
                     + signed.head().count() + ", hash " + signed.head().hash() + ", as it was signed");
             key(report, file, signed);
@@ -134,12 +134,12 @@ public final class Verification {
      * @param job the job's stream; empty for the whole log
      * @param hash at least its first 12 digits
      */
-    public Report head(Path data, String job, long count, String hash) {
+    public VerificationReport head(Path data, String job, long count, String hash) {
         DataFolder files = new DataFolder(data);
-        Report.Gathering report = new Report.Gathering();
+        VerificationReport.Gathering report = new VerificationReport.Gathering();
         guarded(report, data, () -> {
             if (!hash.matches("[0-9a-f]{12,64}")) {
-                report.fault(new Refusal(
+                report.fault(Refusal.of(
                         "--hash", "\"" + hash + "\" is not the hash of a head", "Type at least its first 12 digits"));
                 return;
             }
@@ -168,7 +168,7 @@ public final class Verification {
         void run() throws IOException, SQLException;
     }
 
-    private static void guarded(Report.Gathering report, Path place, Work work) {
+    private static void guarded(VerificationReport.Gathering report, Path place, Work work) {
         try {
             work.run();
         } catch (IOException failed) {
@@ -180,7 +180,7 @@ public final class Verification {
         }
     }
 
-    private static void headFile(Report.Gathering report, DataFolder files) throws IOException {
+    private static void headFile(VerificationReport.Gathering report, DataFolder files) throws IOException {
         if (!new HeadFile(files.head()).isClean()) {
             report.fault(Fault.at(
                     files.head(),
@@ -189,7 +189,7 @@ public final class Verification {
         }
     }
 
-    private void entries(Report.Gathering report, DataFolder files, Connection database)
+    private void entries(VerificationReport.Gathering report, DataFolder files, Connection database)
             throws IOException, SQLException {
         LogScan scan = LogScan.of(database);
         FilePictureStore pictures = FilePictureStore.over(files.pictures());
@@ -200,7 +200,7 @@ public final class Verification {
         report.part(
                 contents(files.documents(), scan.documents(), "document", documents::find),
                 scan.documents().size() + " documents are as they were kept");
-        for (Kept kept : scan.clockSetBack()) {
+        for (LogEntry kept : scan.clockSetBack()) {
             report.remark("Entry " + kept.number() + " is dated " + kept.draft().at()
                     + ", before the one in front of it: the clock was set back");
         }
@@ -238,23 +238,24 @@ public final class Verification {
         return faults;
     }
 
-    private void handBacks(Report.Gathering report, DataFolder files, Connection database, List<Kept> handedBack)
+    private void handBacks(
+            VerificationReport.Gathering report, DataFolder files, Connection database, List<LogEntry> handedBack)
             throws IOException, SQLException {
         if (Schema.version(database) < Schema.SIGNED) {
             report.remark("No hand-back is signed: an older program kept this log");
             return;
         }
         boolean anySigned = Sql.signatures(database) > 0;
-        for (Kept kept : handedBack) {
+        for (LogEntry kept : handedBack) {
             String stream = kept.draft().stream();
             Optional<String> line = Sql.signature(database, stream, kept.streamNumber());
-            Optional<Signed> signed = line.flatMap(Signed::of).filter(Signed::isSound);
+            Optional<SignedHead> signed = line.flatMap(SignedHead::of).filter(SignedHead::isSound);
             if (line.isEmpty() && !anySigned) {
                 report.remark("The hand-back of " + stream + " is not signed");
             } else if (line.isEmpty()) {
                 report.fault(Fault.at(files.root(), "the signature of the hand-back of " + stream + " is gone", ""));
             } else if (signed.isEmpty()
-                    || signed.get().what() != Signed.What.HANDBACK
+                    || signed.get().what() != SignedHead.What.HANDBACK
                     || !signed.get().head().equals(kept.streamHead())
                     || !Sql.shop(database).equals(Optional.of(signed.get().shop()))) {
                 report.fault(Fault.at(
@@ -269,7 +270,7 @@ public final class Verification {
     }
 
     /** Whose key it was. */
-    private void key(Report.Gathering report, Path place, Signed signed) throws IOException {
+    private void key(VerificationReport.Gathering report, Path place, SignedHead signed) throws IOException {
         String name = SigningKey.fingerprint(signed.key());
         boolean own = owner.hasKey() && owner.key().publicKey().equals(signed.key());
         if (own || trusted.equals(Optional.of(name.replace(" ", "")))) {
@@ -283,7 +284,8 @@ public final class Verification {
         }
     }
 
-    private void signature(Report.Gathering report, DataFolder files, String shop, Head head) throws IOException {
+    private void signature(VerificationReport.Gathering report, DataFolder files, String shop, Head head)
+            throws IOException {
         if (!Files.isRegularFile(files.signature())) {
             if (owner.hasKey() || trusted.isPresent()) {
                 report.fault(Fault.at(
@@ -296,11 +298,11 @@ public final class Verification {
             return;
         }
         String text = Files.readString(files.signature(), StandardCharsets.ISO_8859_1);
-        Optional<Signed> signed = text.endsWith("\n")
-                ? Signed.of(text.substring(0, text.length() - 1)).filter(Signed::isSound)
+        Optional<SignedHead> signed = text.endsWith("\n")
+                ? SignedHead.of(text.substring(0, text.length() - 1)).filter(SignedHead::isSound)
                 : Optional.empty();
         if (signed.isEmpty()
-                || signed.get().what() != Signed.What.BACKUP
+                || signed.get().what() != SignedHead.What.BACKUP
                 || !signed.get().shop().equals(shop)
                 || !signed.get().head().equals(head)
                 || !signed.get().document().equals(Disk.hash(files.manifest()))) {
@@ -311,7 +313,7 @@ public final class Verification {
         }
     }
 
-    private void remembered(Report.Gathering report, DataFolder files, Connection database, Head log)
+    private void remembered(VerificationReport.Gathering report, DataFolder files, Connection database, Head log)
             throws IOException, SQLException {
         Optional<String> shop = Sql.shop(database);
         if (shop.isEmpty()) {
@@ -327,12 +329,14 @@ public final class Verification {
         }
     }
 
-    private void newest(Report.Gathering report, DataFolder files, Head log) throws IOException, SQLException {
+    private void newest(VerificationReport.Gathering report, DataFolder files, Head log)
+            throws IOException, SQLException {
         new OwnerCheck(files).newest(owner, log).ifPresent(report::fault);
     }
 
     /** Heads remembered of the folders that a backup may come from: it must fit one of them as far as it goes. */
-    private void elsewhere(Report.Gathering report, DataFolder files, Connection database, String shop, Head head)
+    private void elsewhere(
+            VerificationReport.Gathering report, DataFolder files, Connection database, String shop, Head head)
             throws IOException, SQLException {
         List<Remembered> all = owner.heads().all().stream()
                 .filter(one -> one.shop().equals(shop))

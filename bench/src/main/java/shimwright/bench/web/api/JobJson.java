@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.mechanics.axial.shim.Drawer;
 import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.act.SettingActs;
+import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Closing;
@@ -19,7 +19,7 @@ import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
-import shimwright.rebuild.rules.Holds;
+import shimwright.rebuild.rules.HoldPoints;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Measurable;
 import shimwright.rebuild.unit.model.Quantity;
@@ -73,7 +73,7 @@ final class JobJson {
         return one;
     }
 
-    static Map<String, Object> bench(OnBench bench) {
+    static Map<String, Object> bench(JobOnBench bench) {
         Job job = bench.job();
         Map<String, Object> all = card(job);
         all.put("done", List.copyOf(job.stepsDone()));
@@ -120,7 +120,7 @@ final class JobJson {
         return one;
     }
 
-    private static Map<String, Object> step(OnBench bench, Step step) {
+    private static Map<String, Object> step(JobOnBench bench, Step step) {
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("step", step.id());
         one.put("todo", step.todo());
@@ -132,7 +132,7 @@ final class JobJson {
         one.put("reading", step.phase().name().toLowerCase(java.util.Locale.ROOT));
         one.put("hold", step.hold());
         List<Object> checks = new ArrayList<>();
-        for (Holds.CheckStanding standing : Holds.of(bench.bench(), step)) {
+        for (HoldPoints.CheckStanding standing : HoldPoints.of(bench.bench(), step)) {
             Map<String, Object> check = check(standing.check());
             check.put("standing", standing.standing().name().toLowerCase(java.util.Locale.ROOT));
             checks.add(check);
@@ -180,7 +180,7 @@ final class JobJson {
         return one;
     }
 
-    static Map<String, Object> session(OnBench bench, Session session) {
+    static Map<String, Object> session(JobOnBench bench, Session session) {
         Clearance clearance = session.clearance();
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("clearance", clearance.id());
@@ -190,7 +190,7 @@ final class JobJson {
         one.put("stage", session.stage().name().toLowerCase(java.util.Locale.ROOT));
         one.put("say", session.say());
         one.put("method", clearance.method().name().toLowerCase(java.util.Locale.ROOT));
-        one.put("numbers", SettingActs.numbers(clearance));
+        one.put("numbers", ClearanceActs.numbers(clearance));
         one.put("rounds", session.current().rounds().size());
         one.put("wanted", clearance.rounds());
         one.put("reading", session.current().phase().name().toLowerCase(java.util.Locale.ROOT));
@@ -220,7 +220,7 @@ final class JobJson {
         return one;
     }
 
-    private static Map<String, Object> place(OnBench bench, Clearance.Position position) {
+    private static Map<String, Object> place(JobOnBench bench, Clearance.Position position) {
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("place", position.id());
         one.put("where", position.where());
@@ -260,7 +260,7 @@ final class JobJson {
     }
 
     /** Ways to serve a group of clearances that share places: the tags by place, the best way first. */
-    private static Map<String, Object> together(OnBench bench, List<String> group) {
+    private static Map<String, Object> together(JobOnBench bench, List<String> group) {
         SharedShims shared = SharedShims.of(bench.unit(), bench.job(), bench.shop(), group);
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("clearances", shared.clearances());
