@@ -67,7 +67,7 @@ public final class Desk {
         this.shelf = shelf;
         this.clock = clock;
         this.streams = new FoldCache(log, summaries);
-        this.plans = new PlanCache(clock, SearchBudget.page(), SearchBudget.proof());
+        this.plans = new PlanCache(clock, SearchBudget.page(), SearchBudget.proof(), PlanCache.behind());
     }
 
     /** Who does something, and under which id. */
