@@ -24,10 +24,13 @@ public final class Plans {
     /** Seconds for which a plan stands while a clock runs. */
     private static final long SLICE = 300;
 
+    /** Plans that are held in memory. */
+    private static final long PLANS = 100;
+
     private final Clock clock;
     private final Budget first;
     private final Budget longer;
-    private final Map<String, Laid> laid = new ConcurrentHashMap<>();
+    private final Recent<Laid> laid = new Recent<>(PLANS, one -> 1);
     private final Map<String, Looking> looking = new ConcurrentHashMap<>();
 
     /**
@@ -124,16 +127,7 @@ public final class Plans {
                         Outcome<Plan> found =
                                 Planner.lay(from.unit(), from.sides(), from.present(), longer, watch, from.order());
                         if (found.isOk()) {
-                            laid.replace(
-                                    job,
-                                    from,
-                                    new Laid(
-                                            from.unit(),
-                                            from.sides(),
-                                            from.present(),
-                                            from.awaited(),
-                                            from.time(),
-                                            found));
+                            found(job, from, found);
                         }
                     } finally {
                         looking.remove(job, one);
@@ -142,6 +136,17 @@ public final class Plans {
                 "looks for a better plan");
         thread.setDaemon(true);
         thread.start();
+    }
+
+    /** A plan found while nothing changed takes the place of the one before. */
+    private void found(String job, Laid from, Outcome<Plan> plan) {
+        synchronized (laid) {
+            if (from.equals(laid.get(job))) {
+                laid.put(
+                        job,
+                        new Laid(from.unit(), from.sides(), from.present(), from.awaited(), from.time(), plan));
+            }
+        }
     }
 
     /** The look that is under way for a job. */
