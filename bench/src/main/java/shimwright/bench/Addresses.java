@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 
 /**
  * What a {@code --host} means on this machine.
@@ -40,20 +41,21 @@ record Addresses(List<String> listen, List<String> network, Set<String> names) {
                 return Outcome.ok(new Addresses(List.of(HERE), List.of(), Set.of()));
             }
             if (!asked.isLoopbackAddress() && NetworkInterface.getByInetAddress(asked) == null) {
-                return Outcome.refused(
+                return Outcome.refused(Refusal.of(
                         "--host",
                         host + " is no address of this machine",
-                        "Take " + (own.isEmpty() ? "" : String.join(", ", own) + ", or ") + "0.0.0.0 for all of them");
+                        "Take " + (own.isEmpty() ? "" : String.join(", ", own) + ", or ") + "0.0.0.0 for all of them"));
             }
             List<String> one = List.of(address);
             return Outcome.ok(new Addresses(List.of(HERE, address), one, names(host, one)));
         } catch (UnknownHostException unknown) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "--host",
                     "\"" + host + "\" is neither an address nor a known name",
-                    "Take 0.0.0.0 for all of this machine's addresses");
+                    "Take 0.0.0.0 for all of this machine's addresses"));
         } catch (SocketException broken) {
-            return Outcome.refused("--host", "the network cannot be asked: " + broken.getMessage(), "Leave --host out");
+            return Outcome.refused(
+                    Refusal.of("--host", "the network cannot be asked: " + broken.getMessage(), "Leave --host out"));
         }
     }
 

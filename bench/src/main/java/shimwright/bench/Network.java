@@ -99,7 +99,7 @@ final class Network {
         if (options.has("pair")) {
             Outcome<Code> code = Role.of(options.get("pair", ""))
                     .map(role -> devices.code(role, options.get("person", "")))
-                    .orElse(Outcome.refused(List.of(new Refusal(
+                    .orElse(Outcome.refused(List.of(Refusal.of(
                             "--pair",
                             "\"" + options.get("pair", "") + "\" is no role",
                             "Take owner, bench or onlooker"))));

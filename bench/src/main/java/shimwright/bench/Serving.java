@@ -24,7 +24,7 @@ import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.UnitShelf;
 import shimwright.bench.store.DataFolder;
 import shimwright.bench.store.Disk;
-import shimwright.bench.store.KeptLog;
+import shimwright.bench.store.OpenLog;
 import shimwright.bench.store.OwnerFolder;
 import shimwright.bench.store.ShopStore;
 import shimwright.bench.store.SqliteJobLog;
@@ -53,9 +53,9 @@ final class Serving {
      */
     record Running(
             Javalin server,
-            KeptLog log,
+            OpenLog log,
             Optional<SummaryFile> summaries,
-            Units units,
+            UnitFolder units,
             Entrance entrance,
             CompletableFuture<Void> settled)
             implements AutoCloseable {
@@ -122,7 +122,7 @@ final class Serving {
 
     private static int start(Path folder, Options options, boolean demo, PrintStream out, PrintStream err) {
         Clock clock = Clock.system(ZoneId.systemDefault());
-        Optional<OwnerFolder> owner = demo ? Optional.empty() : Optional.of(Keeping.owner(options, clock));
+        Optional<OwnerFolder> owner = demo ? Optional.empty() : Optional.of(BackupCommands.owner(options, clock));
         Outcome<Running> running = open(folder, options, demo, clock, owner);
         if (!(running instanceof Outcome.Ok<Running> ok)) {
             return refused(running.refusals(), err);
@@ -158,7 +158,7 @@ final class Serving {
         }
         SqliteJobLog.Opening how = options.has("accept-log") ? SqliteJobLog.Opening.ACCEPT : SqliteJobLog.Opening.WRITE;
         DataFolder files = new DataFolder(folder);
-        Units units = Units.in(files.units());
+        UnitFolder units = UnitFolder.in(files.units());
         Outcome<ShopStore> store = options.has("store")
                 ? ShopStore.at(options.get("store", ""), how, owner)
                 : ShopStore.in(folder, how, owner);
@@ -209,8 +209,8 @@ final class Serving {
         try {
             return Outcome.ok(server.start());
         } catch (JavalinBindException taken) {
-            return Outcome.refused(
-                    "port " + port, "another program listens there", "Stop it, or take another with --port N");
+            return Outcome.refused(Refusal.at(
+                    "port " + port, "another program listens there", "Stop it, or take another with --port N"));
         }
     }
 
@@ -221,9 +221,10 @@ final class Serving {
                 return Outcome.ok(port);
             }
         } catch (NumberFormatException letters) {
-            return Outcome.refused("--port", "\"" + text + "\" is not a number", "Type a number such as " + PORT);
+            return Outcome.refused(
+                    Refusal.of("--port", "\"" + text + "\" is not a number", "Type a number such as " + PORT));
         }
-        return Outcome.refused("--port", text + " is not a port", "Type a number from 0 to 65535");
+        return Outcome.refused(Refusal.of("--port", text + " is not a port", "Type a number from 0 to 65535"));
     }
 
     private static void browse(String url) {

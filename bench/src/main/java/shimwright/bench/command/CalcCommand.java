@@ -100,7 +100,7 @@ public final class CalcCommand {
                 .findFirst()
                 .map(known -> "Did you mean " + known + "?")
                 .orElse("calc alone lists them");
-        return new Refusal("", "there is no worksheet \"" + name + "\"", near);
+        return Refusal.at("", "there is no worksheet \"" + name + "\"", near);
     }
 
     private static Outcome<Asked> read(List<String> args, boolean json) {
@@ -120,7 +120,7 @@ public final class CalcCommand {
                     input = next;
                     i++;
                     if (next.isEmpty()) {
-                        refusals.add(new Refusal("--input", "no file named", "Type --input cases.csv"));
+                        refusals.add(Refusal.of("--input", "no file named", "Type --input cases.csv"));
                     }
                 }
                 case "--units" -> {
@@ -128,7 +128,7 @@ public final class CalcCommand {
                     if (next.equals("inch")) {
                         system = UnitSystem.INCH;
                     } else if (!next.equals("metric")) {
-                        refusals.add(new Refusal("--units", "\"" + next + "\" is not known", "Type inch or metric"));
+                        refusals.add(Refusal.of("--units", "\"" + next + "\" is not known", "Type inch or metric"));
                     }
                 }
                 default -> {
@@ -158,9 +158,9 @@ public final class CalcCommand {
     private static void take(String arg, Map<String, String> given, List<Refusal> refusals) {
         int equals = arg.indexOf('=');
         if (equals < 1 || arg.startsWith("--")) {
-            refusals.add(new Refusal("", "\"" + arg + "\" is not understood", "Type inputs as key=value"));
+            refusals.add(Refusal.at("", "\"" + arg + "\" is not understood", "Type inputs as key=value"));
         } else if (given.put(arg.substring(0, equals), arg.substring(equals + 1)) != null) {
-            refusals.add(new Refusal(arg.substring(0, equals), "given twice", "Give it once"));
+            refusals.add(Refusal.of(arg.substring(0, equals), "given twice", "Give it once"));
         }
     }
 

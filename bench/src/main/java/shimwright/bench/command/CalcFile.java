@@ -37,11 +37,11 @@ final class CalcFile {
             if (name.toLowerCase(Locale.ROOT).endsWith(".csv")) {
                 return Cases.csv(reader, name, each);
             }
-            return List.of(new Refusal(name, "is neither .json nor .csv", "Name it for what it is"));
+            return List.of(Refusal.at(name, "is neither .json nor .csv", "Name it for what it is"));
         } catch (NoSuchFileException missing) {
-            return List.of(new Refusal(name, "there is no such file", "Check the name and the folder"));
+            return List.of(Refusal.at(name, "there is no such file", "Check the name and the folder"));
         } catch (IOException | UncheckedIOException | InvalidPathException unreadable) {
-            return List.of(new Refusal(name, "cannot be read", "It must be a text file in UTF-8"));
+            return List.of(Refusal.at(name, "cannot be read", "It must be a text file in UTF-8"));
         }
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 
 /**
  * Options of a command: {@code --name value} and {@code --flag}.
@@ -29,19 +30,21 @@ public record Options(Map<String, String> values) {
             } else if (named.contains(name) && i + 1 < args.size()) {
                 values.put(name, args.get(++i));
             } else {
-                return Outcome.refused(
+                return Outcome.refused(Refusal.at(
                         "command line",
                         "\"" + args.get(i) + "\" " + (named.contains(name) ? "needs a value" : "is not known here"),
-                        "Type ./shimwright help");
+                        "Type ./shimwright help"));
             }
         }
         return Outcome.ok(new Options(Map.copyOf(values)));
     }
 
+    /** The value of an option, or another where it was not given. */
     public String get(String name, String otherwise) {
         return values.getOrDefault(name, otherwise);
     }
 
+    /** True where the option was given. */
     public boolean has(String name) {
         return values.containsKey(name);
     }

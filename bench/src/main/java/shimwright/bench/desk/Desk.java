@@ -9,13 +9,14 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.act.Act;
+import shimwright.rebuild.act.ActContext;
+import shimwright.rebuild.act.ActResult;
 import shimwright.rebuild.act.Acts;
-import shimwright.rebuild.act.Decided;
 import shimwright.rebuild.act.ShopActs;
-import shimwright.rebuild.act.Surroundings;
-import shimwright.rebuild.job.Appended;
+import shimwright.rebuild.job.AppendResult;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Fold;
@@ -23,11 +24,11 @@ import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.JobLog;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.job.Summaries;
-import shimwright.rebuild.plan.search.Budget;
+import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.workbench.PinnedUnit;
 import shimwright.rebuild.workbench.ShopFloor;
 import shimwright.rebuild.workbench.Workbench;
@@ -47,8 +48,8 @@ public final class Desk {
     private final PictureStore pictures;
     private final UnitShelf shelf;
     private final Clock clock;
-    private final Streams streams;
-    private final Plans plans;
+    private final FoldCache streams;
+    private final PlanCache plans;
     private final Recent<Workbench> benches =
             new Recent<>(ENTRIES, bench -> bench.job().entries().size());
 
@@ -67,8 +68,8 @@ public final class Desk {
         this.pictures = pictures;
         this.shelf = shelf;
         this.clock = clock;
-        this.streams = new Streams(log, summaries);
-        this.plans = new Plans(clock, Budget.page(), Budget.proof());
+        this.streams = new FoldCache(log, summaries);
+        this.plans = new PlanCache(clock, SearchBudget.page(), SearchBudget.proof());
     }
 
     /** Who does something, and under which id. */
@@ -81,16 +82,19 @@ public final class Desk {
      * @param entries in order
      * @param said a short sentence; empty for a post that was kept before
      */
-    public record Done(String stream, List<Kept> entries, String said) {}
+    public record Done(String stream, List<LogEntry> entries, String said) {}
 
+    /** The unit files that the shop knows. */
     public UnitShelf shelf() {
         return shelf;
     }
 
-    public Plans plans() {
+    /** The plans of the jobs, laid when asked for. */
+    public PlanCache plans() {
         return plans;
     }
 
+    /** Where pictures are kept. */
     public PictureStore pictures() {
         return pictures;
     }
@@ -100,13 +104,14 @@ public final class Desk {
         return log.head();
     }
 
+    /** The present moment. */
     public Instant now() {
         return clock.instant();
     }
 
     /** The line of each job, the newest first. */
-    public List<JobLine> lines() {
-        List<JobLine> lines = new ArrayList<>(streams.lines());
+    public List<JobSummary> lines() {
+        List<JobSummary> lines = new ArrayList<>(streams.lines());
         Collections.reverse(lines);
         return lines;
     }
@@ -139,6 +144,7 @@ public final class Desk {
         return head.count() + "-" + head.hash().substring(0, 12);
     }
 
+    /** The shop as its log has it now. */
     public Shop shop() {
         return streams.shop();
     }
@@ -157,8 +163,8 @@ public final class Desk {
     }
 
     /** The job with everything around it; empty where there is none or its unit file is not here. */
-    public Optional<OnBench> bench(String job) {
-        return workbench(job).map(bench -> new OnBench(bench, () -> plans.of(bench)));
+    public Optional<JobOnBench> bench(String job) {
+        return workbench(job).map(bench -> new JobOnBench(bench, () -> plans.of(bench)));
     }
 
     private Optional<Workbench> workbench(String id) {
@@ -190,7 +196,7 @@ public final class Desk {
      * @return refused with every reason; nothing is kept then
      */
     public Outcome<Done> act(String job, Act.OfJob act, Signed signed) {
-        Optional<Kept> known = log.find(signed.id());
+        Optional<LogEntry> known = log.find(signed.id());
         if (known.isPresent()) {
             return repeated(job, act, signed, known.get());
         }
@@ -198,11 +204,13 @@ public final class Desk {
             Head whole = log.head();
             Optional<Workbench> bench = workbench(job);
             if (bench.isEmpty()) {
-                return Outcome.refused(
-                        "job", "there is no such job, or its unit file is not here", "Look in the shop for its number");
+                return Outcome.refused(Refusal.at(
+                        "job",
+                        "there is no such job, or its unit file is not here",
+                        "Look in the shop for its number"));
             }
-            Surroundings around =
-                    new Surroundings(floor(), signed.units(), bench.get().now());
+            ActContext around =
+                    new ActContext(floor(), signed.units(), bench.get().now());
             Heads heads = act.usesDrawer()
                     ? Heads.ofLog(whole)
                     : Heads.of(job, bench.get().job().head());
@@ -217,14 +225,14 @@ public final class Desk {
 
     /** Does something in the shop, or opens a job. */
     public Outcome<Done> act(Act.OfShop act, Signed signed) {
-        Optional<Kept> known = log.find(signed.id());
+        Optional<LogEntry> known = log.find(signed.id());
         if (known.isPresent()) {
             return repeated(act, signed, known.get());
         }
         for (int tries = 0; tries < TRIES; tries++) {
             Head whole = log.head();
             Instant now = clock.instant();
-            Outcome<Optional<Done>> kept = Acts.decide(act, new Surroundings(floor(), signed.units(), now))
+            Outcome<Optional<Done>> kept = Acts.decide(act, new ActContext(floor(), signed.units(), now))
                     .flatMap(decided -> keep(decided, signed, now, Heads.ofLog(whole)));
             if (!kept.isOk() || kept.orElseThrow().isPresent()) {
                 return kept.map(Optional::orElseThrow);
@@ -234,11 +242,11 @@ public final class Desk {
     }
 
     private static Outcome<Done> busy() {
-        return Outcome.refused("shop", "others are keeping entries at this moment", "Press it again");
+        return Outcome.refused(Refusal.at("shop", "others are keeping entries at this moment", "Press it again"));
     }
 
     /** Empty where the log went on meanwhile. */
-    private Outcome<Optional<Done>> keep(Decided decided, Signed signed, Instant now, Heads heads) {
+    private Outcome<Optional<Done>> keep(ActResult decided, Signed signed, Instant now, Heads heads) {
         List<Draft> drafts = new ArrayList<>();
         for (Entry entry : decided.entries()) {
             String id = drafts.isEmpty() ? signed.id() : signed.id() + "-" + (drafts.size() + 1);
@@ -249,7 +257,7 @@ public final class Desk {
             }
         }
         return log.append(drafts, heads)
-                .map(appended -> appended instanceof Appended.Entries kept
+                .map(appended -> appended instanceof AppendResult.Entries kept
                         ? Optional.of(new Done(decided.stream(), kept.entries(), decided.said()))
                         : Optional.empty());
     }
@@ -263,21 +271,21 @@ public final class Desk {
     }
 
     /** An id that is kept already: the same act on the bench as it lay then is the same post; anything else is refused. */
-    private Outcome<Done> repeated(String job, Act.OfJob act, Signed signed, Kept known) {
+    private Outcome<Done> repeated(String job, Act.OfJob act, Signed signed, LogEntry known) {
         Optional<Job> now = streams.job(job);
         if (now.isPresent() && known.draft().stream().equals(job)) {
-            List<Kept> before = now.get().entries().stream()
+            List<LogEntry> before = now.get().entries().stream()
                     .filter(kept -> kept.number() < known.number())
                     .toList();
             Optional<Job> then = Fold.job(before);
-            Outcome<Decided> decided = then.flatMap(this::file)
+            Outcome<ActResult> decided = then.flatMap(this::file)
                     .map(file -> new Workbench(
                             then.orElseThrow(), file, shop(), known.draft().at(), clock.getZone()))
                     .map(bench -> act.on(
                             bench,
-                            new Surroundings(
+                            new ActContext(
                                     floor(), signed.units(), known.draft().at())))
-                    .orElseGet(() -> Outcome.refused("job", "there is no such job", ""));
+                    .orElseGet(() -> Outcome.refused(Refusal.at("job", "there is no such job", "")));
             boolean same =
                     decided.isOk() && decided.orElseThrow().entries().get(0).equals(known.body());
             if (same) {
@@ -287,20 +295,20 @@ public final class Desk {
         return otherwise();
     }
 
-    private Outcome<Done> repeated(Act.OfShop act, Signed signed, Kept known) {
+    private Outcome<Done> repeated(Act.OfShop act, Signed signed, LogEntry known) {
         Entry body = known.body();
         boolean opened = act instanceof ShopActs.OpenJob open
                 && body instanceof Entry.JobOpened there
                 && there.number().equals(open.number());
-        Outcome<Decided> decided =
-                act.on(new Surroundings(floor(), signed.units(), known.draft().at()));
+        Outcome<ActResult> decided =
+                act.on(new ActContext(floor(), signed.units(), known.draft().at()));
         boolean same = decided.isOk() && decided.orElseThrow().entries().get(0).equals(body);
         return opened || same ? Outcome.ok(new Done(known.draft().stream(), List.of(known), "")) : otherwise();
     }
 
     private static Outcome<Done> otherwise() {
-        return Outcome.refused(
-                "entry", "this entry is already kept and says something else", "Load the page again and look");
+        return Outcome.refused(Refusal.of(
+                "entry", "this entry is already kept and says something else", "Load the page again and look"));
     }
 
     /**
@@ -310,7 +318,7 @@ public final class Desk {
      * @param by who signs it
      */
     public void pinOlderJobs(String by) {
-        for (JobLine line : lines()) {
+        for (JobSummary line : lines()) {
             if (line.unitFile().isEmpty()) {
                 streams.job(line.job()).ifPresent(job -> pin(job, by));
             }
@@ -320,7 +328,7 @@ public final class Desk {
     private void pin(Job job, String by) {
         file(job)
                 .ifPresent(file -> keep(
-                        new Decided(
+                        new ActResult(
                                 job.id(),
                                 List.of(new Entry.UnitMoved(
                                         file.hash(),

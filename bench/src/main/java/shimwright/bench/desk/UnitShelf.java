@@ -86,10 +86,12 @@ public final class UnitShelf {
         return shelved().byType();
     }
 
+    /** The unit types on the shelf, by name. */
     public Collection<UnitType> types() {
         return units().values().stream().map(PinnedUnit::type).toList();
     }
 
+    /** The unit type of that id; empty where there is none. */
     public Optional<UnitType> type(String id) {
         return Optional.ofNullable(units().get(id)).map(PinnedUnit::type);
     }

@@ -66,18 +66,18 @@ public final class Cases {
             throw broken.getCause();
         } catch (JacksonException broken) {
             int line = broken.getLocation() == null ? 1 : broken.getLocation().getLineNr();
-            return Outcome.refused(name + ":" + line, "is not sound JSON", broken.getOriginalMessage());
+            return Outcome.refused(Refusal.at(name + ":" + line, "is not sound JSON", broken.getOriginalMessage()));
         }
         boolean many = content instanceof List<?>;
         List<?> items = content instanceof List<?> list ? list : content == null ? List.of() : List.of(content);
         if (items.isEmpty()) {
-            return Outcome.refused(name, "holds no case", "Write {\"key\": value}");
+            return Outcome.refused(Refusal.at(name, "holds no case", "Write {\"key\": value}"));
         }
         List<Case> cases = new ArrayList<>();
         for (int i = 0; i < items.size(); i++) {
             String place = name + ", case " + (i + 1);
             if (!(items.get(i) instanceof Map<?, ?> map)) {
-                return Outcome.refused(place, "is not an object", "Write {\"key\": value}");
+                return Outcome.refused(Refusal.at(place, "is not an object", "Write {\"key\": value}"));
             }
             Map<String, Object> given = new LinkedHashMap<>();
             map.forEach((key, value) -> {
@@ -107,10 +107,10 @@ public final class Cases {
         reader.mark(LONGEST_HEADER);
         String header = reader.readLine();
         if (header == null || header.isBlank()) {
-            return List.of(new Refusal(name + ":1", "has no header line", "Write the keys in the first line"));
+            return List.of(Refusal.at(name + ":1", "has no header line", "Write the keys in the first line"));
         }
         if (header.length() >= LONGEST_HEADER) {
-            return List.of(new Refusal(name + ":1", "the header line has no end", "Write one case a line"));
+            return List.of(Refusal.at(name + ":1", "the header line has no end", "Write one case a line"));
         }
         reader.reset();
         boolean semicolons = header.contains(";") && !header.contains(",");
@@ -134,12 +134,12 @@ public final class Cases {
             throw inside;
         } catch (IllegalArgumentException twice) {
             return List.of(
-                    new Refusal(name + ":1", "the header line has an empty or repeated key", "Name each column once"));
+                    Refusal.at(name + ":1", "the header line has an empty or repeated key", "Name each column once"));
         }
     }
 
     private static Refusal notCsv(String name) {
-        return new Refusal(
+        return Refusal.at(
                 name, "a quote in it stands where none may, or is never closed", "Write a quote within a cell twice");
     }
 
@@ -149,7 +149,7 @@ public final class Cases {
             number++;
             String place = name + ":" + rows.getCurrentLineNumber();
             if (!row.isConsistent()) {
-                return List.of(new Refusal(
+                return List.of(Refusal.at(
                         place,
                         row.size() + " cells under " + rows.getHeaderNames().size() + " keys",
                         "Quote cells with commas"));
@@ -158,6 +158,6 @@ public final class Cases {
         }
         return number > 0
                 ? List.of()
-                : List.of(new Refusal(name + ":1", "no case stands below the header", "Write one case a line"));
+                : List.of(Refusal.at(name + ":1", "no case stands below the header", "Write one case a line"));
     }
 }

@@ -52,7 +52,7 @@ public record DrawOptions(String count, String seed, String coverage) {
         }
         if (typed.count().isEmpty()) {
             if (!typed.seed().isEmpty() || !typed.coverage().isEmpty()) {
-                refusals.add(new Refusal(count, "not given", "Give it, such as 100000, beside seed and coverage"));
+                refusals.add(Refusal.of(count, "not given", "Give it, such as 100000, beside seed and coverage"));
             }
             return Optional.empty();
         }
@@ -70,7 +70,7 @@ public record DrawOptions(String count, String seed, String coverage) {
             return read.map(s -> new Sampling(most, s.seed(), s.coverage(), s.threads(), true));
         }
         if (read.isPresent() && read.get().draws() > most) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     count,
                     read.get().draws() + " draws would keep you waiting",
                     "Take up to " + most + " here, or use calc on the command line"));
@@ -86,11 +86,11 @@ public record DrawOptions(String count, String seed, String coverage) {
         try {
             long number = Long.parseLong(text);
             if (name.endsWith("monte-carlo") && number != (int) number) {
-                refusals.add(new Refusal(name, text + " draws asked for", "Type a number, such as " + example));
+                refusals.add(Refusal.of(name, text + " draws asked for", "Type a number, such as " + example));
             }
             return number;
         } catch (NumberFormatException notOne) {
-            refusals.add(new Refusal(name, "\"" + text + "\" is not a number", "Type one, such as " + example));
+            refusals.add(Refusal.of(name, "\"" + text + "\" is not a number", "Type one, such as " + example));
             return none;
         }
     }
@@ -104,7 +104,7 @@ public record DrawOptions(String count, String seed, String coverage) {
                     ? Double.parseDouble(text.substring(0, text.length() - 1)) / 100
                     : Double.parseDouble(text);
         } catch (NumberFormatException notOne) {
-            refusals.add(new Refusal(coverage, "\"" + text + "\" is not a number", "Type one, such as 0.95"));
+            refusals.add(Refusal.of(coverage, "\"" + text + "\" is not a number", "Type one, such as 0.95"));
             return 0.95;
         }
     }

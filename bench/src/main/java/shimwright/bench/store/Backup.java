@@ -84,7 +84,7 @@ public final class Backup {
                 return Outcome.refused(part.refusals());
             }
             if (!from.isThere()) {
-                return Outcome.refused(from.name(), "there is no job log here", "Name a data folder");
+                return Outcome.refused(Refusal.at(from.name(), "there is no job log here", "Name a data folder"));
             }
             DataFolder to = new DataFolder(begun.value());
             from.copyLog(to);
@@ -105,8 +105,8 @@ public final class Backup {
             throws IOException, SQLException {
         Optional<String> shop = shop(to);
         if (owner.isPresent() && shop.isPresent()) {
-            Signed signed =
-                    owner.get().sign(Signed.What.BACKUP, shop.get(), "", head, Optional.of(Disk.hash(to.manifest())));
+            SignedHead signed = owner.get()
+                    .sign(SignedHead.What.BACKUP, shop.get(), "", head, Optional.of(Disk.hash(to.manifest())));
             Files.writeString(to.signature(), signed.line() + "\n", StandardCharsets.US_ASCII);
             owner.get().remember(Signing.Occasion.BACKED_UP, shop.get(), "", head, from.name());
         }
@@ -198,17 +198,19 @@ public final class Backup {
         try {
             return work.run();
         } catch (IOException failed) {
-            return Outcome.refused(place.toString(), "not done: " + Disk.why(failed), "Put that right and try again");
+            return Outcome.refused(
+                    Refusal.at(place.toString(), "not done: " + Disk.why(failed), "Put that right and try again"));
         } catch (SQLException failed) {
-            return Outcome.refused(place.toString(), "not done: " + Sql.why(failed), "Put that right and try again");
+            return Outcome.refused(
+                    Refusal.at(place.toString(), "not done: " + Sql.why(failed), "Put that right and try again"));
         }
     }
 
     /** An empty folder beside the target to work in. */
     private static Outcome<Path> begin(Path target) throws IOException {
         if (Files.exists(target) && !isEmptyFolder(target)) {
-            return Outcome.refused(
-                    target.toString(), "there is something here already", "Name a folder that is not there yet");
+            return Outcome.refused(Refusal.at(
+                    target.toString(), "there is something here already", "Name a folder that is not there yet"));
         }
         Path part = target.resolveSibling(target.getFileName() + ".part");
         Disk.deleteAll(part);

@@ -23,14 +23,14 @@ record CheckedPicture(Picture picture, String ending) {
         Optional<Image.Type> type = Image.type(content);
         if (type.isEmpty()) {
             String what = Image.what(content);
-            return Outcome.refused(
+            return Outcome.refused(Refusal.at(
                     name,
                     content.length == 0
                             ? "the file is empty"
                             : "the file is " + what + ", not a picture that is kept here",
                     what.contains("HEIC")
                             ? "Set the camera to JPEG (often called most compatible) and take it again"
-                            : "Take a PNG or JPEG");
+                            : "Take a PNG or JPEG"));
         }
         Optional<Image.Size> size = Image.size(type.get(), content);
         List<Refusal> faults = faults(name, content, type.get(), size);
@@ -50,7 +50,7 @@ record CheckedPicture(Picture picture, String ending) {
     private static List<Refusal> faults(String name, byte[] content, Image.Type type, Optional<Image.Size> size) {
         List<Refusal> faults = new ArrayList<>();
         if (content.length > MAX_BYTES) {
-            faults.add(new Refusal(
+            faults.add(Refusal.at(
                     name,
                     String.format(
                             Locale.ROOT,
@@ -59,12 +59,12 @@ record CheckedPicture(Picture picture, String ending) {
                     "Take it at a lower resolution"));
         }
         if (size.isEmpty()) {
-            faults.add(new Refusal(
+            faults.add(Refusal.at(
                     name,
                     "the file begins like a " + type.word + " but is damaged or cut short",
                     "Send it again, or take the picture anew"));
         } else if (size.get().pixels() > MAX_PIXELS) {
-            faults.add(new Refusal(
+            faults.add(Refusal.at(
                     name,
                     "the picture is %d by %d pixels, more than 50 million"
                             .formatted(size.get().width(), size.get().height()),

@@ -9,11 +9,11 @@ import java.util.Optional;
 import java.util.Set;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Head;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 
 /** Compares the entries of a sound log with what they stand on: pictures, documents, clocks, signatures, printed heads. */
 final class EntriesCheck {
-    private final Report.Gathering report;
+    private final VerificationReport.Gathering report;
     private final TrustedKeys keys;
     private final Object place;
     private final Connection database;
@@ -23,7 +23,7 @@ final class EntriesCheck {
      *
      * @param place the log, for sentences
      */
-    EntriesCheck(Report.Gathering report, TrustedKeys keys, Object place, Connection database) {
+    EntriesCheck(VerificationReport.Gathering report, TrustedKeys keys, Object place, Connection database) {
         this.report = report;
         this.keys = keys;
         this.place = place;
@@ -60,7 +60,7 @@ final class EntriesCheck {
         List<Refusal> documents = missing(scan.documents(), "document", contents::document);
         documents.addAll(contents.strayDocuments(scan.documents()));
         report.part(documents, scan.documents().size() + " documents are as they were kept");
-        for (Kept kept : scan.clockSetBack()) {
+        for (LogEntry kept : scan.clockSetBack()) {
             report.remark("Entry " + kept.number() + " is dated " + kept.draft().at()
                     + ", before the one in front of it: the clock was set back");
         }
@@ -84,18 +84,18 @@ final class EntriesCheck {
         return faults;
     }
 
-    private void handBacks(List<Kept> handedBack) throws IOException, SQLException {
+    private void handBacks(List<LogEntry> handedBack) throws IOException, SQLException {
         boolean anySigned = Sql.signatures(database) > 0;
-        for (Kept kept : handedBack) {
+        for (LogEntry kept : handedBack) {
             String stream = kept.draft().stream();
             Optional<String> line = Sql.signature(database, stream, kept.streamNumber());
-            Optional<Signed> signed = line.flatMap(Signed::of).filter(Signed::isSound);
+            Optional<SignedHead> signed = line.flatMap(SignedHead::of).filter(SignedHead::isSound);
             if (line.isEmpty() && !anySigned) {
                 report.remark("The hand-back of " + stream + " is not signed");
             } else if (line.isEmpty()) {
                 report.fault(Fault.at(place, "the signature of the hand-back of " + stream + " is gone", ""));
             } else if (signed.isEmpty()
-                    || signed.get().what() != Signed.What.HANDBACK
+                    || signed.get().what() != SignedHead.What.HANDBACK
                     || !signed.get().head().equals(kept.streamHead())
                     || !Sql.shop(database).equals(Optional.of(signed.get().shop()))) {
                 report.fault(Fault.at(

@@ -115,7 +115,7 @@ final class Fault {
     }
 
     static Refusal spoilt(Refusal found) {
-        return new Refusal(
+        return Refusal.at(
                 found.place(),
                 "not kept, because the job log was found damaged while the program ran: " + found.fact(),
                 "Stop the program and restore the newest backup into a new folder");
@@ -133,17 +133,17 @@ final class Fault {
     }
 
     static Refusal notKept(String why) {
-        return new Refusal("", "not kept: " + why, "Nothing was lost. Put that right and post it again");
+        return Refusal.at("", "not kept: " + why, "Nothing was lost. Put that right and post it again");
     }
 
     static Refusal headNotWritten(String why) {
-        return new Refusal(
+        return Refusal.at(
                 "",
                 "kept, but the head file could not be written: " + why,
                 "Put that right and post it again; it will not be kept twice");
     }
 
     static Refusal at(Object folder, String fact, String hint) {
-        return new Refusal(folder.toString(), fact, hint);
+        return Refusal.at(folder.toString(), fact, hint);
     }
 }

@@ -47,20 +47,20 @@ public final class FileDocumentStore implements DocumentStore {
             return Outcome.ok(hash);
         } catch (IOException failed) {
             return Outcome.refused(
-                    List.of(new Refusal(name, "not kept: " + Disk.why(failed), "Put that right and send it again")));
+                    List.of(Refusal.at(name, "not kept: " + Disk.why(failed), "Put that right and send it again")));
         }
     }
 
     /** The hash of a document that may be kept. */
     static Outcome<String> checked(String name, byte[] content) {
         if (content.length == 0) {
-            return Outcome.refused(name, "the file is empty", "Choose another");
+            return Outcome.refused(Refusal.at(name, "the file is empty", "Choose another"));
         }
         if (content.length > MAX_BYTES) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.at(
                     name,
                     String.format(Locale.ROOT, "the file has %.1f MB, more than 4 MB", content.length / 1048576.0),
-                    "Make it shorter");
+                    "Make it shorter"));
         }
         return Outcome.ok(Disk.hash(content));
     }

@@ -47,7 +47,7 @@ public final class FilePictureStore implements PictureStore {
             return Outcome.ok(picture);
         } catch (IOException failed) {
             return Outcome.refused(List.of(
-                    new Refusal(name, "not kept: " + Disk.why(failed), "Put that right and send the picture again")));
+                    Refusal.at(name, "not kept: " + Disk.why(failed), "Put that right and send the picture again")));
         }
     }
 

@@ -57,7 +57,7 @@ final class FolderOrigin implements Backup.Origin {
         for (String hash : named(to)) {
             Optional<byte[]> content = source.find(hash);
             if (content.isEmpty() || !target.value().keep(hash, content.get()).isOk()) {
-                missing.add(new Refusal(
+                missing.add(Refusal.at(
                         "picture " + hash.substring(0, Math.min(12, hash.length())),
                         "an entry names it, but it is not there or not whole",
                         "Look for it in an older backup"));

@@ -50,10 +50,10 @@ final class Manifest {
         int last = text.lastIndexOf('\n', text.length() - 2) + 1;
         String listed = text.substring(0, last);
         if (!text.substring(last).equals(Disk.hash(bytes(listed)) + " " + last + " " + SELF + "\n")) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.at(
                     backup.root().toString(),
                     "this is not a whole backup: its list of files is missing or damaged",
-                    ANOTHER);
+                    ANOTHER));
         }
         List<Refusal> faults = new ArrayList<>(faults(backup.root(), listed, "since the backup was made"));
         Set<Path> known = new HashSet<>(List.of(backup.manifest(), backup.signature()));
@@ -78,18 +78,18 @@ final class Manifest {
     private static Optional<Refusal> fault(Path folder, String listed, String since) throws IOException {
         Optional<Path> file = place(folder, listed);
         if (file.isEmpty()) {
-            return Optional.of(new Refusal(
+            return Optional.of(Refusal.at(
                     folder.resolve(SELF).toString(),
                     "a line of the list of files cannot be read: \""
                             + listed.substring(0, Math.min(80, listed.length())) + "\"",
                     ANOTHER));
         }
         if (!Files.isRegularFile(file.get(), LinkOption.NOFOLLOW_LINKS)) {
-            return Optional.of(new Refusal(file.get().toString(), "the file is missing", ANOTHER));
+            return Optional.of(Refusal.at(file.get().toString(), "the file is missing", ANOTHER));
         }
         return line(folder, file.get()).equals(listed + "\n")
                 ? Optional.empty()
-                : Optional.of(new Refusal(file.get().toString(), "the file was changed " + since, ANOTHER));
+                : Optional.of(Refusal.at(file.get().toString(), "the file was changed " + since, ANOTHER));
     }
 
     /** The file of a line; empty for a line that names none below the folder. */
@@ -112,7 +112,7 @@ final class Manifest {
             return all.filter(path -> !Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS))
                     .filter(path -> !known.contains(path) || !Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS))
                     .sorted()
-                    .map(path -> new Refusal(
+                    .map(path -> Refusal.at(
                             path.toString(),
                             Files.isSymbolicLink(path)
                                     ? "this is a link, which no backup holds"

@@ -60,7 +60,7 @@ final class PostgresContents {
             });
         } catch (SQLException failed) {
             return Outcome.refused(
-                    List.of(new Refusal(name, "not kept: " + Sql.why(failed), "Put that right and send it again")));
+                    List.of(Refusal.at(name, "not kept: " + Sql.why(failed), "Put that right and send it again")));
         }
     }
 

@@ -53,9 +53,9 @@ final class PostgresOrigin implements Backup.Origin {
     private static void copyEntries(Connection source, Connection target) throws SQLException {
         try (Statement ask = source.createStatement()) {
             ask.setFetchSize(ROWS);
-            try (ResultSet rows = ask.executeQuery("select " + Row.COLUMNS + " from entry order by number")) {
+            try (ResultSet rows = ask.executeQuery("select " + EntryRow.COLUMNS + " from entry order by number")) {
                 while (rows.next()) {
-                    Sql.insert(target, Row.of(rows));
+                    Sql.insert(target, EntryRow.of(rows));
                 }
             }
         }
@@ -101,7 +101,7 @@ final class PostgresOrigin implements Backup.Origin {
             throws SQLException {
         Optional<byte[]> content = PostgresContents.get(source, hash, kind);
         if (content.isEmpty() || !keeping.of(content.get()).isOk()) {
-            missing.add(new Refusal(
+            missing.add(Refusal.at(
                     kind + " " + hash.substring(0, Math.min(12, hash.length())),
                     "an entry names it, but it is not there or not whole",
                     "Look for it in an older backup"));
@@ -116,8 +116,8 @@ final class PostgresOrigin implements Backup.Origin {
                 Connection source = Sql.toRead(backup.database())) {
             target.setAutoCommit(false);
             if (Sql.head(target).count() > 0) {
-                return Outcome.refused(
-                        server.name(), "there is a shop in this database already", "Name one that is empty");
+                return Outcome.refused(Refusal.at(
+                        server.name(), "there is a shop in this database already", "Name one that is empty"));
             }
             copyEntries(source, target);
             if (Schema.version(source) >= Schema.SIGNED) {

@@ -61,10 +61,10 @@ final class PostgresServer {
     }
 
     private static Outcome<PostgresServer> notAnAddress(String address) {
-        return Outcome.refused(
+        return Outcome.refused(Refusal.of(
                 "--store",
                 "\"" + address.replaceAll(":[^:@/]*@", ":…@") + "\" is not the address of a database",
-                "Type it like postgresql://user@host:5432/shop");
+                "Type it like postgresql://user@host:5432/shop"));
     }
 
     /** The address without a password. */
@@ -88,10 +88,10 @@ final class PostgresServer {
                     .migrate();
             return Outcome.ok(this);
         } catch (SQLException failed) {
-            return Outcome.refused(List.of(new Refusal(
+            return Outcome.refused(List.of(Refusal.at(
                     name, "the database cannot be used: " + Sql.why(failed), "Look whether it runs and lets you in")));
         } catch (FlywayException failed) {
-            return Outcome.refused(List.of(new Refusal(
+            return Outcome.refused(List.of(Refusal.at(
                     name,
                     "the tables are not as this program made them: "
                             + String.valueOf(failed.getMessage())

@@ -20,7 +20,7 @@ record TrustedKeys(OwnerFolder owner, Optional<String> named) {
     }
 
     /** Says whose key signed something. */
-    void check(Report.Gathering report, Object place, Signed signed) throws IOException {
+    void check(VerificationReport.Gathering report, Object place, SignedHead signed) throws IOException {
         String name = SigningKey.fingerprint(signed.key());
         boolean own = owner.hasKey() && owner.key().publicKey().equals(signed.key());
         if (own || named.equals(Optional.of(name.replace(" ", "")))) {

@@ -16,7 +16,7 @@ import shimwright.bench.store.RememberedHeads.Remembered;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Head;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 
 /** Checks kept things as far as anything can show whether they are as they were kept; changes nothing. */
 public final class Verification {
@@ -48,9 +48,9 @@ public final class Verification {
     }
 
     /** A data folder, also while the program runs. */
-    public Report folder(Path data) {
+    public VerificationReport folder(Path data) {
         DataFolder files = new DataFolder(data);
-        Report.Gathering report = new Report.Gathering();
+        VerificationReport.Gathering report = new VerificationReport.Gathering();
         guarded(report, data, () -> {
             Optional<Refusal> gone = new OwnerCheck(files).gone();
             if (gone.isPresent() || !Files.exists(files.database())) {
@@ -65,7 +65,7 @@ public final class Verification {
             }
             report.sound(head.value().count() + " entries follow one from the other and end as the head file says");
             headFile(report, files);
-            Sums.Found sums = Sums.check(files, head.value());
+            FolderHashes.Found sums = FolderHashes.check(files, head.value());
             if (sums.by().isPresent()) {
                 keys.check(report, files.sums(), sums.by().get());
             }
@@ -91,8 +91,8 @@ public final class Verification {
      *
      * @param address as on the command line
      */
-    public Report database(String address) {
-        Report.Gathering report = new Report.Gathering();
+    public VerificationReport database(String address) {
+        VerificationReport.Gathering report = new VerificationReport.Gathering();
         database(report, address, (connection, entries, contents, log) -> {
             report.sound(log.count() + " entries follow one from the other");
             entries.all(contents, true);
@@ -104,14 +104,14 @@ public final class Verification {
     }
 
     /** A shop as it is named on the command line. */
-    public Report shop(Shop shop) {
+    public VerificationReport shop(Shop shop) {
         return shop instanceof Shop.Database database
                 ? database(database.address())
                 : folder(((Shop.Folder) shop).data());
     }
 
     /** A backup by itself. */
-    public Report backup(Path backup) {
+    public VerificationReport backup(Path backup) {
         return backup(backup, Optional.empty());
     }
 
@@ -120,9 +120,9 @@ public final class Verification {
      *
      * @param shop whose entries it should hold, where it is at hand
      */
-    public Report backup(Path backup, Optional<Shop> shop) {
+    public VerificationReport backup(Path backup, Optional<Shop> shop) {
         DataFolder files = new DataFolder(backup.toAbsolutePath().normalize());
-        Report.Gathering report = new Report.Gathering();
+        VerificationReport.Gathering report = new VerificationReport.Gathering();
         guarded(report, backup, () -> {
             Outcome<Backup.Made> sound = Backup.check(backup);
             if (!(sound instanceof Outcome.Ok<Backup.Made> made)) {
@@ -153,18 +153,18 @@ public final class Verification {
      *
      * @param shop it should come from, where it is at hand
      */
-    public Report record(Path file, Optional<Shop> shop) {
-        Report.Gathering report = new Report.Gathering();
+    public VerificationReport record(Path file, Optional<Shop> shop) {
+        VerificationReport.Gathering report = new VerificationReport.Gathering();
         guarded(report, file, () -> {
-            Optional<Signed> end = Signed.endOf(Files.readAllBytes(file));
-            if (end.isEmpty() || end.get().what() != Signed.What.RECORD) {
+            Optional<SignedHead> end = SignedHead.endOf(Files.readAllBytes(file));
+            if (end.isEmpty() || end.get().what() != SignedHead.What.RECORD) {
                 report.fault(Fault.at(
                         file,
                         "this file was changed after it was signed, or was never signed",
                         "Print the record anew and compare"));
                 return;
             }
-            Signed signed = end.get();
+            SignedHead signed = end.get();
             report.sound("record of " + signed.stream() + " at its entry "
                     + signed.head().count() + ", hash " + signed.head().hash() + ", as it was signed");
             keys.check(report, file, signed);
@@ -183,12 +183,12 @@ public final class Verification {
      * @param job the job's stream; empty for the whole log
      * @param hash at least its first 12 digits
      */
-    public Report head(Shop shop, String job, long count, String hash) {
-        Report.Gathering report = new Report.Gathering();
+    public VerificationReport head(Shop shop, String job, long count, String hash) {
+        VerificationReport.Gathering report = new VerificationReport.Gathering();
         if (hash.matches("[0-9a-f]{12,64}")) {
             asked(report, shop, (entries, log) -> entries.head(job, count, hash, "when this head was printed"));
         } else {
-            report.fault(new Refusal(
+            report.fault(Refusal.of(
                     "--hash", "\"" + hash + "\" is not the hash of a head", "Type at least its first 12 digits"));
         }
         return report.done();
@@ -199,7 +199,7 @@ public final class Verification {
     }
 
     /** Asks a shop whose entries follow one from the other; of any other it says what is wrong. */
-    private void asked(Report.Gathering report, Shop shop, Question question) {
+    private void asked(VerificationReport.Gathering report, Shop shop, Question question) {
         if (shop instanceof Shop.Folder folder) {
             DataFolder files = new DataFolder(folder.data());
             guarded(report, folder.data(), () -> {
@@ -221,7 +221,7 @@ public final class Verification {
                 throws IOException, SQLException;
     }
 
-    private void database(Report.Gathering report, String address, DatabaseQuestion question) {
+    private void database(VerificationReport.Gathering report, String address, DatabaseQuestion question) {
         Outcome<PostgresServer> named = PostgresServer.of(address);
         report.faults(named.refusals());
         if (!(named instanceof Outcome.Ok<PostgresServer> server)) {
@@ -246,7 +246,7 @@ public final class Verification {
         void run() throws IOException, SQLException;
     }
 
-    private static void guarded(Report.Gathering report, Object place, Work work) {
+    private static void guarded(VerificationReport.Gathering report, Object place, Work work) {
         try {
             work.run();
         } catch (IOException failed) {
@@ -258,7 +258,7 @@ public final class Verification {
         }
     }
 
-    private static void headFile(Report.Gathering report, DataFolder files) throws IOException {
+    private static void headFile(VerificationReport.Gathering report, DataFolder files) throws IOException {
         if (!new HeadFile(files.head()).isClean()) {
             report.fault(Fault.at(
                     files.head(),
@@ -267,7 +267,7 @@ public final class Verification {
         }
     }
 
-    private void signature(Report.Gathering report, DataFolder files, String shop, Head head) throws IOException {
+    private void signature(VerificationReport.Gathering report, DataFolder files, String shop, Head head) throws IOException {
         if (!Files.isRegularFile(files.signature())) {
             if (keys.any()) {
                 report.fault(Fault.at(
@@ -280,11 +280,11 @@ public final class Verification {
             return;
         }
         String text = Files.readString(files.signature(), StandardCharsets.ISO_8859_1);
-        Optional<Signed> signed = text.endsWith("\n")
-                ? Signed.of(text.substring(0, text.length() - 1)).filter(Signed::isSound)
+        Optional<SignedHead> signed = text.endsWith("\n")
+                ? SignedHead.of(text.substring(0, text.length() - 1)).filter(SignedHead::isSound)
                 : Optional.empty();
         if (signed.isEmpty()
-                || signed.get().what() != Signed.What.BACKUP
+                || signed.get().what() != SignedHead.What.BACKUP
                 || !signed.get().shop().equals(shop)
                 || !signed.get().head().equals(head)
                 || !signed.get().document().equals(Disk.hash(files.manifest()))) {
@@ -295,12 +295,14 @@ public final class Verification {
         }
     }
 
-    private void newest(Report.Gathering report, DataFolder files, Head log) throws IOException, SQLException {
+    private void newest(VerificationReport.Gathering report, DataFolder files, Head log)
+            throws IOException, SQLException {
         new OwnerCheck(files).newest(owner, log).ifPresent(report::fault);
     }
 
     /** Heads remembered of the folders that a backup may come from: it must fit one of them as far as it goes. */
-    private void elsewhere(Report.Gathering report, DataFolder files, Connection database, String shop, Head head)
+    private void elsewhere(
+            VerificationReport.Gathering report, DataFolder files, Connection database, String shop, Head head)
             throws IOException, SQLException {
         List<Remembered> all = owner.heads().all().stream()
                 .filter(one -> one.shop().equals(shop))

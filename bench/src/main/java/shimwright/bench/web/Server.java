@@ -16,9 +16,9 @@ import shimwright.bench.web.api.ActRoutes;
 import shimwright.bench.web.api.ApiRoutes;
 import shimwright.bench.web.clearance.ClearancePages;
 import shimwright.bench.web.clearance.SharedShimsPages;
-import shimwright.bench.web.guard.Denied;
 import shimwright.bench.web.guard.Entrance;
 import shimwright.bench.web.guard.Guard;
+import shimwright.bench.web.guard.RequestDenied;
 import shimwright.bench.web.job.BuildPages;
 import shimwright.bench.web.job.InspectPages;
 import shimwright.bench.web.job.IntakePages;
@@ -31,6 +31,7 @@ import shimwright.bench.web.plan.LearnPages;
 import shimwright.bench.web.plan.PeoplePages;
 import shimwright.bench.web.plan.PlanPages;
 import shimwright.bench.web.record.RecordPages;
+import shimwright.bench.web.sheet.PartPages;
 import shimwright.bench.web.sheet.SheetPages;
 import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.GaugePages;
@@ -79,6 +80,7 @@ public final class Server {
             new SharedShimsPages(desk, door).routes(config.routes);
             new RecordPages(desk, door, paper).routes(config.routes);
             new SheetPages(door, paper).routes(config.routes);
+            new PartPages(door).routes(config.routes);
             new ApiRoutes().routes(config.routes);
             new ActRoutes(desk, door).routes(config.routes);
             new DevicePages(entrance, door, desk::now).routes(config.routes);
@@ -112,7 +114,7 @@ public final class Server {
 
     /** What is said where a request is refused, the disk fails or the program has a fault: a sentence, never a trace. */
     private static void faults(JavalinConfig config, Door door) {
-        config.routes.exception(Denied.class, (denied, ctx) -> {
+        config.routes.exception(RequestDenied.class, (denied, ctx) -> {
             if (ctx.path().startsWith(ApiRoutes.ROOT + "/")) {
                 ApiRoutes.refuse(ctx, denied.status(), "", denied.refusals());
                 return;

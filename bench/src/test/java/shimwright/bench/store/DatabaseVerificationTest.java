@@ -49,11 +49,11 @@ class DatabaseVerificationTest {
         Backup.make(address, back, Optional.of(shop.owner)).orElseThrow();
     }
 
-    private Report check() {
+    private VerificationReport check() {
         return shop.check().database(address);
     }
 
-    private Report head(String job, Head head) {
+    private VerificationReport head(String job, Head head) {
         return shop.check().head(new Shop.Database(address), job, head.count(), head.hash());
     }
 
@@ -127,21 +127,21 @@ class DatabaseVerificationTest {
     private void rechain(long number) throws SQLException {
         server.sql(database, "alter table entry disable trigger user");
         try (Connection raw = PostgresServer.of(address).orElseThrow().connect()) {
-            List<Row> rows = new ArrayList<>();
+            List<EntryRow> rows = new ArrayList<>();
             try (Statement ask = raw.createStatement();
-                    ResultSet all = ask.executeQuery("select " + Row.COLUMNS + " from entry order by number")) {
+                    ResultSet all = ask.executeQuery("select " + EntryRow.COLUMNS + " from entry order by number")) {
                 while (all.next()) {
-                    rows.add(Row.of(all));
+                    rows.add(EntryRow.of(all));
                 }
             }
             Head log = Head.EMPTY;
             Map<String, Head> streams = new HashMap<>();
-            for (Row row : rows) {
-                Written was = row.written();
-                Written now = row.number() != number
+            for (EntryRow row : rows) {
+                EntryText was = row.written();
+                EntryText now = row.number() != number
                         ? was
-                        : new Written(was.stream(), was.id(), was.at(), "somebody", was.device(), was.type(), was.body());
-                Row made = Row.after(log, streams.getOrDefault(now.stream(), Head.EMPTY), now);
+                        : new EntryText(was.stream(), was.id(), was.at(), "somebody", was.device(), was.type(), was.body());
+                EntryRow made = EntryRow.after(log, streams.getOrDefault(now.stream(), Head.EMPTY), now);
                 log = made.head();
                 streams.put(now.stream(), made.streamHead());
                 try (PreparedStatement put = raw.prepareStatement(

@@ -25,8 +25,8 @@ class VerificationTest {
         this.shop = new KeptShop(work);
     }
 
-    private static Written otherSigner(Written entry) {
-        return new Written(
+    private static EntryText otherSigner(EntryText entry) {
+        return new EntryText(
                 entry.stream(), entry.id(), entry.at(), "somebody", entry.device(), entry.type(), entry.body());
     }
 

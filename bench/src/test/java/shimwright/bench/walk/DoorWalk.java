@@ -32,7 +32,7 @@ final class DoorWalk {
             Map.of("TRAVEL", "clock 1", "PLACES", "clock 1", "SERIES", "rod 7", "FEELER", "leaves");
 
     private final ClockedBench bench;
-    private final Door door;
+    private final HttpDoor door;
     private final Unit unit;
     private final TrueSizes truth;
     private final CheckReadings readings;
@@ -53,7 +53,7 @@ final class DoorWalk {
      */
     DoorWalk(ClockedBench bench, Unit unit, long seed, boolean early) {
         this.bench = bench;
-        this.door = new Door(bench);
+        this.door = new HttpDoor(bench);
         this.unit = unit;
         this.truth = new TrueSizes(unit, seed, ETCHED);
         this.early = early;

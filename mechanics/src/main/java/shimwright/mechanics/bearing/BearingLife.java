@@ -150,9 +150,9 @@ public final class BearingLife {
         Duty duty = duty(c);
         List<Refusal> faults = new ArrayList<>();
         if (!(duty.time() > 0)) {
-            faults.add(new Refusal("loads", "all shares of time are 0", "Give each load its share, such as 0.2"));
+            faults.add(Refusal.of("loads", "all shares of time are 0", "Give each load its share, such as 0.2"));
         } else if (!(duty.damage() > 0)) {
-            faults.add(new Refusal("loads", "no load acts", "Give the radial load in newtons"));
+            faults.add(Refusal.of("loads", "no load acts", "Give the radial load in newtons"));
         }
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
@@ -169,7 +169,8 @@ public final class BearingLife {
         double revolutions =
                 w.line("L10, million revolutions", "(C/P)^p", Math.pow(c.rating() / mean, p), Kind.NUMBER, ISO);
         if (!(revolutions < 1e15)) {
-            return Outcome.refused("loads", "the load is nothing against the rating", "Look at the units of the load");
+            return Outcome.refused(
+                    Refusal.of("loads", "the load is nothing against the rating", "Look at the units of the load"));
         }
         double perSecond = speed / (2 * Math.PI);
         double life = w.line("L10", "10⁶ × revolutions / speed", revolutions * MILLION / perSecond, Kind.TIME, ISO);

@@ -40,7 +40,7 @@ final class MainShafts {
                 ? own == 3
                 : c.inputBearings().size() == 2 && c.outputBearings().size() == 2;
         if (!known) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "outputBearings",
                     own + (own == 1 ? " bearing" : " bearings") + (spigot == null ? " and no spigot" : " and a spigot")
                             + " on the two shafts leave their loads open",
@@ -59,7 +59,7 @@ final class MainShafts {
         Double spigot = c.spigot();
         double second = own.size() == 2 ? own.get(1) : spigot == null ? Double.NaN : spigot;
         if (Math.abs(own.get(0) - second) < 1e-3) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     place,
                     "both bearings of this shaft stand at one place",
                     "Measure all positions from the same end, the spigot's too"));
@@ -71,14 +71,14 @@ final class MainShafts {
             return;
         }
         if (gear.driven() < 4) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "gears",
                     gear.name() + " has " + gear.driven() + " teeth on the output shaft",
                     "Give 4 or more: the loads of the output shaft hang on its radius"));
             return;
         }
         if (gear.idler() == 0 && Math.hypot(Math.sin(gear.around()), Math.cos(gear.around()) - 1) > 1e-6) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "gears",
                     gear.name() + " does not face the main line",
                     "Leave around away, or give the teeth of the idler that stands there"));
@@ -87,7 +87,7 @@ final class MainShafts {
             double miss = Math.hypot(idlerAlong(gear) - distance(), idlerAcross(gear))
                     / (radius(gear, gear.idler()) + radius(gear, gear.driven()));
             if (Math.abs(miss - 1) > IDLER_MISS) {
-                faults.add(new Refusal(
+                faults.add(Refusal.of(
                         "gears", gear.name() + ": at this angle the idler does not reach both gears", reach(gear)));
             }
         }

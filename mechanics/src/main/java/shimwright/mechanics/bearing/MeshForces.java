@@ -313,14 +313,14 @@ public final class MeshForces {
         List<Refusal> faults = new ArrayList<>();
         ShaftForces.apart(c.bearingA(), c.bearingB(), faults);
         if ((c.module() == null) == (c.diametralPitch() == null)) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "module",
                     c.module() == null ? "no tooth size given" : "module and diametralPitch both given",
                     "Give module, or diametralPitch for inch teeth, one of them"));
         }
         for (Gear gear : c.gears()) {
             if (gear.driving() > 0 && gear.driving() < 4) {
-                faults.add(new Refusal(
+                faults.add(Refusal.of(
                         "gears",
                         gear.name() + " has " + gear.driving() + " teeth",
                         "Give 4 or more, or 0" + " for a direct gear"));

@@ -82,7 +82,7 @@ public final class RatingNeeded {
         List<Refusal> faults = new ArrayList<>();
         double multiple = c.life() * c.speed() / (2 * Math.PI) / MILLION;
         if (!(multiple > 1e-6)) {
-            faults.add(new Refusal("life", "is only a few turns", "Look at life and speed"));
+            faults.add(Refusal.of("life", "is only a few turns", "Look at life and speed"));
             return Outcome.refused(faults);
         }
         Working w = new Working();

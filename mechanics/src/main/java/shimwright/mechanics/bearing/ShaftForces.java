@@ -149,7 +149,7 @@ public final class ShaftForces {
 
     static void apart(double a, double b, List<Refusal> faults) {
         if (Math.abs(a - b) < 1e-3) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "bearingB", "both bearings stand at one place", "Measure both positions from the same end"));
         }
     }

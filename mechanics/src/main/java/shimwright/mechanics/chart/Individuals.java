@@ -145,7 +145,7 @@ public final class Individuals {
         int n = c.values().size();
         if (c.baseline() > n || (c.baseline() > 0 && c.baseline() < 4)) {
             return Outcome.refused(
-                    "baseline", c.baseline() + " of " + n + " values", "Take 4 to " + n + ", or 0 for all");
+                    Refusal.of("baseline", c.baseline() + " of " + n + " values", "Take 4 to " + n + ", or 0 for all"));
         }
         List<Double> base = c.values().subList(0, c.baseline() == 0 ? n : c.baseline());
         Optional<Refusal> still = Series.standsStill(base);

@@ -69,7 +69,7 @@ final class Series {
     /** Why a chart cannot be drawn of these values. */
     static Optional<Refusal> standsStill(List<Double> values) {
         return Statistics.range(values) == 0
-                ? Optional.of(new Refusal(
+                ? Optional.of(Refusal.of(
                         "values", "every value is the same", "Read with a finer step, or give the standard deviation"))
                 : Optional.empty();
     }

@@ -57,11 +57,12 @@ public record Limits(@Nullable Double lower, @Nullable Double upper) {
     /** What is wrong with limits as given: none at all, or a lower one not below the upper; lengths, m. */
     public static Optional<Refusal> fault(@Nullable Double lower, @Nullable Double upper) {
         if (lower == null && upper == null) {
-            return Optional.of(new Refusal("lower, upper", "no limit given", "Give at least one"));
+            return Optional.of(new Refusal("lower", "lower and upper limit", "no limit given", "Give at least one"));
         }
         if (lower != null && upper != null && lower >= upper) {
             return Optional.of(new Refusal(
-                    "lower, upper",
+                    "lower",
+                    "lower and upper limit",
                     "the lower limit " + InSentence.length(lower) + " is not below the upper "
                             + InSentence.length(upper),
                     "Check which is which"));

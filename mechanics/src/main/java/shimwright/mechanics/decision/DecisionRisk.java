@@ -98,11 +98,11 @@ public final class DecisionRisk {
         List<Refusal> faults = new ArrayList<>();
         Limits.fault(c.lower(), c.upper()).ifPresent(faults::add);
         if (faults.isEmpty() && c.lower() + c.guard() >= c.upper() - c.guard()) {
-            faults.add(new Refusal("guard", "it leaves nothing between the limits to accept", "Take a smaller one"));
+            faults.add(Refusal.of("guard", "it leaves nothing between the limits to accept", "Take a smaller one"));
         }
         double ratio = c.u() / c.deviation();
         if (ratio < LEAST_SHARE || ratio > 1 / LEAST_SHARE) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "u",
                     "it is over a thousand times off the standard deviation of the parts",
                     "Look at the units of both"));

@@ -10,6 +10,7 @@ import shimwright.mechanics.measure.Outliers;
 import shimwright.mechanics.measure.Statistics;
 import shimwright.mechanics.measure.VonNeumann;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
@@ -115,7 +116,11 @@ public final class SeriesStatistics {
         Double lower = c.lower();
         Double upper = c.upper();
         if (lower != null && upper != null && lower >= upper) {
-            return Outcome.refused("lower, upper", "the lower limit is not below the upper", "Check which is which");
+            return Outcome.refused(new Refusal(
+                    "lower",
+                    "lower and upper limit",
+                    "the lower limit is not below the upper",
+                    "Check which is which"));
         }
         Working w = new Working();
         List<Double> x = c.readings();

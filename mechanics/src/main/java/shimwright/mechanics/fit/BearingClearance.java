@@ -227,26 +227,27 @@ public final class BearingClearance {
         List<Refusal> refusals = new ArrayList<>();
         if (!(c.bore() < inner && inner < outer && outer < c.outside())) {
             refusals.add(new Refusal(
-                    "bore, innerRaceway, outerRaceway, outside",
+                    "bore",
+                    "bore, inner raceway, outer raceway and outside",
                     Interference.mm(c.bore()) + ", " + Interference.mm(inner) + ", " + Interference.mm(outer) + ", "
                             + Interference.mm(c.outside()) + " do not grow in this order",
                     "Look whether two of them are swapped"));
         }
         if (c.shaftBore() >= c.bore()) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "shaftBore",
                     Interference.mm(c.shaftBore()) + " leaves no wall in a shaft of " + Interference.mm(c.bore()),
                     "Measure the bore of the shaft, 0 when it is solid"));
         }
         if (c.housingOutside() <= c.outside()) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "housingOutside",
                     Interference.mm(c.housingOutside()) + " leaves no housing around a bearing of "
                             + Interference.mm(c.outside()),
                     "Measure the boss around the seat"));
         }
         if (c.radialLoad() > 0 && c.width() == null) {
-            refusals.add(new Refusal("width", "not given", "With a load the width of the inner ring is needed"));
+            refusals.add(Refusal.of("width", "not given", "With a load the width of the inner ring is needed"));
         }
         return refusals.isEmpty() ? Outcome.ok(fitted(c, inner, outer)) : Outcome.refused(refusals);
     }

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.fit.HeatToFit.Result.Choice;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Units;
@@ -185,17 +186,17 @@ public final class HeatToFit {
      */
     static Outcome<Worked<Result>> work(Case c) {
         if (c.interference() > 0.01 * c.diameter()) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "interference",
                     Interference.mm(c.interference()) + " is more than 1 % of the diameter",
-                    "Look for a misread digit");
+                    "Look for a misread digit"));
         }
         Working w = new Working();
         double ceiling = ceiling(c, w);
         List<Choice> choices = choices(c, ceiling);
         Optional<Choice> best = choices.stream().filter(Choice::lawful).findFirst();
         if (best.isEmpty()) {
-            return Outcome.refused("interference", whyNot(c, ceiling, choices), hint(c));
+            return Outcome.refused(Refusal.of("interference", whyNot(c, ceiling, choices), hint(c)));
         }
         return Outcome.ok(plan(c, w, ceiling, choices, best.get()));
     }

@@ -218,7 +218,7 @@ public final class HousingGrip {
         Double outside = c.sleeve().outside();
         Double bore = c.sleeve().housingBore();
         if ((outside == null) != (bore == null)) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     outside == null ? "sleeve.outside" : "sleeve.housingBore",
                     "not given, though the other diameter of the sleeve is",
                     "Give both, or neither when there is no sleeve"));
@@ -229,12 +229,12 @@ public final class HousingGrip {
         }
         double tightest = Collections.max(c.cup()) - Collections.min(c.seat());
         if (tightest <= 0) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "cup",
                     "the race is loose in its seat at 20 °C already",
                     "Sleeve the seat or replace the housing; heat makes it no better"));
         } else if (tightest > 0.01 * seat) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "cup",
                     "an interference of " + Interference.mm(tightest) + " is more than 1 % of the diameter",
                     "Look for a misread digit"));
@@ -244,12 +244,12 @@ public final class HousingGrip {
 
     private static void sleeve(Case c, double outside, double bore, double seat, List<Refusal> refusals) {
         if (outside <= bore) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "sleeve.outside",
                     "the sleeve is loose in the housing: " + Interference.mm(outside) + " in " + Interference.mm(bore),
                     "A sleeve must be an interference fit; measure both at 20 °C"));
         } else if (outside - bore > 0.01 * bore) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "sleeve.outside",
                     Interference.mm(outside - bore) + " interference is more than 1 % of the diameter",
                     "Look for a misread digit"));
@@ -263,7 +263,7 @@ public final class HousingGrip {
     }
 
     private static Refusal wall(String place, double inner, String part, double outer) {
-        return new Refusal(
+        return Refusal.of(
                 place,
                 "a bore of " + Interference.mm(inner) + " leaves no wall in a " + part + " of "
                         + Interference.mm(outer),

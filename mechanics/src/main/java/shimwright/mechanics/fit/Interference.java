@@ -300,13 +300,13 @@ public final class Interference {
         double smallestShaft = Collections.min(c.diameter());
         double smallestJoint = Math.min(smallestShaft, Collections.min(c.bore()));
         if (c.hubOutside() <= largestBore) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "hubOutside",
                     mm(c.hubOutside()) + " leaves no hub around a bore of " + mm(largestBore),
                     "Measure the outside of the hub, for a gear at the root of the teeth"));
         }
         if (c.shaftBore() >= smallestJoint) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "shaftBore",
                     mm(c.shaftBore()) + " leaves no wall in a shaft of "
                             + mm(c.shaftBore() >= smallestShaft ? smallestShaft : smallestJoint),
@@ -314,18 +314,18 @@ public final class Interference {
         }
         double tightest = Collections.max(c.diameter()) - Collections.min(c.bore());
         if (tightest <= 0) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "diameter",
                     "the largest shaft reading is not larger than the smallest bore: no interference",
                     "Look whether bore and shaft are swapped; a loose pair needs another way to hold"));
         } else if (tightest > LARGEST_SHARE * Collections.min(c.bore())) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "diameter",
                     "an interference of " + mm(tightest) + " is more than 1 % of the diameter",
                     "Look for a misread digit"));
         }
         if (c.frictionLow() > c.frictionHigh()) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "frictionLow", "the low friction is above the high one", "Give the smaller value as frictionLow"));
         }
         return refusals.isEmpty() ? Outcome.ok(new PressFitSolution(c).worked()) : Outcome.refused(refusals);

@@ -8,6 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.reference.Table;
 import shimwright.mechanics.reference.Table.Row;
@@ -47,29 +48,30 @@ final class Iso286 {
         }
         Matcher parts = CLASS.matcher(typed.strip());
         if (!parts.matches()) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     place,
                     "\"" + typed + "\" is not a tolerance class",
-                    "Type a letter and a grade, such as " + (hole ? "H7" : "p6") + ", or bearing, or taper");
+                    "Type a letter and a grade, such as " + (hole ? "H7" : "p6") + ", or bearing, or taper"));
         }
         String letter = parts.group(1);
         boolean capital = letter.equals(letter.toUpperCase(Locale.ROOT));
         String small = letter.toLowerCase(Locale.ROOT);
         if (capital != hole || (!capital && !letter.equals(small))) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     place,
                     "\"" + typed + "\" is not the class of a " + (hole ? "hole" : "shaft"),
-                    "Holes have capital letters, shafts small ones: H7, p6");
+                    "Holes have capital letters, shafts small ones: H7, p6"));
         }
         int grade = Integer.parseInt(parts.group(2));
         if (!KNOWN.contains(small)) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     place,
                     "\"" + typed + "\" has a letter outside the tables held here",
-                    hole ? "Holes from C to U are held" : "Shafts from c to u are held");
+                    hole ? "Holes from C to U are held" : "Shafts from c to u are held"));
         }
         if (grade < 1 || grade > 14) {
-            return Outcome.refused(place, "\"" + typed + "\" has grade IT" + grade, "Grades IT1 to IT14 are held");
+            return Outcome.refused(
+                    Refusal.of(place, "\"" + typed + "\" has grade IT" + grade, "Grades IT1 to IT14 are held"));
         }
         return new Iso286Case(place, typed, mm(nominal), small, grade, w).limits(nominal, hole);
     }
@@ -107,10 +109,10 @@ final class Iso286 {
         Outcome<SizeLimits> limits(String place, double nominal, boolean hole, Working w) {
             Optional<Row> row = row(hole ? BORES : OUTSIDES, mm(nominal)).filter(found -> found.has(column));
             if (row.isEmpty()) {
-                return Outcome.refused(
+                return Outcome.refused(Refusal.of(
                         place,
                         "this size is outside the table of " + (hole ? "bearing bores" : "bearing outside diameters"),
-                        "Take the limits from the bearing maker's list");
+                        "Take the limits from the bearing maker's list"));
             }
             double lower = w.line(
                     hole ? "lower deviation of the bearing bore" : "lower deviation of the bearing outside",
@@ -178,10 +180,10 @@ final class Iso286 {
         }
 
         private <T> Outcome<T> undefined() {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     place,
                     "\"" + typed + "\" is not defined at this size",
-                    "The table leaves this cell blank; take a neighbouring letter or grade");
+                    "The table leaves this cell blank; take a neighbouring letter or grade"));
         }
 
         private Outcome<SizeLimits> hole(double nominal, double it) {
@@ -221,10 +223,10 @@ final class Iso286 {
                 return Outcome.ok(below(nominal, it, letter.equals("n") ? 0 : -mirror, null));
             }
             if (grade < 3) {
-                return Outcome.refused(
+                return Outcome.refused(Refusal.of(
                         place,
                         "\"" + typed + "\" needs a Δ, which the table gives from IT3 on",
-                        "Take grade 3 or coarser");
+                        "Take grade 3 or coarser"));
             }
             if (letter.equals("m") && grade == 6 && mm > 250 && mm <= 315) {
                 return Outcome.ok(below(nominal, it, -9, null));

@@ -90,7 +90,8 @@ public final class LimitsAndFits {
     static Outcome<Worked<Result>> work(Case c) {
         Working w = new Working();
         if (c.hole().isBlank() && c.shaft().isBlank()) {
-            return Outcome.refused("hole, shaft", "no class given", "Type at least one, such as hole=H7 or shaft=p6");
+            return Outcome.refused(new Refusal(
+                    "hole", "hole and shaft", "no class given", "Type at least one, such as hole=H7 or shaft=p6"));
         }
         List<Refusal> refusals = new ArrayList<>();
         @Nullable SizeLimits hole = side("hole", c.nominal(), c.hole(), w, refusals);

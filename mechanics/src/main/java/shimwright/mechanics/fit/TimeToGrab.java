@@ -174,19 +174,19 @@ public final class TimeToGrab {
     static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = new ArrayList<>();
         if (c.bore() >= c.outer()) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "bore",
                     Interference.mm(c.bore()) + " leaves no wall in an outside of " + Interference.mm(c.outer()),
                     "Measure both again"));
         }
         boolean hot = c.start() > c.air();
         if (Math.abs(c.start() - c.air()) < 1) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "start", "the part is as warm as the air: it neither grows nor shrinks", "Heat it or chill it"));
         } else {
             double growth = growth(c, c.start());
             if (growth <= c.needed()) {
-                refusals.add(new Refusal(
+                refusals.add(Refusal.of(
                         "needed",
                         Interference.mm(c.needed()) + " is needed, but at the start there is only "
                                 + Interference.mm(growth),
@@ -196,7 +196,7 @@ public final class TimeToGrab {
             }
         }
         if (c.joint() > c.outer() * 1.001 || c.joint() < c.bore() * 0.999) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "joint",
                     Interference.mm(c.joint()) + " lies outside the part",
                     "Give the bore for a part pushed over a shaft, the outside for one that goes into a housing"));

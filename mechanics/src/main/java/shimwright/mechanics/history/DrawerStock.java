@@ -92,14 +92,14 @@ public final class DrawerStock {
         double last = Math.rint((c.mean() + FAR * c.deviation() - c.size()) / c.step());
         List<Refusal> faults = new ArrayList<>();
         if (last - first + 1 > MOST_SIZES) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "step",
                     "so fine that over " + MOST_SIZES + " sizes could be wanted",
                     "Give the step of the series"));
         }
         if (c.mean() - FAR * c.deviation() <= 0) {
-            faults.add(new Refusal(
-                    "deviation", "so wide that a shim could have to be thinner than nothing", "Check both"));
+            faults.add(
+                    Refusal.of("deviation", "so wide that a shim could have to be thinner than nothing", "Check both"));
         }
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);

@@ -171,17 +171,16 @@ public final class PastJobs {
         List<Refusal> faults = new ArrayList<>();
         boolean pairs = c.groups().stream().anyMatch(group -> group.values().size() > 1);
         if (c.scatter() == null && !pairs) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "scatter", "cannot be told from one job a model", "Give scatter, or a model with two jobs"));
         } else if (c.scatter() == null && within(c.groups()) == 0) {
-            faults.add(new Refusal("scatter", "the jobs of each model are all the same", "Give scatter"));
+            faults.add(Refusal.of("scatter", "the jobs of each model are all the same", "Give scatter"));
         }
         if (c.groups().size() < 2 && c.common() == null) {
-            faults.add(new Refusal("common", "cannot be told from one model", "Give common, or jobs of other models"));
+            faults.add(Refusal.of("common", "cannot be told from one model", "Give common, or jobs of other models"));
         }
         if (c.groups().size() < 2 && c.between() == null) {
-            faults.add(
-                    new Refusal("between", "cannot be told from one model", "Give between, or jobs of other models"));
+            faults.add(Refusal.of("between", "cannot be told from one model", "Give between, or jobs of other models"));
         }
         return faults;
     }

@@ -132,10 +132,10 @@ public final class Weibull {
         }
         OptionalDouble found = fit.shape();
         if (found.isEmpty()) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "failures",
                     "the lives stand so close together, or so far apart, that no shape fits",
-                    "Check the unit of each, or give knownShape");
+                    "Check the unit of each, or give knownShape"));
         }
         return Outcome.ok(w.worked(fitted(c, fit, found.getAsDouble(), w)));
     }
@@ -143,14 +143,14 @@ public final class Weibull {
     private static List<Refusal> faults(Case c, @Nullable Double known) {
         List<Refusal> faults = new ArrayList<>();
         if (c.failures().isEmpty() && c.unfailed().isEmpty()) {
-            faults.add(new Refusal("failures", "no life given", "Give lives of failed and unfailed parts"));
+            faults.add(Refusal.of("failures", "no life given", "Give lives of failed and unfailed parts"));
         } else if (known == null && c.failures().isEmpty()) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "failures", "nothing has failed", "Give knownShape, such as 1.5, for a lower bound of the life"));
         } else if (known == null && c.failures().size() < 2) {
-            faults.add(new Refusal("failures", "one failure", "Give two or more, or knownShape, such as 1.5"));
+            faults.add(Refusal.of("failures", "one failure", "Give two or more, or knownShape, such as 1.5"));
         } else if (known == null && WeibullFit.allAlike(c.failures(), c.unfailed())) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "failures", "all failed at the same life and nothing outlived them", "Give the lives more finely"));
         }
         return faults;

@@ -99,10 +99,10 @@ public final class Lifting {
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = new ArrayList<>();
         if (c.frequency() == 0) {
-            refusals.add(new Refusal("frequency", "at this frequency nothing is lifted by hand", "Use a hoist"));
+            refusals.add(Refusal.of("frequency", "at this frequency nothing is lifted by hand", "Use a hoist"));
         }
         if (c.travel() > Math.max(c.height(), 1.75 - c.height()) + 1e-9) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "travel", "the hands would end below the floor or above 175 cm", "Look at height and travel"));
         }
         return refusals.isEmpty() ? Outcome.ok(lifted(c)) : Outcome.refused(refusals);

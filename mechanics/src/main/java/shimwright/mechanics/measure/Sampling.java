@@ -48,21 +48,21 @@ public record Sampling(int draws, long seed, double coverage, int threads, boole
     public Outcome<Sampling> checked() {
         List<Refusal> refusals = new ArrayList<>();
         if (draws < FEWEST || draws > MOST) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "monte-carlo",
                     draws + " draws asked for",
                     "Take from " + FEWEST + " to " + MOST + ", such as 100000"));
         }
         if (!(coverage >= 0.5 && coverage <= 0.9999)) {
-            refusals.add(new Refusal("coverage", coverage + " asked for", "Take from 0.5 to 0.9999, such as 0.95"));
+            refusals.add(Refusal.of("coverage", coverage + " asked for", "Take from 0.5 to 0.9999, such as 0.95"));
         } else if (draws >= FEWEST && draws * (1 - coverage) < 10) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "monte-carlo",
                     draws + " draws are too few for " + 100 * coverage + " %",
                     "Take at least " + (int) Math.ceil(10 / (1 - coverage))));
         }
         if (threads < 1 || threads > 256) {
-            refusals.add(new Refusal("threads", threads + " asked for", "Take from 1 to 256"));
+            refusals.add(Refusal.of("threads", threads + " asked for", "Take from 1 to 256"));
         }
         return refusals.isEmpty() ? Outcome.ok(this) : Outcome.refused(refusals);
     }

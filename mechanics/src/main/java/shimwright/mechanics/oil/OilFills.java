@@ -114,24 +114,24 @@ public final class OilFills {
         Double length = c.sumpLength();
         Double depth = c.depth();
         if (c.tilt() != 0 && offset == null) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "plugOffset",
                     "a slope matters only with the place of the plug",
                     "Measure the plug from the middle of the sump, plus towards the raised end"));
         }
         if ((length == null) != (c.sumpWidth() == null)) {
-            refusals.add(new Refusal("sumpWidth", "the sump is half given", "Give sumpLength and sumpWidth"));
+            refusals.add(Refusal.of("sumpWidth", "the sump is half given", "Give sumpLength and sumpWidth"));
         }
         if (length != null && offset != null && Math.abs(offset) > length / 2 * (1 + 1e-9)) {
             refusals.add(
-                    new Refusal("plugOffset", "the plug lies beyond the end of the sump", "Measure from the middle"));
+                    Refusal.of("plugOffset", "the plug lies beyond the end of the sump", "Measure from the middle"));
         }
         if (length != null && depth != null && length / 2 * Math.abs(Math.tan(c.tilt())) > depth) {
-            refusals.add(new Refusal("tilt", "so steep that one end of the sump runs dry", "Level the gearbox first"));
+            refusals.add(Refusal.of("tilt", "so steep that one end of the sump runs dry", "Level the gearbox first"));
         }
         double hot = Units.CELSIUS.fromSi(c.temperature());
         if (hot > 120 && c.filled() != null) {
-            refusals.add(new Refusal("temperature", "oil over 120 °C is not read at an open plug", "Let it cool"));
+            refusals.add(Refusal.of("temperature", "oil over 120 °C is not read at an open plug", "Let it cool"));
         }
         return refusals.isEmpty() ? Outcome.ok(filled(c)) : Outcome.refused(refusals);
     }

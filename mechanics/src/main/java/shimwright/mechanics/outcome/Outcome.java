@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /**
  * What a calculation or a door returns: the value, or every reason why there is none. A refusal is a value; a bug
@@ -42,8 +43,8 @@ public sealed interface Outcome<T> {
         return new Refused<>(refusals);
     }
 
-    static <T> Outcome<T> refused(String place, String fact, String hint) {
-        return new Refused<>(List.of(new Refusal(place, fact, hint)));
+    static <T> Outcome<T> refused(Refusal refusal) {
+        return new Refused<>(List.of(refusal));
     }
 
     /** All values, or all reasons of all that were refused. */
@@ -67,6 +68,18 @@ public sealed interface Outcome<T> {
     /** The reasons; empty for a value. */
     default List<Refusal> refusals() {
         return this instanceof Refused<T> refused ? refused.refusals() : List.of();
+    }
+
+    /** The same, with each reason said as the caller says it. */
+    default Outcome<T> reworded(UnaryOperator<Refusal> words) {
+        return this instanceof Refused<T> refused
+                ? new Refused<>(refused.refusals().stream().map(words).toList())
+                : this;
+    }
+
+    /** The same, with every reason placed at one input of the caller. */
+    default Outcome<T> placed(String key, String place) {
+        return reworded(refusal -> refusal.placed(key, place));
     }
 
     default <U> Outcome<U> map(Function<? super T, ? extends U> use) {

@@ -211,17 +211,17 @@ public final class LeakProofs {
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = new ArrayList<>();
         if (c.startPressure() > CEILING * (1 + 1e-9)) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "startPressure",
                     Quantities.brief(c.startPressure(), Units.KPA) + " is above the 30 kPa a gearbox case is tested at",
                     "Use 20 kPa, a regulator that cannot give more, and a relief valve; never shop pressure"));
         }
         if (Math.abs(c.endTemperature() - c.startTemperature()) > 20) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "endTemperature", "the air changed by more than 20 K", "Let the case settle, then start again"));
         }
         if (c.endPressure() > 2 * c.startPressure()) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "endPressure",
                     "the pressure doubled during the test",
                     "Look whether start and end are swapped, and whether the supply is shut off"));

@@ -135,14 +135,14 @@ public final class SealSeats {
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = new ArrayList<>();
         if (c.bore() < c.shaft() + 4 * MM) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "bore", "no lip seal fits between this shaft and this bore", "Look which is which: d x D x width"));
         }
         far(c.boreMeasured(), c.bore(), "boreMeasured", refusals);
         far(c.shaftMeasured(), c.shaft(), "shaftMeasured", refusals);
         far(c.sealMeasured(), c.bore(), "sealMeasured", refusals);
         if (c.pressure() > PSI_7) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "pressure",
                     Quantities.brief(c.pressure(), Units.KPA) + " is more than a standard lip takes",
                     "Stay under 48 kPa (7 psi); a case is tested at 20 kPa"));
@@ -152,7 +152,7 @@ public final class SealSeats {
 
     private static void far(@Nullable Double measured, double nominal, String place, List<Refusal> refusals) {
         if (measured != null && Math.abs(measured - nominal) > MM) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     place,
                     Quantities.brief(measured, Units.MM) + " is more than 1 mm from the nominal "
                             + Quantities.brief(nominal, Units.MM),

@@ -190,30 +190,30 @@ public final class SealantBeads {
                 && c.temperature() == null
                 && c.openTime() == null;
         if (nothing) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "bead", "nothing is given to work on", "Give bead, land, volume, temperature or openTime"));
         }
         if ((c.volume() == null) != (c.area() == null)) {
-            refusals.add(new Refusal("volume", "volume and area go together", "Give both or neither"));
+            refusals.add(Refusal.of("volume", "volume and area go together", "Give both or neither"));
         }
         if (c.cureTime() != null && c.temperature() == null) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "temperature", "a cure time needs the temperature of the case", "Measure the case, not the room"));
         }
         Double temperature = c.temperature();
         if (temperature != null && lowest != null && temperature < lowest - 1e-6) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "temperature",
                     "at " + Quantities.brief(temperature, Units.CELSIUS) + " it does not cure; the lowest is "
                             + Quantities.brief(lowest, Units.CELSIUS),
                     "Warm the case" + (c.primer() ? "" : ", or use primer")));
         }
         if (c.product() == Product.ANAEROBIC && c.gap() > WIDEST_ANAEROBIC) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "gap", "no anaerobic cures in a gap over 0.76 mm", "Look for the burr, or use another sealant"));
         }
         if (c.planned() != null && c.openTime() == null) {
-            refusals.add(new Refusal("openTime", "the open time is not given", "It stands on the tube or its sheet"));
+            refusals.add(Refusal.of("openTime", "the open time is not given", "It stands on the tube or its sheet"));
         }
         return refusals.isEmpty() ? Outcome.ok(laid(c, lowest)) : Outcome.refused(refusals);
     }

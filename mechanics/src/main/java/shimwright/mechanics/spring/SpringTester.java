@@ -114,8 +114,8 @@ public final class SpringTester {
                 .mapToDouble(p -> (meanLength - p.length()) * (meanLength - p.length()))
                 .sum();
         if (cross <= 0) {
-            return Outcome.refused(
-                    "readings", "the load does not rise as the spring is pressed", "Look which reading is which");
+            return Outcome.refused(Refusal.of(
+                    "readings", "the load does not rise as the spring is pressed", "Look which reading is which"));
         }
         Working w = new Working();
         double rate = w.line("rate", "ΔF/ΔL", cross / square, Kind.STIFFNESS, "Hooke's law, least squares");
@@ -123,10 +123,10 @@ public final class SpringTester {
                 w.line("free length by the loads", "mean L + mean F/rate", meanLength + meanLoad / rate, Kind.LENGTH);
         Double working = c.workingLength();
         if (working != null && working >= implied) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "workingLength",
                     "at this length the spring is slack",
-                    "Look at the readings and the length at work");
+                    "Look at the readings and the length at work"));
         }
         return Outcome.ok(judged(c, rate, implied, w));
     }
@@ -134,24 +134,24 @@ public final class SpringTester {
     private static List<Refusal> checked(Case c, List<Case.Reading> points) {
         List<Refusal> refusals = new ArrayList<>();
         if (points.size() < 2) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "readings", "one reading gives no rate", "Read at two lengths, or give the free length"));
         } else if (points.stream().mapToDouble(p -> p.length()).distinct().count() < 2) {
-            refusals.add(new Refusal("readings", "all readings are at one length", "Read at two lengths"));
+            refusals.add(Refusal.of("readings", "all readings are at one length", "Read at two lengths"));
         }
         Double free = c.freeLength();
         if (free != null && c.readings().stream().anyMatch(p -> p.length() >= free && p.load() > 0)) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "readings", "a load is given at or beyond the free length", "Look at lengths and free length"));
         }
         if (c.workingLength() == null && (c.newLoad() != null || c.limitLoad() != null)) {
-            refusals.add(new Refusal(
-                    "workingLength", "a load at work needs the length at work", "Type workingLength=20 mm"));
+            refusals.add(
+                    Refusal.of("workingLength", "a load at work needs the length at work", "Type workingLength=20 mm"));
         }
         Double newLoad = c.newLoad();
         Double limit = c.limitLoad();
         if (newLoad != null && limit != null && limit > newLoad) {
-            refusals.add(new Refusal("limitLoad", "the limit is above the load when new", "Look which is which"));
+            refusals.add(Refusal.of("limitLoad", "the limit is above the load when new", "Look which is which"));
         }
         return refusals;
     }

@@ -166,28 +166,28 @@ public final class Springs {
         double active = c.totalCoils() - c.ends().dead;
         double solid = d * (c.totalCoils() + c.ends().solidExtra);
         if (mean < TIGHTEST * d) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "outerDiameter", "no coil this tight can be wound", "Look whether inner and outer are mixed up"));
         }
         if (active < 0.5) {
-            refusals.add(new Refusal("totalCoils", "no active coil is left", "Count all coils, end coils included"));
+            refusals.add(Refusal.of("totalCoils", "no active coil is left", "Count all coils, end coils included"));
         }
         if (c.freeLength() <= solid) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "freeLength",
                     "it is not longer than the solid length " + Quantities.brief(solid, Units.MM),
                     "Look at wire, coils and ends"));
         }
         Double working = c.workingLength();
         if (working != null && (working > c.freeLength() || working < solid)) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "workingLength",
                     "it does not lie between solid and free length",
                     "Solid here is " + Quantities.brief(solid, Units.MM)));
         }
         Double ramp = c.ramp();
         if (ramp != null && c.friction() * Math.tan(ramp) >= 0.95) {
-            refusals.add(new Refusal("ramp", "at this friction the detent jams", "Look at the angle of the notch"));
+            refusals.add(Refusal.of("ramp", "at this friction the detent jams", "Look at the angle of the notch"));
         }
         Optional<Table.Row> wire = WIRES.rows().stream()
                 .filter(row -> row.text("material").equals(c.material().name())
@@ -195,7 +195,7 @@ public final class Springs {
                         && d * 1000 <= row.number("upTo"))
                 .findFirst();
         if (wire.isEmpty() && (c.tensile() == null || c.shearModulus() == null)) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "wire",
                     "the table does not reach to this diameter of this wire",
                     "Give tensile and shearModulus, or look at the material"));

@@ -218,14 +218,14 @@ public final class GaugeStudy {
                 .distinct()
                 .count();
         if (different == 1) {
-            return Outcome.refused(
-                    "rounds", "every reading is the same", "Use a gauge with a finer step, and parts that differ");
+            return Outcome.refused(Refusal.of(
+                    "rounds", "every reading is the same", "Use a gauge with a finer step, and parts that differ"));
         }
         Working w = new Working();
         Result result = switch (c.form()) {
-            case ANOVA -> new Components(c, w).result();
-            case AVERAGE_AND_RANGE -> new Ranges(c, w).result();
-            case NESTED -> new Days(c, w).result();
+            case ANOVA -> new VarianceComponents(c, w).result();
+            case AVERAGE_AND_RANGE -> new AverageAndRange(c, w).result();
+            case NESTED -> new NestedStudy(c, w).result();
         };
         if (c.form() != Form.NESTED) {
             w.caution(
@@ -238,25 +238,25 @@ public final class GaugeStudy {
         List<Refusal> faults = new ArrayList<>();
         int parts = rounds.get(0).readings().size();
         if (parts < 2) {
-            faults.add(new Refusal("rounds", "one part only", "Read at least two parts, better ten"));
+            faults.add(Refusal.of("rounds", "one part only", "Read at least two parts, better ten"));
         }
         Map<String, Integer> counts = new LinkedHashMap<>();
         for (int i = 0; i < rounds.size(); i++) {
             Round round = rounds.get(i);
             counts.merge(round.name(), 1, Integer::sum);
             if (round.readings().size() != parts) {
-                faults.add(new Refusal(
-                        "rounds entry " + (i + 1),
+                faults.add(Refusal.of(
+                        "rounds[" + i + "]",
                         round.readings().size() + " readings, " + parts + " in entry 1",
                         "Every round reads every part once"));
             }
         }
         Set<Integer> sizes = new LinkedHashSet<>(counts.values());
         if (sizes.size() > 1) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "rounds", "persons with unlike numbers of rounds: " + counts, "Give every person the same number"));
         } else if (sizes.contains(1)) {
-            faults.add(new Refusal("rounds", "one round a person", "Read every part at least twice"));
+            faults.add(Refusal.of("rounds", "one round a person", "Read every part at least twice"));
         }
         return faults;
     }
@@ -269,20 +269,20 @@ public final class GaugeStudy {
             Round round = rounds.get(i);
             days.merge(round.name(), 1, Integer::sum);
             if (round.readings().size() != repeats) {
-                faults.add(new Refusal(
-                        "rounds entry " + (i + 1),
+                faults.add(Refusal.of(
+                        "rounds[" + i + "]",
                         round.readings().size() + " readings, " + repeats + " in entry 1",
                         "Take the same number every day"));
             }
         }
         if (repeats < 2) {
-            faults.add(new Refusal("rounds", "one reading a day", "Read the check part at least twice a day"));
+            faults.add(Refusal.of("rounds", "one reading a day", "Read the check part at least twice a day"));
         }
         if (new LinkedHashSet<>(days.values()).size() > 1) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "rounds", "runs with unlike numbers of days: " + days, "Give every run the same number"));
         } else if (days.containsValue(1)) {
-            faults.add(new Refusal("rounds", "one day a run", "Read on at least two days"));
+            faults.add(Refusal.of("rounds", "one day a run", "Read on at least two days"));
         }
         return faults;
     }

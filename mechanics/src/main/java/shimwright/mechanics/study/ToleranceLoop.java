@@ -280,31 +280,31 @@ public final class ToleranceLoop {
         List<Refusal> faults = new ArrayList<>();
         for (int i = 0; i < c.links().size(); i++) {
             Link link = c.links().get(i);
-            String place = "links entry " + (i + 1);
+            String place = "links[" + i + "]";
             if (link.sensitivity() == 0) {
-                faults.add(new Refusal(place, link.name() + " does not move the gap", "Give 1 or -1, or leave it out"));
+                faults.add(Refusal.of(place, link.name() + " does not move the gap", "Give 1 or -1, or leave it out"));
             }
             if (link.low() > link.tolerance()) {
-                faults.add(new Refusal(
+                faults.add(Refusal.of(
                         place,
                         link.lower() == null ? "the tolerance is negative" : "the lower deviation is above the upper",
                         "Give the upper one first, the lower one with its sign"));
             }
         }
         if (faults.isEmpty() && sum(c, link -> true) == 0) {
-            faults.add(new Refusal("links", "no link has a tolerance", "Give at least one"));
+            faults.add(Refusal.of("links", "no link has a tolerance", "Give at least one"));
         }
         Double least = c.least();
         Double most = c.most();
         if (least != null && most != null && least >= most) {
-            faults.add(new Refusal("least", "is not below most", "Swap them"));
+            faults.add(Refusal.of("least", "is not below most", "Swap them"));
         }
         Double wanted = c.wanted();
         if (wanted != null && faults.isEmpty()) {
             if (sum(c, link -> !link.kept()) == 0) {
-                faults.add(new Refusal("wanted", "no link is free to change", "Leave kept away for at least one"));
+                faults.add(Refusal.of("wanted", "no link is free to change", "Leave kept away for at least one"));
             } else if (sum(c, Link::kept) >= wanted && squares(c, Link::kept) >= wanted * wanted) {
-                faults.add(new Refusal(
+                faults.add(Refusal.of(
                         "wanted", "the links that must stay use it up already", "Ask for more, or free a link"));
             }
         }

@@ -120,7 +120,7 @@ public final class RingReserve {
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> faults = new ArrayList<>();
         if (!(c.newGap() > c.limit())) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "newGap",
                     "is not above the limit, so there is no reserve to share",
                     "Look at both; where a maker's standard starts at the limit, measure a new ring on this cone"));

@@ -206,26 +206,26 @@ public final class SynchroCapacity {
         Torques t = torques(c, w);
         int ratios = (c.inputSpeed() == null ? 0 : 1) + (c.ratioFrom() == null ? 0 : 1) + (c.ratioTo() == null ? 0 : 1);
         if (c.speedDifference() != null && ratios > 0) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "speedDifference",
                     "given together with speed and ratios",
                     "Give the difference, or inputSpeed," + " ratioFrom and ratioTo"));
         } else if (ratios != 0 && ratios != 3) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "inputSpeed", "speed and ratios are not complete", "Give inputSpeed, ratioFrom and" + " ratioTo"));
         }
         if (c.inertia() != null && !c.masses().isEmpty()) {
-            faults.add(new Refusal("inertia", "given together with masses", "Give the whole, or its parts"));
+            faults.add(Refusal.of("inertia", "given together with masses", "Give the whole, or its parts"));
         }
         if (c.reduced() != null && c.speedDifference() == null && ratios == 0) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "speedDifference",
                     "not given, so no slip can be found",
                     "Give it, or inputSpeed," + " ratioFrom and ratioTo"));
         }
         double left = t.cone() + (c.shift() == Shift.UP ? c.drag() : -c.drag());
         if (c.reduced() != null && !(left > 0)) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "drag",
                     "is as large as the cone torque, so this down-shift never finishes",
                     "Warmer or thinner oil," + " more force, or a better ring"));

@@ -181,34 +181,34 @@ public final class BoltOrders {
         boolean both = c.count() != 0 && !c.holes().isEmpty();
         int count = c.holes().isEmpty() ? c.count() : c.holes().size();
         if (both) {
-            refusals.add(new Refusal("count", "count and coordinates are both given", "Give one of them"));
+            refusals.add(Refusal.of("count", "count and coordinates are both given", "Give one of them"));
         } else if (count < 2) {
             refusals.add(
-                    new Refusal("count", count + " bolts need no order", "Give count=8, or the holes as name: x: y"));
+                    Refusal.of("count", count + " bolts need no order", "Give count=8, or the holes as name: x: y"));
         }
         if (c.start() < 0 || c.start() > count) {
-            refusals.add(new Refusal("start", "there is no bolt " + c.start(), "Give a number from 1 to " + count));
+            refusals.add(Refusal.of("start", "there is no bolt " + c.start(), "Give a number from 1 to " + count));
         }
         Set<String> names = new HashSet<>();
         Set<List<Double>> places = new HashSet<>();
         for (Case.Hole hole : c.holes()) {
             if (!names.add(hole.name())) {
-                refusals.add(new Refusal("holes", "\"" + hole.name() + "\" stands for two holes", "Rename one"));
+                refusals.add(Refusal.of("holes", "\"" + hole.name() + "\" stands for two holes", "Rename one"));
             }
             if (!places.add(List.of(hole.x(), hole.y()))) {
-                refusals.add(new Refusal("holes", "\"" + hole.name() + "\" lies on another hole", "Look at x and y"));
+                refusals.add(Refusal.of("holes", "\"" + hole.name() + "\" lies on another hole", "Look at x and y"));
             }
         }
         boolean each = new HashSet<>(c.order()).size() == c.order().size()
                 && c.order().stream().allMatch(number -> number >= 1 && number <= count);
         if (!c.order().isEmpty() && (!each || c.order().size() != count)) {
-            refusals.add(new Refusal("order", "it does not name each bolt once", "Give the numbers 1 to " + count));
+            refusals.add(Refusal.of("order", "it does not name each bolt once", "Give the numbers 1 to " + count));
         }
         if (!c.dowels().isEmpty() && c.holes().isEmpty()) {
-            refusals.add(new Refusal("dowels", "dowels need the coordinates of the holes", "Give holes"));
+            refusals.add(Refusal.of("dowels", "dowels need the coordinates of the holes", "Give holes"));
         }
         if (c.stages() < 0 || c.count() < 0) {
-            refusals.add(new Refusal("stages", "a negative count", "Give 0 or more"));
+            refusals.add(Refusal.of("stages", "a negative count", "Give 0 or more"));
         }
         return refusals;
     }

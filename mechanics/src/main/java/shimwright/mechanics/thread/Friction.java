@@ -41,10 +41,10 @@ record Friction(double pitch, double thread, double head, double total) {
             return Outcome.ok(new Friction(0, 0, 0, given));
         }
         if (c.condition() == Surface.UNKNOWN) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "nutFactor",
                     "neither a nut factor nor the surface is given",
-                    "Type nutFactor=0.18 from the manual, or condition=lubricated; dry and oiled differ by a third");
+                    "Type nutFactor=0.18 from the manual, or condition=lubricated; dry and oiled differ by a third"));
         }
         Table.Row row = FACTORS.rows().stream()
                 .filter(r -> r.text("condition").equals(c.condition().name()))
@@ -96,13 +96,14 @@ record Friction(double pitch, double thread, double head, double total) {
         Double outer = c.headOuter();
         Double hole = c.headHole();
         if (outer == null || hole == null) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "headMean",
                     "the seat under the head is not given",
-                    "Type headMean, or headOuter and headHole; for a hexagon head about 1.3 times the diameter");
+                    "Type headMean, or headOuter and headHole; for a hexagon head about 1.3 times the diameter"));
         }
         if (hole >= outer) {
-            return Outcome.refused("headHole", "the hole is not smaller than the seat", "Look which is which");
+            return Outcome.refused(
+                    Refusal.of("headHole", "the hole is not smaller than the seat", "Look which is which"));
         }
         return Outcome.ok(w.line("DKm", "(outer + hole)/2", (outer + hole) / 2, Kind.LENGTH, SUM));
     }
@@ -110,7 +111,7 @@ record Friction(double pitch, double thread, double head, double total) {
     private static double needed(
             @Nullable Double value, String place, String what, String example, List<Refusal> refusals) {
         if (value == null) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     place, "not given, but this formula needs it", "Type the " + what + ", such as " + example));
             return Double.NaN;
         }

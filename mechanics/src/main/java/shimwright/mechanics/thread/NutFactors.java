@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.measure.Statistics;
 import shimwright.mechanics.measure.Student;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
@@ -102,10 +103,10 @@ public final class NutFactors {
         double lever = c.torque() / mean;
         double least = form.orElseThrow().pitch() / (2 * Math.PI);
         if (lever <= least) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "preloads",
                     "the preload is higher than a bolt without friction would reach",
-                    "Look at the units of torque and preload, and at the load cell");
+                    "Look at the units of torque and preload, and at the load cell"));
         }
         double factor = Collections.max(c.preloads()) / Collections.min(c.preloads());
         w.caution("Trials count for the same bolts, finish, oil and seat; a bolt tightened before has other friction.");

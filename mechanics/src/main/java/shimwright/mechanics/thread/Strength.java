@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.reference.Table;
 
 /**
@@ -45,10 +46,10 @@ record Strength(double proof, double yield, double tensile, String source) {
                 .map(row -> row.text("class"))
                 .distinct()
                 .collect(Collectors.joining(", "));
-        return Outcome.refused(
+        return Outcome.refused(Refusal.of(
                 "strengthClass",
                 "\"" + mark + "\" is not a class known for this diameter",
-                "Known: " + marks + ". A bolt without a readable mark counts as the lowest, or is replaced");
+                "Known: " + marks + ". A bolt without a readable mark counts as the lowest, or is replaced"));
     }
 
     private static Optional<Strength> in(Table table, String mark, double diameter, double unit) {

@@ -34,7 +34,7 @@ record StripLimits(double majorMin, double pitchMin, double holePitchMax, double
                     && majorMin <= form.diameter()
                     && pitchMin <= form.diameter();
             if (!engage) {
-                refusals.add(new Refusal(
+                refusals.add(Refusal.of(
                         "majorMin",
                         "with these diameters bolt and hole do not engage",
                         "Look at the four diameters against the nominal one"));
@@ -54,7 +54,7 @@ record StripLimits(double majorMin, double pitchMin, double holePitchMax, double
             return given;
         }
         if (table.isEmpty()) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     place, "no table here prints it for this thread", "Measure it, or type the limit of its standard"));
         }
         return table.orElse(Double.NaN);

@@ -40,7 +40,7 @@ record StripStrength(
         if (tensile == null && bolt.isOk()) {
             tensile = bolt.orElseThrow().map(Strength::tensile).orElse(null);
             if (tensile == null) {
-                refusals.add(new Refusal(
+                refusals.add(Refusal.of(
                         "strengthClass",
                         "the strength of the bolt is not known",
                         "Type the mark on its head, such as 8.8, or boltTensile"));
@@ -53,7 +53,7 @@ record StripStrength(
                 .findFirst();
         if (!c.parent().isBlank() && alloy.isEmpty()) {
             String known = ALLOYS.rows().stream().map(row -> row.text("alloy")).collect(Collectors.joining(", "));
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "parent",
                     "\"" + c.parent() + "\" is no alloy known here",
                     "Known: " + known + "; for another type parentShear"));
@@ -62,7 +62,7 @@ record StripStrength(
                 ? c.parentShear()
                 : alloy.map(row -> row.number("shear") * MPA).orElse(null);
         if (shear == null && c.parent().isBlank()) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "parentShear",
                     "the strength of the case is not known",
                     "Type parent=A380, or parentShear=190 MPa"));

@@ -2,6 +2,7 @@ package shimwright.mechanics.thread;
 
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Units;
 
@@ -27,19 +28,20 @@ record ThreadForm(double diameter, double pitch, boolean unified) {
      */
     static Outcome<ThreadForm> of(double diameter, @Nullable Double pitch, @Nullable Double perInch) {
         if (pitch != null && perInch != null) {
-            return Outcome.refused("pitch", "pitch and threads per inch are both given", "Give one of them");
+            return Outcome.refused(
+                    Refusal.of("pitch", "pitch and threads per inch are both given", "Give one of them"));
         }
         if (pitch == null && perInch == null) {
-            return Outcome.refused(
-                    "pitch", "not given", "Needed: pitch=1.5 mm, or perInch=20 for an inch thread; use a pitch gauge");
+            return Outcome.refused(Refusal.of(
+                    "pitch", "not given", "Needed: pitch=1.5 mm, or perInch=20 for an inch thread; use a pitch gauge"));
         }
         double p = pitch != null ? pitch : INCH / perInchOf(perInch);
         if (p > COARSEST * diameter) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     pitch != null ? "pitch" : "perInch",
                     "a pitch of " + Quantities.brief(p, Units.MM) + " is too coarse for a diameter of "
                             + Quantities.brief(diameter, Units.MM),
-                    "Look at both units");
+                    "Look at both units"));
         }
         return Outcome.ok(new ThreadForm(diameter, p, perInch != null));
     }

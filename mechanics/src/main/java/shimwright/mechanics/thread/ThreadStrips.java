@@ -208,17 +208,17 @@ public final class ThreadStrips {
         List<Refusal> refusals = new ArrayList<>(strength.refusals());
         refusals.addAll(limits.refusals());
         if (c.damaged() >= c.engagement()) {
-            refusals.add(new Refusal("damaged", "no good thread is left", "Cut it out and fit an insert"));
+            refusals.add(Refusal.of("damaged", "no good thread is left", "Cut it out and fit an insert"));
         }
         Double boss = c.bossWidth();
         if (boss != null && boss < NARROW * c.diameter()) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "bossWidth",
                     "the boss is narrower than 1.4 times the thread",
                     "Nothing here covers so thin a wall"));
         }
         if ((c.holeDepth() == null) != (c.reach() == null)) {
-            refusals.add(new Refusal("reach", "the blind hole is half given", "Give holeDepth and reach"));
+            refusals.add(Refusal.of("reach", "the blind hole is half given", "Give holeDepth and reach"));
         }
         if (!refusals.isEmpty()) {
             return Outcome.refused(refusals);

@@ -101,15 +101,15 @@ public final class TorqueTools {
         List<Refusal> refusals = new ArrayList<>();
         for (int i = 0; i < c.checks().size(); i++) {
             Case.Check check = c.checks().get(i);
-            String place = "checks entry " + (i + 1);
+            String place = "checks[" + i + "]";
             if (check.set() > OVER * c.capacity()) {
-                refusals.add(new Refusal(
+                refusals.add(Refusal.of(
                         place,
                         Quantities.brief(check.set(), Units.NM) + " is more than the wrench can be set to",
                         "Look at the unit and at the largest torque"));
             }
             if (check.reference() > 3 * check.set() || check.set() > 3 * check.reference()) {
-                refusals.add(new Refusal(place, "setting and reading are far apart", "Look at the units of both"));
+                refusals.add(Refusal.of(place, "setting and reading are far apart", "Look at the units of both"));
             }
         }
         return refusals.isEmpty() ? Outcome.ok(compared(c)) : Outcome.refused(refusals);

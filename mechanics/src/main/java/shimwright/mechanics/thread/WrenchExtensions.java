@@ -92,14 +92,14 @@ public final class WrenchExtensions {
         Double torque = c.torque();
         Double setting = c.setting();
         if ((torque == null) == (setting == null)) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "torque",
                     torque == null ? "neither torque nor setting is given" : "torque and setting are both given",
                     "Give one; the other follows"));
         }
         double reach = c.extension() * Math.cos(c.angle());
         if (c.length() + reach < SHORTEST * c.length()) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "extension",
                     "the adapter turned back leaves almost no lever",
                     "Turn it square, or use a shorter adapter"));
@@ -120,8 +120,8 @@ public final class WrenchExtensions {
         double given = torque != null ? torque : w.line("torque", "setting × ratio", set * ratio, Kind.TORQUE);
         Double capacity = c.capacity();
         if (capacity != null && set > capacity) {
-            return Outcome.refused(
-                    "capacity", "the setting is above the largest torque of the wrench", "Take a larger wrench");
+            return Outcome.refused(Refusal.of(
+                    "capacity", "the setting is above the largest torque of the wrench", "Take a larger wrench"));
         }
         if (capacity != null && set < LOW_END * capacity) {
             w.caution("The setting lies below a fifth of the wrench's range: take a smaller wrench.");

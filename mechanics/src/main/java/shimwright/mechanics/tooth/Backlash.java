@@ -171,7 +171,7 @@ public final class Backlash {
         if (pair.isPresent()) {
             double least = pair.get().reference() * Math.cos(pair.get().at());
             if (!(c.centreDistance() > ROOM * least)) {
-                faults.add(new Refusal(
+                faults.add(Refusal.of(
                         "centreDistance",
                         PinMeasurement.mm(c.centreDistance()) + " is less than the base circles allow, "
                                 + PinMeasurement.mm(least),
@@ -199,7 +199,7 @@ public final class Backlash {
         boolean thick = c.thickness1() != null || c.thickness2() != null;
         boolean shifts = c.shift1() != null || c.shift2() != null;
         if ((read ? 1 : 0) + (thick ? 1 : 0) + (shifts ? 1 : 0) != 1) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "length",
                     read || thick || shifts
                             ? "more than one of reading, thicknesses and shifts given"
@@ -207,19 +207,19 @@ public final class Backlash {
                     "Give a reading with its meaning, or thickness1 and thickness2, or shift1 and shift2"));
         }
         if (thick && (c.thickness1() == null || c.thickness2() == null)) {
-            faults.add(new Refusal("thickness1", "both gears are needed", "Give thickness1 and thickness2"));
+            faults.add(Refusal.of("thickness1", "both gears are needed", "Give thickness1 and thickness2"));
         }
         if (shifts && (c.shift1() == null || c.shift2() == null)) {
-            faults.add(new Refusal("shift1", "both gears are needed", "Give shift1 and shift2"));
+            faults.add(Refusal.of("shift1", "both gears are needed", "Give shift1 and shift2"));
         }
         if (read && (turned != (c.angle() != null) || (c.length() != null && c.angle() != null))) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "meaning",
                     turned ? "an angular backlash is an angle" : "this backlash is a length",
                     turned ? "Give angle, and no length" : "Give length, and no angle"));
         }
         if (read && dial && c.radius() == null) {
-            faults.add(new Refusal("radius", "a dial reading needs its radius", "Measure from the axis to the stylus"));
+            faults.add(Refusal.of("radius", "a dial reading needs its radius", "Measure from the axis to the stylus"));
         }
     }
 
@@ -259,10 +259,10 @@ public final class Backlash {
                 ToothingPair.SOURCE);
         double arc = Math.PI * w1 / c.teeth1() - sw1 - sw2;
         if (arc < -1e-12) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "centreDistance",
                     "the teeth are " + PinMeasurement.mm(-arc) + " thicker than the space, so the pair would bind",
-                    "Look at thickness, shifts and centre distance");
+                    "Look at thickness, shifts and centre distance"));
         }
         return Outcome.ok(w.line(
                 "circumferential backlash",

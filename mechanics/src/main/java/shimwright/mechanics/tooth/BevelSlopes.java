@@ -2,6 +2,7 @@ package shimwright.mechanics.tooth;
 
 import java.util.List;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
@@ -76,8 +77,10 @@ public final class BevelSlopes {
         double cone = Math.atan2(Math.sin(c.shaftAngle()), below);
         double other = c.shaftAngle() - cone;
         if (!(below > 0) || other >= Math.PI / 2 || cone >= Math.PI / 2) {
-            return Outcome.refused(
-                    "shaftAngle", "these teeth make no outside pair at this angle", "Look at the counts and the angle");
+            return Outcome.refused(Refusal.of(
+                    "shaftAngle",
+                    "these teeth make no outside pair at this angle",
+                    "Look at the counts and the angle"));
         }
         Working w = new Working();
         double pinionCone = w.line(

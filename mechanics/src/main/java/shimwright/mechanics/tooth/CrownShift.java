@@ -115,7 +115,7 @@ public final class CrownShift {
         Double least = c.least();
         Double most = c.most();
         if (least != null && most != null && least > most) {
-            faults.add(new Refusal("least", "is more than most", "Turn the limits round"));
+            faults.add(Refusal.of("least", "is more than most", "Turn the limits round"));
         }
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
@@ -140,10 +140,10 @@ public final class CrownShift {
                 Kind.LENGTH,
                 SOURCE);
         if (then < -1e-12) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "shimChange",
                     "would leave no backlash at all, " + PinMeasurement.mm(then),
-                    "Take a thinner shim there");
+                    "Take a thinner shim there"));
         }
         w.caution("Read again after the change. The smallest place decides, not the mean.");
         if (c.pinionShift() != 0 && c.pinionSlope() == 0) {

@@ -154,7 +154,7 @@ public final class CylindricalGearPair {
                 faults);
         boolean shifts = c.shift1() != null && c.shift2() != null;
         if (c.centreDistance() == null && !shifts) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "centreDistance",
                     "neither centre distance nor both shifts given",
                     "Give centreDistance, or shift1" + " and shift2"));
@@ -180,18 +180,18 @@ public final class CylindricalGearPair {
         Double given = c.centreDistance();
         if (given != null) {
             if (!(given > p.reference() * Math.cos(p.at()))) {
-                return Outcome.refused(
+                return Outcome.refused(Refusal.of(
                         "centreDistance",
                         PinMeasurement.mm(given) + " is less than the base circles allow, "
                                 + PinMeasurement.mm(p.reference() * Math.cos(p.at())),
-                        "Look at teeth, module and helix");
+                        "Look at teeth, module and helix"));
             }
             return Outcome.ok(given);
         }
         double involute = p.involuteOf(sum(c, p));
         if (!(involute > 0)) {
-            return Outcome.refused(
-                    "shift1", "these shifts bring the gears too close to run", "Look at the sign of the shifts");
+            return Outcome.refused(Refusal.of(
+                    "shift1", "these shifts bring the gears too close to run", "Look at the sign of the shifts"));
         }
         double angle = Involute.inverse(involute);
         w.line(
@@ -263,7 +263,7 @@ public final class CylindricalGearPair {
 
     private static void tipFault(@Nullable Double tip, Toothing t, String place, List<Refusal> faults) {
         if (tip != null && tip <= t.base()) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     place,
                     PinMeasurement.mm(tip) + " lies inside the base circle of " + PinMeasurement.mm(t.base()),
                     "Is it a diameter?"));

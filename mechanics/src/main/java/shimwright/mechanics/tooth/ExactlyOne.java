@@ -21,7 +21,7 @@ final class ExactlyOne {
             return;
         }
         String known = String.join(", ", names);
-        faults.add(new Refusal(
+        faults.add(Refusal.of(
                 names.get(0),
                 given.isEmpty() ? "none of " + known + " given" : String.join(" and ", given) + " given together",
                 "Give exactly one of: " + known));

@@ -118,19 +118,19 @@ final class PinMeasurement {
         String usable = usable(side, t, seat);
         Double tip = circles.tip();
         if (tip != null && sign * (seat.contactDiameter() - tip) > 0) {
-            faults.add(new Refusal("pin", "touches at " + mm(seat.contactDiameter()) + ", beyond the tip", usable));
+            faults.add(Refusal.of("pin", "touches at " + mm(seat.contactDiameter()) + ", beyond the tip", usable));
         }
         Double form = circles.form();
         if (form != null && sign * (form - seat.contactDiameter()) > 0) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "pin", "touches at " + mm(seat.contactDiameter()) + ", below the involute flank", usable));
         }
         if (tip != null && sign * (seat.centreDiameter() + sign * pin - tip) <= 0) {
-            faults.add(new Refusal("pin", "does not stand proud of the tips", "Take a thicker pin"));
+            faults.add(Refusal.of("pin", "does not stand proud of the tips", "Take a thicker pin"));
         }
         Double root = circles.root();
         if (root != null && sign * (seat.centreDiameter() - sign * pin - root) <= 0) {
-            faults.add(new Refusal("pin", "sits on the root", "Take a thicker pin, or flatten this one"));
+            faults.add(Refusal.of("pin", "sits on the root", "Take a thicker pin, or flatten this one"));
         }
         return faults.isEmpty() ? Outcome.ok(seat) : Outcome.refused(faults);
     }

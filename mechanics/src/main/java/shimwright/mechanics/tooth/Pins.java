@@ -1,6 +1,7 @@
 package shimwright.mechanics.tooth;
 
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Units;
@@ -64,11 +65,11 @@ final class Pins {
      */
     static Outcome<Seat> seat(Working w, Side side, Toothing t, double arc, double pin, Keys keys) {
         if (!(arc > 0 && arc < t.normalPitch())) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     keys.arc(),
                     Quantities.brief(arc, Units.MM) + " leaves no tooth or no space in a pitch of "
                             + Quantities.brief(t.normalPitch(), Units.MM),
-                    "Look at tooth size, count and thickness");
+                    "Look at tooth size, count and thickness"));
         }
         boolean out = side == Side.EXTERNAL;
         double turned = arc / (t.teeth() * t.normalModule());
@@ -77,10 +78,10 @@ final class Pins {
                 - (out ? Math.PI / t.teeth() : 0)
                 + side.sign() * bulge(t, pin);
         if (involute < LEAST_INVOLUTE) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     keys.pin(),
                     "a pin of " + Quantities.brief(pin, Units.MM) + " does not touch the involute flanks",
-                    out ? "Take a thicker pin" : "Take a thinner pin");
+                    out ? "Take a thicker pin" : "Take a thinner pin"));
         }
         w.line(
                 "involute at the pin centre",
@@ -93,10 +94,10 @@ final class Pins {
         double angle = w.line("angle at the pin centre", "inverse involute", Involute.inverse(involute), Kind.ANGLE);
         double touch = Math.tan(angle) - side.sign() * pin * Math.cos(t.baseHelix()) / t.base();
         if (!(touch > 0)) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     keys.pin(),
                     "a pin of " + Quantities.brief(pin, Units.MM) + " would touch below the base circle",
-                    "Take a thicker pin");
+                    "Take a thicker pin"));
         }
         double centre =
                 w.line("diameter of the pin centres", "db / cos(angle)", t.base() / Math.cos(angle), Kind.LENGTH);
@@ -110,7 +111,7 @@ final class Pins {
                 "involute geometry");
         double size = centre * chord(t) + side.sign() * pin;
         if (!(size > 0)) {
-            return Outcome.refused(keys.pin(), "the pins would meet in the middle", "Take a thinner pin");
+            return Outcome.refused(Refusal.of(keys.pin(), "the pins would meet in the middle", "Take a thinner pin"));
         }
         double perArc = chord(t) * t.base() / (t.teeth() * t.normalModule() * Math.sin(angle));
         double perPin = side.sign() * (1 + chord(t) / (Math.sin(angle) * Math.cos(t.baseHelix())));
@@ -135,11 +136,11 @@ final class Pins {
         boolean out = side == Side.EXTERNAL;
         double centre = (reading - side.sign() * pin) / chord(t);
         if (!(centre > t.base())) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     keys.reading(),
                     Quantities.brief(reading, Units.MM) + " puts the pin centres inside the base circle of "
                             + Quantities.brief(t.base(), Units.MM),
-                    "Look at the reading, the pin and the tooth data");
+                    "Look at the reading, the pin and the tooth data"));
         }
         w.line(
                 "diameter of the pin centres",
@@ -154,12 +155,12 @@ final class Pins {
                 - side.sign() * bulge(t, pin);
         double arc = turned * t.teeth() * t.normalModule();
         if (!(arc > 0 && arc < t.normalPitch())) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     keys.reading(),
                     Quantities.brief(reading, Units.MM) + " would mean a "
                             + (out ? "tooth thickness" : "space width") + " of " + Quantities.brief(arc, Units.MM)
                             + " in a pitch of " + Quantities.brief(t.normalPitch(), Units.MM),
-                    "Look at the pin, the tooth count and the pressure angle");
+                    "Look at the pin, the tooth count and the pressure angle"));
         }
         w.line(
                 out ? "tooth thickness" : "space width",

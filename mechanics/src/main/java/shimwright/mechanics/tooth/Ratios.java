@@ -186,25 +186,25 @@ public final class Ratios {
         Set<String> names = new HashSet<>();
         for (GearTable.Gear gear : c.gears()) {
             if (!names.add(plain(gear.name()))) {
-                faults.add(new Refusal("gears", gear.name() + " is given twice", "Give each gear its own name"));
+                faults.add(Refusal.of("gears", gear.name() + " is given twice", "Give each gear its own name"));
             }
             boolean small = (gear.driving() > 0 && gear.driving() < 4) || (gear.driven() > 0 && gear.driven() < 4);
             if ((gear.driving() == 0) != (gear.driven() == 0) || small) {
-                faults.add(new Refusal(
+                faults.add(Refusal.of(
                         "gears",
                         gear.name() + " has " + gear.driving() + " and " + gear.driven() + " teeth",
                         "Give both counts, 4 or more, or 0: 0 for a direct gear"));
             }
             if (gear.direct() && c.constantMesh().isEmpty()) {
-                faults.add(new Refusal(
+                faults.add(Refusal.of(
                         "gears", gear.name() + " is direct, but there is no countershaft", "Give constantMesh"));
             }
             if (gear.direct() && gear.idler() > 0) {
-                faults.add(new Refusal("gears", gear.name() + " is direct and has an idler", "Give its tooth counts"));
+                faults.add(Refusal.of("gears", gear.name() + " is direct and has an idler", "Give its tooth counts"));
             }
         }
         if (!c.engaged().isBlank() && engaged(c).isEmpty()) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "engaged",
                     "there is no gear \"" + c.engaged() + "\"",
                     "Known: "

@@ -112,24 +112,24 @@ public final class RoadSpeed {
         Working w = new Working();
         Double own = c.diameter();
         if ((own == null) == c.tire().isBlank()) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "tire", own == null ? "no tire given" : "tire and diameter both given", "Give tire or diameter"));
             return Outcome.refused(faults);
         }
         OptionalDouble size = own != null ? OptionalDouble.of(own) : size(c.tire(), w);
         if (size.isEmpty()) {
-            return Outcome.refused(
-                    "tire", "\"" + c.tire() + "\" is not a tire size", "Type it such as 275/40 R20, or give diameter");
+            return Outcome.refused(Refusal.of(
+                    "tire", "\"" + c.tire() + "\" is not a tire size", "Type it such as 275/40 R20, or give diameter"));
         }
         double diameter = size.getAsDouble();
         Double rolling = c.rolling();
         double circumference = w.line("circumference", "π × diameter", Math.PI * diameter, Kind.LENGTH, SOURCE);
         if (rolling != null && (rolling > circumference || rolling < 0.85 * circumference)) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "rolling",
                     PinMeasurement.mm(rolling) + " does not belong to a circumference of "
                             + PinMeasurement.mm(circumference),
-                    "A loaded tire rolls a few percent under its free circumference");
+                    "A loaded tire rolls a few percent under its free circumference"));
         }
         double total = c.gearRatio() * c.finalRatio();
         double turns = c.engineSpeed() / (2 * Math.PI) / total;

@@ -129,12 +129,12 @@ public final class Span {
         }
         ExactlyOne.one(faults, List.of("span", "thickness", "shift"), c.span(), c.thickness(), c.shift());
         if (c.span() != null && c.across() == 0) {
-            faults.add(new Refusal("across", "not given", "A reading needs the number of teeth between the anvils"));
+            faults.add(Refusal.of("across", "not given", "A reading needs the number of teeth between the anvils"));
         }
         Optional<Toothing> read = Toothing.read(
                 c.teeth(), c.module(), c.diametralPitch(), c.pressureAngle(), c.helix(), Plane.NORMAL, faults);
         if (read.isPresent() && (c.across() == 1 || c.across() > most(read.get()))) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "across",
                     c.across() + " teeth cannot be spanned on " + c.teeth(),
                     "Take from 2 to " + most(read.get())));
@@ -162,13 +162,13 @@ public final class Span {
 
     private static Optional<Refusal> countFault(int teeth, Side side) {
         if (side == Side.INTERNAL || teeth < 0) {
-            return Optional.of(new Refusal(
+            return Optional.of(Refusal.of(
                     side == Side.INTERNAL ? "side" : "teeth",
                     "an internal gear has hollow flanks, which two flat anvils cannot touch at one span",
                     "Measure it between pins, with between-pins"));
         }
         return teeth < FEWEST
-                ? Optional.of(new Refusal("teeth", teeth + " teeth", "Give " + FEWEST + " or more"))
+                ? Optional.of(Refusal.of("teeth", teeth + " teeth", "Give " + FEWEST + " or more"))
                 : Optional.empty();
     }
 
@@ -193,7 +193,7 @@ public final class Span {
         if (arc > 0 && arc < t.normalPitch()) {
             return Optional.empty();
         }
-        return Optional.of(new Refusal(
+        return Optional.of(Refusal.of(
                 place,
                 "means a tooth of " + PinMeasurement.mm(arc) + " in a pitch of " + PinMeasurement.mm(t.normalPitch()),
                 "Look at the tooth count, the size and the teeth between the anvils"));
@@ -217,17 +217,17 @@ public final class Span {
         Double tip = c.tipDiameter();
         String hint = "Span " + chosen(t, arc) + " teeth";
         if (tip != null && contact > tip) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "across", "the anvils would touch beyond the tip, at " + PinMeasurement.mm(contact), hint));
         }
         Double form = c.formDiameter();
         if (form != null && contact < form) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "across", "the anvils would touch below the flank, at " + PinMeasurement.mm(contact), hint));
         }
         Double face = c.faceWidth();
         if (face != null && face < width) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "faceWidth",
                     "the teeth are narrower than the " + PinMeasurement.mm(width) + " this reading needs",
                     "Measure over balls instead"));

@@ -212,16 +212,16 @@ public final class SplineRework {
     private static void gates(Case c, List<Refusal> faults) {
         boolean hard = c.flanks() == Flanks.CASE_HARDENED || c.flanks() == Flanks.INDUCTION_HARDENED;
         if (hard && c.hardnessPlan().isBlank()) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "hardnessPlan",
                     "the heat of build-up takes the hardness out of these flanks, and no plan is given",
                     "Write the hardness and depth wanted after the work, and how they are got"));
         }
         if ((c.dialPlay() == null) != (c.dialRadius() == null)) {
-            faults.add(new Refusal("dialPlay", "reading and radius belong together", "Give both, or neither"));
+            faults.add(Refusal.of("dialPlay", "reading and radius belong together", "Give both, or neither"));
         }
         if (c.counts() == Play.EFFECTIVE && c.variations() == null && c.dialPlay() == null) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "variations",
                     "an effective clearance needs the errors of form and position",
                     "Give variations, or the play on a dial with its radius, or count the actual clearance"));
@@ -250,10 +250,10 @@ public final class SplineRework {
         double worn = shaft ? m.thickness() : m.space();
         double stock = (shaft ? target - worn : worn - target) / 2;
         if (!(stock > 0)) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "clearance",
                     "the pair has " + PinMeasurement.mm(now) + " now, so the part would have to lose material",
-                    "Nothing to build up: keep it, or ask for less clearance");
+                    "Nothing to build up: keep it, or ask for less clearance"));
         }
         w.line("each flank", shaft ? "(finished − worn) / 2" : "(worn − finished) / 2", stock, Kind.LENGTH);
         cautions(c, w, byDial);

@@ -131,10 +131,10 @@ public final class SplineStrength {
         List<Refusal> faults = new ArrayList<>();
         Double root = c.rootDiameter();
         if (root != null && c.bore() > 0.95 * root) {
-            faults.add(new Refusal("bore", "leaves no wall under the root", "Look at bore and rootDiameter"));
+            faults.add(Refusal.of("bore", "leaves no wall under the root", "Look at bore and rootDiameter"));
         }
         if (root != null && root > 1.2 * c.pitchDiameter()) {
-            faults.add(new Refusal("rootDiameter", "lies far outside the pitch circle", "Look at both diameters"));
+            faults.add(Refusal.of("rootDiameter", "lies far outside the pitch circle", "Look at both diameters"));
         }
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);

@@ -2,6 +2,7 @@ package shimwright.mechanics.tooth;
 
 import java.util.List;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
@@ -159,8 +160,8 @@ public final class SplineTolerance {
                 Kind.LENGTH,
                 "ISO 4156-1 with the ISO 286 tolerance unit, from memory");
         if (!(total > lambda)) {
-            return Outcome.refused(
-                    "length", "the variations use up the whole tolerance of this class", "Look at module and length");
+            return Outcome.refused(Refusal.of(
+                    "length", "the variations use up the whole tolerance of this class", "Look at module and length"));
         }
         double reduction = w.line(
                 "reduction of diameters",

@@ -126,17 +126,17 @@ public final class ToothThickness {
         double normalShift = shift == null ? 0 : c.plane() == Plane.NORMAL ? shift : shift / Math.cos(t.helix());
         double arc = given != null ? given : t.arc(normalShift);
         if (!(arc > 0 && arc < t.normalPitch())) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     given != null ? "thickness" : "shift",
                     "leaves no tooth or no space in a pitch of " + PinMeasurement.mm(t.normalPitch()),
-                    "Look at tooth size and shift");
+                    "Look at tooth size and shift"));
         }
         Double there = c.atDiameter();
         if (there != null && there < t.base()) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "atDiameter",
                     "lies under the base circle of " + PinMeasurement.mm(t.base()),
-                    "Give a larger diameter");
+                    "Give a larger diameter"));
         }
         return Outcome.ok(worked(c, t, arc));
     }

@@ -47,7 +47,7 @@ public record Toothing(int teeth, double normalModule, double normalAngle, doubl
             Plane plane,
             List<Refusal> faults) {
         if ((module == null) == (diametralPitch == null)) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "module",
                     module == null ? "no tooth size given" : "module and diametralPitch both given",
                     "Give module, or diametralPitch for inch teeth, one of them"));

@@ -106,13 +106,13 @@ public final class TurnCount {
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> faults = new ArrayList<>();
         if (c.inputStep() >= c.inputTurns() || c.outputStep() >= c.outputTurns()) {
-            faults.add(new Refusal("inputStep", "the doubt is as large as the count", "Count more turns"));
+            faults.add(Refusal.of("inputStep", "the doubt is as large as the count", "Count more turns"));
         }
         if (c.fewest() > c.most()) {
-            faults.add(new Refusal("fewest", "is more than most", "Turn them round"));
+            faults.add(Refusal.of("fewest", "is more than most", "Turn them round"));
         }
         if (c.toothSum() > 0 && (c.toothSum() < 2 * c.fewest() || c.toothSum() > 2 * c.most())) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "toothSum", c.toothSum() + " cannot be made of two such gears", "Look at fewest and most"));
         }
         if (!faults.isEmpty()) {
@@ -134,7 +134,7 @@ public final class TurnCount {
         List<Candidate> all = candidates(c, ratio);
         if (all.isEmpty()) {
             return Outcome.refused(
-                    "toothSum", "no pair can be made of such gears", "Look at fewest, most and toothSum");
+                    Refusal.of("toothSum", "no pair can be made of such gears", "Look at fewest, most and toothSum"));
         }
         List<Candidate> within = all.stream()
                 .filter(pair -> pair.ratio() >= low * (1 - 1e-9) && pair.ratio() <= high * (1 + 1e-9))

@@ -17,7 +17,7 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Doubt;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -44,9 +44,10 @@ final class CaseReader {
      * @param given values by key: text, numbers, booleans, lists, maps; dotted keys reach into records
      * @param system units of bare numbers
      */
-    static <C> Outcome<BoundCase<C>> bind(Class<C> type, List<Field> fields, Map<String, ?> given, UnitSystem system) {
+    static <C> Outcome<BoundCase<C>> bind(
+            Class<C> type, List<SheetField> fields, Map<String, ?> given, UnitSystem system) {
         CaseReader binder = new CaseReader(system);
-        Object value = binder.record(type, fields, binder.nested(given), "", "");
+        Object value = binder.record(type, fields, binder.nested(given), "");
         if (value == null || !binder.refusals.isEmpty()) {
             return Outcome.refused(binder.refusals);
         }
@@ -84,10 +85,9 @@ final class CaseReader {
         return copy;
     }
 
-    private @Nullable Object record(
-            Class<?> type, List<Field> fields, Map<String, Object> given, String path, String place) {
+    private @Nullable Object record(Class<?> type, List<SheetField> fields, Map<String, Object> given, String path) {
         int before = refusals.size();
-        List<String> names = fields.stream().map(Field::name).toList();
+        List<String> names = fields.stream().map(SheetField::name).toList();
         Map<String, Object> known = new LinkedHashMap<>();
         for (Map.Entry<String, Object> entry : given.entrySet()) {
             String key = entry.getKey();
@@ -97,27 +97,27 @@ final class CaseReader {
                 String hint = Keys.meant(key, names)
                         .map(meant -> "Did you mean " + meant + "?")
                         .orElse("Known here: " + String.join(", ", names));
-                refuse(place + key, "there is no such input", hint);
+                strange(path + key, "there is no such input", hint);
             } else if (known.putIfAbsent(name, entry.getValue()) != null) {
-                refuse(place + key, "given twice", "Give it once");
+                strange(path + key, "given twice", "Give it once");
             }
         }
         @Nullable Object[] values = new @Nullable Object[fields.size()];
         for (int i = 0; i < values.length; i++) {
-            Field field = fields.get(i);
+            SheetField field = fields.get(i);
             boolean behind = ListText.blank(known.get(field.name())) && holdsTyped(field, fields, path);
-            values[i] = behind ? 0.0 : value(field, known.get(field.name()), path + field.name(), place + field.name());
+            values[i] = behind ? 0.0 : value(field, known.get(field.name()), path + field.name());
         }
         if (refusals.size() == before) {
             for (int i = 0; i < values.length; i++) {
-                take(fields, i, values, known, path, place);
+                take(fields, i, values, known, path);
             }
         }
         return refusals.size() == before ? Records.build(type, values) : null;
     }
 
     /** Whether an uncertainty left out stands behind the ± of the value it belongs to. */
-    private boolean holdsTyped(Field uncertainty, List<Field> fields, String path) {
+    private boolean holdsTyped(SheetField uncertainty, List<SheetField> fields, String path) {
         return fields.stream()
                 .anyMatch(field ->
                         field.doubt().u().equals(uncertainty.name()) && doubts.containsKey(path + field.name()));
@@ -125,13 +125,8 @@ final class CaseReader {
 
     /** Takes what was typed behind ± into the inputs for it (JCGM 100:2008 5.1.2; degrees of freedom by G.4.1). */
     private void take(
-            List<Field> fields,
-            int at,
-            @Nullable Object[] values,
-            Map<String, Object> known,
-            String path,
-            String place) {
-        Field field = fields.get(at);
+            List<SheetField> fields, int at, @Nullable Object[] values, Map<String, Object> known, String path) {
+        SheetField field = fields.get(at);
         List<Doubt> typed = field.doubt().u().isEmpty() ? null : doubts.remove(path + field.name());
         if (typed == null) {
             return;
@@ -148,12 +143,12 @@ final class CaseReader {
         for (Doubt doubt : typed) {
             if (!doubt.shared().isEmpty()) {
                 refuse(
-                        place + field.name(),
+                        path + field.name(),
                         "each doubt here counts as independent, but this one is shared as \"" + doubt.shared() + "\"",
                         "Leave shared= out, or give what is shared in an input of its own");
             } else if (nu < 0 && doubt.nu() <= 2) {
                 refuse(
-                        place + field.name(),
+                        path + field.name(),
                         "from three readings or fewer a doubt has no standard deviation",
                         "Read more often, or give the doubt without n= and nu=");
             } else {
@@ -165,12 +160,12 @@ final class CaseReader {
             }
         }
         Budget together = Budget.of(parts);
-        String name = place + fields.get(u).name();
+        String name = path + fields.get(u).name();
         if (!fields.get(u).range().holds(together.u())) {
             refuse(name, "with the ± of " + field.name() + " it leaves its range", "Look at the number behind ±");
         }
         if (!ListText.blank(known.get(fields.get(u).name())) && given > 0) {
-            cautions.add("The ± typed at " + place + field.name() + " and " + name + " are put together by squares.");
+            cautions.add("The ± typed at " + path + field.name() + " and " + name + " are put together by squares.");
         }
         values[u] = together.u();
         boolean own = given == 0 && typed.stream().allMatch(doubt -> Double.isInfinite(doubt.nu()));
@@ -179,27 +174,27 @@ final class CaseReader {
         }
     }
 
-    private @Nullable Object value(Field field, @Nullable Object given, String path, String place) {
+    private @Nullable Object value(SheetField field, @Nullable Object given, String path) {
         Object raw = given instanceof String text && text.isBlank() && field.shape() != Shape.TEXT ? null : given;
         if (raw == null) {
-            return absent(field, path, place);
+            return absent(field, path);
         }
         return switch (field.shape()) {
-            case QUANTITY, OPTIONAL_QUANTITY -> quantity(field, raw, path, place);
-            case WHOLE_NUMBER -> wholeNumber(field, raw, place);
-            case YES_NO -> yesNo(raw, place);
-            case CHOICE -> choice(field, raw, place);
-            case TEXT -> text(raw, place);
-            case LIST -> list(field, raw, path, place);
-            case RECORD -> record(field.type(), field.children(), parts(field, raw, place), path + ".", inside(place));
+            case QUANTITY, OPTIONAL_QUANTITY -> quantity(field, raw, path);
+            case WHOLE_NUMBER -> wholeNumber(field, raw, path);
+            case YES_NO -> yesNo(raw, path);
+            case CHOICE -> choice(field, raw, path);
+            case TEXT -> text(raw, path);
+            case LIST -> list(field, raw, path);
+            case RECORD -> record(field.type(), field.children(), parts(field, raw, path), path + ".");
             case BUDGET -> throw new IllegalStateException("a budget is not an input");
         };
     }
 
-    private @Nullable Object absent(Field field, String path, String place) {
+    private @Nullable Object absent(SheetField field, String path) {
         if (field.orElse().isPresent()) {
             String text = field.orElse().get();
-            return field.shape() == Shape.TEXT ? text : value(field, text, path, place);
+            return field.shape() == Shape.TEXT ? text : value(field, text, path);
         }
         if (field.shape() == Shape.OPTIONAL_QUANTITY) {
             return null;
@@ -208,23 +203,23 @@ final class CaseReader {
             return List.of();
         }
         if (field.shape() == Shape.RECORD) {
-            return record(field.type(), field.children(), Map.of(), path + ".", inside(place));
+            return record(field.type(), field.children(), Map.of(), path + ".");
         }
-        String key = place.contains(" ") ? "" : place + "=";
-        String example = field.example().isEmpty() ? "" : ", for example " + key + field.example();
-        refuse(place, "not given", "Needed: " + field.meaning() + example);
+        String key = path.contains("[") ? "" : path + "=";
+        String example = field.example().isEmpty() ? "It is needed" : "Type it, such as " + key + field.example();
+        refuse(path, "not given", example);
         return null;
     }
 
-    private @Nullable Object quantity(Field field, Object raw, String path, String place) {
-        String typed = scalar(raw, place, "one number is needed here");
+    private @Nullable Object quantity(SheetField field, Object raw, String path) {
+        String typed = scalar(raw, path, "one number is needed here");
         if (typed == null) {
             return null;
         }
-        Outcome<Parsed> parsed =
-                Quantities.parse(typed, field.kind(), field.display(system).unit(), place, field.range());
+        Outcome<ParsedQuantity> parsed =
+                Quantities.parse(typed, field.kind(), field.display(system).unit(), "", field.range());
         if (!parsed.isOk()) {
-            refusals.addAll(parsed.refusals());
+            parsed.refusals().forEach(refusal -> refuse(path, refusal.fact(), refusal.hint()));
             return null;
         }
         if (!parsed.orElseThrow().doubts().isEmpty()) {
@@ -233,40 +228,40 @@ final class CaseReader {
         return parsed.orElseThrow().si();
     }
 
-    private @Nullable Object wholeNumber(Field field, Object raw, String place) {
-        String typed = scalar(raw, place, "one whole number is needed here");
+    private @Nullable Object wholeNumber(SheetField field, Object raw, String path) {
+        String typed = scalar(raw, path, "one whole number is needed here");
         if (typed == null) {
             return null;
         }
         double least = Math.max(field.range().min(), Integer.MIN_VALUE);
         double most = Math.min(field.range().max(), Integer.MAX_VALUE);
         Range range = new Range(least, most);
-        Outcome<Parsed> parsed =
-                Quantities.parse(typed, Kind.NUMBER, field.display(system).unit(), place, range);
+        Outcome<ParsedQuantity> parsed =
+                Quantities.parse(typed, Kind.NUMBER, field.display(system).unit(), "", range);
         if (!parsed.isOk()) {
-            refusals.addAll(parsed.refusals());
+            parsed.refusals().forEach(refusal -> refuse(path, refusal.fact(), refusal.hint()));
             return null;
         }
         double number = parsed.orElseThrow().si();
         if (number != Math.rint(number) || parsed.orElseThrow().u().isPresent()) {
-            refuse(place, "\"" + typed + "\" is not a whole number", "Type a count such as 3");
+            refuse(path, "\"" + typed + "\" is not a whole number", "Type a count such as 3");
             return null;
         }
         return (int) number;
     }
 
-    private @Nullable Object yesNo(Object raw, String place) {
+    private @Nullable Object yesNo(Object raw, String path) {
         return switch (String.valueOf(raw).strip().toLowerCase(Locale.ROOT)) {
             case "yes", "true", "y", "1" -> true;
             case "no", "false", "n", "0" -> false;
             default -> {
-                refuse(place, "\"" + ScalarText.shortened(raw) + "\" is neither yes nor no", "Type yes or no");
+                refuse(path, "\"" + ScalarText.shortened(raw) + "\" is neither yes nor no", "Type yes or no");
                 yield null;
             }
         };
     }
 
-    private @Nullable Object choice(Field field, Object raw, String place) {
+    private @Nullable Object choice(SheetField field, Object raw, String path) {
         String typed = String.valueOf(raw);
         for (Object constant : field.type().getEnumConstants()) {
             if (Keys.same(((Enum<?>) constant).name(), typed)) {
@@ -274,36 +269,31 @@ final class CaseReader {
             }
         }
         refuse(
-                place,
+                path,
                 "\"" + ScalarText.shortened(raw) + "\" is none of the choices",
                 "Choose one of: " + choices(field));
         return null;
     }
 
-    /** A key reaches into a record with a dot, an entry of a list is a place in words. */
-    private static String inside(String place) {
-        return place.contains(" ") ? place + ", " : place + ".";
-    }
-
-    static String choices(Field field) {
+    static String choices(SheetField field) {
         return String.join(", ", field.choices());
     }
 
-    private @Nullable Object text(Object raw, String place) {
-        String typed = scalar(raw, place, "a text is needed here");
+    private @Nullable Object text(Object raw, String path) {
+        String typed = scalar(raw, path, "a text is needed here");
         if (typed != null && typed.length() > LONGEST_TEXT) {
-            refuse(place, "the text is longer than " + LONGEST_TEXT + " letters", "Shorten it");
+            refuse(path, "the text is longer than " + LONGEST_TEXT + " letters", "Shorten it");
             return null;
         }
         return typed == null ? null : typed.strip();
     }
 
-    private @Nullable Object list(Field field, Object raw, String path, String place) {
+    private @Nullable Object list(SheetField field, Object raw, String path) {
         List<?> items = items(field, raw);
         if (items.size() < field.fewest() || items.size() > field.most()) {
             boolean few = items.size() < field.fewest();
             refuse(
-                    place,
+                    path,
                     items.size() + (items.size() == 1 ? " entry" : " entries") + " given",
                     few ? "At least " + field.fewest() + " needed" : "At most " + field.most() + " are taken");
             return null;
@@ -311,24 +301,24 @@ final class CaseReader {
         List<@Nullable Object> values = new ArrayList<>();
         for (int i = 0; i < items.size(); i++) {
             Object item = items.get(i);
-            String entryPlace = place + " entry " + (i + 1);
+            String entry = path + "[" + i + "]";
             if (item == null || (item instanceof String blank && blank.isBlank())) {
-                refuse(entryPlace, "nothing typed", "Fill it or leave the entry out");
+                refuse(entry, "nothing typed", "Fill it or leave the entry out");
                 continue;
             }
-            values.add(value(field.entry(), item, path + "[" + i + "]", entryPlace));
+            values.add(value(field.entry(), item, entry));
         }
         return values;
     }
 
-    private static List<?> items(Field field, Object raw) {
+    private static List<?> items(SheetField field, Object raw) {
         if (raw instanceof List<?> list) {
             return list;
         }
         if (!(raw instanceof String text)) {
             return List.of(raw);
         }
-        Field entry = field.entry();
+        SheetField entry = field.entry();
         return switch (entry.shape()) {
             case LIST -> ListText.rows(text);
             case QUANTITY, OPTIONAL_QUANTITY, WHOLE_NUMBER -> ListText.numbers(text);
@@ -337,7 +327,7 @@ final class CaseReader {
     }
 
     /** The parts of a record: by name, or in order when typed as one text or list. */
-    private Map<String, Object> parts(Field field, Object raw, String place) {
+    private Map<String, Object> parts(SheetField field, Object raw, String path) {
         if (raw instanceof Map<?, ?>) {
             return nested(textKeys(raw));
         }
@@ -346,7 +336,7 @@ final class CaseReader {
         for (int i = 0; i < inOrder.size(); i++) {
             Object part = inOrder.get(i);
             if (i >= field.children().size()) {
-                refuse(place, "more than " + field.children().size() + " parts given", "Order: " + field.order());
+                refuse(path, "more than " + field.children().size() + " parts given", "Order: " + field.order());
                 break;
             }
             if (part != null) {
@@ -356,15 +346,20 @@ final class CaseReader {
         return parts;
     }
 
-    private @Nullable String scalar(Object raw, String place, String needed) {
+    private @Nullable String scalar(Object raw, String path, String needed) {
         Optional<String> typed = ScalarText.of(raw);
         if (typed.isEmpty()) {
-            refuse(place, needed, "");
+            refuse(path, needed, "");
         }
         return typed.orElse(null);
     }
 
-    private void refuse(String place, String fact, String hint) {
-        refusals.add(new Refusal(place, fact, hint));
+    /** A key that is no input is shown as it was handed in. */
+    private void strange(String typed, String fact, String hint) {
+        refusals.add(new Refusal(typed, typed, fact, hint));
+    }
+
+    private void refuse(String path, String fact, String hint) {
+        refusals.add(Refusal.of(path, fact, hint));
     }
 }

@@ -35,7 +35,7 @@ record Influence(String name, Map<String, Double> moves, Doubt unit) {
                 }
                 Influence before = shared.get(doubt.shared());
                 if (before != null && !before.unit().equals(unit)) {
-                    refusals.add(new Refusal(
+                    refusals.add(Refusal.of(
                             path,
                             "the doubt shared as \"" + doubt.shared() + "\" has another shape than before",
                             "One influence has one shape; give different names to different ones"));
@@ -48,6 +48,12 @@ record Influence(String name, Map<String, Double> moves, Doubt unit) {
         });
         own.addAll(shared.values());
         return refusals.isEmpty() ? Outcome.ok(List.copyOf(own)) : Outcome.refused(refusals);
+    }
+
+    /** A refusal of the input it moves; of the first where it moves several. */
+    Refusal refusal(String fact, String hint) {
+        String first = moves.keySet().iterator().next();
+        return moves.size() == 1 ? Refusal.of(first, fact, hint) : new Refusal(first, name, fact, hint);
     }
 
     Distribution distribution() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.working.Worked;
 
@@ -20,7 +21,7 @@ final class PerturbedCase<C extends Record, R extends Record> {
     PerturbedCase(Worksheet<C, R> sheet, C value, List<Influence> influences) {
         this.sheet = sheet;
         this.value = value;
-        List<Field> inputs = sheet.inputs();
+        List<SheetField> inputs = sheet.inputs();
         influences.forEach(influence -> influence
                 .moves()
                 .keySet()
@@ -32,7 +33,7 @@ final class PerturbedCase<C extends Record, R extends Record> {
                                 Fields.at(inputs, at).range()))));
     }
 
-    List<Field> outputs() {
+    List<SheetField> outputs() {
         return sheet.outputs();
     }
 
@@ -46,7 +47,7 @@ final class PerturbedCase<C extends Record, R extends Record> {
             }
             double to = place.value() + move.getValue();
             if (!place.range().holds(to)) {
-                return Outcome.refused(move.getKey(), "leaves its range", "");
+                return Outcome.refused(Refusal.of(move.getKey(), "leaves its range", ""));
             }
             at = Records.with(at, place.steps(), to, sheet.caseType());
         }

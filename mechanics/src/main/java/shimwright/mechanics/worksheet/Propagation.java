@@ -55,8 +55,7 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
             Optional<R> up = mover.along(influence, 1);
             Optional<R> down = mover.along(influence, -1);
             if (up.isEmpty() && down.isEmpty()) {
-                refusals.add(new Refusal(
-                        influence.name(),
+                refusals.add(influence.refusal(
                         "the uncertainty behind ± reaches beyond what can be computed",
                         "Give a smaller uncertainty, or the value alone"));
                 continue;
@@ -143,7 +142,7 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
     private static <R extends Record> boolean jumps(
             Worksheet<?, R> sheet, R base, R moved, Influence influence, List<String> cautions) {
         boolean jumps = false;
-        for (Field field : sheet.outputs()) {
+        for (SheetField field : sheet.outputs()) {
             if (field.shape() != Shape.CHOICE && field.shape() != Shape.YES_NO) {
                 continue;
             }

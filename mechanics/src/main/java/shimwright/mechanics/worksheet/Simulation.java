@@ -10,9 +10,9 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.atomic.LongAdder;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Distribution;
+import shimwright.mechanics.measure.DrawSummary;
 import shimwright.mechanics.measure.FirstOrderCheck;
 import shimwright.mechanics.measure.MonteCarlo;
-import shimwright.mechanics.measure.Sampled;
 import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -35,7 +35,7 @@ public record Simulation(
         int draws,
         int refused,
         boolean settled,
-        Map<String, Sampled> outputs,
+        Map<String, DrawSummary> outputs,
         Map<String, FirstOrderCheck> checks,
         Map<String, Map<String, Double>> choices,
         List<String> cautions) {
@@ -64,22 +64,22 @@ public record Simulation(
             Worksheet<C, R> sheet, BoundCase<C> bound, R base, Propagation firstOrder, Sampling sampling) {
         if (bound.doubts().isEmpty()) {
             return bound.taken().isEmpty()
-                    ? Outcome.refused(
-                            "monte-carlo", "no input carries a doubt", "Type at least one as value ± uncertainty")
-                    : Outcome.refused(
+                    ? Outcome.refused(Refusal.of(
+                            "monte-carlo", "no input carries a doubt", "Type at least one as value ± uncertainty"))
+                    : Outcome.refused(Refusal.of(
                             "monte-carlo",
                             "the sheet itself sums the doubt that was typed, nothing is left to draw",
-                            "Ask without draws");
+                            "Ask without draws"));
         }
         Map<String, Double> middle = new LinkedHashMap<>(Numbers.of(sheet.outputs(), base));
         middle.keySet()
                 .removeIf(path -> path.contains("[")
                         && firstOrder.budgets().getOrDefault(path, Budget.NONE).u() == 0);
         if ((long) middle.size() * sampling.draws() > MOST_NUMBERS) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "monte-carlo",
                     sampling.draws() + " draws of " + middle.size() + " results are too many",
-                    "Take at most " + MOST_NUMBERS / middle.size());
+                    "Take at most " + MOST_NUMBERS / middle.size()));
         }
         return sampling.checked()
                 .flatMap(sound -> Influence.of(bound.doubts()))
@@ -94,8 +94,8 @@ public record Simulation(
         private final R base;
         private final List<Influence> influences;
         private final List<String> outputs;
-        private final List<Field> fields;
-        private final List<Field> words;
+        private final List<SheetField> fields;
+        private final List<SheetField> words;
         private final Map<String, Map<String, LongAdder>> counts = new ConcurrentHashMap<>();
         private final AtomicReference<String> why = new AtomicReference<>("");
 
@@ -116,16 +116,16 @@ public record Simulation(
             MonteCarlo.Run run = MonteCarlo.run(inputs, outputs.size(), this::at, sampling);
             int all = run.draws() + run.refused();
             if (run.refused() > MOST_REFUSED * all) {
-                return Outcome.refused(List.of(new Refusal(
+                return Outcome.refused(List.of(Refusal.of(
                         "monte-carlo",
                         run.refused() + " of " + all + " draws have no answer, such as " + why.get(),
                         "Give a smaller uncertainty, or a shape with ends (rectangular, triangular, u-shaped)")));
             }
-            Map<String, Sampled> sampled = new LinkedHashMap<>();
+            Map<String, DrawSummary> sampled = new LinkedHashMap<>();
             Map<String, FirstOrderCheck> checks = new LinkedHashMap<>();
             for (int i = 0; i < outputs.size(); i++) {
                 String output = outputs.get(i);
-                Sampled one = run.results().get(i);
+                DrawSummary one = run.results().get(i);
                 if (one != null) {
                     Budget budget = budgets.getOrDefault(output, Budget.NONE);
                     sampled.put(output, one);
@@ -162,7 +162,7 @@ public record Simulation(
             for (int i = 0; i < results.length; i++) {
                 results[i] = numbers.getOrDefault(outputs.get(i), Double.NaN);
             }
-            for (Field field : words) {
+            for (SheetField field : words) {
                 counts.computeIfAbsent(field.name(), name -> new ConcurrentHashMap<>())
                         .computeIfAbsent(Render.choice(Records.get(result, field.name())), word -> new LongAdder())
                         .increment();
@@ -181,7 +181,7 @@ public record Simulation(
         }
 
         private List<String> cautions(
-                MonteCarlo.Run run, Map<String, Sampled> sampled, Map<String, FirstOrderCheck> checks) {
+                MonteCarlo.Run run, Map<String, DrawSummary> sampled, Map<String, FirstOrderCheck> checks) {
             List<String> cautions = new ArrayList<>();
             if (run.refused() > 0) {
                 cautions.add(run.refused() + " draws had no answer and are left out.");

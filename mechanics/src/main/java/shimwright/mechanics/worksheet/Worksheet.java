@@ -11,6 +11,7 @@ import shimwright.mechanics.diagram.Diagram;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.working.Worked;
 
@@ -77,12 +78,12 @@ public record Worksheet<C extends Record, R extends Record>(
     }
 
     /** What it needs, in order. */
-    public List<Field> inputs() {
+    public List<SheetField> inputs() {
         return Fields.inputs(caseType);
     }
 
     /** What it gives, in order. */
-    public List<Field> outputs() {
+    public List<SheetField> outputs() {
         return Fields.outputs(resultType);
     }
 
@@ -93,8 +94,8 @@ public record Worksheet<C extends Record, R extends Record>(
         return example;
     }
 
-    private static void collectExamples(List<Field> fields, String prefix, Map<String, String> example) {
-        for (Field field : fields) {
+    private static void collectExamples(List<SheetField> fields, String prefix, Map<String, String> example) {
+        for (SheetField field : fields) {
             if (!field.example().isEmpty()) {
                 example.put(prefix + field.name(), field.example());
             } else if (field.shape() == Shape.RECORD) {
@@ -112,17 +113,17 @@ public record Worksheet<C extends Record, R extends Record>(
      * @return the case, or every fault at once
      */
     public Outcome<BoundCase<C>> read(Map<String, ?> given, UnitSystem system) {
-        return CaseReader.bind(caseType, inputs(), given, system);
+        return bound(given, system).reworded(this::labelled);
     }
 
     /** Reads, computes and propagates any ±; see {@link #read} for the parameters. */
     public Outcome<Answer> answer(Map<String, ?> given, UnitSystem system) {
-        return read(given, system).flatMap(bound -> answer(bound, system));
+        return bound(given, system).flatMap(bound -> answer(bound, system)).reworded(this::labelled);
     }
 
     /** Computes and propagates a case with its doubts to the first order. */
     public Outcome<Answer> answer(BoundCase<C> bound, UnitSystem system) {
-        return computed(bound).flatMap(c -> finished(c, system));
+        return computed(bound).flatMap(c -> finished(c, system)).reworded(this::labelled);
     }
 
     /**
@@ -137,9 +138,10 @@ public record Worksheet<C extends Record, R extends Record>(
         if (asked.isPresent()) {
             return answer(given, system, asked.get());
         }
-        return read(given, system)
+        return bound(given, system)
                 .flatMap(this::computed)
-                .flatMap(c -> finished(c, system).map(first -> surely(first, c)));
+                .flatMap(c -> finished(c, system).map(first -> surely(first, c)))
+                .reworded(this::labelled);
     }
 
     private Answer surely(Answer first, Computed<C, R> c) {
@@ -155,12 +157,26 @@ public record Worksheet<C extends Record, R extends Record>(
 
     /** The same with draws beside the first order; refused where nothing is in doubt, see {@link Simulation}. */
     public Outcome<Answer> answer(Map<String, ?> given, UnitSystem system, Sampling sampling) {
-        return read(given, system)
+        return bound(given, system)
                 .flatMap(this::computed)
                 .flatMap(c -> finished(c, system)
                         .flatMap(answer -> Simulation.of(
                                         this, c.bound(), c.worked().result(), c.propagated(), sampling)
-                                .map(answer::with)));
+                                .map(answer::with)))
+                .reworded(this::labelled);
+    }
+
+    private Outcome<BoundCase<C>> bound(Map<String, ?> given, UnitSystem system) {
+        return CaseReader.bind(caseType, inputs(), given, system);
+    }
+
+    /** The one place where a key becomes words: those of the field, where the formula has none of its own. */
+    private Refusal labelled(Refusal refusal) {
+        return refusal.place().equals(Refusal.words(refusal.key()))
+                ? Fields.label(inputs(), refusal.key())
+                        .map(label -> refusal.placed(refusal.key(), label))
+                        .orElse(refusal)
+                : refusal;
     }
 
     /**
@@ -179,7 +195,7 @@ public record Worksheet<C extends Record, R extends Record>(
     }
 
     private Outcome<Computed<C, R>> judged(BoundCase<C> bound, Worked<R> worked, Propagation propagated) {
-        for (Field field : inputs()) {
+        for (SheetField field : inputs()) {
             String output = field.doubt().elsewhere();
             Budget typed = propagated.budgets().getOrDefault(output, Budget.NONE);
             if (!output.isEmpty() && typed.u() > 0) {
@@ -195,8 +211,8 @@ public record Worksheet<C extends Record, R extends Record>(
         Worked<R> worked = c.judged();
         boolean finite = worked.working().stream().allMatch(line -> Double.isFinite(line.value()));
         if (!finite || !Render.finite(outputs(), worked.result())) {
-            return Outcome.refused(
-                    name, "these inputs give no finite result", "Look for a value that is far too large or too small");
+            return Outcome.refused(Refusal.at(
+                    name, "these inputs give no finite result", "Look for a value that is far too large or too small"));
         }
         List<String> cautions = new ArrayList<>(worked.cautions());
         cautions.addAll(c.bound().cautions());

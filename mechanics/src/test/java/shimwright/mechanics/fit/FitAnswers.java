@@ -3,7 +3,6 @@ package shimwright.mechanics.fit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
 import shimwright.mechanics.worksheet.Worksheet;
@@ -35,7 +34,7 @@ final class FitAnswers {
 
     static List<String> refusals(Worksheet<?, ?> sheet, String... pairs) {
         return sheet.answer(given(pairs), UnitSystem.METRIC).refusals().stream()
-                .map(Refusal::sentence)
+                .map(refusal -> refusal.placed("", refusal.key()).sentence())
                 .toList();
     }
 
@@ -51,7 +50,7 @@ final class FitAnswers {
 
     static List<String> refusalsOfChanged(Worksheet<?, ?> sheet, String... pairs) {
         return sheet.answer(changed(sheet, pairs), UnitSystem.METRIC).refusals().stream()
-                .map(Refusal::sentence)
+                .map(refusal -> refusal.placed("", refusal.key()).sentence())
                 .toList();
     }
 }

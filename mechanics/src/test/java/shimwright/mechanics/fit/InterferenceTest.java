@@ -107,7 +107,7 @@ class InterferenceTest {
         Map<String, String> given = FitAnswers.changed(
                 Interference.SHEET, "bore", mm(1), "diameter", mm(1.005), "hubOutside", mm(9), "shaftBore", mm(1));
         assertThat(Interference.SHEET.answer(given, UnitSystem.METRIC).refusals())
-                .extracting(Refusal::place)
+                .extracting(Refusal::key)
                 .contains("shaftBore");
     }
 

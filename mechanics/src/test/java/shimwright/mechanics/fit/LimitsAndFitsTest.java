@@ -107,7 +107,7 @@ class LimitsAndFitsTest {
                         "shaft: \"seven\" is not a tolerance class. Type a letter and a grade, such as p6, or bearing, "
                                 + "or taper.");
         assertThat(FitAnswers.refusals(LimitsAndFits.SHEET, "nominal", "25"))
-                .containsExactly("hole, shaft: no class given. Type at least one, such as hole=H7 or shaft=p6.");
+                .containsExactly("hole: no class given. Type at least one, such as hole=H7 or shaft=p6.");
         for (String bad : List.of("0", "-25", "501", "NaN", "")) {
             assertThat(FitAnswers.refusals(LimitsAndFits.SHEET, "nominal", bad, "hole", "H7"))
                     .hasSize(1);

@@ -16,7 +16,7 @@ class RefusalsTest {
                                 "diameter=10 mm; strengthClass=7; scatter=0.1; tighteningFactor=2; serviceLoad=1 kN"))
                 .refusals();
         assertThat(refusals)
-                .extracting(Refusal::place)
+                .extracting(Refusal::key)
                 .contains("pitch", "strengthClass", "torque", "scatter", "loadShare");
     }
 }

@@ -9,17 +9,20 @@ import org.junit.jupiter.api.Test;
 class OutcomeTest {
     @Test
     void aRefusalIsOneSentenceWithPlaceFactAndHint() {
-        assertThat(new Refusal("round 2", "\"abc\" is not a length", "Type a number such as 0.24 or 9.5 thou")
+        assertThat(Refusal.at("round 2", "\"abc\" is not a length", "Type a number such as 0.24 or 9.5 thou")
                         .sentence())
                 .isEqualTo("round 2: \"abc\" is not a length. Type a number such as 0.24 or 9.5 thou.");
-        assertThat(new Refusal("", "Nothing typed.", "").sentence()).isEqualTo("Nothing typed.");
-        assertThatThrownBy(() -> new Refusal("a", " ", "b")).isInstanceOf(IllegalArgumentException.class);
+        assertThat(Refusal.at("", "Nothing typed.", "").sentence()).isEqualTo("Nothing typed.");
+        assertThatThrownBy(() -> Refusal.at("a", " ", "b")).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
     void allFaultsComeBackAtOnce() {
         Outcome<List<Integer>> both = Outcome.all(List.of(
-                Outcome.ok(1), Outcome.refused("a", "first", ""), Outcome.ok(2), Outcome.refused("b", "second", "")));
+                Outcome.ok(1),
+                Outcome.refused(Refusal.at("a", "first", "")),
+                Outcome.ok(2),
+                Outcome.refused(Refusal.at("b", "second", ""))));
         assertThat(both.refusals()).extracting(Refusal::place).containsExactly("a", "b");
         assertThat(Outcome.all(List.of(Outcome.ok(1), Outcome.ok(2))).orElseThrow())
                 .containsExactly(1, 2);
@@ -27,7 +30,7 @@ class OutcomeTest {
 
     @Test
     void mapAndFlatMapKeepTheReasons() {
-        Outcome<Integer> no = Outcome.refused("a", "no", "");
+        Outcome<Integer> no = Outcome.refused(Refusal.at("a", "no", ""));
         assertThat(no.map(x -> x + 1).isOk()).isFalse();
         assertThat(no.<Integer>flatMap(x -> Outcome.ok(x + 1)).refusals()).hasSize(1);
         assertThat(Outcome.ok(1).map(x -> x + 1).orElseThrow()).isEqualTo(2);

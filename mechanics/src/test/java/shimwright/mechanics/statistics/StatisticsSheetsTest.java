@@ -60,7 +60,10 @@ class StatisticsSheetsTest {
                             .orElseThrow()
                             .answer(typed(bad.inputs()), UnitSystem.METRIC)
                             .refusals();
-                    assertThat(refusals.stream().map(Refusal::sentence).collect(Collectors.joining(" ")))
+                    assertThat(refusals.stream()
+                                    .map(refusal ->
+                                            refusal.placed("", refusal.key()).sentence())
+                                    .collect(Collectors.joining(" ")))
                             .contains(bad.sentence());
                 }));
     }

@@ -156,17 +156,17 @@ class WorksheetTest {
         assertThat(sentences(Map.of("pul", "3", "times", "2.5", "dry", "maybe", "way", "up", "rings", "a; b: 5 N")))
                 .containsExactlyInAnyOrder(
                         "pul: there is no such input. Did you mean pull?",
-                        "pull: not given. Needed: pull on the scale, for example pull=100 N.",
-                        "lever.arm: not given. Needed: arm, for example lever.arm=0.5 m.",
-                        "times: \"2.5\" is not a whole number. Type a count such as 3.",
-                        "dry: \"maybe\" is neither yes nor no. Type yes or no.",
-                        "way: \"up\" is none of the choices. Choose one of: left hand, right.",
-                        "rings entry 1, thickness: not given. Needed: thickness, for example 1 mm.",
+                        "pull on the scale: not given. Type it, such as pull=100 N.",
+                        "the lever, arm: not given. Type it, such as lever.arm=0.5 m.",
+                        "how often: \"2.5\" is not a whole number. Type a count such as 3.",
+                        "dry threads: \"maybe\" is neither yes nor no. Type yes or no.",
+                        "which way: \"up\" is none of the choices. Choose one of: left hand, right.",
+                        "rings entry 1, thickness: not given. Type it, such as 1 mm.",
                         "rings entry 2, thickness: \"5 N\" is a force; a length is needed here.");
         assertThat(sentences(Map.of("pull", "-1", "lever", Map.of("arm", List.of(1)), "lever.slant", "0")))
                 .containsExactlyInAnyOrder(
-                        "pull: \"-1\" is below 0 N. The smallest value taken here is that.",
-                        "lever.arm: one number is needed here.");
+                        "pull on the scale: \"-1\" is below 0 N. The smallest value taken here is that.",
+                        "the lever, arm: one number is needed here.");
     }
 
     @Test
@@ -208,8 +208,9 @@ class WorksheetTest {
                 .orElseThrow();
         assertThat(budget(answer, "torque").u()).isCloseTo(1.5, within(1e-9));
         assertThat(sentences(Map.of("pull", "5000 ± 6000 N", "lever.arm", "0.5 m")))
-                .containsExactly("pull: the uncertainty behind ± reaches beyond what can be computed. Give a smaller "
-                        + "uncertainty, or the value alone.");
+                .containsExactly(
+                        "pull on the scale: the uncertainty behind ± reaches beyond what can be computed. Give a smaller "
+                                + "uncertainty, or the value alone.");
     }
 
     @Test
@@ -238,7 +239,7 @@ class WorksheetTest {
                         List.of("none"),
                         Bare.class,
                         Result.class,
-                        c -> Outcome.refused("", "x", "")))
+                        c -> Outcome.refused(Refusal.at("", "x", ""))))
                 .hasMessageContaining("Bare.y has no @Input");
         Worksheet<Ring, Huge> sheet = new Worksheet<>(
                 "huge",

@@ -1,5 +1,6 @@
 package shimwright.rebuild.act;
 
+import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -23,12 +24,12 @@ public final class Acts {
     private static Map<String, Class<? extends Act>> all() {
         Map<String, Class<? extends Act>> all = new LinkedHashMap<>();
         for (Class<?> room : List.of(
-                StoryActs.class,
-                SupplyActs.class,
+                IntakeActs.class,
+                OrderActs.class,
                 StepActs.class,
                 HoldActs.class,
-                SettingActs.class,
-                EndActs.class,
+                ClearanceActs.class,
+                HandBackActs.class,
                 ShopActs.class)) {
             Arrays.stream(room.getDeclaredClasses())
                     .filter(Act.class::isAssignableFrom)
@@ -59,18 +60,19 @@ public final class Acts {
      *
      * @return refused with every reason
      */
-    public static Outcome<Decided> decide(Workbench bench, Act.OfJob act, Surroundings around) {
-        return act.on(bench, around).flatMap(decided -> {
+    public static Outcome<ActResult> decide(Workbench bench, Act.OfJob act, ActContext around) {
+        Outcome<ActResult> outcome = act.on(bench, around).flatMap(decided -> {
             List<Entry.OfJob> entries = new ArrayList<>();
             decided.entries().forEach(entry -> entries.add(made(act, entry, Entry.OfJob.class)));
             List<Refusal> refusals = Rules.check(bench, entries);
             return refusals.isEmpty() ? Outcome.ok(decided) : Outcome.refused(refusals);
         });
+        return outcome.reworded(refusal -> atInput(act, refusal));
     }
 
     /** What an act on the shop comes to. */
-    public static Outcome<Decided> decide(Act.OfShop act, Surroundings around) {
-        return act.on(around).flatMap(decided -> {
+    public static Outcome<ActResult> decide(Act.OfShop act, ActContext around) {
+        Outcome<ActResult> outcome = act.on(around).flatMap(decided -> {
             List<Refusal> refusals = new ArrayList<>();
             for (Entry entry : decided.entries()) {
                 if (entry instanceof Entry.JobOpened opened) {
@@ -81,10 +83,30 @@ public final class Acts {
             }
             return refusals.isEmpty() ? Outcome.ok(decided) : Outcome.refused(refusals);
         });
+        return outcome.reworded(refusal -> atInput(act, refusal));
+    }
+
+    /**
+     * A refusal at the input of the act that it speaks of, in the words of that input where it has none of its own; at none
+     * where the act has no such input.
+     */
+    private static Refusal atInput(Act act, Refusal refusal) {
+        String key = act.input(refusal.key());
+        for (RecordComponent input : act.getClass().getRecordComponents()) {
+            if (new Refusal(key, "", refusal.fact(), "").within(input.getName())) {
+                boolean own = !refusal.place().equals(Refusal.words(refusal.key()));
+                return refusal.placed(
+                        key,
+                        own
+                                ? refusal.place()
+                                : input.getAnnotation(ActInput.class).value());
+            }
+        }
+        return refusal.placed("", refusal.place());
     }
 
     private static <E extends Entry> E made(Act act, Entry entry, Class<E> type) {
-        Makes makes = act.getClass().getAnnotation(Makes.class);
+        MakesEntries makes = act.getClass().getAnnotation(MakesEntries.class);
         if (makes == null || Arrays.stream(makes.value()).noneMatch(made -> made.isInstance(entry))) {
             throw new IllegalStateException(act.getClass().getSimpleName() + " does not say that it makes "
                     + entry.getClass().getSimpleName());

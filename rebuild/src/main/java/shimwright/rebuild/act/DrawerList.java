@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -63,16 +63,19 @@ final class DrawerList {
                 own = words.remove(0);
             }
             if (!tags.add(tag.toLowerCase(Locale.ROOT))) {
-                refusals.add(new Refusal(place, "the tag " + tag + " stands twice", "Give each piece its own"));
+                refusals.add(new Refusal("list", place, "the tag " + tag + " stands twice", "Give each piece its own"));
             }
             if (own.isBlank()) {
                 refusals.add(new Refusal(
-                        place, tag + " says no family", "Write it behind the tag, or choose one for the whole list"));
+                        "list",
+                        place,
+                        tag + " says no family",
+                        "Write it behind the tag, or choose one for the whole list"));
             }
             shims.add(new Shim(tag, own, readings(words, place, units, refusals)));
         }
         if (shims.size() > MOST) {
-            refusals.add(new Refusal("list", shims.size() + " pieces at once", "Type at most " + MOST));
+            refusals.add(Refusal.of("list", shims.size() + " pieces at once", "Type at most " + MOST));
         }
         return refusals.isEmpty() ? Outcome.ok(List.copyOf(shims)) : Outcome.refused(refusals);
     }
@@ -93,12 +96,14 @@ final class DrawerList {
     private static List<Double> readings(List<String> words, String place, UnitSystem units, List<Refusal> refusals) {
         List<Double> readings = new ArrayList<>();
         if (words.isEmpty()) {
-            refusals.add(new Refusal(place, "no thickness", "Write what the micrometer says, at best at three places"));
+            refusals.add(new Refusal(
+                    "list", place, "no thickness", "Write what the micrometer says, at best at three places"));
         }
         for (String word : words) {
             Outcome<Double> read = Quantities.parse(
                             word, Kind.LENGTH, units.display(Kind.LENGTH).unit(), place, THICKNESS)
-                    .map(Parsed::si);
+                    .placed("list", place)
+                    .map(ParsedQuantity::si);
             readings.add(TypedReadings.take(read, refusals, 0.0));
         }
         return readings;

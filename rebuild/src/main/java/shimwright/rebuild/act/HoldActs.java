@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.inspect.Checks;
 import shimwright.rebuild.job.Entry;
@@ -19,32 +20,33 @@ public final class HoldActs {
     private HoldActs() {}
 
     /** One check of a hold point is read, or answered by yes or no. */
-    @Makes(Entry.CheckRead.class)
+    @MakesEntries(Entry.CheckRead.class)
     public record ReadCheck(
-            @Given(value = "step", missing = "Go back to the build page")
+            @ActInput(value = "step", missing = "Go back to the build page")
             String step,
 
-            @Given(value = "hold point", missing = "Go back to the build page")
+            @ActInput(value = "hold point", missing = "Go back to the build page")
             String hold,
 
-            @Given(value = "check", missing = "Go back to the build page")
+            @ActInput(value = "check", missing = "Go back to the build page")
             String check,
 
-            @Given("readings") String values,
-            @Given("yes or no") String attest,
-            @Given("gauge") String gauge,
-            @Given("why an unlikely size is right") String confirmed,
-            @Given("remark") String words)
+            @ActInput("readings") String values,
+            @ActInput("yes or no") String attest,
+            @ActInput("gauge") String gauge,
+            @ActInput("why an unlikely size is right") String confirmed,
+            @ActInput("remark") String words)
             implements Act.OfJob {
         @Override
-        public Outcome<Decided> on(Workbench bench, Surroundings around) {
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
             Optional<HoldPoint> point = bench.unit().type().holdPoints().stream()
                     .filter(h -> h.id().equals(hold))
                     .findFirst();
             Optional<Check> found = point.flatMap(
                     h -> h.checks().stream().filter(c -> c.id().equals(check)).findFirst());
             if (point.isEmpty() || found.isEmpty()) {
-                return Outcome.refused("hold point " + hold, "it has no check " + check, "Go back to the build page");
+                return Outcome.refused(new Refusal(
+                        "check", "hold point " + hold, "it has no check " + check, "Go back to the build page"));
             }
             return (found.get().kind() == CheckKind.NONE ? attested(found.get()) : measured(bench, found.get(), around))
                     .map(read -> new Entry.CheckRead(
@@ -58,7 +60,7 @@ public final class HoldActs {
                             read.words(),
                             read.working(),
                             basis(point.get(), found.get())))
-                    .flatMap(entry -> StoryActs.kept(bench, entry, "Reading kept"));
+                    .flatMap(entry -> IntakeActs.kept(bench, entry, "Reading kept"));
         }
 
         private static Map<String, String> basis(HoldPoint hold, Check check) {
@@ -73,14 +75,14 @@ public final class HoldActs {
 
         private Outcome<Entry.CheckRead> attested(Check of) {
             if (!attest.equals("yes") && !attest.equals("no")) {
-                return Outcome.refused(of.what(), "nothing chosen", "Say yes or no");
+                return Outcome.refused(new Refusal("attest", of.what(), "nothing chosen", "Say yes or no"));
             }
             boolean yes = attest.equals("yes");
             return Outcome.ok(new Entry.CheckRead(
                     step, hold, check, List.of(), Kind.NUMBER, yes, yes ? Verdict.IN : Verdict.OUT, words, List.of()));
         }
 
-        private Outcome<Entry.CheckRead> measured(Workbench bench, Check of, Surroundings around) {
+        private Outcome<Entry.CheckRead> measured(Workbench bench, Check of, ActContext around) {
             Kind kind = of.kind().quantity();
             return TypedReadings.parse(values, kind, of.bareUnit(), of.what())
                     .map(read -> TypedReadings.read(read, gauge, of.gauge(), around)
@@ -106,20 +108,20 @@ public final class HoldActs {
     }
 
     /** A hold point is passed although it is not met. */
-    @Makes(Entry.HoldOverruled.class)
+    @MakesEntries(Entry.HoldOverruled.class)
     public record PassHold(
-            @Given(value = "step", missing = "Go back to the build page")
+            @ActInput(value = "step", missing = "Go back to the build page")
             String step,
 
-            @Given(value = "hold point", missing = "Go back to the build page")
+            @ActInput(value = "hold point", missing = "Go back to the build page")
             String hold,
 
-            @Given(value = "reason", missing = "Say why it may be passed; it stands on the record")
+            @ActInput(value = "reason", missing = "Say why it may be passed; it stands on the record")
             String reason)
             implements Act.OfJob {
         @Override
-        public Outcome<Decided> on(Workbench bench, Surroundings around) {
-            return StoryActs.kept(
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            return IntakeActs.kept(
                     bench,
                     new Entry.HoldOverruled(step, hold, reason),
                     "Kept: passed by your decision, it stands on the record");

@@ -21,7 +21,10 @@ final class ShopFacts {
         String begins = facts.getOrDefault("begins", "").strip();
         if (!begins.isEmpty() && !TIME.matcher(begins).matches()) {
             faults.add(new Refusal(
-                    "when an evening begins", "\"" + begins + "\" is not a time of day", "Write it as 18:30"));
+                    "fact.begins",
+                    "when an evening begins",
+                    "\"" + begins + "\" is not a time of day",
+                    "Write it as 18:30"));
         }
         String evening = facts.getOrDefault("evening", "").strip();
         if (!evening.isEmpty()) {
@@ -34,11 +37,17 @@ final class ShopFacts {
         List<String> parts = List.of(evening.split("[\\s,;]+"));
         if (parts.size() != 1 && parts.size() != WEEK) {
             faults.add(new Refusal(
-                    "hours", parts.size() + " numbers", "Give one for every day, or seven from Monday to Sunday"));
+                    "fact.hours",
+                    "hours",
+                    parts.size() + " numbers",
+                    "Give one for every day, or seven from Monday to Sunday"));
         }
         parts.stream()
                 .filter(part -> !HOURS.matcher(part).matches() || Double.parseDouble(part) > DAY)
                 .forEach(part -> faults.add(new Refusal(
-                        "hours", "\"" + part + "\" is no number of hours", "Write it as 2.5, with a point")));
+                        "fact.hours",
+                        "hours",
+                        "\"" + part + "\" is no number of hours",
+                        "Write it as 2.5, with a point")));
     }
 }

@@ -16,7 +16,7 @@ import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Entry.RoundRead;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Position;
 import shimwright.rebuild.unit.model.Clearance.Sense;
@@ -79,7 +79,7 @@ public record BacklashSlope(
 
     private static List<Series> series(Job job, Clearance clearance, Set<String> undone) {
         List<Series> all = new ArrayList<>();
-        for (Kept kept : job.entries()) {
+        for (LogEntry kept : job.entries()) {
             if (kept.body() instanceof Entry.PackIn in
                     && in.clearance().equals(clearance.id())
                     && in.phase() == Phase.TRIAL

@@ -43,6 +43,7 @@ record ChoiceOrder(Unit unit, Job job, Shop shop) {
                 : ". With " + place.id() + " at the " + mm(there.getAsDouble()) + " wanted there, about "
                         + mm(here.getAsDouble()) + " will be wanted here";
         return new Refusal(
+                "clearance",
                 "clearance " + first.id() + ", " + first.name(),
                 "its shim " + place.id() + " moves this one too and is not chosen yet",
                 "Choose " + first.id() + " first, or choose them together" + about);

@@ -47,12 +47,12 @@ public final class Decisions {
         if (advice == null) {
             Measured measured = session.current().measured();
             String more = measured == null ? "" : measured.advice();
-            return Outcome.refused(
+            return Outcome.refused(Refusal.at(
                     session.clearance().name(),
                     session.trialWanted()
                             ? "the trial reading is not settled, so it proves nothing yet"
                             : "nothing is read yet, so no pack can be judged",
-                    more);
+                    more));
         }
         List<Refusal> faults = faults(session, advice, pieces);
         if (!faults.isEmpty()) {
@@ -67,7 +67,7 @@ public final class Decisions {
         PackChosen now = session.chosen().get(position.id());
         boolean other = now == null || !now.pieces().equals(pieces);
         if (!session.change().open() && other) {
-            return List.of(new Refusal(
+            return List.of(Refusal.at(
                     session.clearance().name(),
                     session.change().closedBy(),
                     "Undo " + String.join(", ", session.change().undoFirst()) + " first"));
@@ -79,6 +79,7 @@ public final class Decisions {
         return pieces.stream()
                 .filter(piece -> advice.drawer().stream().noneMatch(p -> p.id().equals(piece.piece())))
                 .map(piece -> new Refusal(
+                        "pack",
                         "piece " + piece.piece(),
                         "it does not lie ready in the drawer for this place",
                         "Take one that is on offer, or measure it again first"))
@@ -93,6 +94,7 @@ public final class Decisions {
                 ? String.valueOf(position.most())
                 : position.fewest() + " to " + position.most();
         return Optional.of(new Refusal(
+                "pack",
                 position.where(),
                 pieces.size() + (pieces.size() == 1 ? " piece" : " pieces") + " chosen, " + wanted + " can go in",
                 "Tap one of the packs on offer, or choose pieces"));
@@ -118,13 +120,17 @@ public final class Decisions {
         pieces.forEach((id, in) -> {
             Position place = places.get(id);
             if (place == null) {
-                faults.add(new Refusal("place " + id, "this clearance has no such place", "Look at its places"));
+                faults.add(new Refusal(
+                        "in." + id, "place " + id, "this clearance has no such place", "Look at its places"));
             } else if (!in.isEmpty() || place.fewest() == 0) {
                 in.forEach(piece -> named(place, piece, shop, number).ifPresent(faults::add));
                 in.stream()
                         .filter(piece -> !seen.add(piece.piece()))
                         .forEach(piece -> faults.add(new Refusal(
-                                "piece " + piece.piece(), "it is named twice", "A piece can lie in one place only")));
+                                "in." + id,
+                                "piece " + piece.piece(),
+                                "it is named twice",
+                                "A piece can lie in one place only")));
             }
         });
         for (Position place : phase == Phase.TRIAL ? places.values() : List.<Position>of()) {
@@ -132,15 +138,21 @@ public final class Decisions {
             boolean named = in != null && (!in.isEmpty() || place.fewest() == 0);
             if (!named && session.toName().contains(place.id())) {
                 faults.add(new Refusal(
-                        place.where(), "it is not said which piece is in", "Say which pieces are in, then read"));
+                        "in." + place.id(),
+                        place.where(),
+                        "it is not said which piece is in",
+                        "Say which pieces are in, then read"));
             }
         }
         Position own = session.clearance().positions().get(0);
         if (phase != Phase.TRIAL
                 && own.fewest() > 0
                 && pieces.getOrDefault(own.id(), List.of()).isEmpty()) {
-            faults.add(
-                    new Refusal(own.where(), "it is not said which piece is in", "Say which piece is in, then read"));
+            faults.add(new Refusal(
+                    "in." + own.id(),
+                    own.where(),
+                    "it is not said which piece is in",
+                    "Say which piece is in, then read"));
         }
         return faults.isEmpty()
                 ? Outcome.ok(new PackIn(session.clearance().id(), phase, pieces))
@@ -149,17 +161,19 @@ public final class Decisions {
 
     private static Optional<Refusal> named(Position place, PieceIn in, Shop shop, String number) {
         Shop.Piece piece = shop.pieces().get(in.piece());
+        String key = "in." + place.id();
         String at = "piece " + in.piece();
         if (piece == null) {
-            return Optional.of(new Refusal(at, "there is no such piece in the drawer", "Look at its tag"));
+            return Optional.of(new Refusal(key, at, "there is no such piece in the drawer", "Look at its tag"));
         }
         if (!piece.family().equals(place.family())) {
             return Optional.of(new Refusal(
-                    at, "it is of family " + piece.family() + ", here goes " + place.family(), "Look at its tag"));
+                    key, at, "it is of family " + piece.family() + ", here goes " + place.family(), "Look at its tag"));
         }
         return piece.freeFor(number)
                 ? Optional.empty()
                 : Optional.of(new Refusal(
+                        key,
                         at,
                         piece.goneBecause() == null
                                 ? "it is in unit " + piece.takenBy()
@@ -187,22 +201,24 @@ public final class Decisions {
         List<Refusal> faults = new ArrayList<>();
         GaugeChoice.tooCoarse(clearance, found.get())
                 .ifPresent(fact -> faults.add(new Refusal(
-                        "gauge " + gauge, fact.substring(0, fact.indexOf(". Take")), "Take a finer gauge")));
+                        "gauge", "gauge " + gauge, fact.substring(0, fact.indexOf(". Take")), "Take a finer gauge")));
         int wanted = clearance.method() == Method.FEELER ? 2 : clearance.indicators();
         if (values.size() != wanted) {
-            faults.add(
-                    new Refusal("round", values.size() + " of " + wanted + " numbers", "Read every one of them once"));
+            faults.add(new Refusal(
+                    "v", "round", values.size() + " of " + wanted + " numbers", "Read every one of them once"));
         }
         double reach = found.get().range();
         boolean low = clearance.method() != Method.SERIES && values.stream().anyMatch(v -> v < 0);
         if (low || values.stream().anyMatch(v -> Math.abs(v) > reach)) {
             faults.add(new Refusal(
+                    "v",
                     "round",
                     "a reading lies outside what gauge " + gauge + " can show",
                     "Look at the comma, or take another gauge"));
         }
         if (clearance.method() == Method.FEELER && values.size() == 2 && values.get(0) > values.get(1)) {
             faults.add(new Refusal(
+                    "v",
                     "feelers",
                     "the one that enters is thicker than the one that does not",
                     "Type the one that enters first"));
@@ -220,12 +236,13 @@ public final class Decisions {
             return Outcome.refused(advice.refusals());
         }
         if (offer.verdict() != Verdict.IN && because.isBlank()) {
-            return Outcome.refused(
+            return Outcome.refused(new Refusal(
+                    "because",
                     clearance.name(),
                     offer.verdict() == Verdict.OUT
                             ? "this pack leaves the clearance outside its limits"
                             : "this pack is not proven to leave the clearance within its limits",
-                    "Take another pack, or say why you take this one; it stands on the record");
+                    "Take another pack, or say why you take this one; it stands on the record"));
         }
         return Outcome.ok(new PackChosen(
                 clearance.id(),
@@ -260,14 +277,16 @@ public final class Decisions {
             String more = Optional.ofNullable(session.current().measured())
                     .map(Measured::advice)
                     .orElse("");
-            return Outcome.refused(session.clearance().name(), "there is no settled reading to accept", more);
+            return Outcome.refused(
+                    Refusal.at(session.clearance().name(), "there is no settled reading to accept", more));
         }
         boolean doubt = closing.verdict() != Verdict.IN || !closing.finding().isBlank();
         if (doubt && because.isBlank()) {
-            return Outcome.refused(
+            return Outcome.refused(new Refusal(
+                    "because",
                     session.clearance().name(),
                     closing.verdict() == Verdict.IN ? closing.finding() : closing.advice(),
-                    "Find the cause, or say why you accept it; it stands on the record");
+                    "Find the cause, or say why you accept it; it stands on the record"));
         }
         Clearance clearance = session.clearance();
         return Outcome.ok(new ClearanceAccepted(

@@ -34,6 +34,7 @@ public final class EtchedDeviation {
 
     static Refusal refusal(Clearance clearance) {
         return new Refusal(
+                "hold",
                 "hold point " + clearance.etchedBy(),
                 "the deviation etched on the part is not read yet, and it moves the limits",
                 "Read it first; without it no limit can be named");

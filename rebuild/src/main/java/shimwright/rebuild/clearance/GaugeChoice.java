@@ -91,6 +91,7 @@ final class GaugeChoice {
 
     static Refusal unknown(String gauge) {
         return new Refusal(
+                "gauge",
                 "gauge " + gauge,
                 "the shop has no data of this gauge, so its doubt is not known",
                 "Enter its step and error limit in the shop, or say which gauge was used");

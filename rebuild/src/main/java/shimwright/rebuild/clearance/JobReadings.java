@@ -20,7 +20,7 @@ import shimwright.rebuild.job.FittedPieces;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Place;
 import shimwright.rebuild.job.Job.Said;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.job.Shop.Gauge;
@@ -155,7 +155,7 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
 
     private long chosenAt(String position, long number) {
         long at = 0;
-        for (Kept kept : job.entries()) {
+        for (LogEntry kept : job.entries()) {
             if (kept.number() < number && puts(kept.body(), position)) {
                 at = kept.number();
             }
@@ -179,7 +179,10 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
     List<Refusal> unnamed(Map<String, List<PieceIn>> pack, long number) {
         return asked(pack, number).stream()
                 .map(position -> new Refusal(
-                        position.where(), "it is not said which piece is in", "Say which pieces are in, then read"))
+                        "in." + position.id(),
+                        position.where(),
+                        "it is not said which piece is in",
+                        "Say which pieces are in, then read"))
                 .toList();
     }
 

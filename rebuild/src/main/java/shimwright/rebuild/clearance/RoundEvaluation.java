@@ -67,10 +67,10 @@ final class RoundEvaluation {
             int values = rounds.get(i).size();
             String place = "round " + (i + 1);
             if (clearance.method() == Method.PLACES && values != clearance.indicators()) {
-                faults.add(new Refusal(
+                faults.add(Refusal.at(
                         place, values + " of " + clearance.indicators() + " places read", "Read every place once"));
             } else if (clearance.method() == Method.FEELER && values != 2) {
-                faults.add(new Refusal(
+                faults.add(Refusal.at(
                         place,
                         values + (values == 1 ? " feeler tried" : " feelers tried"),
                         "Give the thickest that enters and the thinnest that does not"));

@@ -226,62 +226,77 @@ public record Session(
         return trial().settled() && fresh >= clearance.rounds();
     }
 
+    /** The reading with trial pieces. */
     public Reading trial() {
         return readings.trial();
     }
 
+    /** The reading with the chosen pack. */
     public Reading last() {
         return readings.last();
     }
 
+    /** The reading after something could have moved it. */
     public Reading again() {
         return readings.again();
     }
 
+    /** How the backlash answered to the pack that was changed; null where it was read once. */
     public @Nullable BacklashSlope slope() {
         return readings.slope();
     }
 
+    /** True where the unit file has a step that reads this clearance with trial pieces. */
     public boolean trialWanted() {
         return readings.trialWanted();
     }
 
+    /** Shims that this job has fitted at other places of the loop, by place. */
     public Map<String, List<PieceIn>> known() {
         return pieces.known();
     }
 
+    /** Places of which it must be said which piece is in before the trial reading counts. */
     public List<String> toName() {
         return pieces.toName();
     }
 
+    /** Pieces to try first, by the nominal lengths; they prove nothing. */
     public List<PieceIn> tryFirst() {
         return pieces.tryFirst();
     }
 
+    /** Packs on offer; null until there is a reading that is proof. */
     public @Nullable Advice advice() {
         return choice.advice();
     }
 
+    /** Packs chosen, by position. */
     public Map<String, PackChosen> chosen() {
         return choice.chosen();
     }
 
+    /** What the pieces chosen now leave; null where none are chosen or nothing is read. */
     public @Nullable Forecast forecast() {
         return choice.forecast();
     }
 
+    /** What stands in the way of another choice, and what it brings. */
     public Change change() {
         return choice.change();
     }
 
+    /** The last reading against limits and prediction; null until it has settled. */
     public @Nullable Closing closing() {
         return end.closing();
     }
 
+    /** The acceptance that stands; null where none does. */
     public @Nullable Said<ClearanceAccepted> accepted() {
         return end.accepted();
     }
 
+    /** Why an earlier acceptance no longer stands; empty where it does or there was none. */
     public String reopened() {
         return end.reopened();
     }

@@ -97,7 +97,7 @@ public final class Sessions {
         Closing closing = judged.settled() ? FinalReading.close(clearance, judged, foretold(forecast)) : null;
         boolean trialWanted = !steps(Phase.TRIAL).isEmpty();
         Stage stage = stage(trial, judged, forecast, stands, trialWanted, wantAgain);
-        List<PieceIn> tryFirst = stage == Stage.LAST_PACK ? FirstTry.of(unit, clearance, job, shop) : List.of();
+        List<PieceIn> tryFirst = stage == Stage.LAST_PACK ? FirstTrialPiece.of(unit, clearance, job, shop) : List.of();
         Session bare = new Session(
                 clearance,
                 null,

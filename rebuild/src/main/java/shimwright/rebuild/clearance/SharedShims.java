@@ -155,7 +155,7 @@ public record SharedShims(
         Clearance clearance = session.clearance();
         Advice advice = session.advice();
         if (advice == null) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.at(
                     clearance.id() + " " + clearance.name(),
                     session.trial().measured() == null
                             ? "it is not read with trial pieces yet"
@@ -193,7 +193,8 @@ public record SharedShims(
         for (String id : group) {
             Session session = Sessions.with(unit, job, shop, id, pieces);
             String own = session.clearance().positions().get(0).id();
-            chosen.add(Decisions.choose(session, pieces.getOrDefault(own, List.of()), because));
+            chosen.add(Decisions.choose(session, pieces.getOrDefault(own, List.of()), because)
+                    .reworded(no -> no.within("pack") ? no.placed("at." + own, no.place()) : no));
         }
         return Outcome.all(chosen);
     }
@@ -205,7 +206,13 @@ public record SharedShims(
             for (Position place : unit.clearance(id).positions()) {
                 List<PieceIn> pack = pieces.getOrDefault(place.id(), List.of());
                 if (pack.isEmpty() && place.fewest() > 0) {
-                    faults.put(place.id(), new Refusal(place.where(), "no piece chosen", "Choose one for every place"));
+                    faults.put(
+                            place.id(),
+                            new Refusal(
+                                    "at." + place.id(),
+                                    place.where(),
+                                    "no piece chosen",
+                                    "Choose one for every place"));
                 }
                 for (PieceIn piece : pack) {
                     String other = taken.putIfAbsent(piece.piece(), place.id());
@@ -213,6 +220,7 @@ public record SharedShims(
                         faults.put(
                                 piece.piece(),
                                 new Refusal(
+                                        "at." + place.id(),
                                         "piece " + piece.piece(),
                                         "it is chosen for two places",
                                         "Take another for one of them"));

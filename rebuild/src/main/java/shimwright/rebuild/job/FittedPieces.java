@@ -28,7 +28,7 @@ public final class FittedPieces {
     public static Map<String, List<PieceIn>> before(Job job, long number) {
         Map<String, List<PieceIn>> in = new LinkedHashMap<>();
         Set<String> mistakes = mistakes(job);
-        for (Kept kept : job.entries()) {
+        for (LogEntry kept : job.entries()) {
             if (kept.number() >= number) {
                 break;
             }
@@ -50,7 +50,7 @@ public final class FittedPieces {
     /** Ids of the entries that were struck as mistakes. */
     static Set<String> mistakes(Job job) {
         Set<String> mistakes = new HashSet<>();
-        for (Kept kept : job.entries()) {
+        for (LogEntry kept : job.entries()) {
             if (kept.body() instanceof Entry.EntryStruck struck) {
                 mistakes.add(struck.entry());
             }

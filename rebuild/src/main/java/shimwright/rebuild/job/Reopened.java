@@ -69,7 +69,7 @@ public final class Reopened {
         Set<String> mistakes = FittedPieces.mistakes(job);
         Map<String, Set<PieceIn>> in = new HashMap<>();
         Map<Long, String> changes = new LinkedHashMap<>();
-        for (Kept kept : job.entries()) {
+        for (LogEntry kept : job.entries()) {
             if (mistakes.contains(kept.draft().id())) {
                 continue;
             }

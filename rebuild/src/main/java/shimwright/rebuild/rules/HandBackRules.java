@@ -5,11 +5,11 @@ import java.util.List;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.record.Findings;
-import shimwright.rebuild.rules.Holds.CheckStanding;
-import shimwright.rebuild.rules.Holds.Standing;
+import shimwright.rebuild.rules.HoldPoints.CheckStanding;
+import shimwright.rebuild.rules.HoldPoints.Standing;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.workbench.Workbench;
@@ -23,7 +23,7 @@ final class HandBackRules {
         if (entry instanceof Entry.EntryStruck struck) {
             return job.entries().stream()
                     .filter(kept -> kept.draft().id().equals(struck.entry()))
-                    .map(Kept::body)
+                    .map(LogEntry::body)
                     .anyMatch(HandBackRules::remark);
         }
         return remark(entry)
@@ -38,20 +38,20 @@ final class HandBackRules {
 
     static List<Refusal> followedUp(Workbench bench, Entry.FollowedUp e) {
         if (!bench.job().closed()) {
-            return Rules.one("job", "this unit is not handed back yet", "Make a note instead");
+            return Rules.one("", "job", "this unit is not handed back yet", "Make a note instead");
         }
-        return Rules.needed(e.said(), "what was said", "Say what the owner said, or what you saw");
+        return Rules.needed(e.said(), "said", "what was said", "Say what the owner said, or what you saw");
     }
 
     static List<Refusal> handedBack(Workbench bench, Entry.HandedBack e) {
         Job job = bench.job();
-        List<Refusal> refusals =
-                new ArrayList<>(Rules.needed(e.warranty(), "warranty", "Say what you stand behind and for how long"));
+        List<Refusal> refusals = new ArrayList<>(
+                Rules.needed(e.warranty(), "warranty", "warranty", "Say what you stand behind and for how long"));
         List<String> left = bench.order().steps().keySet().stream()
                 .filter(id -> !job.stepsDone().contains(id))
                 .toList();
         if (!left.isEmpty()) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.at(
                     "hand-back",
                     left.size() + (left.size() == 1 ? " step is" : " steps are") + " not done: "
                             + String.join(", ", left),
@@ -60,14 +60,14 @@ final class HandBackRules {
         job.accepted()
                 .forEach((id, accepted) -> Reopened.since(job, bench.unit(), id, accepted)
                         .ifPresent(why ->
-                                refusals.add(new Refusal("clearance " + id, why, "Read it again and accept it"))));
+                                refusals.add(Refusal.at("clearance " + id, why, "Read it again and accept it"))));
         for (Step step : bench.order().steps().values()) {
             if (job.stepsDone().contains(step.id()) && step.phase() != Phase.TRIAL) {
                 holds(bench, step, refusals);
             }
         }
         for (Entry.Found found : Findings.undecided(job)) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.at(
                     found.what(),
                     "it was found outside its limit and nothing was decided",
                     "Say under Inspect what becomes of it"));
@@ -76,13 +76,13 @@ final class HandBackRules {
     }
 
     private static void holds(Workbench bench, Step step, List<Refusal> refusals) {
-        for (CheckStanding standing : Holds.of(bench, step)) {
+        for (CheckStanding standing : HoldPoints.of(bench, step)) {
             boolean open = standing.standing() != Standing.ACCEPTED && standing.standing() != Standing.OVERRULED;
             boolean said = refusals.stream()
                     .anyMatch(r ->
                             r.place().equals("clearance " + standing.check().clearance()));
             if (open && !said) {
-                refusals.add(new Refusal(
+                refusals.add(Refusal.at(
                         "hold point " + step.hold() + " at step " + step.id(),
                         "it does not stand any more: " + standing.check().what(),
                         "Read it again, or pass it with your reason"));

@@ -17,6 +17,7 @@ final class HoldRules {
         Optional<Step> step = bench.step(e.step()).filter(s -> s.hold().equals(e.hold()));
         if (step.isEmpty() || e.hold().isBlank()) {
             return Rules.one(
+                    "hold",
                     "hold point " + e.hold(),
                     "step " + e.step() + " has no such hold point",
                     "Go back to the build page");
@@ -25,21 +26,23 @@ final class HoldRules {
                 .filter(c -> c.id().equals(e.check()))
                 .findFirst();
         if (check.isEmpty()) {
-            return Rules.one("hold point " + e.hold(), "it has no check " + e.check(), "Go back to the build page");
+            return Rules.one(
+                    "check", "hold point " + e.hold(), "it has no check " + e.check(), "Go back to the build page");
         }
         if (!check.get().clearance().isBlank()) {
-            return Rules.one(check.get().what(), "it is a clearance", "Read and accept it on its own page");
+            return Rules.one("check", check.get().what(), "it is a clearance", "Read and accept it on its own page");
         }
         boolean read = check.get().kind() == CheckKind.NONE || !e.values().isEmpty();
         return read && e.values().stream().allMatch(Double::isFinite)
                 ? List.of()
-                : Rules.one(check.get().what(), "a reading is missing or not a number", "Read it again");
+                : Rules.one("values", check.get().what(), "a reading is missing or not a number", "Read it again");
     }
 
     static List<Refusal> overruled(Workbench bench, Entry.HoldOverruled e) {
         Optional<Step> step = bench.step(e.step()).filter(s -> s.hold().equals(e.hold()));
         if (step.isEmpty() || e.hold().isBlank()) {
             return Rules.one(
+                    "hold",
                     "hold point " + e.hold(),
                     "step " + e.step() + " has no such hold point",
                     "Go back to the build page");

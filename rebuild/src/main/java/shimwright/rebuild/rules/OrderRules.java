@@ -26,16 +26,16 @@ final class OrderRules {
         Unit unit = bench.unit();
         List<Refusal> refusals = new ArrayList<>();
         if (e.what().isBlank()) {
-            refusals.add(new Refusal("what", "nothing typed", "Say what was ordered or sent out"));
+            refusals.add(Refusal.of("what", "nothing typed", "Say what was ordered or sent out"));
         }
         if (e.late() < 0 || e.late() > LATEST) {
-            refusals.add(
-                    new Refusal("days late", e.late() + " is out of range", "Give a whole number from 0 to " + LATEST));
+            refusals.add(new Refusal(
+                    "late", "days late", e.late() + " is out of range", "Give a whole number from 0 to " + LATEST));
         }
         // a day begins up to 14 hours earlier somewhere than in UTC
         LocalDate opened = job.openedAt().atOffset(ZoneOffset.UTC).toLocalDate().minusDays(1);
         if (e.due().isBefore(opened)) {
-            refusals.add(new Refusal("due", e.due() + " is before the unit came in", "Look at the date"));
+            refusals.add(Refusal.of("due", e.due() + " is before the unit came in", "Look at the date"));
         }
         Set<String> in = unit.itemsIn(job.stepsDone().stream()
                 .filter(id -> unit.findStep(id).isPresent())
@@ -49,10 +49,14 @@ final class OrderRules {
     private static Optional<Refusal> item(Job job, Unit unit, Set<String> in, String item) {
         if (unit.type().items().stream().map(Item::id).noneMatch(item::equals)) {
             return Optional.of(new Refusal(
-                    "item " + item, "this unit has no such item", "Choose from the list, or leave the field empty"));
+                    "items",
+                    "item " + item,
+                    "this unit has no such item",
+                    "Choose from the list, or leave the field empty"));
         }
         if (in.contains(item)) {
             return Optional.of(new Refusal(
+                    "items",
                     "item " + item,
                     unit.item(item).name() + " is in the unit",
                     "Undo the step that fitted it first, or leave it out of this order"));
@@ -61,6 +65,7 @@ final class OrderRules {
                 .filter(said -> said.what().items().contains(item))
                 .findFirst()
                 .map(said -> new Refusal(
+                        "items",
                         "item " + item,
                         unit.item(item).name() + " is awaited already: "
                                 + said.what().what(),
@@ -72,10 +77,13 @@ final class OrderRules {
         List<Refusal> refusals = new ArrayList<>();
         if (job.awaited().stream().map(Said::id).noneMatch(e.sent()::equals)) {
             refusals.add(new Refusal(
-                    "order", "nothing of that name is awaited", "Load the page again; it may have been kept already"));
+                    "sent",
+                    "order",
+                    "nothing of that name is awaited",
+                    "Load the page again; it may have been kept already"));
         }
         if (e.measured().isBlank()) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "measured",
                     "nothing typed",
                     "Say what you measured or looked at on it; what comes back is checked"));
@@ -87,6 +95,7 @@ final class OrderRules {
     static List<Refusal> awaited(Job job, Step step) {
         return job.awaited(step).stream()
                 .map(said -> new Refusal(
+                        "step",
                         "step " + step.id(),
                         said.what().what() + " is awaited, due on "
                                 + said.what().due(),

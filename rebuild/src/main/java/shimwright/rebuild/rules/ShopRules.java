@@ -46,17 +46,17 @@ public final class ShopRules {
     public static List<Refusal> check(Shop shop, Entry.OfShop entry) {
         Rule<Entry.OfShop> rule = RULES.get(entry.getClass());
         return rule == null
-                ? Rules.one("entry", "nothing says when this may be kept", "Use a newer program")
+                ? Rules.one("", "entry", "nothing says when this may be kept", "Use a newer program")
                 : rule.against(shop, entry);
     }
 
     private static List<Refusal> shimAdded(Shop shop, Entry.ShimAdded e) {
-        List<Refusal> refusals = new ArrayList<>(Rules.needed(e.piece(), "tag", "Give the piece a tag"));
-        refusals.addAll(Rules.needed(e.family(), "family", "Say which shims it goes with"));
+        List<Refusal> refusals = new ArrayList<>(Rules.needed(e.piece(), "piece", "tag", "Give the piece a tag"));
+        refusals.addAll(Rules.needed(e.family(), "family", "family", "Say which shims it goes with"));
         refusals.addAll(readings(e.readings(), e.u()));
         if (shop.pieces().containsKey(e.piece())) {
-            refusals.add(
-                    new Refusal("piece", "a piece " + e.piece() + " is already in the drawer", "Give it another tag"));
+            refusals.add(new Refusal(
+                    "piece", "tag", "a piece " + e.piece() + " is already in the drawer", "Give it another tag"));
         }
         return refusals;
     }
@@ -68,7 +68,7 @@ public final class ShopRules {
                 && u >= 0;
         return sound
                 ? List.of()
-                : Rules.one("thickness", "it is not measured", "Measure the piece at three places round it");
+                : Rules.one("t", "thickness", "it is not measured", "Measure the piece at three places round it");
     }
 
     private static List<Refusal> measured(Shop shop, Entry.ShimMeasured e) {
@@ -80,7 +80,7 @@ public final class ShopRules {
     private static List<Refusal> known(Shop shop, String piece) {
         return shop.pieces().containsKey(piece)
                 ? List.of()
-                : Rules.one("piece " + piece, "there is no such piece", "Look at its tag");
+                : Rules.one("piece", "piece " + piece, "there is no such piece", "Look at its tag");
     }
 
     private static List<Refusal> removed(Shop shop, Entry.ShimRemoved e) {
@@ -88,10 +88,11 @@ public final class ShopRules {
         refusals.addAll(Rules.reason(e.reason(), "Say why it leaves the drawer"));
         Shop.@Nullable Piece piece = shop.pieces().get(e.piece());
         if (piece != null && piece.goneBecause() != null) {
-            refusals.add(new Refusal("piece " + e.piece(), "it left the drawer already", ""));
+            refusals.add(new Refusal("piece", "piece " + e.piece(), "it left the drawer already", ""));
         }
         if (piece != null && piece.takenBy() != null) {
             refusals.add(new Refusal(
+                    "piece",
                     "piece " + e.piece(),
                     "it is in unit " + piece.takenBy(),
                     "Choose another piece for that place first"));
@@ -104,25 +105,26 @@ public final class ShopRules {
         refusals.addAll(Rules.reason(e.reason(), "Say why it lies in the drawer again"));
         Shop.@Nullable Piece piece = shop.pieces().get(e.piece());
         if (piece != null && piece.goneBecause() == null) {
-            refusals.add(new Refusal("piece " + e.piece(), "it has not left the drawer", ""));
+            refusals.add(new Refusal("piece", "piece " + e.piece(), "it has not left the drawer", ""));
         }
         return refusals;
     }
 
     private static List<Refusal> gaugeAdded(Shop shop, Entry.GaugeAdded e) {
-        List<Refusal> refusals = new ArrayList<>(Rules.needed(e.gauge(), "gauge", "Give the gauge a short mark"));
-        refusals.addAll(Rules.needed(e.name(), "name", "Say what gauge it is"));
+        List<Refusal> refusals =
+                new ArrayList<>(Rules.needed(e.gauge(), "gauge", "gauge", "Give the gauge a short mark"));
+        refusals.addAll(Rules.needed(e.name(), "name", "name", "Say what gauge it is"));
         if (!(e.step() > 0) || !Double.isFinite(e.step())) {
-            refusals.add(new Refusal("step", "it is not known", "Say what one step of its scale is"));
+            refusals.add(Refusal.of("step", "it is not known", "Say what one step of its scale is"));
         }
         if (!(e.errorLimit() >= 0) || !(e.retrace() >= 0) || !(e.repeatability() >= 0)) {
-            refusals.add(
-                    new Refusal("error limit", "it is not known", "It stands on the gauge's sheet or certificate"));
+            refusals.add(new Refusal(
+                    "errorLimit", "error limit", "it is not known", "It stands on the gauge's sheet or certificate"));
         }
         if (!(e.range() > 0)) {
-            refusals.add(new Refusal("range", "it is not known", "Say how far it reaches"));
+            refusals.add(Refusal.of("range", "it is not known", "Say how far it reaches"));
         } else if (e.step() >= e.range() || e.errorLimit() >= e.range()) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "step",
                     "one step or the error limit is as large as all it reaches",
                     "Look at the units: a step is such as 0.01 mm, or 0.001 in"));
@@ -133,12 +135,15 @@ public final class ShopRules {
     private static List<Refusal> retired(Shop shop, Entry.GaugeRetired e) {
         List<Refusal> refusals = new ArrayList<>(Rules.reason(e.reason(), "Say why it is no longer used"));
         if (!shop.gauges().containsKey(e.gauge())) {
-            refusals.add(new Refusal("gauge " + e.gauge(), "this shop has no such gauge in use", "Look at the list"));
+            refusals.add(new Refusal(
+                    "gauge", "gauge " + e.gauge(), "this shop has no such gauge in use", "Look at the list"));
         }
         return refusals;
     }
 
     private static List<Refusal> described(Shop shop, Entry.ShopDescribed e) {
-        return e.facts().isEmpty() ? Rules.one("shop", "nothing is said", "Type what is to be kept") : List.of();
+        return e.facts().isEmpty()
+                ? Rules.one("fact", "shop", "nothing is said", "Type what is to be kept")
+                : List.of();
     }
 }

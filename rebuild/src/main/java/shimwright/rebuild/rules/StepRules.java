@@ -38,12 +38,13 @@ final class StepRules {
     private static List<Refusal> open(Workbench bench, String id) {
         if (bench.step(id).isEmpty()) {
             return Rules.one(
+                    "step",
                     "step " + id,
                     "this unit has no such step with the choices taken, or it is left out",
                     "Go back to the build page");
         }
         return bench.job().stepsDone().contains(id)
-                ? Rules.one("step " + id, "this step is already done", "")
+                ? Rules.one("step", "step " + id, "this step is already done", "")
                 : List.of();
     }
 
@@ -57,6 +58,7 @@ final class StepRules {
         Map<Step, Why> waiting = bench.order().waitsFor(e.step(), done);
         if (!waiting.isEmpty()) {
             refusals.add(new Refusal(
+                    "step",
                     "step " + e.step(),
                     "it waits for " + named(waiting.keySet()),
                     "Do these first, mark them done if they are, or say that it was done out of order"));
@@ -69,8 +71,8 @@ final class StepRules {
     private static List<Refusal> standing(Workbench bench, String id) {
         Step step = bench.unit().step(id);
         List<Refusal> refusals = new ArrayList<>(OrderRules.awaited(bench.job(), step));
-        refusals.addAll(Holds.open(bench, step));
-        refusals.addAll(Clocks.against(bench, id));
+        refusals.addAll(HoldPoints.open(bench, step));
+        refusals.addAll(ClockRules.against(bench, id));
         return refusals;
     }
 
@@ -81,7 +83,8 @@ final class StepRules {
         }
         List<Refusal> refusals = new ArrayList<>();
         if (bench.order().free(e.step(), bench.job().stepsDone())) {
-            refusals.add(new Refusal("step " + e.step(), "everything it waits for is done", "Say that it is done"));
+            refusals.add(
+                    new Refusal("step", "step " + e.step(), "everything it waits for is done", "Say that it is done"));
         }
         refusals.addAll(Rules.reason(e.reason(), "Say how it came about; it stands on the record"));
         refusals.addAll(standing(bench, e.step()));
@@ -91,7 +94,7 @@ final class StepRules {
     static List<Refusal> undone(Workbench bench, Entry.StepUndone e) {
         Set<String> done = bench.job().stepsDone();
         if (!done.contains(e.step())) {
-            return Rules.one("step " + e.step(), "this step is not done", "");
+            return Rules.one("step", "step " + e.step(), "this step is not done", "");
         }
         List<Refusal> refusals = new ArrayList<>(Rules.reason(e.reason(), "Say why it was undone"));
         List<Step> on = bench.order().waiting(e.step()).stream()
@@ -99,7 +102,7 @@ final class StepRules {
                 .toList();
         if (!on.isEmpty()) {
             refusals.add(new Refusal(
-                    "step " + e.step(), "done after it and standing on it: " + named(on), "Undo these first"));
+                    "step", "step " + e.step(), "done after it and standing on it: " + named(on), "Undo these first"));
         }
         return refusals;
     }
@@ -113,7 +116,7 @@ final class StepRules {
     static List<Refusal> takenUp(Workbench bench, Entry.StepTakenUp e) {
         return bench.job().leftOut().containsKey(e.step())
                 ? List.of()
-                : Rules.one("step " + e.step(), "it is not left out", "Go back to the plan");
+                : Rules.one("step", "step " + e.step(), "it is not left out", "Go back to the plan");
     }
 
     static List<Refusal> cannot(Workbench bench, Entry.StepCannot e) {
@@ -134,11 +137,11 @@ final class StepRules {
                 .filter(c -> c.id().equals(e.choice()))
                 .findFirst();
         if (choice.isEmpty()) {
-            return Rules.one(place, "this unit has no such choice", "Go back to the plan");
+            return Rules.one("choice", place, "this unit has no such choice", "Go back to the plan");
         }
         Set<String> sides = choice.get().sides().keySet();
         if (!sides.contains(e.side())) {
-            return Rules.one(place, "it has no side " + e.side(), "Take " + String.join(" or ", sides));
+            return Rules.one("side", place, "it has no side " + e.side(), "Take " + String.join(" or ", sides));
         }
         Map<String, String> taken = new LinkedHashMap<>(bench.job().sides());
         taken.put(e.choice(), e.side());
@@ -150,10 +153,12 @@ final class StepRules {
         Unit unit = bench.unit();
         List<Refusal> refusals = new ArrayList<>();
         if (unit.findStep(e.step()).isPresent()) {
-            refusals.add(new Refusal("step " + e.step(), "this unit has a step of that name", "Give it another"));
+            refusals.add(
+                    new Refusal("step", "step " + e.step(), "this unit has a step of that name", "Give it another"));
         }
         if (!unit.type().stations().containsKey(e.at())) {
             refusals.add(new Refusal(
+                    "at",
                     "station",
                     "this unit has no station \"" + e.at() + "\"",
                     "Choose one of " + String.join(", ", unit.type().stations().keySet())));
@@ -161,11 +166,14 @@ final class StepRules {
         Stream.concat(e.after().stream(), e.before().stream())
                 .filter(id -> bench.step(id).isEmpty())
                 .forEach(id -> refusals.add(new Refusal(
-                        "step " + id, "this unit has no such step to come before or after", "Look at the plan")));
+                        "step",
+                        "step " + id,
+                        "this unit has no such step to come before or after",
+                        "Look at the plan")));
         e.before().stream()
                 .filter(id -> job.stepsDone().contains(id))
                 .forEach(id -> refusals.add(new Refusal(
-                        "step " + id, "it is done already, so nothing can come before it", "Undo it first")));
+                        "step", "step " + id, "it is done already, so nothing can come before it", "Undo it first")));
         refusals.addAll(Rules.reason(e.reason(), "Say why it is needed; it stands on the record"));
         if (!refusals.isEmpty()) {
             return refusals;

@@ -7,7 +7,7 @@ import java.util.Set;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.workbench.Workbench;
 
 /** What forbids striking an entry that was a mistake. */
@@ -42,25 +42,29 @@ final class StrikeRules {
         Job job = bench.job();
         Optional<Entry> found = job.entries().stream()
                 .filter(kept -> kept.draft().id().equals(e.entry()))
-                .map(Kept::body)
+                .map(LogEntry::body)
                 .findFirst();
         if (found.isEmpty()) {
-            return Rules.one("entry", "this job has no such entry", "Load the page again");
+            return Rules.one("struck", "entry", "this job has no such entry", "Load the page again");
         }
         if (job.entries().stream()
-                .map(Kept::body)
+                .map(LogEntry::body)
                 .anyMatch(body ->
                         body instanceof Entry.EntryStruck other && other.entry().equals(e.entry()))) {
-            return Rules.one("entry", "it is struck already", "Nothing more is to be done");
+            return Rules.one("struck", "entry", "it is struck already", "Nothing more is to be done");
         }
         if (!strikable(found.get())) {
-            return Rules.one("entry", "this cannot be struck", "Undo the step, or correct it where it was entered");
+            return Rules.one(
+                    "struck", "entry", "this cannot be struck", "Undo the step, or correct it where it was entered");
         }
         List<Refusal> refusals =
                 new ArrayList<>(Rules.reason(e.reason(), "Say why it does not count; it stays in the record"));
         standingOn(job, found.get())
                 .ifPresent(step -> refusals.add(new Refusal(
-                        "step " + step, "it stands done on what this says", "Undo the step first, then strike it")));
+                        "struck",
+                        "step " + step,
+                        "it stands done on what this says",
+                        "Undo the step first, then strike it")));
         return refusals;
     }
 
@@ -82,7 +86,8 @@ final class StrikeRules {
                 .flatMap(List::stream)
                 .anyMatch(round -> round.id().equals(e.entry()));
         if (!there) {
-            return Rules.one("reading", "there is no such reading that counts", "It may have been struck already");
+            return Rules.one(
+                    "struck", "reading", "there is no such reading that counts", "It may have been struck already");
         }
         return Rules.reason(e.reason(), "Say why the reading does not count; it stays in the record");
     }

@@ -35,7 +35,7 @@ final class HiddenTruth {
 
     private static final double LEAST_SIZE = 0.01;
 
-    private final Workbench bench;
+    private final DemoWorkbench bench;
     private final Map<String, Double> unshimmed;
     private final Map<String, List<PieceIn>> in = new LinkedHashMap<>();
 
@@ -45,7 +45,7 @@ final class HiddenTruth {
      * @param bench with the job opened
      * @param unshimmed what each clearance would be without its shim, m, by clearance
      */
-    HiddenTruth(Workbench bench, Map<String, Double> unshimmed) {
+    HiddenTruth(DemoWorkbench bench, Map<String, Double> unshimmed) {
         this.bench = bench;
         this.unshimmed = unshimmed;
     }

@@ -45,8 +45,8 @@ class InLineUnitTest {
         }
     }
 
-    private static Workbench open(Unit unit) {
-        Workbench bench = new Workbench(unit, GAUGES, drawer());
+    private static DemoWorkbench open(Unit unit) {
+        DemoWorkbench bench = new DemoWorkbench(unit, GAUGES, drawer());
         boolean isShort = unit.variant().equals("S");
         Map<String, String> tales = new LinkedHashMap<>();
         tales.put("I2", isShort ? "open, splined shaft inside a bush" : "flange with four holes and one nut");
@@ -85,7 +85,7 @@ class InLineUnitTest {
     void aJobIsBuiltToItsHandBackWithEveryClearanceRight(
             String variant, double mid, double counter, double retainer, double fifth) {
         Unit unit = DemoUnit.inLine().resolve(variant);
-        Workbench bench = open(unit);
+        DemoWorkbench bench = open(unit);
         HiddenTruth truth = new HiddenTruth(
                 bench,
                 Map.of(

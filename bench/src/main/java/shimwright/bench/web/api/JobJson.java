@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.desk.JobLine;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobSummary;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.mechanics.axial.shim.Drawer;
 import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.act.SettingActs;
+import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Closing;
@@ -20,7 +20,7 @@ import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
-import shimwright.rebuild.rules.Holds;
+import shimwright.rebuild.rules.HoldPoints;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Measurable;
 import shimwright.rebuild.unit.model.Quantity;
@@ -61,7 +61,7 @@ final class JobJson {
         return one;
     }
 
-    static Map<String, Object> card(JobLine job) {
+    static Map<String, Object> card(JobSummary job) {
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("job", job.job());
         one.put("number", job.number());
@@ -74,9 +74,9 @@ final class JobJson {
         return one;
     }
 
-    static Map<String, Object> bench(OnBench bench) {
+    static Map<String, Object> bench(JobOnBench bench) {
         Job job = bench.job();
-        Map<String, Object> all = card(JobLine.of(job));
+        Map<String, Object> all = card(JobSummary.of(job));
         all.put("done", List.copyOf(job.stepsDone()));
         all.put("built", bench.built());
         all.put("now", bench.bench().now().toString());
@@ -121,7 +121,7 @@ final class JobJson {
         return one;
     }
 
-    private static Map<String, Object> step(OnBench bench, Step step) {
+    private static Map<String, Object> step(JobOnBench bench, Step step) {
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("step", step.id());
         one.put("todo", step.todo());
@@ -133,7 +133,7 @@ final class JobJson {
         one.put("reading", step.phase().name().toLowerCase(java.util.Locale.ROOT));
         one.put("hold", step.hold());
         List<Object> checks = new ArrayList<>();
-        for (Holds.CheckStanding standing : Holds.of(bench.bench(), step)) {
+        for (HoldPoints.CheckStanding standing : HoldPoints.of(bench.bench(), step)) {
             Map<String, Object> check = check(standing.check());
             check.put("standing", standing.standing().name().toLowerCase(java.util.Locale.ROOT));
             checks.add(check);
@@ -181,7 +181,7 @@ final class JobJson {
         return one;
     }
 
-    static Map<String, Object> session(OnBench bench, Session session) {
+    static Map<String, Object> session(JobOnBench bench, Session session) {
         Clearance clearance = session.clearance();
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("clearance", clearance.id());
@@ -191,7 +191,7 @@ final class JobJson {
         one.put("stage", session.stage().name().toLowerCase(java.util.Locale.ROOT));
         one.put("say", session.say());
         one.put("method", clearance.method().name().toLowerCase(java.util.Locale.ROOT));
-        one.put("numbers", SettingActs.numbers(clearance));
+        one.put("numbers", ClearanceActs.numbers(clearance));
         one.put("rounds", session.current().rounds().size());
         one.put("wanted", clearance.rounds());
         one.put("reading", session.current().phase().name().toLowerCase(java.util.Locale.ROOT));
@@ -221,7 +221,7 @@ final class JobJson {
         return one;
     }
 
-    private static Map<String, Object> place(OnBench bench, Clearance.Position position) {
+    private static Map<String, Object> place(JobOnBench bench, Clearance.Position position) {
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("place", position.id());
         one.put("where", position.where());
@@ -261,7 +261,7 @@ final class JobJson {
     }
 
     /** Ways to serve a group of clearances that share places: the tags by place, the best way first. */
-    private static Map<String, Object> together(OnBench bench, List<String> group) {
+    private static Map<String, Object> together(JobOnBench bench, List<String> group) {
         SharedShims shared = SharedShims.of(bench.unit(), bench.job(), bench.shop(), group);
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("clearances", shared.clearances());

@@ -3,13 +3,13 @@ package shimwright.bench.web.clearance;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.web.kit.Drawings;
 import shimwright.bench.web.kit.Show;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.working.Line;
-import shimwright.rebuild.act.SettingActs;
+import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.clearance.EtchedDeviation;
 import shimwright.rebuild.clearance.Reading;
 import shimwright.rebuild.clearance.Reading.Measured;
@@ -42,7 +42,7 @@ public record ClearanceView(
         String limits,
         String budget) {
 
-    static ClearanceView of(OnBench bench, Session session, Show show) {
+    static ClearanceView of(JobOnBench bench, Session session, Show show) {
         Shop shop = bench.shop();
         Clearance clearance = session.clearance();
         Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
@@ -87,12 +87,12 @@ public record ClearanceView(
 
     /** How many numbers one round has. */
     public int fields() {
-        return SettingActs.numbers(session.clearance());
+        return ClearanceActs.numbers(session.clearance());
     }
 
     /** What the i-th number of a round is called, from 1. */
     public String label(int i) {
-        return SettingActs.label(session.clearance(), i);
+        return ClearanceActs.label(session.clearance(), i);
     }
 
     /** Pieces that could go in at a position, thinnest first. */

@@ -23,7 +23,7 @@ final class Errors extends ErrorHandler {
             @Nullable String message,
             @Nullable Throwable cause,
             Callback callback) {
-        Answers.write(response, callback, Asked.of(request).byProgram(), status, List.of(refusal(status)));
+        RefusalAnswers.write(response, callback, RequestHead.of(request).byProgram(), status, List.of(refusal(status)));
     }
 
     @Override
@@ -35,25 +35,26 @@ final class Errors extends ErrorHandler {
     @SuppressWarnings(
             "removal") // what the server calls for a request that it cannot parse; nothing takes its place yet
     public ByteBuffer badMessageError(int status, @Nullable String reason, HttpFields.Mutable fields) {
-        Answers.headers(fields);
-        fields.put(HttpHeader.CONTENT_TYPE, Answers.type(false));
-        return ByteBuffer.wrap(Answers.body(false, List.of(refusal(status))).getBytes(StandardCharsets.UTF_8));
+        RefusalAnswers.headers(fields);
+        fields.put(HttpHeader.CONTENT_TYPE, RefusalAnswers.type(false));
+        return ByteBuffer.wrap(
+                RefusalAnswers.body(false, List.of(refusal(status))).getBytes(StandardCharsets.UTF_8));
     }
 
     private static Refusal refusal(int status) {
         return switch (status) {
-            case 404 -> new Refusal("address", "there is nothing here", "Go back to the shop");
-            case 408 -> new Refusal("request", "it did not arrive in time", "Send it again");
-            case 413 -> new Refusal("body", "what was sent is too large", "Send less at a time");
+            case 404 -> Refusal.at("address", "there is nothing here", "Go back to the shop");
+            case 408 -> Refusal.at("request", "it did not arrive in time", "Send it again");
+            case 413 -> Refusal.at("body", "what was sent is too large", "Send less at a time");
             case 414, 431 ->
-                new Refusal(
+                Refusal.at(
                         "request",
-                        "its address and headers are larger than " + Limits.HEADERS / 1024 + " kB",
+                        "its address and headers are larger than " + RequestLimits.HEADERS / 1024 + " kB",
                         "Send less; if it stays so, let the browser forget the cookies of this address");
             default ->
                 status < 500
-                        ? new Refusal("request", "it cannot be read", "Go back to the shop and try again")
-                        : new Refusal(
+                        ? Refusal.at("request", "it cannot be read", "Go back to the shop and try again")
+                        : Refusal.at(
                                 "program",
                                 "it has a fault here; nothing that was kept is lost",
                                 "Go back, and tell who looks after it");

@@ -31,13 +31,13 @@ public record Hosts(Set<String> names) {
     }
 
     /** Refused where another name was asked for, or two that differ. */
-    Optional<Refusal> refusal(Asked asked) {
+    Optional<Refusal> refusal(RequestHead asked) {
         String header = asked.header("Host").toLowerCase(Locale.ROOT);
         boolean known = names.contains(asked.host());
         boolean one = header.isEmpty() || header.equals(asked.authority());
         return known && one
                 ? Optional.empty()
-                : Optional.of(new Refusal(
+                : Optional.of(Refusal.at(
                         "address",
                         "this is not the address of a shop",
                         "Use the address that was printed when the program was started"));

@@ -15,7 +15,7 @@ final class Origins {
 
     private Origins() {}
 
-    static Optional<Refusal> refusal(Asked asked) {
+    static Optional<Refusal> refusal(RequestHead asked) {
         String site = asked.header("Sec-Fetch-Site").toLowerCase(Locale.ROOT);
         if (asked.looks()) {
             boolean link = asked.header("Sec-Fetch-Mode").equalsIgnoreCase("navigate")
@@ -38,7 +38,7 @@ final class Origins {
     }
 
     private static Refusal elsewhere() {
-        return new Refusal(
+        return Refusal.at(
                 "page",
                 "this was sent by a page that is not of this shop, and nothing was kept",
                 "Do it on the shop's own page");

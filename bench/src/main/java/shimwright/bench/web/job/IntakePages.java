@@ -27,6 +27,7 @@ public final class IntakePages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/new", this::choose);
         routes.get("/new/{type}", ctx -> form(ctx, List.of(), Map.of()));

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import shimwright.mechanics.quantity.Range;
 import shimwright.rebuild.act.Act;
-import shimwright.rebuild.act.Given;
+import shimwright.rebuild.act.ActInput;
 
 /**
  * What was typed, as an act: each input under its name; lists also as {@code name1}, {@code name2}…, maps as
@@ -42,7 +42,7 @@ public final class ActReader {
     }
 
     private static Object value(RecordComponent input, Form form) {
-        Given given = input.getAnnotation(Given.class);
+        ActInput given = input.getAnnotation(ActInput.class);
         String name = input.getName();
         Class<?> type = input.getType();
         if (type == List.class) {
@@ -51,9 +51,9 @@ public final class ActReader {
         if (type == Map.class) {
             return map(name, given, form);
         }
-        String text = form.text(name, given.value(), given.longest());
+        String text = form.text(name, name, given.value(), given.longest());
         if (text.isEmpty() && !given.missing().isEmpty()) {
-            form.fault(given.value(), "nothing typed", given.missing());
+            form.fault(name, given.value(), "nothing typed", given.missing());
         }
         if (type == String.class) {
             return text;
@@ -64,40 +64,42 @@ public final class ActReader {
                     : form.quantity(name, given.kind(), given.value(), new Range(given.least(), given.most()));
         }
         if (type == int.class) {
-            return whole(text, given, form);
+            return whole(name, text, given, form);
         }
         if (type == LocalDate.class) {
-            return day(text, given, form);
+            return day(name, text, given, form);
         }
-        return constant(type, text, given, form);
+        return constant(name, type, text, given, form);
     }
 
-    private static int whole(String text, Given given, Form form) {
+    private static int whole(String name, String text, ActInput given, Form form) {
         try {
             int number = text.isEmpty() ? 0 : Integer.parseInt(text);
             if (number >= given.least() && number <= given.most()) {
                 return number;
             }
             form.fault(
+                    name,
                     given.value(),
                     number + " is out of range",
                     "Give a whole number from " + Math.round(given.least()) + " to " + Math.round(given.most()));
         } catch (NumberFormatException letters) {
-            form.fault(given.value(), "\"" + text + "\" is not a whole number", "Give a number, or leave it empty");
+            form.fault(
+                    name, given.value(), "\"" + text + "\" is not a whole number", "Give a number, or leave it empty");
         }
         return 0;
     }
 
-    private static LocalDate day(String text, Given given, Form form) {
+    private static LocalDate day(String name, String text, ActInput given, Form form) {
         try {
             return text.isEmpty() ? LocalDate.EPOCH : LocalDate.parse(text);
         } catch (DateTimeParseException none) {
-            form.fault(given.value(), "\"" + text + "\" is no day", given.missing());
+            form.fault(name, given.value(), "\"" + text + "\" is no day", given.missing());
             return LocalDate.EPOCH;
         }
     }
 
-    private static Object constant(Class<?> type, String text, Given given, Form form) {
+    private static Object constant(String name, Class<?> type, String text, ActInput given, Form form) {
         Object[] constants = type.getEnumConstants();
         for (Object constant : constants) {
             if (((Enum<?>) constant).name().equals(text.toUpperCase(Locale.ROOT))) {
@@ -105,38 +107,39 @@ public final class ActReader {
             }
         }
         if (!text.isEmpty()) {
-            form.fault(given.value(), "\"" + text + "\" is none of the choices", given.missing());
+            form.fault(name, given.value(), "\"" + text + "\" is none of the choices", given.missing());
         }
         return constants[0];
     }
 
-    private static List<String> list(String name, Given given, Form form) {
+    private static List<String> list(String name, ActInput given, Form form) {
         List<String> values = new ArrayList<>();
         for (int i = 1; form.has(name + i); i++) {
-            String text = form.text(name + i, given.value());
+            String text = form.text(name + i, name + "[" + (i - 1) + "]", given.value(), given.longest());
             if (!text.isEmpty() || !form.raw(name + (i + 1)).isEmpty()) {
                 values.add(text);
             }
         }
         if (values.isEmpty()) {
-            Arrays.stream(form.text(name, given.value()).split("[;\\n]+"))
+            Arrays.stream(form.text(name, name, given.value(), given.longest()).split("[;\\n]+"))
                     .map(String::strip)
                     .filter(text -> !text.isEmpty())
                     .forEach(values::add);
         }
         if (!given.missing().isEmpty() && values.stream().allMatch(String::isEmpty)) {
-            form.fault(given.value(), "nothing typed", given.missing());
+            form.fault(name, given.value(), "nothing typed", given.missing());
         }
         return List.copyOf(values);
     }
 
-    private static Map<String, String> map(String name, Given given, Form form) {
+    private static Map<String, String> map(String name, ActInput given, Form form) {
         Map<String, String> values = new LinkedHashMap<>();
-        form.names().stream()
-                .filter(field -> field.startsWith(name + "-"))
-                .forEach(field -> values.put(field.substring(name.length() + 1), form.text(field, given.value())));
+        form.names().stream().filter(field -> field.startsWith(name + "-")).forEach(field -> {
+            String entry = field.substring(name.length() + 1);
+            values.put(entry, form.text(field, name + "." + entry, given.value(), given.longest()));
+        });
         if (!given.missing().isEmpty() && values.values().stream().allMatch(String::isEmpty)) {
-            form.fault(given.value(), "nothing typed", given.missing());
+            form.fault(name, given.value(), "nothing typed", given.missing());
         }
         return values;
     }

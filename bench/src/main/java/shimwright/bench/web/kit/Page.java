@@ -3,7 +3,7 @@ package shimwright.bench.web.kit;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.mechanics.outcome.Refusal;
 
 /**
@@ -24,7 +24,7 @@ public record Page(
         String title,
         Show show,
         String tab,
-        @Nullable OnBench bench,
+        @Nullable JobOnBench bench,
         List<Refusal> faults,
         Map<String, String> typed,
         String who,

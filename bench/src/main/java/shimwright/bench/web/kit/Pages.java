@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.Act;
@@ -17,8 +17,8 @@ public final class Pages {
     private Pages() {}
 
     /** The job of the address, or a plain page that says there is none. */
-    public static Optional<OnBench> bench(Context ctx, Desk desk, Door door) {
-        Optional<OnBench> bench = desk.bench(ctx.pathParam("job"));
+    public static Optional<JobOnBench> bench(Context ctx, Desk desk, Door door) {
+        Optional<JobOnBench> bench = desk.bench(ctx.pathParam("job"));
         if (bench.isEmpty()) {
             lost(ctx, door, "There is no such job here, or its unit type is not on this shelf.");
         }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -85,15 +86,16 @@ public final class DeviceFile {
                 return before.state();
             }
             Outcome<State> state = size > LARGEST
-                    ? Outcome.refused(
+                    ? Outcome.refused(Refusal.at(
                             path.toString(),
                             "it is larger than " + LARGEST + " bytes",
-                            "Remove it, and pair each device again")
+                            "Remove it, and pair each device again"))
                     : state(Files.readString(path));
             known = new Known(size, changed, state);
             return state;
         } catch (IOException broken) {
-            return Outcome.refused(path.toString(), "cannot be read: " + broken.getMessage(), "Look at the disk");
+            return Outcome.refused(
+                    Refusal.at(path.toString(), "cannot be read: " + broken.getMessage(), "Look at the disk"));
         }
     }
 
@@ -111,8 +113,8 @@ public final class DeviceFile {
                 take(JSON.readValue(one, Line.class), devices, codes);
             } catch (JacksonException | IllegalArgumentException | NullPointerException unreadable) {
                 // one that was let out might stand here: nobody is let in
-                return Outcome.refused(
-                        path + ":" + number, "it cannot be read", "Remove the file, and pair each device again");
+                return Outcome.refused(Refusal.at(
+                        path + ":" + number, "it cannot be read", "Remove the file, and pair each device again"));
             }
         }
         return Outcome.ok(new State(List.copyOf(devices.values()), List.copyOf(codes.values())));
@@ -143,8 +145,8 @@ public final class DeviceFile {
     /** Adds a fact, on the disk before it is answered. */
     synchronized Outcome<Line> add(Line line) {
         try {
-            Private.folder(path.toAbsolutePath().getParent());
-            Private.file(path);
+            OwnerOnlyFiles.folder(path.toAbsolutePath().getParent());
+            OwnerOnlyFiles.file(path);
             try (FileChannel channel = FileChannel.open(path, StandardOpenOption.READ, StandardOpenOption.WRITE);
                     FileLock lock = channel.lock()) {
                 long end = wholeLines(channel);
@@ -158,10 +160,11 @@ public final class DeviceFile {
                 channel.force(true);
                 return lock.isValid()
                         ? Outcome.ok(line)
-                        : Outcome.refused(path.toString(), "was taken away", "Try again");
+                        : Outcome.refused(Refusal.at(path.toString(), "was taken away", "Try again"));
             }
         } catch (IOException broken) {
-            return Outcome.refused(path.toString(), "cannot be written: " + broken.getMessage(), "Look at the disk");
+            return Outcome.refused(
+                    Refusal.at(path.toString(), "cannot be written: " + broken.getMessage(), "Look at the disk"));
         }
     }
 

@@ -125,7 +125,7 @@ public final class Devices {
      */
     public Outcome<Code> code(Role role, String person) {
         List<Refusal> refusals = new ArrayList<>();
-        check("person", person, true, refusals::add);
+        check("person", "person", person, true, refusals::add);
         if (file == null) {
             refusals.add(closed());
         }
@@ -152,7 +152,7 @@ public final class Devices {
      */
     public synchronized Outcome<LetIn> pair(String typed, String name) {
         List<Refusal> refusals = new ArrayList<>();
-        check("name of this device", name, false, refusals::add);
+        check("name", "name of this device", name, false, refusals::add);
         if (file == null) {
             refusals.add(closed());
         }
@@ -174,14 +174,14 @@ public final class Devices {
             if (wrong.incrementAndGet() >= TRIES) {
                 live.forEach(line -> kept.add(DeviceFile.Line.spent(line.hash(), now)));
             }
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "code",
                     live.isEmpty() ? "no code counts now" : "that is not the code that is shown, or its time is over",
                     "Type it as it stands on the machine; after " + TRIES
-                            + " wrong tries or ten minutes the owner makes a new one");
+                            + " wrong tries or ten minutes the owner makes a new one"));
         }
         if (state.devices().stream().filter(device -> device.in(now)).count() >= MOST) {
-            return Outcome.refused("device", "there are " + MOST + " already", "Let one out first");
+            return Outcome.refused(Refusal.at("device", "there are " + MOST + " already", "Let one out first"));
         }
         byte[] bytes = new byte[KEY_BYTES];
         random.nextBytes(bytes);
@@ -223,31 +223,34 @@ public final class Devices {
                     .filter(one -> one.id().equals(id) && one.revoked() == null)
                     .findFirst();
             return device.isEmpty()
-                    ? Outcome.refused(
+                    ? Outcome.refused(Refusal.at(
                             "device",
                             "none that is let in is called \"" + Characters.harmless(id) + "\"",
-                            "See the list")
+                            "See the list"))
                     : kept.add(DeviceFile.Line.revoked(id, now, by))
                             .map(added -> device.get().out(now, by));
         });
     }
 
     private static Refusal closed() {
-        return new Refusal(
+        return Refusal.at(
                 "device",
                 "the program listens to this machine alone",
                 "Start it with --host 0.0.0.0 to let a tablet in");
     }
 
-    private static void check(String place, String text, boolean mayBeEmpty, Consumer<Refusal> refusals) {
+    private static void check(String key, String place, String text, boolean mayBeEmpty, Consumer<Refusal> refusals) {
         if (text.isBlank() && !mayBeEmpty) {
-            refusals.accept(new Refusal(place, "nothing typed", "Call it by where it stands, such as press tablet"));
+            refusals.accept(
+                    new Refusal(key, place, "nothing typed", "Call it by where it stands, such as press tablet"));
         }
         if (text.strip().length() > LONGEST) {
-            refusals.accept(new Refusal(place, "it has " + text.length() + " characters", "Keep it under " + LONGEST));
+            refusals.accept(
+                    new Refusal(key, place, "it has " + text.length() + " characters", "Keep it under " + LONGEST));
         }
         if (Characters.unfit(text).isPresent() || text.indexOf('\n') >= 0) {
-            refusals.accept(new Refusal(place, "it holds a character that cannot be shown", "Use letters and digits"));
+            refusals.accept(
+                    new Refusal(key, place, "it holds a character that cannot be shown", "Use letters and digits"));
         }
     }
 

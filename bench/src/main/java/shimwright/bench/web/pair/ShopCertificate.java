@@ -46,6 +46,7 @@ import org.bouncycastle.openssl.jcajce.JcaPKCS8Generator;
 import org.bouncycastle.operator.OperatorCreationException;
 import org.bouncycastle.operator.jcajce.JcaContentSignerBuilder;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 
 /**
  * The shop's own certificate: a key on the curve P-256, signed by itself (RFC 5280), for the names and addresses at which
@@ -77,7 +78,7 @@ public final class ShopCertificate {
     public static Outcome<ShopCertificate> in(Path folder, Collection<String> names, Clock clock) {
         Path file = folder.resolve("certificate.pem");
         try {
-            Private.folder(folder);
+            OwnerOnlyFiles.folder(folder);
             if (Files.exists(file)) {
                 ShopCertificate kept = read(file);
                 Instant ends = kept.certificate.getNotAfter().toInstant();
@@ -90,10 +91,10 @@ public final class ShopCertificate {
             made.write(file);
             return Outcome.ok(made);
         } catch (IOException | GeneralSecurityException | OperatorCreationException | IllegalArgumentException broken) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.at(
                     file.toString(),
                     "the shop's certificate cannot be read or written",
-                    "Remove the file; a new one is made");
+                    "Remove the file; a new one is made"));
         }
     }
 
@@ -147,7 +148,7 @@ public final class ShopCertificate {
     private void write(Path file) throws IOException {
         Path beside = file.resolveSibling(file.getFileName() + ".new");
         Files.deleteIfExists(beside);
-        Private.file(beside);
+        OwnerOnlyFiles.file(beside);
         try (JcaPEMWriter pem = new JcaPEMWriter(Files.newBufferedWriter(beside))) {
             pem.writeObject(new JcaPKCS8Generator(key, null)); // PKCS 8, not under a password
             pem.writeObject(certificate);

@@ -14,20 +14,20 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.Door;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.plan.GettingReady;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Plan;
-import shimwright.rebuild.plan.Present;
+import shimwright.rebuild.plan.StepSetUps;
 import shimwright.rebuild.plan.estimate.Arrival;
 import shimwright.rebuild.plan.estimate.Estimate;
 import shimwright.rebuild.plan.estimate.Evenings;
 import shimwright.rebuild.plan.estimate.Forecast;
-import shimwright.rebuild.plan.estimate.Spread;
+import shimwright.rebuild.plan.estimate.ThreePoint;
 import shimwright.rebuild.plan.estimate.UncertainTask;
 import shimwright.rebuild.unit.model.Step;
 
@@ -49,7 +49,7 @@ public record ForecastView(
 
     private static final Pattern TIME = Pattern.compile("(\\d{1,2})(?:[:.](\\d{2}))?");
 
-    static ForecastView of(Context ctx, Door door, OnBench bench, Plan plan, LocalDate today) {
+    static ForecastView of(Context ctx, Door door, JobOnBench bench, Plan plan, LocalDate today) {
         Map<String, String> asked = new LinkedHashMap<>();
         for (String name : List.of("begin", "hours", "spread", "arrives")) {
             String typed = ctx.queryParam(name);
@@ -63,17 +63,21 @@ public record ForecastView(
         }
         List<Refusal> faults = new ArrayList<>();
         Evenings evenings = evenings(asked.getOrDefault("begin", ""), asked.getOrDefault("hours", ""), faults);
-        double spread =
-                number(asked.getOrDefault("spread", ""), "how far a step may take longer or shorter", 0, 90, faults)
-                        / 100;
+        double spread = number(
+                        asked.getOrDefault("spread", ""),
+                        "spread",
+                        "how far a step may take longer or shorter",
+                        0,
+                        90,
+                        faults)
+                / 100;
         Map<String, Arrival> arrivals = arrivals(asked.getOrDefault("arrives", ""), bench, faults);
         if (!faults.isEmpty()) {
             return new ForecastView(asked, null, List.copyOf(faults), Map.of());
         }
         FIRST.keySet().forEach(name -> door.remember(ctx, "evening-" + name, asked.getOrDefault(name, "")));
-        Present present = Present.inOrder(List.copyOf(bench.job().stepsDone()));
-        Map<String, Double> ready =
-                GettingReady.before(bench.unit(), bench.job().sides(), present, plan);
+        BuildState present = BuildState.inOrder(List.copyOf(bench.job().stepsDone()));
+        Map<String, Double> ready = StepSetUps.before(bench.unit(), bench.job().sides(), present, plan);
         List<UncertainTask> tasks = UncertainTask.of(bench.unit(), bench.order(), plan.ahead(), ready, spread).stream()
                 .map(task -> waiting(task, arrivals))
                 .toList();
@@ -84,7 +88,7 @@ public record ForecastView(
     }
 
     /** What was ordered and is not here yet, as one would type it. */
-    private static String awaited(OnBench bench, Plan plan) {
+    private static String awaited(JobOnBench bench, Plan plan) {
         Map<String, String> lines = new LinkedHashMap<>();
         for (Step step : plan.ahead()) {
             for (Job.Said<Entry.Sent> said : bench.job().awaited(step)) {
@@ -116,7 +120,7 @@ public record ForecastView(
     }
 
     /** What the shop says of its evenings, else what is usual. */
-    private static String first(OnBench bench, String name) {
+    private static String first(JobOnBench bench, String name) {
         String fact = name.equals("begin") ? "begins" : name.equals("hours") ? "evening" : "";
         String said = bench.shop().facts().getOrDefault(fact, "");
         return said.isBlank() ? FIRST.getOrDefault(name, "") : said;
@@ -130,6 +134,7 @@ public record ForecastView(
                 : 24 * 60;
         if (minutes >= 24 * 60) {
             faults.add(new Refusal(
+                    "begin",
                     "when an evening begins",
                     begin.isEmpty() ? "nothing typed" : "\"" + begin + "\" is not a time of day",
                     "Write it as 18:00"));
@@ -138,12 +143,12 @@ public record ForecastView(
         String[] parts = text.split("[\\s,;]+");
         Map<DayOfWeek, Double> hours = new LinkedHashMap<>();
         if (parts.length != 1 && parts.length != 7) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "hours", parts.length + " numbers", "Give one for every day, or seven from Monday to Sunday"));
         } else {
             double most = Math.floor((24 * 60 - minutes) / 6.0) / 10;
             List<Double> read = Arrays.stream(parts)
-                    .map(part -> number(part, "hours", 0, most, faults))
+                    .map(part -> number(part, "hours", "hours", 0, most, faults))
                     .toList();
             for (DayOfWeek day : DayOfWeek.values()) {
                 hours.put(day, read.get(read.size() == 1 ? 0 : day.getValue() - 1));
@@ -152,40 +157,43 @@ public record ForecastView(
         return new Evenings(LocalTime.ofSecondOfDay(minutes * 60L), hours, Set.of());
     }
 
-    private static double number(String text, String place, double least, double most, List<Refusal> faults) {
+    private static double number(
+            String text, String key, String place, double least, double most, List<Refusal> faults) {
         String hint = "Give a number from " + Math.round(least) + " to " + most;
         try {
             double value = Double.parseDouble(text);
             if (value >= least && value <= most) {
                 return value;
             }
-            faults.add(new Refusal(place, text + " is out of range", hint));
+            faults.add(new Refusal(key, place, text + " is out of range", hint));
         } catch (NumberFormatException letters) {
-            faults.add(new Refusal(place, text.isEmpty() ? "nothing typed" : "\"" + text + "\" is not a number", hint));
+            faults.add(new Refusal(
+                    key, place, text.isEmpty() ? "nothing typed" : "\"" + text + "\" is not a number", hint));
         }
         return 0;
     }
 
     /** Lines of: step, day, days it may be late. */
-    private static Map<String, Arrival> arrivals(String text, OnBench bench, List<Refusal> faults) {
+    private static Map<String, Arrival> arrivals(String text, JobOnBench bench, List<Refusal> faults) {
         Map<String, Arrival> arrivals = new LinkedHashMap<>();
         for (String line : text.lines().filter(l -> !l.isBlank()).toList()) {
             String[] part = line.strip().split("[\\s,;]+");
             String hint = "Write a line as: step, day as 2026-12-24, days it may be late";
             if (part.length != 3 || !bench.order().steps().containsKey(part[0])) {
-                faults.add(new Refusal("what has to arrive", "\"" + line.strip() + "\" is not understood", hint));
+                faults.add(new Refusal(
+                        "arrives", "what has to arrive", "\"" + line.strip() + "\" is not understood", hint));
                 continue;
             }
             try {
-                double late = number(part[2], "days late", 0, 365, faults);
+                double late = number(part[2], "arrives", "days late", 0, 365, faults);
                 arrivals.put(
                         part[0],
                         new Arrival(
                                 "what " + part[0] + " waits for",
                                 LocalDate.parse(part[1]),
-                                new Spread(0, late / 3, late)));
+                                new ThreePoint(0, late / 3, late)));
             } catch (DateTimeParseException noDay) {
-                faults.add(new Refusal("what has to arrive", "\"" + part[1] + "\" is not a day", hint));
+                faults.add(new Refusal("arrives", "what has to arrive", "\"" + part[1] + "\" is not a day", hint));
             }
         }
         return arrivals;

@@ -3,7 +3,7 @@ package shimwright.bench.web.record;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.section.SectionDrawing;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.picture.section.SectionView;
@@ -33,7 +33,7 @@ public record RecordView(HandBackRecord data, String told, List<Drawn> settings)
     /** A clearance with its pictures and the working kept when it was accepted. */
     public record Drawn(Setting setting, String drawing, String limits, List<Line> working) {}
 
-    static RecordView of(OnBench bench, Show show) {
+    static RecordView of(JobOnBench bench, Show show) {
         HandBackRecord data = HandBackRecord.of(bench.job(), bench.unit());
         Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
         List<Drawn> drawn = new ArrayList<>();
@@ -73,7 +73,7 @@ public record RecordView(HandBackRecord data, String told, List<Drawn> settings)
         return List.copyOf(lines);
     }
 
-    static List<HoldReading> proofs(OnBench bench) {
+    static List<HoldReading> proofs(JobOnBench bench) {
         return HandBackRecord.of(bench.job(), bench.unit()).proofs();
     }
 }

@@ -3,7 +3,7 @@ package shimwright.bench.web.shop;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import shimwright.bench.desk.JobLine;
+import shimwright.bench.desk.JobSummary;
 
 /**
  * The jobs that the shop's page shows: all on the bench and the last that were handed back, or those that were looked for.
@@ -22,18 +22,18 @@ public record Found(List<JobCard> cards, int hidden) {
      * @param lines of all jobs, the newest first
      * @param find a part of a number, an owner or a unit's name in any case; empty for what a bench wants to see first
      */
-    static Found in(List<JobLine> lines, String find) {
+    static Found in(List<JobSummary> lines, String find) {
         String word = find.toLowerCase(Locale.ROOT);
-        List<JobLine> shown = word.isEmpty()
+        List<JobSummary> shown = word.isEmpty()
                 ? Stream.concat(
                                 lines.stream().filter(line -> !line.closed()).limit(OPEN),
-                                lines.stream().filter(JobLine::closed).limit(CLOSED))
+                                lines.stream().filter(JobSummary::closed).limit(CLOSED))
                         .toList()
                 : lines.stream().filter(line -> says(line, word)).limit(LOOKED_FOR).toList();
         return new Found(shown.stream().map(JobCard::of).toList(), lines.size() - shown.size());
     }
 
-    private static boolean says(JobLine line, String word) {
+    private static boolean says(JobSummary line, String word) {
         return Stream.of(line.number(), line.owner(), line.unitType())
                 .anyMatch(text -> text.toLowerCase(Locale.ROOT).contains(word));
     }

@@ -25,6 +25,7 @@ public final class GaugePages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/gauges", ctx -> gauges(ctx, List.of(), Map.of()));
         on(routes, "/gauges", ShopActs.AddGauge.class, "/gauges", this::gauges);

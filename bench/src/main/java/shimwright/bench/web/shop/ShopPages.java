@@ -28,6 +28,7 @@ public final class ShopPages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/", ctx -> shop(ctx, List.of(), Map.of()));
         routes.get("/job/{job}/card", this::card);

@@ -172,10 +172,10 @@ public final class PinionDepth {
         }
         w.line("shim needed", expression(c), needed, Kind.LENGTH, SHOP);
         if (!(needed > 0)) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.of(
                     "shim",
                     "the shim comes out at " + Quantities.print(needed, Units.MM, 3),
-                    "Look at the sense of the mark, where the shim sits, and the measured figures");
+                    "Look at the sense of the mark, where the shim sits, and the measured figures"));
         }
         Double shim = c.shim();
         Double change = shim == null ? null : (Double) (needed - shim);
@@ -225,7 +225,7 @@ public final class PinionDepth {
 
     private static void need(List<Refusal> faults, String key, @Nullable Double value, String hint) {
         if (value == null) {
-            faults.add(new Refusal(key, "not given", hint));
+            faults.add(Refusal.of(key, "not given", hint));
         }
     }
 }

@@ -146,7 +146,7 @@ public final class Readings {
     static List<Refusal> faults(List<List<Double>> rounds) {
         List<Refusal> refusals = new ArrayList<>();
         if (rounds.isEmpty()) {
-            refusals.add(new Refusal("rounds", "no reading given", "Give at least three rounds"));
+            refusals.add(Refusal.of("rounds", "no reading given", "Give at least three rounds"));
             return refusals;
         }
         int first = rounds.get(0).size();
@@ -154,11 +154,13 @@ public final class Readings {
             int size = rounds.get(i).size();
             if (size < 1 || size > 2) {
                 refusals.add(new Refusal(
+                        "rounds[" + i + "]",
                         "round " + (i + 1),
                         size + " values given",
                         "A round has one value, or one per indicator of two"));
             } else if (size != first) {
                 refusals.add(new Refusal(
+                        "rounds[" + i + "]",
                         "round " + (i + 1),
                         size + (size == 1 ? " value, " : " values, ") + first + " in round 1",
                         "Read the same indicators in every round"));

@@ -236,10 +236,11 @@ public final class Drawer {
         }
         for (int p = 0; p < packs.size(); p++) {
             if (packs.get(p).size() > MOST_PACKS) {
-                return Outcome.refused(
+                return Outcome.refused(new Refusal(
+                        "places[" + p + "]",
                         c.places().get(p).name(),
                         "there are more than " + MOST_PACKS + " packs to lay there",
-                        "Allow fewer pieces at this place, or leave out pieces that are far from what is wanted");
+                        "Allow fewer pieces at this place, or leave out pieces that are far from what is wanted"));
             }
         }
         Working w = new Working();
@@ -334,26 +335,31 @@ public final class Drawer {
     private static List<Refusal> faults(Case c) {
         List<Refusal> faults = new ArrayList<>();
         Set<String> needs = new HashSet<>();
-        for (Need need : c.needs()) {
+        for (int n = 0; n < c.needs().size(); n++) {
+            Need need = c.needs().get(n);
+            String key = "needs[" + n + "]";
             if (!needs.add(need.name())) {
-                faults.add(new Refusal("needs", need.name() + " stands there twice", "Give each its own name"));
+                faults.add(Refusal.of("needs", need.name() + " stands there twice", "Give each its own name"));
             }
             if (need.lower() >= need.upper()) {
-                faults.add(new Refusal(need.name(), "its limits are the wrong way round", "Lower first, then upper"));
+                faults.add(
+                        new Refusal(key, need.name(), "its limits are the wrong way round", "Lower first, then upper"));
             } else if (need.aim() <= need.lower() || need.aim() >= need.upper()) {
-                faults.add(new Refusal(need.name(), "its aim does not lie between its limits", "Aim inside"));
+                faults.add(new Refusal(key, need.name(), "its aim does not lie between its limits", "Aim inside"));
             }
         }
         Set<String> places = new HashSet<>();
-        for (Seat place : c.places()) {
+        for (int p = 0; p < c.places().size(); p++) {
+            Seat place = c.places().get(p);
             if (!places.add(place.name())) {
-                faults.add(new Refusal("places", place.name() + " stands there twice", "Give each its own name"));
+                faults.add(Refusal.of("places", place.name() + " stands there twice", "Give each its own name"));
             }
             long fit = c.pieces().stream()
                     .filter(piece -> piece.family().equals(place.family()))
                     .count();
             if (fit < place.fewest() || place.fewest() > place.most()) {
                 faults.add(new Refusal(
+                        "places[" + p + "]",
                         place.name(),
                         fit + " pieces of " + place.family() + " for at least " + place.fewest(),
                         "Add some"));
@@ -363,12 +369,12 @@ public final class Drawer {
         for (Loose piece : c.pieces()) {
             if (!tags.add(piece.id())) {
                 faults.add(
-                        new Refusal("pieces", piece.id() + " stands there twice", "A piece can lie in one place only"));
+                        Refusal.of("pieces", piece.id() + " stands there twice", "A piece can lie in one place only"));
             }
         }
         for (Effect effect : c.effects()) {
             if (!needs.contains(effect.need()) || !places.contains(effect.place())) {
-                faults.add(new Refusal(
+                faults.add(Refusal.of(
                         "effects",
                         effect.need() + " at " + effect.place() + " names something that is not there",
                         "Use the names of the clearances and places"));

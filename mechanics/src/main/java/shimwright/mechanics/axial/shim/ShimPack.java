@@ -245,25 +245,25 @@ public final class ShimPack {
         Limits.fault(c.lower(), c.upper()).ifPresent(refusals::add);
         if (Math.abs(c.effect()) < 0.01) {
             refusals.add(
-                    new Refusal("effect", "a shim that does not move the clearance cannot set it", "Usually -1 or 1"));
+                    Refusal.of("effect", "a shim that does not move the clearance cannot set it", "Usually -1 or 1"));
         }
         Double aim = c.aim();
         if (aim != null && refusals.isEmpty() && !new Limits(c.lower(), c.upper()).hold(aim)) {
-            refusals.add(new Refusal("aim", "it does not lie between the limits", "Aim inside them"));
+            refusals.add(Refusal.of("aim", "it does not lie between the limits", "Aim inside them"));
         }
         if (c.minPieces() > c.maxPieces()) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "minPieces", "is " + c.minPieces() + ", more than maxPieces " + c.maxPieces(), "Swap them"));
         }
         Set<String> tags = new HashSet<>();
         for (Piece piece : c.drawer()) {
             if (!tags.add(piece.id())) {
-                refusals.add(new Refusal(
+                refusals.add(Refusal.of(
                         "drawer", "\"" + piece.id() + "\" stands there twice", "Give each piece its own tag"));
             }
         }
         if (packs(c.drawer().size(), c.maxPieces()) > MOST_PACKS) {
-            refusals.add(new Refusal(
+            refusals.add(Refusal.of(
                     "maxPieces",
                     c.drawer().size() + " pieces make too many packs of up to " + c.maxPieces(),
                     "Allow fewer pieces in a pack"));

@@ -112,18 +112,18 @@ public final class DepthStack {
         List<Refusal> refusals = new ArrayList<>();
         for (int i = 0; i < c.terms().size(); i++) {
             if (Math.abs(c.terms().get(i).sign()) != 1) {
-                refusals.add(new Refusal("terms entry " + (i + 1) + ", sign", "is 0", "1 opens the gap, -1 closes it"));
+                refusals.add(Refusal.of("terms[" + i + "].sign", "is 0", "1 opens the gap, -1 closes it"));
             }
         }
         for (int i = 0; i < c.offsets().size(); i++) {
             String gauge = c.offsets().get(i).gauge();
-            String place = "offsets entry " + (i + 1);
+            String place = "offsets[" + i + "]";
             if (c.terms().stream().noneMatch(term -> term.gauge().equals(gauge))) {
-                refusals.add(new Refusal(place, "no length was measured with \"" + gauge + "\"", "Check the name"));
+                refusals.add(Refusal.of(place, "no length was measured with \"" + gauge + "\"", "Check the name"));
             }
             if (c.offsets().subList(0, i).stream()
                     .anyMatch(other -> other.gauge().equals(gauge))) {
-                refusals.add(new Refusal(place, "\"" + gauge + "\" stands there twice", "Give its offset once"));
+                refusals.add(Refusal.of(place, "\"" + gauge + "\" stands there twice", "Give its offset once"));
             }
         }
         return refusals;

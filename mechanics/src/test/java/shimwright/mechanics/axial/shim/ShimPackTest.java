@@ -195,11 +195,11 @@ class ShimPackTest {
         List<Piece> twice = List.of(DemoTransaxle.piece("a", 1), DemoTransaxle.piece("a", 2));
         ShimPack.Case c = new ShimPack.Case(0, 0, null, 0, 0, 0, null, null, null, 0.95, twice, 3, 2, 1);
         assertThat(ShimPack.work(c).refusals())
-                .extracting(Refusal::place)
-                .containsExactly("lower, upper", "effect", "minPieces", "drawer");
+                .extracting(Refusal::key)
+                .containsExactly("lower", "effect", "minPieces", "drawer");
         assertThat(ShimPack.work(new Bench(0.1, 0, 1, 1, -1, 0.0, 1.0, random(new Random(1), 100, 1), 1, 6).asCase(1))
                         .refusals())
-                .extracting(Refusal::place)
+                .extracting(Refusal::key)
                 .containsExactly("maxPieces");
     }
 

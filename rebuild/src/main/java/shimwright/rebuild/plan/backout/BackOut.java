@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Consumable;
 import shimwright.rebuild.unit.model.Item;
@@ -71,15 +72,16 @@ public record BackOut(
     public static Outcome<BackOut> to(
             Unit unit, Map<String, String> taken, Collection<String> done, Target target, Tariff tariff) {
         if (!known(unit, target)) {
-            return Outcome.refused(
+            return Outcome.refused(new Refusal(
+                    "back",
                     "back to " + target.id(),
                     "this unit has nothing of that name",
-                    "Take it from the list of its parts");
+                    "Take it from the list of its parts"));
         }
-        Standing standing = Standing.of(unit, taken, done);
-        Ways ways = new Ways(standing, tariff);
+        AssemblyState standing = AssemblyState.of(unit, taken, done);
+        UndoGraphBuilder ways = new UndoGraphBuilder(standing, tariff);
         int node = ways.of(target);
-        Cheapest.Found found = Cheapest.set(ways.needs(), node, BUDGET);
+        ClosureBranchAndBound.Found found = ClosureBranchAndBound.set(ways.needs(), node, BUDGET);
         List<Step> set = ways.steps(found.set());
         Sequence.Laid back = new Sequence(unit, after(standing, set), false, station(standing)).lay(reversed(set));
         Sequence.Laid in = new Sequence(unit, before(standing, set), true, back.station()).lay(inFileOrder(unit, set));
@@ -142,14 +144,14 @@ public record BackOut(
     }
 
     /** Where the case stands: the station of the last step done that held it. */
-    private static String station(Standing standing) {
+    private static String station(AssemblyState standing) {
         return standing.done().stream()
                 .map(Step::at)
                 .filter(at -> standing.unit().station(at).holdsCase())
                 .reduce("", (earlier, later) -> later);
     }
 
-    private static Map<String, Set<String>> before(Standing standing, List<Step> set) {
+    private static Map<String, Set<String>> before(AssemblyState standing, List<Step> set) {
         Set<String> in = set.stream().map(Step::id).collect(Collectors.toSet());
         Map<String, Set<String>> before = new LinkedHashMap<>();
         for (Step step : set) {
@@ -161,7 +163,7 @@ public record BackOut(
         return before;
     }
 
-    private static Map<String, Set<String>> after(Standing standing, List<Step> set) {
+    private static Map<String, Set<String>> after(AssemblyState standing, List<Step> set) {
         Map<String, Set<String>> after = new LinkedHashMap<>();
         before(standing, set)
                 .forEach((step, needs) -> needs.forEach(need ->
@@ -169,7 +171,7 @@ public record BackOut(
         return after;
     }
 
-    private static List<Item> renew(Standing standing, List<Step> set, List<Loss> losses) {
+    private static List<Item> renew(AssemblyState standing, List<Step> set, List<Loss> losses) {
         Set<String> lost = losses.stream().map(Loss::item).collect(Collectors.toSet());
         return set.stream()
                 .flatMap(step -> standing.held(step).stream())
@@ -181,7 +183,7 @@ public record BackOut(
     }
 
     /** Those whose final reading is undone, and those read to the end that hang on them. */
-    private static List<Clearance> reopened(Standing standing, List<Step> set) {
+    private static List<Clearance> reopened(AssemblyState standing, List<Step> set) {
         Set<String> again = readToTheEnd(set);
         Set<String> read = readToTheEnd(standing.done());
         List<Clearance> all = standing.unit().type().clearances();

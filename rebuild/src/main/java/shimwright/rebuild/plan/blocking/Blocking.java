@@ -29,7 +29,7 @@ public final class Blocking {
     private static final double TOUCH = 2e-5;
 
     private final Unit unit;
-    private final Bodies bodies;
+    private final RoundBodies bodies;
     private final Order order;
     private final Map<String, Set<String>> leading = new HashMap<>();
     private final Map<String, Step> fitted = new LinkedHashMap<>();
@@ -39,7 +39,7 @@ public final class Blocking {
 
     private Blocking(Unit unit) {
         this.unit = unit;
-        this.bodies = Bodies.of(unit);
+        this.bodies = RoundBodies.of(unit);
         this.order = Order.of(unit, Map.of());
         for (Step step : order.steps().values()) {
             step.installs().forEach(item -> fitted.put(item, step));

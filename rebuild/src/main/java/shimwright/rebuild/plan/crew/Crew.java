@@ -25,9 +25,9 @@ public final class Crew {
      * @return refused where an activity needs more than there is, where lags contradict each other, both named, where every
      *     timetable was looked at and none keeps them, or where none was found within the effort
      */
-    public static Outcome<Timetable> least(Project project, Effort effort, BooleanSupplier stop) {
+    public static Outcome<Timetable> least(Project project, ConflictLimit effort, BooleanSupplier stop) {
         List<Refusal> faults = tooMuch(project);
-        Model model = new Model(project);
+        IndexedProject model = new IndexedProject(project);
         Lags lags = new Lags(model);
         if (!lags.circle().isEmpty()) {
             faults.add(circle(project, lags.circle()));
@@ -38,7 +38,7 @@ public final class Crew {
             return Outcome.refused(faults);
         }
         int bound = Bounds.least(model, lags.head, lags.tail);
-        ClauseSearch search = new ClauseSearch(model, Serial.best(model, lags), bound);
+        ClauseSearch search = new ClauseSearch(model, SerialScheduling.best(model, lags), bound);
         search.run(effort.conflicts(), stop);
         int[] best = search.best();
         if (best != null) {
@@ -59,7 +59,7 @@ public final class Crew {
             for (Activity activity : project.activities()) {
                 int need = activity.needs().getOrDefault(resource.id(), 0);
                 if (need > resource.capacity() && activity.duration() > 0) {
-                    faults.add(new Refusal(
+                    faults.add(Refusal.at(
                             PLACE,
                             named(activity) + " needs " + need + " of " + resource.words() + ", of which there are "
                                     + resource.capacity(),
@@ -82,7 +82,7 @@ public final class Crew {
             Activity to = all.get(circle.get((k + 1) % circle.size()));
             steps.add(said(project, from, to));
         }
-        return new Refusal(
+        return Refusal.at(
                 PLACE,
                 "these times contradict each other: " + String.join("; ", steps),
                 "Look at these waits and how long they may be");
@@ -100,7 +100,7 @@ public final class Crew {
                 : named(to) + " starts " + link.least() + " after " + named(from) + " at least" + words;
     }
 
-    private static Refusal late(Project project, Model model, Lags lags) {
+    private static Refusal late(Project project, IndexedProject model, Lags lags) {
         List<String> late = new ArrayList<>();
         for (int i = 0; i < model.n; i++) {
             if (lags.head[i] > model.latest[i]) {
@@ -108,14 +108,14 @@ public final class Crew {
                         + " and cannot before " + lags.head[i]);
             }
         }
-        return new Refusal(
+        return Refusal.at(
                 PLACE,
                 late.isEmpty() ? "the beginning waits for itself" : String.join("; ", late),
                 "Look at what it waits for and by when it must be done");
     }
 
     /** None at all: says which of the longest waits are to blame together, each of them needed for that. */
-    private static Refusal none(Project project, Effort effort) {
+    private static Refusal none(Project project, ConflictLimit effort) {
         List<Link> blamed =
                 new ArrayList<>(project.links().stream().filter(Link::limits).toList());
         List<Link> others =
@@ -123,7 +123,7 @@ public final class Crew {
         for (Link link : List.copyOf(blamed)) {
             List<Link> without = new ArrayList<>(others);
             blamed.stream().filter(one -> !one.equals(link)).forEach(without::add);
-            Model model = new Model(project.with(without));
+            IndexedProject model = new IndexedProject(project.with(without));
             ClauseSearch search = new ClauseSearch(model, null, 0);
             search.run(effort.conflicts(), () -> search.best() != null);
             if (search.finished() && search.best() == null) {
@@ -136,7 +136,7 @@ public final class Crew {
                                 ? link.from() + " by " + -link.least()
                                 : link.from() + " at most " + -link.least() + " after " + link.to()))
                 .collect(Collectors.joining("; "));
-        return new Refusal(
+        return Refusal.at(
                 PLACE,
                 "with what there is of the resources these longest waits cannot be kept together: " + waits
                         + "; every timetable was looked at",
@@ -144,9 +144,9 @@ public final class Crew {
     }
 
     private static Outcome<Timetable> gaveUp(ClauseSearch search) {
-        return Outcome.refused(
+        return Outcome.refused(Refusal.at(
                 PLACE,
                 "no timetable was found in " + search.conflicts() + " dead ends; that there is none is not proven",
-                "Give it more time, or look at the longest waits");
+                "Give it more time, or look at the longest waits"));
     }
 }

@@ -55,8 +55,8 @@ public final class Estimate {
         for (int draw = 0; draw < draws; draw++) {
             Draw run = new Draw(tasks, arrivals, evenings, from, random);
             if (!run.whole()) {
-                return Outcome.refused(
-                        "evenings", "the job would take more than ten years", "Look at the hours and the days off");
+                return Outcome.refused(Refusal.of(
+                        "evenings", "the job would take more than ten years", "Look at the hours and the days off"));
             }
             days[draw] = run.end();
             sum += run.minutes();
@@ -90,34 +90,34 @@ public final class Estimate {
             List<UncertainTask> tasks, List<Arrival> arrivals, Evenings evenings, int draws) {
         List<Refusal> faults = new ArrayList<>();
         if (draws < 100 || draws > MOST_DRAWS) {
-            faults.add(new Refusal("draws", draws + " draws", "Take 100 to " + MOST_DRAWS));
+            faults.add(Refusal.of("draws", draws + " draws", "Take 100 to " + MOST_DRAWS));
         }
         if (!evenings.sound()) {
-            faults.add(new Refusal(
+            faults.add(Refusal.of(
                     "evenings", "no hours at the bench, or more than the day has", "Say which evenings and how long"));
         }
         Set<String> known = new HashSet<>();
         Stream.concat(arrivals.stream().map(Arrival::id), tasks.stream().map(UncertainTask::id))
                 .filter(id -> !known.add(id))
-                .forEach(id -> faults.add(new Refusal(id, "it is named twice", "Name each task and arrival once")));
+                .forEach(id -> faults.add(Refusal.at(id, "it is named twice", "Name each task and arrival once")));
         for (UncertainTask task : tasks) {
             if (!(task.minutes().least() >= 0)) {
-                faults.add(new Refusal(task.id(), "it may take less than no time", "Take a smaller spread"));
+                faults.add(Refusal.at(task.id(), "it may take less than no time", "Take a smaller spread"));
             }
             task.after().forEach((id, hours) -> {
                 if (!known.contains(id)) {
-                    faults.add(new Refusal(
+                    faults.add(Refusal.at(
                             task.id(), "it waits for " + id + ", which is not there", "Name it or take it out"));
                 }
                 if (!(hours >= 0 && hours <= 24 * 365)) {
-                    faults.add(new Refusal(task.id(), "it waits " + hours + " h after " + id, "Take 0 h to a year"));
+                    faults.add(Refusal.at(task.id(), "it waits " + hours + " h after " + id, "Take 0 h to a year"));
                 }
             });
         }
         if (faults.isEmpty()) {
             circle(tasks, arrivals)
                     .forEach(id -> faults.add(
-                            new Refusal(id, "it waits for itself by others", "Take one of them out of the circle")));
+                            Refusal.at(id, "it waits for itself by others", "Take one of them out of the circle")));
         }
         return faults;
     }

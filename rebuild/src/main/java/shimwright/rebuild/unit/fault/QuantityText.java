@@ -8,9 +8,9 @@ import java.util.regex.Pattern;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.MeasureUnit;
+import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
-import shimwright.mechanics.quantity.Unit;
 import shimwright.mechanics.quantity.Units;
 import shimwright.rebuild.unit.model.Quantity;
 
@@ -54,11 +54,11 @@ public final class QuantityText {
             numbers++;
         }
         if (numbers == 0 || numbers == words.length) {
-            return Outcome.refused(
+            return Outcome.refused(Refusal.at(
                     "",
                     "\"" + text + "\" is not a row of " + kind.words() + (numbers == 0 ? "" : ", it has no unit"),
                     "Write the numbers with blanks between and the unit once at the end, such as 92 115 "
-                            + usual(kind));
+                            + usual(kind)));
         }
         String unit = String.join(" ", List.of(words).subList(numbers, words.length));
         List<Outcome<Double>> all = new ArrayList<>();
@@ -69,34 +69,34 @@ public final class QuantityText {
     }
 
     /** A value and half of its last written digit, both in SI. */
-    private record Written(double si, double half, Unit unit) {}
+    private record Written(double si, double half, MeasureUnit unit) {}
 
     private static Outcome<Written> written(String text, Kind kind) {
         Matcher parts = ONE.matcher(text.strip());
         if (parts.matches() && parts.group(2) == null && kind != Kind.NUMBER) {
             return Outcome.refused(
-                    "", "\"" + text + "\" has no unit", "Write it as " + text.strip() + " " + usual(kind));
+                    Refusal.at("", "\"" + text + "\" has no unit", "Write it as " + text.strip() + " " + usual(kind)));
         }
-        Outcome<Parsed> parsed =
+        Outcome<ParsedQuantity> parsed =
                 hinted(Quantities.parse(text, kind, Units.of(kind).get(0), ""), kind);
-        if (parsed instanceof Outcome.Ok<Parsed> ok && ok.value().u().isPresent()) {
-            return Outcome.refused("", "\"" + text + "\" carries an uncertainty", "Write the value alone");
+        if (parsed instanceof Outcome.Ok<ParsedQuantity> ok && ok.value().u().isPresent()) {
+            return Outcome.refused(Refusal.at("", "\"" + text + "\" carries an uncertainty", "Write the value alone"));
         }
         return parsed.map(p -> new Written(p.si(), half(parts, p), p.unit()));
     }
 
     /** The same, with something to do where a refusal only says the fact. */
-    private static Outcome<Parsed> hinted(Outcome<Parsed> parsed, Kind kind) {
+    private static Outcome<ParsedQuantity> hinted(Outcome<ParsedQuantity> parsed, Kind kind) {
         if (parsed.isOk()) {
             return parsed;
         }
         String such = kind == Kind.NUMBER ? "Write a number without a unit" : "Write it in " + usual(kind);
         return Outcome.refused(parsed.refusals().stream()
-                .map(r -> r.hint().isBlank() ? new Refusal(r.place(), r.fact(), such) : r)
+                .map(r -> r.hint().isBlank() ? Refusal.at(r.place(), r.fact(), such) : r)
                 .toList());
     }
 
-    private static double half(Matcher parts, Parsed parsed) {
+    private static double half(Matcher parts, ParsedQuantity parsed) {
         if (!parts.matches()) {
             return 0;
         }
@@ -109,8 +109,8 @@ public final class QuantityText {
         if (apart <= (first.half() + second.half()) * 1.000001) {
             return Outcome.ok(new Quantity(first.si(), first.unit(), text));
         }
-        return Outcome.refused(
-                "", "\"" + text + "\": the two do not agree", "Look it up again and write the one that is right");
+        return Outcome.refused(Refusal.at(
+                "", "\"" + text + "\": the two do not agree", "Look it up again and write the one that is right"));
     }
 
     /** The unit that is usual for a kind, as typed on any keyboard. */

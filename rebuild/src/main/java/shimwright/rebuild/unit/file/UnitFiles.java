@@ -15,8 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.unit.fault.Place;
-import shimwright.rebuild.unit.fault.Problem;
 import shimwright.rebuild.unit.fault.ProblemCollector;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.UnitType;
@@ -36,11 +36,11 @@ public final class UnitFiles {
             if (this instanceof Good good) {
                 return Outcome.ok(good.type());
             }
-            return Outcome.refused(problems().stream().map(Problem::refusal).toList());
+            return Outcome.refused(problems());
         }
 
         /** All problems by place; empty for a good file. */
-        default List<Problem> problems() {
+        default List<Refusal> problems() {
             return this instanceof Bad bad ? bad.found() : List.of();
         }
     }
@@ -52,10 +52,10 @@ public final class UnitFiles {
      * @param stepLines the line on which each step begins, by id; of steps with one id for several variants the first
      * @param remarks what is no problem and should still be looked at, by place
      */
-    public record Good(UnitType type, Map<String, Integer> stepLines, List<Problem> remarks) implements Result {}
+    public record Good(UnitType type, Map<String, Integer> stepLines, List<Refusal> remarks) implements Result {}
 
     /** All problems of a file, by place; never empty. */
-    public record Bad(List<Problem> found) implements Result {
+    public record Bad(List<Refusal> found) implements Result {
         public Bad {
             found = List.copyOf(found);
             if (found.isEmpty()) {
@@ -132,6 +132,7 @@ public final class UnitFiles {
     }
 
     private static Result bound(Node tree, ProblemCollector problems) {
+        problems.keys(YamlKeys.of(tree));
         Binder binder = new Binder(problems);
         Optional<UnitType> type = binder.bind(tree, UnitType.class);
         if (!binder.bounded()) {

@@ -198,74 +198,92 @@ public record Clearance(
             @Field(value = "item it belongs to", absent = "", refersTo = "items")
             String item) {}
 
+    /** Lower limit, signed as play, m. */
     public double lower() {
         return limits.lower();
     }
 
+    /** Upper limit, signed as play, m. */
     public double upper() {
         return limits.upper();
     }
 
+    /** Value aimed at, signed as play, m. */
     public double aim() {
         return limits.aim();
     }
 
+    /** How far one etched digit moves limits and aim, m; 0 for none. */
     public double etchedStep() {
         return limits.etchedStep();
     }
 
+    /** The check that reads the etched digits, as "hold point/check"; empty for none. */
     public String etchedBy() {
         return limits.etchedBy();
     }
 
+    /** How the clearance is read. */
     public Method method() {
         return measuring.method();
     }
 
+    /** The kind of gauge it is read with. */
     public String gauge() {
         return measuring.gauge();
     }
 
+    /** The kind of gauge for the reading with trial pieces; empty where it is the same. */
     public String trialGauge() {
         return measuring.trialGauge();
     }
 
+    /** The kind of gauge for the reading with the chosen pack; empty where it is the same. */
     public String finalGauge() {
         return measuring.finalGauge();
     }
 
+    /** Indicators read at once, or places round the ring. */
     public int indicators() {
         return measuring.indicators();
     }
 
+    /** The fewest rounds that count as proof. */
     public int rounds() {
         return measuring.rounds();
     }
 
+    /** Readings that agree within this have settled, m. */
     public double settleWithin() {
         return measuring.settleWithin();
     }
 
+    /** Clearance = reading × this + {@link #readingOffset()}. */
     public double readingFactor() {
         return measuring.readingFactor();
     }
 
+    /** What is added to a reading times its factor, m. */
     public double readingOffset() {
         return measuring.readingOffset();
     }
 
+    /** How to seat and read, one order a line. */
     public List<String> how() {
         return measuring.how();
     }
 
+    /** Where the reading is taken, for the record; may be empty. */
     public String place() {
         return measuring.place();
     }
 
+    /** Change of the clearance at working heat, signed, m. */
     public double growth() {
         return heating.growth();
     }
 
+    /** How the growth comes about; may be empty. */
     public String growthNote() {
         return heating.growthNote();
     }

@@ -28,7 +28,9 @@ class BlockingTest {
         assertThat(text).contains(old);
         UnitFiles.Result result = UnitFiles.read("u.yaml", text.replace(old, fresh));
         assertThat(result.problems()).isEmpty();
-        return Drawn.report("u.yaml", (UnitFiles.Good) result).stream().skip(1).toList();
+        return DrawingComparison.report("u.yaml", (UnitFiles.Good) result).stream()
+                .skip(1)
+                .toList();
     }
 
     @Test
@@ -36,7 +38,7 @@ class BlockingTest {
         for (Unit unit : List.of(DemoUnit.A, DemoUnit.B)) {
             assertThat(Blocking.of(unit)).hasSizeGreaterThan(90).noneMatch(Finding::odd);
         }
-        assertThat(Drawn.report("u.yaml", read(UnitFiles.example())))
+        assertThat(DrawingComparison.report("u.yaml", read(UnitFiles.example())))
                 .singleElement()
                 .asString()
                 .startsWith("u.yaml: the drawing proves ");
@@ -96,6 +98,7 @@ class BlockingTest {
 
     @Test
     void aSmallFileWithoutGeometryOfThatKindSaysNothingOdd() {
-        assertThat(Drawn.report("u.yaml", read(UnitFiles.starter()))).hasSizeLessThan(2);
+        assertThat(DrawingComparison.report("u.yaml", read(UnitFiles.starter())))
+                .hasSizeLessThan(2);
     }
 }
