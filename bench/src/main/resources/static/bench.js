@@ -5,6 +5,7 @@ import {clocks} from "./clocks.js";
 import {goesOn, keeps, sendWaiting} from "./forms.js";
 import {isText} from "./keys.js";
 import * as notice from "./notice.js";
+import {others} from "./others.js";
 import {pad} from "./pad.js";
 import {go, onEach, parts} from "./page.js";
 
@@ -35,6 +36,7 @@ onEach(() => {
     clocks();
     cards();
     again();
+    others();
     notice.say("");
 });
 sendWaiting();
