@@ -20,6 +20,7 @@ import shimwright.bench.web.guard.Entrance;
 import shimwright.bench.web.guard.Guard;
 import shimwright.bench.web.guard.RequestDenied;
 import shimwright.bench.web.job.BuildPages;
+import shimwright.bench.web.job.FirstUnitPages;
 import shimwright.bench.web.job.InspectPages;
 import shimwright.bench.web.job.IntakePages;
 import shimwright.bench.web.job.OrderPages;
@@ -72,6 +73,7 @@ public final class Server {
             new GaugePages(desk, door).routes(config.routes);
             new ShelfPages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
+            new FirstUnitPages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
             new OrderPages(desk, door).routes(config.routes);
             new BuildPages(desk, door).routes(config.routes);

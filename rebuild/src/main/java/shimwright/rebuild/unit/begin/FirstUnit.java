@@ -66,6 +66,11 @@ public final class FirstUnit {
                 .replaceAll("^-|-$", "");
     }
 
+    /** A forward gear in words, 1 for the first; 0 is reverse. */
+    public static String gear(int gear) {
+        return Names.gear(gear);
+    }
+
     private String write(String maker, String model) {
         head(maker, model);
         items();
