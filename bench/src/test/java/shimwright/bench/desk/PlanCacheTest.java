@@ -80,7 +80,7 @@ class PlanCacheTest {
     }
 
     @Test
-    void aLookThatIsStoppedLeavesALawfulPlanAndSaysHowItGoes() {
+    void aLookThatIsStoppedLeavesAPossiblePlanAndSaysHowItGoes() {
         PlanCache plans = plans(new SearchBudget(1024, Integer.MAX_VALUE));
         Plan poor = plans.of(bench(job())).plan().orElseThrow();
         plans.look("job-v-1");

@@ -29,8 +29,8 @@ import shimwright.rebuild.unit.model.Step.Phase;
  * @param drawing the section with the loop
  * @param series the readings drawn with the limits; empty while there are none
  * @param packs the packs on offer drawn against the limits; empty while there are none
- * @param limits the clearance's doubt against its limits; empty until it has settled
- * @param budget where the doubt comes from; empty until it has settled
+ * @param limits the clearance's uncertainty against its limits; empty until it has settled
+ * @param budget where the uncertainty comes from; empty until it has settled
  */
 public record ClearanceView(
         Session session,

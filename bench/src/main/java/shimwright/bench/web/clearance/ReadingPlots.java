@@ -170,12 +170,12 @@ public final class ReadingPlots {
                 page);
     }
 
-    /** Where the doubt of the reading at hand comes from. */
+    /** Where the uncertainty of the reading at hand comes from. */
     static String budget(Session session, Show show) {
         Optional<Measured> measured = Optional.ofNullable(session.current().measured());
         return measured.filter(m -> m.u() > 0)
                 .map(m -> Plots.budgetBars(
-                        "Where the doubt comes from",
+                        "Where the uncertainty comes from",
                         m.budget().contributions().stream()
                                 .map(part -> new Plots.Share(part.name(), part.share()))
                                 .toList(),
@@ -183,7 +183,7 @@ public final class ReadingPlots {
                 .orElse("");
     }
 
-    /** An accepted clearance against its limits, for the record; its doubt is drawn as normal. */
+    /** An accepted clearance against its limits, for the record; its uncertainty is drawn as normal. */
     public static String accepted(Clearance clearance, ClearanceAccepted accepted, Show show) {
         return against(
                 clearance,
