@@ -195,6 +195,9 @@ final class WrongTaps {
         if (mistakes.contains(id) || job.struck().containsKey(id)) {
             return Optional.empty();
         }
+        if (job.closed() && !remark(entry.body())) {
+            return Optional.of(new IntakeActs.Strike(job.handedBack().id(), WHY));
+        }
         if (entry.body() instanceof Entry.StepDone e) {
             return stillDone(job, e.step(), id) ? Optional.of(undo(bench, e.step())) : Optional.empty();
         }
@@ -224,6 +227,10 @@ final class WrongTaps {
         return Optional.of(standing(job, entry.body())
                 .<Act.OfJob>map(step -> undo(bench, step))
                 .orElseGet(() -> new IntakeActs.Strike(id, WHY)));
+    }
+
+    private static boolean remark(Entry body) {
+        return body instanceof Entry.NoteMade || body instanceof Entry.PictureAdded || body instanceof Entry.FollowedUp;
     }
 
     private static boolean stillDone(Job job, String step, String entry) {
