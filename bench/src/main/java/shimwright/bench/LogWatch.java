@@ -4,7 +4,7 @@ import java.io.PrintStream;
 import java.time.Clock;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
-import shimwright.bench.store.KeptLog;
+import shimwright.bench.store.OpenLog;
 import shimwright.rebuild.job.StoreFailure;
 
 /** What is looked at once a shop is open: the clock, and the part of a long log that the start did not walk. */
@@ -14,7 +14,7 @@ final class LogWatch {
     private LogWatch() {}
 
     static void begin(Serving.Running running, Clock clock, PrintStream err) {
-        KeptLog log = running.log();
+        OpenLog log = running.log();
         log.lastKept()
                 .filter(last -> last.isAfter(clock.instant()))
                 .ifPresent(last -> err.println("The clock of this machine says " + clock.instant()
@@ -28,7 +28,7 @@ final class LogWatch {
         CompletableFuture.delayedExecutor(SETTLE_SECONDS, TimeUnit.SECONDS).execute(() -> walk(log, err));
     }
 
-    private static void walk(KeptLog log, PrintStream err) {
+    private static void walk(OpenLog log, PrintStream err) {
         try {
             log.walk().ifPresent(found -> err.println(found.sentence()));
         } catch (StoreFailure stopped) {

@@ -24,7 +24,7 @@ import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.UnitShelf;
 import shimwright.bench.store.DataFolder;
 import shimwright.bench.store.Disk;
-import shimwright.bench.store.KeptLog;
+import shimwright.bench.store.OpenLog;
 import shimwright.bench.store.OwnerFolder;
 import shimwright.bench.store.ShopStore;
 import shimwright.bench.store.SqliteJobLog;
@@ -33,6 +33,7 @@ import shimwright.bench.web.Server;
 import shimwright.bench.web.guard.Entrance;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Signing;
 
 /** Opens a data folder and serves it. Clock and ids are born here. */
 final class Serving {
@@ -52,9 +53,9 @@ final class Serving {
      */
     record Running(
             Javalin server,
-            KeptLog log,
+            OpenLog log,
             Optional<SummaryFile> summaries,
-            Units units,
+            UnitFolder units,
             Entrance entrance,
             CompletableFuture<Void> settled)
             implements AutoCloseable {
@@ -121,7 +122,7 @@ final class Serving {
 
     private static int start(Path folder, Options options, boolean demo, PrintStream out, PrintStream err) {
         Clock clock = Clock.system(ZoneId.systemDefault());
-        Optional<OwnerFolder> owner = demo ? Optional.empty() : Optional.of(Keeping.owner(options, clock));
+        Optional<OwnerFolder> owner = demo ? Optional.empty() : Optional.of(BackupCommands.owner(options, clock));
         Outcome<Running> running = open(folder, options, demo, clock, owner);
         if (!(running instanceof Outcome.Ok<Running> ok)) {
             return refused(running.refusals(), err);
@@ -157,14 +158,17 @@ final class Serving {
         }
         SqliteJobLog.Opening how = options.has("accept-log") ? SqliteJobLog.Opening.ACCEPT : SqliteJobLog.Opening.WRITE;
         DataFolder files = new DataFolder(folder);
-        Units units = Units.in(files.units());
+        UnitFolder units = UnitFolder.in(files.units());
         Outcome<ShopStore> store = options.has("store")
                 ? ShopStore.at(options.get("store", ""), how, owner)
                 : ShopStore.in(folder, how, owner);
         return store.flatMap(kept -> {
-            Outcome<Running> running = Network.entrance(options, number.value(), files.network(), clock)
+            Runnable paired = () -> kept.log()
+                    .signing()
+                    .remember(Signing.Occasion.PAIRED, "", kept.log().head());
+            Outcome<Running> running = Network.entrance(options, number.value(), files.network(), clock, paired)
                     .flatMap(entrance -> {
-                        UnitShelf shelf = new UnitShelf(units::files, kept.documents());
+                        UnitShelf shelf = new UnitShelf(units, kept.documents());
                         if (demo) {
                             DemoShop.fill(kept.log(), kept.pictures(), shelf, clock);
                         }

@@ -21,8 +21,8 @@ import shimwright.bench.command.CalcCommand;
 import shimwright.mechanics.registry.Registry;
 import shimwright.mechanics.worksheet.Worksheet;
 import shimwright.rebuild.act.Act;
+import shimwright.rebuild.act.ActInput;
 import shimwright.rebuild.act.Acts;
-import shimwright.rebuild.act.Given;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -163,12 +163,14 @@ class ApiTest {
                 }));
         // seven questions about jobs and shop, pictures
         int jobs = 7 + 1 + Acts.byName().size();
-        assertThat(ids).doesNotHaveDuplicates().hasSize(1 + 2 * Registry.all().size() + jobs);
+        assertThat(ids).doesNotHaveDuplicates().hasSize(2 + 2 * Registry.all().size() + jobs);
     }
 
     /** The address of a path in the demo shop. */
     private static String real(String path) {
-        return path.replace("{job}", "job-v-0093").replace("{clearance}", "c");
+        return path.replace("{job}", "job-v-0093")
+                .replace("{clearance}", "c")
+                .replaceFirst("/parts$", "/parts?stamp=6206");
     }
 
     @Test
@@ -185,7 +187,8 @@ class ApiTest {
             assertThat(described.remove("entry")).as(path).isTrue();
             assertThat(described).as(path).containsExactlyElementsOf(inputs);
             List<String> needed = Arrays.stream(act.getRecordComponents())
-                    .filter(input -> !input.getAnnotation(Given.class).missing().isEmpty())
+                    .filter(input ->
+                            !input.getAnnotation(ActInput.class).missing().isEmpty())
                     .map(RecordComponent::getName)
                     .toList();
             assertThat(schema.get("required").valueStream().map(JsonNode::asString))
@@ -277,7 +280,7 @@ class ApiTest {
         List<JsonNode> cases = lines.lines().map(JSON::readTree).toList();
         assertThat(cases).extracting(one -> one.get("case").asInt()).containsExactly(1, 2, 3);
         assertThat(cases.get(1).at("/refusals/0/sentence").asString())
-                .isEqualTo("body, case 2, angle: \"7 N\" is a force; an angle is needed here.");
+                .isEqualTo("body, case 2, pressure angle: \"7 N\" is a force; an angle is needed here.");
         // ISO 21771-1:2022, inv 20° = 0.014904; two decimals less are enough here
         assertThat(cases.get(0).at("/result/involute/value").asDouble())
                 .isCloseTo(0.014904, org.assertj.core.api.Assertions.within(5e-7));
@@ -285,7 +288,8 @@ class ApiTest {
                 .body();
         List<JsonNode> read = rows.lines().map(JSON::readTree).toList();
         assertThat(read).hasSize(4);
-        assertThat(read.get(1).at("/refusals/0/place").asString()).isEqualTo("body:3, angle");
+        assertThat(read.get(1).at("/refusals/0/place").asString()).isEqualTo("body:3, pressure angle");
+        assertThat(read.get(1).at("/refusals/0/key").asString()).isEqualTo("angle");
         assertThat(read.get(3).at("/refusals/0/sentence").asString()).contains("2 cells under 1 keys");
     }
 

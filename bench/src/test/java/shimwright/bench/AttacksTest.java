@@ -46,7 +46,7 @@ class AttacksTest {
         return bench.get("/job/job-v-0093/record").body() + bench.get("/drawer").body();
     }
 
-    private static void refused(Wire.Answer answer, int... statuses) {
+    private static void refused(RawRequests.Answer answer, int... statuses) {
         assertThat(IntStream.of(statuses).boxed().toList())
                 .as("%s %s", answer.head(), answer.body())
                 .contains(answer.status());
@@ -54,7 +54,7 @@ class AttacksTest {
         guarded(answer);
     }
 
-    private static void guarded(Wire.Answer answer) {
+    private static void guarded(RawRequests.Answer answer) {
         assertThat(answer.header("x-content-type-options")).isEqualTo("nosniff");
         assertThat(answer.header("content-security-policy")).contains("default-src 'self'");
     }
@@ -82,7 +82,7 @@ class AttacksTest {
                 + "Content-Disposition: form-data; name=\"text\"\r\n\r\n" + text + "\r\n--e--\r\n";
         for (String path : List.of(NOTE, "/drawer/remove", "/job/job-v-0093/leftout", "/me")) {
             refused(
-                    Wire.ask(
+                    RawRequests.ask(
                             port,
                             "POST",
                             path,
@@ -95,15 +95,15 @@ class AttacksTest {
 
     @Test
     void theShopsOwnPageAndAProgramThatIsNoBrowserAreHeard() {
-        assertThat(Wire.form(
+        assertThat(RawRequests.form(
                                 port,
                                 "/me",
                                 "Origin: http://127.0.0.1:" + port + "\r\nSec-Fetch-Site: same-origin\r\n",
                                 "units=metric")
                         .status())
                 .isEqualTo(303);
-        assertThat(Wire.form(port, "/me", "", "units=metric").status()).isEqualTo(303);
-        assertThat(Wire.form(
+        assertThat(RawRequests.form(port, "/me", "", "units=metric").status()).isEqualTo(303);
+        assertThat(RawRequests.form(
                                 port,
                                 "/me",
                                 "Host: localhost:" + port + "\r\nOrigin: http://localhost:" + port + "\r\n",
@@ -116,10 +116,11 @@ class AttacksTest {
     void aPageElsewhereCannotLoadWhatIsHereButMayLinkToIt() {
         String away = "Sec-Fetch-Site: cross-site\r\n";
         refused(
-                Wire.get(port, "/static/bench.js", away + "Sec-Fetch-Mode: no-cors\r\nSec-Fetch-Dest: script\r\n"),
+                RawRequests.get(
+                        port, "/static/bench.js", away + "Sec-Fetch-Mode: no-cors\r\nSec-Fetch-Dest: script\r\n"),
                 403);
-        refused(Wire.get(port, "/", away + "Sec-Fetch-Mode: navigate\r\nSec-Fetch-Dest: iframe\r\n"), 403);
-        assertThat(Wire.get(port, "/", away + "Sec-Fetch-Mode: navigate\r\nSec-Fetch-Dest: document\r\n")
+        refused(RawRequests.get(port, "/", away + "Sec-Fetch-Mode: navigate\r\nSec-Fetch-Dest: iframe\r\n"), 403);
+        assertThat(RawRequests.get(port, "/", away + "Sec-Fetch-Mode: navigate\r\nSec-Fetch-Dest: document\r\n")
                         .status())
                 .isEqualTo(200);
     }
@@ -136,9 +137,9 @@ class AttacksTest {
             })
     void aNameMadeToLeadHereIsNotAnswered(String name) {
         String host = "Host: " + name.replace("{port}", "" + port) + "\r\n";
-        refused(Wire.get(port, "/", host), 421, 400);
+        refused(RawRequests.get(port, "/", host), 421, 400);
         refused(
-                Wire.form(
+                RawRequests.form(
                         port,
                         NOTE,
                         host + "Origin: http://" + name.replace("{port}", "" + port) + "\r\n",
@@ -150,16 +151,16 @@ class AttacksTest {
 
     @Test
     void anAddressThatNamesAnotherHostThanItsHeaderIsNotAnswered() {
-        refused(Wire.get(port, "http://evil.example/", ""), 421, 400);
-        refused(Wire.get(port, "http://127.0.0.1:" + port + "/", "Host: evil.example\r\n"), 421, 400);
-        refused(Wire.get(port, "/", "Host: 127.0.0.1\r\nHost: evil.example\r\n"), 421, 400);
+        refused(RawRequests.get(port, "http://evil.example/", ""), 421, 400);
+        refused(RawRequests.get(port, "http://127.0.0.1:" + port + "/", "Host: evil.example\r\n"), 421, 400);
+        refused(RawRequests.get(port, "/", "Host: 127.0.0.1\r\nHost: evil.example\r\n"), 421, 400);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"%0B", "%1D", "%00", "%7F", "%C2%85", "%E2%80%AE", "%EF%BF%BE"})
     void aCharacterThatNoPaperCanShowIsRefusedAtTheForm(String typed) {
-        Wire.Answer answer =
-                Wire.form(port, NOTE, "", "step=E02&text=odd" + typed + "char&entry=test-odd-" + typed.hashCode());
+        RawRequests.Answer answer = RawRequests.form(
+                port, NOTE, "", "step=E02&text=odd" + typed + "char&entry=test-odd-" + typed.hashCode());
         refused(answer, 422);
         assertThat(answer.body()).contains("U+");
         assertThat(kept()).doesNotContain("odd");
@@ -171,12 +172,13 @@ class AttacksTest {
         String note = "/api/jobs/job-v-0093/acts/make-note";
         for (String text :
                 List.of("odd\\u000bchar", "odd\\u001dchar", "odd\\u202echar", "odd\\ud800char", "z".repeat(300_000))) {
-            Wire.Answer answer = Wire.ask(port, "POST", note, json, "{\"step\":\"E02\",\"text\":\"" + text + "\"}");
+            RawRequests.Answer answer =
+                    RawRequests.ask(port, "POST", note, json, "{\"step\":\"E02\",\"text\":\"" + text + "\"}");
             refused(answer, 422, 400);
             assertThat(answer.header("content-type")).contains("json");
         }
         refused(
-                Wire.ask(
+                RawRequests.ask(
                         port,
                         "POST",
                         note,
@@ -184,10 +186,11 @@ class AttacksTest {
                         "{\"step\":\"E02\",\"text\":\"odd\"}"),
                 403);
         refused(
-                Wire.ask(port, "POST", note, "Content-Type: text/plain\r\nOrigin: null\r\n", "{\"text\":\"odd\"}"),
+                RawRequests.ask(
+                        port, "POST", note, "Content-Type: text/plain\r\nOrigin: null\r\n", "{\"text\":\"odd\"}"),
                 403);
-        refused(Wire.get(port, "/api/jobs", "Sec-Fetch-Site: cross-site\r\nSec-Fetch-Mode: cors\r\n"), 403);
-        refused(Wire.get(port, "/api/jobs", "Host: evil.example\r\n"), 421);
+        refused(RawRequests.get(port, "/api/jobs", "Sec-Fetch-Site: cross-site\r\nSec-Fetch-Mode: cors\r\n"), 403);
+        refused(RawRequests.get(port, "/api/jobs", "Host: evil.example\r\n"), 421);
         assertThat(kept()).doesNotContain("odd");
     }
 
@@ -208,12 +211,12 @@ class AttacksTest {
 
     @Test
     void aFieldOrAFormBeyondItsLimitIsNotKept() {
-        refused(Wire.form(port, "/job/job-v-0093/ownstep", "", "step=" + "x".repeat(15_900_000)), 413);
-        refused(Wire.form(port, NOTE, "", "step=E02&text=" + "y".repeat(900_000)), 422);
-        refused(Wire.form(port, NOTE, "", "step=" + "z".repeat(300_000) + "&text=long"), 422);
-        refused(Wire.form(port, NOTE, "", many(1_200)), 422, 400);
-        refused(Wire.form(port, NOTE, "", "n".repeat(5_000) + "=1&step=E02&text=x"), 422);
-        assertThat(Wire.get(port, "/", "").status()).isEqualTo(200);
+        refused(RawRequests.form(port, "/job/job-v-0093/ownstep", "", "step=" + "x".repeat(15_900_000)), 413);
+        refused(RawRequests.form(port, NOTE, "", "step=E02&text=" + "y".repeat(900_000)), 422);
+        refused(RawRequests.form(port, NOTE, "", "step=" + "z".repeat(300_000) + "&text=long"), 422);
+        refused(RawRequests.form(port, NOTE, "", many(1_200)), 422, 400);
+        refused(RawRequests.form(port, NOTE, "", "n".repeat(5_000) + "=1&step=E02&text=x"), 422);
+        assertThat(RawRequests.get(port, "/", "").status()).isEqualTo(200);
     }
 
     private static String many(int fields) {
@@ -230,11 +233,14 @@ class AttacksTest {
     @Test
     void partsBeyondTheirNumberAndPartsThatAreNoneAreSaidToBeSo() {
         String type = "Content-Type: multipart/form-data; boundary=e\r\n";
-        refused(Wire.ask(port, "POST", NOTE, type, parts(1_001)), 422, 400);
-        refused(Wire.ask(port, "POST", NOTE, type, "--e\r\nContent-Disposition: form-data; na"), 400);
-        refused(Wire.ask(port, "POST", NOTE, type, "no parts at all"), 400);
-        refused(Wire.ask(port, "POST", NOTE, "Content-Type: multipart/form-data\r\n", parts(1)), 400);
-        refused(Wire.ask(port, "POST", NOTE, type, "--e\r\n" + "X-A: b\r\n".repeat(5_000) + "\r\n1\r\n--e--\r\n"), 400);
+        refused(RawRequests.ask(port, "POST", NOTE, type, parts(1_001)), 422, 400);
+        refused(RawRequests.ask(port, "POST", NOTE, type, "--e\r\nContent-Disposition: form-data; na"), 400);
+        refused(RawRequests.ask(port, "POST", NOTE, type, "no parts at all"), 400);
+        refused(RawRequests.ask(port, "POST", NOTE, "Content-Type: multipart/form-data\r\n", parts(1)), 400);
+        refused(
+                RawRequests.ask(
+                        port, "POST", NOTE, type, "--e\r\n" + "X-A: b\r\n".repeat(5_000) + "\r\n1\r\n--e--\r\n"),
+                400);
     }
 
     @Test
@@ -247,13 +253,15 @@ class AttacksTest {
                 "%zz",
                 "\u00e9",
                 "\"a\\\"b\"")) {
-            assertThat(Wire.get(port, "/", "Cookie: who=" + value + "\r\n").status())
+            assertThat(RawRequests.get(port, "/", "Cookie: who=" + value + "\r\n")
+                            .status())
                     .as(value.substring(0, Math.min(9, value.length())))
                     .isIn(200, 400);
-            assertThat(Wire.get(port, "/", "Cookie: units=" + value + "\r\n").status())
+            assertThat(RawRequests.get(port, "/", "Cookie: units=" + value + "\r\n")
+                            .status())
                     .isIn(200, 400);
         }
-        refused(Wire.get(port, "/", "Cookie: x=" + "b".repeat(100_000) + "\r\n"), 431);
+        refused(RawRequests.get(port, "/", "Cookie: x=" + "b".repeat(100_000) + "\r\n"), 431);
     }
 
     @ParameterizedTest
@@ -270,8 +278,8 @@ class AttacksTest {
                 " //evil.example"
             })
     void nobodyIsLedAway(String back) {
-        Wire.Answer answer =
-                Wire.form(port, "/me", "", "units=metric&back=" + URLEncoder.encode(back, StandardCharsets.UTF_8));
+        RawRequests.Answer answer = RawRequests.form(
+                port, "/me", "", "units=metric&back=" + URLEncoder.encode(back, StandardCharsets.UTF_8));
         assertThat(answer.status()).isIn(303, 422);
         if (answer.status() == 303) {
             String to = answer.header("location").replaceFirst("^http://127\\.0\\.0\\.1(:\\d+)?", "");
@@ -297,44 +305,50 @@ class AttacksTest {
     void whatCannotBeReadIsSaidToBeSo() {
         String urlencoded = "Content-Type: application/x-www-form-urlencoded; charset=";
         for (String charset : List.of("utf-16", "nonsense", "x\"y", "")) {
-            refused(Wire.ask(port, "POST", NOTE, urlencoded + charset + "\r\n", "step=E02&text=x"), 400, 415);
+            refused(RawRequests.ask(port, "POST", NOTE, urlencoded + charset + "\r\n", "step=E02&text=x"), 400, 415);
         }
-        refused(Wire.form(port, NOTE, "Transfer-Encoding: chunked\r\n", "zz\r\nstep\r\n0\r\n\r\n"), 400);
+        refused(RawRequests.form(port, NOTE, "Transfer-Encoding: chunked\r\n", "zz\r\nstep\r\n0\r\n\r\n"), 400);
         refused(
-                Wire.ask(port, "POST", "/api/worksheets/involute", "Content-Type: text/csv\r\n", "a,b\n\"1\"x,2\n"),
+                RawRequests.ask(
+                        port, "POST", "/api/worksheets/involute", "Content-Type: text/csv\r\n", "a,b\n\"1\"x,2\n"),
                 400,
                 422);
         refused(
-                Wire.ask(port, "POST", "/api/worksheets/involute", "Content-Type: text/csv\r\n", "a,b\n1,\"2\n"),
+                RawRequests.ask(port, "POST", "/api/worksheets/involute", "Content-Type: text/csv\r\n", "a,b\n1,\"2\n"),
                 400,
                 422);
-        refused(Wire.form(port, NOTE, "", "step=E02&text=%zz%"), 400, 422);
-        refused(Wire.get(port, "/?said=%zz", ""), 400);
-        refused(Wire.get(port, "/?said=%FF%FE", ""), 400);
-        refused(Wire.get(port, "/job/a%2F..%2Fb/build", ""), 400);
-        refused(Wire.get(port, "/job/job-v-0093/build;x=y", ""), 400);
+        refused(RawRequests.form(port, NOTE, "", "step=E02&text=%zz%"), 400, 422);
+        refused(RawRequests.get(port, "/?said=%zz", ""), 400);
+        refused(RawRequests.get(port, "/?said=%FF%FE", ""), 400);
+        refused(RawRequests.get(port, "/job/a%2F..%2Fb/build", ""), 400);
+        refused(RawRequests.get(port, "/job/job-v-0093/build;x=y", ""), 400);
     }
 
     @Test
     void aMessageOfTwoLengthsIsNotAnswered() {
         String form = "Content-Type: application/x-www-form-urlencoded\r\n";
         String body = "5\r\nstep=\r\n0\r\n\r\n";
-        refused(Wire.ask(port, "POST", NOTE, form + "Transfer-Encoding: chunked\r\nContent-Length: 4\r\n", body), 400);
-        refused(Wire.ask(port, "POST", NOTE, form + "Content-Length: 4\r\n", "step=E02"), 400);
-        refused(Wire.ask(port, "POST", NOTE, form + "Transfer-Encoding: gzip, chunked, identity\r\n", body), 400, 501);
+        refused(
+                RawRequests.ask(port, "POST", NOTE, form + "Transfer-Encoding: chunked\r\nContent-Length: 4\r\n", body),
+                400);
+        refused(RawRequests.ask(port, "POST", NOTE, form + "Content-Length: 4\r\n", "step=E02"), 400);
+        refused(
+                RawRequests.ask(port, "POST", NOTE, form + "Transfer-Encoding: gzip, chunked, identity\r\n", body),
+                400,
+                501);
     }
 
     @Test
     void whatIsNotThereIsSaidToBeSo() {
-        refused(Wire.get(port, "/job/shop/strip", ""), 404);
-        refused(Wire.form(port, "/job/shop/strip", "", "gone=x"), 404, 422);
-        refused(Wire.form(port, "/job/none/strip", "", "gone=x"), 404, 422);
+        refused(RawRequests.get(port, "/job/shop/strip", ""), 404);
+        refused(RawRequests.form(port, "/job/shop/strip", "", "gone=x"), 404, 422);
+        refused(RawRequests.form(port, "/job/none/strip", "", "gone=x"), 404, 422);
         HttpResponse<String> odd = NewJob.open(bench, "Q-1", "variant", "no such variant", "because", "sure");
         assertThat(odd.statusCode()).isEqualTo(422);
-        refused(Wire.ask(port, "DELETE", "/drawer", "", ""), 405);
-        refused(Wire.ask(port, "BREW", "/drawer", "", ""), 405, 400);
-        refused(Wire.ask(port, "TRACE", "/", "", ""), 405, 400);
-        refused(Wire.send(port, "GARBAGE\r\n\r\n".getBytes(StandardCharsets.US_ASCII)), 400);
+        refused(RawRequests.ask(port, "DELETE", "/drawer", "", ""), 405);
+        refused(RawRequests.ask(port, "BREW", "/drawer", "", ""), 405, 400);
+        refused(RawRequests.ask(port, "TRACE", "/", "", ""), 405, 400);
+        refused(RawRequests.send(port, "GARBAGE\r\n\r\n".getBytes(StandardCharsets.US_ASCII)), 400);
     }
 
     @Test
@@ -347,7 +361,7 @@ class AttacksTest {
                 "/api/none",
                 "/job/none/build",
                 "/job/job-v-0093/record.pdf")) {
-            Wire.Answer answer = Wire.get(port, path, "");
+            RawRequests.Answer answer = RawRequests.get(port, path, "");
             guarded(answer);
             assertThat(answer.header("cache-control")).isNotEmpty();
             assertThat(answer.header("content-type"))

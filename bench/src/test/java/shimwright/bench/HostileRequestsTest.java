@@ -175,7 +175,7 @@ class HostileRequestsTest {
         for (int i = 0; i < COUNT; i++) {
             byte[] request = request(i);
             long begun = System.nanoTime();
-            Wire.Answer answer = Wire.send(port, request);
+            RawRequests.Answer answer = RawRequests.send(port, request);
             long took = System.nanoTime() - begun;
             if (took > slowest) {
                 slowest = took;

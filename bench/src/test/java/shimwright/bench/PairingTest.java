@@ -73,8 +73,8 @@ class PairingTest {
         return context;
     }
 
-    private Wire.Answer ask(String method, String path, String headers, String body) {
-        return Wire.secure(
+    private RawRequests.Answer ask(String method, String path, String headers, String body) {
+        return RawRequests.secure(
                 trust,
                 OTHER,
                 port,
@@ -86,11 +86,11 @@ class PairingTest {
                         + "Connection: close\r\n\r\n" + body);
     }
 
-    private Wire.Answer get(String path, String cookie) {
+    private RawRequests.Answer get(String path, String cookie) {
         return ask("GET", path, cookie, "");
     }
 
-    private Wire.Answer post(String path, String cookie, String body) {
+    private RawRequests.Answer post(String path, String cookie, String body) {
         return ask("POST", path, cookie, body);
     }
 
@@ -105,13 +105,13 @@ class PairingTest {
 
     /** Pairs as a browser does, and answers with the header that it sends from then on. */
     private String pair(Role role, String person, String name) {
-        Wire.Answer answer = post(
+        RawRequests.Answer answer = post(
                 "/pair", "", "code=" + code(role, person) + "&name=" + URLEncoder.encode(name, StandardCharsets.UTF_8));
         assertThat(answer.status()).as(answer.body()).isEqualTo(303);
         return "Cookie: " + key(answer) + "\r\n";
     }
 
-    private static String key(Wire.Answer answer) {
+    private static String key(RawRequests.Answer answer) {
         Matcher set = Pattern.compile("set-cookie: ([^;]*)").matcher(answer.exact());
         assertThat(set.find()).isTrue();
         return set.group(1);
@@ -129,7 +129,7 @@ class PairingTest {
                 "/pair/",
                 "/pair/x",
                 "/picture/" + "0".repeat(64))) {
-            Wire.Answer answer = get(path, "");
+            RawRequests.Answer answer = get(path, "");
             assertThat(answer.status()).as(path).isEqualTo(303);
             assertThat(answer.header("location")).endsWith("/pair");
             assertThat(answer.body()).isEmpty();
@@ -144,7 +144,7 @@ class PairingTest {
                 "/api/worksheets/involute")) {
             assertThat(post(path, "", "a=b").status()).as(path).isEqualTo(403);
         }
-        Wire.Answer page = get("/pair", "");
+        RawRequests.Answer page = get("/pair", "");
         assertThat(page.status()).isEqualTo(200);
         assertThat(page.body())
                 .contains(java.util.Objects.requireNonNull(
@@ -175,7 +175,7 @@ class PairingTest {
     @Test
     void aCodeLetsOneDeviceInOnceAndItsKeyIsKeptHashed() throws IOException {
         String code = code(Role.BENCH, "");
-        Wire.Answer answer = post(
+        RawRequests.Answer answer = post(
                 "/pair",
                 "",
                 "code=" + code.toLowerCase(java.util.Locale.ROOT).replace("-", " ") + "&name=press+tablet");
@@ -332,7 +332,7 @@ class PairingTest {
     void plainTextIsSentToTlsAndNothingIsTakenInIt() throws IOException {
         try (java.net.Socket socket = new java.net.Socket()) {
             socket.connect(new InetSocketAddress(OTHER, port));
-            Wire.Answer answer = Wire.send(
+            RawRequests.Answer answer = RawRequests.send(
                     socket,
                     ("GET /pair HTTP/1.1\r\nHost: " + OTHER + ":" + port + "\r\nConnection: close\r\n\r\n")
                             .getBytes(StandardCharsets.US_ASCII));
@@ -341,7 +341,7 @@ class PairingTest {
         }
         try (java.net.Socket socket = new java.net.Socket()) {
             socket.connect(new InetSocketAddress(OTHER, port));
-            Wire.Answer answer = Wire.send(
+            RawRequests.Answer answer = RawRequests.send(
                     socket,
                     ("POST /pair HTTP/1.1\r\nHost: " + OTHER + ":" + port
                                     + "\r\nContent-Length: 0\r\nConnection: close\r\n\r\n")
@@ -352,11 +352,12 @@ class PairingTest {
 
     @Test
     void thisMachineIsAsItWasUnlessSomethingStandsBetween() {
-        assertThat(Wire.get(port, "/", "").status()).isEqualTo(200);
-        assertThat(Wire.get(port, "/devices", "").status()).isEqualTo(200);
-        assertThat(Wire.get(port, "/", "X-Forwarded-For: 192.0.2.1\r\n").status())
+        assertThat(RawRequests.get(port, "/", "").status()).isEqualTo(200);
+        assertThat(RawRequests.get(port, "/devices", "").status()).isEqualTo(200);
+        assertThat(RawRequests.get(port, "/", "X-Forwarded-For: 192.0.2.1\r\n").status())
                 .isIn(303, 308);
-        assertThat(Wire.get(port, "/", "Host: " + OTHER + ":" + port + "\r\n").status())
+        assertThat(RawRequests.get(port, "/", "Host: " + OTHER + ":" + port + "\r\n")
+                        .status())
                 .isEqualTo(200);
     }
 

@@ -14,6 +14,7 @@ class ScreensTest {
             "/",
             "/drawer",
             "/setup",
+            "/units",
             "/gauges",
             "/gauges?kind=feeler",
             "/devices",
@@ -38,6 +39,7 @@ class ScreensTest {
             "/job/job-v-0091/record",
             "/sheets",
             "/sheets?q=end+float",
+            "/parts?stamp=M8",
             "/sheets/tightening",
             "/sheets/end-play?rounds=0.24/0.32&gauge.step=x",
             "/sheets/mesh-forces?" + SheetPagesTest.example("mesh-forces"),
@@ -156,6 +158,7 @@ class ScreensTest {
         browser.script("document.activeElement.blur()");
         assertThat(browser.one(".pad").isDisplayed()).isFalse();
         browser.open(bench.url("/sheets/wrench-extension"));
+        browser.one(".pad [data-unit]");
         assertThat(browser.all(".pad [data-unit]").stream().map(WebElement::getText))
                 .containsExactly("N·m", "lbf·ft");
         browser.tablet();

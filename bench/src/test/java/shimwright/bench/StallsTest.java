@@ -33,7 +33,7 @@ class StallsTest {
         bench.close();
     }
 
-    private static void tooLarge(Wire.Answer answer) {
+    private static void tooLarge(RawRequests.Answer answer) {
         assertThat(answer.status()).as(answer.head()).isEqualTo(413);
         assertThat(answer.body()).contains("larger than 13 MB");
     }
@@ -57,9 +57,9 @@ class StallsTest {
                 "Connection: close",
                 "Content-Type: multipart/form-data; boundary=e",
                 "");
-        tooLarge(Wire.send(port, head + "Content-Length: 210000000\r\n\r\n", new byte[100_000]));
+        tooLarge(RawRequests.send(port, head + "Content-Length: 210000000\r\n\r\n", new byte[100_000]));
         byte[] chunk = ("100000\r\n" + "x".repeat(1 << 20) + "\r\n").getBytes(StandardCharsets.US_ASCII);
-        try (Socket socket = Wire.connect(port)) {
+        try (Socket socket = RawRequests.connect(port)) {
             socket.getOutputStream()
                     .write((head + "Transfer-Encoding: chunked\r\n\r\n").getBytes(StandardCharsets.US_ASCII));
             int sent = 0;
@@ -70,9 +70,9 @@ class StallsTest {
             } catch (IOException hungUp) {
                 // it said so before
             }
-            tooLarge(Wire.send(socket, "0\r\n\r\n".getBytes(StandardCharsets.US_ASCII)));
+            tooLarge(RawRequests.send(socket, "0\r\n\r\n".getBytes(StandardCharsets.US_ASCII)));
         }
-        try (Socket socket = Wire.connect(port)) {
+        try (Socket socket = RawRequests.connect(port)) {
             socket.getOutputStream()
                     .write((head + "Content-Length: 9000000\r\n\r\n--e\r\n"
                                     + "Content-Disposition: form-data; name=\"picture\"; filename=\"a.png\"\r\n\r\n")
@@ -89,7 +89,7 @@ class StallsTest {
         List<Socket> stalled = new ArrayList<>();
         try {
             for (int i = 0; i < 300; i++) {
-                Socket socket = Wire.connect(port);
+                Socket socket = RawRequests.connect(port);
                 socket.getOutputStream()
                         .write(("POST " + NOTE
                                         + " HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Type: application/x-www-form-urlencoded\r\n"
@@ -98,8 +98,9 @@ class StallsTest {
                 stalled.add(socket);
             }
             // where they hold the server's threads, nobody is answered before the first of them runs out
-            assertThat(Wire.soon(port, "/", 15_000).status()).isEqualTo(200);
-            assertThat(Wire.form(port, "/me", "", "units=metric").status()).isEqualTo(303);
+            assertThat(RawRequests.soon(port, "/", 15_000).status()).isEqualTo(200);
+            assertThat(RawRequests.form(port, "/me", "", "units=metric").status())
+                    .isEqualTo(303);
             assertThat(busy()).as("threads that wait for a body").isLessThan(20);
         } finally {
             for (Socket socket : stalled) {
@@ -120,9 +121,9 @@ class StallsTest {
         List<Socket> idle = new ArrayList<>();
         try {
             for (int i = 0; i < 600; i++) {
-                idle.add(Wire.connect(port));
+                idle.add(RawRequests.connect(port));
             }
-            assertThat(Wire.get(port, "/", "").status()).isEqualTo(200);
+            assertThat(RawRequests.get(port, "/", "").status()).isEqualTo(200);
         } finally {
             for (Socket socket : idle) {
                 socket.close();

@@ -15,15 +15,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.StringTokenizer;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.Present;
-import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.Task;
-import shimwright.rebuild.plan.search.Answer;
-import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.plan.search.Search;
-import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.plan.search.SearchBudget;
+import shimwright.rebuild.plan.search.SearchObserver;
+import shimwright.rebuild.plan.search.Solution;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.UnitType;
 
@@ -50,13 +50,15 @@ public final class SideBySide {
         }
     }
 
-    private static String row(String name, Problem problem, double limit) {
+    private static String row(String name, SequencingProblem problem, double limit) {
         long began = System.nanoTime();
         List<Double> told = new ArrayList<>();
-        Watch watch = new Watch(() -> since(began) > limit, progress -> told.add(since(began)));
-        Answer answer = Search.best(problem, new Budget(1024, 4_000_000), watch).orElseThrow();
+        SearchObserver watch = new SearchObserver(() -> since(began) > limit, progress -> told.add(since(began)));
+        Solution answer =
+                Search.best(problem, new SearchBudget(1024, 4_000_000), watch).orElseThrow();
         double seconds = since(began);
-        Answer first = Search.best(problem, new Budget(8, 0), Watch.nobody()).orElseThrow();
+        Solution first = Search.best(problem, new SearchBudget(8, 0), SearchObserver.nobody())
+                .orElseThrow();
         SolverModel.Result alone = new SolverModel(problem, List.of()).solve(limit);
         SolverModel.Result helped = new SolverModel(problem, first.order()).solve(limit);
         return String.format(
@@ -78,7 +80,7 @@ public final class SideBySide {
         return (System.nanoTime() - began) / 1e9;
     }
 
-    private static Problem problem(String name, Path folder) throws IOException {
+    private static SequencingProblem problem(String name, Path folder) throws IOException {
         String[] parts = name.split(":", -1);
         return switch (parts[0]) {
             case "demo" -> demo(parts[1]);
@@ -88,15 +90,15 @@ public final class SideBySide {
     }
 
     /** The demo unit, turning as fast with the differential in as without it. */
-    private static Problem demo(String variant) {
+    private static SequencingProblem demo(String variant) {
         UnitType type = UnitFiles.read("demo", UnitFiles.example()).outcome().orElseThrow();
-        Problem p = Planner.problem(type.resolve(variant), Map.of(), Present.inOrder(List.of()));
+        SequencingProblem p = Planner.problem(type.resolve(variant), Map.of(), BuildState.inOrder(List.of()));
         SetUps s = p.setUps();
         SetUps light = new SetUps(s.orientations(), s.turn(), 1, s.walk(), s.tools());
-        return new Problem(p.tasks(), p.lags(), p.windows(), p.risks(), light, p.start(), 1);
+        return new SequencingProblem(p.tasks(), p.lags(), p.windows(), p.risks(), light, p.start(), 1);
     }
 
-    private static Problem sop(String text) {
+    private static SequencingProblem sop(String text) {
         StringTokenizer words = new StringTokenizer(text.substring(text.indexOf("EDGE_WEIGHT_SECTION") + 19));
         int n = Integer.parseInt(words.nextToken());
         Map<String, Map<String, Double>> turn = new LinkedHashMap<>();
@@ -115,6 +117,6 @@ public final class SideBySide {
             turn.put("n" + i, row);
             tasks.add(Task.of("n" + i, 0, "n" + i, after.toArray(new String[0])));
         }
-        return Problem.of(tasks, new SetUps(turn.keySet(), turn, 1, 0, Map.of()));
+        return SequencingProblem.of(tasks, new SetUps(turn.keySet(), turn, 1, 0, Map.of()));
     }
 }

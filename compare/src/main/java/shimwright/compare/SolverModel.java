@@ -23,8 +23,8 @@ import java.util.function.ToDoubleBiFunction;
 import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.Lag;
-import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.model.Risk;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.Task;
 import shimwright.rebuild.plan.model.Window;
@@ -37,7 +37,7 @@ import shimwright.rebuild.plan.model.Window;
  * in which all are whole. No alternatives, nothing known of the start, and turning costs the same whatever is in the case.
  */
 final class SolverModel {
-    private final Problem problem;
+    private final SequencingProblem problem;
     private final SetUps setUps;
     private final CpModel model = new CpModel();
     private final Map<String, Task> tasks = new LinkedHashMap<>();
@@ -65,7 +65,7 @@ final class SolverModel {
      *
      * @param order an order to begin with, all tasks in it; empty for none
      */
-    SolverModel(Problem problem, List<String> order) {
+    SolverModel(SequencingProblem problem, List<String> order) {
         this.problem = problem;
         this.setUps = problem.setUps();
         problem.tasks().forEach(task -> tasks.put(task.id(), task));

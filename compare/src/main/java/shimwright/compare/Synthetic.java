@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
-import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.InitialState;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
-import shimwright.rebuild.plan.model.Start;
 import shimwright.rebuild.plan.model.Task;
 import shimwright.rebuild.plan.model.Window;
 
@@ -21,7 +21,7 @@ final class Synthetic {
     private Synthetic() {}
 
     /** A problem of n tasks. */
-    static Problem of(int n, long seed) {
+    static SequencingProblem of(int n, long seed) {
         Random random = new Random(seed);
         List<Task> tasks = new ArrayList<>();
         List<String> ends = new ArrayList<>();
@@ -57,7 +57,7 @@ final class Synthetic {
                     .with("T" + random.nextInt(8)));
         }
         List<Window> windows = windows(tasks, chain, random);
-        return new Problem(tasks, List.of(), windows, List.of(), setUps(random), Start.fresh(), 1);
+        return new SequencingProblem(tasks, List.of(), windows, List.of(), setUps(random), InitialState.fresh(), 1);
     }
 
     private static List<Window> windows(List<Task> tasks, int chain, Random random) {

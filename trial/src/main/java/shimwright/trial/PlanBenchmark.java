@@ -15,11 +15,11 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.Present;
-import shimwright.rebuild.plan.search.Budget;
-import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.plan.search.SearchBudget;
+import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -56,16 +56,16 @@ public class PlanBenchmark {
     /** As a page asks for it. */
     @Benchmark
     public Outcome<Plan> page() {
-        return lay(Budget.page());
+        return lay(SearchBudget.page());
     }
 
     /** To the proof. */
     @Benchmark
     public Outcome<Plan> proof() {
-        return lay(Budget.proof());
+        return lay(SearchBudget.proof());
     }
 
-    private Outcome<Plan> lay(Budget budget) {
-        return Planner.lay(unit, Map.of(), Present.inOrder(List.of()), budget, Watch.nobody(), List.of());
+    private Outcome<Plan> lay(SearchBudget budget) {
+        return Planner.lay(unit, Map.of(), BuildState.inOrder(List.of()), budget, SearchObserver.nobody(), List.of());
     }
 }

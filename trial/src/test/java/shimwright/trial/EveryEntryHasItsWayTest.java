@@ -14,9 +14,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import shimwright.rebuild.act.Act;
+import shimwright.rebuild.act.ActInput;
 import shimwright.rebuild.act.Acts;
-import shimwright.rebuild.act.Given;
-import shimwright.rebuild.act.Makes;
+import shimwright.rebuild.act.MakesEntries;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.record.History;
 import shimwright.rebuild.rules.Rules;
@@ -40,7 +40,8 @@ class EveryEntryHasItsWayTest {
 
     private static Set<Class<?>> made() {
         Set<Class<?>> made = new HashSet<>();
-        acts().forEach(act -> made.addAll(Set.of(act.getAnnotation(Makes.class).value())));
+        acts().forEach(act ->
+                made.addAll(Set.of(act.getAnnotation(MakesEntries.class).value())));
         return made;
     }
 
@@ -73,6 +74,6 @@ class EveryEntryHasItsWayTest {
     void saysWhatEachOfItsInputsIs(Class<? extends Act> act) {
         assertThat(act.getRecordComponents())
                 .allSatisfy(
-                        input -> assertThat(input.getAnnotation(Given.class)).isNotNull());
+                        input -> assertThat(input.getAnnotation(ActInput.class)).isNotNull());
     }
 }

@@ -15,11 +15,13 @@ import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
 import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
 import java.time.Clock;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.NullMarked;
 
 /**
@@ -70,6 +72,7 @@ final class HouseRules {
         rules.put("doors make no entries", doorsMakeNoEntries());
         rules.put("no package cycles", noPackageCycles());
         rules.put("every package says what may be null", everyPackageSaysWhatMayBeNull());
+        rules.put("every type has a name of its own", everyTypeHasANameOfItsOwn());
         return rules;
     }
 
@@ -238,6 +241,31 @@ final class HouseRules {
                         boolean marked = item.getPackage().isAnnotatedWith(NullMarked.class);
                         events.add(new SimpleConditionEvent(
                                 item, marked, item.getName() + " lies in no @NullMarked package"));
+                    }
+                });
+    }
+
+    /** A newcomer who hears a name finds one file; types inside another type go by that one's name as well. */
+    ArchRule everyTypeHasANameOfItsOwn() {
+        return classes()
+                .that(resideInAnyPackage(mechanics + "..", rebuild + "..", bench + ".."))
+                .and()
+                .areTopLevelClasses()
+                .and()
+                .doNotHaveSimpleName("package-info")
+                .should(new ArchCondition<>("have a name that no other type has") {
+                    private Map<String, List<JavaClass>> byName = Map.of();
+
+                    @Override
+                    public void init(Collection<JavaClass> all) {
+                        byName = all.stream().collect(Collectors.groupingBy(JavaClass::getSimpleName));
+                    }
+
+                    @Override
+                    public void check(JavaClass item, ConditionEvents events) {
+                        List<JavaClass> same = byName.getOrDefault(item.getSimpleName(), List.of());
+                        String names = same.stream().map(JavaClass::getName).collect(Collectors.joining(" and "));
+                        events.add(new SimpleConditionEvent(item, same.size() == 1, names + " share a name"));
                     }
                 });
     }

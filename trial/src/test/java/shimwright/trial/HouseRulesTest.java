@@ -35,7 +35,8 @@ class HouseRulesTest {
             Map.entry("pages keep nothing themselves", "web.KeepsItself"),
             Map.entry("doors make no entries", "web.MakesAnEntry"),
             Map.entry("no package cycles", "axial.KnowsAnotherTopic"),
-            Map.entry("every package says what may be null", "web.Prints"));
+            Map.entry("every package says what may be null", "web.Prints"),
+            Map.entry("every type has a name of its own", "axial.Twice"));
 
     static Stream<Arguments> rulesOfTheHouse() {
         return new HouseRules("shimwright").all().entrySet().stream().map(e -> Arguments.of(e.getKey(), e.getValue()));

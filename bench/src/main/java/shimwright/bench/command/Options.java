@@ -39,10 +39,12 @@ public record Options(Map<String, String> values) {
         return Outcome.ok(new Options(Map.copyOf(values)));
     }
 
+    /** The value of an option, or another where it was not given. */
     public String get(String name, String otherwise) {
         return values.getOrDefault(name, otherwise);
     }
 
+    /** True where the option was given. */
     public boolean has(String name) {
         return values.containsKey(name);
     }

@@ -5,7 +5,7 @@ import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import shimwright.rebuild.plan.blocking.Drawn;
+import shimwright.rebuild.plan.blocking.DrawingComparison;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.file.UnitSchema;
 import shimwright.rebuild.unit.model.UnitType;
@@ -51,7 +51,7 @@ public final class UnitCommand {
                     + type.steps().size() + " steps, "
                     + type.clearances().size() + " clearances.");
             good.remarks().forEach(remark -> out.println("remark: " + remark.sentence()));
-            Drawn.report(file.toString(), good).forEach(out::println);
+            DrawingComparison.report(file.toString(), good).forEach(out::println);
             return 0;
         }
         int count = read.problems().size();

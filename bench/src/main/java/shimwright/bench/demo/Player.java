@@ -9,15 +9,15 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import shimwright.bench.demo.Script.Line;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.act.Act;
-import shimwright.rebuild.act.EndActs;
+import shimwright.rebuild.act.ClearanceActs;
+import shimwright.rebuild.act.HandBackActs;
 import shimwright.rebuild.act.HoldActs;
-import shimwright.rebuild.act.SettingActs;
+import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.ShopActs;
 import shimwright.rebuild.act.StepActs;
-import shimwright.rebuild.act.StoryActs;
 import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.plan.Timers.Timer;
@@ -49,7 +49,7 @@ final class Player {
         open();
         script.at("").forEach(this::story);
         while (true) {
-            OnBench bench = desk.bench(job).orElseThrow();
+            JobOnBench bench = desk.bench(job).orElseThrow();
             Step step = bench.next().orElse(null);
             if (step == null || step.id().equals(until)) {
                 break;
@@ -105,12 +105,12 @@ final class Player {
 
     private void story(Line line) {
         switch (line.word()) {
-            case "off" -> act(new StoryActs.TakeOff(line.part(0), List.of(), line.part(1)));
+            case "off" -> act(new IntakeActs.TakeOff(line.part(0), List.of(), line.part(1)));
             case "found" -> found(line);
-            case "seen" -> act(new StoryActs.Observe(line.part(0), line.part(1)));
+            case "seen" -> act(new IntakeActs.Observe(line.part(0), line.part(1)));
             case "judge" -> judge(line);
-            case "note" -> act(new StoryActs.MakeNote(line.part(0), line.part(1)));
-            case "handback" -> act(new EndActs.HandBack(line.part(0), line.part(1), line.part(2)));
+            case "note" -> act(new IntakeActs.MakeNote(line.part(0), line.part(1)));
+            case "handback" -> act(new HandBackActs.HandBack(line.part(0), line.part(1), line.part(2)));
             default -> {
                 // open, tale and said are read when the job is opened
             }
@@ -125,7 +125,7 @@ final class Player {
 
     private void judge(Line line) {
         Optional<WearLimit> wear = limit(line.part(0));
-        act(new StoryActs.Decide(
+        act(new IntakeActs.Decide(
                 wear.map(WearLimit::id).orElse(""),
                 wear.map(WearLimit::what).orElse(line.part(0)),
                 Entry.Decision.valueOf(line.part(1).toUpperCase(Locale.ROOT)),
@@ -135,7 +135,7 @@ final class Player {
 
     private void found(Line line) {
         boolean attested = limit(line.part(0)).orElseThrow().direction() == Direction.ATTEST;
-        act(new StoryActs.Inspect(
+        act(new IntakeActs.Inspect(
                 line.part(0), attested ? "" : line.part(1), attested ? line.part(1) : "", "", "", line.part(2)));
     }
 
@@ -143,17 +143,17 @@ final class Player {
         switch (line.word()) {
             case "check" ->
                 act(new HoldActs.ReadCheck(step.id(), step.hold(), line.part(0), line.part(1), "", "", "", ""));
-            case "trial" -> act(new SettingActs.NamePieces(line.part(0), "trial", pieces(line.part(1))));
-            case "fitted" -> act(new SettingActs.NamePieces(line.part(0), "final", pieces(line.part(1))));
+            case "trial" -> act(new ClearanceActs.NamePieces(line.part(0), "trial", pieces(line.part(1))));
+            case "fitted" -> act(new ClearanceActs.NamePieces(line.part(0), "final", pieces(line.part(1))));
             case "round" ->
-                act(new SettingActs.ReadRound(
-                        line.part(0), line.part(1), "", List.of(line.part(2).split("\\s+"))));
+                act(new ClearanceActs.ReadRound(
+                        line.part(0), line.part(1), "", "", List.of(line.part(2).split("\\s+"))));
             case "strike" -> strike(line);
             case "choose" ->
-                act(new SettingActs.ChoosePack(
+                act(new ClearanceActs.ChoosePack(
                         line.part(0), pieces(line.part(1)).values().iterator().next(), line.part(2)));
             case "together" -> together(line);
-            case "accept" -> act(new SettingActs.AcceptClearance(line.part(0), line.part(1)));
+            case "accept" -> act(new ClearanceActs.AcceptClearance(line.part(0), line.part(1)));
             default -> story(line);
         }
     }
@@ -163,10 +163,10 @@ final class Player {
         if (step.hold().isBlank()) {
             return;
         }
-        OnBench bench = desk.bench(job).orElseThrow();
+        JobOnBench bench = desk.bench(job).orElseThrow();
         for (Check check : bench.unit().holdPoint(step.hold()).checks()) {
             boolean read = bench.job().check(step.id(), check.id()).isPresent();
-            if (!read && check.kind() == CheckKind.NONE && check.clearance().isBlank()) {
+            if (!read && check.kind() == CheckKind.NONE && check.asked()) {
                 act(new HoldActs.ReadCheck(step.id(), step.hold(), check.id(), "", "yes", "", "", ""));
             }
         }
@@ -185,12 +185,12 @@ final class Player {
     private void strike(Line line) {
         Step.Phase phase = Step.Phase.valueOf(line.part(1).toUpperCase(Locale.ROOT));
         var rounds = desk.bench(job).orElseThrow().job().roundsOf(line.part(0), phase);
-        act(new StoryActs.Strike(rounds.get(rounds.size() - 1).id(), line.part(2)));
+        act(new IntakeActs.Strike(rounds.get(rounds.size() - 1).id(), line.part(2)));
     }
 
     private void together(Line line) {
         String one =
                 SharedShims.groups(desk.bench(job).orElseThrow().unit()).get(0).get(0);
-        act(new SettingActs.ChooseTogether(one, pieces(line.part(0)), line.part(1)));
+        act(new ClearanceActs.ChooseTogether(one, pieces(line.part(0)), line.part(1)));
     }
 }

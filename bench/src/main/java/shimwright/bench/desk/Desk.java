@@ -4,20 +4,21 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.act.Act;
+import shimwright.rebuild.act.ActContext;
+import shimwright.rebuild.act.ActResult;
 import shimwright.rebuild.act.Acts;
-import shimwright.rebuild.act.Decided;
 import shimwright.rebuild.act.ShopActs;
-import shimwright.rebuild.act.Surroundings;
-import shimwright.rebuild.job.Appended;
+import shimwright.rebuild.act.IntakeActs;
+import shimwright.rebuild.act.ActContext;
+import shimwright.rebuild.job.AppendResult;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Fold;
@@ -25,11 +26,11 @@ import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.JobLog;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.job.Summaries;
-import shimwright.rebuild.plan.search.Budget;
+import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.workbench.PinnedUnit;
 import shimwright.rebuild.workbench.ShopFloor;
 import shimwright.rebuild.workbench.Workbench;
@@ -39,15 +40,20 @@ import shimwright.rebuild.workbench.Workbench;
  * lock, and kept only while the log is still as it was looked at; otherwise it is decided anew.
  */
 public final class Desk {
+    private static final Pattern JOB = Pattern.compile("/job/([^/]+)");
     private static final int TRIES = 50;
+
+    /** Entries of all jobs together whose benches are held in memory. */
+    private static final long ENTRIES = 40_000;
 
     private final JobLog log;
     private final PictureStore pictures;
     private final UnitShelf shelf;
     private final Clock clock;
-    private final Streams streams;
-    private final Plans plans;
-    private final Map<String, Workbench> benches = new ConcurrentHashMap<>();
+    private final FoldCache streams;
+    private final PlanCache plans;
+    private final Recent<Workbench> benches =
+            new Recent<>(ENTRIES, bench -> bench.job().entries().size());
 
     /** A desk that keeps no summaries. */
     public Desk(JobLog log, PictureStore pictures, UnitShelf shelf, Clock clock) {
@@ -64,8 +70,8 @@ public final class Desk {
         this.pictures = pictures;
         this.shelf = shelf;
         this.clock = clock;
-        this.streams = new Streams(log, summaries);
-        this.plans = new Plans(clock, Budget.page(), Budget.proof());
+        this.streams = new FoldCache(log, summaries);
+        this.plans = new PlanCache(clock, SearchBudget.page(), SearchBudget.proof(), PlanCache.behind());
     }
 
     /** Who does something, and under which id. */
@@ -78,16 +84,19 @@ public final class Desk {
      * @param entries in order
      * @param said a short sentence; empty for a post that was kept before
      */
-    public record Done(String stream, List<Kept> entries, String said) {}
+    public record Done(String stream, List<LogEntry> entries, String said) {}
 
+    /** The unit files that the shop knows. */
     public UnitShelf shelf() {
         return shelf;
     }
 
-    public Plans plans() {
+    /** The plans of the jobs, laid when asked for. */
+    public PlanCache plans() {
         return plans;
     }
 
+    /** Where pictures are kept. */
     public PictureStore pictures() {
         return pictures;
     }
@@ -97,36 +106,54 @@ public final class Desk {
         return log.head();
     }
 
+    /** The present moment. */
     public Instant now() {
         return clock.instant();
     }
 
     /** The line of each job, the newest first. */
-    public List<JobLine> lines() {
-        List<JobLine> lines = new ArrayList<>(streams.lines());
+    public List<JobSummary> lines() {
+        List<JobSummary> lines = new ArrayList<>(streams.lines());
         Collections.reverse(lines);
         return lines;
     }
 
-    /** Drawer and gauges to be looked at beside the lines; decisions stand on {@link #shop}. */
-    public Shop shopListed() {
-        return streams.shopListed();
+    /**
+     * The jobs of a unit type, the newest first.
+     *
+     * @param most how many at most
+     */
+    public List<Job> jobs(String unitType, int most) {
+        return lines().stream()
+                .filter(line -> line.unitType().equals(unitType))
+                .limit(most)
+                .flatMap(line -> streams.job(line.job()).stream())
+                .toList();
     }
 
-    /** All jobs, the newest first. */
-    public List<Job> jobs() {
-        List<Job> jobs = new ArrayList<>();
-        streams.names().forEach(name -> streams.job(name).ifPresent(job -> jobs.add(0, job)));
-        return jobs;
+    /**
+     * A word that changes whenever what is shown under an address may have: a page that holds another one is out of date.
+     *
+     * @param path of a page; one of a job changes with that job and the drawer, any other with the whole log
+     */
+    public String mark(String path) {
+        Matcher job = JOB.matcher(path);
+        if (job.lookingAt()) {
+            Head head = log.head(job.group(1));
+            return head.count() + "-" + head.hash().substring(0, 12) + "-" + streams.shopMark();
+        }
+        Head head = log.head();
+        return head.count() + "-" + head.hash().substring(0, 12);
     }
 
+    /** The shop as its log has it now. */
     public Shop shop() {
         return streams.shop();
     }
 
     /** The shop outside of any job. */
     public ShopFloor floor() {
-        return new ShopFloor(shop(), shelf.units(), new LinkedHashSet<>(streams.names()));
+        return new ShopFloor(shop(), shelf.units(), streams.names());
     }
 
     /** The unit file that a job stands on; one older than that stands on the shelf's file of its unit type. */
@@ -138,8 +165,8 @@ public final class Desk {
     }
 
     /** The job with everything around it; empty where there is none or its unit file is not here. */
-    public Optional<OnBench> bench(String job) {
-        return workbench(job).map(bench -> new OnBench(bench, () -> plans.of(bench)));
+    public Optional<JobOnBench> bench(String job) {
+        return workbench(job).map(bench -> new JobOnBench(bench, () -> plans.of(bench)));
     }
 
     private Optional<Workbench> workbench(String id) {
@@ -171,7 +198,7 @@ public final class Desk {
      * @return refused with every reason; nothing is kept then
      */
     public Outcome<Done> act(String job, Act.OfJob act, Signed signed) {
-        Optional<Kept> known = log.find(signed.id());
+        Optional<LogEntry> known = log.find(signed.id());
         if (known.isPresent()) {
             return repeated(job, act, signed, known.get());
         }
@@ -184,8 +211,8 @@ public final class Desk {
                         "there is no such job, or its unit file is not here",
                         "Look in the shop for its number"));
             }
-            Surroundings around =
-                    new Surroundings(floor(), signed.units(), bench.get().now());
+            ActContext around =
+                    new ActContext(floor(), signed.units(), bench.get().now());
             Heads heads = act.usesDrawer()
                     ? Heads.ofLog(whole)
                     : Heads.of(job, bench.get().job().head());
@@ -200,14 +227,14 @@ public final class Desk {
 
     /** Does something in the shop, or opens a job. */
     public Outcome<Done> act(Act.OfShop act, Signed signed) {
-        Optional<Kept> known = log.find(signed.id());
+        Optional<LogEntry> known = log.find(signed.id());
         if (known.isPresent()) {
             return repeated(act, signed, known.get());
         }
         for (int tries = 0; tries < TRIES; tries++) {
             Head whole = log.head();
             Instant now = clock.instant();
-            Outcome<Optional<Done>> kept = Acts.decide(act, new Surroundings(floor(), signed.units(), now))
+            Outcome<Optional<Done>> kept = Acts.decide(act, new ActContext(floor(), signed.units(), now))
                     .flatMap(decided -> keep(decided, signed, now, Heads.ofLog(whole)));
             if (!kept.isOk() || kept.orElseThrow().isPresent()) {
                 return kept.map(Optional::orElseThrow);
@@ -221,7 +248,7 @@ public final class Desk {
     }
 
     /** Empty where the log went on meanwhile. */
-    private Outcome<Optional<Done>> keep(Decided decided, Signed signed, Instant now, Heads heads) {
+    private Outcome<Optional<Done>> keep(ActResult decided, Signed signed, Instant now, Heads heads) {
         List<Draft> drafts = new ArrayList<>();
         for (Entry entry : decided.entries()) {
             String id = drafts.isEmpty() ? signed.id() : signed.id() + "-" + (drafts.size() + 1);
@@ -232,7 +259,7 @@ public final class Desk {
             }
         }
         return log.append(drafts, heads)
-                .map(appended -> appended instanceof Appended.Entries kept
+                .map(appended -> appended instanceof AppendResult.Entries kept
                         ? Optional.of(new Done(decided.stream(), kept.entries(), decided.said()))
                         : Optional.empty());
     }
@@ -246,19 +273,19 @@ public final class Desk {
     }
 
     /** An id that is kept already: the same act on the bench as it lay then is the same post; anything else is refused. */
-    private Outcome<Done> repeated(String job, Act.OfJob act, Signed signed, Kept known) {
+    private Outcome<Done> repeated(String job, Act.OfJob act, Signed signed, LogEntry known) {
         Optional<Job> now = streams.job(job);
         if (now.isPresent() && known.draft().stream().equals(job)) {
-            List<Kept> before = now.get().entries().stream()
+            List<LogEntry> before = now.get().entries().stream()
                     .filter(kept -> kept.number() < known.number())
                     .toList();
             Optional<Job> then = Fold.job(before);
-            Outcome<Decided> decided = then.flatMap(this::file)
+            Outcome<ActResult> decided = then.flatMap(this::file)
                     .map(file -> new Workbench(
                             then.orElseThrow(), file, shop(), known.draft().at(), clock.getZone()))
                     .map(bench -> act.on(
                             bench,
-                            new Surroundings(
+                            new ActContext(
                                     floor(), signed.units(), known.draft().at())))
                     .orElseGet(() -> Outcome.refused(Refusal.at("job", "there is no such job", "")));
             boolean same =
@@ -270,13 +297,13 @@ public final class Desk {
         return otherwise();
     }
 
-    private Outcome<Done> repeated(Act.OfShop act, Signed signed, Kept known) {
+    private Outcome<Done> repeated(Act.OfShop act, Signed signed, LogEntry known) {
         Entry body = known.body();
         boolean opened = act instanceof ShopActs.OpenJob open
                 && body instanceof Entry.JobOpened there
                 && there.number().equals(open.number());
-        Outcome<Decided> decided =
-                act.on(new Surroundings(floor(), signed.units(), known.draft().at()));
+        Outcome<ActResult> decided =
+                act.on(new ActContext(floor(), signed.units(), known.draft().at()));
         boolean same = decided.isOk() && decided.orElseThrow().entries().get(0).equals(body);
         return opened || same ? Outcome.ok(new Done(known.draft().stream(), List.of(known), "")) : otherwise();
     }
@@ -293,7 +320,7 @@ public final class Desk {
      * @param by who signs it
      */
     public void pinOlderJobs(String by) {
-        for (JobLine line : lines()) {
+        for (JobSummary line : lines()) {
             if (line.unitFile().isEmpty()) {
                 streams.job(line.job()).ifPresent(job -> pin(job, by));
             }
@@ -302,17 +329,10 @@ public final class Desk {
 
     private void pin(Job job, String by) {
         file(job)
-                .ifPresent(file -> keep(
-                        new Decided(
-                                job.id(),
-                                List.of(new Entry.UnitMoved(
-                                        file.hash(),
-                                        job.variant(),
-                                        List.of("Nothing changes: the job keeps the file it stands on."),
-                                        "unit files are kept with their jobs from now on")),
-                                ""),
-                        new Signed("pin-" + job.id(), by, UnitSystem.METRIC),
-                        clock.instant(),
-                        Heads.of(job.id(), job.head())));
+                .ifPresent(file -> act(
+                        job.id(),
+                        new IntakeActs.MoveUnit(
+                                file.hash(), job.variant(), "unit files are kept with their jobs from now on"),
+                        new Signed("pin-" + job.id(), by, UnitSystem.METRIC)));
     }
 }

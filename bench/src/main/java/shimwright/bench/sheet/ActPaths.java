@@ -12,8 +12,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import shimwright.rebuild.act.Act;
+import shimwright.rebuild.act.ActInput;
 import shimwright.rebuild.act.Acts;
-import shimwright.rebuild.act.Given;
 
 /** The paths of jobs and shop in the description: acts as their records declare them, and what can be asked. */
 final class ActPaths {
@@ -85,7 +85,7 @@ final class ActPaths {
         properties.put(
                 "entry", described("id of the entry, made by the client: a post repeated is the same entry", "string"));
         for (RecordComponent input : act.getRecordComponents()) {
-            Given given = input.getAnnotation(Given.class);
+            ActInput given = input.getAnnotation(ActInput.class);
             properties.put(input.getName(), input(input, given));
             if (!given.missing().isEmpty()) {
                 required.add(input.getName());
@@ -116,7 +116,7 @@ final class ActPaths {
         return map("description", words, "type", type);
     }
 
-    private static Map<String, Object> input(RecordComponent input, Given given) {
+    private static Map<String, Object> input(RecordComponent input, ActInput given) {
         Class<?> type = input.getType();
         if (type == List.class) {
             Map<String, Object> list = described(given.value(), "array");

@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
-import shimwright.mechanics.quantity.Unit;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.registry.BadInputs;
 import shimwright.mechanics.registry.Registry;
 import shimwright.mechanics.registry.Topics;
 import shimwright.mechanics.working.Line;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.Field;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** The manual: a page a worksheet and an index by topic, made from the sheets. */
@@ -93,10 +93,10 @@ public final class Manual {
                         .collect(Collectors.joining(" "));
     }
 
-    private static void inputs(List<Field> fields, String prefix, StringBuilder out) {
-        for (Field field : fields) {
+    private static void inputs(List<SheetField> fields, String prefix, StringBuilder out) {
+        for (SheetField field : fields) {
             String key = prefix + field.name();
-            Field leaf = field;
+            SheetField leaf = field;
             while (leaf.shape() == Shape.LIST) {
                 leaf = leaf.entry();
             }
@@ -113,14 +113,14 @@ public final class Manual {
         }
     }
 
-    private static String absent(Field field) {
+    private static String absent(SheetField field) {
         return field.orElse()
                 .filter(text -> !text.isEmpty())
                 .map(text -> "`" + text + "`")
                 .orElse(field.needed() ? "needed" : "left out");
     }
 
-    private static String unit(Field leaf) {
+    private static String unit(SheetField leaf) {
         return switch (leaf.shape()) {
             case QUANTITY, OPTIONAL_QUANTITY -> {
                 String metric = leaf.display(UnitSystem.METRIC).unit().symbol();
@@ -133,7 +133,7 @@ public final class Manual {
         };
     }
 
-    private static String range(Field leaf) {
+    private static String range(SheetField leaf) {
         return switch (leaf.shape()) {
             case QUANTITY, OPTIONAL_QUANTITY, WHOLE_NUMBER ->
                 range(leaf.range(), leaf.display(UnitSystem.METRIC).unit());
@@ -142,7 +142,7 @@ public final class Manual {
         };
     }
 
-    private static String range(Range range, Unit unit) {
+    private static String range(Range range, MeasureUnit unit) {
         boolean low = Double.isFinite(range.min());
         boolean high = Double.isFinite(range.max());
         if (low && high) {
@@ -154,9 +154,9 @@ public final class Manual {
         return high ? Quantities.brief(range.max(), unit) + " or less" : "any";
     }
 
-    private static void outputs(List<Field> fields, String prefix, StringBuilder out) {
-        for (Field field : fields) {
-            Field leaf = field;
+    private static void outputs(List<SheetField> fields, String prefix, StringBuilder out) {
+        for (SheetField field : fields) {
+            SheetField leaf = field;
             while (leaf.shape() == Shape.LIST) {
                 leaf = leaf.entry();
             }

@@ -48,6 +48,7 @@ public final class OpenApi {
             path.put("post", tagged(post(sheet), sheet));
             paths.put("/api/worksheets/" + sheet.name(), path);
         }
+        paths.put("/api/parts", map("get", parts()));
         paths.putAll(ActPaths.all());
         schemas.putAll(Schemas.ofShop());
         Map<String, Object> all = new LinkedHashMap<>();
@@ -88,6 +89,20 @@ public final class OpenApi {
                 "responses",
                 map("200", map("description", answers, "content", map(JSON, map("schema", Schemas.ref(schema))))));
         return operation;
+    }
+
+    private static Map<String, Object> parts() {
+        return get(
+                "find-parts",
+                "Standard parts by what is stamped on them or by measured sizes",
+                List.of(
+                        units(),
+                        query("stamp", "as stamped, such as 6206-2RS or 25x47x7; ? stands for what cannot be read"),
+                        query(
+                                "sizes",
+                                "one to three measured lengths, such as 25x52x15; left out where a stamp is given")),
+                "Every part that may be meant, the likeliest first",
+                "Parts");
     }
 
     private static Map<String, Object> units() {

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.mechanics.worksheet.Field;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -63,15 +63,15 @@ final class Schemas {
         return inputs(sheet.inputs());
     }
 
-    private static Map<String, Object> inputs(List<Field> fields) {
+    private static Map<String, Object> inputs(List<SheetField> fields) {
         Map<String, Object> properties = new LinkedHashMap<>();
         fields.forEach(field -> properties.put(field.name(), input(field)));
         return object(
                 properties,
-                fields.stream().filter(Field::needed).map(Field::name).toList());
+                fields.stream().filter(SheetField::needed).map(SheetField::name).toList());
     }
 
-    private static Map<String, Object> input(Field field) {
+    private static Map<String, Object> input(SheetField field) {
         Map<String, Object> schema = new LinkedHashMap<>(
                 switch (field.shape()) {
                     case QUANTITY, OPTIONAL_QUANTITY -> ref("Quantity");
@@ -104,7 +104,7 @@ final class Schemas {
     }
 
     /** Meaning, units of bare numbers, limits in SI. */
-    private static String described(Field field) {
+    private static String described(SheetField field) {
         StringBuilder words = new StringBuilder(field.meaning());
         if (field.kind() != Kind.NUMBER) {
             String metric = field.display(UnitSystem.METRIC).unit().symbol();
@@ -150,13 +150,13 @@ final class Schemas {
                 List.of("worksheet", "result", "working", "cautions"));
     }
 
-    private static Map<String, Object> outputs(List<Field> fields) {
+    private static Map<String, Object> outputs(List<SheetField> fields) {
         Map<String, Object> properties = new LinkedHashMap<>();
         fields.forEach(field -> properties.put(field.name(), output(field)));
-        return object(properties, fields.stream().map(Field::name).toList());
+        return object(properties, fields.stream().map(SheetField::name).toList());
     }
 
-    private static Map<String, Object> output(Field field) {
+    private static Map<String, Object> output(SheetField field) {
         Map<String, Object> schema = new LinkedHashMap<>(
                 switch (field.shape()) {
                     case QUANTITY, OPTIONAL_QUANTITY -> ref("Number");

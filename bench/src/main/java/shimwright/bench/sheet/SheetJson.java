@@ -9,8 +9,8 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.registry.Registry;
 import shimwright.mechanics.registry.Topics;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.Field;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -114,11 +114,11 @@ public final class SheetJson {
         }
     }
 
-    private static List<Map<String, Object>> inputs(List<Field> fields, UnitSystem system) {
+    private static List<Map<String, Object>> inputs(List<SheetField> fields, UnitSystem system) {
         return fields.stream().map(field -> input(field, system)).toList();
     }
 
-    private static Map<String, Object> input(Field field, UnitSystem system) {
+    private static Map<String, Object> input(SheetField field, UnitSystem system) {
         Map<String, Object> json = common(field, system);
         json.put("needed", field.needed());
         field.orElse().filter(text -> !text.isEmpty()).ifPresent(text -> json.put("default", text));
@@ -138,7 +138,7 @@ public final class SheetJson {
     }
 
     /** Smallest and largest value in SI, where there are such. */
-    private static void limits(Field field, Map<String, Object> json) {
+    private static void limits(SheetField field, Map<String, Object> json) {
         if (Double.isFinite(field.range().min())) {
             json.put("min", field.range().min());
         }
@@ -147,11 +147,11 @@ public final class SheetJson {
         }
     }
 
-    private static List<Map<String, Object>> outputs(List<Field> fields, UnitSystem system) {
+    private static List<Map<String, Object>> outputs(List<SheetField> fields, UnitSystem system) {
         return fields.stream().map(field -> output(field, system)).toList();
     }
 
-    private static Map<String, Object> output(Field field, UnitSystem system) {
+    private static Map<String, Object> output(SheetField field, UnitSystem system) {
         Map<String, Object> json = common(field, system);
         if (field.shape() == Shape.LIST) {
             json.put("entry", output(field.entry(), system));
@@ -161,7 +161,7 @@ public final class SheetJson {
         return json;
     }
 
-    private static Map<String, Object> common(Field field, UnitSystem system) {
+    private static Map<String, Object> common(SheetField field, UnitSystem system) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("key", field.name());
         json.put("meaning", field.meaning());

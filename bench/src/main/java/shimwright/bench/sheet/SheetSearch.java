@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import shimwright.mechanics.registry.Registry;
 import shimwright.mechanics.registry.Topics;
-import shimwright.mechanics.worksheet.Field;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Finds worksheets by the words of the trade, in US and UK English. */
@@ -124,8 +124,8 @@ public final class SheetSearch {
         return text.toString();
     }
 
-    private static void meanings(List<Field> fields, StringBuilder text) {
-        for (Field field : fields) {
+    private static void meanings(List<SheetField> fields, StringBuilder text) {
+        for (SheetField field : fields) {
             text.append(' ').append(field.meaning());
             meanings(field.children(), text);
         }

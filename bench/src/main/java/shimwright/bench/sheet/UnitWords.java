@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.mechanics.worksheet.Field;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /**
@@ -28,18 +28,18 @@ public final class UnitWords {
      * @param meant the system they were typed under
      */
     public static Map<String, String> carried(Worksheet<?, ?> sheet, Map<String, String> typed, UnitSystem meant) {
-        Map<String, Field> fields = new LinkedHashMap<>();
+        Map<String, SheetField> fields = new LinkedHashMap<>();
         collect(sheet.inputs(), "", fields);
         Map<String, String> carried = new LinkedHashMap<>();
         typed.forEach((key, text) -> {
-            Field field = fields.get(key);
+            SheetField field = fields.get(key);
             carried.put(key, field == null ? text : carried(field, text, meant));
         });
         return carried;
     }
 
-    private static void collect(List<Field> inputs, String prefix, Map<String, Field> fields) {
-        for (Field field : inputs) {
+    private static void collect(List<SheetField> inputs, String prefix, Map<String, SheetField> fields) {
+        for (SheetField field : inputs) {
             fields.put(prefix + field.name(), field);
             if (field.shape() == Shape.RECORD) {
                 collect(field.children(), prefix + field.name() + ".", fields);
@@ -48,7 +48,7 @@ public final class UnitWords {
     }
 
     /** As {@link #carried(Worksheet, Map, UnitSystem)} for one input. */
-    public static String carried(Field field, String text, UnitSystem meant) {
+    public static String carried(SheetField field, String text, UnitSystem meant) {
         String unit = field.display(meant).unit().symbol();
         return switch (field.shape()) {
             case QUANTITY, OPTIONAL_QUANTITY -> withUnit(text, unit);
@@ -57,8 +57,8 @@ public final class UnitWords {
         };
     }
 
-    private static String list(Field entry, String text, UnitSystem meant) {
-        Field leaf = entry;
+    private static String list(SheetField entry, String text, UnitSystem meant) {
+        SheetField leaf = entry;
         while (leaf.shape() == Shape.LIST) {
             leaf = leaf.entry();
         }
@@ -75,7 +75,7 @@ public final class UnitWords {
         return String.join("\n", lines);
     }
 
-    private static String parts(List<Field> children, String line, UnitSystem meant) {
+    private static String parts(List<SheetField> children, String line, UnitSystem meant) {
         String mark = line.contains(":") ? ":" : ", ";
         String[] parts = line.split(mark, -1);
         for (int i = 0; i < parts.length && i < children.size(); i++) {

@@ -105,8 +105,8 @@ public final class Backup {
             throws IOException, SQLException {
         Optional<String> shop = shop(to);
         if (owner.isPresent() && shop.isPresent()) {
-            Signed signed =
-                    owner.get().sign(Signed.What.BACKUP, shop.get(), "", head, Optional.of(Disk.hash(to.manifest())));
+            SignedHead signed = owner.get()
+                    .sign(SignedHead.What.BACKUP, shop.get(), "", head, Optional.of(Disk.hash(to.manifest())));
             Files.writeString(to.signature(), signed.line() + "\n", StandardCharsets.US_ASCII);
             owner.get().remember(Signing.Occasion.BACKED_UP, shop.get(), "", head, from.name());
         }

@@ -10,14 +10,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 
 /** What one pass over a sound log finds in its entries. */
 final class LogScan {
     private final Set<String> pictures = new LinkedHashSet<>();
     private final Set<String> documents = new LinkedHashSet<>();
-    private final List<Kept> handedBack = new ArrayList<>();
-    private final List<Kept> clockSetBack = new ArrayList<>();
+    private final List<LogEntry> handedBack = new ArrayList<>();
+    private final List<LogEntry> clockSetBack = new ArrayList<>();
     private Instant last = Instant.MIN;
 
     private LogScan() {}
@@ -25,15 +25,15 @@ final class LogScan {
     static LogScan of(Connection database) throws SQLException {
         LogScan scan = new LogScan();
         try (Statement ask = database.createStatement();
-                ResultSet rows = ask.executeQuery("select " + Row.COLUMNS + " from entry order by number")) {
+                ResultSet rows = ask.executeQuery("select " + EntryRow.COLUMNS + " from entry order by number")) {
             while (rows.next()) {
-                scan.take(Row.of(rows).kept());
+                scan.take(EntryRow.of(rows).kept());
             }
         }
         return scan;
     }
 
-    private void take(Kept kept) {
+    private void take(LogEntry kept) {
         Entry body = kept.body();
         if (body instanceof Entry.PictureAdded picture) {
             pictures.add(picture.picture());
@@ -66,12 +66,12 @@ final class LogScan {
         return documents;
     }
 
-    List<Kept> handedBack() {
+    List<LogEntry> handedBack() {
         return handedBack;
     }
 
     /** Entries that are dated before the one in front of them. */
-    List<Kept> clockSetBack() {
+    List<LogEntry> clockSetBack() {
         return clockSetBack;
     }
 }

@@ -34,7 +34,7 @@ final class LogSigning implements Signing {
     @Override
     public byte[] sign(byte[] document, String stream, Head head) {
         return shop.get()
-                .map(known -> owner.sign(Signed.What.RECORD, known, stream, head, Optional.of(Disk.hash(document)))
+                .map(known -> owner.sign(SignedHead.What.RECORD, known, stream, head, Optional.of(Disk.hash(document)))
                         .behind(document))
                 .orElse(document);
     }

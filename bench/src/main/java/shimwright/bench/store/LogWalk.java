@@ -27,13 +27,13 @@ final class LogWalk {
     static Outcome<Head> walk(Object place, Connection database, Head walked) throws SQLException {
         Head log = walked;
         Map<String, Head> streams = new HashMap<>();
-        try (PreparedStatement ask =
-                database.prepareStatement("select " + Row.COLUMNS + " from entry where number > ? order by number")) {
+        try (PreparedStatement ask = database.prepareStatement(
+                "select " + EntryRow.COLUMNS + " from entry where number > ? order by number")) {
             ask.setLong(1, walked.count());
             ask.setFetchSize(ROWS);
             try (ResultSet rows = ask.executeQuery()) {
                 while (rows.next()) {
-                    Row row = Row.of(rows);
+                    EntryRow row = EntryRow.of(rows);
                     if (walked.count() > 0 && !streams.containsKey(row.stream())) {
                         Sql.headAt(database, row.stream(), row.streamNumber() - 1)
                                 .ifPresent(head -> streams.put(row.stream(), head));

@@ -55,9 +55,9 @@ public final class OwnerFolder {
     }
 
     /** Signs what an owner saw. */
-    Signed sign(Signed.What what, String shop, String stream, Head head, Optional<String> document) {
+    SignedHead sign(SignedHead.What what, String shop, String stream, Head head, Optional<String> document) {
         try {
-            return Signed.by(key(), what, shop, stream, head, document);
+            return SignedHead.by(key(), what, shop, stream, head, document);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

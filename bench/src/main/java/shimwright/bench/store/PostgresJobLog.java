@@ -9,11 +9,11 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.job.Appended;
+import shimwright.rebuild.job.AppendResult;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Heads;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Signing;
 import shimwright.rebuild.job.StoreFailure;
 
@@ -24,7 +24,7 @@ import shimwright.rebuild.job.StoreFailure;
  * <p>An act is answered after the database has synced its commit. What a torn file is to a log on a disk of its own, the
  * database's own log takes care of; that an older database was put back shows in the heads that the owner remembers.
  */
-public final class PostgresJobLog implements KeptLog {
+public final class PostgresJobLog implements OpenLog {
     /** Of all programs that write to a shop; any number that is always the same. */
     private static final String LOCK = "select pg_advisory_xact_lock(8613)";
 
@@ -32,14 +32,14 @@ public final class PostgresJobLog implements KeptLog {
 
     private final PostgresServer server;
     private final Connections connections;
-    private final Readers readers;
+    private final LogQueries readers;
     private final Optional<OwnerFolder> owner;
     private volatile @Nullable Refusal spoilt;
 
     private PostgresJobLog(PostgresServer server, Connections connections, Optional<OwnerFolder> owner) {
         this.server = server;
         this.connections = connections;
-        this.readers = new Readers(connections);
+        this.readers = new LogQueries(connections);
         this.owner = owner;
     }
 
@@ -90,15 +90,15 @@ public final class PostgresJobLog implements KeptLog {
     }
 
     @Override
-    public Outcome<Appended> append(List<Draft> act, Heads heads) {
-        Outcome<Appended> answer = Act.of(act).flatMap(made -> append(made, heads));
-        for (Kept kept : Act.handedBack(answer)) {
+    public Outcome<AppendResult> append(List<Draft> act, Heads heads) {
+        Outcome<AppendResult> answer = AppendBatch.of(act).flatMap(made -> append(made, heads));
+        for (LogEntry kept : AppendBatch.handedBack(answer)) {
             signing().remember(Signing.Occasion.HANDED_BACK, kept.draft().stream(), kept.streamHead());
         }
         return answer;
     }
 
-    private Outcome<Appended> append(Act act, Heads heads) {
+    private Outcome<AppendResult> append(AppendBatch act, Heads heads) {
         Refusal found = spoilt;
         if (found != null) {
             return Outcome.refused(List.of(Fault.spoilt(found)));
@@ -110,12 +110,12 @@ public final class PostgresJobLog implements KeptLog {
         }
     }
 
-    private Outcome<Appended> committed(Connection database, Act act, Heads heads) throws SQLException {
+    private Outcome<AppendResult> committed(Connection database, AppendBatch act, Heads heads) throws SQLException {
         database.setAutoCommit(false);
         Sql.run(database, LOCK);
-        Act.Done done = act.write(database, heads);
+        AppendBatch.Done done = act.write(database, heads);
         if (done.wrote()) {
-            for (Kept handedBack : Act.handedBack(done.answer())) {
+            for (LogEntry handedBack : AppendBatch.handedBack(done.answer())) {
                 sign(database, handedBack);
             }
             database.commit();
@@ -126,13 +126,13 @@ public final class PostgresJobLog implements KeptLog {
         return done.answer();
     }
 
-    private void sign(Connection database, Kept handedBack) throws SQLException {
+    private void sign(Connection database, LogEntry handedBack) throws SQLException {
         if (owner.isPresent()) {
             Sql.sign(
                     database,
                     owner.get()
                             .sign(
-                                    Signed.What.HANDBACK,
+                                    SignedHead.What.HANDBACK,
                                     Sql.shop(database).orElseThrow(),
                                     handedBack.draft().stream(),
                                     handedBack.streamHead(),
@@ -169,17 +169,17 @@ public final class PostgresJobLog implements KeptLog {
     }
 
     @Override
-    public Optional<Kept> find(String id) {
+    public Optional<LogEntry> find(String id) {
         return readers.find(id);
     }
 
     @Override
-    public List<Kept> read(String stream, Head after) {
+    public List<LogEntry> read(String stream, Head after) {
         return readers.read(stream, after);
     }
 
     @Override
-    public List<Kept> since(Head after, int atMost) {
+    public List<LogEntry> since(Head after, int atMost) {
         return readers.since(after, atMost);
     }
 

@@ -53,9 +53,9 @@ final class PostgresOrigin implements Backup.Origin {
     private static void copyEntries(Connection source, Connection target) throws SQLException {
         try (Statement ask = source.createStatement()) {
             ask.setFetchSize(ROWS);
-            try (ResultSet rows = ask.executeQuery("select " + Row.COLUMNS + " from entry order by number")) {
+            try (ResultSet rows = ask.executeQuery("select " + EntryRow.COLUMNS + " from entry order by number")) {
                 while (rows.next()) {
-                    Sql.insert(target, Row.of(rows));
+                    Sql.insert(target, EntryRow.of(rows));
                 }
             }
         }

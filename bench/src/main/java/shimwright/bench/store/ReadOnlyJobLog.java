@@ -7,21 +7,21 @@ import java.util.List;
 import java.util.Optional;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.job.Appended;
+import shimwright.rebuild.job.AppendResult;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.JobLog;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 
 /** A data folder's job log for reading, also while another program writes it. */
 public final class ReadOnlyJobLog implements JobLog, AutoCloseable {
     private final Path folder;
-    private final Readers readers;
+    private final LogQueries readers;
 
     private ReadOnlyJobLog(DataFolder files) {
         this.folder = files.root();
-        this.readers = new Readers(new Connections(() -> Sql.toRead(files.database())));
+        this.readers = new LogQueries(new Connections(() -> Sql.toRead(files.database())));
     }
 
     /** Opens a log after the same checks as {@link SqliteJobLog#open}; refused where there is none. */
@@ -35,22 +35,22 @@ public final class ReadOnlyJobLog implements JobLog, AutoCloseable {
 
     /** Always refused. */
     @Override
-    public Outcome<Appended> append(List<Draft> act, Heads heads) {
+    public Outcome<AppendResult> append(List<Draft> act, Heads heads) {
         return Outcome.refused(Refusal.at(folder.toString(), "not kept: this log is open for reading only", ""));
     }
 
     @Override
-    public Optional<Kept> find(String id) {
+    public Optional<LogEntry> find(String id) {
         return readers.find(id);
     }
 
     @Override
-    public List<Kept> read(String stream, Head after) {
+    public List<LogEntry> read(String stream, Head after) {
         return readers.read(stream, after);
     }
 
     @Override
-    public List<Kept> since(Head after, int atMost) {
+    public List<LogEntry> since(Head after, int atMost) {
         return readers.since(after, atMost);
     }
 

@@ -76,7 +76,7 @@ final class Schema {
         if (version(reader) == 1) {
             Sql.run(
                     reader,
-                    "create temp view entry as select " + Row.COLUMNS.replace("device", "'' as device")
+                    "create temp view entry as select " + EntryRow.COLUMNS.replace("device", "'' as device")
                             + " from main.entry");
         }
     }

@@ -7,7 +7,7 @@ import shimwright.rebuild.job.DocumentStore;
 import shimwright.rebuild.job.PictureStore;
 
 /** All that a shop keeps, open: in a data folder, or in a database that several benches share. */
-public record ShopStore(KeptLog log, PictureStore pictures, DocumentStore documents) implements AutoCloseable {
+public record ShopStore(OpenLog log, PictureStore pictures, DocumentStore documents) implements AutoCloseable {
     /** What a data folder keeps. */
     public static Outcome<ShopStore> in(Path folder, SqliteJobLog.Opening how, Optional<OwnerFolder> owner) {
         DataFolder files = new DataFolder(folder);

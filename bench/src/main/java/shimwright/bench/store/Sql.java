@@ -87,15 +87,15 @@ final class Sql {
     }
 
     /** The rows of a stream after its first {@code skipped}, in order. */
-    static List<Row> stream(Connection database, String stream, long skipped) throws SQLException {
-        List<Row> found = new ArrayList<>();
-        try (PreparedStatement ask = database.prepareStatement("select " + Row.COLUMNS
+    static List<EntryRow> stream(Connection database, String stream, long skipped) throws SQLException {
+        List<EntryRow> found = new ArrayList<>();
+        try (PreparedStatement ask = database.prepareStatement("select " + EntryRow.COLUMNS
                 + " from entry where stream = ? and stream_number > ? order by stream_number")) {
             ask.setString(1, stream);
             ask.setLong(2, skipped);
             try (ResultSet rows = ask.executeQuery()) {
                 while (rows.next()) {
-                    found.add(Row.of(rows));
+                    found.add(EntryRow.of(rows));
                 }
             }
         }
@@ -103,15 +103,15 @@ final class Sql {
     }
 
     /** The rows after the first {@code skipped} of the whole log, in order. */
-    static List<Row> since(Connection database, long skipped, int atMost) throws SQLException {
-        List<Row> found = new ArrayList<>();
+    static List<EntryRow> since(Connection database, long skipped, int atMost) throws SQLException {
+        List<EntryRow> found = new ArrayList<>();
         try (PreparedStatement ask = database.prepareStatement(
-                "select " + Row.COLUMNS + " from entry where number > ? order by number limit ?")) {
+                "select " + EntryRow.COLUMNS + " from entry where number > ? order by number limit ?")) {
             ask.setLong(1, skipped);
             ask.setInt(2, atMost);
             try (ResultSet rows = ask.executeQuery()) {
                 while (rows.next()) {
-                    found.add(Row.of(rows));
+                    found.add(EntryRow.of(rows));
                 }
             }
         }
@@ -119,14 +119,14 @@ final class Sql {
     }
 
     /** The row of a client's id. */
-    static Optional<Row> entry(Connection database, String id) throws SQLException {
-        return one(database, "select " + Row.COLUMNS + " from entry where id = ?", id);
+    static Optional<EntryRow> entry(Connection database, String id) throws SQLException {
+        return one(database, "select " + EntryRow.COLUMNS + " from entry where id = ?", id);
     }
 
     /** The head of the whole log. */
     static Head head(Connection database) throws SQLException {
-        return one(database, "select " + Row.COLUMNS + " from entry order by number desc limit 1")
-                .map(Row::head)
+        return one(database, "select " + EntryRow.COLUMNS + " from entry order by number desc limit 1")
+                .map(EntryRow::head)
                 .orElse(Head.EMPTY);
     }
 
@@ -134,20 +134,21 @@ final class Sql {
     static Head head(Connection database, String stream) throws SQLException {
         return one(
                         database,
-                        "select " + Row.COLUMNS + " from entry where stream = ? order by stream_number desc limit 1",
+                        "select " + EntryRow.COLUMNS
+                                + " from entry where stream = ? order by stream_number desc limit 1",
                         stream)
-                .map(Row::streamHead)
+                .map(EntryRow::streamHead)
                 .orElse(Head.EMPTY);
     }
 
     /** The row of a number. */
-    static Optional<Row> entryAt(Connection database, long number) throws SQLException {
-        return one(database, "select " + Row.COLUMNS + " from entry where number = ?", number);
+    static Optional<EntryRow> entryAt(Connection database, long number) throws SQLException {
+        return one(database, "select " + EntryRow.COLUMNS + " from entry where number = ?", number);
     }
 
     /** The head of the whole log as it was at a number; empty where it never went so far. */
     static Optional<Head> headAt(Connection database, long number) throws SQLException {
-        return number == 0 ? Optional.of(Head.EMPTY) : entryAt(database, number).map(Row::head);
+        return number == 0 ? Optional.of(Head.EMPTY) : entryAt(database, number).map(EntryRow::head);
     }
 
     /** The head of a stream as it was at a number; empty where it never went so far. */
@@ -156,10 +157,10 @@ final class Sql {
                 ? Optional.of(Head.EMPTY)
                 : one(
                                 database,
-                                "select " + Row.COLUMNS + " from entry where stream = ? and stream_number = ?",
+                                "select " + EntryRow.COLUMNS + " from entry where stream = ? and stream_number = ?",
                                 stream,
                                 number)
-                        .map(Row::streamHead);
+                        .map(EntryRow::streamHead);
     }
 
     /** The name of a shop: the hash of its first entry; empty for an empty log. */
@@ -168,7 +169,7 @@ final class Sql {
     }
 
     /** Keeps the signature of a stream's head. */
-    static void sign(Connection database, Signed signed) throws SQLException {
+    static void sign(Connection database, SignedHead signed) throws SQLException {
         try (PreparedStatement put =
                 database.prepareStatement("insert into signature (stream, stream_number, line) values (?, ?, ?)")) {
             put.setString(1, signed.stream());
@@ -210,10 +211,10 @@ final class Sql {
         return found;
     }
 
-    static void insert(Connection database, Row row) throws SQLException {
+    static void insert(Connection database, EntryRow row) throws SQLException {
         try (PreparedStatement put = database.prepareStatement(
-                "insert into entry (" + Row.COLUMNS + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
-            Written written = row.written();
+                "insert into entry (" + EntryRow.COLUMNS + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
+            EntryText written = row.written();
             put.setLong(1, row.number());
             put.setString(2, written.stream());
             put.setLong(3, row.streamNumber());
@@ -229,13 +230,13 @@ final class Sql {
         }
     }
 
-    private static Optional<Row> one(Connection database, String query, Object... given) throws SQLException {
+    private static Optional<EntryRow> one(Connection database, String query, Object... given) throws SQLException {
         try (PreparedStatement ask = database.prepareStatement(query)) {
             for (int i = 0; i < given.length; i++) {
                 ask.setObject(i + 1, given[i]);
             }
             try (ResultSet rows = ask.executeQuery()) {
-                return rows.next() ? Optional.of(Row.of(rows)) : Optional.empty();
+                return rows.next() ? Optional.of(EntryRow.of(rows)) : Optional.empty();
             }
         }
     }

@@ -18,11 +18,11 @@ import java.util.concurrent.locks.ReentrantLock;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.job.Appended;
+import shimwright.rebuild.job.AppendResult;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Heads;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Signing;
 
 /**
@@ -30,7 +30,7 @@ import shimwright.rebuild.job.Signing;
  *
  * <p>An entry is answered after the database has synced its commit and the head file has synced the new head.
  */
-public final class SqliteJobLog implements KeptLog {
+public final class SqliteJobLog implements OpenLog {
     /** How a log is opened. */
     public enum Opening {
         /** To write, as the only program that does. */
@@ -43,7 +43,7 @@ public final class SqliteJobLog implements KeptLog {
     private final HeadFile headFile;
     private final FileChannel lock;
     private final Connection writer;
-    private final Readers readers;
+    private final LogQueries readers;
     private final ReentrantLock writing = new ReentrantLock();
 
     private final Optional<OwnerFolder> owner;
@@ -59,7 +59,7 @@ public final class SqliteJobLog implements KeptLog {
         this.lock = lock;
         this.writer = writer;
         this.written = written;
-        this.readers = new Readers(new Connections(() -> Sql.toRead(files.database())));
+        this.readers = new LogQueries(new Connections(() -> Sql.toRead(files.database())));
     }
 
     /** Opens the log as a program does that signs and remembers nothing: a demo or a test. */
@@ -110,7 +110,7 @@ public final class SqliteJobLog implements KeptLog {
         Head walked = Head.EMPTY;
         if (owner.isPresent()) {
             try {
-                walked = Checked.read(files, owner.get().key());
+                walked = Checkpoint.read(files, owner.get().key());
             } catch (IOException unreadable) {
                 return Outcome.refused(List.of(Fault.ownerFolder(owner.get().root(), Disk.why(unreadable))));
             }
@@ -147,7 +147,7 @@ public final class SqliteJobLog implements KeptLog {
         boolean fresh = !Files.exists(files.database());
         Connection writer = Sql.toWrite(files.database());
         try {
-            Sums.forget(files);
+            FolderHashes.forget(files);
             Schema.migrate(writer);
             if (fresh) {
                 Disk.syncFolder(files.root());
@@ -163,15 +163,15 @@ public final class SqliteJobLog implements KeptLog {
     }
 
     @Override
-    public Outcome<Appended> append(List<Draft> act, Heads heads) {
-        Outcome<Appended> answer = Act.of(act).flatMap(made -> append(made, heads));
-        for (Kept kept : Act.handedBack(answer)) {
+    public Outcome<AppendResult> append(List<Draft> act, Heads heads) {
+        Outcome<AppendResult> answer = AppendBatch.of(act).flatMap(made -> append(made, heads));
+        for (LogEntry kept : AppendBatch.handedBack(answer)) {
             signing().remember(Signing.Occasion.HANDED_BACK, kept.draft().stream(), kept.streamHead());
         }
         return answer;
     }
 
-    private Outcome<Appended> append(Act act, Heads heads) {
+    private Outcome<AppendResult> append(AppendBatch act, Heads heads) {
         Refusal found = spoilt;
         if (found != null) {
             return Outcome.refused(List.of(Fault.spoilt(found)));
@@ -186,13 +186,13 @@ public final class SqliteJobLog implements KeptLog {
         }
     }
 
-    private Outcome<Appended> committed(Act act, Heads heads) throws SQLException {
+    private Outcome<AppendResult> committed(AppendBatch act, Heads heads) throws SQLException {
         boolean committed = false;
         Sql.run(writer, "begin immediate");
         try {
-            Act.Done done = act.write(writer, heads);
+            AppendBatch.Done done = act.write(writer, heads);
             if (done.wrote()) {
-                for (Kept handedBack : Act.handedBack(done.answer())) {
+                for (LogEntry handedBack : AppendBatch.handedBack(done.answer())) {
                     sign(handedBack);
                 }
                 Sql.run(writer, "commit");
@@ -207,12 +207,12 @@ public final class SqliteJobLog implements KeptLog {
     }
 
     /** The answer once the head file is at least as far; it lags only when it could not be written before. */
-    private Outcome<Appended> headed(Appended answer) {
-        if (!(answer instanceof Appended.Entries entries)) {
+    private Outcome<AppendResult> headed(AppendResult answer) {
+        if (!(answer instanceof AppendResult.Entries entries)) {
             return Outcome.ok(answer);
         }
         try {
-            Kept last = entries.entries().get(entries.entries().size() - 1);
+            LogEntry last = entries.entries().get(entries.entries().size() - 1);
             Head head = last.number() > written.count() ? Sql.head(writer) : written;
             if (head.count() > written.count()) {
                 headFile.write(head);
@@ -227,14 +227,14 @@ public final class SqliteJobLog implements KeptLog {
     }
 
     /** A hand-back is kept together with its signature. */
-    private void sign(Kept handedBack) throws SQLException {
+    private void sign(LogEntry handedBack) throws SQLException {
         if (owner.isPresent()) {
             String shop = Sql.shop(writer).orElseThrow();
             Sql.sign(
                     writer,
                     owner.get()
                             .sign(
-                                    Signed.What.HANDBACK,
+                                    SignedHead.What.HANDBACK,
                                     shop,
                                     handedBack.draft().stream(),
                                     handedBack.streamHead(),
@@ -269,17 +269,17 @@ public final class SqliteJobLog implements KeptLog {
     }
 
     @Override
-    public Optional<Kept> find(String id) {
+    public Optional<LogEntry> find(String id) {
         return readers.find(id);
     }
 
     @Override
-    public List<Kept> read(String stream, Head after) {
+    public List<LogEntry> read(String stream, Head after) {
         return readers.read(stream, after);
     }
 
     @Override
-    public List<Kept> since(Head after, int atMost) {
+    public List<LogEntry> since(Head after, int atMost) {
         return readers.since(after, atMost);
     }
 
@@ -325,8 +325,8 @@ public final class SqliteJobLog implements KeptLog {
     private void leave(String shop) {
         try {
             if (owner.isPresent()) {
-                Checked.write(files, owner.get().key(), written);
-                Sums.write(files, owner.get(), shop, written);
+                Checkpoint.write(files, owner.get().key(), written);
+                FolderHashes.write(files, owner.get(), shop, written);
                 if (!owner.get().heads().knows(shop, written, RememberedHeads.name(files.root()))) {
                     owner.get()
                             .remember(Signing.Occasion.STOPPED, shop, "", written, RememberedHeads.name(files.root()));

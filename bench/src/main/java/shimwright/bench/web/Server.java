@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import shimwright.bench.desk.Desk;
@@ -15,9 +16,9 @@ import shimwright.bench.web.api.ActRoutes;
 import shimwright.bench.web.api.ApiRoutes;
 import shimwright.bench.web.clearance.ClearancePages;
 import shimwright.bench.web.clearance.SharedShimsPages;
-import shimwright.bench.web.guard.Denied;
 import shimwright.bench.web.guard.Entrance;
 import shimwright.bench.web.guard.Guard;
+import shimwright.bench.web.guard.RequestDenied;
 import shimwright.bench.web.job.BuildPages;
 import shimwright.bench.web.job.InspectPages;
 import shimwright.bench.web.job.IntakePages;
@@ -30,15 +31,20 @@ import shimwright.bench.web.plan.LearnPages;
 import shimwright.bench.web.plan.PeoplePages;
 import shimwright.bench.web.plan.PlanPages;
 import shimwright.bench.web.record.RecordPages;
+import shimwright.bench.web.sheet.PartPages;
 import shimwright.bench.web.sheet.SheetPages;
 import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.GaugePages;
+import shimwright.bench.web.shop.ShelfPages;
 import shimwright.bench.web.shop.ShopPages;
 import shimwright.rebuild.job.StoreFailure;
 
 /** The web server: routes, headers, and what is said when something breaks. */
 public final class Server {
     private static final Logger LOG = LoggerFactory.getLogger(Server.class);
+
+    /** What shows nothing of the log, or is no page. */
+    private static final Pattern STILL = Pattern.compile("/(static|api|sheets?|picture|pair|devices|mark|me)(/|$)");
 
     private Server() {}
 
@@ -61,8 +67,10 @@ public final class Server {
                 files.directory = "/static";
                 files.location = Location.CLASSPATH;
             });
+            marks(config, desk);
             new ShopPages(desk, door).routes(config.routes);
             new GaugePages(desk, door).routes(config.routes);
+            new ShelfPages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
             new OrderPages(desk, door).routes(config.routes);
@@ -74,6 +82,7 @@ public final class Server {
             new SharedShimsPages(desk, door).routes(config.routes);
             new RecordPages(desk, door, paper).routes(config.routes);
             new SheetPages(door, paper).routes(config.routes);
+            new PartPages(door).routes(config.routes);
             new ApiRoutes().routes(config.routes);
             new ActRoutes(desk, door).routes(config.routes);
             new DevicePages(entrance, door, desk::now).routes(config.routes);
@@ -91,9 +100,23 @@ public final class Server {
         });
     }
 
+    /** A page carries the mark of what it shows, taken before it is made; asked for it again, it learns that others kept more. */
+    private static void marks(JavalinConfig config, Desk desk) {
+        config.routes.before(ctx -> {
+            if (!STILL.matcher(ctx.path()).lookingAt()) {
+                ctx.attribute(Door.MARK, desk.mark(ctx.path()));
+            }
+        });
+        config.routes.get("/mark", ctx -> {
+            String of = ctx.queryParam("of");
+            ctx.contentType("text/plain; charset=utf-8");
+            ctx.result(desk.mark(of == null ? "" : of));
+        });
+    }
+
     /** What is said where a request is refused, the disk fails or the program has a fault: a sentence, never a trace. */
     private static void faults(JavalinConfig config, Door door) {
-        config.routes.exception(Denied.class, (denied, ctx) -> {
+        config.routes.exception(RequestDenied.class, (denied, ctx) -> {
             if (ctx.path().startsWith(ApiRoutes.ROOT + "/")) {
                 ApiRoutes.refuse(ctx, denied.status(), "", denied.refusals());
                 return;

@@ -16,7 +16,7 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Head;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.PictureStore.Picture;
 
 class BackupTest {
@@ -41,7 +41,7 @@ class BackupTest {
         return kept;
     }
 
-    private List<Kept> shop() throws IOException {
+    private List<LogEntry> shop() throws IOException {
         Files.createDirectories(data.resolve("units"));
         Files.writeString(data.resolve("units/four speed.yaml"), "unit: demo\n");
         try (SqliteJobLog log = Logs.open(data)) {
@@ -57,7 +57,7 @@ class BackupTest {
 
     @Test
     void aBackupRestoresToTheSameLogHeadPicturesAndUnitFiles() throws IOException {
-        List<Kept> kept = shop();
+        List<LogEntry> kept = shop();
         Backup.Made made = Backup.make(data, backup).orElseThrow();
         Head head = new Head(kept.size(), kept.get(kept.size() - 1).hash());
         // the log, its head, two pictures, one unit file
@@ -95,7 +95,7 @@ class BackupTest {
                 Path restored = work.resolve("restored-" + i);
                 Backup.restore(work.resolve("backup-" + i), restored).orElseThrow();
                 try (ReadOnlyJobLog copy = ReadOnlyJobLog.open(restored).orElseThrow()) {
-                    List<Kept> early = Logs.all(copy);
+                    List<LogEntry> early = Logs.all(copy);
                     assertThat(early).isEqualTo(Logs.all(log).subList(0, early.size()));
                 }
             }

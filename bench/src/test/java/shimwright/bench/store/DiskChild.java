@@ -10,14 +10,14 @@ import java.util.Random;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry.NoteMade;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.PictureStore.Picture;
 
 /** Works on a small disk of its own until it is full, and on one that can only be read; prints what it saw. */
 final class DiskChild {
     private DiskChild() {}
 
-    private static Outcome<Kept> note(SqliteJobLog log, int number) {
+    private static Outcome<LogEntry> note(SqliteJobLog log, int number) {
         Draft draft = new Draft(
                 "job-1", "n" + number, Instant.EPOCH, "rebuilder", new NoteMade("job", "x".repeat(20_000) + number));
         return log.append(draft, stream -> List.of());
@@ -28,14 +28,14 @@ final class DiskChild {
         Path disk = Path.of(arguments[0]);
         Path data = disk.resolve("data");
         Path ballast = Files.write(disk.resolve("ballast"), new byte[5 << 20]);
-        List<Kept> kept = new ArrayList<>();
+        List<LogEntry> kept = new ArrayList<>();
         String full = "";
         try (SqliteJobLog log = Logs.open(data)) {
             FilePictureStore pictures =
                     FilePictureStore.open(new DataFolder(data).pictures()).orElseThrow();
             while (full.isEmpty()) {
-                Outcome<Kept> answer = note(log, kept.size());
-                if (answer instanceof Outcome.Ok<Kept> ok) {
+                Outcome<LogEntry> answer = note(log, kept.size());
+                if (answer instanceof Outcome.Ok<LogEntry> ok) {
                     kept.add(ok.value());
                 } else {
                     full = answer.refusals().get(0).sentence();

@@ -105,7 +105,7 @@ class FaultInjectionTest {
         signAnew(shop.data, way);
         Files.delete(files.sums());
         if (way == 2) {
-            Sums.write(
+            FolderHashes.write(
                     files,
                     forger,
                     shopOf(files),
@@ -138,8 +138,8 @@ class FaultInjectionTest {
         if (way == 0) {
             Files.write(files.signature(), signature);
         } else if (way == 2) {
-            Signed signed =
-                    forger.sign(Signed.What.BACKUP, shopOf(files), "", head, Optional.of(Disk.hash(files.manifest())));
+            SignedHead signed = forger.sign(
+                    SignedHead.What.BACKUP, shopOf(files), "", head, Optional.of(Disk.hash(files.manifest())));
             Files.writeString(files.signature(), signed.line() + "\n");
         }
         assertThat(Backup.check(target).isOk()).isTrue();
@@ -152,12 +152,18 @@ class FaultInjectionTest {
         int end = text.lastIndexOf("\n%shimwright");
         byte[] record = Arrays.copyOf(signed, end);
         record[random.nextInt(end)]++;
-        Signed own = Signed.of(text.substring(end + 2, text.length() - 1)).orElseThrow();
+        SignedHead own =
+                SignedHead.of(text.substring(end + 2, text.length() - 1)).orElseThrow();
         byte[] forged = switch (way) {
             case 0 -> own.behind(record);
             case 1 -> record;
             default ->
-                forger.sign(Signed.What.RECORD, own.shop(), own.stream(), own.head(), Optional.of(Disk.hash(record)))
+                forger.sign(
+                                SignedHead.What.RECORD,
+                                own.shop(),
+                                own.stream(),
+                                own.head(),
+                                Optional.of(Disk.hash(record)))
                         .behind(record);
         };
         Files.write(target, forged);
@@ -177,7 +183,7 @@ class FaultInjectionTest {
                 Sql.sign(
                         raw,
                         forger.sign(
-                                Signed.What.HANDBACK,
+                                SignedHead.What.HANDBACK,
                                 Sql.shop(raw).orElseThrow(),
                                 KeptShop.JOB,
                                 head,
@@ -192,11 +198,11 @@ class FaultInjectionTest {
         }
     }
 
-    private Written changed(Written e) {
+    private EntryText changed(EntryText e) {
         return switch (random.nextInt(3)) {
-            case 0 -> new Written(e.stream(), e.id(), e.at(), "signer " + random.nextInt(), "", e.type(), e.body());
+            case 0 -> new EntryText(e.stream(), e.id(), e.at(), "signer " + random.nextInt(), "", e.type(), e.body());
             case 1 ->
-                new Written(
+                new EntryText(
                         e.stream(),
                         e.id(),
                         Instant.parse(e.at())
@@ -206,7 +212,7 @@ class FaultInjectionTest {
                         e.device(),
                         e.type(),
                         e.body());
-            default -> new Written(e.stream(), e.id(), e.at(), e.by(), "tablet", e.type(), e.body());
+            default -> new EntryText(e.stream(), e.id(), e.at(), e.by(), "tablet", e.type(), e.body());
         };
     }
 }

@@ -13,7 +13,7 @@ import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.job.Appended;
+import shimwright.rebuild.job.AppendResult;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.NoteMade;
@@ -21,7 +21,7 @@ import shimwright.rebuild.job.Entry.ShimRemoved;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.JobLog;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.StoreFailure;
 
 /** What a job log does wherever it lies; each store runs all of it. */
@@ -29,32 +29,32 @@ abstract class JobLogContract {
     static final Instant NOON = Instant.parse("2026-11-25T12:00:00Z");
 
     /** Opens the log, a second time where it was closed before. */
-    abstract KeptLog open();
+    abstract OpenLog open();
 
     static Draft note(String stream, String id, String text) {
         return new Draft(stream, id, NOON, "rebuilder", new NoteMade("job", text));
     }
 
-    static Outcome<Kept> append(JobLog log, Draft draft) {
+    static Outcome<LogEntry> append(JobLog log, Draft draft) {
         return log.append(draft, stream -> List.of());
     }
 
     @Test
     void everyTypeOfEntryComesBackAsItWasKept() {
-        Samples samples = new Samples(1);
-        List<Kept> kept = new ArrayList<>();
-        try (KeptLog log = open()) {
-            for (Class<?> type : Samples.types()) {
+        EntrySamples samples = new EntrySamples(1);
+        List<LogEntry> kept = new ArrayList<>();
+        try (OpenLog log = open()) {
+            for (Class<?> type : EntrySamples.types()) {
                 for (int i = 0; i < 5; i++) {
                     Entry entry = samples.entry(type);
-                    Kept answer = append(log, samples.draft(type.getSimpleName() + i, "job-1", entry))
+                    LogEntry answer = append(log, samples.draft(type.getSimpleName() + i, "job-1", entry))
                             .orElseThrow();
                     assertThat(answer.body()).isEqualTo(entry);
                     kept.add(answer);
                 }
             }
         }
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             assertThat(Logs.all(log)).isEqualTo(kept);
             assertThat(log.streams()).containsExactly("job-1", JobLog.SHOP);
         }
@@ -62,7 +62,7 @@ abstract class JobLogContract {
 
     @Test
     void aNewLogIsEmpty() {
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             assertThat(log.head()).isEqualTo(Head.EMPTY);
             assertThat(log.head("job-1")).isEqualTo(Head.EMPTY);
             assertThat(log.read("job-1")).isEmpty();
@@ -72,24 +72,27 @@ abstract class JobLogContract {
 
     @Test
     void theHeadsAreThoseOfTheLastEntries() {
-        try (KeptLog log = open()) {
-            List<Kept> kept = Logs.fill(log, 30, 2);
-            Kept last = kept.get(29);
+        try (OpenLog log = open()) {
+            List<LogEntry> kept = Logs.fill(log, 30, 2);
+            LogEntry last = kept.get(29);
             assertThat(log.head()).isEqualTo(new Head(30, last.hash()));
             for (String stream : log.streams()) {
-                List<Kept> entries = log.read(stream);
+                List<LogEntry> entries = log.read(stream);
                 assertThat(log.head(stream))
                         .isEqualTo(new Head(
                                 entries.size(), entries.get(entries.size() - 1).streamHash()));
-                assertThat(entries).extracting(Kept::streamNumber).isSorted().endsWith((long) entries.size());
+                assertThat(entries)
+                        .extracting(LogEntry::streamNumber)
+                        .isSorted()
+                        .endsWith((long) entries.size());
             }
         }
     }
 
     @Test
     void anEntryPostedTwiceIsOneEntry() {
-        try (KeptLog log = open()) {
-            Kept first = append(log, note("job-1", "a", "wet")).orElseThrow();
+        try (OpenLog log = open()) {
+            LogEntry first = append(log, note("job-1", "a", "wet")).orElseThrow();
             Draft later = new Draft("job-1", "a", NOON.plusSeconds(60), "rebuilder", new NoteMade("job", "wet"));
             assertThat(log.append(later, stream -> List.of(Refusal.at("", "must not be asked", "")))
                             .orElseThrow())
@@ -100,7 +103,7 @@ abstract class JobLogContract {
 
     @Test
     void anIdWithAnotherContentIsRefused() {
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             append(log, note("job-1", "a", "wet")).orElseThrow();
             for (Draft other : List.of(
                     note("job-1", "a", "dry"),
@@ -117,11 +120,11 @@ abstract class JobLogContract {
 
     @Test
     void rulesSeeTheStreamAsItStandsAndCanForbid() {
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             append(log, note("job-1", "a", "one")).orElseThrow();
             append(log, note("job-2", "b", "other job")).orElseThrow();
-            List<Kept> seen = new ArrayList<>();
-            Outcome<Kept> refused = log.append(note("job-1", "c", "two"), stream -> {
+            List<LogEntry> seen = new ArrayList<>();
+            Outcome<LogEntry> refused = log.append(note("job-1", "c", "two"), stream -> {
                 seen.addAll(stream);
                 return List.of(Refusal.at("step 7", "not yet", "First step 6"), Refusal.at("", "no", ""));
             });
@@ -134,7 +137,7 @@ abstract class JobLogContract {
 
     @Test
     void aRuleThatBreaksLeavesTheLogAsItWas() {
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             assertThatThrownBy(() -> log.append(note("job-1", "a", "one"), stream -> {
                         throw new IllegalStateException("bug");
                     }))
@@ -146,7 +149,7 @@ abstract class JobLogContract {
 
     @Test
     void anEntryThatCouldNotBeReadBackIsNeverWritten() {
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             Draft draft = new Draft(
                     JobLog.SHOP,
                     "a",
@@ -160,7 +163,7 @@ abstract class JobLogContract {
 
     @Test
     void allFaultsOfAnEnvelopeComeBackAtOnce() {
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             Draft draft = new Draft("job\n1", " ", NOON, "re\ud83dbuilder", new NoteMade("job", "wet"));
             assertThat(append(log, draft).refusals())
                     .extracting(Refusal::place)
@@ -173,12 +176,12 @@ abstract class JobLogContract {
     @Test
     void eightWritersAtOnceLoseAndDoubleNothing() throws Exception {
         ExecutorService benches = Executors.newFixedThreadPool(8);
-        try (KeptLog log = open()) {
-            List<Callable<List<Kept>>> work = new ArrayList<>();
+        try (OpenLog log = open()) {
+            List<Callable<List<LogEntry>>> work = new ArrayList<>();
             for (int w = 0; w < 8; w++) {
                 int writer = w;
                 work.add(() -> {
-                    List<Kept> kept = new ArrayList<>();
+                    List<LogEntry> kept = new ArrayList<>();
                     for (int i = 0; i < 40; i++) {
                         // every id is posted by two writers
                         String id = writer / 2 + "-" + i;
@@ -189,8 +192,8 @@ abstract class JobLogContract {
                     return kept;
                 });
             }
-            List<Kept> answered = new ArrayList<>();
-            for (Future<List<Kept>> done : benches.invokeAll(work)) {
+            List<LogEntry> answered = new ArrayList<>();
+            for (Future<List<LogEntry>> done : benches.invokeAll(work)) {
                 answered.addAll(done.get());
             }
             assertThat(log.head().count()).isEqualTo(160);
@@ -198,42 +201,42 @@ abstract class JobLogContract {
         } finally {
             benches.shutdown();
         }
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             assertThat(log.head().count()).isEqualTo(160);
         }
     }
 
     @Test
     void anActOfTwoStreamsIsKeptWholeAndInOrder() {
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             append(log, note("job-1", "a", "one")).orElseThrow();
             List<Draft> act = List.of(
                     note("job-1", "b", "two"),
                     new Draft(JobLog.SHOP, "c", NOON, "rebuilder", new ShimRemoved("s1", "lost")),
                     note("job-1", "d", "three"));
             Heads heads = Heads.of("job-1", log.head("job-1")).and(JobLog.SHOP, Head.EMPTY);
-            List<Kept> kept = entries(log.append(act, heads));
+            List<LogEntry> kept = entries(log.append(act, heads));
             assertThat(kept).extracting(k -> k.draft().id()).containsExactly("b", "c", "d");
-            assertThat(kept).extracting(Kept::number).containsExactly(2L, 3L, 4L);
-            assertThat(kept).extracting(Kept::streamNumber).containsExactly(2L, 1L, 3L);
+            assertThat(kept).extracting(LogEntry::number).containsExactly(2L, 3L, 4L);
+            assertThat(kept).extracting(LogEntry::streamNumber).containsExactly(2L, 1L, 3L);
             assertThat(log.read("job-1")).hasSize(3).endsWith(kept.get(2));
             // posted again after the log went on: the same entries, nothing written
             append(log, note("job-1", "e", "four")).orElseThrow();
             assertThat(entries(log.append(act, heads))).isEqualTo(kept);
             assertThat(log.head().count()).isEqualTo(5);
         }
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             assertThat(log.head().count()).isEqualTo(5);
         }
     }
 
-    private static List<Kept> entries(Outcome<Appended> done) {
-        return ((Appended.Entries) done.orElseThrow()).entries();
+    private static List<LogEntry> entries(Outcome<AppendResult> done) {
+        return ((AppendResult.Entries) done.orElseThrow()).entries();
     }
 
     @Test
     void anActOnAHeadThatMovedIsNotKept() {
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             append(log, note("job-1", "a", "one")).orElseThrow();
             Heads job = Heads.of("job-1", log.head("job-1"));
             Heads other = Heads.of("job-2", Head.EMPTY).and("job-1", log.head("job-1"));
@@ -241,11 +244,11 @@ abstract class JobLogContract {
             append(log, note("job-2", "b", "elsewhere")).orElseThrow();
             Head before = log.head();
             List<Draft> act = List.of(note("job-1", "c", "two"), note("job-1", "d", "three"));
-            assertThat(log.append(act, other).orElseThrow()).isEqualTo(new Appended.Moved(List.of("job-2")));
-            assertThat(log.append(act, whole).orElseThrow()).isEqualTo(new Appended.Moved(List.of()));
+            assertThat(log.append(act, other).orElseThrow()).isEqualTo(new AppendResult.Moved(List.of("job-2")));
+            assertThat(log.append(act, whole).orElseThrow()).isEqualTo(new AppendResult.Moved(List.of()));
             assertThat(log.append(act, Heads.of("job-1", new Head(1, "f".repeat(64))))
                             .orElseThrow())
-                    .isEqualTo(new Appended.Moved(List.of("job-1")));
+                    .isEqualTo(new AppendResult.Moved(List.of("job-1")));
             assertThat(log.head()).isEqualTo(before);
             assertThat(entries(log.append(act, job))).hasSize(2);
         }
@@ -253,7 +256,7 @@ abstract class JobLogContract {
 
     @Test
     void anActOfWhichAPartIsKeptIsRefusedWhole() {
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             append(log, note("job-1", "a", "one")).orElseThrow();
             assertThat(log.append(List.of(note("job-1", "a", "one"), note("job-1", "b", "two")), Heads.NOTHING)
                             .refusals())
@@ -272,8 +275,8 @@ abstract class JobLogContract {
 
     @Test
     void aFoldCanGoOnFromAHeadThatTheStreamHad() {
-        try (KeptLog log = open()) {
-            List<Kept> kept = new ArrayList<>();
+        try (OpenLog log = open()) {
+            List<LogEntry> kept = new ArrayList<>();
             for (String id : List.of("a", "b", "c")) {
                 kept.add(append(log, note("job-1", id, id)).orElseThrow());
             }
@@ -288,8 +291,8 @@ abstract class JobLogContract {
 
     @Test
     void whatCameSinceAHeadIsReadInTheOrderOfTheLog() {
-        try (KeptLog log = open()) {
-            List<Kept> kept = Logs.fill(log, 12, 6);
+        try (OpenLog log = open()) {
+            List<LogEntry> kept = Logs.fill(log, 12, 6);
             assertThat(log.since(Head.EMPTY, 5)).isEqualTo(kept.subList(0, 5));
             assertThat(log.since(kept.get(4).head(), 100)).isEqualTo(kept.subList(5, 12));
             assertThat(log.since(kept.get(11).head(), 1)).isEmpty();

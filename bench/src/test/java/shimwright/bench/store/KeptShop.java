@@ -88,7 +88,7 @@ final class KeptShop {
     }
 
     /** Changes an entry of a log and makes every hash, the guards and the head file fit again, as its owner could. */
-    static void forge(Path folder, long number, UnaryOperator<Written> change) throws SQLException, IOException {
+    static void forge(Path folder, long number, UnaryOperator<EntryText> change) throws SQLException, IOException {
         DataFolder files = new DataFolder(folder);
         Head log = Head.EMPTY;
         try (Connection raw = DriverManager.getConnection("jdbc:sqlite:" + files.database())) {
@@ -100,19 +100,19 @@ final class KeptShop {
                     guards.add(rows.getString(1));
                 }
             }
-            List<Row> before = new ArrayList<>();
+            List<EntryRow> before = new ArrayList<>();
             try (Statement run = raw.createStatement()) {
                 run.execute("drop trigger entry_stays");
                 run.execute("drop trigger entry_remains");
-                try (ResultSet rows = run.executeQuery("select " + Row.COLUMNS + " from entry order by number")) {
+                try (ResultSet rows = run.executeQuery("select " + EntryRow.COLUMNS + " from entry order by number")) {
                     while (rows.next()) {
-                        before.add(Row.of(rows));
+                        before.add(EntryRow.of(rows));
                     }
                 }
                 Map<String, Head> streams = new HashMap<>();
-                for (Row row : before) {
-                    Written written = row.number() == number ? change.apply(row.written()) : row.written();
-                    Row made = Row.after(log, streams.getOrDefault(written.stream(), Head.EMPTY), written);
+                for (EntryRow row : before) {
+                    EntryText written = row.number() == number ? change.apply(row.written()) : row.written();
+                    EntryRow made = EntryRow.after(log, streams.getOrDefault(written.stream(), Head.EMPTY), written);
                     log = made.head();
                     streams.put(written.stream(), made.streamHead());
                     put(raw, made);
@@ -127,7 +127,7 @@ final class KeptShop {
         new HeadFile(files.head()).write(log);
     }
 
-    private static void put(Connection raw, Row row) throws SQLException {
+    private static void put(Connection raw, EntryRow row) throws SQLException {
         try (PreparedStatement put = raw.prepareStatement(
                 "update entry set at = ?, by_whom = ?, device = ?, body = ?, hash = ?, stream_hash = ?"
                         + " where number = ?")) {

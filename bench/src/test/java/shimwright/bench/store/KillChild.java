@@ -14,7 +14,7 @@ import java.util.Random;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Head;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.job.PictureStore.Picture;
 
@@ -23,12 +23,12 @@ import shimwright.rebuild.job.PictureStore.Picture;
  * killed. It begins when it is told to and ends with whoever started it.
  */
 final class KillChild {
-    private final KeptLog log;
+    private final OpenLog log;
     private final PictureStore pictures;
     private final FileOutputStream answers = new FileOutputStream(FileDescriptor.out);
     private final String run;
 
-    private KillChild(KeptLog log, PictureStore pictures, String run) {
+    private KillChild(OpenLog log, PictureStore pictures, String run) {
         this.log = log;
         this.pictures = pictures;
         this.run = run;
@@ -84,13 +84,13 @@ final class KillChild {
     }
 
     private void work(int bench) {
-        Samples samples = new Samples(run.hashCode() + bench);
+        EntrySamples samples = new EntrySamples(run.hashCode() + bench);
         Random random = new Random(run.hashCode() - bench);
         for (int i = 0; true; i++) {
             String id = run + "-" + bench + "-" + i;
             String job = "job-" + run + "-" + bench;
             Entry entry = random.nextInt(5) == 0 ? picture(random) : samples.entry();
-            Kept kept = log.append(samples.draft(id, job, entry), stream -> List.of())
+            LogEntry kept = log.append(samples.draft(id, job, entry), stream -> List.of())
                     .orElseThrow();
             answer(kept.draft().id(), kept.hash());
         }
@@ -113,7 +113,7 @@ final class KillChild {
                 promised.add(new Draft("job-" + run, run + "-" + round + "-" + i, Instant.EPOCH, "rebuilder", note));
             }
             for (Draft draft : promised) {
-                Row row = Row.after(whole, own, Written.of(draft));
+                EntryRow row = EntryRow.after(whole, own, EntryText.of(draft));
                 answer(draft.id(), row.hash());
                 whole = row.head();
                 own = row.streamHead();

@@ -14,16 +14,16 @@ class KillTest {
 
     @Test
     void whatWasAcknowledgedSurvivesEveryKill(@TempDir Path work) throws IOException, InterruptedException {
-        nothingIsLost(KILLS, new Kills(work, "honest"));
+        nothingIsLost(KILLS, new KillTrials(work, "honest"));
     }
 
     @Test
     void whatWasAcknowledgedIsInTheDatabaseAfterEveryKill(@TempDir Path work) throws IOException, InterruptedException {
         TestPostgres server = TestPostgres.get();
-        nothingIsLost(Math.max(10, KILLS / 2), new Kills(work, "honest", number -> server.database()));
+        nothingIsLost(Math.max(10, KILLS / 2), new KillTrials(work, "honest", number -> server.database()));
     }
 
-    private static void nothingIsLost(int count, Kills kills) throws IOException, InterruptedException {
+    private static void nothingIsLost(int count, KillTrials kills) throws IOException, InterruptedException {
         long start = System.nanoTime();
         kills.run(count);
         String sentence =
@@ -41,7 +41,7 @@ class KillTest {
 
     @Test
     void aProgramThatAnswersTooEarlyIsFoundOut(@TempDir Path work) throws IOException, InterruptedException {
-        Kills kills = new Kills(work, "liar");
+        KillTrials kills = new KillTrials(work, "liar");
         kills.run(8);
         assertThat(kills.lost).isNotEmpty();
         assertThat(kills.changed).isEmpty();

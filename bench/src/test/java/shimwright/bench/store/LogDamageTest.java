@@ -14,7 +14,7 @@ import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shimwright.mechanics.outcome.Outcome;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 
 /** Bytes cut and turned in the files: an opened log is the whole log, and anything less is said. */
 class LogDamageTest {
@@ -28,16 +28,16 @@ class LogDamageTest {
     }
 
     /** A folder as a kill leaves it: entries in the write-ahead log, not yet in the database. */
-    private List<Kept> killedFolder(Path to) throws IOException {
+    private List<LogEntry> killedFolder(Path to) throws IOException {
         Path living = work.resolve("living");
         try (SqliteJobLog log = Logs.open(living)) {
-            List<Kept> kept = Logs.fill(log, ENTRIES, 5);
+            List<LogEntry> kept = Logs.fill(log, ENTRIES, 5);
             Logs.copy(living, to);
             return kept;
         }
     }
 
-    private List<Kept> closedFolder(Path folder) {
+    private List<LogEntry> closedFolder(Path folder) {
         try (SqliteJobLog log = Logs.open(folder)) {
             return Logs.fill(log, ENTRIES, 6);
         }
@@ -56,7 +56,7 @@ class LogDamageTest {
     }
 
     /** Damages one file of the folder many ways; returns how often the log opened whole and how often it was refused. */
-    private Map<String, Integer> damage(Path folder, String file, List<Kept> kept, UnaryOperator<byte[]> how)
+    private Map<String, Integer> damage(Path folder, String file, List<LogEntry> kept, UnaryOperator<byte[]> how)
             throws IOException {
         Map<String, Integer> seen = new TreeMap<>();
         for (int i = 0; i < TRIALS; i++) {
@@ -82,7 +82,7 @@ class LogDamageTest {
 
     @Test
     void aWriteAheadLogCutAnywhereIsNeverTakenForTheWhole() throws IOException {
-        List<Kept> kept = killedFolder(work.resolve("killed"));
+        List<LogEntry> kept = killedFolder(work.resolve("killed"));
         Random random = new Random(11);
         assertThat(damage(work.resolve("killed"), "shimwright.db-wal", kept, wal -> cut(wal, random)))
                 .containsEntry("refused", TRIALS);
@@ -90,7 +90,7 @@ class LogDamageTest {
 
     @Test
     void bitsTurnedInTheWriteAheadLogAreHarmlessOrSaid() throws IOException {
-        List<Kept> kept = killedFolder(work.resolve("killed"));
+        List<LogEntry> kept = killedFolder(work.resolve("killed"));
         Random random = new Random(12);
         assertThat(damage(work.resolve("killed"), "shimwright.db-wal", kept, wal -> flipped(wal, random)))
                 .hasEntrySatisfying("refused", n -> assertThat(n).isGreaterThan(TRIALS * 9 / 10));
@@ -98,7 +98,7 @@ class LogDamageTest {
 
     @Test
     void bitsTurnedInTheDatabaseAreHarmlessOrSaid() throws IOException {
-        List<Kept> kept = closedFolder(work.resolve("closed"));
+        List<LogEntry> kept = closedFolder(work.resolve("closed"));
         Random random = new Random(13);
         assertThat(damage(work.resolve("closed"), "shimwright.db", kept, file -> flipped(file, random)))
                 .hasEntrySatisfying("refused", n -> assertThat(n).isGreaterThan(TRIALS / 2));
@@ -106,7 +106,7 @@ class LogDamageTest {
 
     @Test
     void aDatabaseCutShortIsSaid() throws IOException {
-        List<Kept> kept = closedFolder(work.resolve("closed"));
+        List<LogEntry> kept = closedFolder(work.resolve("closed"));
         Random random = new Random(14);
         assertThat(damage(work.resolve("closed"), "shimwright.db", kept, file -> cut(file, random)))
                 .containsEntry("refused", TRIALS);
@@ -114,7 +114,7 @@ class LogDamageTest {
 
     @Test
     void aHeadFileCutOrTurnedAnywhereIsHarmlessOrSaid() throws IOException {
-        List<Kept> kept = closedFolder(work.resolve("closed"));
+        List<LogEntry> kept = closedFolder(work.resolve("closed"));
         Random random = new Random(15);
         assertThat(damage(
                         work.resolve("closed"),

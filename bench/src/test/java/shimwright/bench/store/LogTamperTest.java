@@ -24,7 +24,7 @@ import shimwright.bench.store.SqliteJobLog.Opening;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry.NoteMade;
 import shimwright.rebuild.job.Head;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.StoreFailure;
 
 /** A log that was changed behind the program's back, or lost its end or its head file: said at the start. */
@@ -204,7 +204,7 @@ class LogTamperTest {
     @Test
     void anEntryDamagedWhileTheProgramRunsIsNotShown() throws SQLException {
         try (SqliteJobLog log = Logs.open(folder)) {
-            Kept third = Logs.all(log).get(2);
+            LogEntry third = Logs.all(log).get(2);
             Logs.tamper(folder, "update entry set by_whom = 'x' where number = 3");
             assertThatThrownBy(() -> log.read(third.draft().stream()))
                     .isInstanceOf(StoreFailure.class)
@@ -215,7 +215,7 @@ class LogTamperTest {
     @Test
     void theHashIsTheOneThatIsDocumented() throws Exception {
         // the same by another way: the bytes written out by hand, digested by the system's own tool
-        Kept first = Logs.open(folder.resolveSibling("one"))
+        LogEntry first = Logs.open(folder.resolveSibling("one"))
                 .append(note("a"), stream -> List.of())
                 .orElseThrow();
         Path bytes = folder.resolveSibling("bytes");

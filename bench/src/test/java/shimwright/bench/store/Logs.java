@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.JobLog;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 
 /** Making, opening, copying and spoiling logs for tests. */
 final class Logs {
@@ -38,9 +38,9 @@ final class Logs {
     }
 
     /** Appends {@code count} entries of all kinds to a few streams. */
-    static List<Kept> fill(JobLog log, int count, long seed) {
-        Samples samples = new Samples(seed);
-        List<Kept> kept = new ArrayList<>();
+    static List<LogEntry> fill(JobLog log, int count, long seed) {
+        EntrySamples samples = new EntrySamples(seed);
+        List<LogEntry> kept = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             String id = "fill-" + seed + "-" + i;
             kept.add(log.append(samples.draft(id, "job-" + i % 3, samples.entry()), stream -> List.of())
@@ -50,10 +50,10 @@ final class Logs {
     }
 
     /** Everything in the log in the order of the log. */
-    static List<Kept> all(JobLog log) {
+    static List<LogEntry> all(JobLog log) {
         return log.streams().stream()
                 .flatMap(stream -> log.read(stream).stream())
-                .sorted(Comparator.comparingLong(Kept::number))
+                .sorted(Comparator.comparingLong(LogEntry::number))
                 .toList();
     }
 

@@ -20,11 +20,11 @@ import org.junit.jupiter.api.io.TempDir;
 import shimwright.bench.store.SqliteJobLog.Opening;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.job.Appended;
+import shimwright.rebuild.job.AppendResult;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Heads;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.StoreFailure;
 
 /** The contract of the log on a PostgreSQL server, and what only several programs at one database can do. */
@@ -38,7 +38,7 @@ class PostgresJobLogTest extends JobLogContract {
     }
 
     @Override
-    KeptLog open() {
+    OpenLog open() {
         return store(Optional.empty()).orElseThrow().log();
     }
 
@@ -49,24 +49,24 @@ class PostgresJobLogTest extends JobLogContract {
     @Test
     void twoProgramsAtOneDatabaseSeeEachOtherAndAgreeOnOneOrder() throws Exception {
         ExecutorService benches = Executors.newFixedThreadPool(6);
-        try (KeptLog first = open();
-                KeptLog second = open()) {
+        try (OpenLog first = open();
+                OpenLog second = open()) {
             List<Callable<Integer>> work = new ArrayList<>();
             for (int w = 0; w < 6; w++) {
                 int bench = w;
-                KeptLog log = w % 2 == 0 ? first : second;
+                OpenLog log = w % 2 == 0 ? first : second;
                 work.add(() -> {
                     int moved = 0;
                     for (int i = 0; i < 25; i++) {
                         String id = bench + "-" + i;
-                        Outcome<Appended> done;
+                        Outcome<AppendResult> done;
                         do {
                             // all on one job: of those who looked at the same head one gets in
                             done = log.append(
                                     List.of(note("job-1", id, id), note("job-1", id + "b", id)),
                                     Heads.of("job-1", log.head("job-1")));
-                            moved += done.orElseThrow() instanceof Appended.Moved ? 1 : 0;
-                        } while (done.orElseThrow() instanceof Appended.Moved);
+                            moved += done.orElseThrow() instanceof AppendResult.Moved ? 1 : 0;
+                        } while (done.orElseThrow() instanceof AppendResult.Moved);
                     }
                     return moved;
                 });
@@ -76,7 +76,7 @@ class PostgresJobLogTest extends JobLogContract {
                 moved += done.get();
             }
             assertThat(moved).isPositive();
-            List<Kept> all = first.read("job-1");
+            List<LogEntry> all = first.read("job-1");
             assertThat(all).hasSize(300);
             assertThat(second.read("job-1")).isEqualTo(all);
             for (int i = 0; i < all.size(); i += 2) {
@@ -91,10 +91,10 @@ class PostgresJobLogTest extends JobLogContract {
 
     @Test
     void whatAnotherBenchKeptIsThereToReadOn() {
-        try (KeptLog mine = open();
-                KeptLog theirs = open()) {
+        try (OpenLog mine = open();
+                OpenLog theirs = open()) {
             Head seen = append(mine, note("job-1", "a", "one")).orElseThrow().streamHead();
-            Kept more = append(theirs, note("job-1", "b", "two")).orElseThrow();
+            LogEntry more = append(theirs, note("job-1", "b", "two")).orElseThrow();
             assertThat(mine.head()).isEqualTo(new Head(2, more.hash()));
             assertThat(mine.read("job-1", seen)).containsExactly(more);
         }
@@ -102,7 +102,7 @@ class PostgresJobLogTest extends JobLogContract {
 
     @Test
     void aServerThatWasStartedAnewIsFoundAgain() {
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             append(log, note("job-1", "a", "one")).orElseThrow();
             server.restart();
             assertThat(append(log, note("job-1", "b", "two")).orElseThrow().number())
@@ -113,7 +113,7 @@ class PostgresJobLogTest extends JobLogContract {
 
     @Test
     void theDatabaseForbidsChangeAndRemoval() {
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             append(log, note("job-1", "a", "one")).orElseThrow();
         }
         for (String statement : List.of("update entry set at = ''", "delete from entry", "truncate entry")) {
@@ -124,9 +124,9 @@ class PostgresJobLogTest extends JobLogContract {
 
     @Test
     void aChangedEntryIsNamedAtTheStartAndWhileItRuns() {
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             Logs.fill(log, 20, 4);
-            Kept seventh = Logs.all(log).get(6);
+            LogEntry seventh = Logs.all(log).get(6);
             server.sql(
                     TestPostgres.nameIn(address),
                     "alter table entry disable trigger user",
@@ -190,7 +190,7 @@ class PostgresJobLogTest extends JobLogContract {
     void aShopGoesFromOneStoreToTheOtherAndBack() throws IOException {
         KeptShop shop = new KeptShop(work);
         Head head;
-        List<Kept> all;
+        List<LogEntry> all;
         try (SqliteJobLog log = shop.open()) {
             head = log.head();
             all = Logs.all(log);
@@ -239,7 +239,7 @@ class PostgresJobLogTest extends JobLogContract {
     /** Entries that no column of text may hold on its own are kept as everything else. */
     @Test
     void textWithControlCharactersIsKept() {
-        try (KeptLog log = open()) {
+        try (OpenLog log = open()) {
             Entry odd = new Entry.NoteMade("job", "zero \u0000 tab \t end");
             assertThat(append(log, new shimwright.rebuild.job.Draft("job-1", "a", NOON, "rebuilder", odd))
                             .orElseThrow()

@@ -11,7 +11,7 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry.NoteMade;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 
 class SqliteJobLogTest extends JobLogContract {
     private final Path folder;
@@ -21,7 +21,7 @@ class SqliteJobLogTest extends JobLogContract {
     }
 
     @Override
-    KeptLog open() {
+    OpenLog open() {
         return Logs.open(folder);
     }
 
@@ -29,7 +29,7 @@ class SqliteJobLogTest extends JobLogContract {
     void anInterruptedWriterHarmsNobody() {
         try (SqliteJobLog log = Logs.open(folder)) {
             Thread.currentThread().interrupt();
-            Outcome<Kept> first = append(log, note("job-1", "a", "one"));
+            Outcome<LogEntry> first = append(log, note("job-1", "a", "one"));
             assertThat(Thread.interrupted()).isTrue();
             assertThat(first.isOk()).isFalse();
             assertThat(first.refusals().get(0).fact()).startsWith("kept, but the head file could not be written");
@@ -48,7 +48,7 @@ class SqliteJobLogTest extends JobLogContract {
                 .extracting(Refusal::fact)
                 .containsExactly("there is no job log here");
         try (SqliteJobLog log = Logs.open(folder)) {
-            List<Kept> kept = Logs.fill(log, 10, 3);
+            List<LogEntry> kept = Logs.fill(log, 10, 3);
             assertThat(Logs.refusal(folder)).contains("another Shimwright is working in this folder");
             try (ReadOnlyJobLog reader = ReadOnlyJobLog.open(folder).orElseThrow()) {
                 assertThat(Logs.all(reader)).isEqualTo(kept);

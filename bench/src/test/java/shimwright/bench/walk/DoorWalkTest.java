@@ -82,7 +82,7 @@ class DoorWalkTest {
 
     /** Nothing was overruled, and each entry has its line. */
     private static void recorded(ClockedBench bench, String job) throws IOException {
-        JsonNode entries = new Door(bench).get("/jobs/" + job + "/entries").get("entries");
+        JsonNode entries = new HttpDoor(bench).get("/jobs/" + job + "/entries").get("entries");
         List<String> types = new ArrayList<>();
         entries.valueStream().forEach(e -> types.add(e.get("type").asString()));
         assertThat(types).doesNotContain("HoldOverruled", "TimeOverruled", "StepJumped", "StepLeftOut");

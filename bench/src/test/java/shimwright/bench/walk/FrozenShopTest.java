@@ -26,7 +26,7 @@ class FrozenShopTest {
         new ClockedBench(folder, LATER).close(); // the file is pinned behind the open door; closing waits for it
         String printed;
         try (ClockedBench bench = new ClockedBench(folder, LATER)) {
-            Door door = new Door(bench);
+            HttpDoor door = new HttpDoor(bench);
             for (JsonNode job : door.get("/jobs").get("jobs")) {
                 String id = job.get("job").asString();
                 assertThat(job.get("unitFile").asString()).as(id).hasSize(64);

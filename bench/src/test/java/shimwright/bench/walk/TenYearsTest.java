@@ -68,7 +68,7 @@ class TenYearsTest {
             walk.takeIn();
             walk.build();
             walk.handBack();
-            Door door = new Door(bench);
+            HttpDoor door = new HttpDoor(bench);
             String open = door.inShop(
                             "open-job",
                             Map.of(
@@ -100,7 +100,7 @@ class TenYearsTest {
     }
 
     /** What changes is shown first; then the job stands on the other file. */
-    private static void moves(Door door, String open) {
+    private static void moves(HttpDoor door, String open) {
         String file = door.get("/units")
                 .get("units")
                 .valueStream()

@@ -22,12 +22,12 @@ public record FirstOrderCheck(Interval firstOrder, double low, double high, doub
      * @param coverage probability of the intervals
      * @param digits significant digits of u that matter, 1 or 2
      */
-    public static FirstOrderCheck of(double y, Budget budget, Sampled sampled, double coverage, int digits) {
+    public static FirstOrderCheck of(double y, Budget budget, DrawSummary sampled, double coverage, int digits) {
         double half = budget.u() == 0 ? 0 : Student.coverageFactor(coverage, budget.nu()) * budget.u();
         Interval interval = new Interval(y - half, y + half);
         double low = Math.abs(interval.low() - sampled.symmetric().low());
         double high = Math.abs(interval.high() - sampled.symmetric().high());
-        double tolerance = Sampled.tolerance(sampled.u(), digits);
+        double tolerance = DrawSummary.tolerance(sampled.u(), digits);
         double dust = 1e-12 * (Math.abs(y) + half);
         return new FirstOrderCheck(interval, low, high, tolerance, low <= tolerance + dust && high <= tolerance + dust);
     }

@@ -40,7 +40,7 @@ public final class MonteCarlo {
      * @param refused draws without a value
      * @param settled whether the adaptive rule was met; true when it was not asked for
      */
-    public record Run(List<@Nullable Sampled> results, int draws, int refused, boolean settled) {}
+    public record Run(List<@Nullable DrawSummary> results, int draws, int refused, boolean settled) {}
 
     /** One block: values by result, rising where whole; refused draws left out. */
     private static final class Block {
@@ -78,23 +78,23 @@ public final class MonteCarlo {
             return blocks.stream().mapToDouble(block -> block[at]).toArray();
         }
 
-        Sampled.Errors errors() {
+        DrawSummary.Errors errors() {
             int h = blocks.size();
             if (!whole || h < FEWEST_BLOCKS) {
-                return Sampled.Errors.NONE;
+                return DrawSummary.Errors.NONE;
             }
             double[] s = new double[4];
             for (int i = 0; i < s.length; i++) {
                 double[] column = column(i);
                 s[i] = deviation(column, mean(column)) / Math.sqrt(h);
             }
-            return new Sampled.Errors(s[0], s[1], s[2], s[3]);
+            return new DrawSummary.Errors(s[0], s[1], s[2], s[3]);
         }
 
         /** Whether twice the error of each number is below δ/5, δ for one digit of u (7.9.4 step h, 8.2). */
         boolean stands() {
             boolean judged = blocks.size() >= FEWEST_BLOCKS;
-            return !whole || (judged && 2 * errors().largest() <= Sampled.tolerance(mean(column(1)), 1) / 5);
+            return !whole || (judged && 2 * errors().largest() <= DrawSummary.tolerance(mean(column(1)), 1) / 5);
         }
     }
 
@@ -182,7 +182,7 @@ public final class MonteCarlo {
     }
 
     private static Run summed(List<Block> blocks, List<Track> tracks, Sampling sampling, boolean settled) {
-        List<@Nullable Sampled> all = new ArrayList<>();
+        List<@Nullable DrawSummary> all = new ArrayList<>();
         for (int k = 0; k < tracks.size(); k++) {
             all.add(tracks.get(k).whole ? sampled(blocks, k, tracks.get(k), sampling.coverage()) : null);
         }
@@ -191,13 +191,13 @@ public final class MonteCarlo {
         return new Run(Collections.unmodifiableList(all), drawn - refused, refused, settled);
     }
 
-    private static Sampled sampled(List<Block> blocks, int result, Track track, double coverage) {
+    private static DrawSummary sampled(List<Block> blocks, int result, Track track, double coverage) {
         double[] sorted = blocks.stream()
                 .flatMapToDouble(block -> Arrays.stream(block.values[result]))
                 .toArray();
         Arrays.sort(sorted);
         double mean = mean(sorted);
-        return new Sampled(
+        return new DrawSummary(
                 mean,
                 deviation(sorted, mean),
                 Interval.shortest(sorted, coverage),

@@ -26,8 +26,8 @@ public final class Quantities {
 
     private Quantities() {}
 
-    /** As {@link #parse(String, Kind, Unit, String, Range)} with any finite value allowed. */
-    public static Outcome<Parsed> parse(String text, Kind kind, Unit assumedWhenNoUnit, String place) {
+    /** As {@link #parse(String, Kind, MeasureUnit, String, Range)} with any finite value allowed. */
+    public static Outcome<ParsedQuantity> parse(String text, Kind kind, MeasureUnit assumedWhenNoUnit, String place) {
         return parse(text, kind, assumedWhenNoUnit, place, Range.ANY);
     }
 
@@ -49,7 +49,8 @@ public final class Quantities {
      * @param place for the refusal
      * @param range allowed SI values
      */
-    public static Outcome<Parsed> parse(String text, Kind kind, Unit assumedWhenNoUnit, String place, Range range) {
+    public static Outcome<ParsedQuantity> parse(
+            String text, Kind kind, MeasureUnit assumedWhenNoUnit, String place, Range range) {
         if (assumedWhenNoUnit.kind() != kind) {
             throw new IllegalArgumentException(assumedWhenNoUnit + " is not a unit of " + kind);
         }
@@ -93,9 +94,9 @@ public final class Quantities {
     }
 
     /** A number and the unit typed behind it; no unit when none was typed. */
-    private record Piece(BigDecimal number, Optional<Unit> unit) {}
+    private record Piece(BigDecimal number, Optional<MeasureUnit> unit) {}
 
-    private record Door(String text, Kind kind, Unit assumed, String place) {
+    private record Door(String text, Kind kind, MeasureUnit assumed, String place) {
         Outcome<Piece> piece(String typed, String outerUnit) {
             Matcher number = NUMBER.matcher(typed);
             if (!number.lookingAt()) {
@@ -116,15 +117,15 @@ public final class Quantities {
             return unit(unitText.isEmpty() ? outerUnit : unitText).map(unit -> new Piece(value, unit));
         }
 
-        private Outcome<Optional<Unit>> unit(String typed) {
+        private Outcome<Optional<MeasureUnit>> unit(String typed) {
             if (typed.isEmpty()) {
                 return Outcome.ok(Optional.empty());
             }
-            Optional<Unit> own = Units.find(typed, kind);
+            Optional<MeasureUnit> own = Units.find(typed, kind);
             if (own.isPresent()) {
                 return Outcome.ok(own);
             }
-            Optional<Unit> other = Units.findAny(typed);
+            Optional<MeasureUnit> other = Units.findAny(typed);
             if (other.isPresent() && other.get().equals(Units.PERCENT)) {
                 return Outcome.ok(other);
             }
@@ -134,8 +135,8 @@ public final class Quantities {
             return refused("has an unknown unit \"" + typed + "\"", unitsOf(kind));
         }
 
-        Outcome<Parsed> checked(Piece value, List<Doubt> doubts, Range range) {
-            Unit unit = value.unit().orElse(assumed);
+        Outcome<ParsedQuantity> checked(Piece value, List<Doubt> doubts, Range range) {
+            MeasureUnit unit = value.unit().orElse(assumed);
             if (unit.kind() != kind) {
                 return refused("is a percentage; " + kind.words() + " is needed here", "");
             }
@@ -150,12 +151,12 @@ public final class Quantities {
                         (low ? "is below " : "is above ") + brief(limit, unit),
                         low ? "The smallest value taken here is that" : "The largest value taken here is that");
             }
-            return Outcome.ok(new Parsed(si, unit, doubts));
+            return Outcome.ok(new ParsedQuantity(si, unit, doubts));
         }
 
-        Outcome<Parsed> withDoubts(Piece value, List<Piece> typed, List<DoubtWords> words, Range range) {
-            Optional<Unit> none = Optional.empty();
-            Unit shared = value.unit()
+        Outcome<ParsedQuantity> withDoubts(Piece value, List<Piece> typed, List<DoubtWords> words, Range range) {
+            Optional<MeasureUnit> none = Optional.empty();
+            MeasureUnit shared = value.unit()
                     .or(() -> typed.stream()
                             .map(Piece::unit)
                             .filter(unit ->
@@ -191,11 +192,11 @@ public final class Quantities {
     }
 
     /** Decimal product, so that 1.046 mm is the double nearest to 0.001046. */
-    private static double si(BigDecimal number, Unit unit) {
+    private static double si(BigDecimal number, MeasureUnit unit) {
         return number.multiply(BigDecimal.valueOf(unit.factor())).doubleValue();
     }
 
-    private static String suchAs(Kind kind, Unit unit) {
+    private static String suchAs(Kind kind, MeasureUnit unit) {
         return kind == Kind.NUMBER ? ", such as 0.95" : ", such as 0.24" + gap(unit) + unit.symbol();
     }
 
@@ -204,7 +205,7 @@ public final class Quantities {
             return "Type a number without a unit";
         }
         return "Known for " + kind.words() + ": "
-                + Units.of(kind).stream().map(Unit::symbol).collect(Collectors.joining(", "));
+                + Units.of(kind).stream().map(MeasureUnit::symbol).collect(Collectors.joining(", "));
     }
 
     /**
@@ -214,7 +215,7 @@ public final class Quantities {
      * @param unit to print in
      * @param decimals digits after the point, 0 or more
      */
-    public static String print(double si, Unit unit, int decimals) {
+    public static String print(double si, MeasureUnit unit, int decimals) {
         return rounded(unit.fromSi(si), decimals).toPlainString() + gap(unit) + unit.symbol();
     }
 
@@ -234,7 +235,7 @@ public final class Quantities {
      * @param unit to print in
      * @param decimalsWithoutDoubt digits after the point when {@code u} is 0
      */
-    public static String print(double si, double u, Unit unit, int decimalsWithoutDoubt) {
+    public static String print(double si, double u, MeasureUnit unit, int decimalsWithoutDoubt) {
         if (!(u >= 0) || !Double.isFinite(u)) {
             throw new IllegalArgumentException("uncertainty " + u);
         }
@@ -248,12 +249,12 @@ public final class Quantities {
     }
 
     /** A value with as many digits as it needs, up to six: for limits and examples. */
-    public static String brief(double si, Unit unit) {
+    public static String brief(double si, MeasureUnit unit) {
         return brief(si, unit, 6);
     }
 
     /** A value with as many digits as it needs, up to a number of significant ones. */
-    public static String brief(double si, Unit unit, int digits) {
+    public static String brief(double si, MeasureUnit unit, int digits) {
         BigDecimal value = new BigDecimal(unit.fromSi(si)).round(new MathContext(digits, RoundingMode.HALF_UP));
         BigDecimal shown = value.signum() == 0 ? BigDecimal.ZERO : value.stripTrailingZeros();
         int magnitude = shown.precision() - shown.scale();
@@ -268,7 +269,7 @@ public final class Quantities {
         return new BigDecimal(number).round(DUST).setScale(decimals, RoundingMode.HALF_UP);
     }
 
-    private static String gap(Unit unit) {
+    private static String gap(MeasureUnit unit) {
         return unit.symbol().isEmpty() || unit.equals(Units.DEGREE) || unit.equals(Units.ARC_MINUTE) ? "" : " ";
     }
 }

@@ -14,7 +14,7 @@ public enum UnitSystem {
      * @param unit the unit
      * @param decimals digits after the point, 0 or more
      */
-    public record Display(Unit unit, int decimals) {}
+    public record Display(MeasureUnit unit, int decimals) {}
 
     private static final Map<Kind, Display> METRIC_DISPLAY = metric();
     private static final Map<Kind, Display> INCH_DISPLAY = inch();

@@ -223,9 +223,9 @@ public final class GaugeStudy {
         }
         Working w = new Working();
         Result result = switch (c.form()) {
-            case ANOVA -> new Components(c, w).result();
-            case AVERAGE_AND_RANGE -> new Ranges(c, w).result();
-            case NESTED -> new Days(c, w).result();
+            case ANOVA -> new VarianceComponents(c, w).result();
+            case AVERAGE_AND_RANGE -> new AverageAndRange(c, w).result();
+            case NESTED -> new NestedStudy(c, w).result();
         };
         if (c.form() != Form.NESTED) {
             w.caution(

@@ -6,9 +6,9 @@ import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.conformity.Conformity;
 import shimwright.mechanics.conformity.Limits;
 import shimwright.mechanics.measure.Distribution;
+import shimwright.mechanics.measure.DrawSummary;
 import shimwright.mechanics.measure.MonteCarlo;
 import shimwright.mechanics.measure.RectangularSum;
-import shimwright.mechanics.measure.Sampled;
 import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.study.ToleranceLoop.Case;
 import shimwright.mechanics.study.ToleranceLoop.Case.Link;
@@ -56,7 +56,7 @@ final class LoopDraws {
                     return true;
                 },
                 Sampling.of(c.draws(), c.seed()).covering(THREE_SIGMA));
-        Sampled gap = Objects.requireNonNull(run.results().get(0));
+        DrawSummary gap = Objects.requireNonNull(run.results().get(0));
         double low = Objects.requireNonNull(run.results().get(1)).mean();
         double high = Objects.requireNonNull(run.results().get(2)).mean();
         return new double[] {gap.symmetric().low() - shifts, gap.symmetric().high() + shifts, Math.max(low, high)};

@@ -92,7 +92,7 @@ public record Answer(
     }
 
     /** The results in order, as a person reads them. */
-    public List<Shown> shown() {
+    public List<ShownValue> shown() {
         return new Render(system, budgets).shown(sheet.outputs(), result, "");
     }
 

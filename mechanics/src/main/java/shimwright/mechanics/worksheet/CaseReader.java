@@ -17,7 +17,7 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Doubt;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -44,7 +44,8 @@ final class CaseReader {
      * @param given values by key: text, numbers, booleans, lists, maps; dotted keys reach into records
      * @param system units of bare numbers
      */
-    static <C> Outcome<BoundCase<C>> bind(Class<C> type, List<Field> fields, Map<String, ?> given, UnitSystem system) {
+    static <C> Outcome<BoundCase<C>> bind(
+            Class<C> type, List<SheetField> fields, Map<String, ?> given, UnitSystem system) {
         CaseReader binder = new CaseReader(system);
         Object value = binder.record(type, fields, binder.nested(given), "");
         if (value == null || !binder.refusals.isEmpty()) {
@@ -84,9 +85,9 @@ final class CaseReader {
         return copy;
     }
 
-    private @Nullable Object record(Class<?> type, List<Field> fields, Map<String, Object> given, String path) {
+    private @Nullable Object record(Class<?> type, List<SheetField> fields, Map<String, Object> given, String path) {
         int before = refusals.size();
-        List<String> names = fields.stream().map(Field::name).toList();
+        List<String> names = fields.stream().map(SheetField::name).toList();
         Map<String, Object> known = new LinkedHashMap<>();
         for (Map.Entry<String, Object> entry : given.entrySet()) {
             String key = entry.getKey();
@@ -103,7 +104,7 @@ final class CaseReader {
         }
         @Nullable Object[] values = new @Nullable Object[fields.size()];
         for (int i = 0; i < values.length; i++) {
-            Field field = fields.get(i);
+            SheetField field = fields.get(i);
             boolean behind = ListText.blank(known.get(field.name())) && holdsTyped(field, fields, path);
             values[i] = behind ? 0.0 : value(field, known.get(field.name()), path + field.name());
         }
@@ -116,15 +117,16 @@ final class CaseReader {
     }
 
     /** Whether an uncertainty left out stands behind the ± of the value it belongs to. */
-    private boolean holdsTyped(Field uncertainty, List<Field> fields, String path) {
+    private boolean holdsTyped(SheetField uncertainty, List<SheetField> fields, String path) {
         return fields.stream()
                 .anyMatch(field ->
                         field.doubt().u().equals(uncertainty.name()) && doubts.containsKey(path + field.name()));
     }
 
     /** Takes what was typed behind ± into the inputs for it (JCGM 100:2008 5.1.2; degrees of freedom by G.4.1). */
-    private void take(List<Field> fields, int at, @Nullable Object[] values, Map<String, Object> known, String path) {
-        Field field = fields.get(at);
+    private void take(
+            List<SheetField> fields, int at, @Nullable Object[] values, Map<String, Object> known, String path) {
+        SheetField field = fields.get(at);
         List<Doubt> typed = field.doubt().u().isEmpty() ? null : doubts.remove(path + field.name());
         if (typed == null) {
             return;
@@ -172,7 +174,7 @@ final class CaseReader {
         }
     }
 
-    private @Nullable Object value(Field field, @Nullable Object given, String path) {
+    private @Nullable Object value(SheetField field, @Nullable Object given, String path) {
         Object raw = given instanceof String text && text.isBlank() && field.shape() != Shape.TEXT ? null : given;
         if (raw == null) {
             return absent(field, path);
@@ -189,7 +191,7 @@ final class CaseReader {
         };
     }
 
-    private @Nullable Object absent(Field field, String path) {
+    private @Nullable Object absent(SheetField field, String path) {
         if (field.orElse().isPresent()) {
             String text = field.orElse().get();
             return field.shape() == Shape.TEXT ? text : value(field, text, path);
@@ -209,12 +211,12 @@ final class CaseReader {
         return null;
     }
 
-    private @Nullable Object quantity(Field field, Object raw, String path) {
+    private @Nullable Object quantity(SheetField field, Object raw, String path) {
         String typed = scalar(raw, path, "one number is needed here");
         if (typed == null) {
             return null;
         }
-        Outcome<Parsed> parsed =
+        Outcome<ParsedQuantity> parsed =
                 Quantities.parse(typed, field.kind(), field.display(system).unit(), "", field.range());
         if (!parsed.isOk()) {
             parsed.refusals().forEach(refusal -> refuse(path, refusal.fact(), refusal.hint()));
@@ -226,7 +228,7 @@ final class CaseReader {
         return parsed.orElseThrow().si();
     }
 
-    private @Nullable Object wholeNumber(Field field, Object raw, String path) {
+    private @Nullable Object wholeNumber(SheetField field, Object raw, String path) {
         String typed = scalar(raw, path, "one whole number is needed here");
         if (typed == null) {
             return null;
@@ -234,7 +236,7 @@ final class CaseReader {
         double least = Math.max(field.range().min(), Integer.MIN_VALUE);
         double most = Math.min(field.range().max(), Integer.MAX_VALUE);
         Range range = new Range(least, most);
-        Outcome<Parsed> parsed =
+        Outcome<ParsedQuantity> parsed =
                 Quantities.parse(typed, Kind.NUMBER, field.display(system).unit(), "", range);
         if (!parsed.isOk()) {
             parsed.refusals().forEach(refusal -> refuse(path, refusal.fact(), refusal.hint()));
@@ -259,7 +261,7 @@ final class CaseReader {
         };
     }
 
-    private @Nullable Object choice(Field field, Object raw, String path) {
+    private @Nullable Object choice(SheetField field, Object raw, String path) {
         String typed = String.valueOf(raw);
         for (Object constant : field.type().getEnumConstants()) {
             if (Keys.same(((Enum<?>) constant).name(), typed)) {
@@ -273,7 +275,7 @@ final class CaseReader {
         return null;
     }
 
-    static String choices(Field field) {
+    static String choices(SheetField field) {
         return String.join(", ", field.choices());
     }
 
@@ -286,7 +288,7 @@ final class CaseReader {
         return typed == null ? null : typed.strip();
     }
 
-    private @Nullable Object list(Field field, Object raw, String path) {
+    private @Nullable Object list(SheetField field, Object raw, String path) {
         List<?> items = items(field, raw);
         if (items.size() < field.fewest() || items.size() > field.most()) {
             boolean few = items.size() < field.fewest();
@@ -309,14 +311,14 @@ final class CaseReader {
         return values;
     }
 
-    private static List<?> items(Field field, Object raw) {
+    private static List<?> items(SheetField field, Object raw) {
         if (raw instanceof List<?> list) {
             return list;
         }
         if (!(raw instanceof String text)) {
             return List.of(raw);
         }
-        Field entry = field.entry();
+        SheetField entry = field.entry();
         return switch (entry.shape()) {
             case LIST -> ListText.rows(text);
             case QUANTITY, OPTIONAL_QUANTITY, WHOLE_NUMBER -> ListText.numbers(text);
@@ -325,7 +327,7 @@ final class CaseReader {
     }
 
     /** The parts of a record: by name, or in order when typed as one text or list. */
-    private Map<String, Object> parts(Field field, Object raw, String path) {
+    private Map<String, Object> parts(SheetField field, Object raw, String path) {
         if (raw instanceof Map<?, ?>) {
             return nested(textKeys(raw));
         }

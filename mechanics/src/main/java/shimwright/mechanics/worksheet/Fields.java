@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Range;
-import shimwright.mechanics.quantity.Unit;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.quantity.Units;
 
@@ -20,44 +20,44 @@ import shimwright.mechanics.quantity.Units;
 final class Fields {
     private static final Pattern INDEX = Pattern.compile("\\[\\d+]");
 
-    private static final ClassValue<List<Field>> INPUTS = new ClassValue<>() {
+    private static final ClassValue<List<SheetField>> INPUTS = new ClassValue<>() {
         @Override
-        protected List<Field> computeValue(Class<?> type) {
+        protected List<SheetField> computeValue(Class<?> type) {
             return readInputs(type);
         }
     };
-    private static final ClassValue<List<Field>> OUTPUTS = new ClassValue<>() {
+    private static final ClassValue<List<SheetField>> OUTPUTS = new ClassValue<>() {
         @Override
-        protected List<Field> computeValue(Class<?> type) {
+        protected List<SheetField> computeValue(Class<?> type) {
             return readOutputs(type);
         }
     };
 
     private Fields() {}
 
-    static List<Field> inputs(Class<?> record) {
+    static List<SheetField> inputs(Class<?> record) {
         return INPUTS.get(record);
     }
 
-    static List<Field> outputs(Class<?> record) {
+    static List<SheetField> outputs(Class<?> record) {
         return OUTPUTS.get(record);
     }
 
-    private static List<Field> readInputs(Class<?> record) {
-        List<Field> fields = new ArrayList<>();
+    private static List<SheetField> readInputs(Class<?> record) {
+        List<SheetField> fields = new ArrayList<>();
         for (RecordComponent component : record.getRecordComponents()) {
             Input note = component.getAnnotation(Input.class);
             if (note == null) {
                 throw new IllegalArgumentException(where(component) + " has no @Input");
             }
-            Field field = input(component.getName(), component.getGenericType(), note, where(component));
+            SheetField field = input(component.getName(), component.getGenericType(), note, where(component));
             fields.add(field);
         }
         return List.copyOf(fields);
     }
 
-    private static List<Field> readOutputs(Class<?> record) {
-        List<Field> fields = new ArrayList<>();
+    private static List<SheetField> readOutputs(Class<?> record) {
+        List<SheetField> fields = new ArrayList<>();
         for (RecordComponent component : record.getRecordComponents()) {
             Output note = component.getAnnotation(Output.class);
             if (note == null) {
@@ -69,12 +69,12 @@ final class Fields {
     }
 
     /** A path in the words of its fields: "loose pieces entry 3, measured thickness"; empty where it leads to none. */
-    static Optional<String> label(List<Field> fields, String path) {
+    static Optional<String> label(List<SheetField> fields, String path) {
         List<String> words = new ArrayList<>();
-        List<Field> level = fields;
+        List<SheetField> level = fields;
         for (String step : path.split("\\.", -1)) {
             String name = INDEX.matcher(step).replaceAll("");
-            Optional<Field> here =
+            Optional<SheetField> here =
                     level.stream().filter(field -> field.name().equals(name)).findFirst();
             if (here.isEmpty()) {
                 return Optional.empty();
@@ -85,8 +85,8 @@ final class Fields {
         return Optional.of(String.join(", ", words));
     }
 
-    private static Field leaf(Field field) {
-        Field leaf = field;
+    private static SheetField leaf(SheetField field) {
+        SheetField leaf = field;
         while (leaf.shape() == Shape.LIST) {
             leaf = leaf.entry();
         }
@@ -94,12 +94,12 @@ final class Fields {
     }
 
     /** The field at a path such as {@code drawer[2].thickness}. */
-    static Field at(List<Field> fields, String path) {
-        List<Field> level = fields;
-        @Nullable Field found = null;
+    static SheetField at(List<SheetField> fields, String path) {
+        List<SheetField> level = fields;
+        @Nullable SheetField found = null;
         for (String step : path.split("\\.", -1)) {
             String name = INDEX.matcher(step).replaceAll("");
-            Field here = level.stream()
+            SheetField here = level.stream()
                     .filter(field -> field.name().equals(name))
                     .findFirst()
                     .orElseThrow(() -> new IllegalArgumentException("no field " + path));
@@ -112,19 +112,19 @@ final class Fields {
         return found;
     }
 
-    private static Field input(String name, Type type, Input note, String where) {
+    private static SheetField input(String name, Type type, Input note, String where) {
         Shape shape = shape(type, where);
         if (shape == Shape.BUDGET) {
             throw new IllegalArgumentException(where + ": a budget is not an input");
         }
-        List<Field> children = List.of();
+        List<SheetField> children = List.of();
         if (shape == Shape.RECORD) {
             children = inputs(raw(type));
         } else if (shape == Shape.LIST) {
             children = List.of(input(name, entry(type), note, where));
         }
         Optional<String> orElse = note.orElse().equals(Input.REQUIRED) ? Optional.empty() : Optional.of(note.orElse());
-        return new Field(
+        return new SheetField(
                 name,
                 shape,
                 raw(type),
@@ -137,19 +137,19 @@ final class Fields {
                 note.fewest(),
                 note.most(),
                 children,
-                new Field.DoubtPlace(note.u(), note.nu(), "", note.elsewhere()),
+                new SheetField.DoubtPlace(note.u(), note.nu(), "", note.elsewhere()),
                 "");
     }
 
-    private static Field output(String name, Type type, Output note, String where) {
+    private static SheetField output(String name, Type type, Output note, String where) {
         Shape shape = shape(type, where);
-        List<Field> children = List.of();
+        List<SheetField> children = List.of();
         if (shape == Shape.RECORD) {
             children = outputs(raw(type));
         } else if (shape == Shape.LIST) {
             children = List.of(output(name, entry(type), note, where));
         }
-        return new Field(
+        return new SheetField(
                 name,
                 shape,
                 raw(type),
@@ -162,13 +162,13 @@ final class Fields {
                 0,
                 Integer.MAX_VALUE,
                 children,
-                new Field.DoubtPlace(note.u(), note.nu(), note.budget(), ""),
+                new SheetField.DoubtPlace(note.u(), note.nu(), note.budget(), ""),
                 note.infinite());
     }
 
     private static UnitSystem.Display display(Kind kind, String symbol, int decimals, String where) {
         UnitSystem.Display usual = UnitSystem.METRIC.display(kind);
-        Unit unit = symbol.isEmpty()
+        MeasureUnit unit = symbol.isEmpty()
                 ? usual.unit()
                 : Units.find(symbol, kind).orElseThrow(() -> new IllegalArgumentException(where + ": unit " + symbol));
         return new UnitSystem.Display(unit, decimals >= 0 ? decimals : usual.decimals());
@@ -227,7 +227,7 @@ final class Fields {
     }
 
     /** The place of a field by its name; -1 where there is none. */
-    static int indexOf(List<Field> fields, String name) {
-        return fields.stream().map(Field::name).toList().indexOf(name);
+    static int indexOf(List<SheetField> fields, String name) {
+        return fields.stream().map(SheetField::name).toList().indexOf(name);
     }
 }

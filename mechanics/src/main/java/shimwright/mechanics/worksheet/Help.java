@@ -3,9 +3,9 @@ package shimwright.mechanics.worksheet;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
-import shimwright.mechanics.quantity.Unit;
 import shimwright.mechanics.quantity.UnitSystem;
 
 /** The help page of a worksheet: inputs with units, limits and defaults, an example, sources. */
@@ -21,7 +21,7 @@ public final class Help {
         out.append("\nA number may carry its own unit (0.0412 in, 41 thou) and its standard uncertainty (0.24 ± 0.01")
                 .append(" mm, also +-).\n");
         out.append("\nResults\n");
-        for (Field field : sheet.outputs()) {
+        for (SheetField field : sheet.outputs()) {
             out.append("  ")
                     .append(field.name())
                     .append("  ")
@@ -41,8 +41,8 @@ public final class Help {
         return out.toString();
     }
 
-    private static void inputs(List<Field> fields, String prefix, UnitSystem system, StringBuilder out) {
-        for (Field field : fields) {
+    private static void inputs(List<SheetField> fields, String prefix, UnitSystem system, StringBuilder out) {
+        for (SheetField field : fields) {
             String key = prefix + field.name();
             if (field.shape() == Shape.RECORD) {
                 out.append("  ")
@@ -62,14 +62,14 @@ public final class Help {
         }
     }
 
-    private static List<String> notes(Field field, UnitSystem system) {
-        Field leaf = field;
+    private static List<String> notes(SheetField field, UnitSystem system) {
+        SheetField leaf = field;
         while (leaf.shape() == Shape.LIST) {
             leaf = leaf.entry();
         }
         String what = switch (leaf.shape()) {
             case QUANTITY, OPTIONAL_QUANTITY -> {
-                Unit unit = leaf.display(system).unit();
+                MeasureUnit unit = leaf.display(system).unit();
                 yield (unit.symbol().isEmpty() ? "number" : unit.symbol()) + limits(leaf.range(), unit);
             }
             case WHOLE_NUMBER ->
@@ -88,7 +88,7 @@ public final class Help {
                 .collect(Collectors.toList());
     }
 
-    private static String limits(Range range, Unit unit) {
+    private static String limits(Range range, MeasureUnit unit) {
         boolean low = Double.isFinite(range.min());
         boolean high = Double.isFinite(range.max());
         if (low && high) {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import shimwright.mechanics.measure.Budget;
-import shimwright.mechanics.measure.Sampled;
+import shimwright.mechanics.measure.DrawSummary;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.Doubt;
 
@@ -88,7 +88,7 @@ final class HigherOrderTerms {
             double mixed = mixed(output, together, budget, own);
             double extra = variance.getOrDefault(output, 0.0) + mixed * mixed;
             double u = Math.sqrt(Math.max(0, budget.u() * budget.u() + extra));
-            double delta = Sampled.tolerance(u, DIGITS_SHOWN) + 1e-9 * Math.abs(middle.getOrDefault(output, 0.0));
+            double delta = DrawSummary.tolerance(u, DIGITS_SHOWN) + 1e-9 * Math.abs(middle.getOrDefault(output, 0.0));
             if (Double.isFinite(u) && Math.abs(own) + 2 * Math.abs(u - budget.u()) > delta) {
                 bent.add(output);
             }

@@ -16,20 +16,20 @@ final class Numbers {
     private Numbers() {}
 
     /** The numbers of a result, in the order of its fields. */
-    static Map<String, Double> of(List<Field> fields, Object record) {
+    static Map<String, Double> of(List<SheetField> fields, Object record) {
         return of(fields, record, record);
     }
 
     /** The numbers of another result of the same worksheet under the paths of the first; without those it has not. */
-    static Map<String, Double> of(List<Field> fields, Object first, Object other) {
+    static Map<String, Double> of(List<SheetField> fields, Object first, Object other) {
         Map<String, Double> numbers = new LinkedHashMap<>();
         record(fields, first, other, "", numbers);
         return numbers;
     }
 
     private static void record(
-            List<Field> fields, Object first, Object other, String prefix, Map<String, Double> numbers) {
-        for (Field field : fields) {
+            List<SheetField> fields, Object first, Object other, String prefix, Map<String, Double> numbers) {
+        for (SheetField field : fields) {
             value(
                     field,
                     Records.get(first, field.name()),
@@ -40,7 +40,11 @@ final class Numbers {
     }
 
     private static void value(
-            Field field, @Nullable Object first, @Nullable Object other, String path, Map<String, Double> numbers) {
+            SheetField field,
+            @Nullable Object first,
+            @Nullable Object other,
+            String path,
+            Map<String, Double> numbers) {
         if (first == null || other == null) {
             return;
         }
@@ -53,14 +57,14 @@ final class Numbers {
         }
     }
 
-    private static boolean numeric(Field entry) {
+    private static boolean numeric(SheetField entry) {
         return switch (entry.shape()) {
             case QUANTITY, OPTIONAL_QUANTITY, RECORD, LIST -> true;
             case WHOLE_NUMBER, YES_NO, CHOICE, TEXT, BUDGET -> false;
         };
     }
 
-    private static void list(Field entry, List<?> first, List<?> other, String path, Map<String, Double> numbers) {
+    private static void list(SheetField entry, List<?> first, List<?> other, String path, Map<String, Double> numbers) {
         if (first == other) {
             for (int i = 0; i < first.size(); i++) {
                 value(entry, first.get(i), first.get(i), path + "[" + i + "]", numbers);
@@ -83,12 +87,12 @@ final class Numbers {
     }
 
     /** The texts and choices of an entry; empty where it has none. */
-    private static String name(Field entry, Object item) {
+    private static String name(SheetField entry, Object item) {
         if (entry.shape() != Shape.RECORD) {
             return "";
         }
         StringBuilder name = new StringBuilder();
-        for (Field field : entry.children()) {
+        for (SheetField field : entry.children()) {
             boolean texts = field.shape() == Shape.LIST && field.entry().shape() == Shape.TEXT;
             if (field.shape() == Shape.TEXT || texts) {
                 name.append(Records.get(item, field.name())).append('\n');

@@ -21,7 +21,7 @@ final class PerturbedCase<C extends Record, R extends Record> {
     PerturbedCase(Worksheet<C, R> sheet, C value, List<Influence> influences) {
         this.sheet = sheet;
         this.value = value;
-        List<Field> inputs = sheet.inputs();
+        List<SheetField> inputs = sheet.inputs();
         influences.forEach(influence -> influence
                 .moves()
                 .keySet()
@@ -33,7 +33,7 @@ final class PerturbedCase<C extends Record, R extends Record> {
                                 Fields.at(inputs, at).range()))));
     }
 
-    List<Field> outputs() {
+    List<SheetField> outputs() {
         return sheet.outputs();
     }
 

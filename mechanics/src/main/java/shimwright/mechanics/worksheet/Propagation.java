@@ -142,7 +142,7 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
     private static <R extends Record> boolean jumps(
             Worksheet<?, R> sheet, R base, R moved, Influence influence, List<String> cautions) {
         boolean jumps = false;
-        for (Field field : sheet.outputs()) {
+        for (SheetField field : sheet.outputs()) {
             if (field.shape() != Shape.CHOICE && field.shape() != Shape.YES_NO) {
                 continue;
             }

@@ -15,11 +15,11 @@ import shimwright.mechanics.quantity.UnitSystem;
 record Render(UnitSystem system, Map<String, Budget> budgets) {
 
     /** Whether every number is finite, or infinite where the field has a word for it. */
-    static boolean finite(List<Field> fields, Object record) {
+    static boolean finite(List<SheetField> fields, Object record) {
         return fields.stream().allMatch(field -> finite(field, Records.get(record, field.name())));
     }
 
-    private static boolean finite(Field field, @Nullable Object value) {
+    private static boolean finite(SheetField field, @Nullable Object value) {
         if (value instanceof Double number) {
             return Double.isFinite(number)
                     || (!Double.isNaN(number) && !field.infinite().isEmpty());
@@ -41,16 +41,16 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
         return value instanceof Enum<?> constant ? words(constant) : String.valueOf(value);
     }
 
-    Map<String, Object> json(List<Field> fields, Object record, String prefix) {
+    Map<String, Object> json(List<SheetField> fields, Object record, String prefix) {
         Map<String, Object> json = new LinkedHashMap<>();
-        for (Field field : fields) {
+        for (SheetField field : fields) {
             Object value = Records.get(record, field.name());
             json.put(field.name(), json(field, value, record, prefix + field.name()));
         }
         return json;
     }
 
-    private Object json(Field field, @Nullable Object value, Object record, String path) {
+    private Object json(SheetField field, @Nullable Object value, Object record, String path) {
         if (field.shape() == Shape.RECORD && value != null) {
             return json(field.children(), value, path + ".");
         }
@@ -103,7 +103,7 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
     }
 
     /** The whole doubt: the component that holds it, which that of the inputs is part of; else that of the inputs. */
-    private double doubt(Field field, Object record, String path) {
+    private double doubt(SheetField field, Object record, String path) {
         Budget budget = budgets.get(path);
         Object own = field.doubt().u().isEmpty()
                 ? null
@@ -114,7 +114,7 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
         return budget == null ? 0 : budget.u();
     }
 
-    private String text(Field field, @Nullable Object value, Object record, String path) {
+    private String text(SheetField field, @Nullable Object value, Object record, String path) {
         if (value instanceof Double number) {
             if (Double.isInfinite(number)) {
                 return field.infinite();
@@ -128,42 +128,43 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
         return choice(value);
     }
 
-    List<Shown> shown(List<Field> fields, Object record, String prefix) {
-        List<Shown> shown = new ArrayList<>();
-        for (Field field : fields) {
+    List<ShownValue> shown(List<SheetField> fields, Object record, String prefix) {
+        List<ShownValue> shown = new ArrayList<>();
+        for (SheetField field : fields) {
             shown.add(shown(field, Records.get(record, field.name()), record, prefix + field.name()));
         }
         return shown;
     }
 
-    private Shown shown(Field field, @Nullable Object value, Object record, String path) {
+    private ShownValue shown(SheetField field, @Nullable Object value, Object record, String path) {
         if (value instanceof Budget budget) {
-            return new Shown(field, path, "", budget.contributions(), List.of());
+            return new ShownValue(field, path, "", budget.contributions(), List.of());
         }
         if (value instanceof List<?> list && field.entry().shape() == Shape.RECORD) {
-            List<List<Shown>> entries = new ArrayList<>();
+            List<List<ShownValue>> entries = new ArrayList<>();
             for (int i = 0; i < list.size(); i++) {
                 entries.add(shown(field.entry().children(), list.get(i), path + "[" + i + "]."));
             }
-            return new Shown(field, path, list.isEmpty() ? "none" : "", List.of(), entries);
+            return new ShownValue(field, path, list.isEmpty() ? "none" : "", List.of(), entries);
         }
         if (value instanceof List<?> list) {
             List<String> items = new ArrayList<>();
             for (int i = 0; i < list.size(); i++) {
                 items.add(text(field.entry(), list.get(i), record, path + "[" + i + "]"));
             }
-            return new Shown(field, path, items.isEmpty() ? "none" : String.join(", ", items), List.of(), List.of());
+            return new ShownValue(
+                    field, path, items.isEmpty() ? "none" : String.join(", ", items), List.of(), List.of());
         }
         if (field.shape() == Shape.RECORD && value != null) {
-            return new Shown(field, path, "", List.of(), List.of(shown(field.children(), value, path + ".")));
+            return new ShownValue(field, path, "", List.of(), List.of(shown(field.children(), value, path + ".")));
         }
         Budget budget = budgets.get(path);
         List<Contribution> parts = budget != null && budget.u() > 0 ? budget.contributions() : List.of();
-        return new Shown(field, path, text(field, value, record, path), parts, List.of());
+        return new ShownValue(field, path, text(field, value, record, path), parts, List.of());
     }
 
-    void text(List<Field> fields, Object record, String indent, String prefix, StringBuilder out) {
-        for (Field field : fields) {
+    void text(List<SheetField> fields, Object record, String indent, String prefix, StringBuilder out) {
+        for (SheetField field : fields) {
             Object value = Records.get(record, field.name());
             String path = prefix + field.name();
             out.append(indent).append(field.meaning()).append(": ");
@@ -172,7 +173,7 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
     }
 
     private void write(
-            Field field, @Nullable Object value, Object record, String indent, String path, StringBuilder out) {
+            SheetField field, @Nullable Object value, Object record, String indent, String path, StringBuilder out) {
         if (value instanceof Budget budget) {
             out.append('\n');
             budget(budget, field, indent + "  ", out);
@@ -205,7 +206,7 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
         return nu >= 1000 ? "over 1000" : String.valueOf(Math.floor(nu * 10) / 10);
     }
 
-    private void budget(Budget budget, Field field, String indent, StringBuilder out) {
+    private void budget(Budget budget, SheetField field, String indent, StringBuilder out) {
         UnitSystem.Display display = field.display(system);
         for (Contribution part : budget.contributions()) {
             out.append(indent)

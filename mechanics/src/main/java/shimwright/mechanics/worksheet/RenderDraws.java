@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.measure.DrawSummary;
 import shimwright.mechanics.measure.FirstOrderCheck;
 import shimwright.mechanics.measure.Interval;
-import shimwright.mechanics.measure.Sampled;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
 
@@ -30,7 +30,7 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
     }
 
     private Map<String, Object> json(String output) {
-        Sampled one = sampled(output);
+        DrawSummary one = sampled(output);
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("unit", Fields.at(sheet.outputs(), output).kind().siSymbol());
         json.put("mean", one.mean());
@@ -52,8 +52,8 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
         return json;
     }
 
-    private Sampled sampled(String output) {
-        Sampled one = draws.outputs().get(output);
+    private DrawSummary sampled(String output) {
+        DrawSummary one = draws.outputs().get(output);
         if (one == null) {
             throw new IllegalArgumentException("no draws of " + output);
         }
@@ -71,8 +71,8 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
         return order;
     }
 
-    private void collect(List<Field> fields, String prefix, List<String> order) {
-        for (Field field : fields) {
+    private void collect(List<SheetField> fields, String prefix, List<String> order) {
+        for (SheetField field : fields) {
             order.add(prefix + field.name());
             if (field.shape() == Shape.RECORD) {
                 collect(field.children(), prefix + field.name() + ".", order);
@@ -96,7 +96,7 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
     }
 
     /** {@code axial, + to the rear (gears 2)}: the entry counted from 1. */
-    private static String label(Field field, String path) {
+    private static String label(SheetField field, String path) {
         int open = path.indexOf('[');
         if (open < 0) {
             return field.meaning();
@@ -119,11 +119,11 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
         lines.add("Monte Carlo, " + draws.draws() + " draws, seed "
                 + draws.sampling().seed());
         for (String output : inOrder()) {
-            Sampled one = sampled(output);
+            DrawSummary one = sampled(output);
             if (one.u() == 0) {
                 continue;
             }
-            Field field = Fields.at(sheet.outputs(), output);
+            SheetField field = Fields.at(sheet.outputs(), output);
             UnitSystem.Display display = field.display(system);
             lines.add(label(field, output) + ": "
                     + Quantities.print(one.mean(), one.u(), display.unit(), display.decimals())
@@ -146,7 +146,7 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
     }
 
     /** As many as two digits of u need. */
-    private static int decimals(Sampled one, UnitSystem.Display display) {
+    private static int decimals(DrawSummary one, UnitSystem.Display display) {
         return Math.max(
                 0, 1 - (int) Math.floor(Math.log10(one.u() / display.unit().factor())));
     }

@@ -10,9 +10,9 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.atomic.LongAdder;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Distribution;
+import shimwright.mechanics.measure.DrawSummary;
 import shimwright.mechanics.measure.FirstOrderCheck;
 import shimwright.mechanics.measure.MonteCarlo;
-import shimwright.mechanics.measure.Sampled;
 import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -35,7 +35,7 @@ public record Simulation(
         int draws,
         int refused,
         boolean settled,
-        Map<String, Sampled> outputs,
+        Map<String, DrawSummary> outputs,
         Map<String, FirstOrderCheck> checks,
         Map<String, Map<String, Double>> choices,
         List<String> cautions) {
@@ -94,8 +94,8 @@ public record Simulation(
         private final R base;
         private final List<Influence> influences;
         private final List<String> outputs;
-        private final List<Field> fields;
-        private final List<Field> words;
+        private final List<SheetField> fields;
+        private final List<SheetField> words;
         private final Map<String, Map<String, LongAdder>> counts = new ConcurrentHashMap<>();
         private final AtomicReference<String> why = new AtomicReference<>("");
 
@@ -121,11 +121,11 @@ public record Simulation(
                         run.refused() + " of " + all + " draws have no answer, such as " + why.get(),
                         "Give a smaller uncertainty, or a shape with ends (rectangular, triangular, u-shaped)")));
             }
-            Map<String, Sampled> sampled = new LinkedHashMap<>();
+            Map<String, DrawSummary> sampled = new LinkedHashMap<>();
             Map<String, FirstOrderCheck> checks = new LinkedHashMap<>();
             for (int i = 0; i < outputs.size(); i++) {
                 String output = outputs.get(i);
-                Sampled one = run.results().get(i);
+                DrawSummary one = run.results().get(i);
                 if (one != null) {
                     Budget budget = budgets.getOrDefault(output, Budget.NONE);
                     sampled.put(output, one);
@@ -162,7 +162,7 @@ public record Simulation(
             for (int i = 0; i < results.length; i++) {
                 results[i] = numbers.getOrDefault(outputs.get(i), Double.NaN);
             }
-            for (Field field : words) {
+            for (SheetField field : words) {
                 counts.computeIfAbsent(field.name(), name -> new ConcurrentHashMap<>())
                         .computeIfAbsent(Render.choice(Records.get(result, field.name())), word -> new LongAdder())
                         .increment();
@@ -181,7 +181,7 @@ public record Simulation(
         }
 
         private List<String> cautions(
-                MonteCarlo.Run run, Map<String, Sampled> sampled, Map<String, FirstOrderCheck> checks) {
+                MonteCarlo.Run run, Map<String, DrawSummary> sampled, Map<String, FirstOrderCheck> checks) {
             List<String> cautions = new ArrayList<>();
             if (run.refused() > 0) {
                 cautions.add(run.refused() + " draws had no answer and are left out.");

@@ -33,7 +33,7 @@ record TotalDoubt<R extends Record>(R result, Map<String, Budget> budgets) {
         for (Map.Entry<String, Budget> entry : fromInputs.entrySet()) {
             String path = entry.getKey();
             Budget typed = entry.getValue();
-            Field.DoubtPlace place = Fields.at(sheet.outputs(), path).doubt();
+            SheetField.DoubtPlace place = Fields.at(sheet.outputs(), path).doubt();
             if (place.u().isEmpty() || typed.u() == 0) {
                 continue;
             }

@@ -78,12 +78,12 @@ public record Worksheet<C extends Record, R extends Record>(
     }
 
     /** What it needs, in order. */
-    public List<Field> inputs() {
+    public List<SheetField> inputs() {
         return Fields.inputs(caseType);
     }
 
     /** What it gives, in order. */
-    public List<Field> outputs() {
+    public List<SheetField> outputs() {
         return Fields.outputs(resultType);
     }
 
@@ -94,8 +94,8 @@ public record Worksheet<C extends Record, R extends Record>(
         return example;
     }
 
-    private static void collectExamples(List<Field> fields, String prefix, Map<String, String> example) {
-        for (Field field : fields) {
+    private static void collectExamples(List<SheetField> fields, String prefix, Map<String, String> example) {
+        for (SheetField field : fields) {
             if (!field.example().isEmpty()) {
                 example.put(prefix + field.name(), field.example());
             } else if (field.shape() == Shape.RECORD) {
@@ -195,7 +195,7 @@ public record Worksheet<C extends Record, R extends Record>(
     }
 
     private Outcome<Computed<C, R>> judged(BoundCase<C> bound, Worked<R> worked, Propagation propagated) {
-        for (Field field : inputs()) {
+        for (SheetField field : inputs()) {
             String output = field.doubt().elsewhere();
             Budget typed = propagated.budgets().getOrDefault(output, Budget.NONE);
             if (!output.isEmpty() && typed.u() > 0) {

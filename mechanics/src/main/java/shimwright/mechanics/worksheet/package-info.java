@@ -1,6 +1,7 @@
 /**
- * One mechanism for every calculation. A worksheet is an annotated input record, an annotated output record and a pure
- * function between them; text door, JSON answer, help, web form and uncertainty are all derived from these three.
+ * One mechanism for every calculation: a worksheet is an annotated input record, an annotated output record and a pure
+ * function between them; text door, JSON answer, help, web form and uncertainty are all derived from these three. It may
+ * touch measuring, quantities, outcomes, working and diagrams, and knows no topic.
  *
  * <p>To add one, in its own topic package:
  *

@@ -17,9 +17,9 @@ import org.junit.jupiter.api.TestFactory;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.Field;
 import shimwright.mechanics.worksheet.Help;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** What holds for every worksheet of this part: its example works, and nothing within its ranges breaks it. */
@@ -54,7 +54,7 @@ class AnySheetTest {
     Stream<DynamicTest> theExampleOfTheHelpWorks() {
         return NAMES.stream()
                 .map(name -> DynamicTest.dynamicTest(name, () -> {
-                    Worksheet<?, ?> sheet = Bench.sheet(name);
+                    Worksheet<?, ?> sheet = SheetCalls.sheet(name);
                     Outcome<Answer> outcome = sheet.answer(sheet.example(), UnitSystem.METRIC);
                     assertThat(outcome.refusals()).isEmpty();
                     Answer answer = outcome.orElseThrow();
@@ -69,7 +69,7 @@ class AnySheetTest {
     Stream<DynamicTest> withoutDoubtInThereIsNoneOut() {
         return NAMES.stream()
                 .map(name -> DynamicTest.dynamicTest(name, () -> {
-                    Worksheet<?, ?> sheet = Bench.sheet(name);
+                    Worksheet<?, ?> sheet = SheetCalls.sheet(name);
                     Answer answer =
                             sheet.answer(sheet.example(), UnitSystem.METRIC).orElseThrow();
                     assertThat(answer.budgets()).isEmpty();
@@ -79,9 +79,9 @@ class AnySheetTest {
     @Property(tries = 1500)
     void nothingWithinTheRangesBreaksASheet(@ForAll long seed) {
         Random random = new Random(seed);
-        Worksheet<?, ?> sheet = Bench.sheet(NAMES.get(random.nextInt(NAMES.size())));
+        Worksheet<?, ?> sheet = SheetCalls.sheet(NAMES.get(random.nextInt(NAMES.size())));
         Map<String, Object> inputs = new LinkedHashMap<>();
-        for (Field field : sheet.inputs()) {
+        for (SheetField field : sheet.inputs()) {
             Object value = value(field, random, false);
             if (value != null) {
                 inputs.put(field.name(), value);
@@ -107,7 +107,7 @@ class AnySheetTest {
         }
     }
 
-    private static @Nullable Object value(Field field, Random random, boolean inside) {
+    private static @Nullable Object value(SheetField field, Random random, boolean inside) {
         int dice = random.nextInt(10);
         if (dice < 5 && !inside) {
             return field.example().isEmpty() ? null : field.example();
@@ -129,7 +129,7 @@ class AnySheetTest {
         };
     }
 
-    private static Object list(Field field, Random random) {
+    private static Object list(SheetField field, Random random) {
         List<Object> items = new ArrayList<>();
         int count = Math.min(field.most(), 1 + random.nextInt(4));
         for (int i = 0; i < count; i++) {
@@ -138,7 +138,7 @@ class AnySheetTest {
                 continue;
             }
             Map<String, Object> record = new LinkedHashMap<>();
-            for (Field child : field.entry().children()) {
+            for (SheetField child : field.entry().children()) {
                 Object value = value(child, random, true);
                 if (value != null) {
                     record.put(child.name(), value);
@@ -149,14 +149,14 @@ class AnySheetTest {
         return items;
     }
 
-    private static Object quantity(Field field, Random random) {
+    private static Object quantity(SheetField field, Random random) {
         Map<String, Object> quantity = new LinkedHashMap<>();
         quantity.put("value", number(field, random));
         quantity.put("unit", field.kind().siSymbol());
         return quantity;
     }
 
-    private static double number(Field field, Random random) {
+    private static double number(SheetField field, Random random) {
         double min = Math.max(field.range().min(), -1e9);
         double max = Math.min(field.range().max(), 1e9);
         double value = switch (random.nextInt(6)) {

@@ -44,7 +44,7 @@ class GearChecksTest {
         double expected = Double.parseDouble(row.get("expected"));
         double tolerance = Double.parseDouble(row.get("tolerance"));
         String unit = bound.unit().isEmpty() ? row.get("unit") : bound.unit();
-        double found = Bench.in(Bench.number(bound.sheet(), bound.inputs(), bound.output()), unit);
+        double found = SheetCalls.in(SheetCalls.number(bound.sheet(), bound.inputs(), bound.output()), unit);
         System.out.printf(
                 "%s  %s.%s = %.9g %s, published %s, deviation %.2g (allowed %s)  [%s; %s]%n",
                 id,
@@ -64,7 +64,7 @@ class GearChecksTest {
 
     static Map<String, Binding> bindings() {
         Map<String, Binding> bindings = new LinkedHashMap<>();
-        for (String line : Bench.resource("/gears/bindings.txt")) {
+        for (String line : SheetCalls.resource("/gears/bindings.txt")) {
             String[] parts = line.split("\\s*::\\s*", -1);
             Binding old = bindings.put(
                     parts[0].strip(),
@@ -76,7 +76,7 @@ class GearChecksTest {
 
     private static Map<String, String> listed() {
         Map<String, String> listed = new LinkedHashMap<>();
-        for (String line : Bench.resource("/gears/listed.txt")) {
+        for (String line : SheetCalls.resource("/gears/listed.txt")) {
             String[] parts = line.split("\\s*::\\s*", 2);
             assertThat(parts).as("no reason given: " + line).hasSize(2);
             listed.put(parts[0].strip(), parts[1]);

@@ -26,13 +26,13 @@ public final class GearRows {
                             row.get("id"),
                             row.get("inputs") + " " + row.get("quantity"),
                             row.get("expected"),
-                            Bench.inputs(bound.inputs()),
+                            SheetCalls.inputs(bound.inputs()),
                             given -> {
                                 Outcome<Answer> answer =
-                                        Bench.sheet(bound.sheet()).answer(given, UnitSystem.METRIC);
+                                        SheetCalls.sheet(bound.sheet()).answer(given, UnitSystem.METRIC);
                                 return answer.isOk()
-                                        ? OptionalDouble.of(
-                                                Bench.in(Bench.number(answer.orElseThrow(), bound.output()), unit))
+                                        ? OptionalDouble.of(SheetCalls.in(
+                                                SheetCalls.number(answer.orElseThrow(), bound.output()), unit))
                                         : OptionalDouble.empty();
                             });
                 })

@@ -18,16 +18,20 @@ class GearboxForcesTest {
     /** Shigley's Mechanical Engineering Design, 9th ed., p. 375 (read): intermediate shaft of a spur gear train. */
     @Test
     void thePrintedIntermediateShaftIsMet() {
-        Answer answer = Bench.answer(
+        Answer answer = SheetCalls.answer(
                 "mesh-forces",
                 "inputTorque=720 lbf·in | inputTeeth=16 | drivenTeeth=72 | diametralPitch=6 | helix=0°"
                         + " | position=2.75 in | gears=low: 16: 72: 8.5 in | bearingA=0.75 in | bearingB=10.75 in");
         double pound = 4.4482216152605;
         // the book goes on with a gear force of 2431 lbf where 3240 lbf·in on 16 teeth of 6 to the inch give 2430
-        assertThat(Math.abs(Bench.number(answer, "loads[0].across")) / pound).isCloseTo(115.0, within(0.5));
-        assertThat(Math.abs(Bench.number(answer, "loads[0].along")) / pound).isCloseTo(356.7, within(0.5));
-        assertThat(Math.abs(Bench.number(answer, "loads[1].across")) / pound).isCloseTo(1776.0, within(0.8));
-        assertThat(Math.abs(Bench.number(answer, "loads[1].along")) / pound).isCloseTo(725.3, within(0.8));
+        assertThat(Math.abs(SheetCalls.number(answer, "loads[0].across")) / pound)
+                .isCloseTo(115.0, within(0.5));
+        assertThat(Math.abs(SheetCalls.number(answer, "loads[0].along")) / pound)
+                .isCloseTo(356.7, within(0.5));
+        assertThat(Math.abs(SheetCalls.number(answer, "loads[1].across")) / pound)
+                .isCloseTo(1776.0, within(0.8));
+        assertThat(Math.abs(SheetCalls.number(answer, "loads[1].along")) / pound)
+                .isCloseTo(725.3, within(0.8));
     }
 
     private static final String HAND = "inputTorque=100 N·m | inputTeeth=20 | drivenTeeth=40 | module=2.5 mm | helix=0°"
@@ -41,28 +45,29 @@ class GearboxForcesTest {
      */
     @Test
     void spigotAndBearingsAsWorkedOutByHand() {
-        Answer answer = Bench.answer("mesh-forces", HAND + "drive");
+        Answer answer = SheetCalls.answer("mesh-forces", HAND + "drive");
         double half = 4000 * Math.tan(Math.PI / 9);
         is(answer, 0, "output bearing", -half, 4000);
         is(answer, 1, "spigot, on the output shaft", -half, 4000);
         is(answer, 2, "input bearing 1", half * (420 / 180.0 - 2), -80 / 0.18);
         is(answer, 3, "input bearing 2", -half * 420 / 180, 80 / 0.18);
-        assertThat(Bench.number(answer, "main[0].torque")).isCloseTo(400, within(1e-9));
+        assertThat(SheetCalls.number(answer, "main[0].torque")).isCloseTo(400, within(1e-9));
         for (int i = 0; i < 4; i++) {
-            assertThat(Bench.number(answer, "loads[" + (8 + i) + "].radial")).isZero();
+            assertThat(SheetCalls.number(answer, "loads[" + (8 + i) + "].radial"))
+                    .isZero();
         }
-        assertThat(Bench.number(answer, "main[1].torque")).isEqualTo(100);
-        Answer coast = Bench.answer("mesh-forces", HAND + "coast");
+        assertThat(SheetCalls.number(answer, "main[1].torque")).isEqualTo(100);
+        Answer coast = SheetCalls.answer("mesh-forces", HAND + "coast");
         is(coast, 1, "spigot, on the output shaft", -half, -4000);
-        assertThat(Bench.number(coast, "main[0].torque")).isCloseTo(-400, within(1e-9));
+        assertThat(SheetCalls.number(coast, "main[0].torque")).isCloseTo(-400, within(1e-9));
         assertThat(answer.diagrams()).hasSize(6);
     }
 
     private static void is(Answer answer, int at, String name, double along, double across) {
         String path = "loads[" + (2 + at) + "].";
-        assertThat(Bench.at(answer, path + "bearing")).isEqualTo(name);
-        assertThat(Bench.number(answer, path + "along")).isCloseTo(along, within(1e-6));
-        assertThat(Bench.number(answer, path + "across")).isCloseTo(across, within(1e-6));
+        assertThat(SheetCalls.at(answer, path + "bearing")).isEqualTo(name);
+        assertThat(SheetCalls.number(answer, path + "along")).isCloseTo(along, within(1e-6));
+        assertThat(SheetCalls.number(answer, path + "across")).isCloseTo(across, within(1e-6));
     }
 
     private record Vector(double x, double y, double z) {
@@ -120,7 +125,7 @@ class GearboxForcesTest {
     }
 
     private static Vector load(Answer answer, String path) {
-        return new Vector(0, Bench.number(answer, path + ".along"), Bench.number(answer, path + ".across"));
+        return new Vector(0, SheetCalls.number(answer, path + ".along"), SheetCalls.number(answer, path + ".across"));
     }
 
     /** One unit as drawn by chance; lengths in m. */
@@ -134,7 +139,7 @@ class GearboxForcesTest {
         }
 
         Answer ask(String gear, String bearings, String pull) {
-            return Bench.answer(
+            return SheetCalls.answer(
                     "mesh-forces",
                     String.format(
                             Locale.ROOT,
@@ -183,15 +188,15 @@ class GearboxForcesTest {
         double height = box.radius(in) + box.radius(driven);
         Vector inputPush = push(
                 0,
-                -way * Bench.number(answer, "input.tangential"),
-                Bench.number(answer, "input.radial"),
-                Bench.number(answer, "input.axial"));
+                -way * SheetCalls.number(answer, "input.tangential"),
+                SheetCalls.number(answer, "input.radial"),
+                SheetCalls.number(answer, "input.axial"));
         Vector inputAt = at(0.025, 0, box.radius(driven), 0);
         Vector gearPush = push(
                 0,
-                way * Bench.number(answer, "gears[0].tangential"),
-                Bench.number(answer, "gears[0].radial"),
-                Bench.number(answer, "gears[0].axial"));
+                way * SheetCalls.number(answer, "gears[0].tangential"),
+                SheetCalls.number(answer, "gears[0].radial"),
+                SheetCalls.number(answer, "gears[0].axial"));
         Vector gearAt = at(box.place(), 0, box.radius(driving), 0);
 
         counterIsBalanced(answer, inputAt, inputPush, gearAt, gearPush);
@@ -201,11 +206,11 @@ class GearboxForcesTest {
         Sum input = new Sum();
         input.add(inputAt, inputPush.negate());
         input.torque(way * torque);
-        input.add(axis, new Vector(-Bench.number(answer, "main[0].inputThrust"), 0, 0));
+        input.add(axis, new Vector(-SheetCalls.number(answer, "main[0].inputThrust"), 0, 0));
         Sum output = new Sum();
         output.add(gearAt, gearPush.negate());
-        output.torque(-Bench.number(answer, "main[0].torque"));
-        output.add(axis, new Vector(-Bench.number(answer, "main[0].outputThrust"), 0, 0));
+        output.torque(-SheetCalls.number(answer, "main[0].torque"));
+        output.add(axis, new Vector(-SheetCalls.number(answer, "main[0].outputThrust"), 0, 0));
         if (inputCarries) {
             output.add(axis.add(new Vector(own[2], 0, 0)), spigotOn);
             input.add(axis.add(new Vector(own[2], 0, 0)), spigotOn.negate());
@@ -221,7 +226,7 @@ class GearboxForcesTest {
         }
         input.isBalanced();
         output.isBalanced();
-        assertThat(Bench.number(answer, "main[0].torque"))
+        assertThat(SheetCalls.number(answer, "main[0].torque"))
                 .isCloseTo(way * torque * driven / in * box.out() / driving, within(1e-9 * torque));
     }
 
@@ -232,7 +237,7 @@ class GearboxForcesTest {
         counter.add(gearAt, gearPush);
         counter.add(Vector.ZERO, load(answer, "loads[0]"));
         counter.add(new Vector(0.18, 0, 0), load(answer, "loads[1]"));
-        counter.add(Vector.ZERO, new Vector(-Bench.number(answer, "gears[0].thrust"), 0, 0));
+        counter.add(Vector.ZERO, new Vector(-SheetCalls.number(answer, "gears[0].thrust"), 0, 0));
         counter.isBalanced();
     }
 
@@ -248,7 +253,7 @@ class GearboxForcesTest {
         double near = (driving + idler) * unit;
         double far = (out + idler) * unit;
         double around = Math.acos((near * near + height * height - far * far) / (2 * near * height)) * (left ? -1 : 1);
-        Answer answer = Bench.answer(
+        Answer answer = SheetCalls.answer(
                 "mesh-forces",
                 "inputTorque=150 N·m | inputTeeth=24 | drivenTeeth=29 | module=2.5 mm | helix=0° | position=25 mm"
                         + " | bearingA=0 mm | bearingB=180 mm | inputBearings=-150 mm, 0 mm | spigot=30 mm"
@@ -256,7 +261,7 @@ class GearboxForcesTest {
                         + ": 160 mm: 0°: right: 2.5 mm: "
                         + idler + ": " + around + " rad");
         double torque = 150 * 29.0 / 24 * out / driving;
-        assertThat(Bench.number(answer, "main[0].torque")).isCloseTo(-torque, within(1e-9 * torque));
+        assertThat(SheetCalls.number(answer, "main[0].torque")).isCloseTo(-torque, within(1e-9 * torque));
         Vector axis = new Vector(0, height, 0);
         Sum box = new Sum();
         box.add(Vector.ZERO, load(answer, "loads[0]"));
@@ -265,7 +270,7 @@ class GearboxForcesTest {
         for (int i : List.of(0, 2, 3)) {
             box.add(axis.add(new Vector(places[i], 0, 0)), load(answer, "loads[" + (2 + i) + "]"));
         }
-        assertThat(Bench.at(answer, "loads[6].bearing")).isEqualTo("idler pin");
+        assertThat(SheetCalls.at(answer, "loads[6].bearing")).isEqualTo("idler pin");
         box.add(at(0.16, 0, near, around), load(answer, "loads[6]"));
         box.torque(150 + torque);
         box.isBalanced();

@@ -20,32 +20,32 @@ class PowerFlowTest {
 
     private static void is(Answer answer, int at, String part, double rpm, double torque) {
         String path = "path[" + at + "].";
-        assertThat(Bench.at(answer, path + "part")).isEqualTo(part);
-        assertThat(Bench.number(answer, path + "speed") * 30 / Math.PI).isCloseTo(rpm, within(1e-9));
-        assertThat(Bench.number(answer, path + "torque")).isCloseTo(torque, within(1e-9));
+        assertThat(SheetCalls.at(answer, path + "part")).isEqualTo(part);
+        assertThat(SheetCalls.number(answer, path + "speed") * 30 / Math.PI).isCloseTo(rpm, within(1e-9));
+        assertThat(SheetCalls.number(answer, path + "torque")).isCloseTo(torque, within(1e-9));
     }
 
     @Test
     void firstGearGoesOverTheCountershaft() {
-        Answer first = Bench.answer("ratios", BOX + "1st | finalDrive=9: 36");
+        Answer first = SheetCalls.answer("ratios", BOX + "1st | finalDrive=9: 36");
         is(first, 0, "input shaft", 2900, 240);
         is(first, 1, "countershaft", -2400, -290);
         is(first, 2, "output shaft", 2400 * 17 / 36.0, 290 * 36 / 17.0);
         is(first, 3, "final drive", 600 * 17 / 36.0, 1160 * 36 / 17.0);
-        assertThat(Bench.number(first, "power")).isCloseTo(240 * 2900 * Math.PI / 30, within(1e-6));
+        assertThat(SheetCalls.number(first, "power")).isCloseTo(240 * 2900 * Math.PI / 30, within(1e-6));
         assertThat(first.text()).contains("pair of 1st, 17 driving 36");
     }
 
     @Test
     void directGoesStraightThroughAndReverseOverItsIdler() {
-        Answer direct = Bench.answer("ratios", BOX + "4th");
+        Answer direct = SheetCalls.answer("ratios", BOX + "4th");
         is(direct, 1, "output shaft", 2900, 240);
         assertThat((List<?>) direct.json().get("cautions")).isNotEmpty();
-        Answer reverse = Bench.answer("ratios", BOX + "reverse");
+        Answer reverse = SheetCalls.answer("ratios", BOX + "reverse");
         is(reverse, 2, "idler of reverse", 2400 * 17 / 20.0, 290 * 20 / 17.0);
         is(reverse, 3, "output shaft", -1200, -580);
         // two shafts: the input shaft drives the pair itself
-        Answer two = Bench.answer(
+        Answer two = SheetCalls.answer(
                 "ratios", "gears=1st: 13: 44; 2nd: 25: 44 | engaged=2nd | inputSpeed=1000 rpm | inputTorque=100 N·m");
         is(two, 1, "output shaft", -25000 / 44.0, -176);
     }
@@ -57,21 +57,22 @@ class PowerFlowTest {
             @ForAll @IntRange(min = 12, max = 60) int driven,
             @ForAll @IntRange(min = 0, max = 30) int idler,
             @ForAll @Scale(12) @DoubleRange(min = 1, max = 600) double torque) {
-        Answer answer = Bench.answer(
+        Answer answer = SheetCalls.answer(
                 "ratios",
                 "constantMesh=24: 29 | gears=g: " + driving + ": " + driven + ": " + idler
                         + " | inputSpeed=1500 rpm | engaged=g | inputTorque=" + torque + " N·m");
         double power = torque * 1500 * Math.PI / 30;
         int stages = idler > 0 ? 4 : 3;
         for (int i = 0; i < stages; i++) {
-            assertThat(Bench.number(answer, "path[" + i + "].torque") * Bench.number(answer, "path[" + i + "].speed"))
+            assertThat(SheetCalls.number(answer, "path[" + i + "].torque")
+                            * SheetCalls.number(answer, "path[" + i + "].speed"))
                     .isCloseTo(power, within(1e-9 * power));
         }
         // one turn round more with an idler than without, so the two ways of counting must agree on the sign too
-        assertThat(Bench.number(answer, "path[" + (stages - 1) + "].torque"))
-                .isCloseTo(Bench.number(answer, "outputTorque"), within(1e-9 * torque));
-        assertThat(Bench.number(answer, "path[" + (stages - 1) + "].speed"))
-                .isCloseTo(Bench.number(answer, "outputSpeed"), within(1e-9));
+        assertThat(SheetCalls.number(answer, "path[" + (stages - 1) + "].torque"))
+                .isCloseTo(SheetCalls.number(answer, "outputTorque"), within(1e-9 * torque));
+        assertThat(SheetCalls.number(answer, "path[" + (stages - 1) + "].speed"))
+                .isCloseTo(SheetCalls.number(answer, "outputSpeed"), within(1e-9));
     }
 
     private static double system(String slope, double... hours) {
@@ -82,7 +83,7 @@ class PowerFlowTest {
         // C = P at 10⁶ turns in so many hours: the first bearing has just that rating life
         String bearing = "elements=ball | rating=2 kN | loads=2 kN: " + 1e6 / (60 * hours[0]) + " rpm | slope=" + slope
                 + (hours.length > 1 ? " | others=" + others : "");
-        return Bench.number("bearing-life", bearing, "systemLife") / 3600;
+        return SheetCalls.number("bearing-life", bearing, "systemLife") / 3600;
     }
 
     /**

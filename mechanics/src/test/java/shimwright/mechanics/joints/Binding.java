@@ -11,8 +11,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Quantities;
-import shimwright.mechanics.quantity.Unit;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.quantity.Units;
 import shimwright.mechanics.registry.Registry;
@@ -118,7 +118,7 @@ record Binding(List<String> ids, String sheet, String inputs, String result) {
         return unit(row, kind).fromSi(value);
     }
 
-    private static Unit unit(JointRow row, Kind kind) {
+    private static MeasureUnit unit(JointRow row, Kind kind) {
         String symbol = UNITS.getOrDefault(row.unit(), row.unit());
         return Units.find(symbol, kind).orElseThrow(() -> new IllegalStateException(row.id() + ": " + row.unit()));
     }

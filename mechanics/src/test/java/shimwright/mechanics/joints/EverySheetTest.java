@@ -21,9 +21,9 @@ import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.working.Line;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.Field;
 import shimwright.mechanics.worksheet.Help;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** What holds for each of these worksheets, whatever it computes. */
@@ -50,7 +50,7 @@ class EverySheetTest {
     void unitsDoNotMatter(Worksheet<?, ?> sheet) {
         Map<String, String> metric = sheet.example();
         Map<String, String> inch = new LinkedHashMap<>(metric);
-        for (Field field : sheet.inputs()) {
+        for (SheetField field : sheet.inputs()) {
             String typed = metric.get(field.name());
             boolean number = field.shape() == Shape.QUANTITY || field.shape() == Shape.OPTIONAL_QUANTITY;
             if (typed != null && number && field.kind() != Kind.NUMBER) {
@@ -76,7 +76,7 @@ class EverySheetTest {
     void zeroDoubtGivesZeroDoubt(Worksheet<?, ?> sheet) {
         Map<String, String> none = new LinkedHashMap<>();
         Map<String, String> some = new LinkedHashMap<>();
-        for (Field field : sheet.inputs()) {
+        for (SheetField field : sheet.inputs()) {
             String typed = sheet.example().get(field.name());
             boolean number = field.shape() == Shape.QUANTITY || field.shape() == Shape.OPTIONAL_QUANTITY;
             if (typed != null) {
@@ -99,7 +99,7 @@ class EverySheetTest {
         Random random = new Random(seed);
         for (Worksheet<?, ?> sheet : JointSheets.MINE) {
             Map<String, Object> given = new HashMap<>(sheet.example());
-            for (Field field : sheet.inputs()) {
+            for (SheetField field : sheet.inputs()) {
                 int choice = random.nextInt(10);
                 if (choice == 0) {
                     given.remove(field.name());
@@ -119,7 +119,7 @@ class EverySheetTest {
         }
     }
 
-    private static Object typed(Field field, Random random) {
+    private static Object typed(SheetField field, Random random) {
         return switch (field.shape()) {
             case QUANTITY, OPTIONAL_QUANTITY -> {
                 double min = Math.max(field.range().min(), -1e3);
@@ -140,7 +140,7 @@ class EverySheetTest {
         };
     }
 
-    private static Object list(Field field, Random random) {
+    private static Object list(SheetField field, Random random) {
         List<Object> items = new ArrayList<>();
         for (int i = random.nextInt(6); i > 0; i--) {
             if (field.entry().shape() == Shape.RECORD) {

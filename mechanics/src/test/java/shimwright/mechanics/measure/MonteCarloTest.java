@@ -102,7 +102,7 @@ class MonteCarloTest {
             }
             return true;
         };
-        Sampled drawn = requireNonNull(MonteCarlo.run(inputs, 1, model, Sampling.of(30_000, seed))
+        DrawSummary drawn = requireNonNull(MonteCarlo.run(inputs, 1, model, Sampling.of(30_000, seed))
                 .results()
                 .get(0));
         double u = slopes.stream().mapToDouble(c -> c / Math.sqrt(6)).reduce(0, Math::hypot);
@@ -119,7 +119,7 @@ class MonteCarloTest {
         };
         List<Distribution> inputs = List.of(
                 new Distribution.Rectangular(1), new Distribution.Rectangular(2), new Distribution.Rectangular(5));
-        Sampled drawn = requireNonNull(MonteCarlo.run(inputs, 1, model, Sampling.of(400_000, 2))
+        DrawSummary drawn = requireNonNull(MonteCarlo.run(inputs, 1, model, Sampling.of(400_000, 2))
                 .results()
                 .get(0));
         assertThat(drawn.symmetric().high()).isCloseTo(sum.halfWidth(0.95), within(0.03));
@@ -140,7 +140,7 @@ class MonteCarloTest {
                 1,
                 model,
                 Sampling.of(2_000_000, 1).adapting());
-        Sampled found = requireNonNull(run.results().get(0));
+        DrawSummary found = requireNonNull(run.results().get(0));
         assertThat(run.settled()).isTrue();
         assertThat(run.draws()).isBetween(20_000, 1_000_000);
         assertThat(found.u()).isCloseTo(2, within(0.02));
@@ -155,10 +155,10 @@ class MonteCarloTest {
     /** JCGM 101:2008 7.9.2: u = 0.00035 with two digits is 35·10⁻⁵, δ = 0.5·10⁻⁵; with one digit 4·10⁻⁴. */
     @Test
     void theNumericalToleranceIsHalfTheLastDigit() {
-        assertThat(Sampled.tolerance(0.00035, 2)).isCloseTo(0.5e-5, within(1e-18));
-        assertThat(Sampled.tolerance(0.00035, 1)).isCloseTo(0.5e-4, within(1e-18));
-        assertThat(Sampled.tolerance(0.999, 1)).isCloseTo(0.5, within(1e-15));
-        assertThat(Sampled.tolerance(0, 2)).isZero();
+        assertThat(DrawSummary.tolerance(0.00035, 2)).isCloseTo(0.5e-5, within(1e-18));
+        assertThat(DrawSummary.tolerance(0.00035, 1)).isCloseTo(0.5e-4, within(1e-18));
+        assertThat(DrawSummary.tolerance(0.999, 1)).isCloseTo(0.5, within(1e-15));
+        assertThat(DrawSummary.tolerance(0, 2)).isZero();
     }
 
     @Test

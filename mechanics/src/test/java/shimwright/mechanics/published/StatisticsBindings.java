@@ -17,11 +17,11 @@ import shimwright.mechanics.chart.Ewma;
 import shimwright.mechanics.chart.Individuals;
 import shimwright.mechanics.history.Weibull;
 import shimwright.mechanics.measure.Distribution;
+import shimwright.mechanics.measure.DrawSummary;
 import shimwright.mechanics.measure.Interval;
 import shimwright.mechanics.measure.MonteCarlo;
 import shimwright.mechanics.measure.RangeConstants;
 import shimwright.mechanics.measure.RectangularSum;
-import shimwright.mechanics.measure.Sampled;
 import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.published.PublishedChecks.Row;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -43,7 +43,7 @@ final class StatisticsBindings {
                         r -> new RectangularSum(Math.sqrt(3), Math.sqrt(3), Math.sqrt(3), Math.sqrt(3)).halfWidth(0.95))
                 .bind("MC-04", r -> {
                     double a = Math.sqrt(3);
-                    Sampled sum = sum(List.of(a, a, a, 10 * a), Sampling.of(DRAWS, 1));
+                    DrawSummary sum = sum(List.of(a, a, a, 10 * a), Sampling.of(DRAWS, 1));
                     return sum.symmetric().length() / 2;
                 })
                 .bind("MC-08", r -> gaugeBlock(r).u())
@@ -74,11 +74,11 @@ final class StatisticsBindings {
                 .bind("MC-19", r -> 1 - new RectangularSum(0.5, 0.5, 0.5).cumulative(r.number("limit") - 1.5));
     }
 
-    private static Sampled first(MonteCarlo.Run run) {
+    private static DrawSummary first(MonteCarlo.Run run) {
         return requireNonNull(run.results().get(0));
     }
 
-    private static Sampled sum(List<Double> halfWidths, Sampling sampling) {
+    private static DrawSummary sum(List<Double> halfWidths, Sampling sampling) {
         List<Distribution> inputs = halfWidths.stream()
                 .<Distribution>map(Distribution.Rectangular::new)
                 .toList();
@@ -93,7 +93,7 @@ final class StatisticsBindings {
     }
 
     /** JCGM 101:2008 9.5, deviation from the nominal length in nm: δL = L − Lnom. */
-    private static Sampled gaugeBlock(Row r) {
+    private static DrawSummary gaugeBlock(Row r) {
         List<Distribution> inputs = List.of(
                 new Distribution.ScaledT(25, 18),
                 new Distribution.ScaledT(6, 24),

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import shimwright.mechanics.outcome.Outcome;
 
 class QuantitiesTest {
-    private static Outcome<Parsed> length(String text) {
+    private static Outcome<ParsedQuantity> length(String text) {
         return Quantities.parse(text, Kind.LENGTH, Units.MM, "here");
     }
 
@@ -60,7 +60,7 @@ class QuantitiesTest {
             """)
     void aTypedQuantityIsItsSiValue(String text, Kind kind, double si) {
         // Conversions recomputed by hand from NIST SP 811 (2008) B.8 exact factors.
-        Unit assumed = UnitSystem.METRIC.display(kind).unit();
+        MeasureUnit assumed = UnitSystem.METRIC.display(kind).unit();
         double read =
                 Quantities.parse(text, kind, assumed, "here").orElseThrow().si();
         assertThat(read).isCloseTo(si, within(Math.abs(si) * 1e-12));
@@ -90,14 +90,14 @@ class QuantitiesTest {
             1 in ± 1 thou    | 0.0254  | 0.0000254
             """)
     void whatFollowsPlusMinusIsAStandardUncertainty(String text, double si, double u) {
-        Parsed parsed = length(text).orElseThrow();
+        ParsedQuantity parsed = length(text).orElseThrow();
         assertThat(parsed.si()).isCloseTo(si, within(1e-15));
         assertThat(parsed.u()).hasValueCloseTo(u, within(1e-15));
     }
 
     @Test
     void theUncertaintyOfATemperatureIsAStep() {
-        Parsed parsed = Quantities.parse("68 ± 9 °F", Kind.TEMPERATURE, Units.CELSIUS, "")
+        ParsedQuantity parsed = Quantities.parse("68 ± 9 °F", Kind.TEMPERATURE, Units.CELSIUS, "")
                 .orElseThrow();
         assertThat(parsed.u()).hasValueCloseTo(5.0, within(1e-12));
     }
@@ -121,7 +121,7 @@ class QuantitiesTest {
             Infinity     | "Infinity" is not a number. Type a length, such as 0.24 mm.
             """)
     void whatCannotBeReadIsRefusedWithASentence(String text, String sentence) {
-        Outcome<Parsed> read = length(text);
+        Outcome<ParsedQuantity> read = length(text);
         assertThat(read.refusals()).hasSize(1);
         assertThat(read.refusals().get(0).sentence()).isEqualTo("here: " + sentence);
     }
@@ -170,7 +170,7 @@ class QuantitiesTest {
     void whatIsPrintedReadsBack(
             @ForAll @DoubleRange(min = -10, max = 10) double si, @ForAll @IntRange(max = 8) int digits) {
         for (Kind kind : Kind.values()) {
-            for (Unit unit : Units.of(kind)) {
+            for (MeasureUnit unit : Units.of(kind)) {
                 double value = kind == Kind.TEMPERATURE ? si + 300 : si;
                 String text = Quantities.print(value, unit, digits);
                 double back =
@@ -184,7 +184,7 @@ class QuantitiesTest {
     @Property
     void anyTextIsReadOrRefusedButNeverThrows(@ForAll String text) {
         for (Kind kind : Kind.values()) {
-            Outcome<Parsed> read =
+            Outcome<ParsedQuantity> read =
                     Quantities.parse(text, kind, UnitSystem.METRIC.display(kind).unit(), "p");
             if (read.isOk()) {
                 assertThat(read.orElseThrow().si()).isFinite();
@@ -196,7 +196,7 @@ class QuantitiesTest {
 
     @Test
     void everyUnitIsFoundByItsSymbolAndAliasesWithinItsKind() {
-        for (Unit unit : Units.all()) {
+        for (MeasureUnit unit : Units.all()) {
             assertThat(Units.find(unit.symbol(), unit.kind())).contains(unit);
             for (String alias : unit.aliases()) {
                 assertThat(Units.find(alias, unit.kind())).as(alias).contains(unit);

@@ -14,11 +14,11 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import shimwright.mechanics.outcome.Outcome;
-import shimwright.mechanics.quantity.Unit;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
 import shimwright.mechanics.worksheet.BoundCase;
-import shimwright.mechanics.worksheet.Field;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /**
@@ -98,7 +98,7 @@ class DoubtLawsTest {
     }
 
     /** A number as typed: in the unit of its field. */
-    private record Typed(Unit unit, double value, double u) {
+    private record Typed(MeasureUnit unit, double value, double u) {
         Object json() {
             Map<String, Object> json = new LinkedHashMap<>();
             json.put("value", value);
@@ -111,13 +111,13 @@ class DoubtLawsTest {
     }
 
     /** What a JSON reader would give for the same case, with {@link Typed} for its numbers. */
-    private static Map<String, Object> record(List<Field> fields, Record value) {
+    private static Map<String, Object> record(List<SheetField> fields, Record value) {
         Map<String, Object> map = new LinkedHashMap<>();
         try {
             for (RecordComponent component : value.getClass().getRecordComponents()) {
                 component.getAccessor().setAccessible(true);
                 Object part = component.getAccessor().invoke(value);
-                Field field = fields.stream()
+                SheetField field = fields.stream()
                         .filter(f -> f.name().equals(component.getName()))
                         .findFirst()
                         .orElseThrow();
@@ -131,7 +131,7 @@ class DoubtLawsTest {
         return map;
     }
 
-    private static Object plain(Field field, Object value) {
+    private static Object plain(SheetField field, Object value) {
         if (value instanceof Record inner) {
             return record(field.children(), inner);
         }
@@ -139,7 +139,7 @@ class DoubtLawsTest {
             return list.stream().map(item -> plain(field.entry(), item)).toList();
         }
         if (value instanceof Double number) {
-            Unit unit = field.metric().unit();
+            MeasureUnit unit = field.metric().unit();
             return new Typed(unit, unit.fromSi(number), 0);
         }
         return value instanceof Enum<?> choice ? choice.name() : value;

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.mechanics.worksheet.Field;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** A refusal names an input of its sheet by the key it has there, and a person reads it in the words of the page. */
@@ -28,11 +28,11 @@ class RefusalKeysTest {
     Stream<DynamicTest> aBadValueIsRefusedAtItsOwnField() {
         return Registry.all().stream()
                 .map(sheet -> DynamicTest.dynamicTest(sheet.name(), () -> {
-                    for (Field field :
+                    for (SheetField field :
                             leaves(sheet.inputs(), "", new LinkedHashMap<>()).values()) {
                         assertThat(field.name()).as("names are keys").matches("[a-z][A-Za-z0-9]*");
                     }
-                    for (Map.Entry<String, Field> leaf :
+                    for (Map.Entry<String, SheetField> leaf :
                             leaves(sheet.inputs(), "", new LinkedHashMap<>()).entrySet()) {
                         if (leaf.getValue().shape() == Shape.TEXT) {
                             continue;
@@ -77,7 +77,7 @@ class RefusalKeysTest {
 
     private static List<Refusal> refusals(Worksheet<?, ?> sheet, String key, String text) {
         Map<String, String> given = new LinkedHashMap<>(sheet.example());
-        for (Field field : sheet.inputs()) {
+        for (SheetField field : sheet.inputs()) {
             if (key.startsWith(field.name() + ".") && given.containsKey(field.name())) {
                 field.parts(given.remove(field.name()))
                         .forEach((part, typed) -> given.put(field.name() + "." + part, typed));
@@ -87,8 +87,9 @@ class RefusalKeysTest {
         return sheet.answer(given, UnitSystem.METRIC).refusals();
     }
 
-    private static Map<String, Field> leaves(List<Field> fields, String prefix, Map<String, Field> leaves) {
-        for (Field field : fields) {
+    private static Map<String, SheetField> leaves(
+            List<SheetField> fields, String prefix, Map<String, SheetField> leaves) {
+        for (SheetField field : fields) {
             if (field.shape() == Shape.RECORD) {
                 leaves(field.children(), prefix + field.name() + ".", leaves);
             } else {
@@ -99,11 +100,11 @@ class RefusalKeysTest {
     }
 
     /** Every key there can be, without the numbers of entries; the empty one is of the sheet as a whole. */
-    private static Set<String> keys(List<Field> fields, String prefix, Set<String> keys) {
+    private static Set<String> keys(List<SheetField> fields, String prefix, Set<String> keys) {
         keys.add("");
-        for (Field field : fields) {
+        for (SheetField field : fields) {
             keys.add(prefix + field.name());
-            Field leaf = field;
+            SheetField leaf = field;
             while (leaf.shape() == Shape.LIST) {
                 leaf = leaf.entry();
             }

@@ -18,8 +18,8 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.Field;
 import shimwright.mechanics.worksheet.Help;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** What every worksheet owes, whoever wrote it. */
@@ -38,7 +38,7 @@ class RegistryTest {
                     assertThat(sheet.sources()).allMatch(source -> !source.isBlank());
                     assertThat(sheet.answer(Map.of(), UnitSystem.METRIC).refusals())
                             .hasSizeGreaterThanOrEqualTo((int) sheet.inputs().stream()
-                                    .filter(Field::needed)
+                                    .filter(SheetField::needed)
                                     .count());
                 }));
     }
@@ -77,9 +77,9 @@ class RegistryTest {
         for (int i = 0; i < FUZZ * 6 / 10; i++) {
             Worksheet<?, ?> sheet = Registry.all().get(i % Registry.all().size());
             Map<String, Object> given = new LinkedHashMap<>();
-            for (Field field : sheet.inputs()) {
+            for (SheetField field : sheet.inputs()) {
                 if (field.needed() || random.nextInt(3) > 0) {
-                    given.put(field.name(), Inputs.within(field, random));
+                    given.put(field.name(), RandomInputs.within(field, random));
                 }
             }
             answered(sheet, given);
@@ -94,9 +94,10 @@ class RegistryTest {
             Worksheet<?, ?> sheet = Registry.all().get(i % Registry.all().size());
             Map<String, Object> given = new LinkedHashMap<>(sheet.example());
             for (int change = random.nextInt(2); change < 2; change++) {
-                Field field = sheet.inputs().get(random.nextInt(sheet.inputs().size()));
+                SheetField field =
+                        sheet.inputs().get(random.nextInt(sheet.inputs().size()));
                 given.keySet().removeIf(key -> key.startsWith(field.name() + "."));
-                given.put(field.name(), Inputs.within(field, random));
+                given.put(field.name(), RandomInputs.within(field, random));
             }
             answered(sheet, given);
         }
@@ -111,7 +112,7 @@ class RegistryTest {
                     Registry.all().get(random.nextInt(Registry.all().size()));
             Map<String, Object> given = new LinkedHashMap<>(sheet.example());
             for (String text : texts) {
-                List<Field> fields = sheet.inputs();
+                List<SheetField> fields = sheet.inputs();
                 given.put(fields.get(random.nextInt(fields.size())).name(), text);
             }
             answered(sheet, given);

@@ -11,11 +11,11 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
-import shimwright.mechanics.quantity.Unit;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.Field;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Every worksheet, without exception: the worked example typed in inch units, lists and records too, answers the same. */
@@ -78,10 +78,10 @@ class UnitsTest {
         });
     }
 
-    private static Map<String, Object> typed(List<Field> fields, Object record, UnitSystem system)
+    private static Map<String, Object> typed(List<SheetField> fields, Object record, UnitSystem system)
             throws ReflectiveOperationException {
         Map<String, Object> typed = new LinkedHashMap<>();
-        for (Field field : fields) {
+        for (SheetField field : fields) {
             Method accessor = record.getClass().getDeclaredMethod(field.name());
             accessor.setAccessible(true);
             Object value = accessor.invoke(record);
@@ -92,7 +92,7 @@ class UnitsTest {
         return typed;
     }
 
-    private static Object typed(Field field, Object value, UnitSystem system) throws ReflectiveOperationException {
+    private static Object typed(SheetField field, Object value, UnitSystem system) throws ReflectiveOperationException {
         if (value instanceof List<?> list) {
             List<Object> items = new ArrayList<>();
             for (Object item : list) {
@@ -104,7 +104,7 @@ class UnitsTest {
             return typed(field.children(), value, system);
         }
         if (value instanceof Double si) {
-            Unit unit = field.display(system).unit();
+            MeasureUnit unit = field.display(system).unit();
             return unit.fromSi(si) + " " + unit.symbol();
         }
         return value instanceof Enum<?> choice ? choice.name() : value;

@@ -12,7 +12,7 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
-import shimwright.mechanics.measure.Sampled;
+import shimwright.mechanics.measure.DrawSummary;
 import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -123,7 +123,7 @@ class SimulationTest {
         assertThat(u(alone, "difference")).isZero();
     }
 
-    private static Sampled drawn(Simulation draws, String output) {
+    private static DrawSummary drawn(Simulation draws, String output) {
         return requireNonNull(draws.outputs().get(output));
     }
 

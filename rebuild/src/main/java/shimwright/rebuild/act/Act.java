@@ -14,7 +14,7 @@ public interface Act {
          * @param around the shop, and the units of the person
          * @return the entries, or every reason why it cannot be done now
          */
-        Outcome<Decided> on(Workbench bench, Surroundings around);
+        Outcome<ActResult> on(Workbench bench, ActContext around);
     }
 
     /** An act on the shop: the drawer, gauges, what the shop is, a job that is opened. */
@@ -25,7 +25,7 @@ public interface Act {
          * @param around the shop, and the units of the person
          * @return the entries, or every reason why it cannot be done now
          */
-        Outcome<Decided> on(Surroundings around);
+        Outcome<ActResult> on(ActContext around);
     }
 
     /** True where it takes pieces out of the drawer or puts some in, so that two jobs must not decide at once. */

@@ -24,12 +24,12 @@ public final class Acts {
     private static Map<String, Class<? extends Act>> all() {
         Map<String, Class<? extends Act>> all = new LinkedHashMap<>();
         for (Class<?> room : List.of(
-                StoryActs.class,
-                SupplyActs.class,
+                IntakeActs.class,
+                OrderActs.class,
                 StepActs.class,
                 HoldActs.class,
-                SettingActs.class,
-                EndActs.class,
+                ClearanceActs.class,
+                HandBackActs.class,
                 ShopActs.class)) {
             Arrays.stream(room.getDeclaredClasses())
                     .filter(Act.class::isAssignableFrom)
@@ -60,8 +60,8 @@ public final class Acts {
      *
      * @return refused with every reason
      */
-    public static Outcome<Decided> decide(Workbench bench, Act.OfJob act, Surroundings around) {
-        Outcome<Decided> outcome = act.on(bench, around).flatMap(decided -> {
+    public static Outcome<ActResult> decide(Workbench bench, Act.OfJob act, ActContext around) {
+        Outcome<ActResult> outcome = act.on(bench, around).flatMap(decided -> {
             List<Entry.OfJob> entries = new ArrayList<>();
             decided.entries().forEach(entry -> entries.add(made(act, entry, Entry.OfJob.class)));
             List<Refusal> refusals = Rules.check(bench, entries);
@@ -71,8 +71,8 @@ public final class Acts {
     }
 
     /** What an act on the shop comes to. */
-    public static Outcome<Decided> decide(Act.OfShop act, Surroundings around) {
-        Outcome<Decided> outcome = act.on(around).flatMap(decided -> {
+    public static Outcome<ActResult> decide(Act.OfShop act, ActContext around) {
+        Outcome<ActResult> outcome = act.on(around).flatMap(decided -> {
             List<Refusal> refusals = new ArrayList<>();
             for (Entry entry : decided.entries()) {
                 if (entry instanceof Entry.JobOpened opened) {
@@ -97,14 +97,16 @@ public final class Acts {
                 boolean own = !refusal.place().equals(Refusal.words(refusal.key()));
                 return refusal.placed(
                         key,
-                        own ? refusal.place() : input.getAnnotation(Given.class).value());
+                        own
+                                ? refusal.place()
+                                : input.getAnnotation(ActInput.class).value());
             }
         }
         return refusal.placed("", refusal.place());
     }
 
     private static <E extends Entry> E made(Act act, Entry entry, Class<E> type) {
-        Makes makes = act.getClass().getAnnotation(Makes.class);
+        MakesEntries makes = act.getClass().getAnnotation(MakesEntries.class);
         if (makes == null || Arrays.stream(makes.value()).noneMatch(made -> made.isInstance(entry))) {
             throw new IllegalStateException(act.getClass().getSimpleName() + " does not say that it makes "
                     + entry.getClass().getSimpleName());

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -103,7 +103,7 @@ final class DrawerList {
             Outcome<Double> read = Quantities.parse(
                             word, Kind.LENGTH, units.display(Kind.LENGTH).unit(), place, THICKNESS)
                     .placed("list", place)
-                    .map(Parsed::si);
+                    .map(ParsedQuantity::si);
             readings.add(TypedReadings.take(read, refusals, 0.0));
         }
         return readings;

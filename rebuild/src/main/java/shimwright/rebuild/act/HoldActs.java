@@ -20,25 +20,25 @@ public final class HoldActs {
     private HoldActs() {}
 
     /** One check of a hold point is read, or answered by yes or no. */
-    @Makes(Entry.CheckRead.class)
+    @MakesEntries(Entry.CheckRead.class)
     public record ReadCheck(
-            @Given(value = "step", missing = "Go back to the build page")
+            @ActInput(value = "step", missing = "Go back to the build page")
             String step,
 
-            @Given(value = "hold point", missing = "Go back to the build page")
+            @ActInput(value = "hold point", missing = "Go back to the build page")
             String hold,
 
-            @Given(value = "check", missing = "Go back to the build page")
+            @ActInput(value = "check", missing = "Go back to the build page")
             String check,
 
-            @Given("readings") String values,
-            @Given("yes or no") String attest,
-            @Given("gauge") String gauge,
-            @Given("why an unlikely size is right") String confirmed,
-            @Given("remark") String words)
+            @ActInput("readings") String values,
+            @ActInput("yes or no") String attest,
+            @ActInput("gauge") String gauge,
+            @ActInput("why an unlikely size is right") String confirmed,
+            @ActInput("remark") String words)
             implements Act.OfJob {
         @Override
-        public Outcome<Decided> on(Workbench bench, Surroundings around) {
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
             Optional<HoldPoint> point = bench.unit().type().holdPoints().stream()
                     .filter(h -> h.id().equals(hold))
                     .findFirst();
@@ -60,7 +60,7 @@ public final class HoldActs {
                             read.words(),
                             read.working(),
                             basis(point.get(), found.get())))
-                    .flatMap(entry -> StoryActs.kept(bench, entry, "Reading kept"));
+                    .flatMap(entry -> IntakeActs.kept(bench, entry, "Reading kept"));
         }
 
         private static Map<String, String> basis(HoldPoint hold, Check check) {
@@ -82,7 +82,7 @@ public final class HoldActs {
                     step, hold, check, List.of(), Kind.NUMBER, yes, yes ? Verdict.IN : Verdict.OUT, words, List.of()));
         }
 
-        private Outcome<Entry.CheckRead> measured(Workbench bench, Check of, Surroundings around) {
+        private Outcome<Entry.CheckRead> measured(Workbench bench, Check of, ActContext around) {
             Kind kind = of.kind().quantity();
             return TypedReadings.parse(values, kind, of.bareUnit(), of.what())
                     .map(read -> TypedReadings.read(read, gauge, of.gauge(), around)
@@ -108,20 +108,20 @@ public final class HoldActs {
     }
 
     /** A hold point is passed although it is not met. */
-    @Makes(Entry.HoldOverruled.class)
+    @MakesEntries(Entry.HoldOverruled.class)
     public record PassHold(
-            @Given(value = "step", missing = "Go back to the build page")
+            @ActInput(value = "step", missing = "Go back to the build page")
             String step,
 
-            @Given(value = "hold point", missing = "Go back to the build page")
+            @ActInput(value = "hold point", missing = "Go back to the build page")
             String hold,
 
-            @Given(value = "reason", missing = "Say why it may be passed; it stands on the record")
+            @ActInput(value = "reason", missing = "Say why it may be passed; it stands on the record")
             String reason)
             implements Act.OfJob {
         @Override
-        public Outcome<Decided> on(Workbench bench, Surroundings around) {
-            return StoryActs.kept(
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            return IntakeActs.kept(
                     bench,
                     new Entry.HoldOverruled(step, hold, reason),
                     "Kept: passed by your decision, it stands on the record");

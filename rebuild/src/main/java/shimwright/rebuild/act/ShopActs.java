@@ -8,7 +8,7 @@ import java.util.Optional;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
 import shimwright.rebuild.inspect.Identification;
@@ -30,30 +30,30 @@ public final class ShopActs {
 
     private ShopActs() {}
 
-    private static Outcome<Decided> kept(Entry entry, String said) {
-        return Outcome.ok(new Decided(JobLog.SHOP, List.of(entry), said));
+    private static Outcome<ActResult> kept(Entry entry, String said) {
+        return Outcome.ok(new ActResult(JobLog.SHOP, List.of(entry), said));
     }
 
     /** A unit comes in. */
-    @Makes(Entry.JobOpened.class)
+    @MakesEntries(Entry.JobOpened.class)
     public record OpenJob(
-            @Given(value = "unit", missing = "Choose the unit")
+            @ActInput(value = "unit", missing = "Choose the unit")
             String type,
 
-            @Given(value = "job number", missing = "Give the job a number, such as V-0094")
+            @ActInput(value = "job number", missing = "Give the job a number, such as V-0094")
             String number,
 
-            @Given(value = "owner", missing = "Say whose unit it is")
+            @ActInput(value = "owner", missing = "Say whose unit it is")
             String owner,
 
-            @Given("variant") String variant,
-            @Given("what was seen, by tell-tale") Map<String, String> tale,
-            @Given("reason") String because,
-            @Given("what the owner said, a line each") String said,
-            @Given("remark") String remark)
+            @ActInput("variant") String variant,
+            @ActInput("what was seen, by tell-tale") Map<String, String> tale,
+            @ActInput("reason") String because,
+            @ActInput("what the owner said, a line each") String said,
+            @ActInput("remark") String remark)
             implements Act.OfShop {
         @Override
-        public Outcome<Decided> on(Surroundings around) {
+        public Outcome<ActResult> on(ActContext around) {
             Optional<PinnedUnit> file = around.floor().unit(type);
             if (file.isEmpty()) {
                 return Outcome.refused(
@@ -77,12 +77,12 @@ public final class ShopActs {
                     of.id(),
                     taken,
                     owner,
-                    StoryActs.lines(said),
+                    IntakeActs.lines(said),
                     seen,
                     told.variant() == null ? because : "",
                     remark,
                     file.get().hash());
-            return Outcome.ok(new Decided(stream, List.of(opened), "Job " + number + " is open"));
+            return Outcome.ok(new ActResult(stream, List.of(opened), "Job " + number + " is open"));
         }
 
         private String variant(UnitType of, Identification told, List<Refusal> refusals) {
@@ -125,7 +125,7 @@ public final class ShopActs {
         return seen;
     }
 
-    private static Outcome<List<Double>> thicknesses(List<String> typed, Surroundings around) {
+    private static Outcome<List<Double>> thicknesses(List<String> typed, ActContext around) {
         List<Outcome<Double>> read = new ArrayList<>();
         for (int place = 0; place < Math.max(PLACES, typed.size()); place++) {
             read.add(Quantities.parse(
@@ -135,27 +135,27 @@ public final class ShopActs {
                             "",
                             THICKNESS)
                     .placed("t[" + read.size() + "]", "micrometer, place " + (read.size() + 1))
-                    .map(Parsed::si));
+                    .map(ParsedQuantity::si));
         }
         return Outcome.all(read);
     }
 
     /** A piece goes into the drawer. */
-    @Makes(Entry.ShimAdded.class)
+    @MakesEntries(Entry.ShimAdded.class)
     public record AddShim(
-            @Given(value = "tag", missing = "Give the piece a tag, such as d80-23")
+            @ActInput(value = "tag", missing = "Give the piece a tag, such as d80-23")
             String piece,
 
-            @Given(value = "family", missing = "Say which shims it goes with")
+            @ActInput(value = "family", missing = "Say which shims it goes with")
             String family,
 
-            @Given("stamp") String stamp,
+            @ActInput("stamp") String stamp,
 
-            @Given(value = "thickness", missing = "Measure it at three places round it")
+            @ActInput(value = "thickness", missing = "Measure it at three places round it")
             List<String> t)
             implements Act.OfShop {
         @Override
-        public Outcome<Decided> on(Surroundings around) {
+        public Outcome<ActResult> on(ActContext around) {
             return thicknesses(t, around)
                     .flatMap(read -> kept(
                             new Entry.ShimAdded(piece, family, stamp, read, MICROMETER), piece + " is in the drawer"));
@@ -168,18 +168,21 @@ public final class ShopActs {
     }
 
     /** Many pieces at once, one a line: tag, family, thicknesses. */
-    @Makes(Entry.ShimAdded.class)
+    @MakesEntries(Entry.ShimAdded.class)
     public record AddShims(
-            @Given("family of pieces that do not say theirs")
+            @ActInput("family of pieces that do not say theirs")
             String family,
 
-            @Given(value = "list", missing = "Type or paste one piece a line: tag, family, thickness", longest = 50_000)
+            @ActInput(
+                    value = "list",
+                    missing = "Type or paste one piece a line: tag, family, thickness",
+                    longest = 50_000)
             String list)
             implements Act.OfShop {
         @Override
-        public Outcome<Decided> on(Surroundings around) {
+        public Outcome<ActResult> on(ActContext around) {
             return DrawerList.read(list, family, around.units())
-                    .map(shims -> new Decided(
+                    .map(shims -> new ActResult(
                             JobLog.SHOP,
                             List.copyOf(shims.stream()
                                     .map(s -> new Entry.ShimAdded(s.piece(), s.family(), "", s.readings(), s.u()))
@@ -194,16 +197,16 @@ public final class ShopActs {
     }
 
     /** A piece is measured again. */
-    @Makes(Entry.ShimMeasured.class)
+    @MakesEntries(Entry.ShimMeasured.class)
     public record MeasureShim(
-            @Given(value = "tag", missing = "Say which piece")
+            @ActInput(value = "tag", missing = "Say which piece")
             String piece,
 
-            @Given(value = "thickness", missing = "Measure it at three places round it")
+            @ActInput(value = "thickness", missing = "Measure it at three places round it")
             List<String> t)
             implements Act.OfShop {
         @Override
-        public Outcome<Decided> on(Surroundings around) {
+        public Outcome<ActResult> on(ActContext around) {
             return thicknesses(t, around)
                     .flatMap(read ->
                             kept(new Entry.ShimMeasured(piece, read, MICROMETER), piece + " is measured again"));
@@ -216,16 +219,16 @@ public final class ShopActs {
     }
 
     /** A piece leaves the drawer for another reason than a job. */
-    @Makes(Entry.ShimRemoved.class)
+    @MakesEntries(Entry.ShimRemoved.class)
     public record RemoveShim(
-            @Given(value = "tag", missing = "Say which piece")
+            @ActInput(value = "tag", missing = "Say which piece")
             String piece,
 
-            @Given(value = "reason", missing = "Say why it leaves the drawer")
+            @ActInput(value = "reason", missing = "Say why it leaves the drawer")
             String reason)
             implements Act.OfShop {
         @Override
-        public Outcome<Decided> on(Surroundings around) {
+        public Outcome<ActResult> on(ActContext around) {
             return kept(new Entry.ShimRemoved(piece, reason), piece + " is out of the drawer");
         }
 
@@ -236,16 +239,16 @@ public final class ShopActs {
     }
 
     /** A piece that left lies in the drawer again. */
-    @Makes(Entry.ShimReturned.class)
+    @MakesEntries(Entry.ShimReturned.class)
     public record ReturnShim(
-            @Given(value = "tag", missing = "Say which piece")
+            @ActInput(value = "tag", missing = "Say which piece")
             String piece,
 
-            @Given(value = "reason", missing = "Say why it lies in the drawer again")
+            @ActInput(value = "reason", missing = "Say why it lies in the drawer again")
             String reason)
             implements Act.OfShop {
         @Override
-        public Outcome<Decided> on(Surroundings around) {
+        public Outcome<ActResult> on(ActContext around) {
             return kept(new Entry.ShimReturned(piece, reason), piece + " is in the drawer again");
         }
 
@@ -256,15 +259,15 @@ public final class ShopActs {
     }
 
     /** A gauge of the shop; one of the same mark replaces what was said of it before. */
-    @Makes(Entry.GaugeAdded.class)
+    @MakesEntries(Entry.GaugeAdded.class)
     public record AddGauge(
-            @Given(value = "gauge", missing = "Give the gauge a short mark, such as DI1")
+            @ActInput(value = "gauge", missing = "Give the gauge a short mark, such as DI1")
             String gauge,
 
-            @Given(value = "name", missing = "Say what gauge it is")
+            @ActInput(value = "name", missing = "Say what gauge it is")
             String name,
 
-            @Given(
+            @ActInput(
                     value = "step",
                     missing = "Say what one step of its scale is",
                     kind = Kind.LENGTH,
@@ -272,7 +275,7 @@ public final class ShopActs {
                     most = 0.01)
             double step,
 
-            @Given(
+            @ActInput(
                     value = "error limit",
                     missing = "It stands on the gauge's sheet or certificate, as plus or minus",
                     kind = Kind.LENGTH,
@@ -280,16 +283,16 @@ public final class ShopActs {
                     most = 0.01)
             double errorLimit,
 
-            @Given(value = "retrace", kind = Kind.LENGTH, least = 0, most = 0.01)
+            @ActInput(value = "retrace", kind = Kind.LENGTH, least = 0, most = 0.01)
             double retrace,
 
-            @Given(value = "range", missing = "Say how far it reaches", kind = Kind.LENGTH, least = 1e-5, most = 5)
+            @ActInput(value = "range", missing = "Say how far it reaches", kind = Kind.LENGTH, least = 1e-5, most = 5)
             double range,
 
-            @Given("last calibration") String calibrated)
+            @ActInput("last calibration") String calibrated)
             implements Act.OfShop {
         @Override
-        public Outcome<Decided> on(Surroundings around) {
+        public Outcome<ActResult> on(ActContext around) {
             boolean there = around.floor().shop().gauges().containsKey(gauge);
             return kept(
                     new Entry.GaugeAdded(gauge, name, Kind.LENGTH, step, errorLimit, retrace, 0, range, calibrated),
@@ -298,27 +301,27 @@ public final class ShopActs {
     }
 
     /** A gauge is no longer used. */
-    @Makes(Entry.GaugeRetired.class)
+    @MakesEntries(Entry.GaugeRetired.class)
     public record RetireGauge(
-            @Given(value = "gauge", missing = "Say which gauge")
+            @ActInput(value = "gauge", missing = "Say which gauge")
             String gauge,
 
-            @Given(value = "reason", missing = "Say why it is no longer used")
+            @ActInput(value = "reason", missing = "Say why it is no longer used")
             String reason)
             implements Act.OfShop {
         @Override
-        public Outcome<Decided> on(Surroundings around) {
+        public Outcome<ActResult> on(ActContext around) {
             return kept(new Entry.GaugeRetired(gauge, reason), "Kept: no longer used");
         }
     }
 
     /** What the shop is and how it works. */
-    @Makes(Entry.ShopDescribed.class)
+    @MakesEntries(Entry.ShopDescribed.class)
     public record DescribeShop(
-            @Given(value = "facts", missing = "Type what is to be kept")
+            @ActInput(value = "facts", missing = "Type what is to be kept")
             Map<String, String> fact) implements Act.OfShop {
         @Override
-        public Outcome<Decided> on(Surroundings around) {
+        public Outcome<ActResult> on(ActContext around) {
             List<Refusal> refusals = ShopFacts.faults(fact);
             return refusals.isEmpty() ? kept(new Entry.ShopDescribed(fact), "Kept") : Outcome.refused(refusals);
         }

@@ -8,10 +8,10 @@ import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.rules.Clocks;
+import shimwright.rebuild.rules.ClockRules;
 import shimwright.rebuild.unit.model.Fastener;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
@@ -24,20 +24,20 @@ public final class StepActs {
     private StepActs() {}
 
     /** A step is done; with a reason also where a wait has not ended or a window has run out. */
-    @Makes({Entry.StepDone.class, Entry.TimeOverruled.class})
+    @MakesEntries({Entry.StepDone.class, Entry.TimeOverruled.class})
     public record Done(
-            @Given(value = "step", missing = "Go back to the build page")
+            @ActInput(value = "step", missing = "Go back to the build page")
             String step,
 
-            @Given("note") String note,
+            @ActInput("note") String note,
 
-            @Given("torques that were read or set, by fastener")
+            @ActInput("torques that were read or set, by fastener")
             Map<String, String> torques,
 
-            @Given("reason") String time)
+            @ActInput("reason") String time)
             implements Act.OfJob {
         @Override
-        public Outcome<Decided> on(Workbench bench, Surroundings around) {
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
             Optional<Step> found = bench.step(step);
             if (found.isEmpty()) {
                 return refused(step);
@@ -59,18 +59,18 @@ public final class StepActs {
                 "Go back to the build page"));
     }
 
-    private static Decided with(Workbench bench, List<Entry> before, Entry last, String said) {
+    private static ActResult with(Workbench bench, List<Entry> before, Entry last, String said) {
         List<Entry> entries = new ArrayList<>(before);
         entries.add(last);
-        return new Decided(bench.job().id(), entries, said);
+        return new ActResult(bench.job().id(), entries, said);
     }
 
-    /** Clocks that the step would break are overruled where a reason is typed; without one the rules refuse the step. */
+    /** Waits and windows that the step would break are overruled where a reason is typed; without one the rules refuse the step. */
     private static List<Entry> overruled(Workbench bench, String step, String because) {
         if (because.isBlank()) {
             return List.of();
         }
-        return Clocks.broken(bench, step).stream()
+        return ClockRules.broken(bench, step).stream()
                 .<Entry>map(broken -> new Entry.TimeOverruled(
                         step, broken.what(), broken.timer().name(), Map.of("by", broken.seconds()), because))
                 .toList();
@@ -87,7 +87,7 @@ public final class StepActs {
     }
 
     private static Outcome<List<Entry.Tightened>> tightened(
-            Unit unit, Step step, Map<String, String> typed, String how, Surroundings around) {
+            Unit unit, Step step, Map<String, String> typed, String how, ActContext around) {
         List<Refusal> strange = typed.keySet().stream()
                 .filter(id -> !step.fasteners().contains(id))
                 .map(id -> new Refusal(
@@ -102,7 +102,7 @@ public final class StepActs {
     }
 
     private static Outcome<Entry.Tightened> tightenedOne(
-            Step step, Fastener fastener, String typed, String how, Surroundings around) {
+            Step step, Fastener fastener, String typed, String how, ActContext around) {
         if (typed.isBlank()) {
             return Outcome.ok(tightened(step, fastener, fastener.torque(), how));
         }
@@ -113,7 +113,7 @@ public final class StepActs {
                         "",
                         TypedReadings.range(Kind.TORQUE))
                 .placed("torques." + fastener.id(), "torque of " + fastener.where())
-                .map(Parsed::si)
+                .map(ParsedQuantity::si)
                 .map(si -> tightened(step, fastener, si, "as typed: " + typed.strip()));
     }
 
@@ -123,16 +123,16 @@ public final class StepActs {
     }
 
     /** A step was done although steps that it waits for were not. */
-    @Makes({Entry.StepJumped.class, Entry.TimeOverruled.class})
+    @MakesEntries({Entry.StepJumped.class, Entry.TimeOverruled.class})
     public record DoneOutOfOrder(
-            @Given(value = "step", missing = "Go back to the build page")
+            @ActInput(value = "step", missing = "Go back to the build page")
             String step,
 
-            @Given(value = "reason", missing = "Say how it came about; it stands on the record")
+            @ActInput(value = "reason", missing = "Say how it came about; it stands on the record")
             String reason)
             implements Act.OfJob {
         @Override
-        public Outcome<Decided> on(Workbench bench, Surroundings around) {
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
             return bench.step(step).isEmpty()
                     ? refused(step)
                     : Outcome.ok(with(
@@ -144,73 +144,73 @@ public final class StepActs {
     }
 
     /** A step is undone again. */
-    @Makes(Entry.StepUndone.class)
+    @MakesEntries(Entry.StepUndone.class)
     public record Undo(
-            @Given(value = "step", missing = "Go back to the build page")
+            @ActInput(value = "step", missing = "Go back to the build page")
             String step,
 
-            @Given(value = "reason", missing = "Say why it was undone")
+            @ActInput(value = "reason", missing = "Say why it was undone")
             String reason)
             implements Act.OfJob {
         @Override
-        public Outcome<Decided> on(Workbench bench, Surroundings around) {
-            return StoryActs.kept(bench, new Entry.StepUndone(step, reason), "Kept: undone");
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            return IntakeActs.kept(bench, new Entry.StepUndone(step, reason), "Kept: undone");
         }
     }
 
     /** A step is left out of this job. */
-    @Makes(Entry.StepLeftOut.class)
+    @MakesEntries(Entry.StepLeftOut.class)
     public record LeaveOut(
-            @Given(value = "step", missing = "Go back to the build page")
+            @ActInput(value = "step", missing = "Go back to the build page")
             String step,
 
-            @Given(value = "reason", missing = "Say why it is left out; it stands on the record")
+            @ActInput(value = "reason", missing = "Say why it is left out; it stands on the record")
             String reason)
             implements Act.OfJob {
         @Override
-        public Outcome<Decided> on(Workbench bench, Surroundings around) {
-            return StoryActs.kept(
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            return IntakeActs.kept(
                     bench, new Entry.StepLeftOut(step, reason), "Kept: left out, it stands on the record");
         }
     }
 
     /** A step that was left out is to be done after all. */
-    @Makes(Entry.StepTakenUp.class)
+    @MakesEntries(Entry.StepTakenUp.class)
     public record TakeUp(
-            @Given(value = "step", missing = "Go back to the plan")
+            @ActInput(value = "step", missing = "Go back to the plan")
             String step,
 
-            @Given("reason") String reason) implements Act.OfJob {
+            @ActInput("reason") String reason) implements Act.OfJob {
         @Override
-        public Outcome<Decided> on(Workbench bench, Surroundings around) {
-            return StoryActs.kept(bench, new Entry.StepTakenUp(step, reason), "Kept: it is to be done after all");
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            return IntakeActs.kept(bench, new Entry.StepTakenUp(step, reason), "Kept: it is to be done after all");
         }
     }
 
     /** A step of this job's own. */
-    @Makes(Entry.StepAdded.class)
+    @MakesEntries(Entry.StepAdded.class)
     public record AddStep(
-            @Given(value = "step", missing = "Go back to the plan")
+            @ActInput(value = "step", missing = "Go back to the plan")
             String step,
 
-            @Given(value = "what to do", missing = "Say what is to be done")
+            @ActInput(value = "what to do", missing = "Say what is to be done")
             String todo,
 
-            @Given(value = "station", missing = "Choose where it is done")
+            @ActInput(value = "station", missing = "Choose where it is done")
             String at,
 
-            @Given(value = "time", missing = "Say how long it takes", kind = Kind.TIME, least = 0, most = DAY)
+            @ActInput(value = "time", missing = "Say how long it takes", kind = Kind.TIME, least = 0, most = DAY)
             double duration,
 
-            @Given("steps before it") List<String> after,
-            @Given("steps after it") List<String> before,
+            @ActInput("steps before it") List<String> after,
+            @ActInput("steps after it") List<String> before,
 
-            @Given(value = "reason", missing = "Say why it is needed; it stands on the record")
+            @ActInput(value = "reason", missing = "Say why it is needed; it stands on the record")
             String reason)
             implements Act.OfJob {
         @Override
-        public Outcome<Decided> on(Workbench bench, Surroundings around) {
-            return StoryActs.kept(
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            return IntakeActs.kept(
                     bench,
                     new Entry.StepAdded(step, todo, at, duration, steps(bench, after), steps(bench, before), reason),
                     "Kept: your own step, it stands in the plan");
@@ -230,32 +230,34 @@ public final class StepActs {
     }
 
     /** A step cannot be done now. */
-    @Makes(Entry.StepCannot.class)
+    @MakesEntries(Entry.StepCannot.class)
     public record CannotNow(
-            @Given(value = "step", missing = "Go back to the build page")
+            @ActInput(value = "step", missing = "Go back to the build page")
             String step,
 
-            @Given(value = "reason", missing = "Say what stands in the way")
+            @ActInput(value = "reason", missing = "Say what stands in the way")
             String reason)
             implements Act.OfJob {
         @Override
-        public Outcome<Decided> on(Workbench bench, Surroundings around) {
-            return StoryActs.kept(bench, new Entry.StepCannot(step, reason), "Kept");
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            return IntakeActs.kept(bench, new Entry.StepCannot(step, reason), "Kept");
         }
     }
 
     /** One side of a choice between lawful orders is taken. */
-    @Makes(Entry.ChoiceTaken.class)
+    @MakesEntries(Entry.ChoiceTaken.class)
     public record TakeSide(
-            @Given(value = "choice", missing = "Go back to the plan")
+            @ActInput(value = "choice", missing = "Go back to the plan")
             String choice,
 
-            @Given(value = "side", missing = "Choose one") String side,
-            @Given("reason") String reason)
+            @ActInput(value = "side", missing = "Choose one")
+            String side,
+
+            @ActInput("reason") String reason)
             implements Act.OfJob {
         @Override
-        public Outcome<Decided> on(Workbench bench, Surroundings around) {
-            return StoryActs.kept(bench, new Entry.ChoiceTaken(choice, side, reason), "Kept: the plan follows");
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            return IntakeActs.kept(bench, new Entry.ChoiceTaken(choice, side, reason), "Kept: the plan follows");
         }
     }
 }

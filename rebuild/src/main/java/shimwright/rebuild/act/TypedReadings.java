@@ -5,12 +5,12 @@ import java.util.List;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.MeasureUnit;
+import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
-import shimwright.mechanics.quantity.Unit;
 import shimwright.rebuild.inspect.GaugeError;
-import shimwright.rebuild.inspect.Readings;
+import shimwright.rebuild.inspect.GaugeReadings;
 
 /** Readings typed one behind the other. */
 public final class TypedReadings {
@@ -26,7 +26,7 @@ public final class TypedReadings {
      * @param place for a refusal
      * @return SI values; refused with none, with more than 24, or where one cannot be read
      */
-    public static Outcome<List<Double>> parse(String text, Kind kind, Unit bare, String place) {
+    public static Outcome<List<Double>> parse(String text, Kind kind, MeasureUnit bare, String place) {
         if (text.isBlank()) {
             return Outcome.refused(new Refusal(
                     "values", place, "nothing typed", "Type the readings, apart by a space or a semicolon"));
@@ -48,14 +48,14 @@ public final class TypedReadings {
             String at = place + ", reading " + (values.size() + 1);
             values.add(Quantities.parse(part, kind, bare, at, range(kind))
                     .placed("values", at)
-                    .map(Parsed::si));
+                    .map(ParsedQuantity::si));
         }
         return Outcome.all(values);
     }
 
     /** Readings with the gauge that was in the hand, or the one that the file names, where the shop has it. */
-    static Readings read(List<Double> values, String gauge, String usual, Surroundings around) {
-        Readings readings = Readings.of(values);
+    static GaugeReadings read(List<Double> values, String gauge, String usual, ActContext around) {
+        GaugeReadings readings = GaugeReadings.of(values);
         return around.floor()
                 .shop()
                 .gauge(gauge.isBlank() ? usual : gauge)

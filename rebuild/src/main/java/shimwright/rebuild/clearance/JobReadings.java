@@ -20,7 +20,7 @@ import shimwright.rebuild.job.FittedPieces;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Place;
 import shimwright.rebuild.job.Job.Said;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.job.Shop.Gauge;
@@ -155,7 +155,7 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
 
     private long chosenAt(String position, long number) {
         long at = 0;
-        for (Kept kept : job.entries()) {
+        for (LogEntry kept : job.entries()) {
             if (kept.number() < number && puts(kept.body(), position)) {
                 at = kept.number();
             }
@@ -208,7 +208,7 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
         if (EtchedDeviation.missing(clearance, job)) {
             refusals.add(EtchedDeviation.refusal(clearance));
         }
-        Outcome<Gauge> gauge = GaugeChoice.of(rounds.stream().map(Said::what).toList(), shop);
+        Outcome<Gauge> gauge = GaugeChoice.of(clearance, rounds.stream().map(Said::what).toList(), shop);
         refusals.addAll(gauge.refusals());
         if (phase == Phase.TRIAL && refusals.isEmpty()) {
             refusals.addAll(unnamed(pack, rounds.get(0).number()));

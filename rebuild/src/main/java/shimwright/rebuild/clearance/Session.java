@@ -22,7 +22,7 @@ import shimwright.rebuild.unit.model.Step.Phase;
  * the readings.
  *
  * @param clearance what is set
- * @param gauge the gauge in hand; null where the shop has none that will do
+ * @param inHand the gauge in hand, of a difference one for each length; empty where the shop has none that will do
  * @param gauges gauges of the shop that can prove it, the one that the unit file names first
  * @param stage where the conversation stands
  * @param say one sentence: what to do next
@@ -33,7 +33,7 @@ import shimwright.rebuild.unit.model.Step.Phase;
  */
 public record Session(
         Clearance clearance,
-        @Nullable Gauge gauge,
+        List<Gauge> inHand,
         List<Gauge> gauges,
         Stage stage,
         String say,
@@ -203,6 +203,11 @@ public record Session(
             String advice,
             List<Line> working) {}
 
+    /** The gauge in hand; null where the shop has none that will do. */
+    public @Nullable Gauge gauge() {
+        return inHand.isEmpty() ? null : inHand.get(0);
+    }
+
     /** The reading that is being taken now. */
     public Reading current() {
         return switch (stage) {
@@ -226,62 +231,77 @@ public record Session(
         return trial().settled() && fresh >= clearance.rounds();
     }
 
+    /** The reading with trial pieces. */
     public Reading trial() {
         return readings.trial();
     }
 
+    /** The reading with the chosen pack. */
     public Reading last() {
         return readings.last();
     }
 
+    /** The reading after something could have moved it. */
     public Reading again() {
         return readings.again();
     }
 
+    /** How the backlash answered to the pack that was changed; null where it was read once. */
     public @Nullable BacklashSlope slope() {
         return readings.slope();
     }
 
+    /** True where the unit file has a step that reads this clearance with trial pieces. */
     public boolean trialWanted() {
         return readings.trialWanted();
     }
 
+    /** Shims that this job has fitted at other places of the loop, by place. */
     public Map<String, List<PieceIn>> known() {
         return pieces.known();
     }
 
+    /** Places of which it must be said which piece is in before the trial reading counts. */
     public List<String> toName() {
         return pieces.toName();
     }
 
+    /** Pieces to try first, by the nominal lengths; they prove nothing. */
     public List<PieceIn> tryFirst() {
         return pieces.tryFirst();
     }
 
+    /** Packs on offer; null until there is a reading that is proof. */
     public @Nullable Advice advice() {
         return choice.advice();
     }
 
+    /** Packs chosen, by position. */
     public Map<String, PackChosen> chosen() {
         return choice.chosen();
     }
 
+    /** What the pieces chosen now leave; null where none are chosen or nothing is read. */
     public @Nullable Forecast forecast() {
         return choice.forecast();
     }
 
+    /** What stands in the way of another choice, and what it brings. */
     public Change change() {
         return choice.change();
     }
 
+    /** The last reading against limits and prediction; null until it has settled. */
     public @Nullable Closing closing() {
         return end.closing();
     }
 
+    /** The acceptance that stands; null where none does. */
     public @Nullable Said<ClearanceAccepted> accepted() {
         return end.accepted();
     }
 
+    /** Why an earlier acceptance no longer stands; empty where it does or there was none. */
     public String reopened() {
         return end.reopened();
     }

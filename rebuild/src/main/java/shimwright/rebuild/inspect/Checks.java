@@ -26,14 +26,14 @@ public final class Checks {
     static final String DOUBT_NOT_KNOWN = " By number alone: no gauge is named, so its doubt is not known.";
 
     private final Check check;
-    private final Readings readings;
+    private final GaugeReadings readings;
     private final UnitSystem system;
     private final Kind kind;
     private final Working working = new Working();
     private final Set<String> wrong = new LinkedHashSet<>();
     private final Set<String> unproven = new LinkedHashSet<>();
 
-    private Checks(Check check, Readings readings, UnitSystem system) {
+    private Checks(Check check, GaugeReadings readings, UnitSystem system) {
         this.check = check;
         this.readings = readings;
         this.system = system;
@@ -43,9 +43,9 @@ public final class Checks {
     /** What the readings of a check say. */
     public record Judged(Verdict verdict, String say, List<Line> working) {}
 
-    /** As {@link #judge(Check, Readings, UnitSystem)} for readings alone, without a gauge and not confirmed. */
+    /** As {@link #judge(Check, GaugeReadings, UnitSystem)} for readings alone, without a gauge and not confirmed. */
     public static Outcome<Judged> judge(Check check, List<Double> values, UnitSystem system) {
-        return judge(check, Readings.of(values), system);
+        return judge(check, GaugeReadings.of(values), system);
     }
 
     /**
@@ -60,8 +60,8 @@ public final class Checks {
      * @param readings as taken
      * @param system units of the sentence
      */
-    public static Outcome<Judged> judge(Check check, Readings readings, UnitSystem system) {
-        Outcome<Map<String, List<Double>>> pieces = Readings.byPiece(check, readings.values());
+    public static Outcome<Judged> judge(Check check, GaugeReadings readings, UnitSystem system) {
+        Outcome<Map<String, List<Double>>> pieces = GaugeReadings.byPiece(check, readings.values());
         List<Refusal> refusals = new ArrayList<>(pieces.refusals());
         if (!check.relativeTo().isEmpty()
                 && !EarlierReadings.of(check, readings.before()).keySet().containsAll(check.fields())) {

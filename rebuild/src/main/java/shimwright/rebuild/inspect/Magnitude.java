@@ -42,8 +42,8 @@ public final class Magnitude {
      * @param measured a check or wear limit of a kind other than NONE
      * @param readings as taken; whether they are confirmed does not matter
      */
-    public static List<Refusal> asked(Measurable measured, Readings readings) {
-        Outcome<Map<String, List<Double>>> pieces = Readings.byPiece(measured, readings.values());
+    public static List<Refusal> asked(Measurable measured, GaugeReadings readings) {
+        Outcome<Map<String, List<Double>>> pieces = GaugeReadings.byPiece(measured, readings.values());
         if (!pieces.isOk()) {
             return List.of();
         }

@@ -43,9 +43,9 @@ public record WearJudgement(
         return verdict != Verdict.OUT;
     }
 
-    /** As {@link #of(WearLimit, Readings, UnitSystem)} for readings alone, without a gauge and not confirmed. */
+    /** As {@link #of(WearLimit, GaugeReadings, UnitSystem)} for readings alone, without a gauge and not confirmed. */
     public static Outcome<WearJudgement> of(WearLimit wear, List<Double> values, UnitSystem system) {
-        return of(wear, Readings.of(values), system);
+        return of(wear, GaugeReadings.of(values), system);
     }
 
     /**
@@ -57,7 +57,7 @@ public record WearJudgement(
      * @param readings as taken
      * @param system units of the sentence
      */
-    public static Outcome<WearJudgement> of(WearLimit wear, Readings readings, UnitSystem system) {
+    public static Outcome<WearJudgement> of(WearLimit wear, GaugeReadings readings, UnitSystem system) {
         if (readings.values().isEmpty()) {
             return Outcome.refused(new Refusal("values", wear.id(), "no reading", wear.how()));
         }
@@ -69,7 +69,7 @@ public record WearJudgement(
                     new Refusal("values", wear.id(), "this wear limit states no limit", "Mend the unit file"));
         }
         Quantity limit = wear.limit().get();
-        Outcome<Map<String, List<Double>>> pieces = Readings.byPiece(wear, readings.values());
+        Outcome<Map<String, List<Double>>> pieces = GaugeReadings.byPiece(wear, readings.values());
         List<Refusal> refusals = new ArrayList<>(pieces.refusals());
         if (pieces.isOk() && !readings.isConfirmed()) {
             refusals.addAll(Magnitude.asked(wear, readings));
@@ -80,7 +80,11 @@ public record WearJudgement(
     }
 
     private static WearJudgement judged(
-            WearLimit wear, Quantity stated, Map<String, List<Double>> pieces, Readings readings, UnitSystem system) {
+            WearLimit wear,
+            Quantity stated,
+            Map<String, List<Double>> pieces,
+            GaugeReadings readings,
+            UnitSystem system) {
         Kind kind = wear.kind().quantity();
         boolean min = wear.direction() == Direction.MIN;
         Comparator<JudgedValue> order = Comparator.comparingDouble(JudgedValue::value);
@@ -113,7 +117,7 @@ public record WearJudgement(
     }
 
     private static String words(
-            WearLimit wear, Verdict verdict, double left, double limit, Readings readings, UnitSystem system) {
+            WearLimit wear, Verdict verdict, double left, double limit, GaugeReadings readings, UnitSystem system) {
         String against = " the limit of " + Quantities.print(limit, wear.kind().quantity(), system);
         if (verdict == Verdict.OUT) {
             return " is " + (wear.direction() == Direction.MIN ? "below" : "above") + against + ": rework or replace.";

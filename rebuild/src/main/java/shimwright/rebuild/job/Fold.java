@@ -19,7 +19,7 @@ import shimwright.rebuild.job.Job.Said;
  * has taken need not be read again.
  */
 public final class Fold {
-    private final List<Kept> taken = new ArrayList<>();
+    private final List<LogEntry> taken = new ArrayList<>();
     private final Set<String> mistakes = new LinkedHashSet<>();
     private final Map<String, Said<Entry.Judged>> judged = new LinkedHashMap<>();
     private final Map<String, Said<Entry.ChoiceTaken>> choices = new LinkedHashMap<>();
@@ -56,7 +56,7 @@ public final class Fold {
      * @param stream the entries of one job in order
      * @return empty when the stream has no entries
      */
-    public static Optional<Job> job(List<Kept> stream) {
+    public static Optional<Job> job(List<LogEntry> stream) {
         if (stream.isEmpty()) {
             return Optional.empty();
         }
@@ -70,16 +70,15 @@ public final class Fold {
      *
      * @param more entries that follow those taken before
      */
-    public void take(List<Kept> more) {
+    public void take(List<LogEntry> more) {
         boolean again = false;
-        for (Kept kept : more) {
+        for (LogEntry kept : more) {
             taken.add(kept);
-            if (kept.body() instanceof Entry.EntryStruck e) {
-                mistakes.add(e.entry());
-                again = true;
-            }
+            again |= kept.body() instanceof Entry.EntryStruck;
         }
         if (again) {
+            mistakes.clear();
+            mistakes.addAll(Mistakes.of(taken));
             clear();
             taken.forEach(this::takeOne);
         } else {
@@ -103,7 +102,7 @@ public final class Fold {
         handedBack = null;
     }
 
-    private static <E extends Entry> Said<E> said(Kept kept, E what) {
+    private static <E extends Entry> Said<E> said(LogEntry kept, E what) {
         return new Said<>(
                 kept.draft().id(),
                 kept.number(),
@@ -112,7 +111,7 @@ public final class Fold {
                 what);
     }
 
-    private void takeOne(Kept kept) {
+    private void takeOne(LogEntry kept) {
         if (kept.body() instanceof Entry.OfJob entry
                 && !mistakes.contains(kept.draft().id())) {
             if (!takeIntake(kept, entry) && !takeStory(kept, entry) && !takeStep(kept, entry)) {
@@ -121,7 +120,7 @@ public final class Fold {
         }
     }
 
-    private boolean takeIntake(Kept kept, Entry.OfJob entry) {
+    private boolean takeIntake(LogEntry kept, Entry.OfJob entry) {
         if (entry instanceof Entry.JobOpened e) {
             opened = opened == null ? said(kept, e) : opened;
         } else if (entry instanceof Entry.IntakeCorrected e) {
@@ -154,7 +153,7 @@ public final class Fold {
                         was.unitFile()));
     }
 
-    private boolean takeStory(Kept kept, Entry.OfJob entry) {
+    private boolean takeStory(LogEntry kept, Entry.OfJob entry) {
         if (entry instanceof Entry.TakenOff e) {
             takenOff.add(said(kept, e));
         } else if (entry instanceof Entry.Found e) {
@@ -179,7 +178,7 @@ public final class Fold {
         return true;
     }
 
-    private boolean takeStep(Kept kept, Entry.OfJob entry) {
+    private boolean takeStep(LogEntry kept, Entry.OfJob entry) {
         if (entry instanceof Entry.StepDone e) {
             cannot.remove(e.step());
             done.put(e.step(), said(kept, e));
@@ -206,7 +205,7 @@ public final class Fold {
         return true;
     }
 
-    private void takeBuild(Kept kept, Entry.OfJob entry) {
+    private void takeBuild(LogEntry kept, Entry.OfJob entry) {
         if (entry instanceof Entry.ChoiceTaken e) {
             choices.put(e.choice(), said(kept, e));
         } else if (entry instanceof Entry.CheckRead e) {
@@ -251,7 +250,7 @@ public final class Fold {
         if (opening == null || taken.isEmpty()) {
             return Optional.empty();
         }
-        Kept last = taken.get(taken.size() - 1);
+        LogEntry last = taken.get(taken.size() - 1);
         return Optional.of(new Job(
                 last.draft().stream(),
                 new Head(last.streamNumber(), last.streamHash()),

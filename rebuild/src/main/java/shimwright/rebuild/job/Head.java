@@ -8,7 +8,7 @@ public record Head(long count, String hash) {
     public static final Head EMPTY = new Head(0, "0".repeat(64));
 
     /** The head of a whole stream. */
-    public static Head of(List<Kept> stream) {
+    public static Head of(List<LogEntry> stream) {
         return stream.isEmpty() ? EMPTY : stream.get(stream.size() - 1).streamHead();
     }
 }

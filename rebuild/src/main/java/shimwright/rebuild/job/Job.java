@@ -38,7 +38,7 @@ public record Job(
         Setting setting,
         Remarks remarks,
         End end,
-        List<Kept> entries) {
+        List<LogEntry> entries) {
 
     /** An entry with its envelope: who said it, when, and its place in the log. */
     public record Said<E extends Entry>(String id, long number, Instant at, String by, E what) {}
@@ -126,10 +126,12 @@ public record Job(
     /** The hand-back, once it happened, and what became of the unit after. */
     public record End(@Nullable Said<Entry.HandedBack> handedBack, List<Said<Entry.FollowedUp>> followedUp) {}
 
+    /** The entry that opened the job. */
     public Entry.JobOpened opened() {
         return intake.opened();
     }
 
+    /** When the job was opened. */
     public Instant openedAt() {
         return intake.at();
     }
@@ -146,86 +148,107 @@ public record Job(
         return moved == null ? opened().unitFile() : moved.what().unitFile();
     }
 
+    /** The strip-down in order. */
     public List<Said<Entry.TakenOff>> takenOff() {
         return inspection.takenOff();
     }
 
+    /** Findings in order. */
     public List<Said<Entry.Found>> found() {
         return inspection.found();
     }
 
+    /** The latest verdict, by wear limit or, without one, by item. */
     public Map<String, Said<Entry.Judged>> judged() {
         return inspection.judged();
     }
 
+    /** What was ordered or sent out, by the entry that says so. */
     public Map<String, Said<Entry.Sent>> sent() {
         return supply.sent();
     }
 
+    /** What came of it the last time, by the entry that ordered it. */
     public Map<String, Said<Entry.CameBack>> cameBack() {
         return supply.cameBack();
     }
 
+    /** The side taken, by choice. */
     public Map<String, Said<Entry.ChoiceTaken>> choices() {
         return build.choices();
     }
 
+    /** The steps that stand done, each with the entry that says so. */
     public Map<String, Said<Entry.StepDone>> done() {
         return build.done();
     }
 
+    /** The steps that stand done although steps they wait for were not. */
     public Map<String, Said<Entry.StepJumped>> jumped() {
         return build.jumped();
     }
 
+    /** The steps left out of this job. */
     public Map<String, Said<Entry.StepLeftOut>> leftOut() {
         return build.leftOut();
     }
 
+    /** The steps of this job's own. */
     public Map<String, Said<Entry.StepAdded>> added() {
         return build.added();
     }
 
+    /** The steps that could not be done when last tried and are not done since. */
     public Map<String, Said<Entry.StepCannot>> cannot() {
         return build.cannot();
     }
 
+    /** The latest reading of each check, by "step/check". */
     public Map<String, Said<Entry.CheckRead>> checks() {
         return build.checks();
     }
 
+    /** The hold points passed by decision, by step. */
     public Map<String, Said<Entry.HoldOverruled>> holdsOverruled() {
         return build.holdsOverruled();
     }
 
+    /** The pieces that were in for a reading, by clearance and phase. */
     public Map<Place, Said<Entry.PackIn>> packsIn() {
         return setting.packsIn();
     }
 
+    /** The rounds that count, by clearance and phase. */
     public Map<Place, List<Said<Entry.RoundRead>>> rounds() {
         return setting.rounds();
     }
 
+    /** The reason by the id of the entry that no longer counts. */
     public Map<String, String> struck() {
         return setting.struck();
     }
 
+    /** The packs chosen last, by clearance and position. */
     public Map<Position, Said<Entry.PackChosen>> chosen() {
         return setting.chosen();
     }
 
+    /** The latest acceptance, by clearance. */
     public Map<String, Said<Entry.ClearanceAccepted>> accepted() {
         return setting.accepted();
     }
 
+    /** Notes by what they are about. */
     public Map<String, List<Said<Entry.NoteMade>>> notes() {
         return remarks.notes();
     }
 
+    /** Pictures by what they are about. */
     public Map<String, List<Said<Entry.PictureAdded>>> pictures() {
         return remarks.pictures();
     }
 
+    /** The hand-back; null where it has not happened. */
     public @Nullable Said<Entry.HandedBack> handedBack() {
         return end.handedBack();
     }

@@ -94,7 +94,7 @@ public record Shop(
      * @param stream the shop's entries in order
      * @param jobs all jobs
      */
-    public static Shop of(List<Kept> stream, Collection<Job> jobs) {
+    public static Shop of(List<LogEntry> stream, Collection<Job> jobs) {
         Map<String, String> taken = new LinkedHashMap<>();
         jobs.forEach(job ->
                 job.piecesIn().forEach(piece -> taken.put(piece, job.opened().number())));
@@ -107,12 +107,12 @@ public record Shop(
      * @param stream the shop's entries in order
      * @param taken the job's number by piece, for every piece that is in a unit
      */
-    public static Shop of(List<Kept> stream, Map<String, String> taken) {
+    public static Shop of(List<LogEntry> stream, Map<String, String> taken) {
         Map<String, Piece> pieces = new LinkedHashMap<>();
         Map<String, Gauge> gauges = new LinkedHashMap<>();
         Map<String, Gauge> retired = new LinkedHashMap<>();
         Map<String, String> facts = new LinkedHashMap<>();
-        for (Kept kept : stream) {
+        for (LogEntry kept : stream) {
             if (kept.body() instanceof Entry.GaugeAdded e) {
                 gauges.put(e.gauge(), gauge(e));
                 retired.remove(e.gauge());

@@ -29,8 +29,8 @@ public record Plan(
         Cost cost,
         double bound,
         boolean proven,
-        List<Because> because,
-        List<Broken> broken,
+        List<StepReason> because,
+        List<OrderBreach> broken,
         List<Window> late,
         List<String> remarks) {
     /** The step to do now; empty when all are done. */

@@ -12,12 +12,12 @@ import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.plan.lawful.Lawful;
-import shimwright.rebuild.plan.model.Problem;
-import shimwright.rebuild.plan.search.Answer;
-import shimwright.rebuild.plan.search.Attempt;
-import shimwright.rebuild.plan.search.Budget;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.search.Search;
-import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.plan.search.SearchBudget;
+import shimwright.rebuild.plan.search.SearchObserver;
+import shimwright.rebuild.plan.search.SearchResult;
+import shimwright.rebuild.plan.search.Solution;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.HoldPoint;
@@ -40,7 +40,7 @@ public final class Planner {
      * @return refused where the steps wait for each other in a circle, named in their words, or no order keeps a window
      */
     public static Outcome<Plan> lay(Unit unit, Map<String, String> taken, Set<String> done) {
-        return lay(unit, taken, Present.of(done), Budget.page(), Watch.nobody(), List.of());
+        return lay(unit, taken, BuildState.of(done), SearchBudget.page(), SearchObserver.nobody(), List.of());
     }
 
     /**
@@ -56,20 +56,25 @@ public final class Planner {
      *     is not open yet
      */
     public static Outcome<Plan> lay(
-            Unit unit, Map<String, String> taken, Present present, Budget budget, Watch watch, List<String> hint) {
+            Unit unit,
+            Map<String, String> taken,
+            BuildState present,
+            SearchBudget budget,
+            SearchObserver watch,
+            List<String> hint) {
         Order order = Order.of(unit, taken);
-        Problem problem = UnitProblem.of(unit, order, present, Set.of());
-        Attempt attempt = Search.attempt(problem, budget, watch, hint);
+        SequencingProblem problem = UnitProblem.of(unit, order, present, Set.of());
+        SearchResult attempt = Search.attempt(problem, budget, watch, hint);
         boolean known = attempt.impossible();
         if (attempt.answer().isPresent() || problem.start().open().isEmpty()) {
             return attempt.outcome().map(found -> plan(unit, order, present, problem, found, List.of(), true));
         }
         Set<String> open = problem.start().open().keySet();
         for (Set<String> late : known ? late(problem) : List.of(open)) {
-            Problem passed = UnitProblem.of(unit, order, present, late);
+            SequencingProblem passed = UnitProblem.of(unit, order, present, late);
             attempt = Search.attempt(passed, budget, watch, hint);
             if (attempt.answer().isPresent()) {
-                Answer found = attempt.answer().get();
+                Solution found = attempt.answer().get();
                 List<Window> windows = unit.type().windows().stream()
                         .filter(w -> late.contains(w.id()))
                         .toList();
@@ -87,15 +92,15 @@ public final class Planner {
      * @param before steps of the plan before, in order
      * @return empty where no lawful order was found so, which does not say that there is none; its bound is a quick one
      */
-    public static Optional<Plan> onward(Unit unit, Map<String, String> taken, Present present, List<String> before) {
+    public static Optional<Plan> onward(Unit unit, Map<String, String> taken, BuildState present, List<String> before) {
         Order order = Order.of(unit, taken);
-        Problem problem = UnitProblem.of(unit, order, present, Set.of());
-        Optional<Answer> kept = Search.kept(problem, before);
+        SequencingProblem problem = UnitProblem.of(unit, order, present, Set.of());
+        Optional<Solution> kept = Search.kept(problem, before);
         Set<String> open = problem.start().open().keySet();
         if (kept.isPresent() || open.isEmpty()) {
             return kept.map(found -> plan(unit, order, present, problem, found, List.of(), true));
         }
-        Problem passed = UnitProblem.of(unit, order, present, open);
+        SequencingProblem passed = UnitProblem.of(unit, order, present, open);
         List<Window> perhaps = unit.type().windows().stream()
                 .filter(w -> open.contains(w.id()))
                 .toList();
@@ -112,14 +117,14 @@ public final class Planner {
      */
     public static List<Refusal> hindrances(Unit unit, Map<String, String> taken, Set<String> done) {
         Order order = Order.of(unit, taken);
-        Present present = Present.of(done);
-        Problem problem = UnitProblem.of(unit, order, present, Set.of());
+        BuildState present = BuildState.of(done);
+        SequencingProblem problem = UnitProblem.of(unit, order, present, Set.of());
         List<Refusal> circles = Search.circles(problem);
         if (!circles.isEmpty()) {
             return circles;
         }
         // a window that is open and cannot be kept any more hinders no plan: the plan says that it is late
-        Problem kept =
+        SequencingProblem kept =
                 UnitProblem.of(unit, order, present, problem.start().open().keySet());
         boolean lawful = Search.any(kept)
                 .filter(found -> Lawful.follow(kept, found).faults().isEmpty())
@@ -128,7 +133,7 @@ public final class Planner {
     }
 
     /** Open windows that may be the ones that can no longer be kept, few first: those that ran out, then one more, then all. */
-    private static List<Set<String>> late(Problem problem) {
+    private static List<Set<String>> late(SequencingProblem problem) {
         Map<String, Double> open = problem.start().open();
         Set<String> ranOut = problem.windows().stream()
                 .filter(w -> open.getOrDefault(w.id(), 0.0) > w.seconds())
@@ -149,16 +154,22 @@ public final class Planner {
 
     /** Steps that wait for each other, whatever stands done; empty for a sound unit. */
     public static List<Refusal> circles(Unit unit, Map<String, String> taken) {
-        return Search.circles(problem(unit, taken, Present.of(Set.of())));
+        return Search.circles(problem(unit, taken, BuildState.of(Set.of())));
     }
 
     /** The problem behind a plan, as data, for whoever wants to solve it otherwise. */
-    public static Problem problem(Unit unit, Map<String, String> taken, Present present) {
+    public static SequencingProblem problem(Unit unit, Map<String, String> taken, BuildState present) {
         return UnitProblem.of(unit, Order.of(unit, taken), present, Set.of());
     }
 
     private static Plan plan(
-            Unit unit, Order order, Present present, Problem problem, Answer answer, List<Window> late, boolean known) {
+            Unit unit,
+            Order order,
+            BuildState present,
+            SequencingProblem problem,
+            Solution answer,
+            List<Window> late,
+            boolean known) {
         List<String> faults = Lawful.faults(problem, answer.order(), answer.cost());
         if (!faults.isEmpty()) {
             throw new IllegalStateException("an unlawful plan was found: " + String.join("; ", faults));
@@ -182,8 +193,8 @@ public final class Planner {
                 remarks(unit, order, present, known ? List.of() : late));
     }
 
-    private static List<Broken> broken(Order order, Present present) {
-        List<Broken> broken = new ArrayList<>();
+    private static List<OrderBreach> broken(Order order, BuildState present) {
+        List<OrderBreach> broken = new ArrayList<>();
         Set<String> before = new LinkedHashSet<>();
         Set<String> all = Set.copyOf(present.done());
         for (String id : order.steps().keySet()) {
@@ -200,13 +211,13 @@ public final class Planner {
         return List.copyOf(broken);
     }
 
-    private static void missing(Order order, String id, Set<String> before, Set<String> all, List<Broken> broken) {
+    private static void missing(Order order, String id, Set<String> before, Set<String> all, List<OrderBreach> broken) {
         order.waitsFor(id, before)
-                .forEach((needed, why) -> broken.add(new Broken(
+                .forEach((needed, why) -> broken.add(new OrderBreach(
                         Objects.requireNonNull(order.steps().get(id)), needed, why, all.contains(needed.id()))));
     }
 
-    private static List<String> remarks(Unit unit, Order order, Present present, List<Window> perhaps) {
+    private static List<String> remarks(Unit unit, Order order, BuildState present, List<Window> perhaps) {
         List<String> remarks = new ArrayList<>();
         if (!perhaps.isEmpty()) {
             remarks.add("No order was found that closes "

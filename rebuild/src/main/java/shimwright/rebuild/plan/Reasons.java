@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import shimwright.rebuild.plan.model.Cost;
-import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.model.Risk;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.search.Search;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Why;
@@ -21,13 +21,13 @@ import shimwright.rebuild.unit.model.UnitType.Window;
 final class Reasons {
     private final Unit unit;
     private final Order order;
-    private final Problem problem;
+    private final SequencingProblem problem;
     private final List<String> plan;
     private final Map<String, Integer> at = new LinkedHashMap<>();
     private final double total;
     private final Function<List<String>, Optional<Cost>> price;
 
-    private Reasons(Unit unit, Order order, Problem problem, List<String> plan, double total) {
+    private Reasons(Unit unit, Order order, SequencingProblem problem, List<String> plan, double total) {
         this.unit = unit;
         this.order = order;
         this.problem = problem;
@@ -37,7 +37,7 @@ final class Reasons {
         plan.forEach(id -> at.put(id, at.size()));
     }
 
-    static List<Because> of(Unit unit, Order order, Problem problem, List<String> plan, double total) {
+    static List<StepReason> of(Unit unit, Order order, SequencingProblem problem, List<String> plan, double total) {
         Reasons reasons = new Reasons(unit, order, problem, plan, total);
         return plan.stream().map(reasons::of).toList();
     }
@@ -50,7 +50,7 @@ final class Reasons {
         return at.getOrDefault(id, -1);
     }
 
-    private Because of(String id) {
+    private StepReason of(String id) {
         Map<Step, Why> waitsFor = new LinkedHashMap<>();
         order.before().getOrDefault(id, Map.of()).forEach((before, why) -> waitsFor.put(step(before), why));
         List<Step> heldUp = plan.stream()
@@ -67,7 +67,7 @@ final class Reasons {
             ahead += saved && risk.hold().equals(id) ? risk.seconds() : 0;
         }
         String last = heldUp.isEmpty() ? "" : heldUp.get(0).id();
-        return new Because(
+        return new StepReason(
                 step(id),
                 waitsFor,
                 heldUp,

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.plan.search.Budget;
-import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.plan.search.SearchBudget;
+import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.Choice;
 
@@ -38,7 +38,12 @@ public final class SideChoices {
      * @return refused where the sides taken cannot be planned themselves, or where there are more than 256 combinations
      */
     public static Outcome<List<Ranked>> of(
-            Unit unit, Map<String, String> taken, Set<String> settled, Present present, Budget budget, Watch watch) {
+            Unit unit,
+            Map<String, String> taken,
+            Set<String> settled,
+            BuildState present,
+            SearchBudget budget,
+            SearchObserver watch) {
         Map<String, String> now = new LinkedHashMap<>();
         unit.type().choices().forEach(choice -> now.put(choice.id(), taken.getOrDefault(choice.id(), choice.usual())));
         List<Map<String, String>> all = combinations(unit, now, settled);
@@ -55,9 +60,9 @@ public final class SideChoices {
             Map<String, String> now,
             Plan plan,
             List<Map<String, String>> all,
-            Present present,
-            Budget budget,
-            Watch watch) {
+            BuildState present,
+            SearchBudget budget,
+            SearchObserver watch) {
         List<Ranked> ranked = new ArrayList<>(List.of(new Ranked(now, plan, 0)));
         for (Map<String, String> sides : all) {
             if (!sides.equals(now) && !watch.stop().getAsBoolean()) {

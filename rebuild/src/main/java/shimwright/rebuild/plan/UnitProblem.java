@@ -12,10 +12,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import shimwright.rebuild.plan.model.InitialState;
 import shimwright.rebuild.plan.model.Lag;
-import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
-import shimwright.rebuild.plan.model.Start;
 import shimwright.rebuild.plan.model.Task;
 import shimwright.rebuild.plan.model.Window;
 import shimwright.rebuild.unit.model.Consumable;
@@ -37,7 +37,7 @@ final class UnitProblem {
 
     private final Unit unit;
     private final Order order;
-    private final Present present;
+    private final BuildState present;
     private final Set<String> done;
     private final boolean handsOn;
     /** Of each step all that leads to it. */
@@ -45,7 +45,7 @@ final class UnitProblem {
 
     private final Map<String, Set<String>> inside = new HashMap<>();
 
-    private UnitProblem(Unit unit, Order order, Present present) {
+    private UnitProblem(Unit unit, Order order, BuildState present) {
         this.unit = unit;
         this.order = order;
         this.present = present;
@@ -61,7 +61,7 @@ final class UnitProblem {
      *
      * @param late windows that are open and need not be kept any more, by id
      */
-    static Problem of(Unit unit, Order order, Present present, Set<String> late) {
+    static SequencingProblem of(Unit unit, Order order, BuildState present, Set<String> late) {
         return new UnitProblem(unit, order, present).problem(late);
     }
 
@@ -69,7 +69,7 @@ final class UnitProblem {
         return order.steps().containsKey(id) && !done.contains(id);
     }
 
-    private Problem problem(Set<String> late) {
+    private SequencingProblem problem(Set<String> late) {
         UnitType type = unit.type();
         List<Task> tasks = new ArrayList<>();
         order.steps().values().stream().filter(step -> ahead(step.id())).forEach(step -> tasks.add(task(step)));
@@ -87,7 +87,7 @@ final class UnitProblem {
                 .filter(e -> e.getValue().holdsCase())
                 .map(Map.Entry::getKey)
                 .collect(Collectors.toCollection(LinkedHashSet::new));
-        Start start = new Start(
+        InitialState start = new InitialState(
                 last(step -> orientations.contains(step.at()) ? step.at() : "").orElse(""),
                 last(Step::at).orElse(""),
                 last(step -> tools(step).isEmpty() ? "" : step.id())
@@ -99,11 +99,11 @@ final class UnitProblem {
                         .size(),
                 waits,
                 open);
-        return new Problem(
+        return new SequencingProblem(
                 tasks,
                 lags,
                 windows,
-                LateFinds.of(unit, order, done, leading),
+                LateFindRisk.of(unit, order, done, leading),
                 setUps(type, orientations),
                 start,
                 WAITING);

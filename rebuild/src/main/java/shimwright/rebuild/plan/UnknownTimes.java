@@ -15,7 +15,7 @@ final class UnknownTimes {
     private UnknownTimes() {}
 
     /** The remark that a clock is counted from now; empty where every time is known. */
-    static Optional<String> unknown(Unit unit, Order order, Present present) {
+    static Optional<String> unknown(Unit unit, Order order, BuildState present) {
         Set<String> done = Set.copyOf(present.done());
         Set<String> steps = new LinkedHashSet<>();
         for (Window window : unit.type().windows()) {

@@ -14,7 +14,7 @@ import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Place;
 import shimwright.rebuild.job.Job.Said;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Step;
@@ -122,7 +122,7 @@ public record HandBackRecord(
                 consumables(job, unit),
                 holds(job, unit, false),
                 holds(job, unit, true),
-                Overruled.of(job),
+                OverruledAdvice.of(job),
                 struck(job, unit),
                 job.notes().values().stream()
                         .flatMap(List::stream)
@@ -245,7 +245,7 @@ public record HandBackRecord(
             HoldPoint hold = unit.holdPoint(step.hold());
             for (Check check : hold.checks()) {
                 Said<Entry.CheckRead> read = job.check(step.id(), check.id()).orElse(null);
-                if (check.clearance().isBlank() && (proof || read != null)) {
+                if (check.clearance().isBlank() && (read != null || (proof && check.asked()))) {
                     readings.add(reading(step.id(), hold.id(), check, read));
                     shown.add(step.id() + "/" + check.id());
                 }
@@ -288,7 +288,7 @@ public record HandBackRecord(
         Map<String, String> reasons = new HashMap<>(Reopened.stale(job, unit));
         reasons.putAll(job.struck());
         List<Struck> struck = new ArrayList<>();
-        for (Kept kept : job.entries()) {
+        for (LogEntry kept : job.entries()) {
             String id = kept.draft().id();
             String reason = reasons.get(id);
             if (kept.body() instanceof Entry.RoundRead round && reason != null) {

@@ -5,11 +5,11 @@ import java.util.List;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.record.Findings;
-import shimwright.rebuild.rules.Holds.CheckStanding;
-import shimwright.rebuild.rules.Holds.Standing;
+import shimwright.rebuild.rules.HoldPoints.CheckStanding;
+import shimwright.rebuild.rules.HoldPoints.Standing;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.workbench.Workbench;
@@ -23,14 +23,16 @@ final class HandBackRules {
         if (entry instanceof Entry.EntryStruck struck) {
             return job.entries().stream()
                     .filter(kept -> kept.draft().id().equals(struck.entry()))
-                    .map(Kept::body)
-                    .anyMatch(HandBackRules::remark);
+                    .map(LogEntry::body)
+                    .anyMatch(body -> remark(body)
+                            || body instanceof Entry.HandedBack
+                            || body instanceof Entry.EntryStruck);
         }
         return remark(entry)
                 || (entry instanceof Entry.UnitMoved && job.unitFile().isEmpty());
     }
 
-    private static boolean remark(Entry entry) {
+    static boolean remark(Entry entry) {
         return entry instanceof Entry.FollowedUp
                 || entry instanceof Entry.NoteMade
                 || entry instanceof Entry.PictureAdded;
@@ -76,7 +78,7 @@ final class HandBackRules {
     }
 
     private static void holds(Workbench bench, Step step, List<Refusal> refusals) {
-        for (CheckStanding standing : Holds.of(bench, step)) {
+        for (CheckStanding standing : HoldPoints.of(bench, step)) {
             boolean open = standing.standing() != Standing.ACCEPTED && standing.standing() != Standing.OVERRULED;
             boolean said = refusals.stream()
                     .anyMatch(r ->

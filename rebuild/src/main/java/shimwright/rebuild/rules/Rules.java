@@ -27,14 +27,14 @@ public final class Rules {
     private static Map<Class<? extends Entry.OfJob>, Rule<Entry.OfJob>> rules() {
         Map<Class<? extends Entry.OfJob>, Rule<Entry.OfJob>> rules = new LinkedHashMap<>();
         put(rules, Entry.JobOpened.class, (bench, e) -> one("", "job", "this job is already open", "Open a new job"));
-        put(rules, Entry.IntakeCorrected.class, StoryRules::corrected);
-        put(rules, Entry.UnitMoved.class, StoryRules::moved);
+        put(rules, Entry.IntakeCorrected.class, IntakeRules::corrected);
+        put(rules, Entry.UnitMoved.class, IntakeRules::moved);
         put(rules, Entry.EntryStruck.class, StrikeRules::struck);
-        put(rules, Entry.TakenOff.class, StoryRules::takenOff);
-        put(rules, Entry.Found.class, StoryRules::found);
-        put(rules, Entry.Judged.class, StoryRules::judged);
-        put(rules, Entry.NoteMade.class, StoryRules::note);
-        put(rules, Entry.PictureAdded.class, StoryRules::picture);
+        put(rules, Entry.TakenOff.class, IntakeRules::takenOff);
+        put(rules, Entry.Found.class, IntakeRules::found);
+        put(rules, Entry.Judged.class, IntakeRules::judged);
+        put(rules, Entry.NoteMade.class, IntakeRules::note);
+        put(rules, Entry.PictureAdded.class, IntakeRules::picture);
         put(rules, Entry.HandedBack.class, HandBackRules::handedBack);
         put(rules, Entry.FollowedUp.class, HandBackRules::followedUp);
         put(rules, Entry.Sent.class, OrderRules::sent);
@@ -50,11 +50,11 @@ public final class Rules {
         put(rules, Entry.TimeOverruled.class, StepRules::overruled);
         put(rules, Entry.CheckRead.class, HoldRules::read);
         put(rules, Entry.HoldOverruled.class, HoldRules::overruled);
-        put(rules, Entry.PackIn.class, SettingRules::packIn);
-        put(rules, Entry.RoundRead.class, SettingRules::round);
+        put(rules, Entry.PackIn.class, ClearanceRules::packIn);
+        put(rules, Entry.RoundRead.class, ClearanceRules::round);
         put(rules, Entry.RoundStruck.class, StrikeRules::roundStruck);
-        put(rules, Entry.PackChosen.class, SettingRules::chosen);
-        put(rules, Entry.ClearanceAccepted.class, SettingRules::accepted);
+        put(rules, Entry.PackChosen.class, ClearanceRules::chosen);
+        put(rules, Entry.ClearanceAccepted.class, ClearanceRules::accepted);
         return Map.copyOf(rules);
     }
 
@@ -92,7 +92,7 @@ public final class Rules {
             refusals.addAll(alone(lying, entry));
             lying = act.size() > 1 ? lying.after(entry) : lying;
         }
-        refusals.addAll(SettingRules.twice(bench, act));
+        refusals.addAll(ClearanceRules.twice(bench, act));
         return refusals.stream().distinct().toList();
     }
 

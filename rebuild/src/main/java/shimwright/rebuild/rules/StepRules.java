@@ -71,8 +71,8 @@ final class StepRules {
     private static List<Refusal> standing(Workbench bench, String id) {
         Step step = bench.unit().step(id);
         List<Refusal> refusals = new ArrayList<>(OrderRules.awaited(bench.job(), step));
-        refusals.addAll(Holds.open(bench, step));
-        refusals.addAll(Clocks.against(bench, id));
+        refusals.addAll(HoldPoints.open(bench, step));
+        refusals.addAll(ClockRules.against(bench, id));
         return refusals;
     }
 

@@ -23,10 +23,12 @@ public final class PinnedUnit {
         this.type = type;
     }
 
+    /** SHA-256 over the text of the file, lower-case hex. */
     public String hash() {
         return hash;
     }
 
+    /** The unit type that the file describes. */
     public UnitType type() {
         return type;
     }

@@ -14,7 +14,7 @@ import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Fold;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Timers;
@@ -60,10 +60,12 @@ public final class Workbench {
         this.order = Order.of(unit, job.sides());
     }
 
+    /** The job on the bench, as its log has it. */
     public Job job() {
         return job;
     }
 
+    /** The unit file that the job stands on. */
     public PinnedUnit file() {
         return file;
     }
@@ -73,18 +75,22 @@ public final class Workbench {
         return unit;
     }
 
+    /** The shop as its log has it: gauges, drawer, facts. */
     public Shop shop() {
         return shop;
     }
 
+    /** The moment at which the bench was looked at. */
     public Instant now() {
         return now;
     }
 
+    /** The time zone of the shop, for days and evenings. */
     public ZoneId zone() {
         return zone;
     }
 
+    /** The steps of this job with what each waits for. */
     public Order order() {
         return order;
     }
@@ -133,11 +139,11 @@ public final class Workbench {
     /** The bench as it would lie once an entry were kept, for judging one that goes with it. */
     public Workbench after(Entry.OfJob entry) {
         long number = job.head().count() + 1;
-        List<Kept> entries = new ArrayList<>(job.entries());
+        List<LogEntry> entries = new ArrayList<>(job.entries());
         long last = entries.get(entries.size() - 1).number();
         Draft draft = new Draft(job.id(), "to-be-kept-" + number, now, "", entry);
-        entries.add(
-                new Kept(last + 1, number, draft, job.head().hash(), job.head().hash()));
+        entries.add(new LogEntry(
+                last + 1, number, draft, job.head().hash(), job.head().hash()));
         return new Workbench(Fold.job(entries).orElseThrow(), file, shop, now, zone);
     }
 }

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.demo.Van7;
-import shimwright.rebuild.demo.Workbench;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.workbench.ShopFloor;
 
@@ -19,17 +19,17 @@ class ChooseTogetherTest {
     private static final Map<String, String> FIRST =
             Map.of("sP", "d80-11", "SP", "d38-03", "sL", "d80-16", "sR", "d80-13");
 
-    private static Outcome<Decided> choose(Workbench bench, Map<String, String> at) {
+    private static Outcome<ActResult> choose(DemoWorkbench bench, Map<String, String> at) {
         ShopFloor floor = new ShopFloor(bench.shop(), Map.of(), new LinkedHashSet<>());
         return Acts.decide(
                 bench.lying(),
-                new SettingActs.ChooseTogether("d", at, "for the test"),
-                new Surroundings(floor, UnitSystem.METRIC, bench.lying().now()));
+                new ClearanceActs.ChooseTogether("d", at, "for the test"),
+                new ActContext(floor, UnitSystem.METRIC, bench.lying().now()));
     }
 
     @Test
     void twoPlacesSwapTheirPieces() {
-        Workbench bench = Van7.before("J01");
+        DemoWorkbench bench = Van7.before("J01");
         choose(bench, FIRST).orElseThrow().entries().forEach(entry -> bench.keep((Entry.OfJob) entry));
         Map<String, String> swapped = Map.of("sP", "d80-11", "SP", "d38-03", "sL", "d80-13", "sR", "d80-16");
         assertThat(choose(bench, swapped).refusals()).isEmpty();
@@ -37,7 +37,7 @@ class ChooseTogetherTest {
 
     @Test
     void onePieceIsNotTakenTwice() {
-        Workbench bench = Van7.before("J01");
+        DemoWorkbench bench = Van7.before("J01");
         choose(bench, FIRST).orElseThrow().entries().forEach(entry -> bench.keep((Entry.OfJob) entry));
         Map<String, String> twice = Map.of("sP", "d80-11", "SP", "d38-03", "sL", "d80-13", "sR", "d80-13");
         assertThat(choose(bench, twice).refusals())
@@ -46,8 +46,8 @@ class ChooseTogetherTest {
         // alone, the other place holds it still
         assertThat(Acts.decide(
                                 bench.lying(),
-                                new SettingActs.ChoosePack("d", "d80-16", "for the test"),
-                                new Surroundings(
+                                new ClearanceActs.ChoosePack("d", "d80-16", "for the test"),
+                                new ActContext(
                                         new ShopFloor(bench.shop(), Map.of(), new LinkedHashSet<>()),
                                         UnitSystem.METRIC,
                                         bench.lying().now()))

@@ -2,7 +2,7 @@ package shimwright.rebuild.clearance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static shimwright.rebuild.demo.Workbench.MM;
+import static shimwright.rebuild.demo.DemoWorkbench.MM;
 
 import java.util.List;
 import java.util.Map;
@@ -15,8 +15,8 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Forecast;
 import shimwright.rebuild.clearance.Session.Stage;
+import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.demo.Van7;
-import shimwright.rebuild.demo.Workbench;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.job.Entry.PieceIn;
@@ -25,24 +25,24 @@ import shimwright.rebuild.unit.model.Step.Phase;
 
 /** Choices that are changed, corrected or overtaken by another. Values by calculation from the demo scenario's readings. */
 class ChangedChoicesTest {
-    private static PackChosen choose(Workbench bench, String clearance, String because, String... tags) {
+    private static PackChosen choose(DemoWorkbench bench, String clearance, String because, String... tags) {
         PackChosen pack = Decisions.choose(bench.session(clearance), bench.pieces(tags), because)
                 .orElseThrow();
         bench.keep(pack);
         return pack;
     }
 
-    private static Forecast forecast(Workbench bench, String clearance) {
+    private static Forecast forecast(DemoWorkbench bench, String clearance) {
         return Objects.requireNonNull(bench.session(clearance).forecast());
     }
 
-    private static Advice advice(Workbench bench, String clearance) {
+    private static Advice advice(DemoWorkbench bench, String clearance) {
         return Objects.requireNonNull(bench.session(clearance).advice());
     }
 
     @Test
     void aDependentClearanceWaitsForItsUpstreamPackAndSaysWhatWillBeWanted() {
-        Workbench bench = Van7.before("J01");
+        DemoWorkbench bench = Van7.before("J01");
         Session b = bench.session("b");
         assertThat(b.stage()).isEqualTo(Stage.CHOOSE);
         assertThat(advice(bench, "b").result()).isNull();
@@ -62,7 +62,7 @@ class ChangedChoicesTest {
 
     @Test
     void anEarlierChoiceFollowsTheUpstreamPackAndIsOpenAgainWhenItNoLongerProves() {
-        Workbench bench = Van7.before("J01");
+        DemoWorkbench bench = Van7.before("J01");
         PackChosen early = choose(bench, "b", "the depth will follow", "d38-02");
         assertThat(early.overruledBecause()).isEqualTo("the depth will follow");
         // on the trial shim: 18.262 - 18.455 + 0.485/3 = -0.031; with d80-11 0.094 thicker: -0.125, limit -0.06
@@ -87,7 +87,7 @@ class ChangedChoicesTest {
 
     @Test
     void choosingTogetherHasTheSameFiguresAsEachAlone() {
-        Workbench bench = Van7.before("J01");
+        DemoWorkbench bench = Van7.before("J01");
         choose(bench, "b", "the depth will follow", "d38-02");
         choose(bench, "a", "", "d80-11");
         assertThat(SharedShims.due(bench.unit(), bench.job(), bench.shop())).isTrue();
@@ -102,7 +102,7 @@ class ChangedChoicesTest {
 
     @Test
     void aStepUndoneBringsTheTrialReadingBack() {
-        Workbench bench = Van7.before("F01");
+        DemoWorkbench bench = Van7.before("F01");
         assertThat(Reopened.byUndoing(bench.job(), bench.unit(), "T04"))
                 .contains(
                         "Undoing it opens the trial reading of b, pinion bearing preload, again: its 3 rounds no longer "
@@ -133,7 +133,7 @@ class ChangedChoicesTest {
 
     @Test
     void choosingTogetherBeforeTheSecondSplitDoesNotLockIt() {
-        Workbench bench = Van7.before("T10");
+        DemoWorkbench bench = Van7.before("T10");
         List<String> group = SharedShims.groups(bench.unit()).get(0);
         SharedShims.choose(
                         bench.unit(),
@@ -153,24 +153,22 @@ class ChangedChoicesTest {
         assertThat(bench.session("e").stage()).isEqualTo(Stage.READ_TRIAL);
         bench.keep(bench.read("e", Phase.TRIAL, split));
         assertThat(bench.session("e").stage()).isEqualTo(Stage.READ_LAST);
-        bench.in("T10", "odd");
-        bench.in("T10", "slope");
         bench.keep(new Entry.StepDone("T10", ""));
     }
 
     @Test
     void aClearanceProvedByTorqueIsDoneWhenItsHoldPointIsPassedAndOpenAgainWithAnotherPack() {
-        Workbench bench = Van7.before("F04");
+        DemoWorkbench bench = Van7.before("F04");
         assertThat(bench.session("b").stage()).isEqualTo(Stage.DONE);
         assertThat(bench.session("d").stage()).isEqualTo(Stage.PROVED_OTHERWISE);
         choose(bench, "b", "to see", "d38-04");
         assertThat(bench.session("b").stage()).isEqualTo(Stage.PROVED_OTHERWISE);
-        Workbench later = Van7.before("D05");
+        DemoWorkbench later = Van7.before("D05");
         assertThat(later.session("d").stage()).isEqualTo(Stage.DONE);
     }
 
-    private static Workbench finalOut() {
-        Workbench bench = Workbench.open();
+    private static DemoWorkbench finalOut() {
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.packIn("c", Phase.TRIAL, "sI=d52-10");
         for (int i = 0; i < 3; i++) {
             bench.round("c", Phase.TRIAL, 0.24, 0.32);
@@ -184,7 +182,7 @@ class ChangedChoicesTest {
 
     @Test
     void aFinalReadingThatIsOutOffersOtherPacksFromItself() {
-        Workbench bench = finalOut();
+        DemoWorkbench bench = finalOut();
         Session c = bench.session("c");
         assertThat(c.stage()).isEqualTo(Stage.ACCEPT);
         Advice advice = advice(bench, "c");
@@ -214,7 +212,7 @@ class ChangedChoicesTest {
 
     @Test
     void aWrongPieceNamedForTheTrialIsCorrectedAndWhatWasReadIsReadAgain() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.packIn("c", Phase.TRIAL, "sI=d52-08");
         for (int i = 0; i < 3; i++) {
             bench.round("c", Phase.TRIAL, 0.24, 0.32);
@@ -239,7 +237,7 @@ class ChangedChoicesTest {
 
     @Test
     void aWrongRingNamedIsCorrectedIsFreeAgainAndReopensWhatWasAccepted() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         assertThat(bench.session("f").tryFirst()).extracting(PieceIn::piece).containsExactly("r22-03");
         bench.packIn("f", Phase.FINAL, "ring=r22-05");
         for (int i = 0; i < 2; i++) {
@@ -262,7 +260,7 @@ class ChangedChoicesTest {
 
     @Test
     void aRingThatReadsOutSuggestsAnotherFromItsOwnReading() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.packIn("f", Phase.FINAL, "ring=r22-01");
         bench.round("f", Phase.FINAL, 0.11, 0.12);
         bench.round("f", Phase.FINAL, 0.11, 0.12);
@@ -291,7 +289,7 @@ class ChangedChoicesTest {
 
     @Test
     void anOddSlopeIsNotBelieved() {
-        Workbench bench = Van7.before("T10");
+        DemoWorkbench bench = Van7.before("T10");
         bench.packIn("e", Phase.TRIAL, "sL=d80-08+d80-01 sR=d80-15 sP=d80-06");
         bench.keep(bench.read("e", Phase.TRIAL, 0.260, 0.265, 0.270, 0.265, 0.260, 0.250, 0.245, 0.250));
         BacklashSlope slope = Objects.requireNonNull(bench.session("e").slope());
@@ -302,7 +300,7 @@ class ChangedChoicesTest {
 
     @Test
     void anotherPackIsRefusedOnceAOneWayStepHasClosedOverIt() {
-        Workbench bench = Van7.handedBack();
+        DemoWorkbench bench = Van7.handedBack();
         Session c = bench.session("c");
         Outcome<PackChosen> other = Decisions.choose(c, bench.pieces("d52-04", "d52-09"), "late");
         assertThat(c.change().open()).isFalse();
@@ -314,7 +312,7 @@ class ChangedChoicesTest {
 
     @Test
     void aCheckOfTheTorqueOutLeavesItOpen() {
-        Workbench bench = Van7.before("F03");
+        DemoWorkbench bench = Van7.before("F03");
         bench.keep(new Entry.CheckRead(
                 "F03", "H18", "drag", List.of(2.5), Kind.TORQUE, false, Verdict.OUT, "", List.of()));
         assertThat(bench.session("b").stage()).isEqualTo(Stage.PROVED_OTHERWISE);

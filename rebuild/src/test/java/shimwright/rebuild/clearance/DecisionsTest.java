@@ -2,7 +2,7 @@ package shimwright.rebuild.clearance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static shimwright.rebuild.demo.Workbench.MM;
+import static shimwright.rebuild.demo.DemoWorkbench.MM;
 
 import java.util.List;
 import java.util.Objects;
@@ -14,13 +14,13 @@ import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.working.Line;
 import shimwright.rebuild.clearance.Session.Advice;
-import shimwright.rebuild.demo.Workbench;
+import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.unit.model.Step.Phase;
 
 class DecisionsTest {
-    private final Workbench bench = Workbench.open();
+    private final DemoWorkbench bench = DemoWorkbench.open();
 
     /** The trial of the demo source on clearance c: 0.2783 on d52-10. */
     private Session read() {

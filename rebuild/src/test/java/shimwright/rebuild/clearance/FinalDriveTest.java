@@ -2,7 +2,7 @@ package shimwright.rebuild.clearance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static shimwright.rebuild.demo.Workbench.MM;
+import static shimwright.rebuild.demo.DemoWorkbench.MM;
 
 import java.util.HashSet;
 import java.util.List;
@@ -20,8 +20,8 @@ import shimwright.mechanics.axial.shim.ShimPack;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session.Stage;
+import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.demo.Van7;
-import shimwright.rebuild.demo.Workbench;
 import shimwright.rebuild.job.Entry.PackChosen;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.Step.Phase;
@@ -33,27 +33,27 @@ import shimwright.rebuild.unit.model.Step.Phase;
 class FinalDriveTest {
     private static final String SHOPS_CHOICE = "sP=d80-11 SP=d38-03 sL=d80-16 sR=d80-13";
 
-    private static Measured trial(Workbench bench, String clearance) {
+    private static Measured trial(DemoWorkbench bench, String clearance) {
         return Objects.requireNonNull(bench.session(clearance).trial().measured());
     }
 
-    private static Drawer.Result ways(Workbench bench) {
+    private static Drawer.Result ways(DemoWorkbench bench) {
         return Objects.requireNonNull(together(bench).result());
     }
 
-    private static SharedShims together(Workbench bench) {
+    private static SharedShims together(DemoWorkbench bench) {
         return SharedShims.of(bench.unit(), bench.job(), bench.shop(), group(bench));
     }
 
-    private static List<String> group(Workbench bench) {
+    private static List<String> group(DemoWorkbench bench) {
         return SharedShims.groups(bench.unit()).get(0);
     }
 
-    private static Map<String, PackChosen> chosen(Workbench bench, String pieces) {
+    private static Map<String, PackChosen> chosen(DemoWorkbench bench, String pieces) {
         return chosen(bench, pieces, "");
     }
 
-    private static Map<String, PackChosen> chosen(Workbench bench, String pieces, String because) {
+    private static Map<String, PackChosen> chosen(DemoWorkbench bench, String pieces, String because) {
         return SharedShims.choose(bench.unit(), bench.job(), bench.shop(), group(bench), bench.pack(pieces), because)
                 .orElseThrow()
                 .stream()
@@ -66,7 +66,7 @@ class FinalDriveTest {
 
     @Test
     void theFirstGapIsTheWantedFigureAndProvesNothing() {
-        Workbench bench = Van7.before("T06");
+        DemoWorkbench bench = Van7.before("T06");
         bench.packIn("a", Phase.TRIAL, "sP=d80-06");
         bench.round("a", Phase.TRIAL, 32.07);
         Session first = bench.session("a");
@@ -80,7 +80,7 @@ class FinalDriveTest {
 
     @Test
     void aClimbingSeriesIsNotAveragedAndSaysSo() {
-        Workbench bench = Van7.before("T06");
+        DemoWorkbench bench = Van7.before("T06");
         bench.packIn("a", Phase.TRIAL, "sP=d80-06");
         for (double gap : new double[] {32.07, 32.11, 32.15}) {
             bench.round("a", Phase.TRIAL, gap);
@@ -94,7 +94,7 @@ class FinalDriveTest {
 
     @Test
     void sevenTapsSettleTheDepthAndTheEtchedSevenMovesTheAim() {
-        Workbench bench = Van7.before("T07");
+        DemoWorkbench bench = Van7.before("T07");
         Measured depth = trial(bench, "a");
         // T06_nose of the demo source
         assertThat(depth.value()).isCloseTo(52.18 * MM, within(1e-9));
@@ -113,9 +113,9 @@ class FinalDriveTest {
 
     @Test
     void theMeansOfBothSplitsAreThoseOfTheSource() {
-        Workbench first = Van7.before("T10");
+        DemoWorkbench first = Van7.before("T10");
         double one = trial(first, "e").value();
-        Workbench bench = Van7.before("T11");
+        DemoWorkbench bench = Van7.before("T11");
         double two = trial(bench, "e").value();
         // BL-1: means, and the slope they give for the foil of 0.102
         assertThat(one).isCloseTo(0.3556 * MM, within(0.00005 * MM));
@@ -125,7 +125,7 @@ class FinalDriveTest {
 
     @Test
     void theMisreadPlaceIsNamedAndStopsTheChoice() {
-        Workbench bench = Van7.before("T10");
+        DemoWorkbench bench = Van7.before("T10");
         bench.packIn("e", Phase.TRIAL, "sL=d80-08+d80-01 sR=d80-15 sP=d80-06");
         bench.round("e", Phase.TRIAL, 0.270, 0.275, 0.280, 0.275, 0.270, 0.360, 0.255, 0.260);
         Measured misread = trial(bench, "e");
@@ -144,7 +144,7 @@ class FinalDriveTest {
 
     @Test
     void theShopsChoiceIsPredictedAsInTheSource() {
-        Workbench bench = Van7.before("J01");
+        DemoWorkbench bench = Van7.before("J01");
         Map<String, PackChosen> chosen = chosen(bench, SHOPS_CHOICE);
         assertThat(chosen).containsOnlyKeys("a", "b", "d", "e");
         // DR-2: a 0.016 off 52.07, b, d, e; signed as play
@@ -178,7 +178,7 @@ class FinalDriveTest {
 
     @Test
     void theTrueSizesComeOutInWithTheShopsChoice() {
-        Workbench bench = Van7.before("D06");
+        DemoWorkbench bench = Van7.before("D06");
         // with_chosen of the demo source, truth: N 52.085, e 0.1353; the readings agree within their doubt
         assertThat(accepted(bench, "a").value()).isCloseTo(52.085 * MM, within(0.005 * MM));
         assertThat(accepted(bench, "e").value()).isCloseTo(0.1353 * MM, within(0.005 * MM));
@@ -186,14 +186,14 @@ class FinalDriveTest {
         assertThat(accepted(bench, "e").finding()).isEmpty();
     }
 
-    private static shimwright.rebuild.job.Entry.ClearanceAccepted accepted(Workbench bench, String clearance) {
+    private static shimwright.rebuild.job.Entry.ClearanceAccepted accepted(DemoWorkbench bench, String clearance) {
         return Objects.requireNonNull(bench.job().accepted().get(clearance)).what();
     }
 
     @ParameterizedTest
     @CsvSource({"a, 52.1376", "c, 0.1586", "e, 0.1461"})
     void hotIsColdPlusTheGrowthOfTheSource(String clearance, double hot) {
-        Workbench bench = Van7.before("J01");
+        DemoWorkbench bench = Van7.before("J01");
         chosen(bench, SHOPS_CHOICE).values().forEach(bench::keep);
         bench.packIn("c", Phase.FINAL, "sI=d52-03+d52-09");
         // with_chosen of the demo source read to the micrometer: the true sizes
@@ -211,12 +211,13 @@ class FinalDriveTest {
     @CsvSource({"a, 0.0526", "b, -0.0062", "c, 0.1156", "d, 0.0677"})
     void growthIsThatOfTheSource(String clearance, double growth) {
         // TH-1; preloads signed as play, so more preload hot is negative
-        assertThat(Workbench.open().unit().clearance(clearance).growth()).isCloseTo(growth * MM, within(0.0001 * MM));
+        assertThat(DemoWorkbench.open().unit().clearance(clearance).growth())
+                .isCloseTo(growth * MM, within(0.0001 * MM));
     }
 
     @Test
     void everyWayOfferedIsLawfulUsesNoPieceTwiceAndTheBestIsAtLeastAsSureAsTheShopsChoice() {
-        Workbench bench = Van7.before("J01");
+        DemoWorkbench bench = Van7.before("J01");
         Drawer.Result ways = ways(bench);
         assertThat(ways.offers()).isNotEmpty();
         double shops = chosen(bench, SHOPS_CHOICE).values().stream()
@@ -237,7 +238,7 @@ class FinalDriveTest {
 
     @Test
     void bothWaysOfPredictingAgree() {
-        Workbench bench = Van7.before("J01");
+        DemoWorkbench bench = Van7.before("J01");
         for (Way way : ways(bench).offers()) {
             Map<String, PackChosen> chosen = chosen(bench, String.join(" ", way.pieces()), "tried");
             for (int i = 0; i < group(bench).size(); i++) {
@@ -249,7 +250,7 @@ class FinalDriveTest {
 
     @Test
     void lawfulWaysAreCountedAsAPlainSearchCountsThem() {
-        Workbench bench = Van7.before("J01");
+        DemoWorkbench bench = Van7.before("J01");
         List<Shop.Piece> thin = bench.shop().usable("SH80", 0.010 * MM);
         List<Shop.Piece> spacers = bench.shop().usable("SP38", 0.010 * MM);
         int lawful = 0;
@@ -285,12 +286,12 @@ class FinalDriveTest {
 
     @Test
     void theGroupIsTheFourThatShareShims() {
-        assertThat(SharedShims.groups(Workbench.open().unit())).containsExactly(List.of("a", "b", "d", "e"));
+        assertThat(SharedShims.groups(DemoWorkbench.open().unit())).containsExactly(List.of("a", "b", "d", "e"));
     }
 
     @Test
     void notReadYetIsSaidForEveryOneOfThem() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         assertThat(together(bench).refusals())
                 .hasSize(4)
                 .allMatch(r -> r.fact().equals("it is not read with trial pieces yet"));
@@ -299,7 +300,7 @@ class FinalDriveTest {
 
     @Test
     void placesLeftEmptyAreAllRefusedBeforeAnythingIsPredicted() {
-        Workbench bench = Van7.before("J01");
+        DemoWorkbench bench = Van7.before("J01");
         assertThat(SharedShims.choose(
                                 bench.unit(),
                                 bench.job(),
@@ -316,7 +317,7 @@ class FinalDriveTest {
 
     @Test
     void onePieceInTwoPlacesIsRefused() {
-        Workbench bench = Van7.before("J01");
+        DemoWorkbench bench = Van7.before("J01");
         assertThat(SharedShims.choose(
                                 bench.unit(),
                                 bench.job(),
@@ -331,7 +332,7 @@ class FinalDriveTest {
 
     @Test
     void chosenOnceTheyCanBeChosenAgainFromTheSamePieces() {
-        Workbench bench = Van7.before("J01");
+        DemoWorkbench bench = Van7.before("J01");
         List<Way> before = ways(bench).offers();
         chosen(bench, SHOPS_CHOICE).values().forEach(bench::keep);
         assertThat(ways(bench).offers()).isEqualTo(before);

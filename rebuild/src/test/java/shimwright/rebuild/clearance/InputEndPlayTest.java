@@ -2,7 +2,7 @@ package shimwright.rebuild.clearance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static shimwright.rebuild.demo.Workbench.MM;
+import static shimwright.rebuild.demo.DemoWorkbench.MM;
 
 import java.util.List;
 import java.util.Objects;
@@ -16,7 +16,7 @@ import shimwright.mechanics.axial.shim.ShimPack;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.rebuild.clearance.Session.Closing;
 import shimwright.rebuild.clearance.Session.Stage;
-import shimwright.rebuild.demo.Workbench;
+import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.job.Basis;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.unit.model.Step.Phase;
@@ -31,11 +31,11 @@ class InputEndPlayTest {
 
     private static final List<Double> LIMITS = List.of(0.02 * MM, 0.08 * MM, 0.05 * MM);
 
-    private Workbench bench = Workbench.open();
+    private DemoWorkbench bench = DemoWorkbench.open();
 
     @BeforeEach
     void trialPieceIsIn() {
-        bench = Workbench.open();
+        bench = DemoWorkbench.open();
         bench.packIn("c", Phase.TRIAL, "sI=d52-10");
     }
 
@@ -225,7 +225,7 @@ class InputEndPlayTest {
 
     @Test
     void beforeAnythingIsInTheSentenceAsksForTrialPieces() {
-        Workbench fresh = Workbench.open();
+        DemoWorkbench fresh = DemoWorkbench.open();
         Session session = fresh.session("c");
         assertThat(session.stage()).isEqualTo(Stage.TRIAL_PACK);
         assertThat(session.say()).contains("Say which pieces are in for the trial");

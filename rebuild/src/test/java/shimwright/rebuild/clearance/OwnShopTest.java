@@ -2,7 +2,7 @@ package shimwright.rebuild.clearance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static shimwright.rebuild.demo.Workbench.MM;
+import static shimwright.rebuild.demo.DemoWorkbench.MM;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.clearance.Session.Stage;
-import shimwright.rebuild.demo.Workbench;
+import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.job.Shop.Gauge;
@@ -24,7 +24,7 @@ class OwnShopTest {
     private static final Gauge HUNDREDTH = gauge("old dial", 0.01, 0.005);
     private static final Gauge CALIPER = gauge("caliper", 0.02, 0.03);
 
-    private final Workbench bench = Workbench.open();
+    private final DemoWorkbench bench = DemoWorkbench.open();
 
     private static Gauge gauge(String id, double step, double error) {
         return new Gauge(id, id, Kind.LENGTH, step * MM, error * MM, 0, 0, 10 * MM);
@@ -65,7 +65,7 @@ class OwnShopTest {
         Session coarse = session(with(HUNDREDTH, FINE));
         assertThat(coarse.stage()).isEqualTo(Stage.CHOOSE);
         assertThat(coarse.gauge()).isEqualTo(HUNDREDTH);
-        Workbench other = Workbench.open();
+        DemoWorkbench other = DemoWorkbench.open();
         other.packIn("c", Phase.TRIAL, "sI=d52-10");
         for (int i = 0; i < 3; i++) {
             other.lay(new Entry.RoundRead("c", Phase.TRIAL, "my indicator", List.of(0.24 * MM, 0.32 * MM), ""));
@@ -96,7 +96,7 @@ class OwnShopTest {
         Session session = session(with(CALIPER));
         assertThat(session.gauge()).isNull();
         assertThat(session.say()).startsWith("The shop has no gauge that can prove this clearance, such as DI");
-        assertThat(Decisions.round(session, Phase.TRIAL, "caliper", with(CALIPER), List.of(0.24 * MM, 0.32 * MM), "")
+        assertThat(Decisions.round(session, Phase.TRIAL, List.of("caliper"), with(CALIPER), List.of(0.24 * MM, 0.32 * MM), "")
                         .refusals())
                 .extracting(Refusal::sentence)
                 .containsExactly(
@@ -111,15 +111,15 @@ class OwnShopTest {
     @Test
     void everyFaultOfARoundIsSaidAtOnce() {
         Session session = session(with(FINE));
-        assertThat(Decisions.round(session, Phase.TRIAL, "DI", with(FINE), List.of(), "")
+        assertThat(Decisions.round(session, Phase.TRIAL, List.of("DI"), with(FINE), List.of(), "")
                         .refusals())
                 .extracting(Refusal::place)
                 .containsExactly("gauge DI");
-        assertThat(Decisions.round(session, Phase.TRIAL, "my indicator", with(FINE), List.of(24 * MM), "")
+        assertThat(Decisions.round(session, Phase.TRIAL, List.of("my indicator"), with(FINE), List.of(24 * MM), "")
                         .refusals())
                 .extracting(Refusal::fact)
                 .containsExactly("1 of 2 numbers", "a reading lies outside what gauge my indicator can show");
-        assertThat(Decisions.round(session, Phase.TRIAL, "my indicator", with(FINE), List.of(0.24 * MM, 0.32 * MM), "")
+        assertThat(Decisions.round(session, Phase.TRIAL, List.of("my indicator"), with(FINE), List.of(0.24 * MM, 0.32 * MM), "")
                         .orElseThrow()
                         .gauge())
                 .isEqualTo("my indicator");

@@ -2,7 +2,7 @@ package shimwright.rebuild.clearance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static shimwright.rebuild.demo.Workbench.MM;
+import static shimwright.rebuild.demo.DemoWorkbench.MM;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,8 +21,8 @@ import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session.Closing;
 import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.demo.DemoUnit;
+import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.demo.Van7;
-import shimwright.rebuild.demo.Workbench;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.Step.Phase;
@@ -32,8 +32,8 @@ class SessionsTest {
         return Objects.requireNonNull(session.closing());
     }
 
-    private static Workbench packChosen() {
-        Workbench bench = Workbench.open();
+    private static DemoWorkbench packChosen() {
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.packIn("c", Phase.TRIAL, "sI=d52-10");
         for (int i = 0; i < 3; i++) {
             bench.round("c", Phase.TRIAL, 0.24, 0.32);
@@ -43,7 +43,7 @@ class SessionsTest {
         return bench;
     }
 
-    private static Session last(Workbench bench, double... indicators) {
+    private static Session last(DemoWorkbench bench, double... indicators) {
         for (int i = 0; i < 3; i++) {
             bench.round("c", Phase.FINAL, indicators);
         }
@@ -52,7 +52,7 @@ class SessionsTest {
 
     @Test
     void aGaugeTheShopHasNoDataOfIsSaidAndProvesNothing() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.packIn("c", Phase.TRIAL, "sI=d52-10");
         for (int i = 0; i < 3; i++) {
             bench.round("c", Phase.TRIAL, 0.24, 0.32);
@@ -73,7 +73,7 @@ class SessionsTest {
 
     @Test
     void withoutTheEtchedDigitsNoLimitCanBeNamed() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.packIn("a", Phase.TRIAL, "sP=d80-06");
         for (int i = 0; i < 3; i++) {
             bench.round("a", Phase.TRIAL, 32.18);
@@ -88,7 +88,7 @@ class SessionsTest {
 
     @Test
     void aTrialPieceThatWasNotNamedIsNotTakenForNothing() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.packIn("b", Phase.TRIAL, "SP=d38-05");
         for (int i = 0; i < 3; i++) {
             bench.round("b", Phase.TRIAL, 0.16, 0.16);
@@ -128,7 +128,7 @@ class SessionsTest {
 
     @Test
     void whatIsNotProvenNeedsAReasonAndTheReasonStandsInTheEntry() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.packIn("c", Phase.TRIAL, "sI=d52-10");
         for (int i = 0; i < 3; i++) {
             bench.round("c", Phase.TRIAL, 0.25, 0.25);
@@ -150,7 +150,7 @@ class SessionsTest {
 
     @Test
     void outIsSaidAsOut() {
-        Workbench bench = packChosen();
+        DemoWorkbench bench = packChosen();
         Session session = last(bench, 0.10, 0.11);
         assertThat(closing(session).verdict()).isEqualTo(Verdict.OUT);
         assertThat(Decisions.accept(session, "").isOk()).isFalse();
@@ -162,7 +162,7 @@ class SessionsTest {
 
     @Test
     void aReasonTypedWithoutNeedIsNotAnOverruling() {
-        Workbench bench = packChosen();
+        DemoWorkbench bench = packChosen();
         Session session = last(bench, 0.04, 0.05);
         assertThat(Decisions.accept(session, "looks good").orElseThrow().overruledBecause())
                 .isEmpty();
@@ -170,7 +170,7 @@ class SessionsTest {
 
     @Test
     void anotherPackAfterTheLastReadingAsksForANewReading() {
-        Workbench bench = packChosen();
+        DemoWorkbench bench = packChosen();
         last(bench, 0.10, 0.11);
         bench.keep(Decisions.choose(bench.session("c"), bench.pieces("d52-05", "d52-08"), "thicker")
                 .orElseThrow());
@@ -182,7 +182,7 @@ class SessionsTest {
 
     @Test
     void anAcceptanceReopenedFromUpstreamIsReadAgainBeforeItIsAcceptedAgain() {
-        Workbench bench = Van7.before("D06");
+        DemoWorkbench bench = Van7.before("D06");
         assertThat(bench.session("e").stage()).isEqualTo(Stage.DONE);
         bench.lay(new Entry.PackChosen(
                 "a", "sP", bench.pieces("d80-12"), 52.094 * MM, 5e-6, 0.9, Verdict.IN, "", List.of(), Map.of()));
@@ -195,7 +195,7 @@ class SessionsTest {
 
     @Test
     void aStepUndoneAndRedoneCanBeReadAndAcceptedAgain() {
-        Workbench bench = Van7.before("D01");
+        DemoWorkbench bench = Van7.before("D01");
         assertThat(bench.session("a").stage()).isEqualTo(Stage.DONE);
         bench.keep(new Entry.StepUndone("F04", "spacer out again"));
         bench.keep(new Entry.StepUndone("F03", "spacer out again"));
@@ -214,7 +214,7 @@ class SessionsTest {
 
     @Test
     void withoutATrialThePieceInIsNamedReadAndAccepted() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         Session fresh = bench.session("f");
         assertThat(fresh.stage()).isEqualTo(Stage.LAST_PACK);
         assertThat(fresh.trialWanted()).isFalse();
@@ -238,7 +238,7 @@ class SessionsTest {
 
     @Test
     void aPreloadIsProvedByItsDragOnceThePackIsChosen() {
-        Workbench bench = Van7.before("F01");
+        DemoWorkbench bench = Van7.before("F01");
         for (String id : List.of("b", "d")) {
             Session session = bench.session(id);
             assertThat(session.stage()).isEqualTo(Stage.PROVED_OTHERWISE);
@@ -250,8 +250,8 @@ class SessionsTest {
     @Test
     void everyClearanceOfBothVariantsHasASentenceFromTheStart() {
         for (var unit : List.of(DemoUnit.A, DemoUnit.B)) {
-            Workbench bench = new Workbench(unit);
-            bench.keep(Workbench.opening());
+            DemoWorkbench bench = new DemoWorkbench(unit);
+            bench.keep(DemoWorkbench.opening());
             for (String id : unit.type().settingOrder()) {
                 assertThat(bench.session(id).say()).isNotBlank();
                 assertThat(bench.session(id).current().rounds()).isEmpty();
@@ -271,7 +271,7 @@ class SessionsTest {
             series.add(seated - hidden);
             hidden -= step;
         }
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.packIn("c", Phase.TRIAL, "sI=d52-10");
         for (double value : series) {
             bench.round("c", Phase.TRIAL, value, value);

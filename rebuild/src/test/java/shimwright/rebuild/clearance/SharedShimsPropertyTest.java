@@ -17,7 +17,7 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Forecast;
 import shimwright.rebuild.clearance.Session.Stage;
-import shimwright.rebuild.demo.Stream;
+import shimwright.rebuild.demo.EntryStream;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.FittedPieces;
@@ -39,8 +39,8 @@ class SharedShimsPropertyTest {
 
     private RandomClearances box = new RandomClearances(0);
     private Random random = new Random(0);
-    private Stream shopLog = new Stream(JobLog.SHOP);
-    private Stream log = new Stream("job-r-1");
+    private EntryStream shopLog = new EntryStream(JobLog.SHOP);
+    private EntryStream log = new EntryStream("job-r-1");
     /** What is physically in, by place. */
     private final Map<String, List<String>> in = new LinkedHashMap<>();
 
@@ -71,8 +71,8 @@ class SharedShimsPropertyTest {
     private void begin(long seed) {
         box = new RandomClearances(seed);
         random = new Random(seed ^ 77);
-        shopLog = new Stream(JobLog.SHOP);
-        log = new Stream("job-r-1");
+        shopLog = new EntryStream(JobLog.SHOP);
+        log = new EntryStream("job-r-1");
         in.clear();
         shopLog.add(new Entry.GaugeAdded("my own", "indicator", Kind.LENGTH, 1e-6, 5e-7, 0, 0, 0.2));
         box.drawer.forEach(
@@ -113,7 +113,7 @@ class SharedShimsPropertyTest {
         String gauge = Objects.requireNonNull(session.gauge()).id();
         double value = box.truth(id, in) * MM;
         for (int i = 0; i < session.clearance().rounds(); i++) {
-            log.add(Decisions.round(session, phase, gauge, shop(), List.of(value), "")
+            log.add(Decisions.round(session, phase, List.of(gauge), shop(), List.of(value), "")
                     .orElseThrow());
         }
     }

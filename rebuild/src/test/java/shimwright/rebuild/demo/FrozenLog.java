@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Objects;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.EntryCodec;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -21,10 +21,10 @@ public final class FrozenLog {
     private FrozenLog() {}
 
     /** The entries of a release, in order. */
-    public static List<Kept> entries(String release) {
+    public static List<LogEntry> entries(String release) {
         try (InputStream in =
                 Objects.requireNonNull(FrozenLog.class.getResourceAsStream("/logs/" + release + ".jsonl"))) {
-            List<Kept> entries = new ArrayList<>();
+            List<LogEntry> entries = new ArrayList<>();
             new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .map(JSON::readTree)
@@ -36,14 +36,14 @@ public final class FrozenLog {
         }
     }
 
-    private static Kept kept(JsonNode line) {
+    private static LogEntry kept(JsonNode line) {
         Draft draft = new Draft(
                 text(line, "stream"),
                 text(line, "id"),
                 Instant.parse(text(line, "at")),
                 text(line, "by_whom"),
                 EntryCodec.read(text(line, "type"), text(line, "body")));
-        return new Kept(
+        return new LogEntry(
                 line.get("number").asLong(),
                 line.get("stream_number").asLong(),
                 draft,

@@ -21,10 +21,10 @@ import shimwright.rebuild.unit.model.UnitType.CheckKind;
 
 /** The demo job played step by step in the order of the plan, as the person at the bench would. */
 public final class Van7 {
-    private final Workbench bench;
+    private final DemoWorkbench bench;
     private final Map<String, List<String[]>> script = new LinkedHashMap<>();
 
-    private Van7(Workbench bench) {
+    private Van7(DemoWorkbench bench) {
         this.bench = bench;
         for (String line : DemoUnit.lines("van-7.txt")) {
             String[] parts = line.split("\\s*\\|\\s*");
@@ -33,15 +33,15 @@ public final class Van7 {
     }
 
     /** The job played up to a step, which is not done; an empty name plays all of it, without the hand-back. */
-    public static Workbench before(String step) {
-        Workbench bench = Workbench.open();
+    public static DemoWorkbench before(String step) {
+        DemoWorkbench bench = DemoWorkbench.open();
         new Van7(bench).play(step);
         return bench;
     }
 
     /** The job played to its hand-back. */
-    public static Workbench handedBack() {
-        Workbench bench = before("");
+    public static DemoWorkbench handedBack() {
+        DemoWorkbench bench = before("");
         bench.keep(new Entry.HandedBack(
                 "12 months or 40 000 km; hub 5 six months",
                 "change fluid at 2 000 km; report any singing at once",
@@ -72,7 +72,7 @@ public final class Van7 {
         }
         for (Check check : bench.unit().holdPoint(step.hold()).checks()) {
             boolean read = bench.job().check(step.id(), check.id()).isPresent();
-            if (!read && check.kind() == CheckKind.NONE && check.clearance().isBlank()) {
+            if (!read && check.kind() == CheckKind.NONE && check.asked()) {
                 bench.in(step.id(), check.id());
             }
         }

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 class Van7Test {
     @Test
     void isPlayedThroughTheRulesToItsHandBack() {
-        Workbench bench = Van7.handedBack();
+        DemoWorkbench bench = Van7.handedBack();
         assertThat(bench.job().closed()).isTrue();
         assertThat(bench.job().stepsDone()).hasSize(95);
     }

@@ -1,7 +1,7 @@
 package shimwright.rebuild.inspect;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static shimwright.rebuild.demo.Workbench.MM;
+import static shimwright.rebuild.demo.DemoWorkbench.MM;
 
 import java.util.Arrays;
 import java.util.List;
@@ -91,7 +91,7 @@ class ChecksTest {
 
     @Test
     void aLimitWrittenInTwoUnitsJudgesAndABareNumberIsTakenInTheFirst() {
-        Check check = Written.check("kind: pressure, lower: 0.3 bar (4.4 psi), upper: 0.5 bar");
+        Check check = ChecksFromFile.check("kind: pressure, lower: 0.3 bar (4.4 psi), upper: 0.5 bar");
         assertThat(Checks.judge(check, List.of(40_000.0), UnitSystem.METRIC)
                         .orElseThrow()
                         .verdict())
@@ -102,7 +102,8 @@ class ChecksTest {
                 .contains("is below the limit of 0.3 bar (4.4 psi)");
         assertThat(check.bareUnit()).isEqualTo(Units.BAR);
         assertThat(check.limits()).isEqualTo("0.3 bar (4.4 psi) to 0.5 bar");
-        assertThat(Written.wear("kind: torque, limit: 5 lbf.in, direction: min").bareUnit())
+        assertThat(ChecksFromFile.wear("kind: torque, limit: 5 lbf.in, direction: min")
+                        .bareUnit())
                 .isEqualTo(Units.LBF_IN);
         assertThat(check("H12", "lift").bareUnit()).isEqualTo(Units.ONE);
     }
@@ -110,7 +111,7 @@ class ChecksTest {
     @Property
     void inMeansEveryReadingIsWithinAndTheSpreadIsHeld(
             @ForAll @Size(min = 3, max = 6) List<@DoubleRange(min = 0.5, max = 2.0) Double> readings) {
-        Check check = Written.check("kind: length, lower: 0.8 mm, upper: 1.6 mm, places: 3, spread: 0.5 mm");
+        Check check = ChecksFromFile.check("kind: length, lower: 0.8 mm, upper: 1.6 mm, places: 3, spread: 0.5 mm");
         List<Double> values = readings.stream().map(v -> v * MM).toList();
         double least = readings.stream().min(Double::compare).orElseThrow();
         double most = readings.stream().max(Double::compare).orElseThrow();

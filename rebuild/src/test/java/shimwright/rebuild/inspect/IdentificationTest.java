@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import shimwright.rebuild.demo.DemoUnit;
-import shimwright.rebuild.demo.Workbench;
+import shimwright.rebuild.demo.DemoWorkbench;
 
 /** The variant of the demo unit by its tell-tales; H03 of the demo source: two strong agree, none contradicts. */
 class IdentificationTest {
@@ -19,7 +19,7 @@ class IdentificationTest {
 
     @Test
     void thisJobIsVariantAWithItsWeakStrangerRecorded() {
-        Identification told = of(Workbench.tellTales());
+        Identification told = of(DemoWorkbench.tellTales());
         assertThat(told.variant()).isEqualTo("A");
         assertThat(told.votes()).doesNotContainKey("I1").containsEntry("I7", Set.of("B"));
         assertThat(told.against()).containsExactly("letter cast inside the left side cover: B");
@@ -47,7 +47,7 @@ class IdentificationTest {
 
     @Test
     void oneStrongAgainstManyIsStillAContradiction() {
-        Map<String, String> seen = new LinkedHashMap<>(Workbench.tellTales());
+        Map<String, String> seen = new LinkedHashMap<>(DemoWorkbench.tellTales());
         seen.put("I6", "37/8");
         Identification told = of(seen);
         assertThat(told.variant()).isNull();

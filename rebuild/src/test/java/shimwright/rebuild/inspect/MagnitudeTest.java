@@ -1,7 +1,7 @@
 package shimwright.rebuild.inspect;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static shimwright.rebuild.demo.Workbench.MM;
+import static shimwright.rebuild.demo.DemoWorkbench.MM;
 
 import java.util.Arrays;
 import java.util.List;
@@ -21,8 +21,8 @@ import shimwright.rebuild.unit.model.UnitType.Check;
 
 /** Readings that no such part can have are asked about. Sizes of the invented demo unit; widths: common practice, no source. */
 class MagnitudeTest {
-    private static Readings mm(double... values) {
-        return Readings.of(Arrays.stream(values).map(v -> v * MM).boxed().toList());
+    private static GaugeReadings mm(double... values) {
+        return GaugeReadings.of(Arrays.stream(values).map(v -> v * MM).boxed().toList());
     }
 
     private static String asked(Outcome<?> outcome) {
@@ -93,10 +93,10 @@ class MagnitudeTest {
     @Test
     void turnsCountedWithBothFlangesMovingAreRecognised() {
         Outcome<Checks.Judged> twice =
-                Checks.judge(check("H34", "turns_4"), Readings.of(List.of(39.7)), UnitSystem.METRIC);
+                Checks.judge(check("H34", "turns_4"), GaugeReadings.of(List.of(39.7)), UnitSystem.METRIC);
         assertThat(asked(twice)).contains("It is twice what is expected: counted double, both sides turned together");
         // 5th gear counted for 4th is wrong, but it is a count one can make
-        assertThat(Checks.judge(check("H34", "turns_4"), Readings.of(List.of(15.41)), UnitSystem.METRIC)
+        assertThat(Checks.judge(check("H34", "turns_4"), GaugeReadings.of(List.of(15.41)), UnitSystem.METRIC)
                         .orElseThrow()
                         .verdict())
                 .isEqualTo(Verdict.OUT);
@@ -104,7 +104,7 @@ class MagnitudeTest {
 
     @Test
     void aSpreadAloneIsJudgedInMagnitudeWhereTheFileSaysWhatItIsMeantToBe() {
-        Check cup = Written.check("kind: length, places: 3, spread: 0.02 mm, nominal: [8.01 mm, 11.30 mm]");
+        Check cup = ChecksFromFile.check("kind: length, places: 3, spread: 0.02 mm, nominal: [8.01 mm, 11.30 mm]");
         assertThat(asked(Checks.judge(cup, mm(12.50, 12.50, 12.51), UnitSystem.METRIC)))
                 .contains("12.5 mm is no size")
                 .contains("expected");
@@ -116,10 +116,10 @@ class MagnitudeTest {
                         .orElseThrow()
                         .verdict())
                 .isEqualTo(Verdict.OUT);
-        Check blind = Written.check("kind: length, places: 3, spread: 0.02 mm");
+        Check blind = ChecksFromFile.check("kind: length, places: 3, spread: 0.02 mm");
         assertThat(asked(Checks.judge(blind, mm(8.01, 80.1, 8.02), UnitSystem.METRIC)))
                 .contains("80.1 mm was not read where the others were, about 8.02 mm");
-        Check wide = Written.check("kind: length, upper: 12 mm, nominal: [11.30 mm], within: 0.5 mm");
+        Check wide = ChecksFromFile.check("kind: length, upper: 12 mm, nominal: [11.30 mm], within: 0.5 mm");
         assertThat(asked(Checks.judge(wide, mm(10.7), UnitSystem.METRIC))).contains("10.7 mm is no size");
     }
 
@@ -132,11 +132,11 @@ class MagnitudeTest {
                         ? "torque"
                         : limit.endsWith("N") ? "force" : limit.endsWith("r") ? "pressure" : "x";
         kind = limit.endsWith("deg") ? "angle" : kind.equals("x") ? "number" : kind;
-        Check check = Written.check("kind: " + kind + ", upper: " + limit);
+        Check check = ChecksFromFile.check("kind: " + kind + ", upper: " + limit);
         double l = check.upper().orElseThrow().si();
-        assertThat(Magnitude.asked(check, Readings.of(List.of(l / 3)))).isEmpty();
-        assertThat(Magnitude.asked(check, Readings.of(List.of(l * 100)))).hasSize(1);
-        assertThat(Magnitude.asked(check, Readings.of(List.of(-l)))).hasSize(1);
+        assertThat(Magnitude.asked(check, GaugeReadings.of(List.of(l / 3)))).isEmpty();
+        assertThat(Magnitude.asked(check, GaugeReadings.of(List.of(l * 100)))).hasSize(1);
+        assertThat(Magnitude.asked(check, GaugeReadings.of(List.of(-l)))).hasSize(1);
     }
 
     @Property
@@ -147,7 +147,7 @@ class MagnitudeTest {
                     double limit = w.limit().orElseThrow().si();
                     double least = Math.min(limit, w.asNew().get(0).si());
                     double most = Math.max(limit, w.asNew().get(1).si());
-                    assertThat(Magnitude.asked(w, Readings.of(List.of(least + share * (most - least)))))
+                    assertThat(Magnitude.asked(w, GaugeReadings.of(List.of(least + share * (most - least)))))
                             .as(w.id())
                             .isEmpty();
                 });
@@ -157,7 +157,7 @@ class MagnitudeTest {
                 .forEach(c -> {
                     double low = c.lower().orElseThrow().si();
                     double value = low + share * (c.upper().orElseThrow().si() - low);
-                    assertThat(Magnitude.asked(c, Readings.of(List.of(value))))
+                    assertThat(Magnitude.asked(c, GaugeReadings.of(List.of(value))))
                             .as(c.id())
                             .isEmpty();
                 });
@@ -173,7 +173,7 @@ class MagnitudeTest {
                     double least = w.asNew().get(0).si();
                     double value = least + share * (w.asNew().get(1).si() - least);
                     for (double slip : new double[] {0.01, 0.1, 0.5, 2, 10, 25.4, 100}) {
-                        List<Refusal> asked = Magnitude.asked(w, Readings.of(List.of(slip * value)));
+                        List<Refusal> asked = Magnitude.asked(w, GaugeReadings.of(List.of(slip * value)));
                         assertThat(asked).as("%s times %s", w.id(), slip).isNotEmpty();
                     }
                 });

@@ -2,7 +2,7 @@ package shimwright.rebuild.inspect;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static shimwright.rebuild.demo.Workbench.MM;
+import static shimwright.rebuild.demo.DemoWorkbench.MM;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -100,7 +100,7 @@ class WearJudgementTest {
 
     @Test
     void aRateOfNothingClaimsNoDistance() {
-        WearLimit still = Written.wear("kind: length, limit: 1 mm, direction: min, rate: 0 mm");
+        WearLimit still = ChecksFromFile.wear("kind: length, limit: 1 mm, direction: min, rate: 0 mm");
         assertThat(WearJudgement.of(still, List.of(2 * MM), UnitSystem.METRIC)
                         .orElseThrow()
                         .kilometres())

@@ -10,17 +10,17 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
-import shimwright.rebuild.demo.Stream;
-import shimwright.rebuild.demo.Workbench;
+import shimwright.rebuild.demo.DemoWorkbench;
+import shimwright.rebuild.demo.EntryStream;
 import shimwright.rebuild.unit.model.Step.Phase;
 
 /** Laws of the fold over any stream of entries, lawful or not. */
 class FoldPropertyTest {
     private static final List<Class<?>> TYPES = Arrays.asList(Entry.OfJob.class.getPermittedSubclasses());
 
-    private static Stream random(long seed, int length) {
+    private static EntryStream random(long seed, int length) {
         Random random = new Random(seed);
-        Stream stream = Stream.of(Workbench.opening());
+        EntryStream stream = EntryStream.of(DemoWorkbench.opening());
         for (int i = 0; i < length; i++) {
             stream.add(entry(random, i + 1));
         }
@@ -40,14 +40,14 @@ class FoldPropertyTest {
                 new Entry.PackIn(
                         "c", phase, Map.of("sI", List.of(new Entry.PieceIn("p" + random.nextInt(3), 0.001, 0))));
             default ->
-                (Entry) Samples.of(TYPES.get(random.nextInt(TYPES.size())).asSubclass(Entry.class), random);
+                (Entry) RecordSamples.of(TYPES.get(random.nextInt(TYPES.size())).asSubclass(Entry.class), random);
         };
     }
 
     @Property(tries = 200)
     void sameEntriesSameJob(@ForAll long seed, @ForAll @IntRange(max = 40) int length) {
-        Stream one = random(seed, length);
-        Stream two = random(seed, length);
+        EntryStream one = random(seed, length);
+        EntryStream two = random(seed, length);
         assertThat(one.job()).isEqualTo(two.job());
         assertThat(one.job()).isEqualTo(one.job());
     }
@@ -55,7 +55,7 @@ class FoldPropertyTest {
     @Property(tries = 200)
     void theFoldOfAPrefixDoesNotHangOnWhatCameLater(
             @ForAll long seed, @ForAll @IntRange(min = 1, max = 40) int length) {
-        List<Kept> entries = random(seed, length).entries();
+        List<LogEntry> entries = random(seed, length).entries();
         List<Job> jobs = new ArrayList<>();
         for (int i = 1; i <= entries.size(); i++) {
             jobs.add(Fold.job(entries.subList(0, i)).orElseThrow());
@@ -75,7 +75,7 @@ class FoldPropertyTest {
                 .flatMap(List::stream)
                 .map(Job.Said::id)
                 .toList();
-        for (Kept kept : job.entries()) {
+        for (LogEntry kept : job.entries()) {
             if (kept.body() instanceof Entry.RoundRead) {
                 boolean counts = counting.contains(kept.draft().id());
                 assertThat(counts)
@@ -89,7 +89,7 @@ class FoldPropertyTest {
         Job job = random(seed, length).job();
         for (String step : List.of("S0", "S1", "S2")) {
             boolean done = false;
-            for (Kept kept : job.entries()) {
+            for (LogEntry kept : job.entries()) {
                 if (kept.body() instanceof Entry.StepDone said && said.step().equals(step)) {
                     done = true;
                 } else if (kept.body() instanceof Entry.StepUndone said

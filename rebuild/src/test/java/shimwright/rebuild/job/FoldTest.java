@@ -8,15 +8,15 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.rebuild.demo.Stream;
-import shimwright.rebuild.demo.Workbench;
+import shimwright.rebuild.demo.DemoWorkbench;
+import shimwright.rebuild.demo.EntryStream;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Job.Place;
 import shimwright.rebuild.job.Job.Position;
 import shimwright.rebuild.unit.model.Step.Phase;
 
 class FoldTest {
-    private final Stream stream = Stream.of(Workbench.opening());
+    private final EntryStream stream = EntryStream.of(DemoWorkbench.opening());
 
     private static Entry.RoundRead round(Phase phase, double value) {
         return new Entry.RoundRead("c", phase, "DI", List.of(value), "");
@@ -51,7 +51,7 @@ class FoldTest {
     @Test
     void nothingKeptIsNoJobAndNeitherIsAStreamWithoutAnOpening() {
         assertThat(Fold.job(List.of())).isEmpty();
-        assertThat(Fold.job(Stream.of(new Entry.NoteMade("job", "lost")).entries()))
+        assertThat(Fold.job(EntryStream.of(new Entry.NoteMade("job", "lost")).entries()))
                 .isEmpty();
     }
 
@@ -60,22 +60,22 @@ class FoldTest {
         stream.add(new Entry.JobOpened("other", "t", "B", "", List.of(), Map.of(), "", ""));
         Job job = stream.job();
         assertThat(job.opened().number()).isEqualTo("V-0093");
-        assertThat(job.openedAt()).isEqualTo(Stream.BEGIN.plus(Stream.APART));
+        assertThat(job.openedAt()).isEqualTo(EntryStream.BEGIN.plus(EntryStream.APART));
         assertThat(job.id()).isEqualTo("job-1");
         assertThat(job.closed()).isFalse();
     }
 
     @Test
     void theHeadIsThatOfTheLastEntry() {
-        Kept last = stream.add(new Entry.NoteMade("job", "wet"));
+        LogEntry last = stream.add(new Entry.NoteMade("job", "wet"));
         assertThat(stream.job().head()).isEqualTo(new Head(2, last.streamHash()));
     }
 
     @Test
     void aStruckRoundNoLongerCountsAndItsReasonStays() {
         stream.add(trial("d52-10"));
-        Kept wrong = stream.add(round(Phase.TRIAL, 0.0003));
-        Kept right = stream.add(round(Phase.TRIAL, 0.0002));
+        LogEntry wrong = stream.add(round(Phase.TRIAL, 0.0003));
+        LogEntry right = stream.add(round(Phase.TRIAL, 0.0002));
         stream.add(new Entry.RoundStruck(wrong.draft().id(), "slipped"));
         Job job = stream.job();
         assertThat(job.roundsOf("c", Phase.TRIAL))
@@ -88,9 +88,9 @@ class FoldTest {
     @Test
     void anotherTrialPackStrikesWhatWasReadBefore() {
         stream.add(trial("d52-10"));
-        Kept before = stream.add(round(Phase.TRIAL, 0.0003));
+        LogEntry before = stream.add(round(Phase.TRIAL, 0.0003));
         stream.add(trial("d52-09"));
-        Kept after = stream.add(round(Phase.TRIAL, 0.0004));
+        LogEntry after = stream.add(round(Phase.TRIAL, 0.0004));
         Job job = stream.job();
         assertThat(job.roundsOf("c", Phase.TRIAL))
                 .extracting(Job.Said::id)
@@ -126,7 +126,7 @@ class FoldTest {
         stream.add(new Entry.StepDone("P02", ""));
         stream.add(new Entry.StepUndone("P01", "dirt in the oil way"));
         assertThat(stream.job().stepsDone()).containsExactly("P02");
-        Kept redone = stream.add(new Entry.StepDone("P01", ""));
+        LogEntry redone = stream.add(new Entry.StepDone("P01", ""));
         assertThat(stream.job().stepsDone()).containsExactly("P02", "P01");
         assertThat(stream.job().doneAt()).containsEntry("P01", redone.draft().at());
     }
@@ -142,7 +142,7 @@ class FoldTest {
         assertThat(job.check("F03", "drag")).isEmpty();
         assertThat(job.check("T05", "drag")).isPresent();
         assertThat(job.holdsOverruled()).isEmpty();
-        assertThat(shimwright.rebuild.record.Overruled.of(job)).isEmpty();
+        assertThat(shimwright.rebuild.record.OverruledAdvice.of(job)).isEmpty();
     }
 
     @Test
@@ -219,13 +219,13 @@ class FoldTest {
 
     @Test
     void everythingOverruledIsSaidWithWhoAndWhy() {
-        Stream overruled = Stream.of(new Entry.JobOpened(
+        EntryStream overruled = EntryStream.of(new Entry.JobOpened(
                 "V-1", "t", "A", "", List.of(), Map.of(), "the flange stub has 25 teeth and that is built in", ""));
         overruled.add("1", "Ann", new Entry.HoldOverruled("D04", "H21", "beam wrench is out"));
         overruled.add("2", "Ben", chosen("c", "sI", "d52-09", "the better one is at sea"));
         overruled.add("3", "Cid", accepted("c", "the owner sells it"));
         overruled.add("4", "Cid", accepted("a", ""));
-        assertThat(shimwright.rebuild.record.Overruled.of(overruled.job()))
+        assertThat(shimwright.rebuild.record.OverruledAdvice.of(overruled.job()))
                 .containsExactly(
                         "Variant A although the tell-tales do not settle it: the flange stub has 25 teeth and that is built in",
                         "Hold point H21 at step D04 passed by Ann: beam wrench is out",

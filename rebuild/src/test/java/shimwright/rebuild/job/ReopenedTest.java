@@ -1,7 +1,7 @@
 package shimwright.rebuild.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static shimwright.rebuild.demo.Workbench.MM;
+import static shimwright.rebuild.demo.DemoWorkbench.MM;
 
 import java.util.List;
 import java.util.Map;
@@ -9,11 +9,11 @@ import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.conformity.Verdict;
-import shimwright.rebuild.demo.Workbench;
+import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.unit.model.Step.Phase;
 
 class ReopenedTest {
-    private final Workbench bench = Workbench.open();
+    private final DemoWorkbench bench = DemoWorkbench.open();
 
     private void choose(String clearance, String position, String... tags) {
         bench.lay(new Entry.PackChosen(

@@ -2,14 +2,14 @@ package shimwright.rebuild.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static shimwright.rebuild.demo.Workbench.MM;
+import static shimwright.rebuild.demo.DemoWorkbench.MM;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.conformity.Verdict;
-import shimwright.rebuild.demo.Workbench;
+import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Shop.Piece;
 import shimwright.rebuild.unit.model.Step.Phase;
@@ -17,7 +17,7 @@ import shimwright.rebuild.unit.model.Step.Phase;
 class ShopTest {
     private static final double EVEN = 0.010 * MM;
 
-    private final Workbench bench = Workbench.open();
+    private final DemoWorkbench bench = DemoWorkbench.open();
 
     private Piece piece(String tag) {
         return Objects.requireNonNull(bench.shop().pieces().get(tag));
@@ -134,7 +134,7 @@ class ShopTest {
         Entry.GaugeAdded added = new Entry.GaugeAdded(
                 "DI9", "dial", shimwright.mechanics.quantity.Kind.LENGTH, 1e-5, 5e-6, 3e-6, 0, 0.01, "");
         Shop shop = Shop.of(
-                shimwright.rebuild.demo.Stream.of(added, new Entry.GaugeRetired("DI9", "dropped"))
+                shimwright.rebuild.demo.EntryStream.of(added, new Entry.GaugeRetired("DI9", "dropped"))
                         .entries(),
                 java.util.Map.of());
         assertThat(shop.gauges()).doesNotContainKey("DI9");

@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.Cost;
-import shimwright.rebuild.plan.model.Problem;
-import shimwright.rebuild.plan.search.Budget;
-import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.plan.model.SequencingProblem;
+import shimwright.rebuild.plan.search.SearchBudget;
+import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -28,7 +28,7 @@ class DemoPlanTest {
 
     /** The steps wanted, each after all that it waits for. */
     private static List<String> lawfully(Unit unit, List<String> wanted) {
-        Map<String, Set<String>> edges = Unlawful.edges(unit, Map.of());
+        Map<String, Set<String>> edges = PlanCheck.edges(unit, Map.of());
         Set<String> order = new LinkedHashSet<>();
         wanted.forEach(id -> pull(edges, id, order));
         edges.keySet().forEach(id -> pull(edges, id, order));
@@ -58,15 +58,17 @@ class DemoPlanTest {
         for (Unit unit : List.of(DemoUnit.A, DemoUnit.B)) {
             List<Double> told = new ArrayList<>();
             long began = System.nanoTime();
-            Watch watch = new Watch(() -> false, progress -> told.add((System.nanoTime() - began) / 1e9));
-            Plan plan = Planner.lay(unit, Map.of(), Present.inOrder(List.of()), Budget.proof(), watch, List.of())
+            SearchObserver watch =
+                    new SearchObserver(() -> false, progress -> told.add((System.nanoTime() - began) / 1e9));
+            Plan plan = Planner.lay(
+                            unit, Map.of(), BuildState.inOrder(List.of()), SearchBudget.proof(), watch, List.of())
                     .orElseThrow();
             double proof = (System.nanoTime() - began) / 1e9;
             assertThat(plan.proven()).isTrue();
             assertThat(plan.bound()).isEqualTo(plan.cost().total());
             assertThat(plan.gap()).isZero();
-            Problem problem = Planner.problem(unit, Map.of(), Present.inOrder(List.of()));
-            List<String> all = List.copyOf(Unlawful.edges(unit, Map.of()).keySet());
+            SequencingProblem problem = Planner.problem(unit, Map.of(), BuildState.inOrder(List.of()));
+            List<String> all = List.copyOf(PlanCheck.edges(unit, Map.of()).keySet());
             Cost file = Lawful.follow(problem, lawfully(unit, all)).cost();
             Cost round =
                     Lawful.follow(problem, lawfully(unit, turnedRound(unit))).cost();
@@ -104,14 +106,14 @@ class DemoPlanTest {
         assertThat(plan.because())
                 .extracting(b -> b.step().id())
                 .isEqualTo(plan.ahead().stream().map(Step::id).toList());
-        Because sealant = because(plan, "R02");
+        StepReason sealant = because(plan, "R02");
         assertThat(sealant.opens()).extracting(w -> w.id()).containsExactly("WW-AN-G");
         assertThat(sealant.heldUp()).extracting(Step::id).contains("R03");
         assertThat(because(plan, "R04").closes()).extracting(w -> w.id()).containsExactly("WW-AN-G", "WW-JOIN-G");
         // the stack is read (H26 at G09) before the forks stand on it
         assertThat(because(plan, "S03").behind()).containsKey(DemoUnit.A.step("G09"));
         assertThat(because(plan, "G09").ahead()).isPositive();
-        for (Because because : plan.because()) {
+        for (StepReason because : plan.because()) {
             because.putOff()
                     .ifPresent(more -> assertThat(more)
                             .as("putting off %s", because.step().id())
@@ -119,7 +121,7 @@ class DemoPlanTest {
         }
     }
 
-    private static Because because(Plan plan, String id) {
+    private static StepReason because(Plan plan, String id) {
         return plan.because().stream()
                 .filter(b -> b.step().id().equals(id))
                 .findFirst()

@@ -12,8 +12,8 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
-import shimwright.rebuild.plan.search.Budget;
-import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.plan.search.SearchBudget;
+import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
@@ -23,11 +23,12 @@ import shimwright.rebuild.unit.model.Unit;
  * {@code -Dshimwright.histories=12}.
  */
 class HistoryTest {
-    private static final Budget SMALL = new Budget(8, 500);
+    private static final SearchBudget SMALL = new SearchBudget(8, 500);
 
     private static Plan lay(Unit unit, List<String> done, Map<String, Double> ago, List<String> hint) {
-        Present present = new Present(done, true, ago, Map.of());
-        return Planner.lay(unit, Map.of(), present, SMALL, Watch.nobody(), hint).orElseThrow();
+        BuildState present = new BuildState(done, true, ago, Map.of());
+        return Planner.lay(unit, Map.of(), present, SMALL, SearchObserver.nobody(), hint)
+                .orElseThrow();
     }
 
     @Test
@@ -35,14 +36,14 @@ class HistoryTest {
         for (int seed = 0; seed < Integer.getInteger("shimwright.histories", 4); seed++) {
             Random random = new Random(seed);
             Unit unit = random.nextBoolean() ? DemoUnit.A : DemoUnit.B;
-            Map<String, Set<String>> edges = Unlawful.edges(unit, Map.of());
+            Map<String, Set<String>> edges = PlanCheck.edges(unit, Map.of());
             List<String> steps = new ArrayList<>(edges.keySet());
             List<String> done = new ArrayList<>();
             Map<String, Double> ago = new LinkedHashMap<>();
             List<String> hint = List.of();
             for (int event = 0; event < 25; event++) {
                 Plan plan = lay(unit, done, ago, hint);
-                Unlawful.check(unit, Map.of(), new LinkedHashSet<>(done), plan);
+                PlanCheck.check(unit, Map.of(), new LinkedHashSet<>(done), plan);
                 assertThat(names(plan.broken())).isEqualTo(broken(edges, done));
                 hint = plan.ahead().stream().map(Step::id).toList();
                 happen(random, steps, hint, done);
@@ -78,7 +79,7 @@ class HistoryTest {
         }
     }
 
-    private static Set<String> names(List<Broken> broken) {
+    private static Set<String> names(List<OrderBreach> broken) {
         Set<String> names = new HashSet<>();
         broken.forEach(b -> names.add(b.step().id() + ">" + b.needed().id() + (b.mended() ? " since" : "")));
         return names;
@@ -106,9 +107,9 @@ class HistoryTest {
             Plan plan = Planner.lay(
                             DemoUnit.A,
                             Map.of(),
-                            Present.inOrder(first.subList(0, k)),
-                            Budget.page(),
-                            Watch.nobody(),
+                            BuildState.inOrder(first.subList(0, k)),
+                            SearchBudget.page(),
+                            SearchObserver.nobody(),
                             first)
                     .orElseThrow();
             assertThat(plan.ahead()).extracting(Step::id).isEqualTo(first.subList(k, first.size()));

@@ -21,7 +21,7 @@ class OnwardTest {
     @Test
     void withStepsDoneAsPlannedTheRestStays() {
         for (int k = 0; k < FIRST.size(); k += 5) {
-            Plan plan = Planner.onward(DemoUnit.A, Map.of(), Present.inOrder(FIRST.subList(0, k)), FIRST)
+            Plan plan = Planner.onward(DemoUnit.A, Map.of(), BuildState.inOrder(FIRST.subList(0, k)), FIRST)
                     .orElseThrow();
             assertThat(plan.ahead()).extracting(Step::id).isEqualTo(FIRST.subList(k, FIRST.size()));
             assertThat(plan.cost().total()).isGreaterThanOrEqualTo(plan.bound());
@@ -37,8 +37,8 @@ class OnwardTest {
             if (!done.remove(any)) {
                 done.add(any);
             }
-            Planner.onward(DemoUnit.A, Map.of(), Present.inOrder(done), FIRST)
-                    .ifPresent(plan -> Unlawful.check(DemoUnit.A, Map.of(), new LinkedHashSet<>(done), plan));
+            Planner.onward(DemoUnit.A, Map.of(), BuildState.inOrder(done), FIRST)
+                    .ifPresent(plan -> PlanCheck.check(DemoUnit.A, Map.of(), new LinkedHashSet<>(done), plan));
         }
     }
 }

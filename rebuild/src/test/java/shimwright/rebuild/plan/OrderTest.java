@@ -34,7 +34,7 @@ class OrderTest {
 
     @Test
     void everyEdgeIsThatOfTheFile() {
-        Map<String, Set<String>> edges = Unlawful.edges(DemoUnit.A, Map.of("O1", "late"));
+        Map<String, Set<String>> edges = PlanCheck.edges(DemoUnit.A, Map.of("O1", "late"));
         Order late = Order.of(DemoUnit.A, Map.of("O1", "late"));
         assertThat(late.before().keySet()).isEqualTo(edges.keySet());
         late.before().forEach((step, before) -> assertThat(before.keySet()).isEqualTo(edges.get(step)));

@@ -43,7 +43,7 @@ class PlannerPropertyTest {
     private static void lawful(Unit unit, Map<String, String> sides, Set<String> done) {
         Outcome<Plan> outcome = Planner.lay(unit, sides, done);
         if (outcome instanceof Outcome.Ok<Plan> ok) {
-            Unlawful.check(unit, sides, done, ok.value());
+            PlanCheck.check(unit, sides, done, ok.value());
             double minutes =
                     ok.value().ahead().stream().mapToDouble(Step::duration).sum() / 60;
             assertThat(ok.value().minutes()).isEqualTo(minutes);
@@ -57,7 +57,7 @@ class PlannerPropertyTest {
 
     /** True where what is left cannot be laid: taking away whatever is free leaves something. */
     private static boolean circular(Unit unit, Map<String, String> sides, Set<String> done) {
-        Map<String, Set<String>> edges = Unlawful.edges(unit, sides);
+        Map<String, Set<String>> edges = PlanCheck.edges(unit, sides);
         Set<String> left = new LinkedHashSet<>(edges.keySet());
         left.removeAll(done);
         boolean moved = true;
@@ -77,7 +77,7 @@ class PlannerPropertyTest {
     private static void reachedInOrder(Random random) {
         Unit unit = unit(random);
         Map<String, String> sides = sides(unit, random);
-        Map<String, Set<String>> edges = Unlawful.edges(unit, sides);
+        Map<String, Set<String>> edges = PlanCheck.edges(unit, sides);
         Set<String> done = new LinkedHashSet<>();
         int wanted = random.nextInt(edges.size() + 1);
         while (done.size() < wanted) {
@@ -102,7 +102,7 @@ class PlannerPropertyTest {
     private static void anyState(Random random) {
         Unit unit = unit(random);
         Map<String, String> sides = sides(unit, random);
-        List<String> steps = new ArrayList<>(Unlawful.edges(unit, sides).keySet());
+        List<String> steps = new ArrayList<>(PlanCheck.edges(unit, sides).keySet());
         Collections.shuffle(steps, random);
         lawful(unit, sides, new LinkedHashSet<>(steps.subList(0, random.nextInt(steps.size() + 1))));
     }

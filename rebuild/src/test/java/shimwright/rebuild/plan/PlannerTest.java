@@ -53,7 +53,7 @@ class PlannerTest {
 
     /** The steps named, each of which must wait for the next and the last for the first. */
     private static List<String> circle(String fact) {
-        Map<String, Set<String>> edges = Unlawful.edges(DemoUnit.A, Map.of("O1", "late", "O4", "first"));
+        Map<String, Set<String>> edges = PlanCheck.edges(DemoUnit.A, Map.of("O1", "late", "O4", "first"));
         List<String> named = Pattern.compile("(\\w+) \\(")
                 .matcher(fact)
                 .results()
@@ -83,7 +83,7 @@ class PlannerTest {
     void everySideAloneIsLawfulForBothVariants(String choice, String side) {
         for (var unit : List.of(DemoUnit.A, DemoUnit.B)) {
             Plan plan = Planner.lay(unit, Map.of(choice, side), Set.of()).orElseThrow();
-            Unlawful.check(unit, Map.of(choice, side), Set.of(), plan);
+            PlanCheck.check(unit, Map.of(choice, side), Set.of(), plan);
         }
     }
 

@@ -11,9 +11,9 @@ import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.plan.lawful.Lawful;
-import shimwright.rebuild.plan.model.Problem;
-import shimwright.rebuild.plan.search.Budget;
-import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.plan.model.SequencingProblem;
+import shimwright.rebuild.plan.search.SearchBudget;
+import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -26,14 +26,14 @@ class RandomUnitsTest {
     private static final int FIRST = Integer.getInteger("shimwright.units.from", 0);
     private static final int LAST = FIRST + Integer.getInteger("shimwright.units", 10);
     private static final int MOST_OPEN = 12;
-    private static final Budget SMALL = new Budget(8, 1_000);
+    private static final SearchBudget SMALL = new SearchBudget(8, 1_000);
 
     private static int size(int seed) {
         return 15 + seed * 37 % 286;
     }
 
     private static Outcome<Plan> lay(Unit unit) {
-        return Planner.lay(unit, Map.of(), Present.inOrder(List.of()), SMALL, Watch.nobody(), List.of());
+        return Planner.lay(unit, Map.of(), BuildState.inOrder(List.of()), SMALL, SearchObserver.nobody(), List.of());
     }
 
     @Test
@@ -41,13 +41,13 @@ class RandomUnitsTest {
         for (int seed = FIRST; seed < LAST; seed++) {
             Unit unit = RandomUnits.of(seed, size(seed));
             Plan plan = lay(unit).orElseThrow();
-            Unlawful.check(unit, Map.of(), Set.of(), plan);
-            Problem problem = Planner.problem(unit, Map.of(), Present.inOrder(List.of()));
+            PlanCheck.check(unit, Map.of(), Set.of(), plan);
+            SequencingProblem problem = Planner.problem(unit, Map.of(), BuildState.inOrder(List.of()));
             List<String> order = plan.ahead().stream().map(Step::id).toList();
             assertThat(Lawful.faults(problem, order, plan.cost()))
                     .as("unit %d", seed)
                     .isEmpty();
-            assertThat(SecondCheck.wrong(problem, order, plan.cost().total()))
+            assertThat(OrderCheck.wrong(problem, order, plan.cost().total()))
                     .as("unit %d", seed)
                     .isEmpty();
             assertThat(plan.bound()).isLessThanOrEqualTo(plan.cost().total() + 1e-9);
@@ -60,7 +60,7 @@ class RandomUnitsTest {
         int open = 0;
         for (int seed = FIRST; seed < LAST; seed++) {
             Unit unit = RandomUnits.of(seed, size(seed));
-            Problem problem = Planner.problem(unit, Map.of(), Present.inOrder(List.of()));
+            SequencingProblem problem = Planner.problem(unit, Map.of(), BuildState.inOrder(List.of()));
             List<String> order =
                     lay(unit).orElseThrow().ahead().stream().map(Step::id).toList();
             Map<String, Double> ends = new LinkedHashMap<>();
@@ -75,8 +75,8 @@ class RandomUnitsTest {
                     open++;
                     Map<String, Double> ago = new LinkedHashMap<>();
                     ends.forEach((id, end) -> ago.put(id, now - end));
-                    Present present = new Present(done, true, ago, Map.of());
-                    Plan plan = Planner.lay(unit, Map.of(), present, SMALL, Watch.nobody(), List.of())
+                    BuildState present = new BuildState(done, true, ago, Map.of());
+                    Plan plan = Planner.lay(unit, Map.of(), present, SMALL, SearchObserver.nobody(), List.of())
                             .orElseThrow();
                     assertThat(plan.late()).as("unit %d at %d", seed, k).isEmpty();
                     assertThat(plan.remarks())

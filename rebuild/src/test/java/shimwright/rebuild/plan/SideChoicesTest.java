@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
-import shimwright.rebuild.plan.search.Budget;
-import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.plan.search.SearchBudget;
+import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.model.UnitType.Choice;
 
 /** Sides of the demo unit, two choices at a time. */
@@ -19,7 +19,12 @@ class SideChoicesTest {
         DemoUnit.A.type().choices().stream().map(Choice::id).forEach(settled::add);
         settled.removeAll(Set.of(open));
         return SideChoices.of(
-                        DemoUnit.A, taken, settled, Present.inOrder(List.of()), new Budget(4, 500), Watch.nobody())
+                        DemoUnit.A,
+                        taken,
+                        settled,
+                        BuildState.inOrder(List.of()),
+                        new SearchBudget(4, 500),
+                        SearchObserver.nobody())
                 .orElseThrow();
     }
 
@@ -34,7 +39,7 @@ class SideChoicesTest {
         assertThat(ranked.get(0).saves()).isNotNegative();
         assertThat(ranked).filteredOn(r -> r.saves() == 0).isNotEmpty();
         for (SideChoices.Ranked one : ranked) {
-            Unlawful.check(DemoUnit.A, one.sides(), Set.of(), one.plan());
+            PlanCheck.check(DemoUnit.A, one.sides(), Set.of(), one.plan());
         }
     }
 

@@ -15,14 +15,14 @@ import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Fold;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.JobLog;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.Unit;
 
 /** Logs and unit files as programs of before wrote them stay readable; one log is frozen per release. */
 class FrozenLogTest {
-    private static final Map<String, List<Kept>> STREAMS = FrozenLog.entries("0.1.0").stream()
+    private static final Map<String, List<LogEntry>> STREAMS = FrozenLog.entries("0.1.0").stream()
             .collect(Collectors.groupingBy(kept -> kept.draft().stream(), LinkedHashMap::new, Collectors.toList()));
 
     private static Job job(String number) {
@@ -67,6 +67,6 @@ class FrozenLogTest {
         assertThat(record.holds()).isNotEmpty();
         assertThat(record.torques()).isNotEmpty();
         assertThat(History.of(job)).hasSize(job.entries().size());
-        assertThat(job.entries()).extracting(Kept::body).hasAtLeastOneElementOfType(Entry.HandedBack.class);
+        assertThat(job.entries()).extracting(LogEntry::body).hasAtLeastOneElementOfType(Entry.HandedBack.class);
     }
 }

@@ -13,11 +13,11 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.demo.Van7;
-import shimwright.rebuild.demo.Workbench;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.record.HandBackRecord.Decision;
 import shimwright.rebuild.record.HandBackRecord.HoldReading;
 import shimwright.rebuild.record.HandBackRecord.Setting;
@@ -25,7 +25,7 @@ import shimwright.rebuild.unit.model.Step.Phase;
 
 /** The record of the demo job, invented scenario: everything that was kept appears, and every number is an entry's. */
 class HandBackRecordTest {
-    private static final Workbench BENCH = Van7.handedBack();
+    private static final DemoWorkbench BENCH = Van7.handedBack();
     private static final HandBackRecord RECORD = HandBackRecord.of(BENCH.job(), BENCH.unit());
 
     private static Setting setting(HandBackRecord of, String clearance) {
@@ -36,7 +36,7 @@ class HandBackRecordTest {
     }
 
     private static List<Entry> kept() {
-        return BENCH.entries().stream().map(Kept::body).toList();
+        return BENCH.entries().stream().map(LogEntry::body).toList();
     }
 
     private static <E extends Entry> List<E> kept(Class<E> type) {
@@ -50,6 +50,19 @@ class HandBackRecordTest {
                 .containsEntry("right side cover", "brass bush, square drive 2.8 mm")
                 .containsEntry("letter cast inside the left side cover", "B");
         assertThat(RECORD.tellTales()).doesNotContainKey("tag riveted beside the clutch lever");
+    }
+
+    @Test
+    void theShopsRateTimesTheTimeOfEveryStepDoneIsWhatTheWorkComesTo() {
+        double hours = BENCH.job().stepsDone().stream()
+                        .mapToDouble(step -> BENCH.unit().step(step).duration())
+                        .sum()
+                / 3600;
+        Labour labour = Labour.of(BENCH.job(), BENCH.unit(), "72,50 CHF").orElseThrow();
+        assertThat(labour.hours()).isCloseTo(hours, within(1e-9)).isGreaterThan(5);
+        assertThat(labour.amount()).isCloseTo(72.5 * hours, within(1e-6));
+        assertThat(labour.currency()).isEqualTo("CHF");
+        assertThat(Labour.of(BENCH.job(), BENCH.unit(), "")).isEmpty();
     }
 
     @Test
@@ -214,7 +227,7 @@ class HandBackRecordTest {
 
     @Test
     void findingsAndVerdictsMeetOnOneLine() {
-        Workbench job = Workbench.open();
+        DemoWorkbench job = DemoWorkbench.open();
         job.keep(found("C01", "ring gap", "ring 3", "0.62 mm is within."));
         job.keep(found("C01", "ring gap", "", "0.55 mm is within."));
         job.keep(found("", "tapers", "cup grey", "Noted."));
@@ -235,7 +248,7 @@ class HandBackRecordTest {
 
     @Test
     void anEmptyJobHasARecordThatClaimsNothing() {
-        Workbench job = Workbench.open();
+        DemoWorkbench job = DemoWorkbench.open();
         HandBackRecord empty = HandBackRecord.of(job.job(), job.unit());
         assertThat(empty.clearances()).hasSize(6).allMatch(s -> s.accepted() == null);
         assertThat(empty.torques()).isEmpty();
@@ -246,7 +259,7 @@ class HandBackRecordTest {
 
     @Test
     void anAcceptanceThatNoLongerStandsIsNotClaimed() {
-        Workbench job = Van7.before("D06");
+        DemoWorkbench job = Van7.before("D06");
         assertThat(setting(HandBackRecord.of(job.job(), job.unit()), "e").accepted())
                 .isNotNull();
         job.lay(new Entry.PackChosen(
@@ -261,7 +274,7 @@ class HandBackRecordTest {
 
     @Test
     void whatWasOverruledAndPhotographedIsThere() {
-        Workbench job = Workbench.open();
+        DemoWorkbench job = DemoWorkbench.open();
         job.keep(new Entry.HoldOverruled("P02", "H01", "gauged last week"));
         job.keep(new Entry.PictureAdded("step P02", "bb".repeat(32), "image/png", 3, "seat"));
         job.keep(new Entry.PictureAdded("job", "cc".repeat(32), "image/jpeg", 4, ""));

@@ -12,36 +12,36 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.demo.DemoUnit;
-import shimwright.rebuild.demo.Stream;
-import shimwright.rebuild.demo.Workbench;
+import shimwright.rebuild.demo.DemoWorkbench;
+import shimwright.rebuild.demo.EntryStream;
 import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.Present;
-import shimwright.rebuild.plan.search.Budget;
-import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.plan.search.SearchBudget;
+import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.model.Step;
 
 /** What was ordered or sent out: its steps wait, the plan does other things first, and what comes back is checked. */
 class OrderRulesTest {
     private static final LocalDate OPENED =
-            Stream.BEGIN.atOffset(ZoneOffset.UTC).toLocalDate();
+            EntryStream.BEGIN.atOffset(ZoneOffset.UTC).toLocalDate();
     private static final Entry.Sent GEAR =
             new Entry.Sent("speed driven gear", List.of("speed_gear"), "the parts counter", OPENED.plusDays(5), 2, "");
 
-    private static List<String> against(Workbench bench, Entry.OfJob entry) {
+    private static List<String> against(DemoWorkbench bench, Entry.OfJob entry) {
         return bench.against(entry).stream().map(Refusal::sentence).toList();
     }
 
-    private static Present present(Workbench bench, Instant now) {
-        return Logged.present(bench.job(), bench.job().unit(DemoUnit.A), now, ZoneOffset.UTC);
+    private static BuildState present(DemoWorkbench bench, Instant now) {
+        return BuildStateFromLog.present(bench.job(), bench.job().unit(DemoUnit.A), now, ZoneOffset.UTC);
     }
 
     @Test
     void allThatIsWrongIsSaidAtOnce() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         assertThat(against(bench, new Entry.Sent(" ", List.of("no_such"), "", OPENED.minusDays(9), -1, "")))
                 .containsExactly(
                         "what: nothing typed. Say what was ordered or sent out.",
@@ -53,10 +53,10 @@ class OrderRulesTest {
 
     @Test
     void aStepWaitsForWhatItFits() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         Order.of(DemoUnit.A, Map.of()).leadingTo("D09A").forEach(bench::layDone);
         assertThat(against(bench, new Entry.StepDone("D09A", ""))).isEmpty();
-        Kept sent = bench.keep(GEAR);
+        LogEntry sent = bench.keep(GEAR);
         assertThat(against(bench, new Entry.StepDone("D09A", "")))
                 .containsExactly("step D09A: speed driven gear is awaited, due on " + OPENED.plusDays(5)
                         + ". Check it and say so under Orders when it is here.");
@@ -70,11 +70,11 @@ class OrderRulesTest {
 
     @Test
     void thePlanDoesEverythingElseFirst() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.keep(GEAR);
-        Present present = present(bench, Stream.BEGIN.plus(Duration.ofHours(1)));
+        BuildState present = present(bench, EntryStream.BEGIN.plus(Duration.ofHours(1)));
         assertThat(present.arrives().get("D09A")).isBetween(4.0 * 86_400, 6.0 * 86_400);
-        Plan plan = Planner.lay(DemoUnit.A, Map.of(), present, Budget.page(), Watch.nobody(), List.of())
+        Plan plan = Planner.lay(DemoUnit.A, Map.of(), present, SearchBudget.page(), SearchObserver.nobody(), List.of())
                 .orElseThrow();
         List<String> ahead = plan.ahead().stream().map(Step::id).toList();
         Order order = Order.of(DemoUnit.A, Map.of());
@@ -82,13 +82,13 @@ class OrderRulesTest {
                 .allMatch(later -> order.leadingTo(later).contains("D09A"));
         assertThat(plan.cost().waiting()).isGreaterThan(3.0 * 86_400);
         // overdue: it may come tomorrow
-        assertThat(present(bench, Stream.BEGIN.plus(Duration.ofDays(30))).arrives())
+        assertThat(present(bench, EntryStream.BEGIN.plus(Duration.ofDays(30))).arrives())
                 .containsEntry("D09A", 86_400.0);
     }
 
     @Test
     void theLogKnowsSinceWhen() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.layDone("P01");
         Instant done = Objects.requireNonNull(bench.job().doneAt().get("P01"));
         assertThat(present(bench, done.plusSeconds(90)).ago()).containsEntry("P01", 90.0);

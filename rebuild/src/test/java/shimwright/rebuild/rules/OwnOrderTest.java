@@ -13,7 +13,7 @@ import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.demo.DemoUnit;
-import shimwright.rebuild.demo.Workbench;
+import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.Order;
@@ -26,11 +26,11 @@ import shimwright.rebuild.unit.model.Unit;
 class OwnOrderTest {
     private static final Unit UNIT = DemoUnit.A;
 
-    private static List<String> against(Workbench bench, Entry.OfJob entry) {
+    private static List<String> against(DemoWorkbench bench, Entry.OfJob entry) {
         return bench.against(entry).stream().map(Refusal::sentence).toList();
     }
 
-    private static List<String> ahead(Workbench bench) {
+    private static List<String> ahead(DemoWorkbench bench) {
         Job job = bench.job();
         return Planner.lay(job.unit(UNIT), job.sides(), job.stepsDone()).orElseThrow().ahead().stream()
                 .map(Step::id)
@@ -39,7 +39,7 @@ class OwnOrderTest {
 
     @Test
     void aStepDoneOutOfOrderIsTakenInWithItsReasonAndStandsOnTheRecord() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.layDone("P02");
         assertThat(against(bench, new Entry.StepJumped("K01", " ")))
                 .containsExactly("reason: nothing typed. Say how it came about; it stands on the record.");
@@ -48,7 +48,7 @@ class OwnOrderTest {
         assertThat(ahead).doesNotContain("K01").contains("P04");
         // what stands on K01 waits for what K01 should have waited for
         assertThat(ahead.indexOf("K02")).isGreaterThan(ahead.indexOf("P04"));
-        assertThat(shimwright.rebuild.record.Overruled.of(bench.job()))
+        assertThat(shimwright.rebuild.record.OverruledAdvice.of(bench.job()))
                 .containsExactly("Step K01 done before a step it waits for, by the workshop: the oven was hot");
         assertThat(against(bench, new Entry.StepJumped("P01", "x")))
                 .containsExactly("step P01: everything it waits for is done. Say that it is done.");
@@ -56,7 +56,7 @@ class OwnOrderTest {
 
     @Test
     void aStepLeftOutIsNotPlannedAndComesBackWhenTakenUp() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.keep(new Entry.StepLeftOut("S01", "the forks are new"));
         assertThat(ahead(bench)).doesNotContain("S01");
         assertThat(against(bench, new Entry.StepDone("S01", "")))
@@ -69,7 +69,7 @@ class OwnOrderTest {
 
     @Test
     void aStepOfOnesOwnStandsWhereItWasPut() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         Entry.StepAdded chase = new Entry.StepAdded(
                 "X1", "Chase the drain thread.", "BENCH", 300, List.of("P01"), List.of("P02"), "burr");
         bench.keep(chase);
@@ -94,7 +94,7 @@ class OwnOrderTest {
     /** K01 waits for P04: with K01 done the circle sleeps, undone it would wake. */
     @Test
     void aStepOfOnesOwnThatWouldCloseACircleOnceAnotherIsUndoneIsRefused() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.layDone("P02");
         bench.keep(new Entry.StepJumped("K01", "the oven was hot"));
         Entry.StepAdded look = new Entry.StepAdded("X1", "Look.", "BENCH", 60, List.of("K01"), List.of("P04"), "so");
@@ -104,7 +104,7 @@ class OwnOrderTest {
     @Property(tries = 6)
     void noHistoryMakesAPlanThatContradictsTheBench(@ForAll long seed) {
         Random random = new Random(seed);
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         List<String> ids = new ArrayList<>(Order.of(UNIT, Map.of()).steps().keySet());
         for (int i = 0; i < 40; i++) {
             String step = ids.get(random.nextInt(ids.size()));

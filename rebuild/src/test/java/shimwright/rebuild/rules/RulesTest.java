@@ -11,10 +11,10 @@ import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.demo.DemoUnit;
+import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.demo.Van7;
-import shimwright.rebuild.demo.Workbench;
 import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.unit.model.Step.Phase;
 
 class RulesTest {
@@ -22,21 +22,21 @@ class RulesTest {
         return refusals.stream().map(Refusal::sentence).toList();
     }
 
-    private static List<String> against(Workbench bench, Entry.OfJob entry) {
+    private static List<String> against(DemoWorkbench bench, Entry.OfJob entry) {
         return said(bench.against(entry));
     }
 
     @Test
     void aJobIsOpenedOnce() {
-        Workbench bench = new Workbench(DemoUnit.A);
-        bench.keep(Workbench.opening());
-        assertThat(against(bench, Workbench.opening()))
+        DemoWorkbench bench = new DemoWorkbench(DemoUnit.A);
+        bench.keep(DemoWorkbench.opening());
+        assertThat(against(bench, DemoWorkbench.opening()))
                 .containsExactly("job: this job is already open. Open a new job.");
     }
 
     @Test
     void aStepIsRefusedWhileOthersMustComeFirstAndTheyAreNamed() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         assertThat(against(bench, new Entry.StepDone("K01", "")))
                 .containsExactly(
                         "step K01: it waits for P02 (Gauge faces, dowels and every bearing seat of the main case); "
@@ -52,7 +52,7 @@ class RulesTest {
 
     @Test
     void allFaultsOfAStepComeAtOnce() {
-        assertThat(against(Workbench.open(), new Entry.StepDone("K03", "")))
+        assertThat(against(DemoWorkbench.open(), new Entry.StepDone("K03", "")))
                 .containsExactly(
                         "step K03: it waits for K02 (Case out of the oven, rear up. Drop cup 55 into its blind seat and "
                                 + "cup 72 on the lip, back faces down. Press down until below 45 degC). Do these first, "
@@ -65,7 +65,7 @@ class RulesTest {
 
     @Test
     void aStepIsDoneOnceAndOnlyOneThatThisUnitHas() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.keep(new Entry.StepDone("P01", ""));
         assertThat(against(bench, new Entry.StepDone("P01", "")))
                 .containsExactly("step P01: this step is already done.");
@@ -78,7 +78,7 @@ class RulesTest {
 
     @Test
     void aStepIsNotUndoneWhileOthersStandOnIt() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         assertThat(against(bench, new Entry.StepUndone("P01", ""))).containsExactly("step P01: this step is not done.");
         bench.layDone("P01", "P02", "S01");
         assertThat(against(bench, new Entry.StepUndone("P01", "dirt")))
@@ -92,8 +92,8 @@ class RulesTest {
 
     @Test
     void aReadingIsStruckWithAReasonAndOnce() {
-        Workbench bench = Workbench.open();
-        Kept round = bench.round("c", Phase.TRIAL, 0.24, 0.32);
+        DemoWorkbench bench = DemoWorkbench.open();
+        LogEntry round = bench.round("c", Phase.TRIAL, 0.24, 0.32);
         String id = round.draft().id();
         assertThat(against(bench, new Entry.RoundStruck(id, " ")))
                 .containsExactly("reason: nothing typed. Say why the reading does not count; it stays in the record.");
@@ -106,7 +106,7 @@ class RulesTest {
 
     @Test
     void aClearanceIsReadAndAcceptedOnceTheStepsBeforeItsReadingAreDone() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         assertThat(against(bench, bench.read("c", Phase.TRIAL, 0.24, 0.32)))
                 .containsExactly(
                         "clearance c: its reading waits for E01 (Slip the rear cup in, back face up, trial shim on it, "
@@ -126,14 +126,14 @@ class RulesTest {
 
     @Test
     void ofTwoStepsThatReadAClearanceOneIsEnough() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.layDone("T05", "T08");
         assertThat(against(bench, bench.read("e", Phase.TRIAL, 0.3))).isEmpty();
     }
 
     @Test
     void aClearanceThatThisUnitDoesNotHaveIsNotRead() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         assertThat(against(bench, new Entry.RoundRead("z", Phase.TRIAL, "DI", List.of(1e-4), "")))
                 .containsExactly("clearance z: this unit has no such clearance. Go back to the clearances.");
         assertThat(against(bench, new Entry.PackIn("z", Phase.TRIAL, Map.of()))).hasSize(1);
@@ -141,7 +141,7 @@ class RulesTest {
 
     @Test
     void passingAHoldPointNeedsAReason() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         assertThat(against(bench, new Entry.HoldOverruled("P02", "H01", "")))
                 .containsExactly("reason: nothing typed. Say why it may be passed; it stands on the record.");
         assertThat(against(bench, new Entry.HoldOverruled("P02", "H01", "gauged last week")))
@@ -150,7 +150,7 @@ class RulesTest {
 
     @Test
     void aChoiceMustBeOneOfTheUnits() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         assertThat(against(bench, new Entry.ChoiceTaken("O9", "late", "")))
                 .containsExactly("choice O9: this unit has no such choice. Go back to the plan.");
         assertThat(against(bench, new Entry.ChoiceTaken("O1", "lately", "")))
@@ -159,7 +159,7 @@ class RulesTest {
 
     @Test
     void aChoiceThatLeavesNoLawfulOrderIsRefusedWithTheCircle() {
-        Workbench bench = Workbench.open();
+        DemoWorkbench bench = DemoWorkbench.open();
         bench.keep(new Entry.ChoiceTaken("O1", "late", "the pair is proved"));
         // PL-6 of the demo source, invented scenario, recomputed
         assertThat(against(bench, new Entry.ChoiceTaken("O4", "first", "no tall stand")))
@@ -172,7 +172,7 @@ class RulesTest {
 
     @Test
     void handBackIsRefusedWithStepsLeftAndTheyAreNamed() {
-        Workbench bench = Van7.before("X06");
+        DemoWorkbench bench = Van7.before("X06");
         assertThat(against(bench, new Entry.HandedBack("12 months", "", "")))
                 .containsExactly("hand-back: 2 steps are not done: X06, X07. Finish the build first.");
         bench.keep(new Entry.StepDone("X06", ""));
@@ -182,7 +182,7 @@ class RulesTest {
 
     @Test
     void handBackIsRefusedWhileAnAcceptanceNoLongerStands() {
-        Workbench bench = Van7.before("");
+        DemoWorkbench bench = Van7.before("");
         assertThat(against(bench, new Entry.HandedBack("12 months", "", ""))).isEmpty();
         bench.lay(new Entry.PackChosen(
                 "c",
@@ -202,7 +202,7 @@ class RulesTest {
 
     @Test
     void afterTheHandBackOnlyNotesPicturesAndTheFollowUpAreKept() {
-        Workbench bench = Van7.handedBack();
+        DemoWorkbench bench = Van7.handedBack();
         List<Entry.OfJob> lawful = List.of(
                 new Entry.NoteMade("job", "the owner called"),
                 new Entry.PictureAdded("job", "aa".repeat(32), "image/png", 3, ""),
@@ -229,7 +229,7 @@ class RulesTest {
     @ParameterizedTest
     @ValueSource(strings = {"T06", "D01", "R03", "X07"})
     void whatThePlanOffersNextIsNeverRefusedForItsOrder(String step) {
-        Workbench bench = Van7.before(step);
+        DemoWorkbench bench = Van7.before(step);
         assertThat(against(bench, new Entry.StepDone(step, ""))).noneMatch(s -> s.contains("it waits for"));
     }
 }

@@ -11,7 +11,7 @@ import shimwright.bench.picture.svg.Svg.Letter;
 import shimwright.bench.picture.svg.Svg.Stroke;
 import shimwright.bench.picture.svg.TextMetrics;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Unit;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.UnitSystem;
 
 /**
@@ -24,7 +24,7 @@ import shimwright.mechanics.quantity.UnitSystem;
  * @param unit unit of the figures
  * @param step distance of the ticks in that unit, above 0
  */
-record Axis(double low, double high, double from, double to, Unit unit, double step) {
+record Axis(double low, double high, double from, double to, MeasureUnit unit, double step) {
     private static final Stroke LINE = new Stroke(DrawingStyle.INK, 1);
     private static final Stroke GRID = new Stroke(DrawingStyle.FAINT, 0.6);
 
@@ -34,7 +34,7 @@ record Axis(double low, double high, double from, double to, Unit unit, double s
      * @param ticks about how many ticks are wanted, at least 2
      */
     static Axis over(double[] values, Kind kind, UnitSystem system, double from, double to, int ticks) {
-        Unit unit = system.display(kind).unit();
+        MeasureUnit unit = system.display(kind).unit();
         double low = DoubleStream.of(values).min().orElse(0);
         double high = DoubleStream.of(values).max().orElse(0);
         double least = Math.pow(10, -system.display(kind).decimals()) * unit.factor();

@@ -75,6 +75,7 @@ public final class Svg {
         return this;
     }
 
+    /** Begins an element; attributes are names and values by turns. */
     public Svg open(String tag, String... attributes) {
         start(tag, attributes);
         out.append(">\n");
@@ -82,6 +83,7 @@ public final class Svg {
         return this;
     }
 
+    /** Ends the element begun last. */
     public Svg close() {
         out.append("</").append(open.pop()).append(">\n");
         return this;
@@ -94,16 +96,19 @@ public final class Svg {
         return this;
     }
 
+    /** A whole element with text in it; attributes are names and values by turns. */
     public Svg element(String tag, String content, String... attributes) {
         start(tag, attributes);
         out.append('>').append(escape(content)).append("</").append(tag).append(">\n");
         return this;
     }
 
+    /** A line between two points, drawing units. */
     public Svg line(double x1, double y1, double x2, double y2, Stroke stroke) {
         return path("M" + p(x1, y1) + "L" + p(x2, y2), "", stroke);
     }
 
+    /** A circle round a point, drawing units. */
     public Svg circle(double x, double y, double r, String fill, Stroke stroke) {
         start("circle", "cx", n(x), "cy", n(y), "r", n(r));
         paint(fill, stroke);
@@ -111,6 +116,7 @@ public final class Svg {
         return this;
     }
 
+    /** A rectangle from its upper left corner, drawing units. */
     public Svg rect(double x, double y, double width, double height, String fill, Stroke stroke) {
         start("rect", "x", n(x), "y", n(y), "width", n(width), "height", n(height));
         paint(fill, stroke);
@@ -200,6 +206,7 @@ public final class Svg {
         return d.toString();
     }
 
+    /** A point of a path, as two numbers. */
     public static String p(double x, double y) {
         return n(x) + " " + n(y);
     }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.sheet.SheetJson;
 import shimwright.bench.web.kit.ActReader;
 import shimwright.bench.web.kit.Door;
@@ -17,10 +17,10 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.Acts;
-import shimwright.rebuild.act.StoryActs;
+import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.UnitChanges;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Kept;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.workbench.PinnedUnit;
 import tools.jackson.core.JacksonException;
@@ -44,6 +44,7 @@ public final class ActRoutes {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         String root = ApiRoutes.ROOT;
         routes.get(root + "/shop", ctx -> answer(ctx, 200, JobJson.shop(desk.shop())));
@@ -62,7 +63,7 @@ public final class ActRoutes {
                 ctx -> answer(
                         ctx,
                         200,
-                        Map.of("jobs", desk.jobs().stream().map(JobJson::card).toList())));
+                        Map.of("jobs", desk.lines().stream().map(JobJson::card).toList())));
         routes.get(root + "/jobs/{job}", this::job);
         routes.get(root + "/jobs/{job}/entries", this::entries);
         routes.get(root + "/jobs/{job}/clearances/{clearance}", this::clearance);
@@ -80,7 +81,7 @@ public final class ActRoutes {
 
     /** What a move to a file of the shelf would change for a job, before it is decided. */
     private void changes(Context ctx) {
-        Optional<OnBench> bench = desk.bench(ctx.pathParam("job"));
+        Optional<JobOnBench> bench = desk.bench(ctx.pathParam("job"));
         if (bench.isEmpty()) {
             noJob(ctx);
             return;
@@ -113,7 +114,7 @@ public final class ActRoutes {
     }
 
     private void clearance(Context ctx) {
-        Optional<OnBench> bench = desk.bench(ctx.pathParam("job"));
+        Optional<JobOnBench> bench = desk.bench(ctx.pathParam("job"));
         String id = ctx.pathParam("clearance");
         if (bench.isEmpty()) {
             noJob(ctx);
@@ -143,7 +144,7 @@ public final class ActRoutes {
                         job.get().entries().stream().map(ActRoutes::entry).toList()));
     }
 
-    private static Map<String, Object> entry(Kept kept) {
+    private static Map<String, Object> entry(LogEntry kept) {
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("number", kept.streamNumber());
         one.put("id", kept.draft().id());
@@ -205,8 +206,8 @@ public final class ActRoutes {
         done(ctx, form, done);
     }
 
-    private static StoryActs.AddPicture added(Form form, PictureStore.Picture kept) {
-        return new StoryActs.AddPicture(
+    private static IntakeActs.AddPicture added(Form form, PictureStore.Picture kept) {
+        return new IntakeActs.AddPicture(
                 form.raw("about"), kept.hash(), kept.mediaType(), kept.size(), form.raw("caption"));
     }
 

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 import shimwright.bench.sheet.Cases;
 import shimwright.bench.sheet.DrawOptions;
 import shimwright.bench.sheet.OpenApi;
+import shimwright.bench.sheet.PartLookup;
 import shimwright.bench.sheet.SheetJson;
 import shimwright.bench.web.kit.Door;
 import shimwright.mechanics.measure.Sampling;
@@ -41,11 +42,13 @@ public final class ApiRoutes {
     private static final String BODY = "body";
     private static final String LINES = "application/x-ndjson";
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get(ROOT + "/worksheets", ctx -> json(ctx, 200, SheetJson.list()));
         routes.get(ROOT + "/openapi.json", ctx -> json(ctx, 200, OpenApi.description()));
         routes.get(ROOT + "/worksheets/{name}", this::describe);
         routes.post(ROOT + "/worksheets/{name}", this::work);
+        routes.get(ROOT + "/parts", ApiRoutes::parts);
     }
 
     private static void json(Context ctx, int status, Object value) {
@@ -59,6 +62,7 @@ public final class ApiRoutes {
         json(ctx, status, SheetJson.refusals(sheet, refusals, 0));
     }
 
+    /** Answers with a refusal that has one fault. */
     public static void refuse(Context ctx, int status, String place, String fact, String hint) {
         refuse(ctx, status, "", List.of(Refusal.at(place, fact, hint)));
     }
@@ -82,6 +86,24 @@ public final class ApiRoutes {
         }
         refuse(ctx, 400, "units", "\"" + units + "\" is not known", "Ask for units=inch or units=metric");
         return null;
+    }
+
+    private static void parts(Context ctx) {
+        UnitSystem system = system(ctx);
+        if (system == null) {
+            return;
+        }
+        PartLookup asked = PartLookup.of(
+                Optional.ofNullable(ctx.queryParam("stamp")).orElse(""),
+                Optional.ofNullable(ctx.queryParam("sizes")).orElse(""),
+                system);
+        if (!asked.asked()) {
+            refuse(ctx, 400, "stamp", "nothing asked", "Ask for stamp=6206 or sizes=25x52x15");
+        } else if (asked.faults().isEmpty()) {
+            json(ctx, 200, asked.json());
+        } else {
+            refuse(ctx, 422, "parts", asked.faults());
+        }
     }
 
     private void describe(Context ctx) {

@@ -6,12 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobSummary;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.mechanics.axial.shim.Drawer;
 import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.act.SettingActs;
+import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Closing;
@@ -19,7 +20,7 @@ import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
-import shimwright.rebuild.rules.Holds;
+import shimwright.rebuild.rules.HoldPoints;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Measurable;
 import shimwright.rebuild.unit.model.Quantity;
@@ -60,12 +61,12 @@ final class JobJson {
         return one;
     }
 
-    static Map<String, Object> card(Job job) {
+    static Map<String, Object> card(JobSummary job) {
         Map<String, Object> one = new LinkedHashMap<>();
-        one.put("job", job.id());
-        one.put("number", job.opened().number());
-        one.put("owner", job.opened().owner());
-        one.put("unit", job.opened().unitType());
+        one.put("job", job.job());
+        one.put("number", job.number());
+        one.put("owner", job.owner());
+        one.put("unit", job.unitType());
         one.put("variant", job.variant());
         one.put("unitFile", job.unitFile());
         one.put("head", Map.of("count", job.head().count(), "hash", job.head().hash()));
@@ -73,9 +74,9 @@ final class JobJson {
         return one;
     }
 
-    static Map<String, Object> bench(OnBench bench) {
+    static Map<String, Object> bench(JobOnBench bench) {
         Job job = bench.job();
-        Map<String, Object> all = card(job);
+        Map<String, Object> all = card(JobSummary.of(job));
         all.put("done", List.copyOf(job.stepsDone()));
         all.put("built", bench.built());
         all.put("now", bench.bench().now().toString());
@@ -120,7 +121,7 @@ final class JobJson {
         return one;
     }
 
-    private static Map<String, Object> step(OnBench bench, Step step) {
+    private static Map<String, Object> step(JobOnBench bench, Step step) {
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("step", step.id());
         one.put("todo", step.todo());
@@ -132,7 +133,7 @@ final class JobJson {
         one.put("reading", step.phase().name().toLowerCase(java.util.Locale.ROOT));
         one.put("hold", step.hold());
         List<Object> checks = new ArrayList<>();
-        for (Holds.CheckStanding standing : Holds.of(bench.bench(), step)) {
+        for (HoldPoints.CheckStanding standing : HoldPoints.of(bench.bench(), step)) {
             Map<String, Object> check = check(standing.check());
             check.put("standing", standing.standing().name().toLowerCase(java.util.Locale.ROOT));
             checks.add(check);
@@ -145,6 +146,7 @@ final class JobJson {
         Map<String, Object> one = measurable(check);
         one.put("check", check.id());
         one.put("clearance", check.clearance());
+        one.put("asked", check.asked());
         check.lower().ifPresent(limit -> one.put("lower", limit.si()));
         check.upper().ifPresent(limit -> one.put("upper", limit.si()));
         check.spread().ifPresent(limit -> one.put("spread", limit.si()));
@@ -180,7 +182,7 @@ final class JobJson {
         return one;
     }
 
-    static Map<String, Object> session(OnBench bench, Session session) {
+    static Map<String, Object> session(JobOnBench bench, Session session) {
         Clearance clearance = session.clearance();
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("clearance", clearance.id());
@@ -190,11 +192,12 @@ final class JobJson {
         one.put("stage", session.stage().name().toLowerCase(java.util.Locale.ROOT));
         one.put("say", session.say());
         one.put("method", clearance.method().name().toLowerCase(java.util.Locale.ROOT));
-        one.put("numbers", SettingActs.numbers(clearance));
+        one.put("numbers", clearance.numbers());
         one.put("rounds", session.current().rounds().size());
         one.put("wanted", clearance.rounds());
         one.put("reading", session.current().phase().name().toLowerCase(java.util.Locale.ROOT));
         one.put("gauge", session.gauge() == null ? "" : session.gauge().id());
+        one.put("inHand", session.inHand().stream().map(Shop.Gauge::id).toList());
         one.put("gauges", session.gauges().stream().map(Shop.Gauge::id).toList());
         one.put(
                 "places",
@@ -220,7 +223,7 @@ final class JobJson {
         return one;
     }
 
-    private static Map<String, Object> place(OnBench bench, Clearance.Position position) {
+    private static Map<String, Object> place(JobOnBench bench, Clearance.Position position) {
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("place", position.id());
         one.put("where", position.where());
@@ -260,7 +263,7 @@ final class JobJson {
     }
 
     /** Ways to serve a group of clearances that share places: the tags by place, the best way first. */
-    private static Map<String, Object> together(OnBench bench, List<String> group) {
+    private static Map<String, Object> together(JobOnBench bench, List<String> group) {
         SharedShims shared = SharedShims.of(bench.unit(), bench.job(), bench.shop(), group);
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("clearances", shared.clearances());

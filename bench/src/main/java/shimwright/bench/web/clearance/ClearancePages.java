@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.ActReader;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
@@ -15,8 +15,8 @@ import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.Act;
-import shimwright.rebuild.act.SettingActs;
-import shimwright.rebuild.act.StoryActs;
+import shimwright.rebuild.act.ClearanceActs;
+import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.SharedShims;
 
@@ -30,14 +30,15 @@ public final class ClearancePages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/clearances", this::list);
         routes.get("/job/{job}/clearance/{clearance}", ctx -> session(ctx, List.of(), Map.of()));
-        on(routes, "trial", SettingActs.NamePieces.class, false);
-        on(routes, "round", SettingActs.ReadRound.class, false);
-        on(routes, "strike", StoryActs.Strike.class, false);
-        on(routes, "choose", SettingActs.ChoosePack.class, true);
-        on(routes, "accept", SettingActs.AcceptClearance.class, true);
+        on(routes, "trial", ClearanceActs.NamePieces.class, false);
+        on(routes, "round", ClearanceActs.ReadRound.class, false);
+        on(routes, "strike", IntakeActs.Strike.class, false);
+        on(routes, "choose", ClearanceActs.ChoosePack.class, true);
+        on(routes, "accept", ClearanceActs.AcceptClearance.class, true);
     }
 
     private void on(RoutesConfig routes, String path, Class<? extends Act.OfJob> type, boolean toBuild) {
@@ -72,16 +73,16 @@ public final class ClearancePages {
         });
     }
 
-    private static boolean has(OnBench bench, String clearance) {
+    private static boolean has(JobOnBench bench, String clearance) {
         return bench.unit().type().clearances().stream().anyMatch(c -> c.id().equals(clearance));
     }
 
     private void session(Context ctx, List<Refusal> faults, Map<String, String> typed) {
-        Optional<OnBench> found = Pages.bench(ctx, desk, door);
+        Optional<JobOnBench> found = Pages.bench(ctx, desk, door);
         if (found.isEmpty()) {
             return;
         }
-        OnBench bench = found.get();
+        JobOnBench bench = found.get();
         String id = ctx.pathParam("clearance");
         if (!has(bench, id)) {
             Pages.lost(ctx, door, "This unit has no clearance " + id + ".");

@@ -3,13 +3,13 @@ package shimwright.bench.web.clearance;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.web.kit.Drawings;
 import shimwright.bench.web.kit.Show;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.working.Line;
-import shimwright.rebuild.act.SettingActs;
+import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.clearance.EtchedDeviation;
 import shimwright.rebuild.clearance.Reading;
 import shimwright.rebuild.clearance.Reading.Measured;
@@ -42,7 +42,7 @@ public record ClearanceView(
         String limits,
         String budget) {
 
-    static ClearanceView of(OnBench bench, Session session, Show show) {
+    static ClearanceView of(JobOnBench bench, Session session, Show show) {
         Shop shop = bench.shop();
         Clearance clearance = session.clearance();
         Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
@@ -87,12 +87,27 @@ public record ClearanceView(
 
     /** How many numbers one round has. */
     public int fields() {
-        return SettingActs.numbers(session.clearance());
+        return session.clearance().numbers();
     }
 
     /** What the i-th number of a round is called, from 1. */
     public String label(int i) {
-        return SettingActs.label(session.clearance(), i);
+        return ClearanceActs.label(session.clearance(), i);
+    }
+
+    /** What stands beside the choice of a gauge: one, or one for each length of a difference. */
+    public List<String> gaugeLabels() {
+        Clearance clearance = session.clearance();
+        return clearance.method() == Clearance.Method.DIFFERENCE
+                ? clearance.difference().stream()
+                        .map(length -> "Read with, " + length.name())
+                        .toList()
+                : List.of("Read with");
+    }
+
+    /** Mark of the gauge in hand for the i-th of these, from 0; empty where there is none. */
+    public String inHand(int i) {
+        return i < session.inHand().size() ? session.inHand().get(i).id() : "";
     }
 
     /** Pieces that could go in at a position, thinnest first. */
@@ -118,6 +133,12 @@ public record ClearanceView(
         int used = m == null ? 0 : m.used();
         String one = session.clearance().method() == Clearance.Method.PLACES ? "place" : "round";
         return used + " " + one + (used == 1 ? "" : "s");
+    }
+
+    /** How many steps stand on the pack that is in, in words. */
+    public String undoFirst() {
+        int steps = session.change().undoFirst().size();
+        return steps + (steps == 1 ? " step stands on it." : " steps stand on it.");
     }
 
     /** True where a round, counted from 1, stands apart from the others. */

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.ActReader;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.kit.Pages;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.act.SettingActs;
+import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Shop;
@@ -27,17 +27,18 @@ public final class SharedShimsPages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/together", ctx -> show(ctx, List.of(), Map.of()));
         routes.post("/job/{job}/together", this::choose);
     }
 
-    private static List<String> group(OnBench bench) {
+    private static List<String> group(JobOnBench bench) {
         return SharedShims.groups(bench.unit()).stream().findFirst().orElse(List.of());
     }
 
     private void show(Context ctx, List<Refusal> faults, Map<String, String> typed) {
-        Optional<OnBench> bench = Pages.bench(ctx, desk, door);
+        Optional<JobOnBench> bench = Pages.bench(ctx, desk, door);
         if (bench.isEmpty()) {
             return;
         }
@@ -58,7 +59,7 @@ public final class SharedShimsPages {
     }
 
     private void choose(Context ctx) {
-        Optional<OnBench> bench = Pages.bench(ctx, desk, door);
+        Optional<JobOnBench> bench = Pages.bench(ctx, desk, door);
         if (bench.isEmpty()) {
             return;
         }
@@ -69,7 +70,7 @@ public final class SharedShimsPages {
                 desk,
                 door,
                 form,
-                ActReader.read(SettingActs.ChooseTogether.class, form),
+                ActReader.read(ClearanceActs.ChooseTogether.class, form),
                 this::show,
                 typed -> "/build");
     }

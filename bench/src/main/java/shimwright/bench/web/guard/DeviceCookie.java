@@ -27,7 +27,7 @@ public final class DeviceCookie {
         return Request.getCookies(request).stream()
                 .filter(cookie -> cookie.getName().equals(name))
                 .map(HttpCookie::getValue)
-                .filter(value -> value != null && value.length() <= Limits.COOKIE)
+                .filter(value -> value != null && value.length() <= RequestLimits.COOKIE)
                 .findFirst()
                 .orElse("");
     }

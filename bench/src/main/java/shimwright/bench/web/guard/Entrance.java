@@ -66,7 +66,7 @@ public record Entrance(
             }
             connector.setHost(address);
             connector.setAcceptQueueSize(WAITING);
-            connector.setIdleTimeout(Limits.IDLE.toMillis());
+            connector.setIdleTimeout(RequestLimits.IDLE.toMillis());
             return connector;
         }));
     }

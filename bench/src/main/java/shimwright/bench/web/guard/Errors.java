@@ -23,7 +23,7 @@ final class Errors extends ErrorHandler {
             @Nullable String message,
             @Nullable Throwable cause,
             Callback callback) {
-        Answers.write(response, callback, Asked.of(request).byProgram(), status, List.of(refusal(status)));
+        RefusalAnswers.write(response, callback, RequestHead.of(request).byProgram(), status, List.of(refusal(status)));
     }
 
     @Override
@@ -35,9 +35,10 @@ final class Errors extends ErrorHandler {
     @SuppressWarnings(
             "removal") // what the server calls for a request that it cannot parse; nothing takes its place yet
     public ByteBuffer badMessageError(int status, @Nullable String reason, HttpFields.Mutable fields) {
-        Answers.headers(fields);
-        fields.put(HttpHeader.CONTENT_TYPE, Answers.type(false));
-        return ByteBuffer.wrap(Answers.body(false, List.of(refusal(status))).getBytes(StandardCharsets.UTF_8));
+        RefusalAnswers.headers(fields);
+        fields.put(HttpHeader.CONTENT_TYPE, RefusalAnswers.type(false));
+        return ByteBuffer.wrap(
+                RefusalAnswers.body(false, List.of(refusal(status))).getBytes(StandardCharsets.UTF_8));
     }
 
     private static Refusal refusal(int status) {
@@ -48,7 +49,7 @@ final class Errors extends ErrorHandler {
             case 414, 431 ->
                 Refusal.at(
                         "request",
-                        "its address and headers are larger than " + Limits.HEADERS / 1024 + " kB",
+                        "its address and headers are larger than " + RequestLimits.HEADERS / 1024 + " kB",
                         "Send less; if it stays so, let the browser forget the cookies of this address");
             default ->
                 status < 500

@@ -43,31 +43,31 @@ public final class Guard extends Handler.Wrapper {
 
     private static final Set<String> METHODS = Set.of("GET", "HEAD", "POST");
 
-    private static final Watch WATCH = new Watch();
+    private static final RefusalLog WATCH = new RefusalLog();
 
     private final Entrance entrance;
 
     private Guard(Entrance entrance) {
-        super(new Bodies(null));
+        super(new BodyReader(null));
         this.entrance = entrance;
     }
 
     /** Puts the guard and every limit before the pages of a server that is being made. */
     public static void on(JavalinConfig config, Entrance entrance) {
-        config.http.maxRequestSize = Limits.UPLOAD;
-        config.jetty.multipartConfig.maxFileSize(Limits.UPLOAD, io.javalin.config.SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxTotalRequestSize(Limits.UPLOAD, io.javalin.config.SizeUnit.BYTES);
+        config.http.maxRequestSize = RequestLimits.UPLOAD;
+        config.jetty.multipartConfig.maxFileSize(RequestLimits.UPLOAD, io.javalin.config.SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(RequestLimits.UPLOAD, io.javalin.config.SizeUnit.BYTES);
         // what is held in memory is never laid down on a disk, so nothing stays there
-        config.jetty.multipartConfig.maxInMemoryFileSize(Limits.UPLOAD, io.javalin.config.SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxInMemoryFileSize(RequestLimits.UPLOAD, io.javalin.config.SizeUnit.BYTES);
         config.jetty.modifyServletContextHandler(context -> {
-            context.setMaxFormKeys(Limits.FIELDS);
-            context.setMaxFormContentSize(Limits.UPLOAD);
+            context.setMaxFormKeys(RequestLimits.FIELDS);
+            context.setMaxFormContentSize(RequestLimits.UPLOAD);
             context.setErrorHandler(new Errors());
         });
         config.jetty.modifyHttpConfiguration(http -> {
-            http.setRequestHeaderSize(Limits.HEADERS);
+            http.setRequestHeaderSize(RequestLimits.HEADERS);
             http.setSendServerVersion(false);
-            http.setIdleTimeout(Limits.IDLE.toMillis());
+            http.setIdleTimeout(RequestLimits.IDLE.toMillis());
         });
         config.jetty.modifyServer(server -> {
             server.setErrorHandler(new Errors());
@@ -91,28 +91,29 @@ public final class Guard extends Handler.Wrapper {
         try {
             response.resetBuffer();
             response.setStatus(memory ? 503 : 500);
-            response.setContentType(Answers.type(false));
+            response.setContentType(RefusalAnswers.type(false));
             response.getOutputStream()
-                    .write(Answers.page(List.of(memory ? TOO_LITTLE : FAULT)).getBytes(StandardCharsets.UTF_8));
+                    .write(RefusalAnswers.page(List.of(memory ? TOO_LITTLE : FAULT))
+                            .getBytes(StandardCharsets.UTF_8));
         } catch (IOException | IllegalStateException gone) {
             LOG.warn("nobody heard of it: {}", gone.getMessage());
         }
     }
 
     private static void limitConnections(Server server) {
-        NetworkConnectionLimit limit = new NetworkConnectionLimit(Limits.connections(), server);
-        limit.setEndPointIdleTimeout(Limits.IDLE_WHEN_FULL.toMillis());
+        NetworkConnectionLimit limit = new NetworkConnectionLimit(RequestLimits.connections(), server);
+        limit.setEndPointIdleTimeout(RequestLimits.IDLE_WHEN_FULL.toMillis());
         server.addBean(limit);
     }
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
-        Answers.headers(response.getHeaders());
-        Asked asked = Asked.of(request);
-        Optional<Denied> denied = denied(asked);
+        RefusalAnswers.headers(response.getHeaders());
+        RequestHead asked = RequestHead.of(request);
+        Optional<RequestDenied> denied = denied(asked);
         if (denied.isPresent()) {
             WATCH.refused(request, String.valueOf(denied.get().getMessage()));
-            Answers.write(
+            RefusalAnswers.write(
                     response,
                     callback,
                     asked.byProgram(),
@@ -138,19 +139,20 @@ public final class Guard extends Handler.Wrapper {
     }
 
     /** Nothing is taken or given in plain text where there is TLS; who only looks is sent there. */
-    private static boolean plain(Asked asked, Response response, Callback callback) {
+    private static boolean plain(RequestHead asked, Response response, Callback callback) {
         if (asked.looks() && !asked.byProgram()) {
             response.setStatus(308);
             response.getHeaders().put(HttpHeader.LOCATION, "https://" + asked.authority() + "/");
             response.write(true, null, callback);
         } else {
-            Answers.write(response, callback, asked.byProgram(), 403, List.of(PLAIN));
+            RefusalAnswers.write(response, callback, asked.byProgram(), 403, List.of(PLAIN));
         }
         return true;
     }
 
     /** One page for who was not let in, and no more. */
-    private boolean stranger(Asked asked, Request request, Response response, Callback callback) throws Exception {
+    private boolean stranger(RequestHead asked, Request request, Response response, Callback callback)
+            throws Exception {
         if (asked.path().equals(PAIR)) {
             return super.handle(request, response, callback);
         }
@@ -160,7 +162,7 @@ public final class Guard extends Handler.Wrapper {
             response.write(true, null, callback);
         } else {
             WATCH.refused(request, STRANGER.fact());
-            Answers.write(response, callback, asked.byProgram(), 403, List.of(STRANGER));
+            RefusalAnswers.write(response, callback, asked.byProgram(), 403, List.of(STRANGER));
         }
         return true;
     }
@@ -179,7 +181,7 @@ public final class Guard extends Handler.Wrapper {
         Asker asker = Asker.of(ctx.req());
         if (asker == null ? !route.equals(PAIR) : !asker.role().may(looks, route)) {
             WATCH.refused(ctx.ip(), ctx.method() + " " + route, asker == null ? "not let in" : asker.device());
-            throw new Denied(
+            throw new RequestDenied(
                     403,
                     "device",
                     asker == null ? "it was not let in" : "as " + asker.role().word() + " it may not do this",
@@ -188,22 +190,23 @@ public final class Guard extends Handler.Wrapper {
     }
 
     /** What stands against a request whoever sent it. */
-    private Optional<Denied> denied(Asked asked) {
+    private Optional<RequestDenied> denied(RequestHead asked) {
         if (!METHODS.contains(asked.method())) {
-            return Optional.of(new Denied(405, "request", "nothing is done by that method here", "Use GET or POST"));
+            return Optional.of(
+                    new RequestDenied(405, "request", "nothing is done by that method here", "Use GET or POST"));
         }
         Optional<Refusal> host = entrance.hosts().refusal(asked);
         if (host.isPresent()) {
-            return Optional.of(new Denied(421, List.of(host.get())));
+            return Optional.of(new RequestDenied(421, List.of(host.get())));
         }
         Optional<Refusal> origin = Origins.refusal(asked);
         if (origin.isPresent()) {
-            return Optional.of(new Denied(403, List.of(origin.get())));
+            return Optional.of(new RequestDenied(403, List.of(origin.get())));
         }
-        if (asked.address().length() > Limits.ADDRESS) {
-            return Optional.of(
-                    new Denied(414, "address", "it is longer than " + Limits.ADDRESS + " characters", "Send less"));
+        if (asked.address().length() > RequestLimits.ADDRESS) {
+            return Optional.of(new RequestDenied(
+                    414, "address", "it is longer than " + RequestLimits.ADDRESS + " characters", "Send less"));
         }
-        return Wording.refusal(asked).map(refusal -> new Denied(400, List.of(refusal)));
+        return ReadableText.refusal(asked).map(refusal -> new RequestDenied(400, List.of(refusal)));
     }
 }

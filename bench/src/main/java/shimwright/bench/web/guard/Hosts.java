@@ -31,7 +31,7 @@ public record Hosts(Set<String> names) {
     }
 
     /** Refused where another name was asked for, or two that differ. */
-    Optional<Refusal> refusal(Asked asked) {
+    Optional<Refusal> refusal(RequestHead asked) {
         String header = asked.header("Host").toLowerCase(Locale.ROOT);
         boolean known = names.contains(asked.host());
         boolean one = header.isEmpty() || header.equals(asked.authority());

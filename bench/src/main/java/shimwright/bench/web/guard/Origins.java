@@ -15,7 +15,7 @@ final class Origins {
 
     private Origins() {}
 
-    static Optional<Refusal> refusal(Asked asked) {
+    static Optional<Refusal> refusal(RequestHead asked) {
         String site = asked.header("Sec-Fetch-Site").toLowerCase(Locale.ROOT);
         if (asked.looks()) {
             boolean link = asked.header("Sec-Fetch-Mode").equalsIgnoreCase("navigate")

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.ActReader;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
@@ -20,8 +20,8 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.HoldActs;
+import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.StepActs;
-import shimwright.rebuild.act.StoryActs;
 import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.unit.model.Step;
 
@@ -37,6 +37,7 @@ public final class BuildPages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/build", ctx -> build(ctx, List.of(), Map.of()));
         on(routes, "done", StepActs.Done.class, true);
@@ -64,11 +65,11 @@ public final class BuildPages {
     }
 
     private void build(Context ctx, List<Refusal> faults, Map<String, String> typed) {
-        Optional<OnBench> found = Pages.bench(ctx, desk, door);
+        Optional<JobOnBench> found = Pages.bench(ctx, desk, door);
         if (found.isEmpty()) {
             return;
         }
-        OnBench bench = found.get();
+        JobOnBench bench = found.get();
         String asked = typed.getOrDefault("step", ctx.queryParam("step") == null ? "" : ctx.queryParam("step"));
         Optional<Step> step = bench.order().steps().containsKey(asked)
                 ? Optional.ofNullable(bench.order().steps().get(asked))
@@ -85,7 +86,8 @@ public final class BuildPages {
         if (form.raw("about").isEmpty()) {
             form = form.with("about", step.isEmpty() ? "job" : "step " + step);
         }
-        Pages.act(ctx, desk, door, form, ActReader.read(StoryActs.MakeNote.class, form), this::build, BuildPages::same);
+        Pages.act(
+                ctx, desk, door, form, ActReader.read(IntakeActs.MakeNote.class, form), this::build, BuildPages::same);
     }
 
     private void picture(Context ctx) {
@@ -102,7 +104,7 @@ public final class BuildPages {
             outcome.refusals().forEach(r -> form.fault("picture", r.place(), r.fact(), r.hint()));
             kept = outcome.isOk() ? Optional.of(outcome.orElseThrow()) : Optional.empty();
         }
-        StoryActs.AddPicture act = new StoryActs.AddPicture(
+        IntakeActs.AddPicture act = new IntakeActs.AddPicture(
                 form.raw("about"),
                 kept.map(PictureStore.Picture::hash).orElse(""),
                 kept.map(PictureStore.Picture::mediaType).orElse(""),

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.kit.Pages;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.Act;
-import shimwright.rebuild.act.StoryActs;
+import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.unit.model.WearLimit;
@@ -28,14 +28,15 @@ public final class InspectPages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/strip", ctx -> strip(ctx, List.of(), Map.of()));
-        routes.post("/job/{job}/strip", ctx -> act(ctx, StoryActs.TakeOff.class, this::strip, form -> "/strip"));
+        routes.post("/job/{job}/strip", ctx -> act(ctx, IntakeActs.TakeOff.class, this::strip, form -> "/strip"));
         routes.get("/job/{job}/inspect", ctx -> inspect(ctx, List.of(), Map.of()));
-        routes.post("/job/{job}/inspect", ctx -> act(ctx, StoryActs.Inspect.class, this::inspect, this::onto));
-        routes.post("/job/{job}/observe", ctx -> act(ctx, StoryActs.Observe.class, this::inspect, this::onto));
-        routes.post("/job/{job}/judge", ctx -> act(ctx, StoryActs.Decide.class, this::inspect, this::onto));
-        routes.post("/job/{job}/strike", ctx -> act(ctx, StoryActs.Strike.class, this::struck, Pages::back));
+        routes.post("/job/{job}/inspect", ctx -> act(ctx, IntakeActs.Inspect.class, this::inspect, this::onto));
+        routes.post("/job/{job}/observe", ctx -> act(ctx, IntakeActs.Observe.class, this::inspect, this::onto));
+        routes.post("/job/{job}/judge", ctx -> act(ctx, IntakeActs.Decide.class, this::inspect, this::onto));
+        routes.post("/job/{job}/strike", ctx -> act(ctx, IntakeActs.Strike.class, this::struck, Pages::back));
     }
 
     private void act(Context ctx, Class<? extends Act.OfJob> type, Pages.Again again, Pages.Next next) {
@@ -62,7 +63,7 @@ public final class InspectPages {
                         door.show(ctx, "strip", door.page(ctx, "Strip-down", "strip", bench, faults, typed), Map.of()));
     }
 
-    static List<WearRows.WearRow> rows(OnBench bench) {
+    static List<WearRows.WearRow> rows(JobOnBench bench) {
         List<WearRows.WearRow> rows = new ArrayList<>();
         for (WearLimit wear : bench.unit().type().wearLimits()) {
             List<Job.Said<Entry.Found>> found = bench.job().found().stream()

@@ -27,6 +27,7 @@ public final class IntakePages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/new", this::choose);
         routes.get("/new/{type}", ctx -> form(ctx, List.of(), Map.of()));
@@ -34,10 +35,6 @@ public final class IntakePages {
     }
 
     private void choose(Context ctx) {
-        if (desk.shelf().types().size() == 1) {
-            ctx.redirect("/new/" + desk.shelf().types().iterator().next().id());
-            return;
-        }
         door.show(
                 ctx,
                 "newjob-type",

@@ -10,7 +10,7 @@ import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.act.SupplyActs;
+import shimwright.rebuild.act.OrderActs;
 
 /** What was ordered or sent out, what it holds up, and what was measured on it when it came. */
 public final class OrderPages {
@@ -22,14 +22,15 @@ public final class OrderPages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/orders", ctx -> orders(ctx, List.of(), Map.of()));
         routes.post(
                 "/job/{job}/orders",
-                ctx -> Pages.act(ctx, desk, door, SupplyActs.SendOut.class, this::orders, form -> "/orders"));
+                ctx -> Pages.act(ctx, desk, door, OrderActs.SendOut.class, this::orders, form -> "/orders"));
         routes.post(
                 "/job/{job}/orders/back",
-                ctx -> Pages.act(ctx, desk, door, SupplyActs.TakeDelivery.class, this::orders, form -> "/orders"));
+                ctx -> Pages.act(ctx, desk, door, OrderActs.TakeDelivery.class, this::orders, form -> "/orders"));
     }
 
     private void orders(Context ctx, List<Refusal> faults, Map<String, String> typed) {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.web.kit.Drawings;
 import shimwright.bench.web.kit.Show;
@@ -19,9 +19,9 @@ import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
-import shimwright.rebuild.plan.backout.ShutIn;
-import shimwright.rebuild.rules.Clocks;
-import shimwright.rebuild.rules.Holds;
+import shimwright.rebuild.plan.backout.LastCallCost;
+import shimwright.rebuild.rules.ClockRules;
+import shimwright.rebuild.rules.HoldPoints;
 import shimwright.rebuild.unit.model.Consumable;
 import shimwright.rebuild.unit.model.Fastener;
 import shimwright.rebuild.unit.model.Step;
@@ -43,6 +43,7 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param checks its hold point
  * @param cautions the usual cautions
  * @param ahead the steps after it
+ * @param sooner the step that the plan has next instead of this one, though this one could be done; empty where there is none
  * @param drawing the section with what is in, in hand and still to come
  * @param cannot why it could not be done when last tried; null where it was not tried
  * @param together true where clearances that share shims are all read and wait to be chosen together
@@ -56,16 +57,17 @@ public record StepView(
         List<Fastener> fasteners,
         List<Consumable> consumables,
         List<Window> windows,
-        @Nullable ShutIn lastCall,
+        @Nullable LastCallCost lastCall,
         String hands,
         String because,
-        List<Holds.CheckStanding> checks,
+        List<HoldPoints.CheckStanding> checks,
         List<String> cautions,
         List<Step> ahead,
+        String sooner,
         Drawings drawing,
         Job.@Nullable Said<Entry.StepCannot> cannot,
         boolean together,
-        List<Clocks.Broken> broken,
+        List<ClockRules.Broken> broken,
         Instant now) {
 
     private static final int LOOK_AHEAD = 4;
@@ -74,7 +76,7 @@ public record StepView(
     private static final double MINUTES = 15;
 
     /** Parts worth a warning: out of reach from here on, dearer by more than what they cost now, or a loss from here on. */
-    public List<ShutIn.Jump> jumps() {
+    public List<LastCallCost.Jump> jumps() {
         return lastCall == null
                 ? List.of()
                 : lastCall.jumps().stream()
@@ -85,7 +87,7 @@ public record StepView(
                         .toList();
     }
 
-    static StepView of(OnBench bench, @Nullable Step step, Show show) {
+    static StepView of(JobOnBench bench, @Nullable Step step, Show show) {
         Shop shop = bench.shop();
         Instant now = bench.bench().now();
         Unit unit = bench.unit();
@@ -107,6 +109,7 @@ public record StepView(
                     List.of(),
                     List.of(),
                     ahead,
+                    "",
                     drawing(bench, null, show),
                     null,
                     false,
@@ -123,29 +126,37 @@ public record StepView(
                 lastCall(bench, step),
                 hands(bench, step),
                 because(bench, step, show),
-                Holds.of(bench.bench(), step),
+                HoldPoints.of(bench.bench(), step),
                 Cautions.of(step, unit),
                 ahead,
+                sooner(bench, step),
                 drawing(bench, step, show),
                 bench.job().cannot().get(step.id()),
                 SharedShims.due(unit, bench.job(), shop),
-                Clocks.broken(bench.bench(), step.id()),
+                ClockRules.broken(bench.bench(), step.id()),
                 now);
     }
 
-    private static List<Step> ahead(OnBench bench) {
+    private static List<Step> ahead(JobOnBench bench) {
         return bench.plan() instanceof Outcome.Ok<Plan> ok ? ok.value().ahead() : List.of();
     }
 
-    private static @Nullable ShutIn lastCall(OnBench bench, Step step) {
+    private static String sooner(JobOnBench bench, Step step) {
+        boolean now = !bench.job().stepsDone().contains(step.id())
+                && bench.order().waitsFor(step.id(), bench.job().stepsDone()).isEmpty();
+        return now ? bench.next().map(Step::id).filter(id -> !id.equals(step.id())).orElse("") : "";
+    }
+
+    private static @Nullable LastCallCost lastCall(JobOnBench bench, Step step) {
         List<String> done = List.copyOf(bench.job().stepsDone());
         return done.contains(step.id())
                 ? null
-                : ShutIn.by(bench.unit(), bench.job().sides(), done, step.id()).orElseThrow();
+                : LastCallCost.by(bench.unit(), bench.job().sides(), done, step.id())
+                        .orElseThrow();
     }
 
     /** So that help is asked for once: the next steps for more than one person, with the work before each. */
-    private static String hands(OnBench bench, Step step) {
+    private static String hands(JobOnBench bench, Step step) {
         if (step.persons() < 2 || bench.job().stepsDone().contains(step.id())) {
             return "";
         }
@@ -163,7 +174,7 @@ public record StepView(
                 + (next.isEmpty() ? " for the last time." : "; next such steps: " + String.join(", ", next) + ".");
     }
 
-    private static String because(OnBench bench, Step step, Show show) {
+    private static String because(JobOnBench bench, Step step, Show show) {
         return bench.plan() instanceof Outcome.Ok<Plan> ok
                 ? ok.value().because().stream()
                         .filter(why -> why.step().equals(step))
@@ -173,7 +184,7 @@ public record StepView(
                 : "";
     }
 
-    private static Drawings drawing(OnBench bench, @Nullable Step step, Show show) {
+    private static Drawings drawing(JobOnBench bench, @Nullable Step step, Show show) {
         Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
         SectionState state = SectionState.EMPTY.withFitted(fitted);
         if (step != null && !bench.job().stepsDone().contains(step.id())) {

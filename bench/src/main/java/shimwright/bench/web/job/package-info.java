@@ -1,6 +1,7 @@
 /**
- * The pages of one job from intake to the last step: identification, readings against limits, orders, the step at hand.
- * It may touch the desk, the kit and finished drawings; what is typed becomes an act and nothing else.
+ * The pages of one job from intake to the last step: identification, readings against limits, orders, the step at
+ * hand. It may touch the desk, the kit, what the trade says of the job, the pictures and the words of the plan pages;
+ * what is typed becomes an act and nothing else.
  */
 @NullMarked
 package shimwright.bench.web.job;

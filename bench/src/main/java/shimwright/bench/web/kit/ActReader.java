@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import shimwright.mechanics.quantity.Range;
 import shimwright.rebuild.act.Act;
-import shimwright.rebuild.act.Given;
+import shimwright.rebuild.act.ActInput;
 
 /**
  * What was typed, as an act: each input under its name; lists also as {@code name1}, {@code name2}…, maps as
@@ -42,7 +42,7 @@ public final class ActReader {
     }
 
     private static Object value(RecordComponent input, Form form) {
-        Given given = input.getAnnotation(Given.class);
+        ActInput given = input.getAnnotation(ActInput.class);
         String name = input.getName();
         Class<?> type = input.getType();
         if (type == List.class) {
@@ -72,7 +72,7 @@ public final class ActReader {
         return constant(name, type, text, given, form);
     }
 
-    private static int whole(String name, String text, Given given, Form form) {
+    private static int whole(String name, String text, ActInput given, Form form) {
         try {
             int number = text.isEmpty() ? 0 : Integer.parseInt(text);
             if (number >= given.least() && number <= given.most()) {
@@ -90,7 +90,7 @@ public final class ActReader {
         return 0;
     }
 
-    private static LocalDate day(String name, String text, Given given, Form form) {
+    private static LocalDate day(String name, String text, ActInput given, Form form) {
         try {
             return text.isEmpty() ? LocalDate.EPOCH : LocalDate.parse(text);
         } catch (DateTimeParseException none) {
@@ -99,7 +99,7 @@ public final class ActReader {
         }
     }
 
-    private static Object constant(String name, Class<?> type, String text, Given given, Form form) {
+    private static Object constant(String name, Class<?> type, String text, ActInput given, Form form) {
         Object[] constants = type.getEnumConstants();
         for (Object constant : constants) {
             if (((Enum<?>) constant).name().equals(text.toUpperCase(Locale.ROOT))) {
@@ -112,7 +112,7 @@ public final class ActReader {
         return constants[0];
     }
 
-    private static List<String> list(String name, Given given, Form form) {
+    private static List<String> list(String name, ActInput given, Form form) {
         List<String> values = new ArrayList<>();
         for (int i = 1; form.has(name + i); i++) {
             String text = form.text(name + i, name + "[" + (i - 1) + "]", given.value(), given.longest());
@@ -132,7 +132,7 @@ public final class ActReader {
         return List.copyOf(values);
     }
 
-    private static Map<String, String> map(String name, Given given, Form form) {
+    private static Map<String, String> map(String name, ActInput given, Form form) {
         Map<String, String> values = new LinkedHashMap<>();
         form.names().stream().filter(field -> field.startsWith(name + "-")).forEach(field -> {
             String entry = field.substring(name.length() + 1);

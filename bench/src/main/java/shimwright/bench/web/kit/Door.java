@@ -10,20 +10,24 @@ import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.sheet.DrawOptions;
 import shimwright.bench.text.Characters;
-import shimwright.bench.web.guard.Denied;
-import shimwright.bench.web.guard.Limits;
+import shimwright.bench.web.guard.RequestDenied;
+import shimwright.bench.web.guard.RequestLimits;
 import shimwright.bench.web.pair.Asker;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 
 /** Between a request and the pages: who asks, in which units, what was typed; and templates out. */
 public final class Door {
+    /** Under which name a request carries the mark of what its page will show. */
+    public static final String MARK = "mark";
+
     private static final int YEAR = 365 * 24 * 3600;
     private static final int LONGEST_NAME = 60;
 
@@ -36,10 +40,12 @@ public final class Door {
         this.zone = zone;
     }
 
+    /** The units of measure that the person at this screen chose. */
     public UnitSystem system(Context ctx) {
         return "inch".equals(ctx.cookie("units")) ? UnitSystem.INCH : UnitSystem.METRIC;
     }
 
+    /** The time zone of the shop. */
     public ZoneId zone() {
         return zone;
     }
@@ -57,7 +63,7 @@ public final class Door {
 
     /** What a cookie says; empty where it is none of ours. */
     private static String decoded(String cookie) {
-        if (cookie.length() > Limits.COOKIE) {
+        if (cookie.length() > RequestLimits.COOKIE) {
             return "";
         }
         String name;
@@ -72,6 +78,7 @@ public final class Door {
         return name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) : name;
     }
 
+    /** Keeps a choice of the person at this screen in a cookie. */
     public void remember(Context ctx, String name, String value) {
         String safe = java.net.URLEncoder.encode(value, java.nio.charset.StandardCharsets.UTF_8);
         ctx.cookie(new Cookie(name, safe, "/", YEAR, ctx.req().isSecure(), true, null, SameSite.STRICT));
@@ -100,7 +107,7 @@ public final class Door {
         try {
             fields = ctx.formParamMap();
         } catch (Exception unreadable) { // Kotlin throws what it does not declare
-            throw new Denied(400, "form", "it cannot be read", "Go back, and send it again");
+            throw new RequestDenied(400, "form", "it cannot be read", "Go back, and send it again");
         }
         return new Form(fields, system(ctx));
     }
@@ -116,15 +123,17 @@ public final class Door {
         return id.matches("[A-Za-z0-9-]{8,64}") ? id : ids.get();
     }
 
-    public Page page(Context ctx, String title, String tab, @Nullable OnBench bench) {
+    /** The page around a body, as it stands for this request. */
+    public Page page(Context ctx, String title, String tab, @Nullable JobOnBench bench) {
         return page(ctx, title, tab, bench, List.of(), Map.of());
     }
 
+    /** The page as it stands after a refusal: with the faults found and everything that was typed. */
     public Page page(
             Context ctx,
             String title,
             String tab,
-            @Nullable OnBench bench,
+            @Nullable JobOnBench bench,
             List<Refusal> faults,
             Map<String, String> typed) {
         String said = ctx.queryParam("said");
@@ -137,6 +146,7 @@ public final class Door {
                 typed,
                 name(ctx),
                 said == null ? "" : said,
+                Optional.ofNullable(ctx.<String>attribute(MARK)).orElse(""),
                 ids.get());
     }
 
@@ -148,6 +158,7 @@ public final class Door {
         ctx.html(render(template, all));
     }
 
+    /** The text of a template with its values. */
     public String render(String template, Map<String, Object> values) {
         StringOutput out = new StringOutput();
         engine.render(template + ".jte", values, out);

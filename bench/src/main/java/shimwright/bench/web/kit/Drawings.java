@@ -15,6 +15,7 @@ public record Drawings(String wide, String narrow) {
     private static final double WIDE = 620;
     private static final double NARROW = 370;
 
+    /** The drawings of a unit in a state of its build. */
     public static Drawings of(Unit unit, SectionState state, String id, Show show) {
         SectionView view = SectionView.FULL.in(show.system());
         return new Drawings(

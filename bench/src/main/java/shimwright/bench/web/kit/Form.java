@@ -6,12 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import shimwright.bench.web.guard.Denied;
-import shimwright.bench.web.guard.Wording;
+import shimwright.bench.web.guard.ReadableText;
+import shimwright.bench.web.guard.RequestDenied;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -25,12 +25,12 @@ public final class Form {
     /**
      * A form of fields by name.
      *
-     * @throws Denied where a field is longer than any may be or holds what no paper can show, or where there are too many
+     * @throws RequestDenied where a field is longer than any may be or holds what no paper can show, or where there are too many
      */
     public Form(Map<String, List<String>> fields, UnitSystem system) {
-        List<Refusal> refusals = Wording.refusals(fields);
+        List<Refusal> refusals = ReadableText.refusals(fields);
         if (!refusals.isEmpty()) {
-            throw new Denied(422, refusals);
+            throw new RequestDenied(422, refusals);
         }
         Map<String, String> first = new LinkedHashMap<>();
         fields.forEach((name, values) -> first.put(name, values.isEmpty() ? "" : String.join("\n", values)));
@@ -78,28 +78,32 @@ public final class Form {
 
     /** A quantity in SI that must be there; 0 where it was refused, with the fault kept. */
     public double quantity(String name, Kind kind, String place, Range range) {
-        Outcome<Parsed> parsed = Quantities.parse(
+        Outcome<ParsedQuantity> parsed = Quantities.parse(
                         raw(name), kind, system.display(kind).unit(), place, range)
                 .placed(name, place);
-        if (parsed instanceof Outcome.Ok<Parsed> ok) {
+        if (parsed instanceof Outcome.Ok<ParsedQuantity> ok) {
             return ok.value().si();
         }
         faults.addAll(parsed.refusals());
         return 0;
     }
 
+    /** Keeps a fault that was found in the form. */
     public void fault(String key, String place, String fact, String hint) {
         faults.add(new Refusal(key, place, fact, hint));
     }
 
+    /** The faults kept so far, in order. */
     public List<Refusal> faults() {
         return List.copyOf(faults);
     }
 
+    /** True while no fault was kept. */
     public boolean sound() {
         return faults.isEmpty();
     }
 
+    /** The units of measure in which the form was typed. */
     public UnitSystem system() {
         return system;
     }

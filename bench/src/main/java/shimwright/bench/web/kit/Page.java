@@ -3,7 +3,7 @@ package shimwright.bench.web.kit;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.mechanics.outcome.Refusal;
 
 /**
@@ -17,17 +17,19 @@ import shimwright.mechanics.outcome.Refusal;
  * @param typed what was typed in that post
  * @param who signs entries
  * @param said a short good-news sentence after a post; empty for none
+ * @param mark changes with what this page shows; empty for a page that shows nothing of the log
  * @param entryId id for the entry that the page's first form makes when the script does not make one
  */
 public record Page(
         String title,
         Show show,
         String tab,
-        @Nullable OnBench bench,
+        @Nullable JobOnBench bench,
         List<Refusal> faults,
         Map<String, String> typed,
         String who,
         String said,
+        String mark,
         String entryId) {
 
     /** What was typed in a field, to show it again. */

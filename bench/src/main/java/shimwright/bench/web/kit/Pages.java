@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.Act;
@@ -17,8 +17,8 @@ public final class Pages {
     private Pages() {}
 
     /** The job of the address, or a plain page that says there is none. */
-    public static Optional<OnBench> bench(Context ctx, Desk desk, Door door) {
-        Optional<OnBench> bench = desk.bench(ctx.pathParam("job"));
+    public static Optional<JobOnBench> bench(Context ctx, Desk desk, Door door) {
+        Optional<JobOnBench> bench = desk.bench(ctx.pathParam("job"));
         if (bench.isEmpty()) {
             lost(ctx, door, "There is no such job here, or its unit type is not on this shelf.");
         }
@@ -79,6 +79,18 @@ public final class Pages {
     public static String back(Form form) {
         String page = form.raw("page");
         return page.matches("[a-z]+(/[A-Za-z0-9-]+)?") ? "/" + page : "/build";
+    }
+
+    /** Where somebody came from and wants to go back to, as address or form say; empty for nowhere in this shop. */
+    public static String cameFrom(Context ctx) {
+        String asked = ctx.queryParam("back");
+        String from = asked == null ? ctx.formParam("back") : asked;
+        return from != null && Door.local(from) ? from : "";
+    }
+
+    /** An address that remembers where somebody came from. */
+    public static String remembering(String address, String from) {
+        return from.isEmpty() ? address : address + "?back=" + encoded(from);
     }
 
     /** A word of an address. */

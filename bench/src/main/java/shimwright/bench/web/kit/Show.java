@@ -55,6 +55,7 @@ public record Show(UnitSystem system, ZoneId zone) {
                 + Quantities.print(upper, display.unit(), display.decimals());
     }
 
+    /** A torque in the person's units, with the unit's name; newton metres handed in. */
     public String torque(double newtonMetres) {
         return value(newtonMetres, Kind.TORQUE);
     }
@@ -65,6 +66,7 @@ public record Show(UnitSystem system, ZoneId zone) {
         return probability > 0.999 ? "over 99.9 %" : String.format(Locale.ENGLISH, "%.1f %%", shown);
     }
 
+    /** A number with so many decimals. */
     public String number(double value, int decimals) {
         return String.format(Locale.ENGLISH, "%." + decimals + "f", value);
     }
@@ -74,6 +76,7 @@ public record Show(UnitSystem system, ZoneId zone) {
         return value(line.value(), line.kind());
     }
 
+    /** A verdict in the words of the bench. */
     public String verdict(Verdict verdict) {
         return switch (verdict) {
             case IN -> "in";
@@ -96,14 +99,17 @@ public record Show(UnitSystem system, ZoneId zone) {
         return at.atZone(zone).toLocalDate();
     }
 
+    /** The day of a moment in the shop's time zone. */
     public String day(Instant at) {
         return DAY.format(at.atZone(zone));
     }
 
+    /** The time of day of a moment in the shop's time zone. */
     public String time(Instant at) {
         return TIME.format(at.atZone(zone));
     }
 
+    /** Day and time of a moment in the shop's time zone. */
     public String dayAndTime(Instant at) {
         return day(at) + ", " + time(at);
     }

@@ -145,8 +145,8 @@ public final class DeviceFile {
     /** Adds a fact, on the disk before it is answered. */
     synchronized Outcome<Line> add(Line line) {
         try {
-            Private.folder(path.toAbsolutePath().getParent());
-            Private.file(path);
+            OwnerOnlyFiles.folder(path.toAbsolutePath().getParent());
+            OwnerOnlyFiles.file(path);
             try (FileChannel channel = FileChannel.open(path, StandardOpenOption.READ, StandardOpenOption.WRITE);
                     FileLock lock = channel.lock()) {
                 long end = wholeLines(channel);

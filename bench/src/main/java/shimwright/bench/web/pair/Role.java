@@ -27,6 +27,7 @@ public enum Role {
         this.word = word;
     }
 
+    /** The role in the words of the page. */
     public String word() {
         return word;
     }

@@ -78,7 +78,7 @@ public final class ShopCertificate {
     public static Outcome<ShopCertificate> in(Path folder, Collection<String> names, Clock clock) {
         Path file = folder.resolve("certificate.pem");
         try {
-            Private.folder(folder);
+            OwnerOnlyFiles.folder(folder);
             if (Files.exists(file)) {
                 ShopCertificate kept = read(file);
                 Instant ends = kept.certificate.getNotAfter().toInstant();
@@ -148,7 +148,7 @@ public final class ShopCertificate {
     private void write(Path file) throws IOException {
         Path beside = file.resolveSibling(file.getFileName() + ".new");
         Files.deleteIfExists(beside);
-        Private.file(beside);
+        OwnerOnlyFiles.file(beside);
         try (JcaPEMWriter pem = new JcaPEMWriter(Files.newBufferedWriter(beside))) {
             pem.writeObject(new JcaPKCS8Generator(key, null)); // PKCS 8, not under a password
             pem.writeObject(certificate);

@@ -14,20 +14,20 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.Door;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.plan.GettingReady;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Plan;
-import shimwright.rebuild.plan.Present;
+import shimwright.rebuild.plan.StepSetUps;
 import shimwright.rebuild.plan.estimate.Arrival;
 import shimwright.rebuild.plan.estimate.Estimate;
 import shimwright.rebuild.plan.estimate.Evenings;
 import shimwright.rebuild.plan.estimate.Forecast;
-import shimwright.rebuild.plan.estimate.Spread;
+import shimwright.rebuild.plan.estimate.ThreePoint;
 import shimwright.rebuild.plan.estimate.UncertainTask;
 import shimwright.rebuild.unit.model.Step;
 
@@ -49,7 +49,7 @@ public record ForecastView(
 
     private static final Pattern TIME = Pattern.compile("(\\d{1,2})(?:[:.](\\d{2}))?");
 
-    static ForecastView of(Context ctx, Door door, OnBench bench, Plan plan, LocalDate today) {
+    static ForecastView of(Context ctx, Door door, JobOnBench bench, Plan plan, LocalDate today) {
         Map<String, String> asked = new LinkedHashMap<>();
         for (String name : List.of("begin", "hours", "spread", "arrives")) {
             String typed = ctx.queryParam(name);
@@ -76,9 +76,8 @@ public record ForecastView(
             return new ForecastView(asked, null, List.copyOf(faults), Map.of());
         }
         FIRST.keySet().forEach(name -> door.remember(ctx, "evening-" + name, asked.getOrDefault(name, "")));
-        Present present = Present.inOrder(List.copyOf(bench.job().stepsDone()));
-        Map<String, Double> ready =
-                GettingReady.before(bench.unit(), bench.job().sides(), present, plan);
+        BuildState present = BuildState.inOrder(List.copyOf(bench.job().stepsDone()));
+        Map<String, Double> ready = StepSetUps.before(bench.unit(), bench.job().sides(), present, plan);
         List<UncertainTask> tasks = UncertainTask.of(bench.unit(), bench.order(), plan.ahead(), ready, spread).stream()
                 .map(task -> waiting(task, arrivals))
                 .toList();
@@ -89,7 +88,7 @@ public record ForecastView(
     }
 
     /** What was ordered and is not here yet, as one would type it. */
-    private static String awaited(OnBench bench, Plan plan) {
+    private static String awaited(JobOnBench bench, Plan plan) {
         Map<String, String> lines = new LinkedHashMap<>();
         for (Step step : plan.ahead()) {
             for (Job.Said<Entry.Sent> said : bench.job().awaited(step)) {
@@ -121,7 +120,7 @@ public record ForecastView(
     }
 
     /** What the shop says of its evenings, else what is usual. */
-    private static String first(OnBench bench, String name) {
+    private static String first(JobOnBench bench, String name) {
         String fact = name.equals("begin") ? "begins" : name.equals("hours") ? "evening" : "";
         String said = bench.shop().facts().getOrDefault(fact, "");
         return said.isBlank() ? FIRST.getOrDefault(name, "") : said;
@@ -175,7 +174,7 @@ public record ForecastView(
     }
 
     /** Lines of: step, day, days it may be late. */
-    private static Map<String, Arrival> arrivals(String text, OnBench bench, List<Refusal> faults) {
+    private static Map<String, Arrival> arrivals(String text, JobOnBench bench, List<Refusal> faults) {
         Map<String, Arrival> arrivals = new LinkedHashMap<>();
         for (String line : text.lines().filter(l -> !l.isBlank()).toList()) {
             String[] part = line.strip().split("[\\s,;]+");
@@ -192,7 +191,7 @@ public record ForecastView(
                         new Arrival(
                                 "what " + part[0] + " waits for",
                                 LocalDate.parse(part[1]),
-                                new Spread(0, late / 3, late)));
+                                new ThreePoint(0, late / 3, late)));
             } catch (DateTimeParseException noDay) {
                 faults.add(new Refusal("arrives", "what has to arrive", "\"" + part[1] + "\" is not a day", hint));
             }

@@ -8,14 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Pages;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.blocking.Blocking;
 import shimwright.rebuild.plan.learn.Learning;
-import shimwright.rebuild.plan.learn.Off;
 import shimwright.rebuild.plan.learn.Question;
+import shimwright.rebuild.plan.learn.RemovedParts;
 import shimwright.rebuild.plan.learn.StepText;
 
 /**
@@ -23,6 +23,9 @@ import shimwright.rebuild.plan.learn.StepText;
  * file. The answers stand in the address, so that nothing is lost by going back or closing the page.
  */
 public final class LearnPages {
+    /** Jobs of the same unit type whose strip-down is looked at, the newest. */
+    private static final int OTHERS = 30;
+
     private final Desk desk;
     private final Door door;
 
@@ -31,6 +34,7 @@ public final class LearnPages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/learn", this::learn);
         routes.get("/job/{job}/learn/steps", this::steps);
@@ -41,11 +45,10 @@ public final class LearnPages {
      *
      * @param answers y and n, in the order of the questions
      */
-    private static Learning learnt(Desk desk, OnBench bench, String answers) {
+    private static Learning learnt(Desk desk, JobOnBench bench, String answers) {
         Learning learning = Learning.of(off(bench.job()));
-        for (Job other : desk.jobs()) {
-            boolean same = other.opened().unitType().equals(bench.job().opened().unitType());
-            if (same && !other.id().equals(bench.job().id())) {
+        for (Job other : desk.jobs(bench.job().opened().unitType(), OTHERS)) {
+            if (!other.id().equals(bench.job().id())) {
                 learning = learning.withOrder(seen(bench.job(), other));
             }
         }
@@ -59,8 +62,8 @@ public final class LearnPages {
         return learning;
     }
 
-    private static List<Off> off(Job job) {
-        return Off.of(job.takenOff().stream().map(Job.Said::what).toList());
+    private static List<RemovedParts> off(Job job) {
+        return RemovedParts.of(job.takenOff().stream().map(Job.Said::what).toList());
     }
 
     /** Another job's strip-down in the ids of this one, by the words under which things came off. */
@@ -94,14 +97,14 @@ public final class LearnPages {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             Learning learning = learnt(desk, bench, answers(ctx));
             String station = bench.unit().type().stations().keySet().iterator().next();
-            List<Off> laid = StepText.grouped(learning, off -> shaft(bench, off));
+            List<RemovedParts> laid = StepText.grouped(learning, off -> shaft(bench, off));
             ctx.contentType("text/plain; charset=utf-8");
             ctx.result("steps:\n" + StepText.yaml(learning, laid, "S", station));
         });
     }
 
     /** The shaft on which the first of the items sits, so that those of one shaft are written one after another. */
-    private static String shaft(OnBench bench, Off off) {
+    private static String shaft(JobOnBench bench, RemovedParts off) {
         return off.items().isEmpty()
                 ? ""
                 : bench.unit().item(off.items().get(0)).shaft();

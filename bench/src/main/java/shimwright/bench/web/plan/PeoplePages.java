@@ -8,21 +8,21 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Plan;
-import shimwright.rebuild.plan.Present;
-import shimwright.rebuild.plan.crew.Effort;
+import shimwright.rebuild.plan.crew.ConflictLimit;
+import shimwright.rebuild.plan.people.CrewPlan;
 import shimwright.rebuild.plan.people.People;
-import shimwright.rebuild.plan.people.Share;
 
 /** What a second person is worth; worked out when the page is asked for. */
 public final class PeoplePages {
-    private static final Effort ALONE = new Effort(300);
-    private static final Effort TWO = new Effort(4000);
+    private static final ConflictLimit ALONE = new ConflictLimit(300);
+    private static final ConflictLimit TWO = new ConflictLimit(4000);
     /** On a slow machine it ends here with what it has, and says how far that is from proven. */
     private static final long LONGEST = 6_000_000_000L;
 
@@ -31,13 +31,14 @@ public final class PeoplePages {
     private final Map<String, Known> known = new ConcurrentHashMap<>();
 
     /** What was worked out for a plan. */
-    private record Known(Plan plan, Outcome<Share> alone, Outcome<Share> two) {}
+    private record Known(Plan plan, Outcome<CrewPlan> alone, Outcome<CrewPlan> two) {}
 
     public PeoplePages(Desk desk, Door door) {
         this.desk = desk;
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/people", this::people);
     }
@@ -60,7 +61,7 @@ public final class PeoplePages {
         });
     }
 
-    private Known found(OnBench bench, Plan plan) {
+    private Known found(JobOnBench bench, Plan plan) {
         String job = bench.job().id();
         Known before = known.get(job);
         if (before != null && before.plan().equals(plan)) {
@@ -71,10 +72,10 @@ public final class PeoplePages {
         return found;
     }
 
-    private static Outcome<Share> share(OnBench bench, Plan plan, int persons, Effort effort) {
+    private static Outcome<CrewPlan> share(JobOnBench bench, Plan plan, int persons, ConflictLimit effort) {
         long end = System.nanoTime() + LONGEST;
         BooleanSupplier late = () -> System.nanoTime() - end > 0;
-        Present present = Present.inOrder(List.copyOf(bench.job().stepsDone()));
+        BuildState present = BuildState.inOrder(List.copyOf(bench.job().stepsDone()));
         return People.share(bench.unit(), bench.job().sides(), present, plan, persons, effort, late);
     }
 }

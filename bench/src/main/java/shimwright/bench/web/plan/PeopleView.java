@@ -8,9 +8,9 @@ import java.util.stream.Collectors;
 import shimwright.bench.picture.plan.SwimlaneDiagram;
 import shimwright.bench.picture.plan.SwimlaneDiagram.Bar;
 import shimwright.bench.web.kit.Show;
-import shimwright.rebuild.plan.people.Part;
-import shimwright.rebuild.plan.people.Share;
-import shimwright.rebuild.plan.people.Share.Why;
+import shimwright.rebuild.plan.people.CrewPlan;
+import shimwright.rebuild.plan.people.CrewPlan.Why;
+import shimwright.rebuild.plan.people.TimetableBar;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -29,7 +29,7 @@ public record PeopleView(
     private static final double NARROW = 362;
     private static final List<String> LANES = List.of("First person", "Second person");
 
-    static PeopleView of(Unit unit, Share alone, Share two, Show show) {
+    static PeopleView of(Unit unit, CrewPlan alone, CrewPlan two, Show show) {
         List<Bar> bars = two.parts().stream().map(part -> bar(unit, part)).toList();
         return new PeopleView(
                 said(alone, two, show),
@@ -49,13 +49,13 @@ public record PeopleView(
      */
     public record Row(String when, String who, String step, String words) {}
 
-    private static Row row(Part part) {
+    private static Row row(TimetableBar part) {
         String who = part.people().size() > 1 ? "both" : part.people().contains(0) ? "first" : "second";
         String when = SwimlaneDiagram.clock(Math.round(part.begin()));
         return new Row(when, who, part.step().map(Step::id).orElse(""), part.words());
     }
 
-    private static Bar bar(Unit unit, Part part) {
+    private static Bar bar(Unit unit, TimetableBar part) {
         return new Bar(
                 part.step().map(Step::id).orElse(""),
                 part.words(),
@@ -65,7 +65,7 @@ public record PeopleView(
                 part.step().map(step -> unit.station(step.at()).holdsCase()).orElse(true));
     }
 
-    private static List<String> said(Share alone, Share two, Show show) {
+    private static List<String> said(CrewPlan alone, CrewPlan two, Show show) {
         List<String> said = new ArrayList<>();
         double saved = alone.seconds() - two.seconds();
         said.add(
@@ -85,14 +85,14 @@ public record PeopleView(
         return said;
     }
 
-    private static String proof(String who, Share share) {
+    private static String proof(String who, CrewPlan share) {
         return who
                 + (share.proven()
                         ? " it cannot be done sooner: this is proven."
                         : " it could be done " + hours(share.gap()) + " sooner at most; not proven soonest.");
     }
 
-    private static List<String> bounds(Share share) {
+    private static List<String> bounds(CrewPlan share) {
         return share.bounds().entrySet().stream()
                 .sorted(Map.Entry.<Why, Double>comparingByValue(Comparator.reverseOrder())
                         .thenComparing(Map.Entry.comparingByKey()))

@@ -12,8 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.OnBench;
-import shimwright.bench.desk.Plans;
+import shimwright.bench.desk.JobOnBench;
+import shimwright.bench.desk.PlanCache;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
@@ -26,7 +26,7 @@ import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.backout.BackOut;
 import shimwright.rebuild.plan.backout.Target;
 import shimwright.rebuild.plan.backout.Target.Want;
-import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Step;
@@ -41,6 +41,7 @@ public final class PlanPages {
         this.door = door;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/plan", ctx -> plan(ctx, List.of(), Map.of()));
         routes.post("/job/{job}/plan/look", ctx -> look(ctx, true));
@@ -73,8 +74,8 @@ public final class PlanPages {
     }
 
     /** How a longer look goes, in a sentence or two. */
-    private String looking(Plans.Looking one, Show show) {
-        Watch.Progress seen = one.progress();
+    private String looking(PlanCache.Looking one, Show show) {
+        SearchObserver.Progress seen = one.progress();
         String going = "Looking for "
                 + show.span((double) Duration.between(one.since(), desk.now()).toSeconds()) + ".";
         return Double.isInfinite(seen.value())
@@ -97,7 +98,7 @@ public final class PlanPages {
     }
 
     /** A name that no step of this job has yet. */
-    private static String ownId(OnBench bench) {
+    private static String ownId(JobOnBench bench) {
         int number = 1;
         while (bench.unit().findStep("OWN" + number).isPresent()) {
             number++;
@@ -106,11 +107,11 @@ public final class PlanPages {
     }
 
     private void back(Context ctx) {
-        Optional<OnBench> found = Pages.bench(ctx, desk, door);
+        Optional<JobOnBench> found = Pages.bench(ctx, desk, door);
         if (found.isEmpty()) {
             return;
         }
-        OnBench bench = found.get();
+        JobOnBench bench = found.get();
         String to = ctx.queryParam("to") == null ? "" : ctx.queryParam("to");
         String asked =
                 ctx.queryParam("find") == null ? "" : ctx.queryParam("find").strip();
@@ -150,7 +151,7 @@ public final class PlanPages {
                 .orElse(Want.REACH);
     }
 
-    private static String name(OnBench bench, String to) {
+    private static String name(JobOnBench bench, String to) {
         return all(bench).stream()
                 .filter(aim -> aim.to().equals(to))
                 .map(BackOutTarget::name)
@@ -159,14 +160,14 @@ public final class PlanPages {
     }
 
     /** What is in the unit or done, by what was asked for; clearances and parts first. */
-    private static List<BackOutTarget> aims(OnBench bench, String asked) {
+    private static List<BackOutTarget> aims(JobOnBench bench, String asked) {
         return all(bench).stream()
                 .filter(aim ->
                         (aim.to() + " " + aim.name()).toLowerCase(Locale.ROOT).contains(asked))
                 .toList();
     }
 
-    private static List<BackOutTarget> all(OnBench bench) {
+    private static List<BackOutTarget> all(JobOnBench bench) {
         List<BackOutTarget> aims = new ArrayList<>();
         for (Clearance c : bench.unit().type().clearances()) {
             if (bench.job().accepted().containsKey(c.id())) {

@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.plan.PlanDiagram;
 import shimwright.bench.picture.plan.PlanDiagram.Box;
 import shimwright.bench.picture.plan.PlanDiagram.Bracket;
 import shimwright.bench.picture.plan.PlanDiagram.State;
 import shimwright.bench.web.kit.Drawings;
 import shimwright.bench.web.kit.Show;
-import shimwright.rebuild.plan.Because;
 import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.plan.StepReason;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -28,7 +28,7 @@ public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<St
     private static final double WIDE = 1120;
     private static final double NARROW = 362;
 
-    static PlanView of(OnBench bench, Plan plan, Show show) {
+    static PlanView of(JobOnBench bench, Plan plan, Show show) {
         List<Box> boxes = new ArrayList<>();
         bench.job()
                 .stepsDone()
@@ -54,7 +54,7 @@ public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<St
                 because);
     }
 
-    private static Box box(OnBench bench, Step step, State state) {
+    private static Box box(JobOnBench bench, Step step, State state) {
         return new Box(
                 step.id(),
                 step.at(),
@@ -78,8 +78,9 @@ public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<St
         said.add(
                 plan.proven()
                         ? "No lawful order costs less: this is proven."
-                        : "Another order could be better by " + show.number(plan.gap(), 0)
-                                + " min at most; not proven best.");
+                        : "Another order could be better by "
+                                + (plan.gap() < 1 ? "less than a minute" : show.number(plan.gap(), 0) + " min at most")
+                                + "; not proven best.");
         List<String> hands = plan.ahead().stream()
                 .filter(step -> step.persons() > 1)
                 .map(Step::id)
@@ -94,7 +95,7 @@ public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<St
     }
 
     /** Why a step stands where it stands, in a sentence or two. */
-    public static String words(Unit unit, java.util.Collection<String> done, Because why, Show show) {
+    public static String words(Unit unit, java.util.Collection<String> done, StepReason why, Show show) {
         List<String> said = new ArrayList<>();
         why.waitsFor().forEach((step, because) -> {
             if (!done.contains(step.id())) {

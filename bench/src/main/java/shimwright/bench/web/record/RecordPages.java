@@ -7,15 +7,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
+import shimwright.bench.web.kit.Show;
 import shimwright.bench.web.kit.Paper;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.act.EndActs;
-import shimwright.rebuild.act.StoryActs;
+import shimwright.rebuild.act.HandBackActs;
+import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.UnitChanges;
+import shimwright.rebuild.record.Labour;
 import shimwright.rebuild.workbench.PinnedUnit;
 
 /** Proof readings, hand-back and the record on screen and on paper. */
@@ -30,22 +32,23 @@ public final class RecordPages {
         this.paper = paper;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/proof", this::proof);
         routes.get("/job/{job}/record", ctx -> record(ctx, List.of(), Map.of()));
         routes.get("/job/{job}/record.pdf", this::pdf);
         routes.post(
                 "/job/{job}/handback",
-                ctx -> Pages.act(ctx, desk, door, EndActs.HandBack.class, this::record, form -> "/record"));
+                ctx -> Pages.act(ctx, desk, door, HandBackActs.HandBack.class, this::record, form -> "/record"));
         routes.post(
                 "/job/{job}/followup",
-                ctx -> Pages.act(ctx, desk, door, EndActs.FollowUp.class, this::record, form -> "/record"));
+                ctx -> Pages.act(ctx, desk, door, HandBackActs.FollowUp.class, this::record, form -> "/record"));
         routes.post(
                 "/job/{job}/unit",
-                ctx -> Pages.act(ctx, desk, door, StoryActs.MoveUnit.class, this::record, form -> "/record"));
+                ctx -> Pages.act(ctx, desk, door, IntakeActs.MoveUnit.class, this::record, form -> "/record"));
         routes.post(
                 "/job/{job}/intake",
-                ctx -> Pages.act(ctx, desk, door, StoryActs.CorrectIntake.class, this::record, form -> "/record"));
+                ctx -> Pages.act(ctx, desk, door, IntakeActs.CorrectIntake.class, this::record, form -> "/record"));
     }
 
     private void proof(Context ctx) {
@@ -61,6 +64,7 @@ public final class RecordPages {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             Page page = door.page(ctx, "Record", "record", bench, faults, typed);
             Map<String, Object> values = values(bench, page);
+            values.put("labour", labour(bench, page.show()));
             newer(bench).ifPresent(file -> {
                 values.put("newerFile", file.hash());
                 values.put(
@@ -70,22 +74,31 @@ public final class RecordPages {
         });
     }
 
+    /** What the work comes to, for the shop and not for the record; empty where the shop has no rate. */
+    private static String labour(JobOnBench bench, Show show) {
+        String rate = bench.shop().facts().getOrDefault("rate", "");
+        return Labour.of(bench.job(), bench.unit(), rate)
+                .map(labour -> show.number(labour.hours(), 1) + " h by the times of the unit file, at " + rate.strip()
+                        + " an hour: " + show.number(labour.amount(), 2) + " " + labour.currency())
+                .orElse("");
+    }
+
     /** The shelf's file of this unit type, where it is another than the one that the job stands on. */
-    private Optional<PinnedUnit> newer(OnBench bench) {
+    private Optional<PinnedUnit> newer(JobOnBench bench) {
         PinnedUnit stands = bench.bench().file();
         return Optional.ofNullable(desk.shelf().units().get(stands.type().id()))
                 .filter(file -> !bench.job().closed() && !file.hash().equals(stands.hash()))
                 .filter(file -> file.unit(bench.job().variant()).isPresent());
     }
 
-    private Map<String, Object> values(OnBench bench, Page page) {
+    private Map<String, Object> values(JobOnBench bench, Page page) {
         Map<String, Object> values = new LinkedHashMap<>();
         values.put("record", RecordView.of(bench, page.show()));
         return values;
     }
 
     private void pdf(Context ctx) {
-        Optional<OnBench> bench = Pages.bench(ctx, desk, door);
+        Optional<JobOnBench> bench = Pages.bench(ctx, desk, door);
         if (bench.isEmpty()) {
             return;
         }

@@ -9,12 +9,12 @@ import java.util.stream.Stream;
 import shimwright.bench.sheet.UnitWords;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
-import shimwright.mechanics.quantity.Unit;
 import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.mechanics.worksheet.Field;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /**
@@ -35,7 +35,7 @@ import shimwright.mechanics.worksheet.Worksheet;
 public record FormField(
         String key,
         String group,
-        Field field,
+        SheetField field,
         Control control,
         String typed,
         String usual,
@@ -84,13 +84,13 @@ public record FormField(
     }
 
     private static void add(
-            List<Field> fields,
+            List<SheetField> fields,
             String prefix,
             String group,
             Map<String, String> typed,
             UnitSystem system,
             List<FormField> slots) {
-        for (Field field : fields) {
+        for (SheetField field : fields) {
             String key = prefix + field.name();
             if (field.shape() == Shape.RECORD) {
                 add(field.children(), key + ".", field.label(), typed, system, slots);
@@ -113,7 +113,7 @@ public record FormField(
         }
     }
 
-    private static Control control(Field field) {
+    private static Control control(SheetField field) {
         return switch (field.shape()) {
             case LIST -> Control.LINES;
             case YES_NO -> Control.BUTTONS;
@@ -123,20 +123,20 @@ public record FormField(
         };
     }
 
-    private static List<String> choices(Field field) {
+    private static List<String> choices(SheetField field) {
         return field.shape() == Shape.YES_NO ? List.of("yes", "no") : field.choices();
     }
 
-    private static Field leaf(Field field) {
-        Field leaf = field;
+    private static SheetField leaf(SheetField field) {
+        SheetField leaf = field;
         while (leaf.shape() == Shape.LIST) {
             leaf = leaf.entry();
         }
         return leaf;
     }
 
-    private static String units(Field field) {
-        Field leaf = leaf(field);
+    private static String units(SheetField field) {
+        SheetField leaf = leaf(field);
         if (leaf.kind() == Kind.NUMBER) {
             return "";
         }
@@ -146,8 +146,8 @@ public record FormField(
                 .collect(Collectors.joining("|"));
     }
 
-    private static String hint(Field field, UnitSystem system) {
-        Field leaf = leaf(field);
+    private static String hint(SheetField field, UnitSystem system) {
+        SheetField leaf = leaf(field);
         List<String> words = new ArrayList<>();
         if (field.shape() == Shape.LIST) {
             words.add(
@@ -157,7 +157,7 @@ public record FormField(
         }
         switch (leaf.shape()) {
             case QUANTITY, OPTIONAL_QUANTITY, WHOLE_NUMBER -> {
-                Unit unit = leaf.display(system).unit();
+                MeasureUnit unit = leaf.display(system).unit();
                 words.add(unit.symbol().isEmpty() ? "a number" : "in " + unit.symbol());
                 words.add(limits(leaf.range(), unit));
             }
@@ -169,7 +169,7 @@ public record FormField(
         return words.stream().filter(word -> !word.isEmpty()).collect(Collectors.joining("; "));
     }
 
-    private static String limits(Range range, Unit unit) {
+    private static String limits(Range range, MeasureUnit unit) {
         boolean low = Double.isFinite(range.min());
         boolean high = Double.isFinite(range.max());
         if (low && high) {

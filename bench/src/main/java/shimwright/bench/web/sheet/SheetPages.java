@@ -26,8 +26,8 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.registry.Registry;
 import shimwright.mechanics.registry.Topics;
 import shimwright.mechanics.worksheet.Answer;
-import shimwright.mechanics.worksheet.Field;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheets: a list to search, and a form, an answer and a paper for each. The address holds the whole case. */
@@ -43,6 +43,7 @@ public final class SheetPages {
         this.paper = paper;
     }
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/sheets", this::list);
         routes.get("/sheets/{name}.pdf", this::pdf);
@@ -129,7 +130,7 @@ public final class SheetPages {
 
     /** A record typed in one line goes into its own fields. */
     private static void spread(Worksheet<?, ?> sheet, Map<String, String> typed) {
-        for (Field field : sheet.inputs()) {
+        for (SheetField field : sheet.inputs()) {
             if (field.shape() == Shape.RECORD && typed.containsKey(field.name())) {
                 field.parts(typed.get(field.name()))
                         .forEach((part, text) -> typed.putIfAbsent(field.name() + "." + part, text));

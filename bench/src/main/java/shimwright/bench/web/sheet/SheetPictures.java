@@ -7,7 +7,7 @@ import shimwright.bench.picture.plot.Plots;
 import shimwright.mechanics.diagram.Diagram;
 import shimwright.mechanics.worksheet.Answer;
 import shimwright.mechanics.worksheet.Shape;
-import shimwright.mechanics.worksheet.Shown;
+import shimwright.mechanics.worksheet.ShownValue;
 
 /** The pictures of an answered worksheet, for screen and paper alike. */
 final class SheetPictures {
@@ -69,7 +69,7 @@ final class SheetPictures {
                 page);
     }
 
-    private static String budget(Shown shown, Answer answer) {
+    private static String budget(ShownValue shown, Answer answer) {
         return Plots.budgetBars(
                 shown.field().shape() == Shape.BUDGET
                         ? "Where the doubt comes from"

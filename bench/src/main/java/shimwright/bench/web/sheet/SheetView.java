@@ -6,7 +6,7 @@ import shimwright.bench.sheet.DrawOptions;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.worksheet.Answer;
 import shimwright.mechanics.worksheet.Shape;
-import shimwright.mechanics.worksheet.Shown;
+import shimwright.mechanics.worksheet.ShownValue;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /**
@@ -65,7 +65,7 @@ public record SheetView(
     }
 
     /** True for a list of records whose parts are single values: it is shown as a table. */
-    public static boolean table(Shown shown) {
+    public static boolean table(ShownValue shown) {
         return shown.field().shape() == Shape.LIST
                 && shown.entries().stream()
                         .allMatch(entry ->

@@ -1,6 +1,6 @@
 /**
- * The worksheets as forms with their pictures, derived from the registry. It may touch the kit and what the doors share about
- * worksheets, and knows no sheet by name and no job.
+ * The worksheets as forms with their pictures, derived from the registry. It may touch the kit, the plots and what the
+ * doors share about worksheets, and knows no sheet by name and nothing of a job but that it is the one on the page.
  */
 @NullMarked
 package shimwright.bench.web.sheet;

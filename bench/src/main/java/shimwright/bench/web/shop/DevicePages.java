@@ -9,7 +9,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.web.guard.DeviceCookie;
 import shimwright.bench.web.guard.Entrance;
-import shimwright.bench.web.guard.Watch;
+import shimwright.bench.web.guard.RefusalLog;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.pair.Asker;
@@ -25,7 +25,7 @@ import shimwright.mechanics.outcome.Refusal;
 public final class DevicePages {
     private final Entrance entrance;
     private final Devices devices;
-    private final Watch watch = new Watch();
+    private final RefusalLog watch = new RefusalLog();
     private final Door door;
     private final Supplier<Instant> now;
 
@@ -57,6 +57,7 @@ public final class DevicePages {
     /** A device, and whether it is let in now. */
     public record Row(Device device, boolean in) {}
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/pair", this::self);
         routes.post("/pair", this::pair);

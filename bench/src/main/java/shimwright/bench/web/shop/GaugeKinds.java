@@ -3,8 +3,8 @@ package shimwright.bench.web.shop;
 import java.util.List;
 import java.util.Optional;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Quantities;
-import shimwright.mechanics.quantity.Unit;
 import shimwright.mechanics.quantity.Units;
 
 /**
@@ -84,7 +84,7 @@ public final class GaugeKinds {
 
     /** A length in the unit that shows it without a long tail, so that a form can be filled with it. */
     static String typed(double length) {
-        Unit unit = Units.of(Kind.LENGTH).get(0);
+        MeasureUnit unit = Units.of(Kind.LENGTH).get(0);
         return Quantities.brief(length, unit);
     }
 }

@@ -1,7 +1,7 @@
 package shimwright.bench.web.shop;
 
-import shimwright.bench.desk.JobLine;
-import shimwright.bench.desk.OnBench;
+import shimwright.bench.desk.JobOnBench;
+import shimwright.bench.desk.JobSummary;
 
 /**
  * A job as it lies on the bench.
@@ -15,16 +15,16 @@ public record JobCard(
     private static final String HANDED_BACK = "Handed back";
 
     /** What its entries alone say: neither unit file nor plan is asked for. */
-    static JobCard of(JobLine line) {
+    static JobCard of(JobSummary line) {
         return of(line, line.closed() ? HANDED_BACK : "Open it to see what is next");
     }
 
     /** A job whose unit file is not here. */
-    static JobCard offShelf(JobLine line) {
+    static JobCard offShelf(JobSummary line) {
         return of(line, "its unit type is not on this shelf");
     }
 
-    private static JobCard of(JobLine line, String where) {
+    private static JobCard of(JobSummary line, String where) {
         return new JobCard(
                 line.job(),
                 line.number(),
@@ -37,7 +37,7 @@ public record JobCard(
     }
 
     /** The whole of it, with the step that its plan names. */
-    static JobCard of(OnBench bench) {
+    static JobCard of(JobOnBench bench) {
         int done = (int) bench.order().steps().keySet().stream()
                 .filter(bench.job().stepsDone()::contains)
                 .count();
@@ -52,7 +52,7 @@ public record JobCard(
                 bench.order().steps().size());
     }
 
-    private static String where(OnBench bench, int done) {
+    private static String where(JobOnBench bench, int done) {
         if (bench.job().closed()) {
             return HANDED_BACK;
         }

@@ -78,10 +78,10 @@ public record BackOut(
                     "this unit has nothing of that name",
                     "Take it from the list of its parts"));
         }
-        Standing standing = Standing.of(unit, taken, done);
-        Ways ways = new Ways(standing, tariff);
+        AssemblyState standing = AssemblyState.of(unit, taken, done);
+        UndoGraphBuilder ways = new UndoGraphBuilder(standing, tariff);
         int node = ways.of(target);
-        Cheapest.Found found = Cheapest.set(ways.needs(), node, BUDGET);
+        ClosureBranchAndBound.Found found = ClosureBranchAndBound.set(ways.needs(), node, BUDGET);
         List<Step> set = ways.steps(found.set());
         Sequence.Laid back = new Sequence(unit, after(standing, set), false, station(standing)).lay(reversed(set));
         Sequence.Laid in = new Sequence(unit, before(standing, set), true, back.station()).lay(inFileOrder(unit, set));
@@ -144,14 +144,14 @@ public record BackOut(
     }
 
     /** Where the case stands: the station of the last step done that held it. */
-    private static String station(Standing standing) {
+    private static String station(AssemblyState standing) {
         return standing.done().stream()
                 .map(Step::at)
                 .filter(at -> standing.unit().station(at).holdsCase())
                 .reduce("", (earlier, later) -> later);
     }
 
-    private static Map<String, Set<String>> before(Standing standing, List<Step> set) {
+    private static Map<String, Set<String>> before(AssemblyState standing, List<Step> set) {
         Set<String> in = set.stream().map(Step::id).collect(Collectors.toSet());
         Map<String, Set<String>> before = new LinkedHashMap<>();
         for (Step step : set) {
@@ -163,7 +163,7 @@ public record BackOut(
         return before;
     }
 
-    private static Map<String, Set<String>> after(Standing standing, List<Step> set) {
+    private static Map<String, Set<String>> after(AssemblyState standing, List<Step> set) {
         Map<String, Set<String>> after = new LinkedHashMap<>();
         before(standing, set)
                 .forEach((step, needs) -> needs.forEach(need ->
@@ -171,7 +171,7 @@ public record BackOut(
         return after;
     }
 
-    private static List<Item> renew(Standing standing, List<Step> set, List<Loss> losses) {
+    private static List<Item> renew(AssemblyState standing, List<Step> set, List<Loss> losses) {
         Set<String> lost = losses.stream().map(Loss::item).collect(Collectors.toSet());
         return set.stream()
                 .flatMap(step -> standing.held(step).stream())
@@ -183,7 +183,7 @@ public record BackOut(
     }
 
     /** Those whose final reading is undone, and those read to the end that hang on them. */
-    private static List<Clearance> reopened(Standing standing, List<Step> set) {
+    private static List<Clearance> reopened(AssemblyState standing, List<Step> set) {
         Set<String> again = readToTheEnd(set);
         Set<String> read = readToTheEnd(standing.done());
         List<Clearance> all = standing.unit().type().clearances();

@@ -11,7 +11,7 @@ final class Bounds {
      * @param head soonest starts by lags alone
      * @param tail least time from an activity's end to the end of everything
      */
-    static int least(Model model, int[] head, int[] tail) {
+    static int least(IndexedProject model, int[] head, int[] tail) {
         long bound = head[model.n];
         for (int r = 0; r < model.capacity.length; r++) {
             for (int from = 0; from < model.n; from++) {
@@ -25,7 +25,7 @@ final class Bounds {
         return (int) bound;
     }
 
-    private static long shared(Model model, int r, int[] head, int[] tail, int h, int q) {
+    private static long shared(IndexedProject model, int r, int[] head, int[] tail, int h, int q) {
         long work = 0;
         for (int i = 0; i < model.n; i++) {
             work += head[i] >= h && tail[i] >= q ? (long) model.need[r][i] * model.duration[i] : 0;

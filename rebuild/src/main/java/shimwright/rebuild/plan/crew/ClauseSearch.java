@@ -13,23 +13,23 @@ final class ClauseSearch {
     /** Every so many rounds it first supposes that the bound can be met, which raises the bound where that fails. */
     private static final int PROBES = 3;
 
-    private final Model model;
+    private final IndexedProject model;
     private final Facts facts;
     private final Clauses clauses;
-    private final Consequences consequences;
-    private final Analysis analysis;
+    private final Propagator consequences;
+    private final ConflictAnalysis analysis;
 
     private int @Nullable [] best;
     private int span;
     private long conflicts;
     private boolean finished;
 
-    ClauseSearch(Model model, int @Nullable [] first, int bound) {
+    ClauseSearch(IndexedProject model, int @Nullable [] first, int bound) {
         this.model = model;
         facts = new Facts(model.n + 1);
         clauses = new Clauses(facts, model.n + 1);
-        consequences = new Consequences(facts, clauses, model);
-        analysis = new Analysis(facts, model.n + 1);
+        consequences = new Propagator(facts, clauses, model);
+        analysis = new ConflictAnalysis(facts, model.n + 1);
         best = first;
         boolean sound = true;
         for (int i = 0; i <= model.n; i++) {

@@ -25,9 +25,9 @@ public final class Crew {
      * @return refused where an activity needs more than there is, where lags contradict each other, both named, where every
      *     timetable was looked at and none keeps them, or where none was found within the effort
      */
-    public static Outcome<Timetable> least(Project project, Effort effort, BooleanSupplier stop) {
+    public static Outcome<Timetable> least(Project project, ConflictLimit effort, BooleanSupplier stop) {
         List<Refusal> faults = tooMuch(project);
-        Model model = new Model(project);
+        IndexedProject model = new IndexedProject(project);
         Lags lags = new Lags(model);
         if (!lags.circle().isEmpty()) {
             faults.add(circle(project, lags.circle()));
@@ -38,7 +38,7 @@ public final class Crew {
             return Outcome.refused(faults);
         }
         int bound = Bounds.least(model, lags.head, lags.tail);
-        ClauseSearch search = new ClauseSearch(model, Serial.best(model, lags), bound);
+        ClauseSearch search = new ClauseSearch(model, SerialScheduling.best(model, lags), bound);
         search.run(effort.conflicts(), stop);
         int[] best = search.best();
         if (best != null) {
@@ -100,7 +100,7 @@ public final class Crew {
                 : named(to) + " starts " + link.least() + " after " + named(from) + " at least" + words;
     }
 
-    private static Refusal late(Project project, Model model, Lags lags) {
+    private static Refusal late(Project project, IndexedProject model, Lags lags) {
         List<String> late = new ArrayList<>();
         for (int i = 0; i < model.n; i++) {
             if (lags.head[i] > model.latest[i]) {
@@ -115,7 +115,7 @@ public final class Crew {
     }
 
     /** None at all: says which of the longest waits are to blame together, each of them needed for that. */
-    private static Refusal none(Project project, Effort effort) {
+    private static Refusal none(Project project, ConflictLimit effort) {
         List<Link> blamed =
                 new ArrayList<>(project.links().stream().filter(Link::limits).toList());
         List<Link> others =
@@ -123,7 +123,7 @@ public final class Crew {
         for (Link link : List.copyOf(blamed)) {
             List<Link> without = new ArrayList<>(others);
             blamed.stream().filter(one -> !one.equals(link)).forEach(without::add);
-            Model model = new Model(project.with(without));
+            IndexedProject model = new IndexedProject(project.with(without));
             ClauseSearch search = new ClauseSearch(model, null, 0);
             search.run(effort.conflicts(), () -> search.best() != null);
             if (search.finished() && search.best() == null) {

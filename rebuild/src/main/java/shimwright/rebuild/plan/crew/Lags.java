@@ -7,7 +7,7 @@ import java.util.List;
 
 /** Longest ways through the lags, and the circle where there is none. */
 final class Lags {
-    private final Model model;
+    private final IndexedProject model;
     /** Soonest starts by lags alone. */
     final int[] head;
 
@@ -18,7 +18,7 @@ final class Lags {
     private List<Integer> circle = List.of();
     private boolean late;
 
-    Lags(Model model) {
+    Lags(IndexedProject model) {
         this.model = model;
         head = model.soonest.clone();
         tail = new int[model.n + 1];

@@ -13,7 +13,7 @@ import java.util.Set;
  * @param links time lags
  * @param aparts pairs with time between them
  */
-public record Project(List<Resource> resources, List<Activity> activities, List<Link> links, List<Apart> aparts) {
+public record Project(List<Resource> resources, List<Activity> activities, List<Link> links, List<ChangeOver> aparts) {
     /** Longest horizon that can be reckoned with. */
     private static final int LONGEST = 1 << 29;
 

@@ -21,7 +21,7 @@ final class TimetableRule {
     private final int[] begin;
     private final int[] held;
 
-    TimetableRule(Facts facts, Model model, int resource) {
+    TimetableRule(Facts facts, IndexedProject model, int resource) {
         this.facts = facts;
         duration = model.duration;
         need = model.need[resource];

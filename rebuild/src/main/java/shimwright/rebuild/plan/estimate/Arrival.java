@@ -9,4 +9,4 @@ import java.time.LocalDate;
  * @param due the day it is promised for
  * @param late days after that day; less than 0 for early
  */
-public record Arrival(String id, LocalDate due, Spread late) {}
+public record Arrival(String id, LocalDate due, ThreePoint late) {}

@@ -17,7 +17,7 @@ import shimwright.rebuild.unit.model.Unit;
  * @param after tasks and arrivals that it waits for, each with the hours that must pass after it, 0 or more
  * @param minutes how long it takes
  */
-public record UncertainTask(String id, Map<String, Double> after, Spread minutes) {
+public record UncertainTask(String id, Map<String, Double> after, ThreePoint minutes) {
 
     /**
      * The tasks of a plan: each step waits for what it waits for in the order, and after a cure for as long as it takes.
@@ -39,7 +39,7 @@ public record UncertainTask(String id, Map<String, Double> after, Spread minutes
                 }
             });
             double minutes = (step.duration() + ready.getOrDefault(step.id(), 0.0)) / 60;
-            tasks.add(new UncertainTask(step.id(), after, Spread.plusMinus(minutes, spread * minutes)));
+            tasks.add(new UncertainTask(step.id(), after, ThreePoint.plusMinus(minutes, spread * minutes)));
         }
         return List.copyOf(tasks);
     }

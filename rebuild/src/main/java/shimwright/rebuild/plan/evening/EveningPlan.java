@@ -8,18 +8,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import shimwright.rebuild.plan.GettingReady;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.Present;
+import shimwright.rebuild.plan.StepSetUps;
 import shimwright.rebuild.plan.evening.Tonight.NotTonight;
 import shimwright.rebuild.plan.evening.Tonight.Timed;
 import shimwright.rebuild.plan.evening.Tonight.Why;
 import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.Cost;
 import shimwright.rebuild.plan.model.Lag;
-import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.Window;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
@@ -35,8 +35,8 @@ public final class EveningPlan {
 
     private final Unit unit;
     private final Order order;
-    private final Present present;
-    private final Problem problem;
+    private final BuildState present;
+    private final SequencingProblem problem;
     private final Evening evening;
     private final Map<String, Step> ahead = new LinkedHashMap<>();
     private final Map<String, Double> ready;
@@ -48,13 +48,13 @@ public final class EveningPlan {
     private double waited;
     private double got;
 
-    private EveningPlan(Unit unit, Map<String, String> taken, Present present, Plan plan, Evening evening) {
+    private EveningPlan(Unit unit, Map<String, String> taken, BuildState present, Plan plan, Evening evening) {
         this.unit = unit;
         this.order = Order.of(unit, taken);
         this.present = present;
         this.problem = Planner.problem(unit, taken, present);
         this.evening = evening;
-        this.ready = GettingReady.before(unit, taken, present, plan);
+        this.ready = StepSetUps.before(unit, taken, present, plan);
         plan.ahead().forEach(step -> ahead.put(step.id(), step));
         done.addAll(present.done());
     }
@@ -66,7 +66,8 @@ public final class EveningPlan {
      * @param taken side by choice
      * @param present what is done and on its way, as the plan was laid for it
      */
-    public static Tonight tonight(Unit unit, Map<String, String> taken, Present present, Plan plan, Evening evening) {
+    public static Tonight tonight(
+            Unit unit, Map<String, String> taken, BuildState present, Plan plan, Evening evening) {
         return new EveningPlan(unit, taken, present, plan, evening).run();
     }
 

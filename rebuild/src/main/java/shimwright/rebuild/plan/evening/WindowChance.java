@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Map;
 import shimwright.mechanics.conformity.Conformity;
 import shimwright.mechanics.conformity.Limits;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.Present;
 import shimwright.rebuild.plan.lawful.Lawful;
-import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.Window;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -35,11 +35,11 @@ public record WindowChance(String window, String words, double planned, double l
      * @param share standard deviation of a time as a share of it, 0 to 1
      */
     public static List<WindowChance> of(
-            Unit unit, Map<String, String> taken, Present present, Plan plan, double share) {
+            Unit unit, Map<String, String> taken, BuildState present, Plan plan, double share) {
         if (!(share >= 0 && share <= 1)) {
             throw new IllegalArgumentException("a spread of " + share);
         }
-        Problem problem = Planner.problem(unit, taken, present);
+        SequencingProblem problem = Planner.problem(unit, taken, present);
         Map<String, Double> ended = new HashMap<>();
         List<String> sofar = new ArrayList<>();
         List<WindowChance> found = new ArrayList<>();
@@ -55,7 +55,8 @@ public record WindowChance(String window, String words, double planned, double l
         return List.copyOf(found);
     }
 
-    private static WindowChance chance(Problem problem, Window window, Map<String, Double> ended, double share) {
+    private static WindowChance chance(
+            SequencingProblem problem, Window window, Map<String, Double> ended, double share) {
         double gone = problem.start().open().getOrDefault(window.id(), 0.0);
         double ahead = ended.getOrDefault(window.closes(), 0.0) - ended.getOrDefault(window.opens(), 0.0);
         double u = share * ahead;

@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Set;
 import shimwright.rebuild.plan.model.Cost;
 import shimwright.rebuild.plan.model.Lag;
-import shimwright.rebuild.plan.model.Problem;
 import shimwright.rebuild.plan.model.Risk;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.Task;
 import shimwright.rebuild.plan.model.Window;
@@ -19,7 +19,7 @@ import shimwright.rebuild.plan.model.Window;
 public final class Lawful {
     private static final double DUST = 0.001;
 
-    private final Problem problem;
+    private final SequencingProblem problem;
     private final SetUps setUps;
     private final Map<String, Task> tasks = new LinkedHashMap<>();
     private final Map<String, Double> ended = new HashMap<>();
@@ -38,7 +38,7 @@ public final class Lawful {
     private int walks;
     private int changes;
 
-    private Lawful(Problem problem) {
+    private Lawful(SequencingProblem problem) {
         this.problem = problem;
         this.setUps = problem.setUps();
         problem.tasks().forEach(task -> tasks.put(task.id(), task));
@@ -54,7 +54,7 @@ public final class Lawful {
      * @param order ids of tasks
      * @param said what it is said to cost
      */
-    public static List<String> faults(Problem problem, List<String> order, Cost said) {
+    public static List<String> faults(SequencingProblem problem, List<String> order, Cost said) {
         Lawful check = new Lawful(problem);
         Cost found = check.follow(order);
         check.same("work", said.work(), found.work());
@@ -79,7 +79,7 @@ public final class Lawful {
     public record Followed(List<String> faults, Cost cost) {}
 
     /** Follows an order of which nothing is said. */
-    public static Followed follow(Problem problem, List<String> order) {
+    public static Followed follow(SequencingProblem problem, List<String> order) {
         Lawful check = new Lawful(problem);
         Cost cost = check.follow(order);
         return new Followed(List.copyOf(check.faults), cost);

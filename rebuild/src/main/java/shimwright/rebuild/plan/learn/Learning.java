@@ -20,12 +20,12 @@ import java.util.Set;
  * come before and whatever must come before c. So one answer settles many pairs.
  */
 public final class Learning {
-    private final List<Off> parts;
+    private final List<RemovedParts> parts;
     private final BitSet[] must;
     private final BitSet[] free;
     private final int asked;
 
-    private Learning(List<Off> parts, BitSet[] must, BitSet[] free, int asked) {
+    private Learning(List<RemovedParts> parts, BitSet[] must, BitSet[] free, int asked) {
         this.parts = parts;
         this.must = must;
         this.free = free;
@@ -37,10 +37,10 @@ public final class Learning {
      *
      * @param strip what came off, in order, ids unique
      */
-    public static Learning of(List<Off> strip) {
-        List<Off> parts = new ArrayList<>();
+    public static Learning of(List<RemovedParts> strip) {
+        List<RemovedParts> parts = new ArrayList<>();
         Set<String> ids = new LinkedHashSet<>();
-        for (Off off : strip) {
+        for (RemovedParts off : strip) {
             if (!ids.add(off.id())) {
                 throw new IllegalArgumentException(off.id() + " came off twice");
             }
@@ -68,7 +68,7 @@ public final class Learning {
     }
 
     /** What came off, in the order of assembly. */
-    public List<Off> parts() {
+    public List<RemovedParts> parts() {
         return parts;
     }
 

@@ -20,19 +20,19 @@ public final class StepText {
      *
      * @param group of a part; an empty text for none
      */
-    public static List<Off> grouped(Learning learning, Function<Off, String> group) {
+    public static List<RemovedParts> grouped(Learning learning, Function<RemovedParts, String> group) {
         Map<String, Map<String, Boolean>> order = learning.order();
-        List<Off> left = new ArrayList<>(learning.parts());
-        List<Off> laid = new ArrayList<>();
+        List<RemovedParts> left = new ArrayList<>(learning.parts());
+        List<RemovedParts> laid = new ArrayList<>();
         Set<String> gone = new LinkedHashSet<>();
         String last = "";
         while (!left.isEmpty()) {
-            List<Off> ready = left.stream()
+            List<RemovedParts> ready = left.stream()
                     .filter(off -> gone.containsAll(
                             order.getOrDefault(off.id(), Map.of()).keySet()))
                     .toList();
             String same = last;
-            Off next = ready.stream()
+            RemovedParts next = ready.stream()
                     .filter(off -> !same.isEmpty() && group.apply(off).equals(same))
                     .findFirst()
                     .orElse(ready.get(0));
@@ -53,13 +53,13 @@ public final class StepText {
      * @param prefix of the step ids, letters
      * @param station id of the station where they are done; of the unit file
      */
-    public static String yaml(Learning learning, List<Off> laid, String prefix, String station) {
+    public static String yaml(Learning learning, List<RemovedParts> laid, String prefix, String station) {
         Map<String, String> ids = new LinkedHashMap<>();
         laid.forEach(off -> ids.put(off.id(), prefix + String.format(Locale.ROOT, "%02d", ids.size() + 1)));
         Map<String, Map<String, Boolean>> order = learning.order();
         StringBuilder text = new StringBuilder(
                 "  # From a strip-down, turned round. No times were taken: 10 min stands for every one.\n");
-        for (Off off : laid) {
+        for (RemovedParts off : laid) {
             text.append("  - id: ").append(ids.get(off.id())).append('\n');
             text.append("    todo: ").append(quoted("Fit: " + off.name())).append('\n');
             text.append("    at: ").append(station).append('\n');

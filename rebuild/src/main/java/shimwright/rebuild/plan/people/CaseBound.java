@@ -9,14 +9,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import shimwright.mechanics.outcome.Outcome;
-import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.InitialState;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
-import shimwright.rebuild.plan.model.Start;
 import shimwright.rebuild.plan.model.Task;
-import shimwright.rebuild.plan.search.Answer;
-import shimwright.rebuild.plan.search.Budget;
 import shimwright.rebuild.plan.search.Search;
-import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.plan.search.SearchBudget;
+import shimwright.rebuild.plan.search.SearchObserver;
+import shimwright.rebuild.plan.search.Solution;
 
 /**
  * What has to be done on the case alone: it is in one orientation and one person's hands at a time.
@@ -33,7 +33,7 @@ record CaseBound(List<Task> order, double work, double turning, double head, dou
         return order.isEmpty() ? 0 : head + work + turning + tail;
     }
 
-    static CaseBound of(Problem problem, int persons) {
+    static CaseBound of(SequencingProblem problem, int persons) {
         Set<String> orientations = problem.setUps().orientations();
         Map<String, Task> all = new LinkedHashMap<>();
         problem.tasks().forEach(task -> all.put(task.id(), task));
@@ -48,15 +48,15 @@ record CaseBound(List<Task> order, double work, double turning, double head, dou
             after.removeIf(id -> !orientations.contains(of(all, id).stand()));
             tasks.add(new Task(task.id(), task.words(), task.seconds(), task.stand(), Set.of(), after, task.weight()));
         }
-        SetUps turning =
-                new SetUps(orientations, problem.setUps().turn(), Turn.factor(problem.setUps(), persons), 0, Map.of());
-        Start start = new Start(
+        SetUps turning = new SetUps(
+                orientations, problem.setUps().turn(), CaseTurn.factor(problem.setUps(), persons), 0, Map.of());
+        InitialState start = new InitialState(
                 problem.start().orientation(), "", Set.of(), problem.start().weight(), Map.of(), Map.of());
-        Problem alone = new Problem(tasks, List.of(), List.of(), List.of(), turning, start, 1);
-        Outcome<Answer> found = Search.best(alone, Budget.page(), Watch.nobody(), List.of());
+        SequencingProblem alone = new SequencingProblem(tasks, List.of(), List.of(), List.of(), turning, start, 1);
+        Outcome<Solution> found = Search.best(alone, SearchBudget.page(), SearchObserver.nobody(), List.of());
         double head = least(onCase, chains(problem, false));
         double tail = least(onCase, chains(problem, true));
-        if (!(found instanceof Outcome.Ok<Answer> ok)) {
+        if (!(found instanceof Outcome.Ok<Solution> ok)) {
             return new CaseBound(onCase, work, 0, head, tail);
         }
         List<Task> order = ok.value().order().stream().map(id -> of(all, id)).toList();
@@ -71,7 +71,7 @@ record CaseBound(List<Task> order, double work, double turning, double head, dou
     }
 
     /** Seconds of the longest chain of tasks before each task, or after it. */
-    private static Map<String, Double> chains(Problem problem, boolean after) {
+    private static Map<String, Double> chains(SequencingProblem problem, boolean after) {
         Map<String, Double> chains = new HashMap<>();
         for (boolean moved = true; moved; ) {
             moved = false;
@@ -90,7 +90,7 @@ record CaseBound(List<Task> order, double work, double turning, double head, dou
         return chains;
     }
 
-    private static double seconds(Problem problem, String id) {
+    private static double seconds(SequencingProblem problem, String id) {
         return problem.tasks().stream()
                 .filter(task -> task.id().equals(id))
                 .mapToDouble(Task::seconds)

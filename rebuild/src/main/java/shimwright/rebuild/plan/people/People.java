@@ -12,18 +12,18 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.Present;
 import shimwright.rebuild.plan.crew.Activity;
+import shimwright.rebuild.plan.crew.ConflictLimit;
 import shimwright.rebuild.plan.crew.Crew;
-import shimwright.rebuild.plan.crew.Effort;
 import shimwright.rebuild.plan.crew.Project;
 import shimwright.rebuild.plan.crew.Timetable;
-import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.Task;
 import shimwright.rebuild.plan.model.Window;
-import shimwright.rebuild.plan.people.Share.Why;
+import shimwright.rebuild.plan.people.CrewPlan.Why;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -46,20 +46,15 @@ public final class People {
      * @param stop asked often; the search ends with what it has once it says true
      * @return refused where no timetable keeps the windows, or none was found
      */
-    public static Outcome<Share> share(
+    public static Outcome<CrewPlan> share(
             Unit unit,
             Map<String, String> taken,
-            Present present,
+            BuildState present,
             Plan plan,
             int persons,
-            Effort effort,
+            ConflictLimit effort,
             BooleanSupplier stop) {
-        List<String> late = plan.late().stream().map(window -> window.id()).toList();
-        Problem whole = Planner.problem(unit, taken, present);
-        List<Window> kept = whole.windows().stream()
-                .filter(window -> !late.contains(window.id()))
-                .toList();
-        Problem problem = whole.withWindows(kept);
+        SequencingProblem problem = problem(unit, taken, present, plan);
         UnitProject work = new UnitProject(unit, plan.ahead(), problem, persons);
         CaseBound onCase = CaseBound.of(problem, persons);
         Outcome<Timetable> open = Crew.least(work.relaxed(), effort, stop);
@@ -67,10 +62,10 @@ public final class People {
             return Outcome.refused(open.refusals());
         }
         Map<Why, Double> bounds = bounds(work, problem, onCase, persons, open.orElseThrow());
-        List<Outcome<Share>> found = new ArrayList<>();
+        List<Outcome<CrewPlan>> found = new ArrayList<>();
         for (List<Task> order : orders(problem, plan, onCase, open.orElseThrow())) {
-            Project project = work.project(order, Turn.along(problem, order, persons));
-            Outcome<Share> one =
+            Project project = work.project(order, CaseTurn.along(problem, order, persons));
+            Outcome<CrewPlan> one =
                     Crew.least(project, effort, stop).map(table -> share(work, project, table, persons, bounds));
             if (one.isOk() && one.orElseThrow().proven()) {
                 return one;
@@ -83,8 +78,27 @@ public final class People {
                 .orElse(found.get(0));
     }
 
+    private static SequencingProblem problem(
+            Unit unit, Map<String, String> taken, BuildState present, Plan plan) {
+        List<String> late = plan.late().stream().map(window -> window.id()).toList();
+        SequencingProblem whole = Planner.problem(unit, taken, present);
+        List<Window> kept = whole.windows().stream()
+                .filter(window -> !late.contains(window.id()))
+                .toList();
+        return whole.withWindows(kept);
+    }
+
+    /**
+     * The work with the order on the case left open, turning taking time but nobody's hands, as data, for whoever wants to solve it
+     * otherwise.
+     */
+    public static Project open(
+            Unit unit, Map<String, String> taken, BuildState present, Plan plan, int persons) {
+        return new UnitProject(unit, plan.ahead(), problem(unit, taken, present, plan), persons).relaxed();
+    }
+
     /** Orders of the tasks on the case worth a timetable: as the open search had them, of the plan, of least turning. */
-    private static Set<List<Task>> orders(Problem problem, Plan plan, CaseBound onCase, Timetable open) {
+    private static Set<List<Task>> orders(SequencingProblem problem, Plan plan, CaseBound onCase, Timetable open) {
         Set<List<Task>> orders = new LinkedHashSet<>();
         orders.add(onCase.order().stream()
                 .sorted(Comparator.comparingInt(task -> open.starts().getOrDefault(task.id(), 0)))
@@ -94,7 +108,7 @@ public final class People {
         return orders;
     }
 
-    private static List<Task> planned(Problem problem, Plan plan) {
+    private static List<Task> planned(SequencingProblem problem, Plan plan) {
         Map<String, Task> tasks = new LinkedHashMap<>();
         problem.tasks().forEach(task -> tasks.put(task.id(), task));
         return plan.ahead().stream()
@@ -104,7 +118,7 @@ public final class People {
     }
 
     private static Map<Why, Double> bounds(
-            UnitProject work, Problem problem, CaseBound onCase, int persons, Timetable open) {
+            UnitProject work, SequencingProblem problem, CaseBound onCase, int persons, Timetable open) {
         Map<Why, Double> bounds = new EnumMap<>(Why.class);
         double hands = problem.tasks().stream()
                 .mapToDouble(task -> task.seconds() * work.hands(work.step(task.id())))
@@ -115,30 +129,30 @@ public final class People {
         return bounds;
     }
 
-    private static Share share(
+    private static CrewPlan share(
             UnitProject work, Project project, Timetable table, int persons, Map<Why, Double> bounds) {
         double unitOfTime = work.unitOfTime();
         double seconds = table.span() * unitOfTime;
         double bound = bounds.values().stream().mapToDouble(x -> x).max().orElse(0);
         // a span is a whole number of units of time, and so is every bound of one
         double least = Math.min(seconds, Math.ceil(bound / unitOfTime - 1e-9) * unitOfTime);
-        List<Part> parts = parts(work, project, table, persons);
+        List<TimetableBar> parts = parts(work, project, table, persons);
         List<Step> fetched = parts.stream()
                 .flatMap(part -> part.step().stream())
                 .filter(step -> step.persons() > persons)
                 .toList();
-        return new Share(persons, seconds, least, seconds == least, Map.copyOf(bounds), parts, fetched);
+        return new CrewPlan(persons, seconds, least, seconds == least, Map.copyOf(bounds), parts, fetched);
     }
 
     /** Who does what: whoever is free, the one who did the step before at the same place first. */
-    private static List<Part> parts(UnitProject work, Project project, Timetable table, int persons) {
+    private static List<TimetableBar> parts(UnitProject work, Project project, Timetable table, int persons) {
         List<Activity> byStart = new ArrayList<>(project.activities());
         byStart.sort(Comparator.comparingInt((Activity one) -> table.starts().getOrDefault(one.id(), 0))
                 .thenComparing(one -> !one.needs().containsKey(UnitProject.CASE)));
         double[] free = new double[persons];
         String[] place = new String[persons];
         Arrays.fill(place, "");
-        List<Part> parts = new ArrayList<>();
+        List<TimetableBar> parts = new ArrayList<>();
         for (Activity one : byStart) {
             int start = table.starts().getOrDefault(one.id(), 0);
             String at = one.needs().keySet().stream()
@@ -159,8 +173,8 @@ public final class People {
                 place[k] = at;
             }
             double second = work.unitOfTime();
-            parts.add(
-                    new Part(work.find(one.id()), one.words(), start * second, (start + one.duration()) * second, who));
+            parts.add(new TimetableBar(
+                    work.find(one.id()), one.words(), start * second, (start + one.duration()) * second, who));
         }
         return List.copyOf(parts);
     }

@@ -10,12 +10,12 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import shimwright.rebuild.plan.crew.Activity;
-import shimwright.rebuild.plan.crew.Apart;
+import shimwright.rebuild.plan.crew.ChangeOver;
 import shimwright.rebuild.plan.crew.Link;
 import shimwright.rebuild.plan.crew.Project;
 import shimwright.rebuild.plan.crew.Resource;
 import shimwright.rebuild.plan.model.Lag;
-import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.Task;
 import shimwright.rebuild.plan.model.Window;
 import shimwright.rebuild.unit.model.Step;
@@ -31,12 +31,12 @@ final class UnitProject {
     static final String AT = "place ";
 
     private final Unit unit;
-    private final Problem problem;
+    private final SequencingProblem problem;
     private final int persons;
     private final int second;
     private final Map<String, Step> steps = new HashMap<>();
 
-    UnitProject(Unit unit, List<Step> ahead, Problem problem, int persons) {
+    UnitProject(Unit unit, List<Step> ahead, SequencingProblem problem, int persons) {
         this.unit = unit;
         this.problem = problem;
         this.persons = persons;
@@ -48,7 +48,7 @@ final class UnitProject {
         for (Map<String, Double> row : problem.setUps().turn().values()) {
             for (double turn : row.values()) {
                 common = divisor(common, Math.round(turn));
-                common = divisor(common, Math.round(turn * Turn.factor(problem.setUps(), persons)));
+                common = divisor(common, Math.round(turn * CaseTurn.factor(problem.setUps(), persons)));
             }
         }
         second = (int) Math.max(1, common);
@@ -87,7 +87,7 @@ final class UnitProject {
      * @param onCase order of the tasks on the case, with the turns between them
      * @param turns along that order
      */
-    Project project(List<Task> onCase, List<Turn> turns) {
+    Project project(List<Task> onCase, List<CaseTurn> turns) {
         return project(onCase, turns, false);
     }
 
@@ -99,7 +99,7 @@ final class UnitProject {
         return project(List.of(), List.of(), true);
     }
 
-    private Project project(List<Task> onCase, List<Turn> turns, boolean bound) {
+    private Project project(List<Task> onCase, List<CaseTurn> turns, boolean bound) {
         Map<String, Resource> resources = new LinkedHashMap<>();
         resources.put(PEOPLE, new Resource(PEOPLE, PEOPLE, persons));
         Map<String, Activity> activities = new LinkedHashMap<>();
@@ -127,20 +127,20 @@ final class UnitProject {
                 bound ? changeOvers() : List.of());
     }
 
-    private List<Apart> changeOvers() {
-        Map<String, Map<String, Double>> least = Turn.least(problem.setUps());
+    private List<ChangeOver> changeOvers() {
+        Map<String, Map<String, Double>> least = CaseTurn.least(problem.setUps());
         List<Task> tasks = problem.tasks().stream()
                 .filter(task -> least.containsKey(task.stand()))
                 .toList();
-        List<Apart> aparts = new ArrayList<>();
+        List<ChangeOver> aparts = new ArrayList<>();
         for (int i = 0; i < tasks.size(); i++) {
             for (Task other : tasks.subList(i + 1, tasks.size())) {
                 Task one = tasks.get(i);
-                aparts.add(new Apart(
+                aparts.add(new ChangeOver(
                         one.id(),
                         other.id(),
-                        whole(Turn.between(least, one.stand(), other.stand())),
-                        whole(Turn.between(least, other.stand(), one.stand()))));
+                        whole(CaseTurn.between(least, one.stand(), other.stand())),
+                        whole(CaseTurn.between(least, other.stand(), one.stand()))));
             }
         }
         return aparts;
@@ -190,12 +190,12 @@ final class UnitProject {
         }
     }
 
-    private void turned(List<Task> onCase, List<Turn> turns, Map<String, Activity> activities, List<Link> links) {
-        Map<String, Turn> before = new HashMap<>();
+    private void turned(List<Task> onCase, List<CaseTurn> turns, Map<String, Activity> activities, List<Link> links) {
+        Map<String, CaseTurn> before = new HashMap<>();
         turns.forEach(turn -> before.put(turn.after(), turn));
         String last = "";
         for (Task task : onCase) {
-            Turn turn = before.get(task.id());
+            CaseTurn turn = before.get(task.id());
             if (turn != null) {
                 String id = turning(task.id());
                 int hands = turn.heavy() ? Math.min(2, persons) : 1;

@@ -9,7 +9,7 @@ import java.util.Arrays;
  * augmenting paths; for a state that follows the one at hand only what has changed is assigned anew.
  */
 final class Assignment {
-    private final Compiled c;
+    private final CompiledProblem c;
     /** Number of tasks; as a row the present state, as a column the end. */
     private final int n;
     /** Of a task or the present state and a task or the end: set-up time, where the one can come next after the other. */
@@ -60,7 +60,7 @@ final class Assignment {
         }
     }
 
-    Assignment(Compiled c) {
+    Assignment(CompiledProblem c) {
         this.c = c;
         this.n = c.n;
         this.price = new long[n + 1][n + 1];
@@ -71,7 +71,7 @@ final class Assignment {
         this.distance = new long[n + 1];
         this.reachedFrom = new int[n + 1];
         this.reached = new int[n + 1];
-        Arrays.fill(distance, Compiled.NEVER);
+        Arrays.fill(distance, CompiledProblem.NEVER);
         long[][] turn = c.ready.turn;
         for (int i = 0; i < n; i++) {
             int[] next = new int[n + 1];
@@ -102,7 +102,7 @@ final class Assignment {
     }
 
     private long apart(long[][] turn, int i, int j) {
-        Ready ready = c.ready;
+        SetUpTimes ready = c.ready;
         int from = ready.orientation[i];
         int to = ready.orientation[j];
         return (from < 0 || to < 0 ? 0 : turn[from][to])
@@ -111,7 +111,7 @@ final class Assignment {
     }
 
     /** Bound for a state, from which states that follow it are then bounded by {@link #after}; NEVER where none ends. */
-    long at(Cursor at) {
+    long at(StateCursor at) {
         look(at);
         drop(base, at.done);
         base.free(n);
@@ -119,19 +119,19 @@ final class Assignment {
         for (int i = 0; i <= n && whole; i++) {
             whole = !left[i] || first(base, i);
         }
-        return whole ? rest(base) : Compiled.NEVER;
+        return whole ? rest(base) : CompiledProblem.NEVER;
     }
 
     /** Bound for a state that follows the one bounded before. */
-    long after(Cursor at) {
+    long after(StateCursor at) {
         look(at);
         trial.set(base);
         drop(trial, at.done);
-        return first(trial, n) ? rest(trial) : Compiled.NEVER;
+        return first(trial, n) ? rest(trial) : CompiledProblem.NEVER;
     }
 
     /** Finds what is left and what can come next. */
-    private void look(Cursor at) {
+    private void look(StateCursor at) {
         int[] next = new int[n + 1];
         int count = 0;
         boolean none = true;
@@ -168,7 +168,7 @@ final class Assignment {
     /** Prices a row as dear as its cheapest arc allows and assigns it to such a column where one is free. */
     private boolean first(Solution s, int row) {
         long[] arcs = price[row];
-        long least = Compiled.NEVER;
+        long least = CompiledProblem.NEVER;
         for (int j : follow[row]) {
             least = left[j] ? Math.min(least, arcs[j] - s.column[j]) : least;
         }
@@ -184,14 +184,14 @@ final class Assignment {
                 return true;
             }
         }
-        return least < Compiled.NEVER;
+        return least < CompiledProblem.NEVER;
     }
 
     private long rest(Solution s) {
         long sum = 0;
         for (int i = 0; i <= n; i++) {
             if (left[i] && s.columnOf[i] < 0 && !augment(s, i)) {
-                return Compiled.NEVER;
+                return CompiledProblem.NEVER;
             }
         }
         for (int i = 0; i <= n; i++) {
@@ -213,7 +213,7 @@ final class Assignment {
                 if (left[j]) {
                     long d = before + price[at][j] - s.column[j];
                     if (d < distance[j]) {
-                        if (distance[j] == Compiled.NEVER) {
+                        if (distance[j] == CompiledProblem.NEVER) {
                             reached[count++] = j;
                         }
                         distance[j] = d;
@@ -255,7 +255,7 @@ final class Assignment {
 
     private void clear(int count) {
         for (int k = 0; k < count; k++) {
-            distance[reached[k]] = Compiled.NEVER;
+            distance[reached[k]] = CompiledProblem.NEVER;
         }
     }
 }

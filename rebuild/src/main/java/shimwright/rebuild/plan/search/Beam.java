@@ -15,7 +15,7 @@ final class Beam {
             .thenComparingLong(node -> node.waited)
             .thenComparingLong(node -> node.number);
 
-    private final Compiled c;
+    private final CompiledProblem c;
     private final Successors successors;
     private final BooleanSupplier stop;
     private final Layer[] layers;
@@ -26,7 +26,7 @@ final class Beam {
     private long live;
     private long most;
     /** Least bound of a state that was dropped or not come to. */
-    private long dropped = Compiled.NEVER;
+    private long dropped = CompiledProblem.NEVER;
 
     /** Where a beam ends. */
     interface Ends {
@@ -39,7 +39,7 @@ final class Beam {
         final List<Node> nodes = new ArrayList<>();
         final Labels labels;
 
-        Layer(Compiled c) {
+        Layer(CompiledProblem c) {
             labels = new Labels(c);
         }
     }
@@ -50,7 +50,7 @@ final class Beam {
      * @param width most states gone on from in a layer
      * @param bytes most bytes its states may take
      */
-    Beam(Compiled c, Successors successors, int width, long bytes, BooleanSupplier stop) {
+    Beam(CompiledProblem c, Successors successors, int width, long bytes, BooleanSupplier stop) {
         this.c = c;
         this.successors = successors;
         this.width = width;

@@ -15,22 +15,22 @@ final class Dive {
     /** Tasks tried to close what one task opens. */
     private static final int MOST_LOOKS = 2_000;
 
-    private final Compiled c;
-    private final Cursor at;
+    private final CompiledProblem c;
+    private final StateCursor at;
     private final int[] order;
     private final int[] inside;
     private int filled;
     private int looks;
 
-    private Dive(Compiled c) {
+    private Dive(CompiledProblem c) {
         this.c = c;
-        this.at = new Cursor(c);
+        this.at = new StateCursor(c);
         this.order = new int[c.n];
         this.inside = new int[c.n];
     }
 
     /** A lawful and whole order; empty where this way finds none. */
-    static Optional<int[]> order(Compiled c) {
+    static Optional<int[]> order(CompiledProblem c) {
         return new Dive(c).run();
     }
 
@@ -69,7 +69,7 @@ final class Dive {
     /** Does a task (none where it is less than 0) and then what closes all that is open; false, and nothing done, where that fails. */
     private boolean close(int task) {
         looks = 0;
-        Cursor from = new Cursor(c);
+        StateCursor from = new StateCursor(c);
         from.set(at);
         int begun = 0;
         if (task >= 0) {
@@ -87,7 +87,7 @@ final class Dive {
     }
 
     /** What may be done next to close what is open: what has the least time to spare first, of that what is nearest at hand. */
-    private int[] leading(Cursor from) {
+    private int[] leading(StateCursor from) {
         List<long[]> found = new ArrayList<>();
         for (int task = 0; task < c.n; task++) {
             if (from.free(task) && from.allowed(task) && c.spans.leads(from, task)) {
@@ -101,14 +101,14 @@ final class Dive {
     }
 
     /** The length of the stretch after which no window is open; -1 where there is none. */
-    private int closes(Cursor from, int length) {
+    private int closes(StateCursor from, int length) {
         if (!from.windowOpen()) {
             return length;
         }
         for (int task : leading(from)) {
             if (looks < MOST_LOOKS) {
                 looks++;
-                Cursor next = new Cursor(c);
+                StateCursor next = new StateCursor(c);
                 next.set(from);
                 inside[length] = task;
                 int end = next.take(task) ? closes(next, length + 1) : -1;

@@ -9,12 +9,12 @@ final class Evaluation {
     private Evaluation() {}
 
     /** The cost of an order; empty where it does not keep the rules or is not whole. */
-    static Optional<Cost> cost(Compiled c, List<String> order) {
+    static Optional<Cost> cost(CompiledProblem c, List<String> order) {
         return cost(c, order.stream().mapToInt(c::index).toArray());
     }
 
-    static Optional<Cost> cost(Compiled c, int[] order) {
-        Cursor at = new Cursor(c);
+    static Optional<Cost> cost(CompiledProblem c, int[] order) {
+        StateCursor at = new StateCursor(c);
         int turns = 0;
         int walks = 0;
         int tools = 0;
@@ -45,16 +45,16 @@ final class Evaluation {
                 at.walked / 1e3,
                 at.laid / 1e3,
                 at.waited / 1e3,
-                at.waited * c.waiting / (1e3 * Compiled.UNITS),
-                (at.risked + c.forcedRisk) / (1e3 * Compiled.UNITS),
+                at.waited * c.waiting / (1e3 * CompiledProblem.UNITS),
+                (at.risked + c.forcedRisk) / (1e3 * CompiledProblem.UNITS),
                 turns,
                 walks,
                 tools));
     }
 
     /** The cost of an order as the search counts it, without what no order changes; empty where it is not lawful. */
-    static Optional<Long> counted(Compiled c, int[] order) {
-        Cursor at = new Cursor(c);
+    static Optional<Long> counted(CompiledProblem c, int[] order) {
+        StateCursor at = new StateCursor(c);
         for (int task : order) {
             if (!at.free(task) || !at.allowed(task) || !at.take(task)) {
                 return Optional.empty();

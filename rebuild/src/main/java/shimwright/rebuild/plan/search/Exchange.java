@@ -17,26 +17,26 @@ final class Exchange {
     /** Longest stretch that changes places with another one. */
     private static final int LONGEST = 40;
 
-    private final Compiled c;
+    private final CompiledProblem c;
     private final BooleanSupplier stop;
     private final Random random = new Random(1);
-    private final Cursor trial;
-    private final Cursor[] before;
+    private final StateCursor trial;
+    private final StateCursor[] before;
     private int[] order;
     private final int[] part;
     private final long[] stretch;
     private long left;
 
-    Exchange(Compiled c, int[] order, BooleanSupplier stop) {
+    Exchange(CompiledProblem c, int[] order, BooleanSupplier stop) {
         this.c = c;
         this.stop = stop;
         this.order = order.clone();
         this.part = new int[order.length];
         this.stretch = Bits.empty(c.n);
-        this.trial = new Cursor(c);
-        this.before = new Cursor[order.length + 1];
+        this.trial = new StateCursor(c);
+        this.before = new StateCursor[order.length + 1];
         for (int k = 0; k < before.length; k++) {
-            before[k] = new Cursor(c);
+            before[k] = new StateCursor(c);
         }
         follow(0);
     }
@@ -129,7 +129,7 @@ final class Exchange {
             while (to < end && !Bits.meets(c.ancestors[order[to]], stretch)) {
                 to++;
             }
-            if (to > middle && change(from, middle, to) < Compiled.NEVER) {
+            if (to > middle && change(from, middle, to) < CompiledProblem.NEVER) {
                 swap(from, middle, to);
                 return true;
             }
@@ -145,7 +145,7 @@ final class Exchange {
             left--;
             boolean lawful = k >= to || (trial.free(task) && trial.allowed(task));
             if (!lawful || !trial.take(task)) {
-                return Compiled.NEVER;
+                return CompiledProblem.NEVER;
             }
             if (k + 1 >= to && stands(trial, before[k + 1])) {
                 return trial.cost - before[k + 1].cost;
@@ -155,7 +155,7 @@ final class Exchange {
     }
 
     /** True where, the same being done, nothing to come would cost anything else. */
-    private static boolean stands(Cursor a, Cursor b) {
+    private static boolean stands(StateCursor a, StateCursor b) {
         return a.orientation == b.orientation
                 && a.place == b.place
                 && a.kit == b.kit

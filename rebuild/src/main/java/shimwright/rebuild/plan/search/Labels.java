@@ -5,12 +5,12 @@ import org.jspecify.annotations.Nullable;
 
 /** States kept by what is done in them; of those that are as good as another one, one. */
 final class Labels {
-    private final Compiled c;
+    private final CompiledProblem c;
     private final int lags;
     private @Nullable Node[] slots = new Node[1 << 6];
     private int size;
 
-    Labels(Compiled c) {
+    Labels(CompiledProblem c) {
         this.c = c;
         this.lags = c.lag.length;
     }
@@ -90,7 +90,7 @@ final class Labels {
                 return false;
             }
             change = c.ready.between(a.orientation, a.place, a.kit, b.orientation, b.place, b.kit);
-            if (a.cost + Compiled.UNITS * change > b.cost) {
+            if (a.cost + CompiledProblem.UNITS * change > b.cost) {
                 return false;
             }
         }
@@ -107,7 +107,7 @@ final class Labels {
 
     private boolean open(Node node) {
         for (int w = lags; w < node.clocks.length; w++) {
-            if (node.clocks[w] != Cursor.SHUT) {
+            if (node.clocks[w] != StateCursor.SHUT) {
                 return true;
             }
         }
@@ -131,14 +131,14 @@ final class Labels {
             }
         }
         if (c.waiting == 0 && !c.spans.shared && !open(a)) {
-            return a.cost + Compiled.UNITS * change < b.cost || a.waited + later <= b.waited + later(b, a);
+            return a.cost + CompiledProblem.UNITS * change < b.cost || a.waited + later <= b.waited + later(b, a);
         }
         long shift = change + later;
-        if (a.cost + Compiled.UNITS * change + c.waiting * later > b.cost) {
+        if (a.cost + CompiledProblem.UNITS * change + c.waiting * later > b.cost) {
             return false;
         }
         for (int w = lags; w < a.clocks.length; w++) {
-            if (a.clocks[w] != Cursor.SHUT && a.clocks[w] - shift < b.clocks[w]) {
+            if (a.clocks[w] != StateCursor.SHUT && a.clocks[w] - shift < b.clocks[w]) {
                 return false;
             }
         }

@@ -34,7 +34,7 @@ final class Node {
     @Nullable
     Node next;
 
-    Node(Cursor at, int from, int task) {
+    Node(StateCursor at, int from, int task) {
         this.done = at.done.clone();
         this.hash = Bits.hash(done);
         this.count = at.count;
@@ -50,7 +50,7 @@ final class Node {
     }
 
     /** Bytes that a state of a problem takes, its place in the lists it stands in with it. */
-    static long bytes(Compiled c) {
+    static long bytes(CompiledProblem c) {
         int clocks = c.lag.length + c.spans.count;
         return OBJECT + ARRAY + 8L * c.all.length + (clocks == 0 ? 0 : ARRAY + 8L * clocks);
     }

@@ -8,7 +8,7 @@ import java.util.function.Function;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.plan.model.Cost;
-import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.Window;
 
 /**
@@ -22,7 +22,7 @@ public final class Search {
     private Search() {}
 
     /** The best order found within the budget. */
-    public static Outcome<Answer> best(Problem problem, Budget budget, Watch watch) {
+    public static Outcome<Solution> best(SequencingProblem problem, SearchBudget budget, SearchObserver watch) {
         return best(problem, budget, watch, List.of());
     }
 
@@ -33,20 +33,22 @@ public final class Search {
      *     where it is not lawful it counts for nothing
      * @return refused where there is no order, with the circle or the windows, or where none was found
      */
-    public static Outcome<Answer> best(Problem problem, Budget budget, Watch watch, List<String> hint) {
+    public static Outcome<Solution> best(
+            SequencingProblem problem, SearchBudget budget, SearchObserver watch, List<String> hint) {
         return attempt(problem, budget, watch, hint).outcome();
     }
 
     /** The same, with what is impossible and what was only not found told apart. */
-    public static Attempt attempt(Problem problem, Budget budget, Watch watch, List<String> hint) {
-        List<Refusal> circles = Impossible.circles(problem);
+    public static SearchResult attempt(
+            SequencingProblem problem, SearchBudget budget, SearchObserver watch, List<String> hint) {
+        List<Refusal> circles = Infeasibility.circles(problem);
         if (!circles.isEmpty()) {
-            return Attempt.none(circles, true);
+            return SearchResult.none(circles, true);
         }
-        Compiled c = Compiled.of(problem);
-        List<Refusal> windows = Impossible.windows(c);
+        CompiledProblem c = CompiledProblem.of(problem);
+        List<Refusal> windows = Infeasibility.windows(c);
         if (!windows.isEmpty()) {
-            return Attempt.none(windows, true);
+            return SearchResult.none(windows, true);
         }
         Solver solver = new Solver(c, watch);
         if (!hint.isEmpty()) {
@@ -54,22 +56,22 @@ public final class Search {
         }
         solver.run(budget);
         if (solver.found()) {
-            return Attempt.found(answer(c, solver, solver.best()));
+            return SearchResult.found(answer(c, solver, solver.best()));
         }
-        return Attempt.none(
+        return SearchResult.none(
                 List.of(
                         solver.exhausted()
-                                ? Impossible.together(fewest(problem, budget, watch), solver.states())
-                                : Impossible.gaveUp(solver.states())),
+                                ? Infeasibility.together(fewest(problem, budget, watch), solver.states())
+                                : Infeasibility.gaveUp(solver.states())),
                 solver.exhausted());
     }
 
     /** Some lawful order, whatever it costs, found at once; empty where none was found so, which does not say that there is none. */
-    public static Optional<List<String>> any(Problem problem) {
-        if (!Impossible.circles(problem).isEmpty()) {
+    public static Optional<List<String>> any(SequencingProblem problem) {
+        if (!Infeasibility.circles(problem).isEmpty()) {
             return Optional.empty();
         }
-        Compiled c = Compiled.of(problem);
+        CompiledProblem c = CompiledProblem.of(problem);
         return Dive.order(c)
                 .map(order ->
                         Arrays.stream(order).mapToObj(task -> c.task(task).id()).toList());
@@ -82,18 +84,18 @@ public final class Search {
      *
      * @return empty where none was found so, which does not say that there is none
      */
-    public static Optional<Answer> kept(Problem problem, List<String> before) {
-        if (!Impossible.circles(problem).isEmpty()) {
+    public static Optional<Solution> kept(SequencingProblem problem, List<String> before) {
+        if (!Infeasibility.circles(problem).isEmpty()) {
             return Optional.empty();
         }
-        Compiled c = Compiled.of(problem);
+        CompiledProblem c = CompiledProblem.of(problem);
         int[] rank = new int[c.n];
         Arrays.fill(rank, -1);
         int[] named = hinted(c, before);
         for (int k = 0; k < named.length; k++) {
             rank[named[k]] = k;
         }
-        Solver solver = new Solver(c, Watch.nobody());
+        Solver solver = new Solver(c, SearchObserver.nobody());
         solver.keep(inRank(c, rank));
         if (!solver.found()) {
             Dive.order(c).ifPresent(solver::keep);
@@ -102,8 +104,8 @@ public final class Search {
     }
 
     /** Each time the first of what is free, by rank. */
-    private static int[] inRank(Compiled c, int[] rank) {
-        Cursor at = new Cursor(c);
+    private static int[] inRank(CompiledProblem c, int[] rank) {
+        StateCursor at = new StateCursor(c);
         int[] order = new int[c.n];
         int filled = 0;
         while (filled < c.n) {
@@ -122,22 +124,24 @@ public final class Search {
     }
 
     /** Tasks that wait for each other in a circle, in words; empty where there are none. */
-    public static List<Refusal> circles(Problem problem) {
-        return Impossible.circles(problem);
+    public static List<Refusal> circles(SequencingProblem problem) {
+        return Infeasibility.circles(problem);
     }
 
     /** What a given order costs; empty where it does not keep the rules of the problem or is not whole. */
-    public static Optional<Cost> cost(Problem problem, List<String> order) {
-        return Impossible.circles(problem).isEmpty() ? Evaluation.cost(Compiled.of(problem), order) : Optional.empty();
+    public static Optional<Cost> cost(SequencingProblem problem, List<String> order) {
+        return Infeasibility.circles(problem).isEmpty()
+                ? Evaluation.cost(CompiledProblem.of(problem), order)
+                : Optional.empty();
     }
 
     /** What orders cost, for many orders of one problem, which must have no circle. */
-    public static Function<List<String>, Optional<Cost>> prices(Problem problem) {
-        Compiled c = Compiled.of(problem);
+    public static Function<List<String>, Optional<Cost>> prices(SequencingProblem problem) {
+        CompiledProblem c = CompiledProblem.of(problem);
         return order -> Evaluation.cost(c, order);
     }
 
-    private static int[] hinted(Compiled c, List<String> hint) {
+    private static int[] hinted(CompiledProblem c, List<String> hint) {
         List<String> known = c.problem.tasks().stream().map(task -> task.id()).toList();
         return hint.stream()
                 .filter(known::contains)
@@ -146,23 +150,23 @@ public final class Search {
                 .toArray();
     }
 
-    private static Answer answer(Compiled c, Solver solver, int[] path) {
+    private static Solution answer(CompiledProblem c, Solver solver, int[] path) {
         List<String> order = new ArrayList<>();
         for (int task : path) {
             order.add(c.task(task).id());
         }
         Cost cost =
                 Evaluation.cost(c, path).orElseThrow(() -> new IllegalStateException("an unlawful order was found"));
-        return new Answer(order, cost, solver.bound() / Solver.SECOND, solver.proven(), solver.states());
+        return new Solution(order, cost, solver.bound() / Solver.SECOND, solver.proven(), solver.states());
     }
 
     /** Of windows that cannot be kept together, so few that without any one of them the others can. */
-    private static List<Window> fewest(Problem problem, Budget budget, Watch watch) {
+    private static List<Window> fewest(SequencingProblem problem, SearchBudget budget, SearchObserver watch) {
         List<Window> left = new ArrayList<>(problem.windows());
         for (Window window : problem.windows()) {
             List<Window> fewer = new ArrayList<>(left);
             fewer.remove(window);
-            Solver solver = new Solver(Compiled.of(problem.withWindows(fewer)), watch);
+            Solver solver = new Solver(CompiledProblem.of(problem.withWindows(fewer)), watch);
             solver.run(budget);
             if (solver.exhausted() && !solver.found()) {
                 left = fewer;

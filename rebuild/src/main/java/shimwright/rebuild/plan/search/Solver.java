@@ -6,7 +6,7 @@ import java.util.Random;
 /** One search: beams that widen, and between them exchanges near the best order, until nothing better can be left. */
 final class Solver {
     /** Cost of a second. */
-    static final double SECOND = 1e3 * Compiled.UNITS;
+    static final double SECOND = 1e3 * CompiledProblem.UNITS;
     /** Up to this width a beam is four times as wide as the one before, then twice. */
     private static final int NARROW = 64;
     /** Tasks taken in exchanges by state made. */
@@ -20,9 +20,9 @@ final class Solver {
     private static final int STRETCH_WIDTH = 48;
     private static final long STRETCH_STATES = 20_000;
 
-    private final Compiled c;
+    private final CompiledProblem c;
     private final Successors successors;
-    private final Watch watch;
+    private final SearchObserver watch;
     private final Random random = new Random(1);
     private final Node root;
     private final long fixed;
@@ -30,16 +30,16 @@ final class Solver {
     /** True while the best order is the one that was to be kept. */
     private boolean kept;
 
-    private long value = Compiled.NEVER;
+    private long value = CompiledProblem.NEVER;
     private long bound;
     private boolean exhausted;
 
-    Solver(Compiled c, Watch watch) {
+    Solver(CompiledProblem c, SearchObserver watch) {
         this.c = c;
         this.watch = watch;
         this.successors = new Successors(c);
         this.root = successors.root();
-        this.fixed = Compiled.UNITS * c.work + c.forcedRisk;
+        this.fixed = CompiledProblem.UNITS * c.work + c.forcedRisk;
         this.bound = root.bound;
     }
 
@@ -53,7 +53,7 @@ final class Solver {
     }
 
     /** Looks within a budget. */
-    void run(Budget budget) {
+    void run(SearchBudget budget) {
         if (!found()) {
             Dive.order(c).ifPresent(order -> {
                 keep(order);
@@ -77,7 +77,7 @@ final class Solver {
     }
 
     /** Sends a beam; false where a wider one would not fit. */
-    private boolean beam(int width, Budget budget) {
+    private boolean beam(int width, SearchBudget budget) {
         Beam beam = new Beam(c, successors, width, budget.bytes(), watch.stop());
         long states = Math.max(budget.states() - successors.made, (long) c.n * c.n);
         long least = beam.send(root, value, states, c.n, (tasks, end) -> {
@@ -140,7 +140,7 @@ final class Solver {
 
     /** True where there is an order. */
     boolean found() {
-        return value < Compiled.NEVER;
+        return value < CompiledProblem.NEVER;
     }
 
     /** True where every order that could have been better was looked at. */
@@ -162,7 +162,7 @@ final class Solver {
     }
 
     private void report() {
-        double reached = value == Compiled.NEVER ? Double.POSITIVE_INFINITY : (value + fixed) / SECOND;
-        watch.progress().accept(new Watch.Progress(reached, bound() / SECOND, successors.made));
+        double reached = value == CompiledProblem.NEVER ? Double.POSITIVE_INFINITY : (value + fixed) / SECOND;
+        watch.progress().accept(new SearchObserver.Progress(reached, bound() / SECOND, successors.made));
     }
 }

@@ -8,10 +8,10 @@ import org.jspecify.annotations.Nullable;
 final class Successors {
     private static final int MOST_LOOKS = 400;
 
-    private final Compiled c;
-    private final Bound bound;
-    private final Cursor cursor;
-    private final Cursor base;
+    private final CompiledProblem c;
+    private final LowerBound bound;
+    private final StateCursor cursor;
+    private final StateCursor base;
     private final int[] taken;
     private final long[] lagged;
     /** The only tasks to be done; null for all. */
@@ -23,11 +23,11 @@ final class Successors {
     /** How many states were made. */
     long made;
 
-    Successors(Compiled c) {
+    Successors(CompiledProblem c) {
         this.c = c;
-        this.bound = new Bound(c);
-        this.cursor = new Cursor(c);
-        this.base = new Cursor(c);
+        this.bound = new LowerBound(c);
+        this.cursor = new StateCursor(c);
+        this.base = new StateCursor(c);
         this.taken = new int[c.n];
         this.lagged = Bits.empty(c.n);
         for (int from : c.lagFrom) {
@@ -225,18 +225,18 @@ final class Successors {
     /** False where no order closes the windows that are open at the cursor in time. */
     private boolean closable() {
         looks = 0;
-        Cursor from = new Cursor(c);
+        StateCursor from = new StateCursor(c);
         from.set(cursor);
         return closes(from);
     }
 
-    private boolean closes(Cursor at) {
+    private boolean closes(StateCursor at) {
         if (!at.windowOpen() || ++looks > MOST_LOOKS) {
             return true;
         }
         for (int task = 0; task < c.n; task++) {
             if (at.free(task) && at.allowed(task)) {
-                Cursor next = new Cursor(c);
+                StateCursor next = new StateCursor(c);
                 next.set(at);
                 if (next.take(task) && closes(next)) {
                     return true;

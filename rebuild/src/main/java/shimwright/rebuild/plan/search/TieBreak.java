@@ -7,18 +7,18 @@ final class TieBreak {
     private TieBreak() {}
 
     /** The order with every task brought forward that was written earlier and costs nothing to bring forward. */
-    static int[] of(Compiled c, int[] order) {
+    static int[] of(CompiledProblem c, int[] order) {
         int[] tidy = order.clone();
         if (order.length > MOST) {
             return tidy;
         }
-        long cost = Evaluation.counted(c, tidy).orElse(Compiled.NEVER);
+        long cost = Evaluation.counted(c, tidy).orElse(CompiledProblem.NEVER);
         long[] members = Bits.empty(c.n);
         for (int task : order) {
             Bits.add(members, task);
         }
-        Cursor before = new Cursor(c);
-        Cursor trial = new Cursor(c);
+        StateCursor before = new StateCursor(c);
+        StateCursor trial = new StateCursor(c);
         for (int at = 0; at < tidy.length; at++) {
             for (int task = 0; task < tidy[at]; task++) {
                 boolean may = Bits.has(members, task) && before.free(task) && before.allowed(task);
@@ -31,7 +31,7 @@ final class TieBreak {
         return tidy;
     }
 
-    private static boolean kept(Cursor trial, Cursor before, int[] order, int at, int first, long cost) {
+    private static boolean kept(StateCursor trial, StateCursor before, int[] order, int at, int first, long cost) {
         trial.set(before);
         if (!trial.take(first)) {
             return false;

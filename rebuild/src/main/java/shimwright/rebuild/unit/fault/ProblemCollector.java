@@ -34,6 +34,7 @@ public final class ProblemCollector {
         keys = Map.copyOf(known);
     }
 
+    /** Keeps a problem, unless the same stands there already. */
     public void add(Place place, String fact, String hint) {
         found.add(new Found(place, fact, hint));
     }
@@ -53,6 +54,7 @@ public final class ProblemCollector {
         return new ProblemCollector(file);
     }
 
+    /** How many problems were kept. */
     public int count() {
         return found.size();
     }

@@ -8,9 +8,9 @@ import java.util.regex.Pattern;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Parsed;
+import shimwright.mechanics.quantity.MeasureUnit;
+import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
-import shimwright.mechanics.quantity.Unit;
 import shimwright.mechanics.quantity.Units;
 import shimwright.rebuild.unit.model.Quantity;
 
@@ -69,7 +69,7 @@ public final class QuantityText {
     }
 
     /** A value and half of its last written digit, both in SI. */
-    private record Written(double si, double half, Unit unit) {}
+    private record Written(double si, double half, MeasureUnit unit) {}
 
     private static Outcome<Written> written(String text, Kind kind) {
         Matcher parts = ONE.matcher(text.strip());
@@ -77,16 +77,16 @@ public final class QuantityText {
             return Outcome.refused(
                     Refusal.at("", "\"" + text + "\" has no unit", "Write it as " + text.strip() + " " + usual(kind)));
         }
-        Outcome<Parsed> parsed =
+        Outcome<ParsedQuantity> parsed =
                 hinted(Quantities.parse(text, kind, Units.of(kind).get(0), ""), kind);
-        if (parsed instanceof Outcome.Ok<Parsed> ok && ok.value().u().isPresent()) {
+        if (parsed instanceof Outcome.Ok<ParsedQuantity> ok && ok.value().u().isPresent()) {
             return Outcome.refused(Refusal.at("", "\"" + text + "\" carries an uncertainty", "Write the value alone"));
         }
         return parsed.map(p -> new Written(p.si(), half(parts, p), p.unit()));
     }
 
     /** The same, with something to do where a refusal only says the fact. */
-    private static Outcome<Parsed> hinted(Outcome<Parsed> parsed, Kind kind) {
+    private static Outcome<ParsedQuantity> hinted(Outcome<ParsedQuantity> parsed, Kind kind) {
         if (parsed.isOk()) {
             return parsed;
         }
@@ -96,7 +96,7 @@ public final class QuantityText {
                 .toList());
     }
 
-    private static double half(Matcher parts, Parsed parsed) {
+    private static double half(Matcher parts, ParsedQuantity parsed) {
         if (!parts.matches()) {
             return 0;
         }

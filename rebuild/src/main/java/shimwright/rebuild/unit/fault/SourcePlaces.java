@@ -10,6 +10,7 @@ public final class SourcePlaces {
 
     private final IdentityHashMap<Record, Spot> spots = new IdentityHashMap<>();
 
+    /** Keeps where a record and its keys stand, and whether it was read without a problem. */
     public void put(Record record, Place start, Map<String, Place> keys, boolean sound) {
         spots.put(record, new Spot(start, Map.copyOf(keys), sound));
     }

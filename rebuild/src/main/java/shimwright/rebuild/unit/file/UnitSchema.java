@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Unit;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Units;
 import shimwright.rebuild.unit.model.Component;
 import shimwright.rebuild.unit.model.Quantity;
@@ -187,7 +187,7 @@ public final class UnitSchema {
     }
 
     private Map<String, Object> quantity(String prefix, Kind kind, String pattern) {
-        String units = Units.of(kind).stream().map(Unit::symbol).collect(Collectors.joining(", "));
+        String units = Units.of(kind).stream().map(MeasureUnit::symbol).collect(Collectors.joining(", "));
         Map<String, Object> text = ordered("type", "string");
         text.put("pattern", pattern);
         text.put("$comment", "units: " + units);

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Unit;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Units;
 import shimwright.rebuild.unit.model.Component;
 import shimwright.rebuild.unit.model.Quantity;
@@ -154,19 +154,19 @@ final class UnitWriter {
     }
 
     private static String row(List<?> numbers, Kind kind) {
-        Unit unit = unit(numbers, kind);
+        MeasureUnit unit = unit(numbers, kind);
         List<String> digits =
                 numbers.stream().map(n -> digits((Double) n, unit)).toList();
         return String.join(" ", digits) + " " + symbol(unit);
     }
 
-    private static String symbol(Unit unit) {
+    private static String symbol(MeasureUnit unit) {
         return unit.equals(Units.UM_PER_M_K)
                 ? "um/m/K"
                 : unit.symbol().replace("·", ".").replace("°", "deg");
     }
 
-    private static Unit unit(List<?> numbers, Kind kind) {
+    private static MeasureUnit unit(List<?> numbers, Kind kind) {
         if (kind != Kind.TIME) {
             return Units.of(kind).get(0);
         }
@@ -175,7 +175,7 @@ final class UnitWriter {
         return hours ? Units.HOUR : minutes ? Units.MINUTE : Units.SECOND;
     }
 
-    private static String digits(Double si, Unit unit) {
+    private static String digits(Double si, MeasureUnit unit) {
         BigDecimal number = new BigDecimal(si.toString()).divide(BigDecimal.valueOf(unit.factor()), DUST);
         return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
     }

@@ -75,6 +75,7 @@ public record Component(String key, Field field, Kind kind, Type type, List<Reco
         return type instanceof ParameterizedType held && held.getRawType() == Optional.class;
     }
 
+    /** True where the key must be written in the file. */
     public boolean required() {
         return field.absent().equals(Field.REQUIRED);
     }

@@ -2,7 +2,7 @@ package shimwright.rebuild.unit.model;
 
 import java.util.List;
 import java.util.Optional;
-import shimwright.mechanics.quantity.Unit;
+import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Units;
 
 /** What is read off a gauge and judged by stated quantities: a check of a hold point or a wear limit. */
@@ -39,7 +39,7 @@ public interface Measurable {
      * The unit in which a bare number typed for it is taken: the one in which the file writes its limit, so that 0.5
      * beside a limit in bar is half a bar; the usual one of its kind where nothing is stated.
      */
-    default Unit bareUnit() {
+    default MeasureUnit bareUnit() {
         return stated().isEmpty()
                 ? Units.of(kind().quantity()).get(0)
                 : stated().get(0).unit();

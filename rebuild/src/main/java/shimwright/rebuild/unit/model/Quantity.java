@@ -2,12 +2,12 @@ package shimwright.rebuild.unit.model;
 
 import java.util.Objects;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.quantity.Unit;
+import shimwright.mechanics.quantity.MeasureUnit;
 
 /** A quantity of a check or a wear limit as the unit file states it: one value, not a record of the file with keys. */
 public final class Quantity {
     private final double si;
-    private final Unit unit;
+    private final MeasureUnit unit;
     private final String text;
 
     /**
@@ -17,7 +17,7 @@ public final class Quantity {
      * @param unit in which the file writes it
      * @param text as the file writes it, such as {@code 0.50 mm (0.0197 in)}
      */
-    public Quantity(double si, Unit unit, String text) {
+    public Quantity(double si, MeasureUnit unit, String text) {
         if (!Double.isFinite(si)) {
             throw new IllegalArgumentException("a stated quantity of " + si);
         }
@@ -32,7 +32,7 @@ public final class Quantity {
     }
 
     /** The unit in which the file writes it; the first where it writes it in two. */
-    public Unit unit() {
+    public MeasureUnit unit() {
         return unit;
     }
 
@@ -41,6 +41,7 @@ public final class Quantity {
         return text;
     }
 
+    /** What is measured, as its unit says. */
     public Kind kind() {
         return unit.kind();
     }

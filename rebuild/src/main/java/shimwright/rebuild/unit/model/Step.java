@@ -207,70 +207,87 @@ public record Step(
         return undo() == Undo.DESTROYS;
     }
 
+    /** The steps that must be done before, each with why. */
     public Map<String, Why> after() {
         return order.after();
     }
 
+    /** The reason in words, by the step it waits for. */
     public Map<String, String> because() {
         return order.because();
     }
 
+    /** What undoing the step costs. */
     public Undo undo() {
         return undoing.undo();
     }
 
+    /** Time to undo it without what stands on it, s. */
     public double undoTime() {
         return undoing.undoTime();
     }
 
+    /** What undoing it destroys, by name. */
     public List<String> destroys() {
         return undoing.destroys();
     }
 
+    /** The hold point accepted with the step; empty for none. */
     public String hold() {
         return care.hold();
     }
 
+    /** The time windows the step stands in. */
     public List<String> windows() {
         return care.windows();
     }
 
+    /** The mistake that is easily made here; may be empty. */
     public String trap() {
         return care.trap();
     }
 
+    /** Which way the part goes in; may be empty. */
     public String route() {
         return care.route();
     }
 
+    /** Items put onto a sub-assembly here. */
     public List<String> builds() {
         return parts.builds();
     }
 
+    /** Items that are in the unit once the step is done. */
     public List<String> installs() {
         return parts.installs();
     }
 
+    /** Items that are taken out again. */
     public List<String> removes() {
         return parts.removes();
     }
 
+    /** Fasteners tightened here. */
     public List<String> fasteners() {
         return parts.fasteners();
     }
 
+    /** How many of a set are tightened here, by fastener; all of those not named. */
     public Map<String, Integer> tightened() {
         return parts.tightened();
     }
 
+    /** Consumables used here. */
     public List<String> consumables() {
         return parts.consumables();
     }
 
+    /** The clearance that is read here; empty for none. */
     public String clearance() {
         return reading.clearance();
     }
 
+    /** Which reading of that clearance is taken. */
     public Phase phase() {
         return reading.phase();
     }

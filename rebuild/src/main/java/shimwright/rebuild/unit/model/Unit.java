@@ -72,6 +72,7 @@ public record Unit(UnitType type, String variant) {
         return mapped(type.variants(), variant, "variant");
     }
 
+    /** The step of that id; an id that the unit does not have is a bug and throws. */
     public Step step(String id) {
         return listed(type.steps(), Step::id, id, "step");
     }
@@ -81,54 +82,67 @@ public record Unit(UnitType type, String variant) {
         return type.steps().stream().filter(s -> s.id().equals(id)).findFirst();
     }
 
+    /** The clearance of that id; an id that the unit does not have is a bug and throws. */
     public Clearance clearance(String id) {
         return listed(type.clearances(), Clearance::id, id, "clearance");
     }
 
+    /** The item of that id; an id that the unit does not have is a bug and throws. */
     public Item item(String id) {
         return listed(type.items(), Item::id, id, "item");
     }
 
+    /** The hold point of that id; an id that the unit does not have is a bug and throws. */
     public HoldPoint holdPoint(String id) {
         return listed(type.holdPoints(), HoldPoint::id, id, "hold point");
     }
 
+    /** The fastener of that id; an id that the unit does not have is a bug and throws. */
     public Fastener fastener(String id) {
         return listed(type.fasteners(), Fastener::id, id, "fastener");
     }
 
+    /** The consumable of that id; an id that the unit does not have is a bug and throws. */
     public Consumable consumable(String id) {
         return listed(type.consumables(), Consumable::id, id, "consumable");
     }
 
+    /** The time window of that id; an id that the unit does not have is a bug and throws. */
     public Window window(String id) {
         return listed(type.windows(), Window::id, id, "window");
     }
 
+    /** The wear limit of that id; an id that the unit does not have is a bug and throws. */
     public WearLimit wearLimit(String id) {
         return listed(type.wearLimits(), WearLimit::id, id, "wear limit");
     }
 
+    /** The pair of gears of that id; an id that the unit does not have is a bug and throws. */
     public GearPair gear(String id) {
         return listed(type.gears(), GearPair::id, id, "gear pair");
     }
 
+    /** The bearing of that id; an id that the unit does not have is a bug and throws. */
     public Bearing bearing(String id) {
         return listed(type.bearings(), Bearing::id, id, "bearing");
     }
 
+    /** The shaft of that id; an id that the unit does not have is a bug and throws. */
     public Section.Shaft shaft(String id) {
         return listed(type.section().shafts(), Section.Shaft::id, id, "shaft");
     }
 
+    /** The station of that id; an id that the unit does not have is a bug and throws. */
     public Station station(String id) {
         return mapped(type.stations(), id, "station");
     }
 
+    /** The material of that id; an id that the unit does not have is a bug and throws. */
     public Material material(String id) {
         return mapped(type.materials(), id, "material");
     }
 
+    /** The shim family of that id; an id that the unit does not have is a bug and throws. */
     public ShimFamily shimFamily(String id) {
         return mapped(type.shimFamilies(), id, "shim family");
     }

@@ -23,7 +23,7 @@ class CrewTest {
     }
 
     private static List<String> facts(Project project) {
-        return Crew.least(project, new Effort(1000), () -> false).refusals().stream()
+        return Crew.least(project, new ConflictLimit(1000), () -> false).refusals().stream()
                 .map(Refusal::fact)
                 .toList();
     }
@@ -70,24 +70,26 @@ class CrewTest {
                 List.of(PRESS),
                 List.of(a, b, c, d),
                 List.of(Link.after(a, "b", 0, ""), Link.within(a, b, 2, ""), Link.after(c, "d", 0, "")));
-        Outcome<Timetable> none = Crew.least(project, new Effort(0), () -> false);
+        Outcome<Timetable> none = Crew.least(project, new ConflictLimit(0), () -> false);
         assertThat(none.refusals()).hasSize(1);
         assertThat(none.refusals().get(0).fact()).contains("not proven");
-        assertThat(Crew.least(project, new Effort(100), () -> false)
+        assertThat(Crew.least(project, new ConflictLimit(100), () -> false)
                         .orElseThrow()
                         .span())
                 .isEqualTo(29);
-        assertThat(Crew.least(project, new Effort(100), () -> true).isOk()).isFalse();
+        assertThat(Crew.least(project, new ConflictLimit(100), () -> true).isOk())
+                .isFalse();
     }
 
     @Test
     void nothingToDoIsDoneAtOnceAndWhatIsMadeWronglyThrows() {
-        Timetable nothing = Crew.least(new Project(List.of(PRESS), List.of(), List.of()), new Effort(1), () -> false)
+        Timetable nothing = Crew.least(
+                        new Project(List.of(PRESS), List.of(), List.of()), new ConflictLimit(1), () -> false)
                 .orElseThrow();
         assertThat(nothing).isEqualTo(new Timetable(Map.of(), 0, 0, true, 0));
         assertThatThrownBy(() -> new Resource("r", "", 0)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> at("", 1)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Effort(-1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new ConflictLimit(-1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Timetable(Map.of(), 3, 4, false, 0)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Project(List.of(), List.of(at("a", 1, "press")), List.of()))
                 .hasMessage("nothing is called press");
@@ -103,12 +105,16 @@ class CrewTest {
         SplittableRandom random = new SplittableRandom(3);
         for (int time = 0; time < 12; time++) {
             Project project = larger(random, 40);
-            Timetable little = Crew.least(project, new Effort(50), () -> false).orElseThrow();
-            Timetable more = Crew.least(project, new Effort(3000), () -> false).orElseThrow();
-            assertThat(Crew.least(project, new Effort(3000), () -> false).orElseThrow())
+            Timetable little =
+                    Crew.least(project, new ConflictLimit(50), () -> false).orElseThrow();
+            Timetable more =
+                    Crew.least(project, new ConflictLimit(3000), () -> false).orElseThrow();
+            assertThat(Crew.least(project, new ConflictLimit(3000), () -> false).orElseThrow())
                     .isEqualTo(more);
-            assertThat(Check.faults(project, little.starts(), little.span())).isEmpty();
-            assertThat(Check.faults(project, more.starts(), more.span())).isEmpty();
+            assertThat(TimetableCheck.faults(project, little.starts(), little.span()))
+                    .isEmpty();
+            assertThat(TimetableCheck.faults(project, more.starts(), more.span()))
+                    .isEmpty();
             assertThat(more.span()).isBetween(little.bound(), little.span());
             assertThat(more.bound()).isBetween(little.bound(), more.span());
         }

@@ -16,11 +16,11 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
-import shimwright.rebuild.plan.GettingReady;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.Present;
+import shimwright.rebuild.plan.StepSetUps;
 import shimwright.rebuild.plan.model.Cost;
 import shimwright.rebuild.unit.model.Step;
 
@@ -38,7 +38,7 @@ class EstimateTest {
         for (String one : after) {
             waits.put(one, 0.0);
         }
-        return new UncertainTask(id, waits, Spread.plusMinus(minutes, 0));
+        return new UncertainTask(id, waits, ThreePoint.plusMinus(minutes, 0));
     }
 
     private static Forecast forecast(List<UncertainTask> tasks, List<Arrival> arrivals) {
@@ -61,9 +61,10 @@ class EstimateTest {
     void aChainHasTheTextbookMeanAndVariance() {
         // mean (a + 4 m + b)/6, variance ((b - a)/6)^2, both add up along a chain (usual three-point rules, from
         // memory)
-        List<Spread> spreads = List.of(new Spread(20, 30, 70), new Spread(5, 5, 11), new Spread(40, 95, 100));
+        List<ThreePoint> spreads =
+                List.of(new ThreePoint(20, 30, 70), new ThreePoint(5, 5, 11), new ThreePoint(40, 95, 100));
         List<UncertainTask> chain = new ArrayList<>();
-        for (Spread spread : spreads) {
+        for (ThreePoint spread : spreads) {
             String id = "t" + chain.size();
             chain.add(new UncertainTask(
                     id, chain.isEmpty() ? Map.of() : Map.of("t" + (chain.size() - 1), 0.0), spread));
@@ -78,7 +79,7 @@ class EstimateTest {
     @Property(tries = 20)
     void everyDrawLiesWithinAndMeanAndDeviationAreThoseOfTheThreePoints(
             @ForAll @DoubleRange(min = 0, max = 1) double likely) {
-        Spread spread = new Spread(0, likely, 1);
+        ThreePoint spread = new ThreePoint(0, likely, 1);
         SplittableRandom random = new SplittableRandom(5);
         int n = 20_000;
         double sum = 0;
@@ -96,12 +97,12 @@ class EstimateTest {
     @Test
     void aLatePartIsTheWholePathUntilItComes() {
         // the part comes on Monday the 9th; a is done by then, b waits for it
-        Arrival part = new Arrival("part", LocalDate.of(2026, 3, 9), Spread.plusMinus(0, 0));
+        Arrival part = new Arrival("part", LocalDate.of(2026, 3, 9), ThreePoint.plusMinus(0, 0));
         Forecast f = forecast(List.of(task("a", 60), task("b", 30, "a", "part")), List.of(part));
         assertThat(f.middle()).isEqualTo(LocalDate.of(2026, 3, 9));
         assertThat(f.critical()).containsExactly(Map.entry("part", 1.0), Map.entry("b", 1.0));
         // seven days late in the worst case, three days' spread around: a range of days
-        Arrival odd = new Arrival("part", LocalDate.of(2026, 3, 9), new Spread(-2, 0, 14));
+        Arrival odd = new Arrival("part", LocalDate.of(2026, 3, 9), new ThreePoint(-2, 0, 14));
         Forecast wide = forecast(List.of(task("a", 60), task("b", 30, "a", "part")), List.of(odd));
         assertThat(wide.early()).isBefore(wide.late());
         assertThat(wide.critical().get("part")).isEqualTo(1.0);
@@ -111,7 +112,7 @@ class EstimateTest {
     void whatCanBeDoneIsDoneWhileSomethingCures() {
         // a until 18:30; b may go on 3 h later, at 21:30, after the evening: Tuesday. c fills Monday
         List<UncertainTask> tasks = List.of(
-                task("a", 30), new UncertainTask("b", Map.of("a", 3.0), Spread.plusMinus(60, 0)), task("c", 60));
+                task("a", 30), new UncertainTask("b", Map.of("a", 3.0), ThreePoint.plusMinus(60, 0)), task("c", 60));
         Forecast f = forecast(tasks, List.of());
         assertThat(f.middle()).isEqualTo(LocalDate.of(2026, 3, 3));
         assertThat(f.critical()).containsExactly(Map.entry("a", 1.0), Map.entry("b", 1.0));
@@ -129,7 +130,7 @@ class EstimateTest {
         assertThat(one.early()).isBeforeOrEqualTo(one.middle());
         assertThat(one.middle()).isBeforeOrEqualTo(one.late());
         List<UncertainTask> bad =
-                List.of(task("a", 10, "z"), task("a", 10), new UncertainTask("b", Map.of(), new Spread(-1, 0, 1)));
+                List.of(task("a", 10, "z"), task("a", 10), new UncertainTask("b", Map.of(), new ThreePoint(-1, 0, 1)));
         assertThat(Estimate.of(bad, List.of(), new Evenings(LocalTime.NOON, Map.of(), Set.of()), MONDAY, 5, 1)
                         .refusals())
                 .hasSize(5);
@@ -141,8 +142,8 @@ class EstimateTest {
     @Test
     void turningWalkingAndToolsAreInItAsThePlanHasThem() {
         Plan plan = Planner.lay(DemoUnit.A, Map.of(), Set.of()).orElseThrow();
-        Present present = Present.of(Set.of());
-        Map<String, Double> ready = GettingReady.before(DemoUnit.A, Map.of(), present, plan);
+        BuildState present = BuildState.of(Set.of());
+        Map<String, Double> ready = StepSetUps.before(DemoUnit.A, Map.of(), present, plan);
         Cost cost = plan.cost();
         assertThat(ready.keySet())
                 .containsExactlyElementsOf(plan.ahead().stream().map(Step::id).toList());

@@ -8,27 +8,27 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.Present;
 import shimwright.rebuild.plan.evening.Tonight.NotTonight;
 import shimwright.rebuild.plan.evening.Tonight.Timed;
 import shimwright.rebuild.plan.evening.Tonight.Why;
-import shimwright.rebuild.plan.search.Budget;
-import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.plan.search.SearchBudget;
+import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.model.Step;
 
 /** Evenings of the demo unit: common practice, no source. */
 class EveningPlanTest {
     private static final Order ORDER = Order.of(DemoUnit.A, Map.of());
 
-    private static Plan plan(Present present) {
-        return Planner.lay(DemoUnit.A, Map.of(), present, Budget.page(), Watch.nobody(), List.of())
+    private static Plan plan(BuildState present) {
+        return Planner.lay(DemoUnit.A, Map.of(), present, SearchBudget.page(), SearchObserver.nobody(), List.of())
                 .orElseThrow();
     }
 
-    private static Tonight tonight(Present present, double minutes, int persons) {
+    private static Tonight tonight(BuildState present, double minutes, int persons) {
         return EveningPlan.tonight(DemoUnit.A, Map.of(), present, plan(present), new Evening(60 * minutes, persons));
     }
 
@@ -44,7 +44,7 @@ class EveningPlanTest {
         int evenings = 0;
         while (done.size() < ORDER.steps().size()) {
             ago.replaceAll((id, seconds) -> seconds + 86_400);
-            Tonight tonight = tonight(new Present(done, true, ago, Map.of()), 240, 2);
+            Tonight tonight = tonight(new BuildState(done, true, ago, Map.of()), 240, 2);
             assertThat(++evenings).as("evenings, at " + done.size()).isLessThan(12);
             assertThat(tonight.left()).isNotNegative();
             double now = 0;
@@ -69,7 +69,7 @@ class EveningPlanTest {
     @Test
     void aWindowThatDoesNotFitIsNotOpened() {
         List<String> done = new ArrayList<>(ORDER.leadingTo("R02"));
-        Tonight tonight = tonight(Present.inOrder(done), 20, 2);
+        Tonight tonight = tonight(BuildState.inOrder(done), 20, 2);
         assertThat(steps(tonight)).doesNotContain("R02");
         assertThat(tonight.notTonight())
                 .filteredOn(n -> n.step().id().equals("R02"))
@@ -80,15 +80,16 @@ class EveningPlanTest {
                 });
         List<String> opened = new ArrayList<>(done);
         opened.add("R02");
-        assertThat(steps(tonight(Present.inOrder(opened), 5, 2))).startsWith("R03", "R04");
+        assertThat(steps(tonight(BuildState.inOrder(opened), 5, 2))).startsWith("R03", "R04");
     }
 
     @Test
     void whatIsAwaitedIsPassedOverAndTheRestGoesOn() {
-        List<String> first =
-                plan(Present.inOrder(List.of())).ahead().stream().map(Step::id).toList();
+        List<String> first = plan(BuildState.inOrder(List.of())).ahead().stream()
+                .map(Step::id)
+                .toList();
         String awaited = first.get(4);
-        Present present = new Present(first.subList(0, 4), true, Map.of(), Map.of(awaited, 3 * 86_400.0));
+        BuildState present = new BuildState(first.subList(0, 4), true, Map.of(), Map.of(awaited, 3 * 86_400.0));
         Tonight tonight = tonight(present, 180, 2);
         assertThat(steps(tonight)).isNotEmpty().doesNotContain(awaited);
         assertThat(tonight.notTonight())
@@ -98,20 +99,20 @@ class EveningPlanTest {
 
     @Test
     void whatNeedsTwoPeopleWaitsForThem() {
-        for (NotTonight not : tonight(Present.inOrder(List.of()), 100_000, 1).notTonight()) {
+        for (NotTonight not : tonight(BuildState.inOrder(List.of()), 100_000, 1).notTonight()) {
             assertThat(not.why()).isIn(Why.HANDS, Why.BEHIND, Why.SPARED, Why.CURES);
         }
-        assertThat(tonight(Present.inOrder(List.of()), 100_000, 1).notTonight())
+        assertThat(tonight(BuildState.inOrder(List.of()), 100_000, 1).notTonight())
                 .extracting(NotTonight::why)
                 .contains(Why.HANDS);
-        assertThat(tonight(Present.inOrder(List.of()), 100_000, 2).notTonight())
+        assertThat(tonight(BuildState.inOrder(List.of()), 100_000, 2).notTonight())
                 .extracting(NotTonight::why)
                 .doesNotContain(Why.HANDS);
     }
 
     @Test
     void noTimeNothingBegun() {
-        Tonight tonight = tonight(Present.inOrder(List.of()), 0, 1);
+        Tonight tonight = tonight(BuildState.inOrder(List.of()), 0, 1);
         assertThat(tonight.steps()).isEmpty();
         assertThat(tonight.stop()).isEmpty();
         assertThat(tonight.notTonight()).isNotEmpty();

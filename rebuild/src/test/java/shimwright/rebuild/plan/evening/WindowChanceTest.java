@@ -10,16 +10,16 @@ import java.util.Set;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.Present;
 
 /** Chances against the normal distribution of Hipparchus, a general-purpose library. */
 class WindowChanceTest {
     private static final Plan PLAN = Planner.lay(DemoUnit.A, Map.of(), Set.of()).orElseThrow();
 
     private static List<WindowChance> chances(double share) {
-        return WindowChance.of(DemoUnit.A, Map.of(), Present.inOrder(List.of()), PLAN, share);
+        return WindowChance.of(DemoUnit.A, Map.of(), BuildState.inOrder(List.of()), PLAN, share);
     }
 
     @Test

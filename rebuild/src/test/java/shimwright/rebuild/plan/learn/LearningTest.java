@@ -64,14 +64,14 @@ class LearningTest {
 
     private static final Order TRUTH = Order.of(DemoUnit.A, Map.of("O1", "late"));
 
-    private static List<Off> demo() {
-        List<Off> strip = new ArrayList<>();
+    private static List<RemovedParts> demo() {
+        List<RemovedParts> strip = new ArrayList<>();
         Set<String> off = new HashSet<>();
         for (List<String> steps : STRIP) {
             Set<String> items = new LinkedHashSet<>();
             steps.forEach(id -> items.addAll(DemoUnit.A.step(id).installs()));
             items.removeIf(item -> !off.add(item));
-            strip.add(new Off(steps.get(0), String.join(" ", steps), List.copyOf(items)));
+            strip.add(new RemovedParts(steps.get(0), String.join(" ", steps), List.copyOf(items)));
         }
         return strip;
     }
@@ -80,7 +80,7 @@ class LearningTest {
      * What leads to what by the demo file, for what came off together as one: for each part those that go in after it. Only
      * what the strip-down keeps: rail 5/R came out through the bulkhead, against the order of going in (demo source PL-7).
      */
-    private static Map<String, Set<String>> truth(List<Off> strip) {
+    private static Map<String, Set<String>> truth(List<RemovedParts> strip) {
         Map<String, Set<String>> truth = new LinkedHashMap<>();
         for (int then = 0; then < strip.size(); then++) {
             Set<String> before = new HashSet<>();
@@ -94,7 +94,7 @@ class LearningTest {
                 }
             }
         }
-        for (Off off : strip) {
+        for (RemovedParts off : strip) {
             Set<String> after = truth.getOrDefault(off.id(), Set.of());
             for (Set<String> others : truth.values()) {
                 if (others.contains(off.id())) {
@@ -107,7 +107,7 @@ class LearningTest {
 
     private static final Map<String, Set<String>> DEMO = truth(demo());
 
-    private static boolean leads(Off first, Off then) {
+    private static boolean leads(RemovedParts first, RemovedParts then) {
         return DEMO.getOrDefault(first.id(), Set.of()).contains(then.id());
     }
 
@@ -120,7 +120,7 @@ class LearningTest {
         return now;
     }
 
-    private static void isTheTruth(Learning learnt, List<Off> strip) {
+    private static void isTheTruth(Learning learnt, List<RemovedParts> strip) {
         for (int then = 0; then < strip.size(); then++) {
             for (int first = then + 1; first < strip.size(); first++) {
                 assertThat(learnt.waits(strip.get(first).id(), strip.get(then).id()))
@@ -133,7 +133,7 @@ class LearningTest {
 
     @Test
     void theDemoStripDownIsLearntWithFewerQuestionsThanPairs() {
-        List<Off> strip = demo();
+        List<RemovedParts> strip = demo();
         int pairs = strip.size() * (strip.size() - 1) / 2;
         Learning plain = ask(Learning.of(strip));
         isTheTruth(plain, strip);
@@ -149,7 +149,7 @@ class LearningTest {
     /** Every open pair from the front, what follows from answers left out. */
     private static int naive(Learning start) {
         Learning now = start;
-        List<Off> parts = start.parts();
+        List<RemovedParts> parts = start.parts();
         for (int i = 0; i < parts.size(); i++) {
             for (int j = i + 1; j < parts.size(); j++) {
                 Question question = new Question(parts.get(i), parts.get(j), now.open());
@@ -161,10 +161,10 @@ class LearningTest {
         return now.asked();
     }
 
-    private static List<Off> plainParts(int n) {
-        List<Off> strip = new ArrayList<>();
+    private static List<RemovedParts> plainParts(int n) {
+        List<RemovedParts> strip = new ArrayList<>();
         for (int i = 0; i < n; i++) {
-            strip.add(new Off("p" + i, "part \"" + i + "\" \\ with: odd # marks", List.of()));
+            strip.add(new RemovedParts("p" + i, "part \"" + i + "\" \\ with: odd # marks", List.of()));
         }
         return strip;
     }
@@ -173,7 +173,7 @@ class LearningTest {
     void anyTrueOrderIsLearntAndTheOrderSeenIsAlwaysLawful(@ForAll long seed) {
         Random random = new Random(seed);
         int n = 2 + random.nextInt(9);
-        List<Off> strip = plainParts(n);
+        List<RemovedParts> strip = plainParts(n);
         // a true order that the strip-down keeps: off later = in earlier
         boolean[][] truth = new boolean[n][n];
         for (int a = n - 1; a >= 0; a--) {
@@ -206,7 +206,7 @@ class LearningTest {
     }
 
     /** Another strip-down that keeps the true order. */
-    private static List<String> another(Random random, boolean[][] truth, List<Off> strip) {
+    private static List<String> another(Random random, boolean[][] truth, List<RemovedParts> strip) {
         List<Integer> left = new ArrayList<>();
         for (int i = 0; i < strip.size(); i++) {
             left.add(i);
@@ -227,7 +227,7 @@ class LearningTest {
     private static void seenIsLawful(Learning learning) {
         Map<String, Map<String, Boolean>> order = learning.order();
         Set<String> gone = new HashSet<>();
-        for (Off off : learning.parts()) {
+        for (RemovedParts off : learning.parts()) {
             assertThat(gone).containsAll(order.getOrDefault(off.id(), Map.of()).keySet());
             gone.add(off.id());
         }
@@ -236,12 +236,13 @@ class LearningTest {
     @Property(tries = 20)
     void whatIsWrittenIsReadWithoutAProblemAndSaysTheSame(@ForAll long seed) {
         Random random = new Random(seed);
-        List<Off> strip = plainParts(1 + random.nextInt(8));
+        List<RemovedParts> strip = plainParts(1 + random.nextInt(8));
         Learning now = Learning.of(strip);
         for (int i = random.nextInt(6); i > 0 && now.next().isPresent(); i--) {
             now = now.answered(now.next().orElseThrow(), random.nextBoolean());
         }
-        List<Off> laid = StepText.grouped(now, off -> off.id().length() > 1 && random.nextBoolean() ? "g" : "h");
+        List<RemovedParts> laid =
+                StepText.grouped(now, off -> off.id().length() > 1 && random.nextBoolean() ? "g" : "h");
         String text = UnitFiles.starter().stripTrailing() + "\n" + StepText.yaml(now, laid, "L", "UP");
         UnitFiles.Result read = UnitFiles.read("u.yaml", text);
         assertThat(read.problems()).isEmpty();

@@ -9,29 +9,41 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.demo.DemoUnit;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.Present;
-import shimwright.rebuild.plan.crew.Effort;
-import shimwright.rebuild.plan.people.Share.Why;
-import shimwright.rebuild.plan.search.Budget;
-import shimwright.rebuild.plan.search.Watch;
+import shimwright.rebuild.plan.crew.ConflictLimit;
+import shimwright.rebuild.plan.people.CrewPlan.Why;
+import shimwright.rebuild.plan.search.SearchBudget;
+import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
 /** The demo unit with one and with more people, followed by a check of its own. */
 class PeopleTest {
     private static Plan plan(Unit unit, List<String> done) {
-        return Planner.lay(unit, Map.of(), Present.inOrder(done), Budget.page(), Watch.nobody(), List.of())
+        return Planner.lay(
+                        unit,
+                        Map.of(),
+                        BuildState.inOrder(done),
+                        SearchBudget.page(),
+                        SearchObserver.nobody(),
+                        List.of())
                 .orElseThrow();
     }
 
-    private static Share share(Unit unit, List<String> done, int persons, long effort) {
-        Outcome<Share> found = People.share(
-                unit, Map.of(), Present.inOrder(done), plan(unit, done), persons, new Effort(effort), () -> false);
-        Share share = found.orElseThrow();
-        assertThat(Followed.faults(unit, Order.of(unit, Map.of()), share, Set.copyOf(done)))
+    private static CrewPlan share(Unit unit, List<String> done, int persons, long effort) {
+        Outcome<CrewPlan> found = People.share(
+                unit,
+                Map.of(),
+                BuildState.inOrder(done),
+                plan(unit, done),
+                persons,
+                new ConflictLimit(effort),
+                () -> false);
+        CrewPlan share = found.orElseThrow();
+        assertThat(PeopleCheck.faults(unit, Order.of(unit, Map.of()), share, Set.copyOf(done)))
                 .isEmpty();
         assertThat(share.bound()).isLessThanOrEqualTo(share.seconds());
         assertThat(share.proven()).isEqualTo(share.bound() == share.seconds());
@@ -43,8 +55,8 @@ class PeopleTest {
     void twoAreFasterThanOneButNotTwiceBecauseTheCaseIsOne() {
         for (Unit unit : List.of(DemoUnit.A, DemoUnit.B)) {
             long began = System.nanoTime();
-            Share alone = share(unit, List.of(), 1, 100);
-            Share two = share(unit, List.of(), 2, 2000);
+            CrewPlan alone = share(unit, List.of(), 1, 100);
+            CrewPlan two = share(unit, List.of(), 2, 2000);
             if (Boolean.getBoolean("shimwright.figures")) {
                 System.out.printf(
                         Locale.ROOT,
@@ -80,8 +92,8 @@ class PeopleTest {
                 plan(DemoUnit.A, List.of()).ahead().stream().map(Step::id).toList();
         for (int done : List.of(20, 45, whole.indexOf("R02") + 1, 80, whole.size() - 1, whole.size())) {
             List<String> before = whole.subList(0, done);
-            Share alone = share(DemoUnit.A, before, 1, 50);
-            Share two = share(DemoUnit.A, before, 2, 200);
+            CrewPlan alone = share(DemoUnit.A, before, 1, 50);
+            CrewPlan two = share(DemoUnit.A, before, 2, 200);
             assertThat(two.seconds()).isLessThanOrEqualTo(alone.seconds());
             assertThat(two.parts().stream().filter(part -> part.step().isPresent()))
                     .hasSize(whole.size() - done);
@@ -91,13 +103,13 @@ class PeopleTest {
     @Test
     void itIsTheSameEachTimeAndStopsWhenTold() {
         assertThat(share(DemoUnit.B, List.of(), 2, 100)).isEqualTo(share(DemoUnit.B, List.of(), 2, 100));
-        Outcome<Share> stopped = People.share(
+        Outcome<CrewPlan> stopped = People.share(
                 DemoUnit.B,
                 Map.of(),
-                Present.of(Set.of()),
+                BuildState.of(Set.of()),
                 plan(DemoUnit.B, List.of()),
                 2,
-                new Effort(1_000_000),
+                new ConflictLimit(1_000_000),
                 () -> true);
         stopped.refusals().forEach(refusal -> assertThat(refusal.fact()).contains("not proven"));
     }
@@ -107,13 +119,13 @@ class PeopleTest {
         List<String> whole =
                 plan(DemoUnit.A, List.of()).ahead().stream().map(Step::id).toList();
         List<String> done = whole.subList(0, whole.indexOf("R02") + 1);
-        Present late = new Present(done, true, Map.of("R02", 3600.0), Map.of());
-        Plan plan = Planner.lay(DemoUnit.A, Map.of(), late, Budget.page(), Watch.nobody(), List.of())
+        BuildState late = new BuildState(done, true, Map.of("R02", 3600.0), Map.of());
+        Plan plan = Planner.lay(DemoUnit.A, Map.of(), late, SearchBudget.page(), SearchObserver.nobody(), List.of())
                 .orElseThrow();
         assertThat(plan.late()).hasSize(1);
-        Share two = People.share(DemoUnit.A, Map.of(), late, plan, 2, new Effort(100), () -> false)
+        CrewPlan two = People.share(DemoUnit.A, Map.of(), late, plan, 2, new ConflictLimit(100), () -> false)
                 .orElseThrow();
-        assertThat(Followed.faults(DemoUnit.A, Order.of(DemoUnit.A, Map.of()), two, Set.copyOf(done)))
+        assertThat(PeopleCheck.faults(DemoUnit.A, Order.of(DemoUnit.A, Map.of()), two, Set.copyOf(done)))
                 .isEmpty();
     }
 }

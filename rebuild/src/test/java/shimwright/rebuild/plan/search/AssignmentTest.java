@@ -10,10 +10,10 @@ import org.junit.jupiter.api.Test;
 
 /** The bound by assignment against all assignments and against all orders of small problems. */
 class AssignmentTest {
-    private static final long NEVER = Compiled.NEVER;
+    private static final long NEVER = CompiledProblem.NEVER;
 
     /** Cheapest way to give every column a row of its own, tried one by one; the present state is the last row. */
-    private static long all(Compiled c, Cursor at, List<Integer> columns, Set<Integer> taken) {
+    private static long all(CompiledProblem c, StateCursor at, List<Integer> columns, Set<Integer> taken) {
         if (columns.isEmpty()) {
             return 0;
         }
@@ -31,7 +31,7 @@ class AssignmentTest {
         return Math.min(least, NEVER);
     }
 
-    private static boolean mayFollow(Compiled c, Cursor at, int from, int to) {
+    private static boolean mayFollow(CompiledProblem c, StateCursor at, int from, int to) {
         if (from == c.n) {
             return to == c.n ? Bits.within(c.all, at.done) : Bits.within(c.ancestors[to], at.done);
         }
@@ -45,11 +45,11 @@ class AssignmentTest {
         return from != to && !between && !Bits.has(c.ancestors[from], to);
     }
 
-    private static long price(Compiled c, Cursor at, int from, int to) {
+    private static long price(CompiledProblem c, StateCursor at, int from, int to) {
         if (to == c.n) {
             return 0;
         }
-        Cursor there = new Cursor(c);
+        StateCursor there = new StateCursor(c);
         there.set(at);
         if (from < c.n) {
             there.orientation = c.ready.orientation[from] < 0 ? c.ready.orientations : c.ready.orientation[from];
@@ -60,7 +60,7 @@ class AssignmentTest {
         return there.setUp(to);
     }
 
-    private static List<Integer> columns(Compiled c, Cursor at) {
+    private static List<Integer> columns(CompiledProblem c, StateCursor at) {
         List<Integer> columns = new ArrayList<>();
         for (int j = 0; j < c.n; j++) {
             if (!Bits.has(at.done, j)) {
@@ -75,16 +75,16 @@ class AssignmentTest {
     void itIsTheLeastOfAllAssignmentsFromTheStartAndAfterEveryStep() {
         int compared = 0;
         for (int seed = 0; seed < 300; seed++) {
-            Compiled c = Compiled.of(Problems.small(seed));
+            CompiledProblem c = CompiledProblem.of(RandomProblems.small(seed));
             Random random = new Random(seed);
             Assignment assignment = new Assignment(c);
-            Cursor at = new Cursor(c);
+            StateCursor at = new StateCursor(c);
             boolean kept = true;
             while (kept && !at.finished()) {
                 assertThat(assignment.at(at)).as("problem %d", seed).isEqualTo(all(c, at, columns(c, at), Set.of()));
-                List<Cursor> next = new ArrayList<>();
+                List<StateCursor> next = new ArrayList<>();
                 for (int task = 0; task < c.n; task++) {
-                    Cursor then = new Cursor(c);
+                    StateCursor then = new StateCursor(c);
                     then.set(at);
                     if (at.free(task) && then.take(task)) {
                         next.add(then);
@@ -105,10 +105,10 @@ class AssignmentTest {
     void noOrderCostsLess() {
         int compared = 0;
         for (int seed = 0; seed < 300; seed++) {
-            Compiled c = Compiled.of(Problems.small(seed));
+            CompiledProblem c = CompiledProblem.of(RandomProblems.small(seed));
             Enumeration all = Enumeration.of(c.problem);
             if (all.best < Double.POSITIVE_INFINITY) {
-                double least = (c.work + new Assignment(c).at(new Cursor(c))) / 1e3;
+                double least = (c.work + new Assignment(c).at(new StateCursor(c))) / 1e3;
                 assertThat(least).as("problem %d", seed).isLessThanOrEqualTo(all.best + 1e-6);
                 compared++;
             }
@@ -119,11 +119,11 @@ class AssignmentTest {
     @Test
     void afterATripBackItIsTheSame() {
         for (int seed = 0; seed < 200; seed++) {
-            Compiled c = Compiled.of(Problems.small(seed));
+            CompiledProblem c = CompiledProblem.of(RandomProblems.small(seed));
             Assignment assignment = new Assignment(c);
-            Cursor start = new Cursor(c);
+            StateCursor start = new StateCursor(c);
             long first = assignment.at(start);
-            Cursor later = new Cursor(c);
+            StateCursor later = new StateCursor(c);
             for (int task = 0; task < c.n; task++) {
                 if (later.free(task)) {
                     later.take(task);

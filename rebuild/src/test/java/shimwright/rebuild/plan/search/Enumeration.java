@@ -5,12 +5,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import shimwright.rebuild.plan.lawful.Lawful;
-import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.Task;
 
 /** Every order of a small problem, followed by the independent check. */
 final class Enumeration {
-    private final Problem problem;
+    private final SequencingProblem problem;
     private final List<String> order = new ArrayList<>();
     private final Set<String> gone = new HashSet<>();
     double best = Double.POSITIVE_INFINITY;
@@ -18,11 +18,11 @@ final class Enumeration {
     /** An order of that cost; empty where there is none. */
     List<String> at = List.of();
 
-    private Enumeration(Problem problem) {
+    private Enumeration(SequencingProblem problem) {
         this.problem = problem;
     }
 
-    static Enumeration of(Problem problem) {
+    static Enumeration of(SequencingProblem problem) {
         Enumeration all = new Enumeration(problem);
         all.extend();
         return all;

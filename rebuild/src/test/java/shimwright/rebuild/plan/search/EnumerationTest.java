@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Outcome;
-import shimwright.rebuild.plan.SecondCheck;
+import shimwright.rebuild.plan.OrderCheck;
 import shimwright.rebuild.plan.lawful.Lawful;
-import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.SequencingProblem;
 
 /**
  * The search against every order of small problems with turns that are metric and not, windows, waits, arrivals, risks and weights, started and not. More of them with
@@ -21,24 +21,25 @@ class EnumerationTest {
         int count = Integer.getInteger("shimwright.planned", 200);
         int possible = 0;
         for (int seed = FIRST; seed < FIRST + count; seed++) {
-            Problem problem = Problems.small(seed);
+            SequencingProblem problem = RandomProblems.small(seed);
             Enumeration all = Enumeration.of(problem);
-            Outcome<Answer> outcome = Search.best(problem, new Budget(4096, 1_000_000), Watch.nobody());
+            Outcome<Solution> outcome =
+                    Search.best(problem, new SearchBudget(4096, 1_000_000), SearchObserver.nobody());
             if (all.best == Double.POSITIVE_INFINITY) {
                 assertThat(outcome.isOk()).as("problem %d has no order", seed).isFalse();
                 continue;
             }
             possible++;
             assertThat(outcome.refusals()).as("problem %d", seed).isEmpty();
-            Answer answer = outcome.orElseThrow();
+            Solution answer = outcome.orElseThrow();
             assertThat(answer.proven()).as("problem %d is proven", seed).isTrue();
             assertThat(answer.cost().total()).as("problem %d", seed).isCloseTo(all.best, within(1e-6));
             assertThat(answer.bound()).isCloseTo(all.best, within(1e-6));
             assertThat(Lawful.faults(problem, answer.order(), answer.cost())).isEmpty();
-            assertThat(SecondCheck.wrong(problem, answer.order(), answer.cost().total()))
+            assertThat(OrderCheck.wrong(problem, answer.order(), answer.cost().total()))
                     .as("problem %d", seed)
                     .isEmpty();
-            assertThat(SecondCheck.wrong(problem, all.at, all.best))
+            assertThat(OrderCheck.wrong(problem, all.at, all.best))
                     .as("problem %d", seed)
                     .isEmpty();
         }

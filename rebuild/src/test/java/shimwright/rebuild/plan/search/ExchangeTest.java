@@ -11,19 +11,19 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.Cost;
-import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.Task;
 
 /** Orders bettered by changing the places of stretches. */
 class ExchangeTest {
     /** Some lawful order: the first that depth-first search comes to. */
-    private static Optional<int[]> some(Compiled c, Cursor at, int[] order) {
+    private static Optional<int[]> some(CompiledProblem c, StateCursor at, int[] order) {
         if (at.finished()) {
             return Optional.of(order);
         }
         for (int task = 0; task < c.n; task++) {
-            Cursor next = new Cursor(c);
+            StateCursor next = new StateCursor(c);
             next.set(at);
             if (at.free(task) && at.allowed(task) && next.take(task)) {
                 int[] longer = Arrays.copyOf(order, order.length + 1);
@@ -43,9 +43,9 @@ class ExchangeTest {
         int best = 0;
         int looked = 0;
         for (int seed = 0; seed < 200; seed++) {
-            Problem problem = Problems.small(seed);
-            Compiled c = Compiled.of(problem);
-            Optional<int[]> some = some(c, new Cursor(c), new int[0]);
+            SequencingProblem problem = RandomProblems.small(seed);
+            CompiledProblem c = CompiledProblem.of(problem);
+            Optional<int[]> some = some(c, new StateCursor(c), new int[0]);
             if (some.isEmpty()) {
                 continue;
             }
@@ -74,17 +74,17 @@ class ExchangeTest {
                 Task.of("c", 1, "").with("X"),
                 Task.of("d", 1, "").with("Y"));
         SetUps setUps = new SetUps(Set.of(), java.util.Map.of(), 1, 0, java.util.Map.of("X", 2.0, "Y", 3.0));
-        Compiled c = Compiled.of(Problem.of(tasks, setUps));
+        CompiledProblem c = CompiledProblem.of(SequencingProblem.of(tasks, setUps));
         int[] order = new Exchange(c, new int[] {0, 1, 2, 3}, () -> false).best(1000);
         assertThat(Evaluation.cost(c, order).orElseThrow().tools()).isCloseTo(5, within(1e-9));
     }
 
     @Test
     void whatCannotBeChangedOrMayNotTakeLongIsHandedBack() {
-        Compiled one = Compiled.of(Problem.of(List.of(Task.of("a", 1, "")), SetUps.none()));
+        CompiledProblem one = CompiledProblem.of(SequencingProblem.of(List.of(Task.of("a", 1, "")), SetUps.none()));
         assertThat(new Exchange(one, new int[] {0}, () -> false).best(1000)).containsExactly(0);
         List<Task> chain = List.of(Task.of("a", 1, ""), Task.of("b", 1, "", "a"), Task.of("c", 1, "", "b"));
-        Compiled c = Compiled.of(Problem.of(chain, SetUps.none()));
+        CompiledProblem c = CompiledProblem.of(SequencingProblem.of(chain, SetUps.none()));
         assertThat(new Exchange(c, new int[] {0, 1, 2}, () -> false).best(1000)).containsExactly(0, 1, 2);
         assertThat(new Exchange(c, new int[] {0, 1, 2}, () -> true).best(1000)).containsExactly(0, 1, 2);
     }

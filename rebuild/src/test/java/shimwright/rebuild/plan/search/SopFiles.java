@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.StringTokenizer;
-import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.Task;
 
@@ -29,7 +29,7 @@ final class SopFiles {
      * A sequential ordering problem of TSPLIB: a path from the first node to the last, an entry of -1 at (i, j) meaning that j
      * comes before i. Every node is an orientation of its own, its distance the time to turn.
      */
-    static Problem sop(String file) throws IOException {
+    static SequencingProblem sop(String file) throws IOException {
         String text = text(file);
         StringTokenizer words = new StringTokenizer(text.substring(text.indexOf("EDGE_WEIGHT_SECTION") + 19));
         int n = Integer.parseInt(words.nextToken());
@@ -51,6 +51,6 @@ final class SopFiles {
             stands.add("n" + i);
             tasks.add(new Task("n" + i, "node " + i, 0, "n" + i, Set.of(), after, 0));
         }
-        return Problem.of(tasks, new SetUps(stands, turn, 1, 0, Map.of()));
+        return SequencingProblem.of(tasks, new SetUps(stands, turn, 1, 0, Map.of()));
     }
 }

@@ -7,7 +7,7 @@ import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import shimwright.rebuild.plan.lawful.Lawful;
-import shimwright.rebuild.plan.model.Problem;
+import shimwright.rebuild.plan.model.SequencingProblem;
 
 /**
  * Sequential ordering problems of TSPLIB 95 (G. Reinelt, Univ. Heidelberg) with their published optima; the files lie beside
@@ -27,9 +27,9 @@ class SopTest {
         "rbg109a, 1038"
     })
     void thePublishedOptimumIsReachedAndProven(String name, double optimum) throws IOException {
-        Problem problem = SopFiles.sop(name + ".sop");
+        SequencingProblem problem = SopFiles.sop(name + ".sop");
         long began = System.nanoTime();
-        Answer answer = Search.best(problem, new Budget(1 << 20, 6_000_000), Watch.nobody())
+        Solution answer = Search.best(problem, new SearchBudget(1 << 20, 6_000_000), SearchObserver.nobody())
                 .orElseThrow();
         if (Boolean.getBoolean("shimwright.figures")) {
             double seconds = (System.nanoTime() - began) / 1e9;

@@ -51,9 +51,9 @@ class BadFileTest {
             id: my-first-unit              | id: My Unit                        | My Unit       | is no id                            | small letters
             """)
     void oneFault(String piece, String fresh, String marker, String fact, String hint) {
-        String text = Texts.with(real(piece), real(fresh));
-        List<Refusal> problems = Texts.problems(text);
-        String wanted = Texts.place(text, real(marker));
+        String text = UnitFileTexts.with(real(piece), real(fresh));
+        List<Refusal> problems = UnitFileTexts.problems(text);
+        String wanted = UnitFileTexts.place(text, real(marker));
         assertThat(problems)
                 .as("%s", problems.stream().map(Refusal::sentence).toList())
                 .filteredOn(p -> p.fact().contains(fact))
@@ -70,19 +70,19 @@ class BadFileTest {
 
     @Test
     void unknownKeyNamesTheMeantOne() {
-        String text = Texts.with("settle_within", "setle_within");
-        assertThat(Texts.problems(text))
+        String text = UnitFileTexts.with("settle_within", "setle_within");
+        assertThat(UnitFileTexts.problems(text))
                 .extracting(Refusal::place, Refusal::fact, Refusal::hint)
                 .containsExactly(tuple(
-                        Texts.place(text, "setle_within"),
+                        UnitFileTexts.place(text, "setle_within"),
                         "clearance \"c\" has no key \"setle_within\"",
                         "Did you mean \"settle_within\"?"));
     }
 
     @Test
     void aTextWithACommaNeedsQuotes() {
-        String text = Texts.with("name: on the bench", "name: on the bench, or beside it");
-        assertThat(Texts.sentences(text))
+        String text = UnitFileTexts.with("name: on the bench", "name: on the bench, or beside it");
+        assertThat(UnitFileTexts.sentences(text))
                 .singleElement()
                 .asString()
                 .contains("station")
@@ -97,24 +97,24 @@ class BadFileTest {
                 .replace("upper: 0.08 mm", "upper: 0.008 mm")
                 .replace("quantity: 8", "quantity: eight")
                 .replace("after: {S2: same_part}", "after: {S2: some_part}");
-        assertThat(Texts.problems(text))
+        assertThat(UnitFileTexts.problems(text))
                 .extracting(Refusal::fact)
                 .satisfiesExactly(
                         f -> assertThat(f).contains("is a length; a mass is needed"),
                         f -> assertThat(f).contains("\"eight\" is not a whole number"),
                         f -> assertThat(f).contains("0.02 mm is not below the upper limit 0.008 mm"),
                         f -> assertThat(f).contains("\"some_part\" is not one of its words"));
-        assertThat(Texts.problems(text)).extracting(Texts::line).isSorted();
+        assertThat(UnitFileTexts.problems(text)).extracting(UnitFileTexts::line).isSorted();
     }
 
     @Test
     void brokenYamlSaysWhere() {
-        String text = Texts.with("positions:", "positions");
-        Refusal problem = Texts.problems(text).get(0);
-        assertThat(Texts.problems(text)).hasSize(1);
+        String text = UnitFileTexts.with("positions:", "positions");
+        Refusal problem = UnitFileTexts.problems(text).get(0);
+        assertThat(UnitFileTexts.problems(text)).hasSize(1);
         assertThat(problem.fact()).startsWith("this is not YAML");
-        int line = Integer.parseInt(Texts.place(text, "positions").split(":")[1]);
-        assertThat(Texts.line(problem)).isBetween(line, line + 1);
+        int line = Integer.parseInt(UnitFileTexts.place(text, "positions").split(":")[1]);
+        assertThat(UnitFileTexts.line(problem)).isBetween(line, line + 1);
         assertThat(problem.hint()).contains("the one before it");
     }
 
@@ -122,9 +122,9 @@ class BadFileTest {
     void tabsUnclosedQuotesAndBrackets() {
         for (String bad :
                 List.of("a:\n\tb: 1", "a: \"open", "a: [1, 2", "a: b: c", "- a\nb: 1", "%bad", "@a", "a: *x")) {
-            assertThat(Texts.problems(bad)).singleElement().satisfies(p -> {
+            assertThat(UnitFileTexts.problems(bad)).singleElement().satisfies(p -> {
                 assertThat(p.fact()).contains("not YAML");
-                assertThat(Texts.line(p)).isBetween(1, 3);
+                assertThat(UnitFileTexts.line(p)).isBetween(1, 3);
                 assertThat(p.sentence()).doesNotContain("Exception");
             });
         }
@@ -139,7 +139,7 @@ class BadFileTest {
             '42'              | here is "42"
             """)
     void nothingUsable(String text, String fact) {
-        assertThat(Texts.problems(text)).singleElement().satisfies(p -> {
+        assertThat(UnitFileTexts.problems(text)).singleElement().satisfies(p -> {
             assertThat(p.fact()).contains(fact);
             assertThat(p.place()).matches("u.yaml:1:\\d+");
             assertThat(p.hint()).isNotEmpty();
@@ -149,9 +149,9 @@ class BadFileTest {
     @Test
     void aSecondDocumentIsRefused() {
         String text = UnitFiles.starter() + "---\na: 1\n";
-        assertThat(Texts.problems(text)).singleElement().satisfies(p -> {
+        assertThat(UnitFileTexts.problems(text)).singleElement().satisfies(p -> {
             assertThat(p.fact()).contains("second document");
-            assertThat(p.place()).isEqualTo(Texts.place(text, "---\na"));
+            assertThat(p.place()).isEqualTo(UnitFileTexts.place(text, "---\na"));
         });
     }
 
@@ -166,8 +166,8 @@ class BadFileTest {
         byte[] zeros = "maker: A\nmodel: \0\0".getBytes(StandardCharsets.UTF_8);
         assertThat(UnitFiles.read("z", zeros).problems()).singleElement().satisfies(p -> {
             assertThat(p.fact()).contains("U+0000");
-            assertThat(Texts.line(p)).isEqualTo(2);
-            assertThat(Texts.column(p)).isEqualTo(8);
+            assertThat(UnitFileTexts.line(p)).isEqualTo(2);
+            assertThat(UnitFileTexts.column(p)).isEqualTo(8);
         });
         byte[] latin = "maker: A\nmodel: M\u00fcller".getBytes(StandardCharsets.ISO_8859_1);
         assertThat(UnitFiles.read("l", latin).problems())
@@ -188,7 +188,7 @@ class BadFileTest {
         assertThat(UnitFiles.read("big", large).problems())
                 .singleElement()
                 .satisfies(p -> assertThat(p.fact()).contains("the file has 4 MB"));
-        assertThat(Texts.problems("a".repeat(UnitFiles.LARGEST + 1))).hasSize(1);
+        assertThat(UnitFileTexts.problems("a".repeat(UnitFiles.LARGEST + 1))).hasSize(1);
     }
 
     @Test
@@ -197,7 +197,7 @@ class BadFileTest {
         for (int i = 0; i < 500; i++) {
             text.append("wrong_").append(i).append(": 1\n");
         }
-        List<Refusal> problems = Texts.problems(text.toString());
+        List<Refusal> problems = UnitFileTexts.problems(text.toString());
         assertThat(problems).hasSize(ProblemCollector.SHOWN + 1);
         assertThat(problems.get(ProblemCollector.SHOWN).sentence()).contains("300 more problems");
     }
@@ -213,28 +213,28 @@ class BadFileTest {
                     .append(i - 1)
                     .append("]\n");
         }
-        assertThat(Texts.problems(bomb.toString())).isNotEmpty();
+        assertThat(UnitFileTexts.problems(bomb.toString())).isNotEmpty();
         String step = "{id: S, todo: t, at: UP, duration: 1 min, tools: &t [" + "DI, ".repeat(2000) + "DI]}";
         String swelling = "steps: [" + step + ", " + "{tools: *t}, ".repeat(1000) + "{tools: *t}]";
-        assertThat(Texts.problems(swelling))
+        assertThat(UnitFileTexts.problems(swelling))
                 .singleElement()
                 .satisfies(p -> assertThat(p.fact()).contains("aliases repeat more"));
     }
 
     @Test
     void aListInItself() {
-        assertThat(Texts.problems("lessons: &a [*a, *a]\nsteps: &b {steps: *b}"))
+        assertThat(UnitFileTexts.problems("lessons: &a [*a, *a]\nsteps: &b {steps: *b}"))
                 .isNotEmpty();
     }
 
     @Test
     void deepNestingIsRefusedWithoutAStackOverflow() {
         String deep = "a: " + "[".repeat(200_000);
-        assertThat(Texts.problems(deep)).singleElement().satisfies(p -> {
+        assertThat(UnitFileTexts.problems(deep)).singleElement().satisfies(p -> {
             assertThat(p.fact()).contains("deep");
-            assertThat(Texts.line(p)).isEqualTo(1);
+            assertThat(UnitFileTexts.line(p)).isEqualTo(1);
         });
-        assertThat(Texts.problems("- ".repeat(100_000))).hasSize(1);
+        assertThat(UnitFileTexts.problems("- ".repeat(100_000))).hasSize(1);
     }
 
     @Test
@@ -247,6 +247,6 @@ class BadFileTest {
                 garbage.append('\n');
             }
         }
-        assertThat(Texts.problems(garbage.toString())).isNotEmpty();
+        assertThat(UnitFileTexts.problems(garbage.toString())).isNotEmpty();
     }
 }

@@ -24,7 +24,7 @@ import shimwright.rebuild.unit.sense.StepGraph;
 
 /** The shipped example against the figures of the invented unit; the ids in the comments are those of its list of checks. */
 class DemoUnitTest {
-    private static final UnitType TYPE = Texts.example();
+    private static final UnitType TYPE = UnitFileTexts.example();
 
     static Unit unit(String variant) {
         return TYPE.resolve(variant);

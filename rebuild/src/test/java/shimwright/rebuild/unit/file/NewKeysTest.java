@@ -128,12 +128,12 @@ class NewKeysTest {
                         .windows())
                 .isEmpty();
         String both = full().replace("windows: [W1, W2]", "windows: [W1]\n    window: W2");
-        assertThat(Texts.sentences(both))
+        assertThat(UnitFileTexts.sentences(both))
                 .singleElement()
                 .asString()
-                .startsWith(Texts.place(both, "window: W2"))
+                .startsWith(UnitFileTexts.place(both, "window: W2"))
                 .contains("step \"S3\" has both \"windows\" and \"window\"");
-        assertThat(Texts.sentences(full().replace("windows: [W1, W2]", "window: W9")))
+        assertThat(UnitFileTexts.sentences(full().replace("windows: [W1, W2]", "window: W9")))
                 .singleElement()
                 .asString()
                 .contains("\"W9\" is not among the windows");

@@ -88,8 +88,8 @@ class ReaderPropertyTest {
         String typed = typo.in(meant);
         Assume.that(typed.length() > 1 && !typed.equals(meant));
         String text = starter.substring(0, key[0]) + typed + starter.substring(key[1]);
-        String place = Texts.place(text.substring(0, key[0]) + "\u0001", "\u0001");
-        List<Refusal> there = Texts.problems(text).stream()
+        String place = UnitFileTexts.place(text.substring(0, key[0]) + "\u0001", "\u0001");
+        List<Refusal> there = UnitFileTexts.problems(text).stream()
                 .filter(p -> p.place().equals(place))
                 .toList();
         Assume.that(there.stream().noneMatch(p -> p.fact().contains("stands twice")));
@@ -103,8 +103,8 @@ class ReaderPropertyTest {
     @Property(tries = 300)
     void bytesNeverThrow(@ForAll @Size(max = 400) byte[] bytes) {
         assertThat(UnitFiles.read("b", bytes).problems()).isNotEmpty().allSatisfy(p -> {
-            assertThat(Texts.line(p)).isPositive();
-            assertThat(Texts.column(p)).isPositive();
+            assertThat(UnitFileTexts.line(p)).isPositive();
+            assertThat(UnitFileTexts.column(p)).isPositive();
             assertThat(p.sentence()).doesNotContain("Exception");
         });
     }
@@ -119,15 +119,15 @@ class ReaderPropertyTest {
     /** Text made of YAML's own signs breaks nothing either. */
     @Property(tries = 700)
     void yamlSignsNeverThrow(@ForAll("yamlish") String text) {
-        assertThat(Texts.problems(text)).isNotEmpty();
-        assertThat(Texts.problems("steps:\n  - id: " + text)).isNotEmpty();
+        assertThat(UnitFileTexts.problems(text)).isNotEmpty();
+        assertThat(UnitFileTexts.problems("steps:\n  - id: " + text)).isNotEmpty();
     }
 
     /** The library throws these instead of marking them. */
     @ParameterizedTest
     @ValueSource(strings = {"a: !<%20x> b", "!%20 b", "a: !!%20 b", "%TAG ! %20\n--- !a b", "a: !<tag:x%20> b"})
     void aTagOfBlanksIsAProblemWithAHint(String text) {
-        assertThat(Texts.problems(text)).singleElement().satisfies(p -> {
+        assertThat(UnitFileTexts.problems(text)).singleElement().satisfies(p -> {
             assertThat(p.fact()).contains("YAML tag");
             assertThat(p.hint()).contains("needs no tags");
         });
@@ -140,7 +140,7 @@ class ReaderPropertyTest {
         String starter = UnitFiles.starter();
         int start = from % starter.length();
         String text = starter.substring(0, start) + starter.substring(Math.min(starter.length(), start + length));
-        assertThat(Texts.problems(text))
+        assertThat(UnitFileTexts.problems(text))
                 .allSatisfy(p -> assertThat(p.sentence()).endsWith(p.sentence().strip()));
     }
 

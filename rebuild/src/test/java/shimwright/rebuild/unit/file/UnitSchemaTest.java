@@ -44,7 +44,7 @@ class UnitSchemaTest {
     void acceptsWhatTheReaderAccepts() {
         assertThat(faults(UnitFiles.example())).isEmpty();
         assertThat(faults(UnitFiles.starter())).isEmpty();
-        assertThat(faults(Texts.with("lower: 0.02 mm", "lower: 0.50 mm (0.0197 in)")))
+        assertThat(faults(UnitFileTexts.with("lower: 0.02 mm", "lower: 0.50 mm (0.0197 in)")))
                 .isEmpty();
     }
 
@@ -62,7 +62,7 @@ class UnitSchemaTest {
             tools: [DI, TRQ] | tools: DI       | tools
             """)
     void findsFaultsOfForm(String piece, String fresh, String key) {
-        assertThat(faults(Texts.with(piece, fresh)))
+        assertThat(faults(UnitFileTexts.with(piece, fresh)))
                 .anySatisfy(f -> assertThat(f).contains(key));
     }
 

@@ -15,7 +15,7 @@ class UnitWriterTest {
 
     @Test
     void theExampleComesBack() {
-        UnitType example = Texts.example();
+        UnitType example = UnitFileTexts.example();
         String text = UnitFiles.write(example);
         assertThat(read(text)).isEqualTo(example);
         assertThat(UnitFiles.write(read(text))).isEqualTo(text);
@@ -58,7 +58,7 @@ class UnitWriterTest {
                 ">"
             })
     void anyTextComesBack(String about) {
-        UnitType odd = read(Texts.with(
+        UnitType odd = read(UnitFileTexts.with(
                 "about: What kind of gearbox it is, in a sentence.",
                 "about: \"" + about.replace("\\", "\\\\").replace("\"", "\\\"") + "\""));
         assertThat(odd.about()).isEqualTo(about.strip());

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.unit.fault.QuantityText;
-import shimwright.rebuild.unit.file.Texts;
+import shimwright.rebuild.unit.file.UnitFileTexts;
 import shimwright.rebuild.unit.file.UnitFiles;
 
 /** Limits from elsewhere are not trusted: each fault here is one that printed service data has been seen to carry. */
@@ -85,8 +85,8 @@ class SenseChecksTest {
             shape: shim, shaft: input, along: 216 217 mm | shape: shim, shaft: input | {id: sI, name: end | along is missing
             """)
     void oneFault(String piece, String fresh, String marker, String fact) {
-        String text = Texts.with(piece.replace("\\n", "\n"), fresh.replace("\\n", "\n"));
-        List<Refusal> problems = Texts.problems(text);
+        String text = UnitFileTexts.with(piece.replace("\\n", "\n"), fresh.replace("\\n", "\n"));
+        List<Refusal> problems = UnitFileTexts.problems(text);
         assertThat(problems)
                 .as("%s", problems.stream().map(Refusal::sentence).toList())
                 .filteredOn(p -> p.fact().contains(fact))
@@ -104,7 +104,7 @@ class SenseChecksTest {
 
     @Test
     void inchAndMetricMustAgree() {
-        assertThat(Texts.problems(Texts.with("upper: 0.08 mm", "upper: 0.08 mm (0.0031 in)")))
+        assertThat(UnitFileTexts.problems(UnitFileTexts.with("upper: 0.08 mm", "upper: 0.08 mm (0.0031 in)")))
                 .isEmpty();
         // 1.07 mm was once printed as 0.074 in, from memory of a service sheet; 0.042 in is right
         assertThat(QuantityText.one("1.07 mm (0.042 in)", Kind.LENGTH).isOk()).isTrue();
@@ -126,7 +126,7 @@ class SenseChecksTest {
     private static List<String> remarks(String text) {
         return UnitFiles.read("u.yaml", text) instanceof UnitFiles.Good good
                 ? good.remarks().stream().map(Refusal::sentence).toList()
-                : Texts.sentences(text);
+                : UnitFileTexts.sentences(text);
     }
 
     @Test
@@ -134,7 +134,7 @@ class SenseChecksTest {
         assertThat(remarks(HEATED))
                 .singleElement()
                 .asString()
-                .startsWith(Texts.place(HEATED, "W1\n"))
+                .startsWith(UnitFileTexts.place(HEATED, "W1\n"))
                 .contains("step S2: it fits what K1 heated or chilled, and no window is opened by K1 and closed by S2")
                 .endsWith("Write a window with opens: K1 and closes: S2.");
         String held = HEATED.replace("longest: 90 min,", "longest: 90 min, opens: K1, closes: S2,");
@@ -152,14 +152,14 @@ class SenseChecksTest {
 
     @Test
     void aCircleIsNamedInTheWordsOfItsSteps() {
-        String text = Texts.with("    duration: 5 min\n", "    duration: 5 min\n    after: {S3: blocked}\n");
-        assertThat(Texts.sentences(text))
+        String text = UnitFileTexts.with("    duration: 5 min\n", "    duration: 5 min\n    after: {S3: blocked}\n");
+        assertThat(UnitFileTexts.sentences(text))
                 .singleElement()
                 .asString()
                 .contains("S1 (Stand the input shaft in its front bearing) waits for S3 (Chosen shim in, cover on with"
                         + " locker) waits for S2 (Rear cup and trial shim in, cover on dry) waits for S1")
                 .contains("in variant A")
-                .startsWith(Texts.place(text, "{S3: blocked}"));
+                .startsWith(UnitFileTexts.place(text, "{S3: blocked}"));
     }
 
     @Test
@@ -173,10 +173,13 @@ class SenseChecksTest {
                       other: {before: [[S3, S1]], why: b}
                     usual: one
                 """;
-        assertThat(Texts.sentences(text)).singleElement().asString().contains("side other makes steps of variant A");
-        assertThat(Texts.sentences(text.replace("usual: one", "usual: on")))
+        assertThat(UnitFileTexts.sentences(text))
+                .singleElement()
+                .asString()
+                .contains("side other makes steps of variant A");
+        assertThat(UnitFileTexts.sentences(text.replace("usual: one", "usual: on")))
                 .anySatisfy(s -> assertThat(s).contains("\"on\" is none of its sides. Did you mean \"one\""));
-        assertThat(Texts.sentences(text.replace("[[S3, S1]]", "[[S3, S1], [S2]]")))
+        assertThat(UnitFileTexts.sentences(text.replace("[[S3, S1]]", "[[S3, S1], [S2]]")))
                 .anySatisfy(s -> assertThat(s).contains("an order is a pair of steps"));
     }
 
@@ -188,7 +191,7 @@ class SenseChecksTest {
                   - {id: W2, name: locker, longest: 60 min, opens: S3, closes: S1, why: it sets}
                   - {id: W3, name: half, longest: 60 min, opens: S3, why: it sets}
                 """;
-        assertThat(Texts.sentences(windows))
+        assertThat(UnitFileTexts.sentences(windows))
                 .satisfiesExactly(
                         s -> assertThat(s).contains("the window is open 10 min, the steps in it take 40 min at least"),
                         s -> assertThat(s).contains("S1 does not come after S3"),
@@ -209,11 +212,11 @@ class SenseChecksTest {
                 - {id: I2, look: tag, weight: weak, shows: {A: a}}
                 - {id: I3, look: plug, weight: strong, shows: {A: round, B: round}}
                 """);
-        assertThat(Texts.sentences(two))
+        assertThat(UnitFileTexts.sentences(two))
                 .satisfiesExactlyInAnyOrder(
                         s -> assertThat(s).contains("1 strong tell-tale keeps variant A and variant B apart"),
                         s -> assertThat(s).contains("tell tale I2: it does not say what variant B shows"));
-        assertThat(Texts.sentences(two.replace("{A: 25, B: 29}", "{A: 25, C: 29}")))
+        assertThat(UnitFileTexts.sentences(two.replace("{A: 25, B: 29}", "{A: 25, C: 29}")))
                 .anySatisfy(s -> assertThat(s).contains("\"C\" is not among the variants"));
     }
 
@@ -223,9 +226,9 @@ class SenseChecksTest {
                 - {id: I1, look: teeth, weight: strong, shows: {A: 25, B: 29}}
                 - {id: I2, look: ring, weight: strong, shows: {A: 9, B: 8}}
                 """);
-        assertThat(Texts.sentences(two)).isEmpty();
+        assertThat(UnitFileTexts.sentences(two)).isEmpty();
         String missing = two.replace("  - id: H1\n", "  - id: H1\n    only: [A]\n");
-        assertThat(Texts.sentences(missing))
+        assertThat(UnitFileTexts.sentences(missing))
                 .singleElement()
                 .asString()
                 .contains("step S3: it holds for variant B, but \"H1\" of the hold points does not");
@@ -234,14 +237,14 @@ class SenseChecksTest {
                         "  - {id: input, name: input shaft, material: steel}",
                         "  - {id: cover, name: other cover, only: [B]}\n"
                                 + "  - {id: input, name: input shaft, material: steel}");
-        assertThat(Texts.sentences(twice)).isEmpty();
+        assertThat(UnitFileTexts.sentences(twice)).isEmpty();
     }
 
     @Test
     void growthMustFollowFromTheMaterials() {
-        String grown = Texts.with("    loop:\n", "    growth: 0.0967 mm\n    loop:\n");
-        assertThat(Texts.sentences(grown)).isEmpty();
-        assertThat(Texts.sentences(grown.replace("growth: 0.0967 mm", "growth: -0.0967 mm")))
+        String grown = UnitFileTexts.with("    loop:\n", "    growth: 0.0967 mm\n    loop:\n");
+        assertThat(UnitFileTexts.sentences(grown)).isEmpty();
+        assertThat(UnitFileTexts.sentences(grown.replace("growth: 0.0967 mm", "growth: -0.0967 mm")))
                 .singleElement()
                 .asString()
                 .contains("the growth is -0.0967 mm, the materials of the loop give 0.0967");
@@ -249,7 +252,8 @@ class SenseChecksTest {
 
     @Test
     void clearancesInACircle() {
-        assertThat(Texts.sentences(Texts.with("    positions:\n", "    depends_on: [c]\n    positions:\n")))
+        assertThat(UnitFileTexts.sentences(
+                        UnitFileTexts.with("    positions:\n", "    depends_on: [c]\n    positions:\n")))
                 .anySatisfy(s -> assertThat(s).contains("depend on each other in a circle"));
     }
 
@@ -257,12 +261,12 @@ class SenseChecksTest {
     void dragBelongsToAPreload() {
         String preload =
                 UnitFiles.example().replace("at_zero: 0.30 N.m, rise: 26 kN", "at_zero: 0.30 N.m, rise: 2.6 kN");
-        assertThat(Texts.sentences(preload))
+        assertThat(UnitFileTexts.sentences(preload))
                 .hasSize(2)
                 .allSatisfy(s -> assertThat(s).contains("at that limit of the preload at_zero and rise give"));
-        String play = Texts.with(
+        String play = UnitFileTexts.with(
                 "    positions:\n", "    drag: [{where: nut, lower: 0.8 N.m, upper: 1.9 N.m}]\n    positions:\n");
-        assertThat(Texts.sentences(play)).anySatisfy(s -> assertThat(s).contains("clearance c is none"));
+        assertThat(UnitFileTexts.sentences(play)).anySatisfy(s -> assertThat(s).contains("clearance c is none"));
     }
 
     @Test
@@ -271,7 +275,7 @@ class SenseChecksTest {
                 .replace("because: {P07: M10}", "because: {P07: M100}")
                 .replace("because: {S03: B7}", "because: {S02: B7}")
                 .replace("{pinion preload lost: 45,", "{pinion preload lost: 4.5,");
-        assertThat(Texts.sentences(text))
+        assertThat(UnitFileTexts.sentences(text))
                 .satisfiesExactlyInAnyOrder(
                         s -> assertThat(s).contains("\"M100\" is not among the reasons. Did you mean \"M10\"?"),
                         s -> assertThat(s).contains("\"M100\" is not among the reasons. Did you mean \"M10\"?"),
@@ -288,7 +292,7 @@ class SenseChecksTest {
                         "{id: 25k6, where: \"input rear cone, pinion rear inner ring\", nominal: 25 mm, least: 2 um, most: 15 um}",
                         "{id: 25k6, where: x, nominal: 25 mm, least: 20 um, most: 15 um}")
                 .replace("width: 24.75 mm, width_tolerance: 0 0.20 mm", "width: 24.75 mm, width_tolerance: 0.20 0 mm");
-        assertThat(Texts.sentences(text))
+        assertThat(UnitFileTexts.sentences(text))
                 .satisfiesExactlyInAnyOrder(
                         s -> assertThat(s)
                                 .contains("gear pair g1: centre distance 74 mm, but module, teeth and helix give"),

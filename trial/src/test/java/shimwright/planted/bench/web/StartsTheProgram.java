@@ -1,12 +1,12 @@
 package shimwright.planted.bench.web;
 
-import shimwright.planted.bench.Main;
+import shimwright.planted.bench.OfTheProgram;
 
 /** Planted to break a rule of the house. */
 final class StartsTheProgram {
     private StartsTheProgram() {}
 
     static int number() {
-        return Main.number();
+        return OfTheProgram.number();
     }
 }

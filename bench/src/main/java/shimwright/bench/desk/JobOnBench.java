@@ -1,0 +1,92 @@
+package shimwright.bench.desk;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.clearance.Session;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.plan.Order;
+import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.plan.Timers;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.workbench.Workbench;
+
+/** A job on its bench with its plan, which is laid when it is first asked for. */
+public final class JobOnBench {
+    private final Workbench bench;
+    private final Supplier<PlanCache.Shown> planner;
+    private volatile PlanCache.@Nullable Shown shown;
+
+    JobOnBench(Workbench bench, Supplier<PlanCache.Shown> planner) {
+        this.bench = bench;
+        this.planner = planner;
+    }
+
+    /** The bench as a value. */
+    public Workbench bench() {
+        return bench;
+    }
+
+    /** The job on the bench. */
+    public Job job() {
+        return bench.job();
+    }
+
+    /** The unit in the variant of the job. */
+    public Unit unit() {
+        return bench.unit();
+    }
+
+    /** The shop as its log has it. */
+    public Shop shop() {
+        return bench.shop();
+    }
+
+    /** The steps of this job with what each waits for. */
+    public Order order() {
+        return bench.order();
+    }
+
+    /** The clocks that run now. */
+    public List<Timers.Timer> timers() {
+        return bench.timers();
+    }
+
+    /** The setting of a clearance as it stands. */
+    public Session session(String clearance) {
+        return bench.session(clearance);
+    }
+
+    /** The plan from here. */
+    public Outcome<Plan> plan() {
+        return shown().plan();
+    }
+
+    /** True while a better plan than this one is looked for of itself. */
+    public boolean improving() {
+        return shown().improving();
+    }
+
+    private PlanCache.Shown shown() {
+        PlanCache.Shown known = shown;
+        if (known == null) {
+            known = planner.get();
+            shown = known;
+        }
+        return known;
+    }
+
+    /** The step to do now; empty when all are done or no plan can be laid. */
+    public Optional<Step> next() {
+        return plan() instanceof Outcome.Ok<Plan> ok ? ok.value().next() : Optional.empty();
+    }
+
+    /** True once every step is done. */
+    public boolean built() {
+        return bench.job().stepsDone().containsAll(order().steps().keySet());
+    }
+}

@@ -1,0 +1,84 @@
+package shimwright.bench.desk;
+
+import java.net.URLDecoder;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Job;
+
+/**
+ * A job's line in a list: what its own entries say, without unit file or plan.
+ *
+ * @param job its id
+ * @param head of its stream when it said so
+ * @param unitType id of the unit type it was opened with
+ * @param unitFile hash of the unit file it stands on; empty for a job older than that
+ * @param closed whether the unit was handed back
+ * @param done steps that stand done
+ * @param pieces those of the drawer that are in the unit
+ */
+public record JobSummary(
+        String job,
+        Head head,
+        String number,
+        String owner,
+        String unitType,
+        String variant,
+        String unitFile,
+        boolean closed,
+        int done,
+        List<String> pieces) {
+    private static final int FIELDS = 7;
+
+    /** The line of a job. */
+    public static JobSummary of(Job job) {
+        return new JobSummary(
+                job.id(),
+                job.head(),
+                job.opened().number(),
+                job.opened().owner(),
+                job.opened().unitType(),
+                job.variant(),
+                job.unitFile(),
+                job.closed(),
+                job.stepsDone().size(),
+                List.copyOf(job.piecesIn()));
+    }
+
+    /** As text for {@link #read}; id and head are not in it. */
+    String text() {
+        return Stream.concat(
+                        Stream.of(number, owner, unitType, variant, unitFile, "" + closed, "" + done), pieces.stream())
+                .map(word -> URLEncoder.encode(word, StandardCharsets.UTF_8))
+                .collect(Collectors.joining(" "));
+    }
+
+    /** The line of a text; empty where it is none. */
+    static Optional<JobSummary> read(String job, Head head, String text) {
+        try {
+            List<String> words = Arrays.stream(text.split(" ", -1))
+                    .map(word -> URLDecoder.decode(word, StandardCharsets.UTF_8))
+                    .toList();
+            return words.size() < FIELDS
+                    ? Optional.empty()
+                    : Optional.of(new JobSummary(
+                            job,
+                            head,
+                            words.get(0),
+                            words.get(1),
+                            words.get(2),
+                            words.get(3),
+                            words.get(4),
+                            words.get(5).equals("true"),
+                            Integer.parseInt(words.get(6)),
+                            words.subList(FIELDS, words.size())));
+        } catch (IllegalArgumentException torn) {
+            return Optional.empty();
+        }
+    }
+}

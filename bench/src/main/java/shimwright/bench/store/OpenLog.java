@@ -1,0 +1,26 @@
+package shimwright.bench.store;
+
+import java.time.Instant;
+import java.util.Optional;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.JobLog;
+import shimwright.rebuild.job.Signing;
+
+/** A job log that is open, wherever it lies. */
+public interface OpenLog extends JobLog, AutoCloseable {
+    /** What this shop signs and remembers; nothing where it was opened without an owner's folder. */
+    Signing signing();
+
+    /** When the last entry was kept, by the clock of that moment; a clock that is behind it was set back. */
+    Optional<Instant> lastKept();
+
+    /**
+     * Walks the whole log while the program runs. Where it finds something, nothing is kept any more.
+     *
+     * @return what it found; empty for a sound log
+     */
+    Optional<Refusal> walk();
+
+    @Override
+    void close();
+}

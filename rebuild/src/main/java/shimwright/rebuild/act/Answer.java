@@ -1,7 +1,0 @@
-package shimwright.rebuild.act;
-
-/** Yes or no. */
-public enum Answer {
-    YES,
-    NO
-}

@@ -1,0 +1,7 @@
+package shimwright.rebuild.act;
+
+/** Yes or no. */
+public enum YesNo {
+    YES,
+    NO
+}

@@ -1,0 +1,6 @@
+package shimwright.planted.rebuild.job;
+
+/** Planted to break a rule of the house: its name stands twice. */
+final class Twice {
+    private Twice() {}
+}
