@@ -36,9 +36,4 @@ public record Doubt(double u, Form form, double nu, String shared) {
             throw new IllegalArgumentException("doubt " + u + ", " + form + ", " + nu);
         }
     }
-
-    /** A normal doubt of the value's own, taken as certain. */
-    public static Doubt of(double u) {
-        return new Doubt(u, Form.NORMAL, Double.POSITIVE_INFINITY, "");
-    }
 }

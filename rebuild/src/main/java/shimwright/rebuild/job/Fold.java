@@ -87,11 +87,6 @@ public final class Fold {
         }
     }
 
-    /** How many entries were taken. */
-    public int size() {
-        return taken.size();
-    }
-
     private void clear() {
         List.of(judged, choices, done, jumped, leftOut, added, cannot, checks, holdsOverruled)
                 .forEach(Map::clear);
