@@ -104,8 +104,8 @@ class FirstPageTest {
             try (SummaryFile file = SummaryFile.in(folder, "one")) {
                 Desk next = desk(store, readingNoJob(store.log()), file);
                 assertThat(next.lines()).isEqualTo(worked.lines());
-                assertThat(next.shopListed()).isEqualTo(worked.shop());
-                assertThatThrownBy(next::shop).hasMessageContaining("a job was read");
+                assertThat(next.shop()).isEqualTo(worked.shop());
+                assertThatThrownBy(() -> next.jobs("ambleholt-l5-74", 1)).hasMessageContaining("a job was read");
             }
             try (SummaryFile file = SummaryFile.in(folder, "another program")) {
                 Desk other = desk(store, readingNoJob(store.log()), file);
@@ -115,7 +115,7 @@ class FirstPageTest {
     }
 
     private static Desk desk(ShopStore store, JobLog log, SummaryFile file) {
-        UnitShelf none = new UnitShelf(() -> new UnitShelf.Files(List.of(), List.of()), store.documents());
+        UnitShelf none = new UnitShelf(UnitFolder.in(Path.of("no such folder")), store.documents());
         return new Desk(log, store.pictures(), none, Clock.systemUTC(), Optional.of(file));
     }
 

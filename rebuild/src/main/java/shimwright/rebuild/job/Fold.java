@@ -74,17 +74,21 @@ public final class Fold {
         boolean again = false;
         for (LogEntry kept : more) {
             taken.add(kept);
-            if (kept.body() instanceof Entry.EntryStruck e) {
-                mistakes.add(e.entry());
-                again = true;
-            }
+            again |= kept.body() instanceof Entry.EntryStruck;
         }
         if (again) {
+            mistakes.clear();
+            mistakes.addAll(Mistakes.of(taken));
             clear();
             taken.forEach(this::takeOne);
         } else {
             more.forEach(this::takeOne);
         }
+    }
+
+    /** How many entries were taken. */
+    public int size() {
+        return taken.size();
     }
 
     private void clear() {
