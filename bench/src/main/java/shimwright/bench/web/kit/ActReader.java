@@ -143,11 +143,4 @@ public final class ActReader {
         }
         return values;
     }
-
-    /** The inputs of an act with the type of each, for its description. */
-    public static Map<String, Class<?>> inputs(Class<? extends Act> type) {
-        return Arrays.stream(type.getRecordComponents())
-                .collect(Collectors.toMap(
-                        RecordComponent::getName, RecordComponent::getType, (a, b) -> a, LinkedHashMap::new));
-    }
 }
