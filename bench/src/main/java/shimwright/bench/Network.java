@@ -29,14 +29,15 @@ final class Network {
      * The way in that the options ask for.
      *
      * @param folder where devices and certificate are kept
+     * @param paired done whenever a device was let in
      */
-    static Outcome<Entrance> entrance(Options options, int port, Path folder, Clock clock) {
+    static Outcome<Entrance> entrance(Options options, int port, Path folder, Clock clock, Runnable paired) {
         return Addresses.of(options.get("host", Addresses.HERE)).flatMap(at -> {
             Hosts hosts = Hosts.with(at.names());
             if (at.listen().equals(List.of(Addresses.HERE))) {
                 return Outcome.ok(new Entrance(hosts, at.listen(), port, Devices.none(clock), null, List.of()));
             }
-            Devices devices = Devices.in(new DeviceFile(folder.resolve("devices")), clock);
+            Devices devices = Devices.in(new DeviceFile(folder.resolve("devices")), clock, paired);
             if (options.has("plain")) {
                 return Outcome.ok(new Entrance(hosts, at.listen(), port, devices, null, at.network()));
             }

@@ -33,6 +33,7 @@ import shimwright.bench.web.Server;
 import shimwright.bench.web.guard.Entrance;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Signing;
 
 /** Opens a data folder and serves it. Clock and ids are born here. */
 final class Serving {
@@ -162,7 +163,10 @@ final class Serving {
                 ? ShopStore.at(options.get("store", ""), how, owner)
                 : ShopStore.in(folder, how, owner);
         return store.flatMap(kept -> {
-            Outcome<Running> running = Network.entrance(options, number.value(), files.network(), clock)
+            Runnable paired = () -> kept.log()
+                    .signing()
+                    .remember(Signing.Occasion.PAIRED, "", kept.log().head());
+            Outcome<Running> running = Network.entrance(options, number.value(), files.network(), clock, paired)
                     .flatMap(entrance -> {
                         UnitShelf shelf = new UnitShelf(units, kept.documents());
                         if (demo) {

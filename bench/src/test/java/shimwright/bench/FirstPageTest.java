@@ -104,8 +104,8 @@ class FirstPageTest {
             try (SummaryFile file = SummaryFile.in(folder, "one")) {
                 Desk next = desk(store, readingNoJob(store.log()), file);
                 assertThat(next.lines()).isEqualTo(worked.lines());
-                assertThat(next.shopListed()).isEqualTo(worked.shop());
-                assertThatThrownBy(next::shop).hasMessageContaining("a job was read");
+                assertThat(next.shop()).isEqualTo(worked.shop());
+                assertThatThrownBy(() -> next.jobs("ambleholt-l5-74", 1)).hasMessageContaining("a job was read");
             }
             try (SummaryFile file = SummaryFile.in(folder, "another program")) {
                 Desk other = desk(store, readingNoJob(store.log()), file);

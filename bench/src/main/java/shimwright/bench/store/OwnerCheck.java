@@ -81,7 +81,7 @@ final class OwnerCheck {
     }
 
     /** Everything remembered that does not fit this log. */
-    List<Refusal> all(List<Remembered> remembered, Connection database, Head log) throws SQLException {
+    static List<Refusal> all(Object folder, List<Remembered> remembered, Connection database, Head log) throws SQLException {
         List<Refusal> faults = new ArrayList<>();
         for (Remembered one : remembered) {
             fault(folder, database, one, log).ifPresent(faults::add);

@@ -1,6 +1,7 @@
 package shimwright.bench.store;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -15,10 +16,12 @@ import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Summaries;
 
 /**
- * Summaries in a file of the data folder, for one program and one way of summing up. A file that is damaged, or was made by
- * another program, is begun anew; where it cannot be written, all is worked out each time.
+ * Summaries in a file of the data folder, for one program and one way of summing up, each with a hash of its own. A file that
+ * is damaged, or was made by another program, is begun anew; where it cannot be written, all is worked out each time.
  */
 public final class SummaryFile implements Summaries, AutoCloseable {
+    private static final int HASH = 64;
+
     private final Connection file;
     private final String program;
 
@@ -99,13 +102,27 @@ public final class SummaryFile implements Summaries, AutoCloseable {
         try (Statement ask = file.createStatement();
                 ResultSet rows = ask.executeQuery("select stream, count, hash, text from summary order by place")) {
             while (rows.next()) {
-                all.add(new Summary(
-                        rows.getString(1), new Head(rows.getLong(2), rows.getString(3)), rows.getString(4)));
+                String kept = rows.getString(4);
+                Summary summary = new Summary(
+                        rows.getString(1),
+                        new Head(rows.getLong(2), rows.getString(3)),
+                        kept.substring(Math.min(HASH, kept.length())));
+                if (!kept(summary).equals(kept)) {
+                    return List.of();
+                }
+                all.add(summary);
             }
             return all;
         } catch (SQLException damaged) {
             return List.of();
         }
+    }
+
+    /** The text with the hash of the whole before it: a damaged line would be believed where no stream is read. */
+    private static String kept(Summary summary) {
+        String whole = summary.stream() + "\n" + summary.head().count() + "\n"
+                + summary.head().hash() + "\n" + summary.text();
+        return Disk.hash(whole.getBytes(StandardCharsets.UTF_8)) + summary.text();
     }
 
     @Override
@@ -119,7 +136,7 @@ public final class SummaryFile implements Summaries, AutoCloseable {
                     put.setString(1, summary.stream());
                     put.setLong(2, summary.head().count());
                     put.setString(3, summary.head().hash());
-                    put.setString(4, summary.text());
+                    put.setString(4, kept(summary));
                     put.executeUpdate();
                 }
             }

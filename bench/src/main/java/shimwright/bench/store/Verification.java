@@ -21,7 +21,7 @@ import shimwright.rebuild.job.LogEntry;
 /** Checks kept things as far as anything can show whether they are as they were kept; changes nothing. */
 public final class Verification {
     private final OwnerFolder owner;
-    private final Optional<String> trusted;
+    private final TrustedKeys keys;
 
     /**
      * Checks by what an owner keeps apart.
@@ -31,7 +31,20 @@ public final class Verification {
      */
     public Verification(OwnerFolder owner, Optional<String> trusted) {
         this.owner = owner;
-        this.trusted = trusted.map(name -> name.replaceAll("\\s", ""));
+        this.keys = new TrustedKeys(owner, trusted);
+    }
+
+    /** Where a shop's entries are kept. */
+    public sealed interface Shop {
+        /** In a data folder. */
+        record Folder(Path data) implements Shop {}
+
+        /**
+         * In a database.
+         *
+         * @param address as on the command line
+         */
+        record Database(String address) implements Shop {}
     }
 
     /** A data folder, also while the program runs. */
@@ -54,7 +67,7 @@ public final class Verification {
             headFile(report, files);
             FolderHashes.Found sums = FolderHashes.check(files, head.value());
             if (sums.by().isPresent()) {
-                key(report, files.sums(), sums.by().get());
+                keys.check(report, files.sums(), sums.by().get());
             }
             if (sums.compared()) {
                 report.part(sums.faults(), "the folder's own files are byte for byte as the program left them");
@@ -64,16 +77,50 @@ public final class Verification {
                                 + " by their content, not byte for byte");
             }
             try (Connection database = Sql.toRead(files.database())) {
-                entries(report, files, database);
-                remembered(report, files, database, head.value());
+                EntriesCheck entries = new EntriesCheck(report, keys, files.root(), database);
+                entries.all(new FolderContents(files), Schema.version(database) >= Schema.SIGNED);
+                entries.remembered(RememberedHeads.name(files.root()), head.value());
             }
             newest(report, files, head.value());
         });
         return report.done();
     }
 
-    /** A backup. */
+    /**
+     * A database that several benches share, also while programs write to it.
+     *
+     * @param address as on the command line
+     */
+    public VerificationReport database(String address) {
+        VerificationReport.Gathering report = new VerificationReport.Gathering();
+        database(report, address, (connection, entries, contents, log) -> {
+            report.sound(log.count() + " entries follow one from the other");
+            entries.all(contents, true);
+            String name = PostgresServer.of(address).orElseThrow().name();
+            entries.remembered(name, log);
+            OwnerCheck.newest(owner, name, connection, log).ifPresent(report::fault);
+        });
+        return report.done();
+    }
+
+    /** A shop as it is named on the command line. */
+    public VerificationReport shop(Shop shop) {
+        return shop instanceof Shop.Database database
+                ? database(database.address())
+                : folder(((Shop.Folder) shop).data());
+    }
+
+    /** A backup by itself. */
     public VerificationReport backup(Path backup) {
+        return backup(backup, Optional.empty());
+    }
+
+    /**
+     * A backup beside a shop.
+     *
+     * @param shop whose entries it should hold, where it is at hand
+     */
+    public VerificationReport backup(Path backup, Optional<Shop> shop) {
         DataFolder files = new DataFolder(backup.toAbsolutePath().normalize());
         VerificationReport.Gathering report = new VerificationReport.Gathering();
         guarded(report, backup, () -> {
@@ -87,11 +134,16 @@ public final class Verification {
                     + " entries follow one from the other");
             headFile(report, files);
             try (Connection database = Sql.toRead(files.database())) {
-                String shop = Sql.shop(database).orElse("");
-                signature(report, files, shop, head);
-                entries(report, files, database);
-                elsewhere(report, files, database, shop, head);
+                String name = Sql.shop(database).orElse("");
+                signature(report, files, name, head);
+                new EntriesCheck(report, keys, files.root(), database)
+                        .all(new FolderContents(files), Schema.version(database) >= Schema.SIGNED);
+                elsewhere(report, files, database, name, head);
             }
+            shop.ifPresent(from -> asked(
+                    report,
+                    from,
+                    (entries, log) -> entries.head("", head.count(), head.hash(), "when this backup was made")));
         });
         return report.done();
     }
@@ -99,9 +151,9 @@ public final class Verification {
     /**
      * A record that was handed out as a file.
      *
-     * @param data the data folder it should come from, where it is at hand
+     * @param shop it should come from, where it is at hand
      */
-    public VerificationReport record(Path file, Optional<Path> data) {
+    public VerificationReport record(Path file, Optional<Shop> shop) {
         VerificationReport.Gathering report = new VerificationReport.Gathering();
         guarded(report, file, () -> {
             Optional<SignedHead> end = SignedHead.endOf(Files.readAllBytes(file));
@@ -115,13 +167,10 @@ public final class Verification {
             SignedHead signed = end.get();
             report.sound("record of " + signed.stream() + " at its entry "
                     + signed.head().count() + ", hash " + signed.head().hash() + ", as it was signed");
-            key(report, file, signed);
-            if (data.isPresent()) {
-                report.faults(head(
-                                data.get(),
-                                signed.stream(),
-                                signed.head().count(),
-                                signed.head().hash())
+            keys.check(report, file, signed);
+            if (shop.isPresent()) {
+                Head head = signed.head();
+                report.faults(head(shop.get(), signed.stream(), head.count(), head.hash())
                         .faults());
             }
         });
@@ -134,41 +183,70 @@ public final class Verification {
      * @param job the job's stream; empty for the whole log
      * @param hash at least its first 12 digits
      */
-    public VerificationReport head(Path data, String job, long count, String hash) {
-        DataFolder files = new DataFolder(data);
+    public VerificationReport head(Shop shop, String job, long count, String hash) {
         VerificationReport.Gathering report = new VerificationReport.Gathering();
-        guarded(report, data, () -> {
-            if (!hash.matches("[0-9a-f]{12,64}")) {
-                report.fault(Refusal.of(
-                        "--hash", "\"" + hash + "\" is not the hash of a head", "Type at least its first 12 digits"));
-                return;
-            }
-            Outcome<Head> log = new LogCheck(files).check(false);
-            if (!(log instanceof Outcome.Ok<Head>)) {
-                report.faults(log.refusals());
-                return;
-            }
-            try (Connection database = Sql.toRead(files.database())) {
-                Optional<Head> there = job.isEmpty() ? Sql.headAt(database, count) : Sql.headAt(database, job, count);
-                String what = "entry " + count + (job.isEmpty() ? "" : " of " + job);
-                if (there.isEmpty()) {
-                    report.fault(Fault.at(data, what + " is not there, so something kept is gone", ""));
-                } else if (there.get().hash().startsWith(hash)) {
-                    report.sound(what + " and all before it are as they were when this head was printed");
-                } else {
-                    report.fault(Fault.at(
-                            data, what + " or one before it is not what it was when this head was printed", ""));
-                }
-            }
-        });
+        if (hash.matches("[0-9a-f]{12,64}")) {
+            asked(report, shop, (entries, log) -> entries.head(job, count, hash, "when this head was printed"));
+        } else {
+            report.fault(Refusal.of(
+                    "--hash", "\"" + hash + "\" is not the hash of a head", "Type at least its first 12 digits"));
+        }
         return report.done();
+    }
+
+    private interface Question {
+        void ask(EntriesCheck entries, Head log) throws IOException, SQLException;
+    }
+
+    /** Asks a shop whose entries follow one from the other; of any other it says what is wrong. */
+    private void asked(VerificationReport.Gathering report, Shop shop, Question question) {
+        if (shop instanceof Shop.Folder folder) {
+            DataFolder files = new DataFolder(folder.data());
+            guarded(report, folder.data(), () -> {
+                Outcome<Head> log = new LogCheck(files).check(false);
+                report.faults(log.refusals());
+                if (log instanceof Outcome.Ok<Head> head) {
+                    try (Connection database = Sql.toRead(files.database())) {
+                        question.ask(new EntriesCheck(report, keys, files.root(), database), head.value());
+                    }
+                }
+            });
+        } else if (shop instanceof Shop.Database database) {
+            database(report, database.address(), (connection, entries, contents, log) -> question.ask(entries, log));
+        }
+    }
+
+    private interface DatabaseQuestion {
+        void ask(Connection database, EntriesCheck entries, PostgresCheck contents, Head log)
+                throws IOException, SQLException;
+    }
+
+    private void database(VerificationReport.Gathering report, String address, DatabaseQuestion question) {
+        Outcome<PostgresServer> named = PostgresServer.of(address);
+        report.faults(named.refusals());
+        if (!(named instanceof Outcome.Ok<PostgresServer> server)) {
+            return;
+        }
+        String name = server.value().name();
+        guarded(
+                report,
+                name,
+                () -> PostgresCheck.in(server.value(), (connection, contents) -> {
+                    contents.guard().ifPresent(report::fault);
+                    Outcome<Head> log = LogWalk.walk(name, connection, Head.EMPTY);
+                    report.faults(log.refusals());
+                    if (log instanceof Outcome.Ok<Head> head) {
+                        EntriesCheck entries = new EntriesCheck(report, keys, name, connection);
+                        question.ask(connection, entries, contents, head.value());
+                    }
+                }));
     }
 
     private interface Work {
         void run() throws IOException, SQLException;
     }
 
-    private static void guarded(VerificationReport.Gathering report, Path place, Work work) {
+    private static void guarded(VerificationReport.Gathering report, Object place, Work work) {
         try {
             work.run();
         } catch (IOException failed) {
@@ -189,105 +267,9 @@ public final class Verification {
         }
     }
 
-    private void entries(VerificationReport.Gathering report, DataFolder files, Connection database)
-            throws IOException, SQLException {
-        LogScan scan = LogScan.of(database);
-        FilePictureStore pictures = FilePictureStore.over(files.pictures());
-        FileDocumentStore documents = FileDocumentStore.over(files.documents());
-        report.part(
-                contents(files.pictures(), scan.pictures(), "picture", pictures::find),
-                scan.pictures().size() + " pictures are as they were kept");
-        report.part(
-                contents(files.documents(), scan.documents(), "document", documents::find),
-                scan.documents().size() + " documents are as they were kept");
-        for (LogEntry kept : scan.clockSetBack()) {
-            report.remark("Entry " + kept.number() + " is dated " + kept.draft().at()
-                    + ", before the one in front of it: the clock was set back");
-        }
-        handBacks(report, files, database, scan.handedBack());
-    }
-
-    private interface Finding {
-        Optional<byte[]> of(String hash);
-    }
-
-    private static List<Refusal> contents(Path folder, Set<String> named, String word, Finding finding)
-            throws IOException {
-        List<Refusal> faults = new ArrayList<>();
-        for (String hash : named) {
-            if (finding.of(hash).isEmpty()) {
-                faults.add(Fault.at(
-                        folder,
-                        "the " + word + " " + hash + " is named by an entry and is not there, or not as it was kept",
-                        "Look for it in a backup"));
-            }
-        }
-        if (!Files.isDirectory(folder)) {
-            return faults;
-        }
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path file : all.filter(Files::isRegularFile)
-                    .filter(file -> !file.startsWith(folder.resolve("part")))
-                    .toList()) {
-                String hash = file.getFileName().toString().replaceFirst("\\..*", "");
-                if (!named.contains(hash) && !hash.equals(Disk.hash(file))) {
-                    faults.add(Fault.at(file, "this is not a " + word + " as it was kept", ""));
-                }
-            }
-        }
-        return faults;
-    }
-
-    private void handBacks(
-            VerificationReport.Gathering report, DataFolder files, Connection database, List<LogEntry> handedBack)
-            throws IOException, SQLException {
-        if (Schema.version(database) < Schema.SIGNED) {
-            report.remark("No hand-back is signed: an older program kept this log");
-            return;
-        }
-        boolean anySigned = Sql.signatures(database) > 0;
-        for (LogEntry kept : handedBack) {
-            String stream = kept.draft().stream();
-            Optional<String> line = Sql.signature(database, stream, kept.streamNumber());
-            Optional<SignedHead> signed = line.flatMap(SignedHead::of).filter(SignedHead::isSound);
-            if (line.isEmpty() && !anySigned) {
-                report.remark("The hand-back of " + stream + " is not signed");
-            } else if (line.isEmpty()) {
-                report.fault(Fault.at(files.root(), "the signature of the hand-back of " + stream + " is gone", ""));
-            } else if (signed.isEmpty()
-                    || signed.get().what() != SignedHead.What.HANDBACK
-                    || !signed.get().head().equals(kept.streamHead())
-                    || !Sql.shop(database).equals(Optional.of(signed.get().shop()))) {
-                report.fault(Fault.at(
-                        files.root(),
-                        "the hand-back of " + stream + " is not the one that was signed: an entry of it was changed",
-                        "Compare with the printed record, or with a backup"));
-            } else {
-                report.sound("the hand-back of " + stream + " is as it was signed");
-                key(report, files.root(), signed.get());
-            }
-        }
-    }
-
-    /** Whose key it was. */
-    private void key(VerificationReport.Gathering report, Path place, SignedHead signed) throws IOException {
-        String name = SigningKey.fingerprint(signed.key());
-        boolean own = owner.hasKey() && owner.key().publicKey().equals(signed.key());
-        if (own || trusted.equals(Optional.of(name.replace(" ", "")))) {
-            report.sound("signed with the key " + name + (own ? ", your own" : ", which you named"));
-        } else {
-            report.fault(Fault.at(
-                    place,
-                    "this is signed with the key " + name + ", which is not yours"
-                            + (trusted.isEmpty() ? "" : " nor the one you named"),
-                    "If it should be another shop's, ask that shop for the name of its key and give it with --key"));
-        }
-    }
-
-    private void signature(VerificationReport.Gathering report, DataFolder files, String shop, Head head)
-            throws IOException {
+    private void signature(VerificationReport.Gathering report, DataFolder files, String shop, Head head) throws IOException {
         if (!Files.isRegularFile(files.signature())) {
-            if (owner.hasKey() || trusted.isPresent()) {
+            if (keys.any()) {
                 report.fault(Fault.at(
                         files.root(),
                         "this backup is not signed",
@@ -309,23 +291,7 @@ public final class Verification {
             report.fault(Fault.at(files.root(), "this backup is not the one that was signed", "Use another backup"));
         } else {
             report.sound("the backup is as it was signed");
-            key(report, files.root(), signed.get());
-        }
-    }
-
-    private void remembered(VerificationReport.Gathering report, DataFolder files, Connection database, Head log)
-            throws IOException, SQLException {
-        Optional<String> shop = Sql.shop(database);
-        if (shop.isEmpty()) {
-            return;
-        }
-        List<Remembered> all = owner.heads().binding(shop.get(), RememberedHeads.name(files.root()));
-        if (all.isEmpty()) {
-            report.remark("No head of this folder is remembered in " + owner.root());
-        } else {
-            report.part(
-                    new OwnerCheck(files).all(all, database, log),
-                    all.size() + " heads that were printed, backed up or handed back are still in the log");
+            keys.check(report, files.root(), signed.get());
         }
     }
 
@@ -346,7 +312,7 @@ public final class Verification {
             List<Remembered> binding = owner.heads().binding(shop, folder).stream()
                     .filter(one -> one.stream().isEmpty() && one.head().count() <= head.count())
                     .toList();
-            List<Refusal> faults = new OwnerCheck(files).all(binding, database, head);
+            List<Refusal> faults = OwnerCheck.all(files.root(), binding, database, head);
             if (best.isEmpty() || faults.size() < best.get().size()) {
                 best = Optional.of(faults);
             }

@@ -22,7 +22,7 @@ import shimwright.rebuild.unit.model.Step.Phase;
  * the readings.
  *
  * @param clearance what is set
- * @param gauge the gauge in hand; null where the shop has none that will do
+ * @param inHand the gauge in hand, of a difference one for each length; empty where the shop has none that will do
  * @param gauges gauges of the shop that can prove it, the one that the unit file names first
  * @param stage where the conversation stands
  * @param say one sentence: what to do next
@@ -33,7 +33,7 @@ import shimwright.rebuild.unit.model.Step.Phase;
  */
 public record Session(
         Clearance clearance,
-        @Nullable Gauge gauge,
+        List<Gauge> inHand,
         List<Gauge> gauges,
         Stage stage,
         String say,
@@ -202,6 +202,11 @@ public record Session(
             double hot,
             String advice,
             List<Line> working) {}
+
+    /** The gauge in hand; null where the shop has none that will do. */
+    public @Nullable Gauge gauge() {
+        return inHand.isEmpty() ? null : inHand.get(0);
+    }
 
     /** The reading that is being taken now. */
     public Reading current() {

@@ -87,12 +87,27 @@ public record ClearanceView(
 
     /** How many numbers one round has. */
     public int fields() {
-        return ClearanceActs.numbers(session.clearance());
+        return session.clearance().numbers();
     }
 
     /** What the i-th number of a round is called, from 1. */
     public String label(int i) {
         return ClearanceActs.label(session.clearance(), i);
+    }
+
+    /** What stands beside the choice of a gauge: one, or one for each length of a difference. */
+    public List<String> gaugeLabels() {
+        Clearance clearance = session.clearance();
+        return clearance.method() == Clearance.Method.DIFFERENCE
+                ? clearance.difference().stream()
+                        .map(length -> "Read with, " + length.name())
+                        .toList()
+                : List.of("Read with");
+    }
+
+    /** Mark of the gauge in hand for the i-th of these, from 0; empty where there is none. */
+    public String inHand(int i) {
+        return i < session.inHand().size() ? session.inHand().get(i).id() : "";
     }
 
     /** Pieces that could go in at a position, thinnest first. */

@@ -50,9 +50,11 @@ public final class ReadingPlots {
         List<Double> first = new ArrayList<>();
         List<Double> second = new ArrayList<>();
         reading.rounds().forEach(round -> {
-            first.add(clearanceOf(clearance, round.what().values().get(0)));
-            if (round.what().values().size() > 1) {
-                second.add(clearanceOf(clearance, round.what().values().get(1)));
+            List<Double> values = round.what().values();
+            boolean two = values.size() > 1 && clearance.method() != Method.DIFFERENCE;
+            first.add(clearance.value(two ? values.subList(0, 1) : values));
+            if (two) {
+                second.add(clearance.value(values.subList(1, 2)));
             }
         });
         Measured settled = measured != null && measured.settled() ? measured : null;
@@ -74,10 +76,6 @@ public final class ReadingPlots {
                         settled != null ? K * settled.u() : 0,
                         outliers),
                 page("series", COLUMN, show));
-    }
-
-    private static double clearanceOf(Clearance clearance, double reading) {
-        return reading * clearance.readingFactor() + clearance.readingOffset();
     }
 
     private static String places(Session session, @org.jspecify.annotations.Nullable Measured measured, Show show) {

@@ -14,6 +14,7 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.ShopActs;
 import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 /** What the shop measures with, and the few things a new shop says of itself. */
 public final class GaugePages {
@@ -109,9 +110,11 @@ public final class GaugePages {
         desk.shelf()
                 .types()
                 .forEach(type -> type.clearances().forEach(clearance -> {
-                    String mark = clearance.gauge();
-                    if (!mark.isBlank() && !desk.shop().gauges().containsKey(mark)) {
-                        wanted.put(mark, type.tools().getOrDefault(mark, mark));
+                    for (Phase phase : List.of(Phase.TRIAL, Phase.FINAL)) {
+                        clearance.gauges(phase).stream()
+                                .filter(mark -> !mark.isBlank()
+                                        && !desk.shop().gauges().containsKey(mark))
+                                .forEach(mark -> wanted.put(mark, type.tools().getOrDefault(mark, mark)));
                     }
                 }));
         return wanted;
