@@ -107,7 +107,7 @@ class BlockingTest {
     void whatLiesInABoreOfAShaftGoesInByItsOpenEnd() {
         for (String variant : List.of("S", "L")) {
             Unit unit = DemoUnit.inLine().resolve(variant);
-            assertThat(Blocking.of(unit)).noneMatch(Finding::odd);
+            assertThat(Blocking.of(unit)).noneMatch(Finding::differs);
         }
     }
 
