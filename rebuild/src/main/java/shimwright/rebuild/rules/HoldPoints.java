@@ -84,7 +84,7 @@ public final class HoldPoints {
     }
 
     private static Standing places(@Nullable Measured measured) {
-        return measured == null ? Standing.OPEN : measured.odd().isEmpty() ? Standing.ACCEPTED : Standing.FAILED;
+        return measured == null ? Standing.OPEN : measured.outliers().isEmpty() ? Standing.ACCEPTED : Standing.FAILED;
     }
 
     /** How the hold points of all other steps stand, together; those of trial readings answer to the steps after them. */
