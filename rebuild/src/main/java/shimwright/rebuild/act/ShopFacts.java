@@ -42,7 +42,7 @@ final class ShopFacts {
         List<String> parts = List.of(evening.split("[\\s,;]+"));
         if (parts.size() != 1 && parts.size() != WEEK) {
             faults.add(new Refusal(
-                    "fact.hours",
+                    "fact.evening",
                     "hours",
                     parts.size() + " numbers",
                     "Give one for every day, or seven from Monday to Sunday"));
@@ -50,7 +50,7 @@ final class ShopFacts {
         parts.stream()
                 .filter(part -> !HOURS.matcher(part).matches() || Double.parseDouble(part) > DAY)
                 .forEach(part -> faults.add(new Refusal(
-                        "fact.hours",
+                        "fact.evening",
                         "hours",
                         "\"" + part + "\" is no number of hours",
                         "Write it as 2.5, with a point")));
