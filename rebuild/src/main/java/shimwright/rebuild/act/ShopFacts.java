@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.rules.ShopWeights;
 
 /** What a shop says of itself must be of use where it is asked: a time of day is one, hours are numbers. */
 final class ShopFacts {
@@ -29,6 +30,14 @@ final class ShopFacts {
         String evening = facts.getOrDefault("evening", "").strip();
         if (!evening.isEmpty()) {
             hours(evening, faults);
+        }
+        String day = facts.getOrDefault(ShopWeights.DAY_SOONER, "").strip();
+        if (!day.isEmpty() && ShopWeights.minutes(day).isEmpty()) {
+            faults.add(new Refusal(
+                    "fact." + ShopWeights.DAY_SOONER,
+                    "what a day sooner is worth",
+                    "\"" + day + "\" is no number of minutes from 0 to 1440",
+                    "Write it as 10"));
         }
         return List.copyOf(faults);
     }
