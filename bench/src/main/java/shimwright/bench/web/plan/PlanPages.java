@@ -73,7 +73,9 @@ public final class PlanPages {
             Page page = door.page(ctx, "The plan", "build", bench, faults, typed);
             Map<String, Object> more = new LinkedHashMap<>();
             if (bench.plan() instanceof Outcome.Ok<Plan> ok) {
-                more.put("view", PlanView.of(bench, ok.value(), page.show()));
+                PlanView view = PlanView.of(bench, ok.value(), page.show());
+                more.put("view", view);
+                more.put("tonight", TonightView.of(ctx, door, bench, ok.value(), view.because(), page.show()));
                 more.put(
                         "forecast",
                         ForecastView.of(
