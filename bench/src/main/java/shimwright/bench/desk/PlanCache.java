@@ -142,9 +142,7 @@ public final class PlanCache {
     private void found(String job, Laid from, Outcome<Plan> plan) {
         synchronized (laid) {
             if (from.equals(laid.get(job))) {
-                laid.put(
-                        job,
-                        new Laid(from.unit(), from.sides(), from.present(), from.awaited(), from.time(), plan));
+                laid.put(job, new Laid(from.unit(), from.sides(), from.present(), from.awaited(), from.time(), plan));
             }
         }
     }
