@@ -131,9 +131,10 @@ class BoxWithoutFileTest {
         assertThat(bench.page(here).select(".gaps").text()).doesNotContain("weighs", "No clearance", "which oil");
         assertThat(bench.page("/job/" + job + "/strip").select("input[value=magnet]")).isEmpty();
         assertThat(bench.page("/job/" + job + "/clearances").text()).contains("input end play");
-        assertThat(bench.page("/job/" + job + "/clearance/a").text()).contains("input end play");
+        assertThat(bench.page("/job/" + job + "/clearance/a").text())
+                .contains("input end play", "Limits: guess", "Nobody stands behind these limits");
         assertThat(bench.page("/job/" + job + "/record").text())
-                .contains("at the bench it was found: input end play", "1.80 L GL-4");
+                .contains("at the bench it was found: input end play", "1.80 L GL-4", "limits are a guess");
     }
 
     @Test
