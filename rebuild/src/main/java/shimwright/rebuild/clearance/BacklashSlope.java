@@ -73,7 +73,7 @@ public record BacklashSlope(
         String say = believed
                 ? "The backlash answered to the change of the pack within " + percent + " of the theory."
                 : "The backlash answered " + percent + (ratio > 1 ? " more" : " less")
-                        + " than the theory asks: look for the odd place and read both again.";
+                        + " than the theory asks: look for the outlier and read both again.";
         return new BacklashSlope(
                 before, after, expected, ratio, believed, say, w.worked(say).working());
     }

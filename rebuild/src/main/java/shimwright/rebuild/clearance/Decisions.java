@@ -285,8 +285,8 @@ public final class Decisions {
      * The entry that accepts the clearance.
      *
      * @param session the session; its last reading must have settled
-     * @param because why, where it is not proven in or differs from the prediction; may be empty otherwise
-     * @return refused without a settled reading, or with doubt and without a reason
+     * @param because why, where it is not proven within limits or differs from the prediction; may be empty otherwise
+     * @return refused without a settled reading, or unproven and without a reason
      */
     public static Outcome<ClearanceAccepted> accept(Session session, String because) {
         Closing closing = session.closing();
@@ -297,8 +297,8 @@ public final class Decisions {
             return Outcome.refused(
                     Refusal.at(session.clearance().name(), "there is no settled reading to accept", more));
         }
-        boolean doubt = closing.verdict() != Verdict.IN || !closing.finding().isBlank();
-        if (doubt && because.isBlank()) {
+        boolean unproven = closing.verdict() != Verdict.IN || !closing.finding().isBlank();
+        if (unproven && because.isBlank()) {
             return Outcome.refused(new Refusal(
                     "because",
                     session.clearance().name(),
@@ -315,7 +315,7 @@ public final class Decisions {
                 closing.verdict(),
                 closing.predicted(),
                 closing.finding(),
-                doubt ? because : "",
+                unproven ? because : "",
                 closing.working(),
                 new Basis(
                                 clearance.lower(),

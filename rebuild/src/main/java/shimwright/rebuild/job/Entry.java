@@ -116,7 +116,7 @@ public sealed interface Entry {
         REPLACE
     }
 
-    /** A side of a choice between lawful orders was taken. */
+    /** A side of a choice between possible orders was taken. */
     record ChoiceTaken(String choice, String side, String reason) implements OfJob {}
 
     /**
@@ -339,7 +339,7 @@ public sealed interface Entry {
         }
     }
 
-    /** A gauge is no longer used, and why; what was read with it keeps its doubt. */
+    /** A gauge is no longer used, and why; what was read with it keeps its uncertainty. */
     record GaugeRetired(String gauge, String reason) implements OfShop {}
 
     /** A piece was measured again: from now on it counts with this thickness; what it is in keeps the earlier one. */

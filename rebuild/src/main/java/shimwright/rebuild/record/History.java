@@ -26,13 +26,23 @@ public final class History {
 
     private History() {}
 
+    /** Parts of the work that a line can belong to, in the order of a rebuild. */
+    public enum Part {
+        COMING_IN,
+        INSPECTION,
+        BUILD,
+        CLEARANCES,
+        HANDING_BACK
+    }
+
     /**
      * One line.
      *
      * @param number within the job
+     * @param part of the work it belongs to
      * @param struck true where it does not count any more
      */
-    public record Line(long number, Instant at, String by, String words, boolean struck) {}
+    public record Line(long number, Instant at, String by, Part part, String words, boolean struck) {}
 
     /** All lines of a job. */
     public static List<Line> of(Job job) {
@@ -43,10 +53,34 @@ public final class History {
                         kept.streamNumber(),
                         kept.draft().at(),
                         kept.draft().by(),
+                        part((Entry.OfJob) kept.body()),
                         say((Entry.OfJob) kept.body()),
                         mistakes.contains(kept.draft().id())
                                 || job.struck().containsKey(kept.draft().id())))
                 .toList();
+    }
+
+    private static Part part(Entry.OfJob entry) {
+        if (entry instanceof Entry.JobOpened
+                || entry instanceof Entry.IntakeCorrected
+                || entry instanceof Entry.UnitMoved
+                || entry instanceof Entry.TakenOff) {
+            return Part.COMING_IN;
+        }
+        if (entry instanceof Entry.Found
+                || entry instanceof Entry.Judged
+                || entry instanceof Entry.Sent
+                || entry instanceof Entry.CameBack) {
+            return Part.INSPECTION;
+        }
+        if (entry instanceof Entry.PackIn
+                || entry instanceof Entry.RoundRead
+                || entry instanceof Entry.RoundStruck
+                || entry instanceof Entry.PackChosen
+                || entry instanceof Entry.ClearanceAccepted) {
+            return Part.CLEARANCES;
+        }
+        return entry instanceof Entry.HandedBack || entry instanceof Entry.FollowedUp ? Part.HANDING_BACK : Part.BUILD;
     }
 
     /**

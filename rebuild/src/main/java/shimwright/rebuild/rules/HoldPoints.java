@@ -118,7 +118,7 @@ public final class HoldPoints {
     }
 
     private static Standing places(@Nullable Measured measured) {
-        return measured == null ? Standing.OPEN : measured.odd().isEmpty() ? Standing.ACCEPTED : Standing.FAILED;
+        return measured == null ? Standing.OPEN : measured.outliers().isEmpty() ? Standing.ACCEPTED : Standing.FAILED;
     }
 
     private static Standing choices(Workbench bench) {

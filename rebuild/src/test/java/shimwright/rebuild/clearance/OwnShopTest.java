@@ -60,7 +60,7 @@ class OwnShopTest {
     }
 
     @Test
-    void theReadingIsProofWithTheGaugeOfItsOwnEntryAndHasThatDoubt() {
+    void theReadingIsProofWithTheGaugeOfItsOwnEntryAndHasThatUncertainty() {
         rounds("old dial");
         Session coarse = session(with(HUNDREDTH, FINE));
         assertThat(coarse.stage()).isEqualTo(Stage.CHOOSE);
@@ -86,7 +86,7 @@ class OwnShopTest {
         assertThat(session.trial().refusals())
                 .extracting(Refusal::sentence)
                 .containsExactly(
-                        "gauge DI: the shop has no data of this gauge, so its doubt is not known. Enter its step "
+                        "gauge DI: the shop has no data of this gauge, so its uncertainty is not known. Enter its step "
                                 + "and error limit in the shop, or say which gauge was used.");
         assertThat(session.gauge()).isEqualTo(FINE);
     }

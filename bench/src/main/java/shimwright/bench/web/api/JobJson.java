@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.JobOnBench;
+import shimwright.bench.desk.JobSummary;
 import shimwright.mechanics.axial.shim.Drawer;
 import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.outcome.Outcome;
@@ -60,12 +61,12 @@ final class JobJson {
         return one;
     }
 
-    static Map<String, Object> card(Job job) {
+    static Map<String, Object> card(JobSummary job) {
         Map<String, Object> one = new LinkedHashMap<>();
-        one.put("job", job.id());
-        one.put("number", job.opened().number());
-        one.put("owner", job.opened().owner());
-        one.put("unit", job.opened().unitType());
+        one.put("job", job.job());
+        one.put("number", job.number());
+        one.put("owner", job.owner());
+        one.put("unit", job.unitType());
         one.put("variant", job.variant());
         one.put("unitFile", job.unitFile());
         one.put("head", Map.of("count", job.head().count(), "hash", job.head().hash()));
@@ -75,7 +76,7 @@ final class JobJson {
 
     static Map<String, Object> bench(JobOnBench bench) {
         Job job = bench.job();
-        Map<String, Object> all = card(job);
+        Map<String, Object> all = card(JobSummary.of(job));
         all.put("done", List.copyOf(job.stepsDone()));
         all.put("built", bench.built());
         all.put("now", bench.bench().now().toString());

@@ -29,8 +29,8 @@ import shimwright.rebuild.unit.model.Step.Phase;
  * @param drawing the section with the loop
  * @param series the readings drawn with the limits; empty while there are none
  * @param packs the packs on offer drawn against the limits; empty while there are none
- * @param limits the clearance's doubt against its limits; empty until it has settled
- * @param budget where the doubt comes from; empty until it has settled
+ * @param limits the clearance's uncertainty against its limits; empty until it has settled
+ * @param budget where the uncertainty comes from; empty until it has settled
  */
 public record ClearanceView(
         Session session,
@@ -135,12 +135,18 @@ public record ClearanceView(
         return used + " " + one + (used == 1 ? "" : "s");
     }
 
+    /** How many steps stand on the pack that is in, in words. */
+    public String undoFirst() {
+        int steps = session.change().undoFirst().size();
+        return steps + (steps == 1 ? " step stands on it." : " steps stand on it.");
+    }
+
     /** True where a round, counted from 1, stands apart from the others. */
-    public boolean odd(int round) {
+    public boolean outlier(int round) {
         Measured m = measured();
         return m != null
                 && session.clearance().method() != Clearance.Method.PLACES
-                && m.odd().contains(round);
+                && m.outliers().contains(round);
     }
 
     /** The lines of working that belong to where the session stands. */

@@ -17,6 +17,7 @@ import shimwright.rebuild.clearance.EtchedDeviation;
 import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.backout.LastCallCost;
@@ -43,10 +44,12 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param checks its hold point
  * @param cautions the usual cautions
  * @param ahead the steps after it
+ * @param sooner the step that the plan has next instead of this one, though this one could be done; empty where there is none
  * @param drawing the section with what is in, in hand and still to come
  * @param cannot why it could not be done when last tried; null where it was not tried
  * @param together true where clearances that share shims are all read and wait to be chosen together
  * @param broken waits and windows that it would break if it were done now
+ * @param reopens readings and acceptances that undoing it opens again, as sentences; empty where it is not done
  * @param now the server's time
  */
 public record StepView(
@@ -62,10 +65,12 @@ public record StepView(
         List<HoldPoints.CheckStanding> checks,
         List<String> cautions,
         List<Step> ahead,
+        String sooner,
         Drawings drawing,
         Job.@Nullable Said<Entry.StepCannot> cannot,
         boolean together,
         List<ClockRules.Broken> broken,
+        List<String> reopens,
         Instant now) {
 
     private static final int LOOK_AHEAD = 4;
@@ -107,9 +112,11 @@ public record StepView(
                     List.of(),
                     List.of(),
                     ahead,
+                    "",
                     drawing(bench, null, show),
                     null,
                     false,
+                    List.of(),
                     List.of(),
                     now);
         }
@@ -126,15 +133,29 @@ public record StepView(
                 HoldPoints.of(bench.bench(), step),
                 Cautions.of(step, unit),
                 ahead,
+                sooner(bench, step),
                 drawing(bench, step, show),
                 bench.job().cannot().get(step.id()),
                 SharedShims.due(unit, bench.job(), shop),
                 ClockRules.broken(bench.bench(), step.id()),
+                reopens(bench, step),
                 now);
+    }
+
+    private static List<String> reopens(JobOnBench bench, Step step) {
+        return bench.job().stepsDone().contains(step.id())
+                ? Reopened.byUndoing(bench.job(), bench.unit(), step.id())
+                : List.of();
     }
 
     private static List<Step> ahead(JobOnBench bench) {
         return bench.plan() instanceof Outcome.Ok<Plan> ok ? ok.value().ahead() : List.of();
+    }
+
+    private static String sooner(JobOnBench bench, Step step) {
+        boolean now = !bench.job().stepsDone().contains(step.id())
+                && bench.order().waitsFor(step.id(), bench.job().stepsDone()).isEmpty();
+        return now ? bench.next().map(Step::id).filter(id -> !id.equals(step.id())).orElse("") : "";
     }
 
     private static @Nullable LastCallCost lastCall(JobOnBench bench, Step step) {

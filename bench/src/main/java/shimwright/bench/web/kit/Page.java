@@ -17,6 +17,7 @@ import shimwright.mechanics.outcome.Refusal;
  * @param typed what was typed in that post
  * @param who signs entries
  * @param said a short good-news sentence after a post; empty for none
+ * @param mark changes with what this page shows; empty for a page that shows nothing of the log
  * @param entryId id for the entry that the page's first form makes when the script does not make one
  */
 public record Page(
@@ -28,6 +29,7 @@ public record Page(
         Map<String, String> typed,
         String who,
         String said,
+        String mark,
         String entryId) {
 
     /** What was typed in a field, to show it again. */

@@ -37,7 +37,9 @@ public final class GaugePages {
 
     private void on(
             RoutesConfig routes, String path, Class<? extends Act.OfShop> type, String next, Pages.Again again) {
-        routes.post(path, ctx -> Pages.act(ctx, desk, door, type, again, next));
+        routes.post(
+                path,
+                ctx -> Pages.act(ctx, desk, door, type, again, Pages.remembering(next, Pages.cameFrom(ctx))));
     }
 
     private void gauges(Context ctx, List<Refusal> faults, Map<String, String> typed) {
@@ -53,7 +55,9 @@ public final class GaugePages {
                         "presets",
                         GaugeKinds.ALL,
                         "wanted",
-                        wanted()));
+                        wanted(),
+                        "back",
+                        Pages.cameFrom(ctx)));
     }
 
     /** What the form begins with: a usual kind, or a gauge of the shop that is to be changed. */
@@ -121,7 +125,7 @@ public final class GaugePages {
         Map<String, String> filled = new LinkedHashMap<>();
         shop.facts().forEach((fact, text) -> filled.put("fact-" + fact, text));
         filled.putAll(typed);
-        Page page = door.page(ctx, "The shop's own", "", null, faults, filled);
+        Page page = door.page(ctx, "Set up the shop", "", null, faults, filled);
         long loose =
                 shop.pieces().values().stream().filter(Shop.Piece::inDrawer).count();
         door.show(
@@ -135,6 +139,8 @@ public final class GaugePages {
                         loose,
                         "facts",
                         shop.facts(),
+                        "types",
+                        desk.shelf().types().size(),
                         "faults",
                         desk.shelf().faults()));
     }

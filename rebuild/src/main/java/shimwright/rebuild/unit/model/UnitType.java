@@ -126,7 +126,7 @@ public record UnitType(
 
             @Field("why") String why) {}
 
-    /** A choice between lawful orders. */
+    /** A choice between possible orders. */
     public record Choice(
             @Field("short id") String id,
             @Field("what is chosen") String about,
