@@ -26,7 +26,8 @@ import shimwright.rebuild.unit.model.UnitType;
 class DifferenceTest {
     private static final Unit UNIT = DemoUnit.inLine().resolve("S");
     private static final List<String> GAUGES = List.of(
-            "PLUNGE | plunge indicator | 0.01 | 0.005 | 0.003 | 10", "DEPTH | depth micrometer | 0.01 | 0.004 | 0 | 100");
+            "PLUNGE | plunge indicator | 0.01 | 0.005 | 0.003 | 10",
+            "DEPTH | depth micrometer | 0.01 | 0.004 | 0 | 100");
 
     private final DemoWorkbench bench = bench();
 
@@ -88,8 +89,8 @@ class DifferenceTest {
     @Test
     void anotherFigureOfAGaugeMovesNothingThatWasReadBefore() {
         double before = read().u();
-        bench.keepInShop(new Entry.GaugeAdded(
-                "DEPTH", "depth micrometer", Kind.LENGTH, 0.01 * MM, 0.02 * MM, 0, 0, 100 * MM));
+        bench.keepInShop(
+                new Entry.GaugeAdded("DEPTH", "depth micrometer", Kind.LENGTH, 0.01 * MM, 0.02 * MM, 0, 0, 100 * MM));
         Measured after = Objects.requireNonNull(bench.session("ret").trial().measured());
         assertThat(after.u()).isEqualTo(before);
         // an entry of before is read with the gauge as it is now

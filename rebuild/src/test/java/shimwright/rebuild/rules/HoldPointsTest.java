@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Refusal;
@@ -223,7 +223,8 @@ class HoldPointsTest {
         assertThat(standings(bench, "F06"))
                 .containsEntry("front_depth", Standing.ACCEPTED)
                 .containsEntry("tail_depth", Standing.ACCEPTED);
-        Entry.CheckRead read = bench.job().check("K03", "front_depth").orElseThrow().what();
+        Entry.CheckRead read =
+                bench.job().check("K03", "front_depth").orElseThrow().what();
         bench.lay(read);
         assertThat(standings(bench, "F06"))
                 .containsEntry("front_depth", Standing.OPEN)
@@ -237,7 +238,9 @@ class HoldPointsTest {
         assertThat(bench.session("a").accepted()).isNotNull();
         Entry.CheckRead read = bench.job().check("P08", "etched").orElseThrow().what();
         bench.lay(read);
-        assertThat(bench.session("a").accepted()).as("the same figure once more").isNotNull();
+        assertThat(bench.session("a").accepted())
+                .as("the same figure once more")
+                .isNotNull();
         bench.lay(new Entry.CheckRead(
                 "P08", "H07", "etched", List.of(-9.0), Kind.NUMBER, false, Verdict.IN, "", List.of(), Map.of()));
         assertThat(bench.session("a").accepted()).isNull();
