@@ -164,7 +164,7 @@ class AxialTest {
         assertThat(good.meanAfter()).isCloseTo(0.2681e-3, within(0.0001e-3));
         assertThat(good.slope()).isCloseTo(0.8578, within(0.0005));
         assertThat(good.offTheory()).isCloseTo(-0.008, within(0.0005));
-        assertThat(good.oddAfter()).isEmpty();
+        assertThat(good.outliersAfter()).isEmpty();
         assertThat(good.further()).isCloseTo((0.268125e-3 - 0.15e-3) / 0.857843, within(1e-9));
         // BL-2: place 6 misread by one tenth: 0.2806, 0.7353, 15 % low; 0.090 from the median 0.270 of the others
         List<Double> misread = new ArrayList<>(after);
@@ -172,7 +172,7 @@ class AxialTest {
         Worked<BacklashShift.Result> bad = shift(before, misread);
         assertThat(bad.result().meanAfter()).isCloseTo(0.2806e-3, within(0.0001e-3));
         assertThat(bad.result().slope()).isCloseTo(0.7353, within(0.0005));
-        assertThat(bad.result().oddAfter()).containsExactly(6);
+        assertThat(bad.result().outliersAfter()).containsExactly(6);
         assertThat(bad.result().further()).isNull();
         assertThat(bad.cautions()).anyMatch(c -> c.contains("Place 6 after")).anyMatch(c -> c.contains("5 % off"));
         assertThat(shift(after, before).cautions()).anyMatch(c -> c.contains("direction of the shift"));

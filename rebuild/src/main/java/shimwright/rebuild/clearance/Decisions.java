@@ -285,7 +285,7 @@ public final class Decisions {
      * The entry that accepts the clearance.
      *
      * @param session the session; its last reading must have settled
-     * @param because why, where it is not proven in or differs from the prediction; may be empty otherwise
+     * @param because why, where it is not proven within limits or differs from the prediction; may be empty otherwise
      * @return refused without a settled reading, or unproven and without a reason
      */
     public static Outcome<ClearanceAccepted> accept(Session session, String because) {

@@ -240,7 +240,7 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
                 m.used(),
                 m.more(),
                 m.tilt(),
-                m.odd(),
+                m.outliers(),
                 m.budget(),
                 m.advice(),
                 working,

@@ -85,6 +85,11 @@ public final class Workbench {
         return now;
     }
 
+    /** The time zone of the shop, for days and evenings. */
+    public ZoneId zone() {
+        return zone;
+    }
+
     /** The steps of this job with what each waits for. */
     public Order order() {
         return order;

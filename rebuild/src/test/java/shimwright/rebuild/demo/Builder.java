@@ -164,7 +164,7 @@ final class Builder {
             if (!in.stream().map(PieceIn::piece).toList().equals(List.of(ring.piece()))) {
                 return Optional.of(new ClearanceActs.NamePieces(c.id(), "final", Map.of(place.id(), ring.piece())));
             }
-        } else if (in.isEmpty() || !lawful(c, with(c, in))) {
+        } else if (in.isEmpty() || !withinLimits(c, with(c, in))) {
             Session.Advice advice = session.advice();
             return Optional.of(
                     advice == null
@@ -190,7 +190,7 @@ final class Builder {
                         : round(c, phase, shown));
     }
 
-    private static boolean lawful(Clearance c, double play) {
+    private static boolean withinLimits(Clearance c, double play) {
         return play > c.lower() && play < c.upper();
     }
 

@@ -157,11 +157,11 @@ public record ClearanceView(
     }
 
     /** True where a round, counted from 1, stands apart from the others. */
-    public boolean odd(int round) {
+    public boolean outlier(int round) {
         Measured m = measured();
         return m != null
                 && session.clearance().method() != Clearance.Method.PLACES
-                && m.odd().contains(round);
+                && m.outliers().contains(round);
     }
 
     /** The lines of working that belong to where the session stands. */

@@ -60,9 +60,9 @@ public final class ReadingPlots {
         });
         Measured settled = measured != null && measured.settled() ? measured : null;
         boolean trial = reading.phase() == shimwright.rebuild.unit.model.Step.Phase.TRIAL;
-        Map<Integer, String> odd = new LinkedHashMap<>();
+        Map<Integer, String> outliers = new LinkedHashMap<>();
         if (measured != null) {
-            measured.odd().forEach(round -> odd.put(round - 1, "read it again"));
+            measured.outliers().forEach(round -> outliers.put(round - 1, "read it again"));
         }
         return Plots.series(
                 new Plots.Series(
@@ -75,7 +75,7 @@ public final class ReadingPlots {
                         trial ? OptionalDouble.empty() : OptionalDouble.of(clearance.upper()),
                         settled != null ? OptionalDouble.of(settled.value()) : OptionalDouble.empty(),
                         settled != null ? K * settled.u() : 0,
-                        odd),
+                        outliers),
                 page("series", COLUMN, show));
     }
 
@@ -87,9 +87,9 @@ public final class ReadingPlots {
         if (measured == null) {
             return "";
         }
-        OptionalInt odd = measured.odd().isEmpty()
+        OptionalInt outlier = measured.outliers().isEmpty()
                 ? OptionalInt.empty()
-                : OptionalInt.of(measured.odd().get(0) - 1);
+                : OptionalInt.of(measured.outliers().get(0) - 1);
         return Plots.places(
                 new Plots.Places(
                         clearance.name(),
@@ -98,8 +98,8 @@ public final class ReadingPlots {
                         OptionalDouble.of(clearance.lower()),
                         OptionalDouble.of(clearance.upper()),
                         measured.value(),
-                        odd,
-                        odd.isEmpty() ? "" : "read it again"),
+                        outlier,
+                        outlier.isEmpty() ? "" : "read it again"),
                 page("places", COLUMN, show));
     }
 

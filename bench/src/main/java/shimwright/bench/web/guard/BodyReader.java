@@ -41,7 +41,7 @@ final class BodyReader extends Handler.Wrapper {
         if (request.getLength() <= 0 && !chunked) {
             return super.handle(request, response, callback);
         }
-        new Taking(request, response, callback).begin();
+        new Transfer(request, response, callback).begin();
         return true;
     }
 
@@ -64,7 +64,7 @@ final class BodyReader extends Handler.Wrapper {
     }
 
     /** One body on its way. Only one thread at a time runs {@link #take}; the clock may end it from another. */
-    private final class Taking {
+    private final class Transfer {
         private final Request request;
         private final Response response;
         private final Callback callback;
@@ -78,7 +78,7 @@ final class BodyReader extends Handler.Wrapper {
         private @Nullable ByteArrayOutputStream body = new ByteArrayOutputStream(FIRST);
         private @Nullable Refusal tooMuch;
 
-        Taking(Request request, Response response, Callback callback) {
+        Transfer(Request request, Response response, Callback callback) {
             this.request = request;
             this.response = response;
             this.callback = callback;

@@ -82,8 +82,8 @@ public record Show(UnitSystem system, ZoneId zone) {
     /** A verdict in the words of the bench. */
     public String verdict(Verdict verdict) {
         return switch (verdict) {
-            case IN -> "in";
-            case OUT -> "out";
+            case IN -> "within limits";
+            case OUT -> "outside limits";
             case NOT_PROVEN -> "not proven";
         };
     }
