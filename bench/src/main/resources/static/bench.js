@@ -7,16 +7,20 @@ import {isText} from "./keys.js";
 import * as notice from "./notice.js";
 import {others} from "./others.js";
 import {pad} from "./pad.js";
-import {go, onEach} from "./page.js";
+import {go, onEach, parts} from "./page.js";
 
 let look = 0;
 
-/** A page that tells how something goes looks again, unless someone is typing in it. */
+/** A page that tells how something goes looks again: for the parts it names, or as a whole unless someone is typing in it. */
 function again() {
     clearTimeout(look);
     const going = document.querySelector("[data-again]");
     if (!going) return;
     look = setTimeout(() => {
+        if (going.dataset.parts) {
+            parts(going.dataset.to, going.dataset.parts.split(" ")).then(again);
+            return;
+        }
         const now = document.activeElement;
         if (isText(now) || now.tagName === "SELECT") again();
         else go(location.href, {push: false, top: false}).then(again);
@@ -27,6 +31,7 @@ onEach(() => {
     document.querySelectorAll("form[data-keep]").forEach(keeps);
     document.querySelectorAll("form[data-on]").forEach(goesOn);
     document.querySelectorAll("[data-here]").forEach(e => { e.value = location.pathname + location.search; });
+    document.querySelector(".way [aria-current=page]")?.scrollIntoView({block: "nearest", inline: "center"});
     pad();
     clocks();
     cards();

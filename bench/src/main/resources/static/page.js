@@ -49,6 +49,23 @@ export async function go(url, how = {}) {
     }
 }
 
+/** Puts parts of a page, by id, in place of those that stand here; all else stays as it is, typed or open. */
+export async function parts(url, ids) {
+    const page = shown;
+    try {
+        const answer = await fetch(url, {headers: {Accept: "text/html"}});
+        const next = new DOMParser().parseFromString(await answer.text(), "text/html");
+        if (!answer.ok || page !== shown) return;
+        for (const id of ids) {
+            const here = document.getElementById(id);
+            const there = next.getElementById(id);
+            if (here && there) here.replaceWith(document.adoptNode(there));
+        }
+    } catch (unreached) {
+        // it is looked at again
+    }
+}
+
 /** True for an address of a page of ours, not of a picture, a paper or a place on this page. */
 function inside(to) {
     const elsewhere = to.origin !== location.origin || (to.hash && address(to) === address(location));

@@ -167,7 +167,7 @@ final class Serving {
                     .remember(Signing.Occasion.PAIRED, "", kept.log().head());
             Outcome<Running> running = Network.entrance(options, number.value(), files.network(), clock, paired)
                     .flatMap(entrance -> {
-                        UnitShelf shelf = new UnitShelf(units::files, kept.documents());
+                        UnitShelf shelf = new UnitShelf(units, kept.documents());
                         if (demo) {
                             DemoShop.fill(kept.log(), kept.pictures(), shelf, clock);
                         }

@@ -288,7 +288,8 @@ class ApiTest {
                 .body();
         List<JsonNode> read = rows.lines().map(JSON::readTree).toList();
         assertThat(read).hasSize(4);
-        assertThat(read.get(1).at("/refusals/0/place").asString()).isEqualTo("body:3, angle");
+        assertThat(read.get(1).at("/refusals/0/place").asString()).isEqualTo("body:3, pressure angle");
+        assertThat(read.get(1).at("/refusals/0/key").asString()).isEqualTo("angle");
         assertThat(read.get(3).at("/refusals/0/sentence").asString()).contains("2 cells under 1 keys");
     }
 

@@ -115,7 +115,7 @@ class FirstPageTest {
     }
 
     private static Desk desk(ShopStore store, JobLog log, SummaryFile file) {
-        UnitShelf none = new UnitShelf(() -> new UnitShelf.Files(List.of(), List.of()), store.documents());
+        UnitShelf none = new UnitShelf(UnitFolder.in(Path.of("no such folder")), store.documents());
         return new Desk(log, store.pictures(), none, Clock.systemUTC(), Optional.of(file));
     }
 

@@ -73,6 +73,29 @@ class OwnWayTest {
                 .contains("Step OWN1 added by");
     }
 
+    /** Every page that stood here, by what it said of the plan being made better. */
+    private static final String PAGES = """
+            window.stood = [];
+            new MutationObserver(() => window.stood.push(document.querySelector('[data-again]')?.textContent ?? ''))
+                .observe(document.documentElement, {childList: true, subtree: true});
+            """;
+
+    @Test
+    void afterASurpriseNobodyWaitsAndTheBetterPlanComesByItself() {
+        try (DemoBench own = DemoBench.fresh()) {
+            browser.open(own.url(JOB + "/build?step=X07"));
+            browser.script("document.querySelectorAll('details').forEach(d => d.open = true)");
+            browser.script(PAGES);
+            browser.one("form[action$='/leftout'] input[name='reason']").sendKeys("the owner does it");
+            browser.changes(() -> browser.one("form[action$='/leftout'] button").click());
+            browser.wait("the plan made better", () -> browser.has("[data-again]") ? null : true);
+            assertThat(String.valueOf(browser.script("return window.stood.join('|')")))
+                    .contains("is being improved and will change by itself")
+                    .endsWith("|");
+            assertThat(own.page(JOB + "/plan").text()).doesNotContain("being improved");
+        }
+    }
+
     @Test
     void theWayBackSaysWhatComesApartWhatItCostsAndWhatIsReadAgain() {
         browser.open(bench.url(JOB + "/back"));

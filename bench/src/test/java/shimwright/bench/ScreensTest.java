@@ -14,6 +14,7 @@ class ScreensTest {
             "/",
             "/drawer",
             "/setup",
+            "/units",
             "/gauges",
             "/gauges?kind=feeler",
             "/devices",

@@ -16,6 +16,8 @@ import shimwright.rebuild.act.ActContext;
 import shimwright.rebuild.act.ActResult;
 import shimwright.rebuild.act.Acts;
 import shimwright.rebuild.act.ShopActs;
+import shimwright.rebuild.act.IntakeActs;
+import shimwright.rebuild.act.ActContext;
 import shimwright.rebuild.job.AppendResult;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
@@ -69,7 +71,7 @@ public final class Desk {
         this.shelf = shelf;
         this.clock = clock;
         this.streams = new FoldCache(log, summaries);
-        this.plans = new PlanCache(clock, SearchBudget.page(), SearchBudget.proof());
+        this.plans = new PlanCache(clock, SearchBudget.page(), SearchBudget.proof(), PlanCache.behind());
     }
 
     /** Who does something, and under which id. */
@@ -327,17 +329,10 @@ public final class Desk {
 
     private void pin(Job job, String by) {
         file(job)
-                .ifPresent(file -> keep(
-                        new ActResult(
-                                job.id(),
-                                List.of(new Entry.UnitMoved(
-                                        file.hash(),
-                                        job.variant(),
-                                        List.of("Nothing changes: the job keeps the file it stands on."),
-                                        "unit files are kept with their jobs from now on")),
-                                ""),
-                        new Signed("pin-" + job.id(), by, UnitSystem.METRIC),
-                        clock.instant(),
-                        Heads.of(job.id(), job.head())));
+                .ifPresent(file -> act(
+                        job.id(),
+                        new IntakeActs.MoveUnit(
+                                file.hash(), job.variant(), "unit files are kept with their jobs from now on"),
+                        new Signed("pin-" + job.id(), by, UnitSystem.METRIC)));
     }
 }

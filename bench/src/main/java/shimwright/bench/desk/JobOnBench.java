@@ -18,10 +18,10 @@ import shimwright.rebuild.workbench.Workbench;
 /** A job on its bench with its plan, which is laid when it is first asked for. */
 public final class JobOnBench {
     private final Workbench bench;
-    private final Supplier<Outcome<Plan>> planner;
-    private volatile @Nullable Outcome<Plan> plan;
+    private final Supplier<PlanCache.Shown> planner;
+    private volatile PlanCache.@Nullable Shown shown;
 
-    JobOnBench(Workbench bench, Supplier<Outcome<Plan>> planner) {
+    JobOnBench(Workbench bench, Supplier<PlanCache.Shown> planner) {
         this.bench = bench;
         this.planner = planner;
     }
@@ -63,12 +63,21 @@ public final class JobOnBench {
 
     /** The plan from here. */
     public Outcome<Plan> plan() {
-        Outcome<Plan> laid = plan;
-        if (laid == null) {
-            laid = planner.get();
-            plan = laid;
+        return shown().plan();
+    }
+
+    /** True while a better plan than this one is looked for of itself. */
+    public boolean improving() {
+        return shown().improving();
+    }
+
+    private PlanCache.Shown shown() {
+        PlanCache.Shown known = shown;
+        if (known == null) {
+            known = planner.get();
+            shown = known;
         }
-        return laid;
+        return known;
     }
 
     /** The step to do now; empty when all are done or no plan can be laid. */

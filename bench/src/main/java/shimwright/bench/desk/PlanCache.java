@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Executor;
+import java.util.concurrent.Executors;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
@@ -19,7 +21,11 @@ import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.workbench.Workbench;
 
-/** The plan of each job as its bench stands: laid at once, kept until something changes, looked at longer when asked. */
+/**
+ * The plan of each job as its bench stands. What is left of the order from before is shown at once, a better one is looked for
+ * behind and stands once it is found; only where there is no order from before, or none that can go on, is a page's search waited
+ * for. A plan is kept until something changes, and looked at longer when asked.
+ */
 public final class PlanCache {
     /** Seconds for which a plan stands while a clock runs. */
     private static final long SLICE = 300;
@@ -32,27 +38,40 @@ public final class PlanCache {
     private final SearchBudget longer;
     private final Recent<Laid> laid = new Recent<>(PLANS, one -> 1);
     private final Map<String, Looking> looking = new ConcurrentHashMap<>();
+    private final Executor behind;
 
     /**
      * Plans of no job yet.
      *
-     * @param first spent before a page is shown
+     * @param first spent behind a page, on every plan
      * @param longer spent when asked to look longer
+     * @param behind where plans are made better
      */
-    PlanCache(Clock clock, SearchBudget first, SearchBudget longer) {
+    PlanCache(Clock clock, SearchBudget first, SearchBudget longer, Executor behind) {
         this.clock = clock;
         this.first = first;
         this.longer = longer;
+        this.behind = behind;
     }
 
-    /** A plan and what it was laid for; the time counts where a clock runs or something is awaited. */
+    /** One plan after the other, in a thread of its own that keeps no program from ending. */
+    static Executor behind() {
+        return Executors.newSingleThreadExecutor(work -> {
+            Thread thread = new Thread(work, "makes plans better");
+            thread.setDaemon(true);
+            return thread;
+        });
+    }
+
+    /** A plan, what it was laid for, and whether a better one is still looked for; the time counts where a clock runs or something is awaited. */
     private record Laid(
             Unit unit,
             Map<String, String> sides,
             BuildState present,
             List<Job.Said<Entry.Sent>> awaited,
             Instant time,
-            Outcome<Plan> plan) {
+            Outcome<Plan> plan,
+            boolean settled) {
         boolean holds(Unit of, Job job, Instant now) {
             return unit.equals(of)
                     && sides.equals(job.sides())
@@ -61,12 +80,32 @@ public final class PlanCache {
                     && time.equals(now);
         }
 
+        boolean sameBench(Laid other) {
+            return unit.equals(other.unit)
+                    && sides.equals(other.sides)
+                    && present.equals(other.present)
+                    && awaited.equals(other.awaited)
+                    && time.equals(other.time);
+        }
+
+        Laid better(Outcome<Plan> found) {
+            return new Laid(unit, sides, present, awaited, time, found, true);
+        }
+
         List<String> order() {
             return plan instanceof Outcome.Ok<Plan> ok
                     ? ok.value().ahead().stream().map(Step::id).toList()
                     : List.of();
         }
     }
+
+    /**
+     * What is to be shown.
+     *
+     * @param plan as it stands
+     * @param improving true where a better one is looked for of itself
+     */
+    public record Shown(Outcome<Plan> plan, boolean improving) {}
 
     /** A longer look that is under way. */
     public static final class Looking {
@@ -90,12 +129,12 @@ public final class PlanCache {
     }
 
     /**
-     * The plan from here; laid again when a step was done or undone or the way changed, and while a clock runs every few
+     * The plan from here; another one when a step was done or undone or the way changed, and while a clock runs every few
      * minutes, starting from the one before.
      *
      * @param bench as it lies there; its moment is the start
      */
-    Outcome<Plan> of(Workbench bench) {
+    Shown of(Workbench bench) {
         Job job = bench.job();
         Unit unit = bench.unit();
         Instant now = bench.now();
@@ -103,14 +142,30 @@ public final class PlanCache {
         Instant time = ticks ? Instant.ofEpochSecond(now.getEpochSecond() / SLICE * SLICE) : Instant.EPOCH;
         Laid before = laid.get(job.id());
         if (before != null && before.holds(unit, job, time)) {
-            return before.plan();
+            return new Shown(before.plan(), !before.settled());
         }
         stop(job.id());
         List<String> hint = before == null ? List.of() : before.order();
         BuildState present = BuildStateFromLog.present(job, unit, now, clock.getZone());
-        Outcome<Plan> plan = Planner.lay(unit, job.sides(), present, first, SearchObserver.nobody(), hint);
-        laid.put(job.id(), new Laid(unit, job.sides(), present, job.awaited(), time, plan));
-        return plan;
+        Optional<Plan> onward =
+                hint.isEmpty() ? Optional.empty() : Planner.onward(unit, job.sides(), present, hint);
+        Outcome<Plan> plan = onward.map(Outcome::ok)
+                .orElseGet(() -> Planner.lay(unit, job.sides(), present, first, SearchObserver.nobody(), hint));
+        Laid from = new Laid(unit, job.sides(), present, job.awaited(), time, plan, onward.isEmpty());
+        laid.put(job.id(), from);
+        if (onward.isPresent()) {
+            behind.execute(() -> improve(job.id(), from));
+        }
+        return new Shown(plan, onward.isPresent());
+    }
+
+    private void improve(String job, Laid from) {
+        if (laid.get(job) == from) {
+            SearchObserver watch = new SearchObserver(() -> laid.get(job) != from, progress -> {});
+            Outcome<Plan> found =
+                    Planner.lay(from.unit(), from.sides(), from.present(), first, watch, from.order());
+            laid.change(job, now -> now == from ? from.better(found) : now);
+        }
     }
 
     /** Looks longer for a better plan of a job, beside everything else; what is found counts if the bench is still the same. */
@@ -127,7 +182,7 @@ public final class PlanCache {
                         Outcome<Plan> found =
                                 Planner.lay(from.unit(), from.sides(), from.present(), longer, watch, from.order());
                         if (found.isOk()) {
-                            found(job, from, found);
+                            laid.change(job, now -> now.sameBench(from) ? now.better(found) : now);
                         }
                     } finally {
                         looking.remove(job, one);
@@ -136,15 +191,6 @@ public final class PlanCache {
                 "looks for a better plan");
         thread.setDaemon(true);
         thread.start();
-    }
-
-    /** A plan found while nothing changed takes the place of the one before. */
-    private void found(String job, Laid from, Outcome<Plan> plan) {
-        synchronized (laid) {
-            if (from.equals(laid.get(job))) {
-                laid.put(job, new Laid(from.unit(), from.sides(), from.present(), from.awaited(), from.time(), plan));
-            }
-        }
     }
 
     /** The look that is under way for a job. */

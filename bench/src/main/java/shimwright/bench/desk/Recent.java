@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** Values by name, of which those that were longest not asked for are forgotten once they weigh too much together. */
@@ -39,6 +40,14 @@ final class Recent<V> {
         values.put(name, value);
         shrink();
         return value;
+    }
+
+    /** Puts another value in the place of one that is still there. */
+    synchronized void change(String name, UnaryOperator<V> change) {
+        V value = values.get(name);
+        if (value != null) {
+            put(name, change.apply(value));
+        }
     }
 
     private void shrink() {

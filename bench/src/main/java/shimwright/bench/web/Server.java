@@ -20,6 +20,7 @@ import shimwright.bench.web.guard.Entrance;
 import shimwright.bench.web.guard.Guard;
 import shimwright.bench.web.guard.RequestDenied;
 import shimwright.bench.web.job.BuildPages;
+import shimwright.bench.web.job.FirstUnitPages;
 import shimwright.bench.web.job.InspectPages;
 import shimwright.bench.web.job.IntakePages;
 import shimwright.bench.web.job.OrderPages;
@@ -35,6 +36,7 @@ import shimwright.bench.web.sheet.PartPages;
 import shimwright.bench.web.sheet.SheetPages;
 import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.GaugePages;
+import shimwright.bench.web.shop.ShelfPages;
 import shimwright.bench.web.shop.ShopPages;
 import shimwright.rebuild.job.StoreFailure;
 
@@ -69,7 +71,9 @@ public final class Server {
             marks(config, desk);
             new ShopPages(desk, door).routes(config.routes);
             new GaugePages(desk, door).routes(config.routes);
+            new ShelfPages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
+            new FirstUnitPages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
             new OrderPages(desk, door).routes(config.routes);
             new BuildPages(desk, door).routes(config.routes);

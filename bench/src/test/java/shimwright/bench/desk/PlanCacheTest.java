@@ -36,7 +36,7 @@ class PlanCacheTest {
             .resolve("A");
 
     private static PlanCache plans(SearchBudget longer) {
-        return new PlanCache(Clock.fixed(NOW, ZoneOffset.UTC), POOR, longer);
+        return new PlanCache(Clock.fixed(NOW, ZoneOffset.UTC), POOR, longer, Runnable::run);
     }
 
     private static Job job(Entry.OfJob... more) {
@@ -70,37 +70,86 @@ class PlanCacheTest {
     @Test
     void aLongerLookFindsTheProvenBest() {
         PlanCache plans = plans(SearchBudget.proof());
-        Plan poor = plans.of(bench(job())).orElseThrow();
+        Plan poor = plans.of(bench(job())).plan().orElseThrow();
         assertThat(poor.proven()).isFalse();
         plans.look("job-v-1");
         untilOver(plans);
-        Plan better = plans.of(bench(job())).orElseThrow();
+        Plan better = plans.of(bench(job())).plan().orElseThrow();
         assertThat(better.proven()).isTrue();
         assertThat(better.value()).isLessThanOrEqualTo(poor.value());
     }
 
     @Test
-    void aLookThatIsStoppedLeavesALawfulPlanAndSaysHowItGoes() {
+    void aLookThatIsStoppedLeavesAPossiblePlanAndSaysHowItGoes() {
         PlanCache plans = plans(new SearchBudget(1024, Integer.MAX_VALUE));
-        Plan poor = plans.of(bench(job())).orElseThrow();
+        Plan poor = plans.of(bench(job())).plan().orElseThrow();
         plans.look("job-v-1");
         plans.looking("job-v-1").ifPresent(one -> assertThat(one.since()).isEqualTo(NOW));
         plans.stop("job-v-1");
         untilOver(plans);
-        Plan after = plans.of(bench(job())).orElseThrow();
+        Plan after = plans.of(bench(job())).plan().orElseThrow();
         assertThat(after.value()).isLessThanOrEqualTo(poor.value());
         assertThat(after.ahead()).hasSameSizeAs(poor.ahead());
     }
 
     @Test
+    void nobodyWaitsForASearchAndTheBetterPlanStandsOnceItIsFound() {
+        List<Runnable> behind = new ArrayList<>();
+        PlanCache plans = new PlanCache(Clock.fixed(NOW, ZoneOffset.UTC), SearchBudget.page(), SearchBudget.proof(), behind::add);
+        PlanCache.Shown first = plans.of(bench(job()));
+        assertThat(first.improving()).isFalse();
+        assertThat(behind).isEmpty();
+        Plan best = first.plan().orElseThrow();
+
+        // out of order: of those that wait for nothing the last of the plan
+        String surprise = best.ahead().stream()
+                .filter(step -> step.after().isEmpty())
+                .reduce((one, other) -> other)
+                .orElseThrow()
+                .id();
+        Job on = job(new Entry.StepDone(surprise, ""));
+        PlanCache.Shown onward = plans.of(bench(on));
+        assertThat(onward.improving()).isTrue();
+        assertThat(ids(onward.plan().orElseThrow()))
+                .isEqualTo(ids(best).stream().filter(id -> !id.equals(surprise)).toList());
+        behind.remove(0).run();
+        PlanCache.Shown better = plans.of(bench(on));
+        assertThat(better.improving()).isFalse();
+        assertThat(better.plan().orElseThrow().value())
+                .isLessThan(onward.plan().orElseThrow().value());
+    }
+
+    @Test
+    void aPlanMadeBetterForABenchThatWentOnDoesNotCount() {
+        List<Runnable> behind = new ArrayList<>();
+        PlanCache plans = new PlanCache(Clock.fixed(NOW, ZoneOffset.UTC), SearchBudget.page(), SearchBudget.proof(), behind::add);
+        Plan before = plans.of(bench(job())).plan().orElseThrow();
+        Job on = job(new Entry.StepDone(before.ahead().get(0).id(), ""));
+        PlanCache.Shown onward = plans.of(bench(on));
+        List<String> two = before.ahead().stream().limit(2).map(Step::id).toList();
+        Job further = job(new Entry.StepDone(two.get(0), ""), new Entry.StepDone(two.get(1), ""));
+        PlanCache.Shown later = plans.of(bench(further));
+        behind.remove(0).run();
+        assertThat(plans.of(bench(further))).isEqualTo(later);
+        behind.remove(0).run();
+        assertThat(plans.of(bench(further)).improving()).isFalse();
+        assertThat(onward.improving()).isTrue();
+    }
+
+    private static List<String> ids(Plan plan) {
+        return plan.ahead().stream().map(Step::id).toList();
+    }
+
+    @Test
     void whatIsFoundForABenchThatWentOnDoesNotCount() {
         PlanCache plans = plans(SearchBudget.proof());
-        Step first = plans.of(bench(job())).orElseThrow().next().orElseThrow();
+        Step first = plans.of(bench(job())).plan().orElseThrow().next().orElseThrow();
         plans.look("job-v-1");
         Job on = job(new Entry.StepDone(first.id(), ""));
-        Plan now = plans.of(bench(on)).orElseThrow();
+        plans.of(bench(on));
+        Plan now = plans.of(bench(on)).plan().orElseThrow();
         untilOver(plans);
-        assertThat(plans.of(bench(on)).orElseThrow()).isEqualTo(now);
+        assertThat(plans.of(bench(on)).plan().orElseThrow()).isEqualTo(now);
         assertThat(now.ahead()).extracting(Step::id).doesNotContain(first.id());
     }
 }

@@ -21,6 +21,9 @@ final class TrueSizes {
     private static final double NOISE = 1e-6;
     private static final double SCALE = 1e-3;
 
+    /** The second of two lengths whose difference is read, m. */
+    private static final double SECOND = 5.02e-3;
+
     private final Unit unit;
     private final Random random;
     private final Map<String, Double> unshimmed = new LinkedHashMap<>();
@@ -91,6 +94,10 @@ final class TrueSizes {
         if (c.method() == Method.FEELER) {
             double enters = Math.max(0, Math.floor(shown / STEP + 1e-6) * STEP);
             return List.of(mm(enters), mm(enters + STEP));
+        }
+        if (c.method() == Method.DIFFERENCE) {
+            double second = SECOND + NOISE * random.nextGaussian();
+            return List.of(mm(second + shown + NOISE * random.nextGaussian()), mm(second));
         }
         List<Double> values = new ArrayList<>();
         for (int i = 0; i < c.indicators(); i++) {

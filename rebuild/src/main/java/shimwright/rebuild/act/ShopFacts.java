@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.record.Labour;
 
 /** What a shop says of itself must be of use where it is asked: a time of day is one, hours are numbers. */
 final class ShopFacts {
@@ -29,6 +30,10 @@ final class ShopFacts {
         String evening = facts.getOrDefault("evening", "").strip();
         if (!evening.isEmpty()) {
             hours(evening, faults);
+        }
+        String rate = facts.getOrDefault("rate", "").strip();
+        if (!rate.isEmpty() && !Labour.isRate(rate)) {
+            faults.add(new Refusal("fact.rate", "rate an hour", "\"" + rate + "\" has not one number in it", "Write it as 60 EUR"));
         }
         return List.copyOf(faults);
     }

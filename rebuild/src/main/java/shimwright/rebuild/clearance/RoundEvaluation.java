@@ -39,6 +39,7 @@ final class RoundEvaluation {
     /**
      * What the rounds say.
      *
+     * @param gauge what they were read with; of a difference the root of the sum of squares of both, see {@link GaugeChoice#of}
      * @param rounds as read, m
      * @return refused where a round has other than the places, or other than the two feelers, that it must have
      */
@@ -56,6 +57,10 @@ final class RoundEvaluation {
             case SERIES ->
                 Readings.work(new Readings.Case(rounds, data, clearance.settleWithin(), clearance.rounds()))
                         .map(worked -> series(clearance, worked));
+            case DIFFERENCE ->
+                Readings.work(new Readings.Case(
+                                differences(rounds), data, clearance.settleWithin(), clearance.rounds()))
+                        .map(worked -> series(clearance, worked));
             case PLACES -> Outcome.ok(places(clearance, data, rounds));
             case FEELER -> Outcome.ok(feeler(clearance, rounds));
         };
@@ -69,6 +74,8 @@ final class RoundEvaluation {
             if (clearance.method() == Method.PLACES && values != clearance.indicators()) {
                 faults.add(Refusal.at(
                         place, values + " of " + clearance.indicators() + " places read", "Read every place once"));
+            } else if (clearance.method() == Method.DIFFERENCE && values != 2) {
+                faults.add(new Refusal(place, place, values + " of 2 lengths read", "Read both lengths once"));
             } else if (clearance.method() == Method.FEELER && values != 2) {
                 faults.add(Refusal.at(
                         place,
@@ -77,6 +84,13 @@ final class RoundEvaluation {
             }
         }
         return faults;
+    }
+
+    /** Of each round the first length less the second; its gauge stands for both, so their errors do not cancel. */
+    private static List<List<Double>> differences(List<List<Double>> rounds) {
+        return rounds.stream()
+                .map(round -> List.of(round.get(0) - round.get(1)))
+                .toList();
     }
 
     /**

@@ -112,7 +112,7 @@ public record WearJudgement(
                 limit,
                 verdict,
                 left,
-                say + (blind ? Checks.DOUBT_NOT_KNOWN : "") + confirmed,
+                say + (blind ? Checks.UNCERTAINTY_NOT_KNOWN : "") + confirmed,
                 List.copyOf(working.worked("").working()));
     }
 

@@ -66,7 +66,7 @@ public final class Reopened {
     public static Map<Long, String> changes(Job job, Unit unit, String clearance, Phase phase) {
         Set<String> steps = leadingTo(job, unit, clearance, phase);
         Set<String> places = phase == Phase.TRIAL ? Set.of() : places(unit, clearance);
-        Set<String> mistakes = FittedPieces.mistakes(job);
+        Set<String> mistakes = Mistakes.of(job.entries());
         Map<String, Set<PieceIn>> in = new HashMap<>();
         Map<Long, String> changes = new LinkedHashMap<>();
         for (LogEntry kept : job.entries()) {

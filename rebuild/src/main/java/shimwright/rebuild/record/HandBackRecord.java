@@ -245,7 +245,7 @@ public record HandBackRecord(
             HoldPoint hold = unit.holdPoint(step.hold());
             for (Check check : hold.checks()) {
                 Said<Entry.CheckRead> read = job.check(step.id(), check.id()).orElse(null);
-                if (check.clearance().isBlank() && (proof || read != null)) {
+                if (check.clearance().isBlank() && (read != null || (proof && check.asked()))) {
                     readings.add(reading(step.id(), hold.id(), check, read));
                     shown.add(step.id() + "/" + check.id());
                 }

@@ -2,7 +2,10 @@ package shimwright.rebuild.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.clearance.BacklashSlope;
+import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Sessions;
 import shimwright.rebuild.job.Entry;
@@ -54,8 +57,16 @@ public final class HoldPoints {
         if (job.holdsOverruled().containsKey(step.id())) {
             return Standing.OVERRULED;
         }
-        if (!check.clearance().isBlank()) {
-            return clearance(bench, step, check.clearance());
+        Standing answered =
+                switch (check.workedOut()) {
+                    case SLOPE -> slope(bench.session(check.clearance()).slope());
+                    case NO_ODD_PLACE ->
+                        places(bench.session(check.clearance()).trial().measured());
+                    case HOLD_POINTS -> others(bench, step);
+                    case NONE -> check.clearance().isBlank() ? null : clearance(bench, step, check.clearance());
+                };
+        if (answered != null) {
+            return answered;
         }
         Said<Entry.CheckRead> read = job.check(step.id(), check.id()).orElse(null);
         if (read == null) {
@@ -66,6 +77,25 @@ public final class HoldPoints {
             case OUT -> Standing.FAILED;
             case NOT_PROVEN -> Standing.NOT_PROVEN;
         };
+    }
+
+    private static Standing slope(@Nullable BacklashSlope slope) {
+        return slope == null ? Standing.OPEN : slope.believed() ? Standing.ACCEPTED : Standing.FAILED;
+    }
+
+    private static Standing places(@Nullable Measured measured) {
+        return measured == null ? Standing.OPEN : measured.odd().isEmpty() ? Standing.ACCEPTED : Standing.FAILED;
+    }
+
+    /** How the hold points of all other steps stand, together; those of trial readings answer to the steps after them. */
+    private static Standing others(Workbench bench, Step own) {
+        return bench.order().steps().values().stream()
+                        .filter(step -> !step.equals(own) && step.phase() != Phase.TRIAL)
+                        .flatMap(step -> of(bench, step).stream())
+                        .map(CheckStanding::standing)
+                        .allMatch(standing -> standing == Standing.ACCEPTED || standing == Standing.OVERRULED)
+                ? Standing.ACCEPTED
+                : Standing.OPEN;
     }
 
     private static Standing clearance(Workbench bench, Step step, String clearance) {

@@ -153,8 +153,6 @@ class ChangedChoicesTest {
         assertThat(bench.session("e").stage()).isEqualTo(Stage.READ_TRIAL);
         bench.keep(bench.read("e", Phase.TRIAL, split));
         assertThat(bench.session("e").stage()).isEqualTo(Stage.READ_LAST);
-        bench.in("T10", "odd");
-        bench.in("T10", "slope");
         bench.keep(new Entry.StepDone("T10", ""));
     }
 

@@ -95,7 +95,7 @@ class InputEndPlayTest {
     }
 
     @Test
-    void everyPackOnOfferIsLawfulAndOfOneOrTwoEvenPieces() {
+    void everyPackOnOfferIsWithinLimitsAndOfOneOrTwoEvenPieces() {
         for (PackOffer offer : packs(read()).offers()) {
             assertThat(offer.predicted()).isBetween(0.02 * MM, 0.08 * MM);
             assertThat(offer.pieces()).hasSizeBetween(1, 2).doesNotContain("d52-07");

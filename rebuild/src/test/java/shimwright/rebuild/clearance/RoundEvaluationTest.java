@@ -107,7 +107,7 @@ class RoundEvaluationTest {
     }
 
     @Test
-    void travelWithTwoIndicatorsCarriesTheTiltAndWithOneItsDoubt() {
+    void travelWithTwoIndicatorsCarriesTheTiltAndWithOneItsUncertainty() {
         Measured two = read("c", round(0.24, 0.32), round(0.25, 0.31), round(0.24, 0.31))
                 .orElseThrow();
         Measured one = read("c", round(0.24), round(0.24), round(0.24)).orElseThrow();

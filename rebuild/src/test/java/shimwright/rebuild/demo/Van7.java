@@ -72,7 +72,7 @@ public final class Van7 {
         }
         for (Check check : bench.unit().holdPoint(step.hold()).checks()) {
             boolean read = bench.job().check(step.id(), check.id()).isPresent();
-            if (!read && check.kind() == CheckKind.NONE && check.clearance().isBlank()) {
+            if (!read && check.kind() == CheckKind.NONE && check.asked()) {
                 bench.in(step.id(), check.id());
             }
         }

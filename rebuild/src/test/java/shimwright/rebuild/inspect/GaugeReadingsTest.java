@@ -20,7 +20,7 @@ import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.UnitType.Check;
 import shimwright.rebuild.unit.model.WearLimit;
 
-/** What of several readings is judged, by piece, with the doubt of the gauge. */
+/** What of several readings is judged, by piece, with the uncertainty of the gauge. */
 class GaugeReadingsTest {
     private static final GaugeError COARSE = new GaugeError("the caliper", 0.02 * MM, 0.03 * MM, 0);
 
@@ -152,7 +152,7 @@ class GaugeReadingsTest {
         assertThat(judge(gap, mm(1.04).with(COARSE)).verdict()).isEqualTo(Verdict.IN);
         assertThat(judge(gap, mm(1.04).with(COARSE)).say()).isEqualTo("Within limits.");
         assertThat(judge(gap, mm(0.99).with(COARSE)).verdict()).isEqualTo(Verdict.OUT);
-        assertThat(judge(gap, mm(1.02)).say()).contains("no gauge is named, so its doubt is not known");
+        assertThat(judge(gap, mm(1.02)).say()).contains("no gauge is named, so its uncertainty is not known");
         WearJudgement worn = WearJudgement.of(DemoUnit.A.wearLimit("C25"), mm(3.94).with(COARSE), UnitSystem.METRIC)
                 .orElseThrow();
         assertThat(worn.verdict()).isEqualTo(Verdict.NOT_PROVEN);

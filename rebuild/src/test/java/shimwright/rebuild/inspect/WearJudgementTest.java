@@ -47,7 +47,7 @@ class WearJudgementTest {
         assertThat(judged.kilometres()).isCloseTo(100_000, within(1.0));
         assertThat(judged.say())
                 .isEqualTo("41 N is within the limit of 39 N; about 100000 km left at the usual wear."
-                        + " By number alone: no gauge is named, so its doubt is not known.");
+                        + " By number alone: no gauge is named, so its uncertainty is not known.");
     }
 
     @Test

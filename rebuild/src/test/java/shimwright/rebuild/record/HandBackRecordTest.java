@@ -53,6 +53,19 @@ class HandBackRecordTest {
     }
 
     @Test
+    void theShopsRateTimesTheTimeOfEveryStepDoneIsWhatTheWorkComesTo() {
+        double hours = BENCH.job().stepsDone().stream()
+                        .mapToDouble(step -> BENCH.unit().step(step).duration())
+                        .sum()
+                / 3600;
+        Labour labour = Labour.of(BENCH.job(), BENCH.unit(), "72,50 CHF").orElseThrow();
+        assertThat(labour.hours()).isCloseTo(hours, within(1e-9)).isGreaterThan(5);
+        assertThat(labour.amount()).isCloseTo(72.5 * hours, within(1e-6));
+        assertThat(labour.currency()).isEqualTo("CHF");
+        assertThat(Labour.of(BENCH.job(), BENCH.unit(), "")).isEmpty();
+    }
+
+    @Test
     void everyRoundIsThereAsCountingOrAsStruck() {
         List<Entry.RoundRead> shown = new ArrayList<>();
         RECORD.clearances().forEach(setting -> {

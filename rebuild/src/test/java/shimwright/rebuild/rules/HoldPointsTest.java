@@ -154,7 +154,6 @@ class HoldPointsTest {
         bench.packIn("e", Phase.TRIAL, "sL=d80-08+d80-01 sR=d80-15 sP=d80-06");
         bench.keep(bench.read("e", Phase.TRIAL, SPLIT));
         bench.keep(bench.read("e", Phase.TRIAL, SPLIT));
-        bench.in("T09", "odd");
         bench.keep(new Entry.StepDone("T09", ""));
         assertThat(standings(bench, "T10")).containsEntry("places", Standing.OPEN);
         bench.keep(bench.read("e", Phase.TRIAL, SPLIT));

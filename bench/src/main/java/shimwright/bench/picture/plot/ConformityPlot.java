@@ -15,7 +15,7 @@ import shimwright.bench.picture.svg.Svg.Letter;
 import shimwright.bench.picture.svg.Svg.Stroke;
 import shimwright.bench.picture.svg.TextMetrics;
 
-/** A bell of doubt over its limits: what lies within is washed, what lies outside is hatched. */
+/** A bell of uncertainty over its limits: what lies within is washed, what lies outside is hatched. */
 final class ConformityPlot {
     private static final double PLOT = 150;
     private static final double TAILS = 4;

@@ -44,7 +44,7 @@ public final class Plots {
      * @param upper upper limit; empty for none
      * @param mean mean of the settled readings; empty while there is none
      * @param expanded expanded uncertainty U of the mean; 0 draws no band
-     * @param odd readings that stand out, by index, with what is said about them
+     * @param outliers that stand out, by index, with what is said about them
      */
     public record Series(
             String title,
@@ -68,7 +68,7 @@ public final class Plots {
     }
 
     /**
-     * A value with its doubt against its limits.
+     * A value with its uncertainty against its limits.
      *
      * @param title what it is
      * @param kind kind of quantity
@@ -168,7 +168,7 @@ public final class Plots {
         }
     }
 
-    /** Readings in order, the settled tail, the limits, mean and doubt, odd readings ringed and named. */
+    /** Readings in order, the settled tail, the limits, mean and uncertainty, outliers ringed and named. */
     public static String series(Series series, Page page) {
         return new SeriesPlot(series, page).draw();
     }
@@ -178,7 +178,7 @@ public final class Plots {
         return new ConformityPlot(conformity, page).draw();
     }
 
-    /** Packs on offer as bars of doubt against the limits, the chosen one marked, and the sticks of the drawer. */
+    /** Packs on offer as bars of uncertainty against the limits, the chosen one marked, and the sticks of the drawer. */
     public static String packs(Packs packs, Page page) {
         return new PacksPlot(packs, page).draw();
     }

@@ -193,7 +193,7 @@ final class SeriesPlot {
         svg.path(d.toString(), "", new Stroke(DrawingStyle.GREY, 0.9, dash));
     }
 
-    /** The meaning of the marks, and what is said about odd readings. */
+    /** The meaning of the marks, and what is said about outliers. */
     private void below() {
         double y = bottom + 56;
         double x = PlotLayout.MARGIN;

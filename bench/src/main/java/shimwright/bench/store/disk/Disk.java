@@ -90,6 +90,13 @@ public final class Disk {
         }
     }
 
+    /** Lays a whole file in its folder, made where it is missing, in place of the one before; both synced. */
+    public static void lay(Path file, byte[] content) throws IOException {
+        makeFolder(parent(file));
+        write(file, file.resolveSibling(file.getFileName() + ".part"), content);
+        syncFolder(parent(file));
+    }
+
     /** Makes a folder with all above it and syncs the names of those that are new. */
     public static void makeFolder(Path folder) throws IOException {
         if (Files.isDirectory(folder)) {

@@ -146,6 +146,7 @@ final class JobJson {
         Map<String, Object> one = measurable(check);
         one.put("check", check.id());
         one.put("clearance", check.clearance());
+        one.put("asked", check.asked());
         check.lower().ifPresent(limit -> one.put("lower", limit.si()));
         check.upper().ifPresent(limit -> one.put("upper", limit.si()));
         check.spread().ifPresent(limit -> one.put("spread", limit.si()));
@@ -191,11 +192,12 @@ final class JobJson {
         one.put("stage", session.stage().name().toLowerCase(java.util.Locale.ROOT));
         one.put("say", session.say());
         one.put("method", clearance.method().name().toLowerCase(java.util.Locale.ROOT));
-        one.put("numbers", ClearanceActs.numbers(clearance));
+        one.put("numbers", clearance.numbers());
         one.put("rounds", session.current().rounds().size());
         one.put("wanted", clearance.rounds());
         one.put("reading", session.current().phase().name().toLowerCase(java.util.Locale.ROOT));
         one.put("gauge", session.gauge() == null ? "" : session.gauge().id());
+        one.put("inHand", session.inHand().stream().map(Shop.Gauge::id).toList());
         one.put("gauges", session.gauges().stream().map(Shop.Gauge::id).toList());
         one.put(
                 "places",

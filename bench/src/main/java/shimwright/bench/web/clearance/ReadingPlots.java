@@ -26,7 +26,8 @@ import shimwright.rebuild.unit.model.Clearance.Method;
 /** The plots of a session and of the record: hands numbers that are already computed to the pictures. */
 public final class ReadingPlots {
     private static final double COLUMN = 620;
-    private static final double PAPER = 520;
+    /** Beside the drawing of a record. */
+    private static final double BESIDE = 312;
     private static final double K = 2;
 
     private ReadingPlots() {}
@@ -49,9 +50,11 @@ public final class ReadingPlots {
         List<Double> first = new ArrayList<>();
         List<Double> second = new ArrayList<>();
         reading.rounds().forEach(round -> {
-            first.add(clearanceOf(clearance, round.what().values().get(0)));
-            if (round.what().values().size() > 1) {
-                second.add(clearanceOf(clearance, round.what().values().get(1)));
+            List<Double> values = round.what().values();
+            boolean two = values.size() > 1 && clearance.method() != Method.DIFFERENCE;
+            first.add(clearance.value(two ? values.subList(0, 1) : values));
+            if (two) {
+                second.add(clearance.value(values.subList(1, 2)));
             }
         });
         Measured settled = measured != null && measured.settled() ? measured : null;
@@ -73,10 +76,6 @@ public final class ReadingPlots {
                         settled != null ? K * settled.u() : 0,
                         odd),
                 page("series", COLUMN, show));
-    }
-
-    private static double clearanceOf(Clearance clearance, double reading) {
-        return reading * clearance.readingFactor() + clearance.readingOffset();
     }
 
     private static String places(Session session, @org.jspecify.annotations.Nullable Measured measured, Show show) {
@@ -171,12 +170,12 @@ public final class ReadingPlots {
                 page);
     }
 
-    /** Where the doubt of the reading at hand comes from. */
+    /** Where the uncertainty of the reading at hand comes from. */
     static String budget(Session session, Show show) {
         Optional<Measured> measured = Optional.ofNullable(session.current().measured());
         return measured.filter(m -> m.u() > 0)
                 .map(m -> Plots.budgetBars(
-                        "Where the doubt comes from",
+                        "Where the uncertainty comes from",
                         m.budget().contributions().stream()
                                 .map(part -> new Plots.Share(part.name(), part.share()))
                                 .toList(),
@@ -184,7 +183,7 @@ public final class ReadingPlots {
                 .orElse("");
     }
 
-    /** An accepted clearance against its limits, for the record; its doubt is drawn as normal. */
+    /** An accepted clearance against its limits, for the record; its uncertainty is drawn as normal. */
     public static String accepted(Clearance clearance, ClearanceAccepted accepted, Show show) {
         return against(
                 clearance,
@@ -193,6 +192,6 @@ public final class ReadingPlots {
                 Double.POSITIVE_INFINITY,
                 accepted.probability(),
                 accepted.value() + clearance.growth(),
-                page("acc-" + clearance.id(), PAPER, show));
+                page("acc-" + clearance.id(), BESIDE, show));
     }
 }

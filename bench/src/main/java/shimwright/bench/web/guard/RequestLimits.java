@@ -35,8 +35,8 @@ public final class RequestLimits {
     /** The name of a field, in characters. */
     public static final int FIELD_NAME = 100;
 
-    /** One field, in characters; each text has its own lower limit, the largest is a drawer pasted as a list. */
-    public static final int FIELD = 50_000;
+    /** One field, in characters; each text has its own lower limit, the largest is a unit file pasted as text. */
+    public static final int FIELD = 200_000;
 
     /** A cookie of ours, in characters; a longer one is none of ours. */
     public static final int COOKIE = 600;

@@ -32,7 +32,9 @@ final class Cautions {
             case COLD -> "Chilled parts: dry them, use them at once, gloves on.";
             case SPRING -> "Stored spring force: cover the hole, turn it away from you, glasses on.";
             case LIFT ->
-                unit.type().mass() > ONE_PERSON
+                unit.type().mass() == 0
+                        ? "Nobody has said what the unit weighs: hoist or a second person, nobody under it."
+                        : unit.type().mass() > ONE_PERSON
                         ? "The unit weighs about "
                                 + Quantities.print(unit.type().mass(), Kind.MASS, UnitSystem.METRIC)
                                 + " dry: hoist or a second person, nobody under it."

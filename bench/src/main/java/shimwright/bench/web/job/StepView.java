@@ -43,6 +43,7 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param checks its hold point
  * @param cautions the usual cautions
  * @param ahead the steps after it
+ * @param sooner the step that the plan has next instead of this one, though this one could be done; empty where there is none
  * @param drawing the section with what is in, in hand and still to come
  * @param cannot why it could not be done when last tried; null where it was not tried
  * @param together true where clearances that share shims are all read and wait to be chosen together
@@ -62,6 +63,7 @@ public record StepView(
         List<HoldPoints.CheckStanding> checks,
         List<String> cautions,
         List<Step> ahead,
+        String sooner,
         Drawings drawing,
         Job.@Nullable Said<Entry.StepCannot> cannot,
         boolean together,
@@ -107,6 +109,7 @@ public record StepView(
                     List.of(),
                     List.of(),
                     ahead,
+                    "",
                     drawing(bench, null, show),
                     null,
                     false,
@@ -126,6 +129,7 @@ public record StepView(
                 HoldPoints.of(bench.bench(), step),
                 Cautions.of(step, unit),
                 ahead,
+                sooner(bench, step),
                 drawing(bench, step, show),
                 bench.job().cannot().get(step.id()),
                 SharedShims.due(unit, bench.job(), shop),
@@ -135,6 +139,12 @@ public record StepView(
 
     private static List<Step> ahead(JobOnBench bench) {
         return bench.plan() instanceof Outcome.Ok<Plan> ok ? ok.value().ahead() : List.of();
+    }
+
+    private static String sooner(JobOnBench bench, Step step) {
+        boolean now = !bench.job().stepsDone().contains(step.id())
+                && bench.order().waitsFor(step.id(), bench.job().stepsDone()).isEmpty();
+        return now ? bench.next().map(Step::id).filter(id -> !id.equals(step.id())).orElse("") : "";
     }
 
     private static @Nullable LastCallCost lastCall(JobOnBench bench, Step step) {

@@ -15,7 +15,7 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.quantity.Units;
 import shimwright.mechanics.working.Line;
 
-/** Values as the person wants to see them: units, doubt, times. Handed to every template. */
+/** Values as the person wants to see them: units, uncertainty, times. Handed to every template. */
 public record Show(UnitSystem system, ZoneId zone) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
@@ -42,7 +42,7 @@ public record Show(UnitSystem system, ZoneId zone) {
     }
 
     /** A length with its expanded uncertainty (k = 2). */
-    public String lengthWithDoubt(double metres, double u) {
+    public String lengthWithUncertainty(double metres, double u) {
         UnitSystem.Display display = system.display(Kind.LENGTH);
         return Quantities.print(metres, 2 * u, display.unit(), display.decimals());
     }

@@ -77,9 +77,10 @@ public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<St
         }
         said.add(
                 plan.proven()
-                        ? "No lawful order costs less: this is proven."
-                        : "Another order could be better by " + show.number(plan.gap(), 0)
-                                + " min at most; not proven best.");
+                        ? "No possible order costs less: this is proven."
+                        : "Another order could be better by "
+                                + (plan.gap() < 1 ? "less than a minute" : show.number(plan.gap(), 0) + " min at most")
+                                + "; not proven best.");
         List<String> hands = plan.ahead().stream()
                 .filter(step -> step.persons() > 1)
                 .map(Step::id)

@@ -89,11 +89,20 @@ public final class ShopPages {
         List<Shop.Piece> gone = desk.shop().pieces().values().stream()
                 .filter(piece -> piece.goneBecause() != null)
                 .toList();
-        door.show(ctx, "drawer", page, Map.of("families", families, "spreads", spreads, "names", names, "gone", gone));
+        Map<String, Object> more = new LinkedHashMap<>();
+        more.put("families", families);
+        more.put("spreads", spreads);
+        more.put("names", names);
+        more.put("gone", gone);
+        more.put("back", Pages.cameFrom(ctx));
+        door.show(ctx, "drawer", page, more);
     }
 
     private void on(RoutesConfig routes, String path, Class<? extends Act.OfShop> type) {
-        routes.post(path, ctx -> Pages.act(ctx, desk, door, type, this::drawer, "/drawer"));
+        routes.post(
+                path,
+                ctx -> Pages.act(
+                        ctx, desk, door, type, this::drawer, Pages.remembering("/drawer", Pages.cameFrom(ctx))));
     }
 
     private void me(Context ctx) {

@@ -18,14 +18,14 @@ import shimwright.mechanics.worksheet.Input;
 import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
-/** From rounds of readings to a value with its doubt, or to the advice to read on. */
+/** From rounds of readings to a value with its uncertainty, or to the advice to read on. */
 public final class Readings {
     static final String GUM = "JCGM 100:2008";
 
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
                     "readings",
                     "Readings",
-                    "The settled value of a series of rounds and its doubt, or the advice to read on.",
+                    "The settled value of a series of rounds and its uncertainty, or the advice to read on.",
                     List.of(
                             "JCGM 100:2008 (GUM) 4.2, 4.3, 5.1, G.4",
                             "Mann-Kendall test, exact with ties",
@@ -83,7 +83,7 @@ public final class Readings {
      * @param roundsUsed how many from there on
      * @param moreRoundsWanted at least so many more before it can settle; 0 when settled
      * @param oddRounds rounds that stand off the others, counted from 1
-     * @param budget the doubt by influence
+     * @param budget the uncertainty by influence
      * @param advice one sentence: what to do
      */
     public record Result(
@@ -102,7 +102,7 @@ public final class Readings {
             @Output(meaning = "more rounds wanted") int moreRoundsWanted,
             @Output(meaning = "rounds that stand off") List<Integer> oddRounds,
 
-            @Output(kind = Kind.LENGTH, meaning = "doubt by influence")
+            @Output(kind = Kind.LENGTH, meaning = "uncertainty by influence")
             Budget budget,
 
             @Output(meaning = "advice") String advice) {}
@@ -110,7 +110,7 @@ public final class Readings {
     /**
      * The settled value of a series of rounds.
      *
-     * <p>A round counts as the mean of its indicators. Doubt: repeat (pooled s, else s of the rounds used, n−1) over √n;
+     * <p>A round counts as the mean of its indicators. Uncertainty: repeat (pooled s, else s of the rounds used, n−1) over √n;
      * reading a step twice q/√6; error limit and retrace a/√3; with two indicators each gauge's part over √2; and, when
      * not settled, the range of the rounds looked at as a half-width. Refused: rounds with other than 1 or 2 values, or
      * unlike numbers of them.

@@ -81,12 +81,13 @@ public record LastCallCost(Step step, List<Call> calls, List<Jump> jumps, List<L
         Prices later =
                 new Prices(unit, taken, then, tariff, now.standing.fittedBy().keySet());
         List<Jump> jumps = new ArrayList<>();
+        Loss.Finder losses = new Loss.Finder(unit);
         for (String id : now.standing.fittedBy().keySet()) {
             if (later.standing.fittedBy().containsKey(id) && !next.installs().contains(id)) {
                 Price before = now.of(id);
                 Price after = later.of(id);
                 if (after.steps().contains(next) && after.minutes() > before.minutes()) {
-                    jumps.add(jump(unit, id, before, after));
+                    jumps.add(jump(unit.item(id), losses, before, after));
                 }
             }
         }
@@ -96,14 +97,14 @@ public record LastCallCost(Step step, List<Call> calls, List<Jump> jumps, List<L
         return Outcome.ok(new LastCallCost(next, LastCall.at(order, step), List.copyOf(jumps), losses(jumps)));
     }
 
-    private static Jump jump(Unit unit, String id, Price before, Price after) {
+    private static Jump jump(Item item, Loss.Finder losses, Price before, Price after) {
         List<String> had =
-                Loss.of(unit, before.steps()).stream().map(Loss::what).toList();
-        List<Loss> fresh = Loss.of(unit, after.steps()).stream()
+                losses.of(before.steps()).stream().map(Loss::what).toList();
+        List<Loss> fresh = losses.of(after.steps()).stream()
                 .filter(loss -> !had.contains(loss.what()))
                 .toList();
         String lost = before.steps().isEmpty() ? before.through() : "";
-        return new Jump(unit.item(id), lost, before.minutes(), after.minutes(), fresh);
+        return new Jump(item, lost, before.minutes(), after.minutes(), fresh);
     }
 
     private static List<Loss> losses(List<Jump> jumps) {

@@ -1,9 +1,12 @@
 package shimwright.rebuild.plan.backout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import shimwright.rebuild.unit.model.Item;
@@ -25,35 +28,59 @@ public record Loss(String what, Step step, String item, String part, double pric
 
     /** What undoing these steps destroys, each thing once. */
     static List<Loss> of(Unit unit, List<Step> undone) {
-        List<Loss> losses = new ArrayList<>();
-        Set<String> named = new LinkedHashSet<>();
-        for (Step step : undone) {
-            for (String what : step.destroys()) {
-                if (named.add(what)) {
-                    losses.add(loss(unit, step, what));
-                }
-            }
-        }
-        return List.copyOf(losses);
+        return new Finder(unit).of(undone);
     }
 
-    private static Loss loss(Unit unit, Step step, String what) {
-        Set<String> words = words(what.split("\\(", 2)[0]);
-        Optional<Item> found = Optional.empty();
-        int fewest = Integer.MAX_VALUE;
-        for (Item item : unit.type().items()) {
-            Set<String> name = words(item.name());
-            if (!words.isEmpty() && !item.trial() && name.containsAll(words) && name.size() < fewest) {
-                fewest = name.size();
-                found = Optional.of(item);
-            }
+    /** Finds losses of one unit; the words of its items are taken apart once. */
+    static final class Finder {
+        private final Unit unit;
+        private final Map<Item, Set<String>> names = new LinkedHashMap<>();
+        private final Map<String, Optional<Item>> found = new HashMap<>();
+
+        Finder(Unit unit) {
+            this.unit = unit;
+            unit.type().items().stream()
+                    .filter(item -> !item.trial())
+                    .forEach(item -> names.put(item, words(item.name())));
         }
-        return new Loss(
-                what,
-                step,
-                found.map(Item::id).orElse(""),
-                found.map(Item::part).orElse(""),
-                found.map(item -> price(unit, item)).orElse(0.0));
+
+        /** What undoing these steps destroys, each thing once. */
+        List<Loss> of(List<Step> undone) {
+            List<Loss> losses = new ArrayList<>();
+            Set<String> named = new LinkedHashSet<>();
+            for (Step step : undone) {
+                for (String what : step.destroys()) {
+                    if (named.add(what)) {
+                        losses.add(loss(step, what));
+                    }
+                }
+            }
+            return List.copyOf(losses);
+        }
+
+        private Loss loss(Step step, String what) {
+            Optional<Item> item = found.computeIfAbsent(what, this::item);
+            return new Loss(
+                    what,
+                    step,
+                    item.map(Item::id).orElse(""),
+                    item.map(Item::part).orElse(""),
+                    item.map(one -> price(unit, one)).orElse(0.0));
+        }
+
+        private Optional<Item> item(String what) {
+            Set<String> words = words(what.split("\\(", 2)[0]);
+            Optional<Item> nearest = Optional.empty();
+            int fewest = Integer.MAX_VALUE;
+            for (Map.Entry<Item, Set<String>> one : names.entrySet()) {
+                Set<String> name = one.getValue();
+                if (!words.isEmpty() && name.containsAll(words) && name.size() < fewest) {
+                    fewest = name.size();
+                    nearest = Optional.of(one.getKey());
+                }
+            }
+            return nearest;
+        }
     }
 
     private static double price(Unit unit, Item item) {

@@ -54,12 +54,7 @@ public final class People {
             int persons,
             ConflictLimit effort,
             BooleanSupplier stop) {
-        List<String> late = plan.late().stream().map(window -> window.id()).toList();
-        SequencingProblem whole = Planner.problem(unit, taken, present);
-        List<Window> kept = whole.windows().stream()
-                .filter(window -> !late.contains(window.id()))
-                .toList();
-        SequencingProblem problem = whole.withWindows(kept);
+        SequencingProblem problem = problem(unit, taken, present, plan);
         UnitProject work = new UnitProject(unit, plan.ahead(), problem, persons);
         CaseBound onCase = CaseBound.of(problem, persons);
         Outcome<Timetable> open = Crew.least(work.relaxed(), effort, stop);
@@ -81,6 +76,25 @@ public final class People {
                 .filter(Outcome::isOk)
                 .min(Comparator.comparingDouble(one -> one.orElseThrow().seconds()))
                 .orElse(found.get(0));
+    }
+
+    private static SequencingProblem problem(
+            Unit unit, Map<String, String> taken, BuildState present, Plan plan) {
+        List<String> late = plan.late().stream().map(window -> window.id()).toList();
+        SequencingProblem whole = Planner.problem(unit, taken, present);
+        List<Window> kept = whole.windows().stream()
+                .filter(window -> !late.contains(window.id()))
+                .toList();
+        return whole.withWindows(kept);
+    }
+
+    /**
+     * The work with the order on the case left open, turning taking time but nobody's hands, as data, for whoever wants to solve it
+     * otherwise.
+     */
+    public static Project open(
+            Unit unit, Map<String, String> taken, BuildState present, Plan plan, int persons) {
+        return new UnitProject(unit, plan.ahead(), problem(unit, taken, present, plan), persons).relaxed();
     }
 
     /** Orders of the tasks on the case worth a timetable: as the open search had them, of the plan, of least turning. */

@@ -139,7 +139,7 @@ class BackOutTest {
         assertThat(back.turnMinutes()).isEqualTo(0);
     }
 
-    /** Steps done in some lawful order, not that of the plan. */
+    /** Steps done in some possible order, not that of the plan. */
     private static List<String> history(Random random, Order order, int wanted) {
         List<String> done = new ArrayList<>();
         while (done.size() < wanted) {

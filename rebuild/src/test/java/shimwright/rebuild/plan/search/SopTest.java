@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import shimwright.rebuild.plan.lawful.Lawful;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.plan.model.SequencingProblem;
 
 /**
@@ -45,6 +45,6 @@ class SopTest {
         }
         assertThat(answer.cost().total()).isEqualTo(optimum);
         assertThat(answer.proven()).isTrue();
-        assertThat(Lawful.faults(problem, answer.order(), answer.cost())).isEmpty();
+        assertThat(OrderVerifier.faults(problem, answer.order(), answer.cost())).isEmpty();
     }
 }

@@ -106,7 +106,7 @@ class DemoUnitTest {
         assertThat(graph.words(circle)).contains("B02 (Anaerobic on face F)").endsWith("waits for " + circle.get(0));
     }
 
-    /** Every other pair of sides is lawful, in both variants. */
+    /** Every other pair of sides is possible, in both variants. */
     @ParameterizedTest
     @ValueSource(strings = {"A", "B"})
     void allOtherPairsOfSides(String variant) {
@@ -185,19 +185,19 @@ class DemoUnitTest {
     @CsvSource({"A, early", "B, early", "A, late", "B, late"})
     void everythingIsInAtTheEnd(String variant, String side) {
         Unit unit = unit(variant);
-        Set<String> in = unit.itemsIn(lawful(StepGraph.of(unit.type(), Map.of("O1", side))));
+        Set<String> in = unit.itemsIn(possible(StepGraph.of(unit.type(), Map.of("O1", side))));
         for (Item item : unit.type().items()) {
             assertThat(in.contains(item.id())).as(item.id()).isEqualTo(!item.trial());
         }
     }
 
-    /** A part is put in only where it is not yet in, and taken out only where it is, in every lawful order tried. */
+    /** A part is put in only where it is not yet in, and taken out only where it is, in every possible order tried. */
     @ParameterizedTest
     @ValueSource(strings = {"A", "B"})
     void nothingGoesInTwice(String variant) {
         Unit unit = unit(variant);
         Set<String> in = new LinkedHashSet<>();
-        for (String id : lawful(StepGraph.of(unit.type(), Map.of()))) {
+        for (String id : possible(StepGraph.of(unit.type(), Map.of()))) {
             Step step = unit.step(id);
             step.removes()
                     .forEach(item -> assertThat(in.remove(item))
@@ -242,7 +242,7 @@ class DemoUnitTest {
         assertThat(unit.itemsFor("I01")).extracting(Item::id).contains("IF_cone", "IR_cone");
     }
 
-    private static List<String> lawful(StepGraph graph) {
+    private static List<String> possible(StepGraph graph) {
         List<String> order = new ArrayList<>();
         while (order.size() < graph.steps().size()) {
             graph.steps().keySet().stream()

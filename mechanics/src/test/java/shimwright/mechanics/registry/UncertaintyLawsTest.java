@@ -23,14 +23,14 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /**
  * A ± is never lost: for each sheet and each number of its example, entries of lists too, what moves with the number
- * carries its doubt. The numbers moved are asked of the sheet anew, by hand, not of the propagation under test.
+ * carries its uncertainty. The numbers moved are asked of the sheet anew, by hand, not of the propagation under test.
  */
-class DoubtLawsTest {
+class UncertaintyLawsTest {
     /** Of the number; small, so that no table is read in another row. */
     private static final double SHARE = 1e-4;
 
     @TestFactory
-    Stream<DynamicTest> whateverMovesWithANumberCarriesItsDoubt() {
+    Stream<DynamicTest> whateverMovesWithANumberCarriesItsUncertainty() {
         return Registry.all().stream().map(sheet -> DynamicTest.dynamicTest(sheet.name(), () -> law(sheet)));
     }
 
@@ -58,7 +58,7 @@ class DoubtLawsTest {
             boolean taken = !plain.equals(base);
             boolean said = answer.cautions().stream()
                     .anyMatch(c -> c.contains("±")
-                            || c.startsWith("Within the doubt")
+                            || c.startsWith("Within the uncertainty")
                             || c.contains("does not follow a straight line"));
             assertThat(taken || said || carried.values().stream().anyMatch(c -> c > 0))
                     .as("%s %s: its ± is told of", sheet.name(), leaf)
@@ -92,7 +92,7 @@ class DoubtLawsTest {
             return json;
         }
         if (value instanceof List<?> list) {
-            return list.stream().map(DoubtLawsTest::json).toList();
+            return list.stream().map(UncertaintyLawsTest::json).toList();
         }
         return value instanceof Typed typed ? typed.json() : value;
     }

@@ -22,7 +22,7 @@ import shimwright.mechanics.seal.LeakProofs;
 import shimwright.mechanics.worksheet.Answer;
 
 /** What a ± typed at a sheet does to its answer; values by the distributions of a general-purpose library. */
-class TypedDoubtTest {
+class TypedUncertaintyTest {
     private static final NormalDistribution NORMAL = new NormalDistribution();
     /** Φ(1) − Φ(−2) = 0.8186. */
     private static final double ONE_UP_TWO_DOWN = NORMAL.cumulativeProbability(1) - NORMAL.cumulativeProbability(-2);
@@ -65,7 +65,7 @@ class TypedDoubtTest {
     }
 
     @Test
-    void aPackIsJudgedByTheDoubtTypedOnTheClearance() {
+    void aPackIsJudgedByTheUncertaintyTypedOnTheClearance() {
         PackOffer offer =
                 ((ShimPack.Result) pack("0.0900 ± 0.02 mm").result()).offers().get(0);
         assertThat(offer.predicted()).isCloseTo(0.06e-3, within(1e-12));
@@ -85,7 +85,7 @@ class TypedDoubtTest {
     }
 
     @Test
-    void theDoubtOfATrialPieceAndOfAPieceOfTheDrawerCounts() {
+    void theUncertaintyOfATrialPieceAndOfAPieceOfTheDrawerCounts() {
         Answer answer =
                 pack("0.0900 ± 0.012 mm", "trialThickness", "1.000 ± 0.012 mm", "drawer", "one: 1.030 ± 0.010583 mm");
         assertThat(((ShimPack.Result) answer.result()).offers().get(0).probability())
@@ -107,7 +107,7 @@ class TypedDoubtTest {
     }
 
     @Test
-    void aDrawerIsJudgedByTheDoubtTypedOnTheClearance() {
+    void aDrawerIsJudgedByTheUncertaintyTypedOnTheClearance() {
         for (String needs :
                 List.of("play: 0.09 ± 0.02 mm: : 0.02: 0.08: 0.05", "play: 0.09 mm: 0.02: 0.02: 0.08: 0.05")) {
             Answer answer = ask(
@@ -142,7 +142,7 @@ class TypedDoubtTest {
 
     /** Entries of lists carry what comes from the inputs; forces of teeth are proportional to the torque (statics). */
     @Test
-    void anEntryOfAListCarriesItsDoubt() {
+    void anEntryOfAListCarriesItsUncertainty() {
         Answer forces = example("mesh-forces", "inputTorque", "200 ± 4 N·m");
         assertThat(forces.budgets().keySet()).anyMatch(path -> path.startsWith("gears["));
         Map<?, ?> result = (Map<?, ?>) requireNonNull(forces.json().get("result"));
@@ -153,9 +153,9 @@ class TypedDoubtTest {
         assertThat(forces.text()).contains("±");
     }
 
-    /** One doubt: the length's own and the gauge's (JCGM 100:2008 5.2.2), shown and summed alike. */
+    /** One uncertainty: the length's own and the gauge's (JCGM 100:2008 5.2.2), shown and summed alike. */
     @Test
-    void aDepthStackHasOneDoubt() {
+    void aDepthStackHasOneUncertainty() {
         Answer answer = ask("depth-stack", "terms", "depth: 25.01 ± 0.03 mm: 1; part: 17.083 mm: -1: 0.04 mm");
         DepthStack.Result stack = (DepthStack.Result) answer.result();
         assertThat(stack.u()).isCloseTo(0.05e-3, within(1e-12));
@@ -166,9 +166,9 @@ class TypedDoubtTest {
         assertThat((Double) requireNonNull(gap.get("u"))).isCloseTo(stack.u(), within(1e-12));
     }
 
-    /** The verdict rests on the doubt that is shown; dQ/dp1 = V·Tref/(t·T1·pref) (ideal gas). */
+    /** The verdict rests on the uncertainty that is shown; dQ/dp1 = V·Tref/(t·T1·pref) (ideal gas). */
     @Test
-    void aLeakIsJudgedByTheWholeOfItsDoubt() {
+    void aLeakIsJudgedByTheWholeOfItsUncertainty() {
         LeakProofs.Result sure = (LeakProofs.Result) example("leak-test").result();
         Answer doubted = example("leak-test", "startPressure", "20 ± 0.5 kPa");
         LeakProofs.Result unsure = (LeakProofs.Result) doubted.result();
@@ -181,12 +181,12 @@ class TypedDoubtTest {
         assertThat((Double) requireNonNull(leak.get("u"))).isCloseTo(unsure.leakUncertainty(), within(1e-15));
     }
 
-    /** With 3 degrees of freedom one-sided 95 % needs t = 2.353 doubts of room, not 1.645 (GUM table G.2, one-sided). */
+    /** With 3 degrees of freedom one-sided 95 % needs t = 2.353 uncertainties of room, not 1.645 (GUM table G.2, one-sided). */
     @Test
     void whatWouldSettleCountsTheDegreesOfFreedom() {
         Answer answer = ask("conformity", "value", "0.06 mm", "u", "0.02 mm", "nu", "3", "lower", "0.05 mm");
         double t = new TDistribution(3).inverseCumulativeProbability(0.95);
-        assertThat(requireNonNull(((ConformitySheet.Result) answer.result()).largestDoubt()))
+        assertThat(requireNonNull(((ConformitySheet.Result) answer.result()).largestUncertainty()))
                 .isCloseTo(0.01e-3 / t, within(1e-11));
         Answer typed = ask("conformity", "value", "0.06 ± 0.02 mm n=4", "lower", "0.05 mm");
         assertThat(((ConformitySheet.Result) typed.result()).probability())
@@ -211,7 +211,7 @@ class TypedDoubtTest {
     private static void knows(String name, String... inputs) {
         var sheet = Registry.find(name).orElseThrow();
         var bound = sheet.read(sheet.example(), UnitSystem.METRIC).orElseThrow();
-        assertThat(bound.doubts()).isEmpty();
+        assertThat(bound.uncertainties()).isEmpty();
         for (String input : inputs) {
             String typed = sheet.example().get(input);
             if (typed == null) {
@@ -234,7 +234,7 @@ class TypedDoubtTest {
                     if (one != null && budget.u() > 0 && Math.abs(one.u() / budget.u() - 1) > 0.03) {
                         assertThat(first.cautions())
                                 .as("%s %s: u %s against %s drawn", name, doubted, budget.u(), one.u())
-                                .anyMatch(caution -> caution.startsWith("The doubt of " + path + " does not"));
+                                .anyMatch(caution -> caution.startsWith("The uncertainty of " + path + " does not"));
                     }
                 });
             }

@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The words behind an uncertainty: {@code k=2}, {@code rectangular}, {@code nu=4}, {@code n=5}, {@code shared=DM}. */
-final class DoubtWords {
+final class UncertaintyWords {
     static final String HELP =
             "Behind ± stand a number, its unit and then k=2, nu=4, n=5 or one of rectangular, triangular, u-shaped;"
                     + " shared=NAME for what is common to several";
@@ -17,24 +17,24 @@ final class DoubtWords {
             Pattern.CASE_INSENSITIVE);
 
     private final List<String> faults = new ArrayList<>();
-    private Doubt.Form form = Doubt.Form.NORMAL;
+    private Uncertainty.Form form = Uncertainty.Form.NORMAL;
     private double k = 1;
     private double nu = Double.POSITIVE_INFINITY;
     private String shared = "";
     private String rest;
 
-    private DoubtWords(String typed) {
+    private UncertaintyWords(String typed) {
         rest = typed.strip();
     }
 
     /** Peels the words off the end of a text. */
-    static DoubtWords peel(String typed) {
-        DoubtWords words = new DoubtWords(typed);
+    static UncertaintyWords peel(String typed) {
+        UncertaintyWords words = new UncertaintyWords(typed);
         Matcher last = LAST.matcher(words.rest);
         while (last.find()) {
             String key = last.group(1);
             if (key == null) {
-                words.form = Doubt.Form.valueOf(
+                words.form = Uncertainty.Form.valueOf(
                         last.group(3).toUpperCase(Locale.ROOT).replace('-', '_'));
             } else {
                 words.take(key.toLowerCase(Locale.ROOT), last.group(2));
@@ -42,7 +42,7 @@ final class DoubtWords {
             words.rest = words.rest.substring(0, last.start()).strip();
             last = LAST.matcher(words.rest);
         }
-        if (words.form != Doubt.Form.NORMAL && (words.k != 1 || Double.isFinite(words.nu))) {
+        if (words.form != Uncertainty.Form.NORMAL && (words.k != 1 || Double.isFinite(words.nu))) {
             words.faults.add("has a half-width with a k or with degrees of freedom");
         }
         return words;
@@ -83,8 +83,8 @@ final class DoubtWords {
         return List.copyOf(faults);
     }
 
-    /** The doubt of the number typed, an SI value of 0 or more: standard, times k, or a half-width. */
-    Doubt doubt(double typed) {
-        return new Doubt(typed / (form == Doubt.Form.NORMAL ? k : form.ends()), form, nu, shared);
+    /** The uncertainty of the number typed, an SI value of 0 or more: standard, times k, or a half-width. */
+    Uncertainty uncertainty(double typed) {
+        return new Uncertainty(typed / (form == Uncertainty.Form.NORMAL ? k : form.ends()), form, nu, shared);
     }
 }

@@ -1,15 +1,15 @@
 package shimwright.mechanics.quantity;
 
 /**
- * One doubt behind ±.
+ * One uncertainty behind ±.
  *
  * @param u standard uncertainty in SI, finite, 0 or more; the scale of t where {@code nu} is finite
- * @param form shape of the doubt about the value
+ * @param form shape of the uncertainty about the value
  * @param nu degrees of freedom, 1 or more, positive infinity when taken as certain; finite for a normal form only
- * @param shared name of an influence that moves every value bearing it at once; empty when the doubt is the value's own
+ * @param shared name of an influence that moves every value bearing it at once; empty when the uncertainty is the value's own
  */
-public record Doubt(double u, Form form, double nu, String shared) {
-    /** Shapes of a doubt (JCGM 101:2008 6.4). */
+public record Uncertainty(double u, Form form, double nu, String shared) {
+    /** Shapes of an uncertainty (JCGM 101:2008 6.4). */
     public enum Form {
         NORMAL(1),
         /** Anywhere between two ends alike. */
@@ -30,15 +30,15 @@ public record Doubt(double u, Form form, double nu, String shared) {
         }
     }
 
-    public Doubt {
+    public Uncertainty {
         boolean sound = u >= 0 && Double.isFinite(u) && nu >= 1 && (form == Form.NORMAL || Double.isInfinite(nu));
         if (!sound) {
-            throw new IllegalArgumentException("doubt " + u + ", " + form + ", " + nu);
+            throw new IllegalArgumentException("uncertainty " + u + ", " + form + ", " + nu);
         }
     }
 
-    /** A normal doubt of the value's own, taken as certain. */
-    public static Doubt of(double u) {
-        return new Doubt(u, Form.NORMAL, Double.POSITIVE_INFINITY, "");
+    /** A normal uncertainty of the value's own, taken as certain. */
+    public static Uncertainty of(double u) {
+        return new Uncertainty(u, Form.NORMAL, Double.POSITIVE_INFINITY, "");
     }
 }

@@ -1,4 +1,4 @@
-package shimwright.planted.rebuild.plan.lawful;
+package shimwright.planted.rebuild.plan.verify;
 
 import shimwright.planted.rebuild.plan.search.Searches;
 

@@ -8,13 +8,13 @@ import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Contribution;
 
 /**
- * One doubt for each number: what a sheet sums itself and what comes from inputs typed with ± are independent and put
+ * One uncertainty for each number: what a sheet sums itself and what comes from inputs typed with ± are independent and put
  * together by squares (JCGM 100:2008 5.1.2), in the result as well as behind its ±.
  *
- * @param result with the whole doubt in the components that hold it
+ * @param result with the whole uncertainty in the components that hold it
  * @param budgets by output path, the sheet's own part among them
  */
-record TotalDoubt<R extends Record>(R result, Map<String, Budget> budgets) {
+record TotalUncertainty<R extends Record>(R result, Map<String, Budget> budgets) {
     /** What the sheet's own part is called in a budget. */
     static final String OWN = "summed by the sheet";
 
@@ -24,16 +24,16 @@ record TotalDoubt<R extends Record>(R result, Map<String, Budget> budgets) {
      * @param sheet the worksheet
      * @param result as computed
      * @param fromInputs by output path
-     * @param within output whose own doubt holds that of the inputs already; may be empty
+     * @param within output whose own uncertainty holds that of the inputs already; may be empty
      */
-    static <R extends Record> TotalDoubt<R> of(
+    static <R extends Record> TotalUncertainty<R> of(
             Worksheet<?, R> sheet, R result, Map<String, Budget> fromInputs, String within) {
         R total = result;
         Map<String, Budget> budgets = new LinkedHashMap<>(fromInputs);
         for (Map.Entry<String, Budget> entry : fromInputs.entrySet()) {
             String path = entry.getKey();
             Budget typed = entry.getValue();
-            SheetField.DoubtPlace place = Fields.at(sheet.outputs(), path).doubt();
+            SheetField.UncertaintyPlace place = Fields.at(sheet.outputs(), path).uncertainty();
             if (place.u().isEmpty() || typed.u() == 0) {
                 continue;
             }
@@ -58,7 +58,7 @@ record TotalDoubt<R extends Record>(R result, Map<String, Budget> budgets) {
                 total = Records.with(total, beside + place.budget(), Budget.of(all), sheet.resultType());
             }
         }
-        return new TotalDoubt<>(total, budgets);
+        return new TotalUncertainty<>(total, budgets);
     }
 
     private static String lastName(String path) {

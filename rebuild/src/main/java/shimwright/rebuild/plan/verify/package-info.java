@@ -3,4 +3,4 @@
  * of the problem alone.
  */
 @org.jspecify.annotations.NullMarked
-package shimwright.rebuild.plan.lawful;
+package shimwright.rebuild.plan.verify;

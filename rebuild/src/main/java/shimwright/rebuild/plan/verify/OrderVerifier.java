@@ -1,4 +1,4 @@
-package shimwright.rebuild.plan.lawful;
+package shimwright.rebuild.plan.verify;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -16,7 +16,7 @@ import shimwright.rebuild.plan.model.Task;
 import shimwright.rebuild.plan.model.Window;
 
 /** Follows an order task by task, by the definitions of the problem alone, and says what is wrong with it. */
-public final class Lawful {
+public final class OrderVerifier {
     private static final double DUST = 0.001;
 
     private final SequencingProblem problem;
@@ -38,7 +38,7 @@ public final class Lawful {
     private int walks;
     private int changes;
 
-    private Lawful(SequencingProblem problem) {
+    private OrderVerifier(SequencingProblem problem) {
         this.problem = problem;
         this.setUps = problem.setUps();
         problem.tasks().forEach(task -> tasks.put(task.id(), task));
@@ -49,13 +49,13 @@ public final class Lawful {
     }
 
     /**
-     * Everything that is wrong with an order, as sentences; empty where it is lawful, whole and costs what is said.
+     * Everything that is wrong with an order, as sentences; empty where it is possible, whole and costs what is said.
      *
      * @param order ids of tasks
      * @param said what it is said to cost
      */
     public static List<String> faults(SequencingProblem problem, List<String> order, Cost said) {
-        Lawful check = new Lawful(problem);
+        OrderVerifier check = new OrderVerifier(problem);
         Cost found = check.follow(order);
         check.same("work", said.work(), found.work());
         check.same("turning", said.turning(), found.turning());
@@ -73,14 +73,14 @@ public final class Lawful {
     /**
      * An order followed.
      *
-     * @param faults what is wrong with it; empty where it is lawful and whole
+     * @param faults what is wrong with it; empty where it is possible and whole
      * @param cost what it costs as far as it could be followed
      */
     public record Followed(List<String> faults, Cost cost) {}
 
     /** Follows an order of which nothing is said. */
     public static Followed follow(SequencingProblem problem, List<String> order) {
-        Lawful check = new Lawful(problem);
+        OrderVerifier check = new OrderVerifier(problem);
         Cost cost = check.follow(order);
         return new Followed(List.copyOf(check.faults), cost);
     }
