@@ -36,8 +36,10 @@ class TemplatesComputeNothingTest {
         assertThat(computing("@if(piece.spread() > limit + 1e-9)")).hasSize(1);
         assertThat(computing("@for(int i = done.size() - 1; i >= 0; i--)")).hasSize(1);
         assertThat(computing("${all.stream().map(p -> p.id()).toList()}")).hasSize(1);
-        assertThat(computing("!{var typed = page.typed(\"values\").split(\"\\n\", -1);}")).hasSize(1);
-        assertThat(computing("<p>3 - 2 of \"a - b\" ${\"in - \" + id}</p> @if(a.isEmpty())")).isEmpty();
+        assertThat(computing("!{var typed = page.typed(\"values\").split(\"\\n\", -1);}"))
+                .hasSize(1);
+        assertThat(computing("<p>3 - 2 of \"a - b\" ${\"in - \" + id}</p> @if(a.isEmpty())"))
+                .isEmpty();
     }
 
     /** The pieces of code in a template that compute. */

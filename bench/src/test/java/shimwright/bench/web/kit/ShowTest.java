@@ -17,12 +17,12 @@ import shimwright.rebuild.job.Entry.PieceIn;
 /** What templates used to compute themselves; expected words worked out by hand. */
 class ShowTest {
     private static final Show SHOW = new Show(UnitSystem.METRIC, ZoneOffset.UTC);
-    private static final List<PieceIn> PACK =
-            List.of(new PieceIn("d-02", 1.03e-3, 0), new PieceIn("d-07", 0.21e-3, 0));
+    private static final List<PieceIn> PACK = List.of(new PieceIn("d-02", 1.03e-3, 0), new PieceIn("d-07", 0.21e-3, 0));
 
     @Test
     void aPackIsShownByPiecesByTagsAndAsAWhole() {
-        assertThat(SHOW.pieces(PACK)).isEqualTo("d-02 (" + SHOW.length(1.03e-3) + ") + d-07 (" + SHOW.length(0.21e-3) + ")");
+        assertThat(SHOW.pieces(PACK))
+                .isEqualTo("d-02 (" + SHOW.length(1.03e-3) + ") + d-07 (" + SHOW.length(0.21e-3) + ")");
         assertThat(SHOW.tags(PACK)).isEqualTo("d-02 + d-07");
         assertThat(SHOW.thickness(PACK)).isEqualTo(SHOW.length(1.24e-3)).startsWith("1.24");
         assertThat(SHOW.pieces(List.of())).isEmpty();
@@ -54,8 +54,8 @@ class ShowTest {
 
     @Test
     void whatWasTypedComesBackLineByLine() {
-        Page page = new Page(
-                "", SHOW, "", null, List.of(), Map.of("values", "1\n\n3", "form", "read-C31"), "", "", "", "");
+        Page page =
+                new Page("", SHOW, "", null, List.of(), Map.of("values", "1\n\n3", "form", "read-C31"), "", "", "", "");
         assertThat(page.typedLines("values")).containsExactly("1", "", "3");
         assertThat(page.typedLinesIn("read-C31", "values")).containsExactly("1", "", "3");
         assertThat(page.typedLinesIn("read-C14", "values")).containsExactly("");
