@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.UnitShelf;
 import shimwright.bench.desk.UnitSource;
-import shimwright.bench.store.Disk;
+import shimwright.bench.store.disk.Disk;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.unit.file.UnitFiles;

@@ -91,6 +91,52 @@ class BoxWithoutFileTest {
     }
 
     @Test
+    void factsArePutInWhereTheyAreMetAndTheJobGoesWithThem() {
+        bench.post("/begin", with("model", "third"));
+        bench.post("/new/old-works-third", "number", "W-3", "owner", "a farm");
+        String here = "/units/type/old-works-third";
+        String job = "job-w-3";
+        assertThat(bench.page("/job/" + job + "/strip").select("a[href^=" + here + "]")).hasSize(1);
+        Document lacking = bench.page(here + "?job=" + job);
+        assertThat(lacking.select(".gaps").text()).contains("Nobody has said what it weighs", "No clearance", "No bolt");
+        HttpResponse<String> wrong = bench.post(here + "/clearance", "job", job, "name", "end play", "lower", "0.05");
+        assertThat(wrong.statusCode()).isEqualTo(422);
+        assertThat(Jsoup.parse(wrong.body()).select(".faults li").size()).isGreaterThan(6);
+        assertThat(Jsoup.parse(wrong.body()).select("input[name=lower]").val()).isEqualTo("0.05");
+        String after = lacking.select("select[name=after] option").stream()
+                .filter(option -> option.text().contains("input shaft with its fixed gears, built up"))
+                .findFirst()
+                .orElseThrow()
+                .val();
+        assertThat(bench.post(
+                                here + "/clearance", "job", job, "name", "input end play", "sense", "END_PLAY", "lower",
+                                "0.05", "upper", "0.15", "origin", "guess", "gauge", "dial indicator 0.01 mm", "where",
+                                "under the retainer", "acts", "closes", "inner", "44", "outer", "52", "thinnest", "0.2",
+                                "thickest", "1", "after", after, "entry", "fact-clearance-1")
+                        .body())
+                .contains("Kept: input end play. The job stands on the changed file");
+        assertThat(bench.post(here + "/weigh", "job", job, "mass", "38", "entry", "fact-mass-1").statusCode())
+                .isEqualTo(200);
+        assertThat(bench.post(here + "/fill", "job", job, "spec", "GL-4", "volume", "1.8", "level", "plug", "entry", "fact-oil-1")
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(bench.post(
+                                here + "/item", "job", job, "id", "input_front_bearing", "name", "input front bearing", "part",
+                                "6206-2RS", "entry", "fact-item-1")
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(bench.page(here + "?item=input_front_bearing").text()).contains("6206: what the stamp says.");
+        assertThat(bench.post(here + "/remove", "job", job, "id", "magnet", "entry", "fact-gone-1").statusCode())
+                .isEqualTo(200);
+        assertThat(bench.page(here).select(".gaps").text()).doesNotContain("weighs", "No clearance", "which oil");
+        assertThat(bench.page("/job/" + job + "/strip").select("input[value=magnet]")).isEmpty();
+        assertThat(bench.page("/job/" + job + "/clearances").text()).contains("input end play");
+        assertThat(bench.page("/job/" + job + "/clearance/a").text()).contains("input end play");
+        assertThat(bench.page("/job/" + job + "/record").text())
+                .contains("at the bench it was found: input end play", "1.80 L GL-4");
+    }
+
+    @Test
     void whatIsOnlyUsualSaysSo() {
         bench.post("/begin", with("model", "other"));
         bench.post("/new/old-works-other", "number", "W-2", "owner", "a farm");

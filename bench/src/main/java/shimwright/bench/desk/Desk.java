@@ -101,11 +101,6 @@ public final class Desk {
         return pictures;
     }
 
-    /** How far the whole log goes. */
-    public Head head() {
-        return log.head();
-    }
-
     /** The present moment. */
     public Instant now() {
         return clock.instant();

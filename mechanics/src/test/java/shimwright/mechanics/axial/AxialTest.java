@@ -11,7 +11,6 @@ import shimwright.mechanics.axial.bevel.BacklashShift;
 import shimwright.mechanics.axial.reading.EndPlay;
 import shimwright.mechanics.axial.reading.Seating;
 import shimwright.mechanics.axial.stack.DepthStack;
-import shimwright.mechanics.axial.stack.ExpansionTable;
 import shimwright.mechanics.axial.stack.GaugeOffset;
 import shimwright.mechanics.axial.stack.Growth;
 import shimwright.mechanics.axial.stack.GrowthLeg;
@@ -153,18 +152,6 @@ class AxialTest {
                 .orElseThrow();
         assertThat(tight.result().warmPlay()).isNotNull().isNegative();
         assertThat(tight.cautions()).anyMatch(caution -> caution.contains("preloaded"));
-    }
-
-    @Test
-    void coefficientsAreReadByMaterial() {
-        assertThat(ExpansionTable.rows())
-                .hasSize(10)
-                .allMatch(row -> row.coefficient() > 5e-6 && row.coefficient() < 3e-5);
-        assertThat(ExpansionTable.find("Magnesium AZ91D"))
-                .get()
-                .extracting("coefficient")
-                .isEqualTo(26.0e-6);
-        assertThat(ExpansionTable.find("unobtainium")).isEmpty();
     }
 
     @Test

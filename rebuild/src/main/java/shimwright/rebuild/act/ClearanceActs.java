@@ -167,7 +167,7 @@ public final class ClearanceActs {
                 return Outcome.all(read)
                         .flatMap(si ->
                                 Decisions.round(session, at, gauges, bench.shop(), si, String.join(" | ", v)))
-                        .flatMap(round -> IntakeActs.kept(bench, round, "LogEntry"));
+                        .flatMap(round -> IntakeActs.kept(bench, round, "Kept"));
             });
         }
 

@@ -18,6 +18,7 @@ import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Closing;
 import shimwright.rebuild.clearance.Session.Stage;
+import shimwright.rebuild.job.Basis;
 import shimwright.rebuild.job.Entry.ClearanceAccepted;
 import shimwright.rebuild.job.Shop.Piece;
 import shimwright.rebuild.unit.model.Clearance;
@@ -183,13 +184,16 @@ public final class ReadingPlots {
                 .orElse("");
     }
 
-    /** An accepted clearance against its limits, for the record; its uncertainty is drawn as normal. */
+    /**
+     * An accepted clearance against its limits, for the record; its uncertainty by the degrees of freedom that were kept, and
+     * as normal where an older program kept none.
+     */
     public static String accepted(Clearance clearance, ClearanceAccepted accepted, Show show) {
         return against(
                 clearance,
                 accepted.value(),
                 accepted.u(),
-                Double.POSITIVE_INFINITY,
+                Basis.of(accepted.basis()).map(Basis::nu).orElse(Double.POSITIVE_INFINITY),
                 accepted.probability(),
                 accepted.value() + clearance.growth(),
                 page("acc-" + clearance.id(), BESIDE, show));

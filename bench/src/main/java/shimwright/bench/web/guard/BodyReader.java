@@ -35,11 +35,6 @@ final class BodyReader extends Handler.Wrapper {
         super(next);
     }
 
-    /** Bytes of bodies that are held now beyond the small ones. */
-    long underWay() {
-        return underWay.get();
-    }
-
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         boolean chunked = request.getHeaders().contains(HttpHeader.TRANSFER_ENCODING);

@@ -17,6 +17,7 @@ import shimwright.rebuild.clearance.EtchedDeviation;
 import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.backout.LastCallCost;
@@ -48,6 +49,7 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param cannot why it could not be done when last tried; null where it was not tried
  * @param together true where clearances that share shims are all read and wait to be chosen together
  * @param broken waits and windows that it would break if it were done now
+ * @param reopens readings and acceptances that undoing it opens again, as sentences; empty where it is not done
  * @param now the server's time
  */
 public record StepView(
@@ -68,6 +70,7 @@ public record StepView(
         Job.@Nullable Said<Entry.StepCannot> cannot,
         boolean together,
         List<ClockRules.Broken> broken,
+        List<String> reopens,
         Instant now) {
 
     private static final int LOOK_AHEAD = 4;
@@ -114,6 +117,7 @@ public record StepView(
                     null,
                     false,
                     List.of(),
+                    List.of(),
                     now);
         }
         return new StepView(
@@ -134,7 +138,14 @@ public record StepView(
                 bench.job().cannot().get(step.id()),
                 SharedShims.due(unit, bench.job(), shop),
                 ClockRules.broken(bench.bench(), step.id()),
+                reopens(bench, step),
                 now);
+    }
+
+    private static List<String> reopens(JobOnBench bench, Step step) {
+        return bench.job().stepsDone().contains(step.id())
+                ? Reopened.byUndoing(bench.job(), bench.unit(), step.id())
+                : List.of();
     }
 
     private static List<Step> ahead(JobOnBench bench) {

@@ -33,16 +33,4 @@ public record Task(
     public Task with(String... laidOut) {
         return new Task(id, words, seconds, stand, Set.of(laidOut), after, weight);
     }
-
-    /** The same task, which also waits for this one. */
-    public Task after(String other) {
-        Set<String> all = new LinkedHashSet<>(after);
-        all.add(other);
-        return new Task(id, words, seconds, stand, tools, all, weight);
-    }
-
-    /** The same task, which brings heavy things in (more than 0) or out. */
-    public Task weighing(int heavyThings) {
-        return new Task(id, words, seconds, stand, tools, after, heavyThings);
-    }
 }

@@ -253,8 +253,4 @@ final class CompiledProblem {
     List<Window> windows() {
         return problem.windows();
     }
-
-    Set<String> orientations() {
-        return problem.setUps().orientations();
-    }
 }

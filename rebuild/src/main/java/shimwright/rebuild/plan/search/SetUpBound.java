@@ -95,22 +95,6 @@ final class SetUpBound {
         }
     }
 
-    /** Tasks of the set that are left and wait for nothing of the set. */
-    List<Integer> frontier(long[] done) {
-        List<Integer> found = new ArrayList<>();
-        for (int w = 0; w < mask.length; w++) {
-            long word = mask[w] & ~done[w];
-            while (word != 0) {
-                int i = (w << 6) + Long.numberOfTrailingZeros(word);
-                word &= word - 1;
-                if (Bits.within(within[i], done)) {
-                    found.add(i);
-                }
-            }
-        }
-        return found;
-    }
-
     /** Set-up time that is still to come at least. */
     long least(StateCursor at) {
         return least(at.done, at.orientation, at.place, at.kit);

@@ -159,6 +159,13 @@ public record Clearance(
         return new Clearance(id, name, sense, moved, measuring, positions, loop, heating, dependsOn, drag, notes, only);
     }
 
+    /** The same clearance with limits, aim and growth as they were at another time; m, signed as play. */
+    public Clearance as(double lower, double upper, double aim, double growth) {
+        Limits then = new Limits(lower, upper, aim, etchedStep(), etchedBy());
+        Heating heat = new Heating(growth, heating.growthNote());
+        return new Clearance(id, name, sense, then, measuring, positions, loop, heat, dependsOn, drag, notes, only);
+    }
+
     /** The same clearance with another growth. */
     Clearance heated(Heating hot) {
         return new Clearance(id, name, sense, limits, measuring, positions, loop, hot, dependsOn, drag, notes, only);
@@ -319,11 +326,6 @@ public record Clearance(
     /** How to seat and read, one order a line. */
     public List<String> how() {
         return measuring.how();
-    }
-
-    /** Where the reading is taken, for the record; may be empty. */
-    public String place() {
-        return measuring.place();
     }
 
     /** Change of the clearance at working heat, signed, m. */
