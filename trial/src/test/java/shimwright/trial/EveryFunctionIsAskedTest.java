@@ -88,7 +88,9 @@ class EveryFunctionIsAskedTest {
                 .flatMap(type -> type.getAccessesFromSelf().stream())
                 .filter(access -> access.getTarget() instanceof MethodCallTarget
                         || access.getTarget() instanceof MethodReferenceTarget)
-                .filter(access -> !access.getOrigin().getFullName().equals(access.getTarget().getFullName()))
+                .filter(access -> !access.getOrigin()
+                        .getFullName()
+                        .equals(access.getTarget().getFullName()))
                 .map(access -> key(access.getTargetOwner(), access.getTarget().getName()))
                 .collect(Collectors.toSet());
         return house.stream()

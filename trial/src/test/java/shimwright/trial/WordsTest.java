@@ -27,7 +27,9 @@ class WordsTest {
     private static List<Path> files(String... ends) {
         List<Path> found = new ArrayList<>();
         for (String module : List.of("mechanics", "rebuild", "bench", "trial", "docs")) {
-            Path from = module.equals("docs") ? ROOT.resolve(module) : ROOT.resolve(module).resolve("src/main");
+            Path from = module.equals("docs")
+                    ? ROOT.resolve(module)
+                    : ROOT.resolve(module).resolve("src/main");
             try (Stream<Path> all = Files.walk(from)) {
                 all.filter(file -> Stream.of(ends).anyMatch(file.toString()::endsWith))
                         .forEach(found::add);
@@ -51,7 +53,8 @@ class WordsTest {
         while (matcher.find()) {
             int from = Math.max(0, matcher.start() - 30);
             found.add(ROOT.relativize(file) + ": …"
-                    + text.substring(from, Math.min(text.length(), matcher.end() + 30)).replace('\n', ' '));
+                    + text.substring(from, Math.min(text.length(), matcher.end() + 30))
+                            .replace('\n', ' '));
         }
     }
 
@@ -65,8 +68,7 @@ class WordsTest {
         List<Path> sources = files(".java");
         assertThat(sources).hasSizeGreaterThan(500);
         for (Path source : sources) {
-            Matcher literal =
-                    LITERAL.matcher(COMMENT.matcher(text(source)).replaceAll(" "));
+            Matcher literal = LITERAL.matcher(COMMENT.matcher(text(source)).replaceAll(" "));
             while (literal.find()) {
                 ours(source, literal.group(), found);
             }

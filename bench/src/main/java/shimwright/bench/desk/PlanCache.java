@@ -150,10 +150,9 @@ public final class PlanCache {
         }
         stop(job.id());
         List<String> hint = before == null ? List.of() : before.order();
-        BuildState present = BuildStateFromLog.present(job, unit, now, clock.getZone())
-                .weighing(weights);
-        Optional<Plan> onward =
-                hint.isEmpty() ? Optional.empty() : Planner.onward(unit, job.sides(), present, hint);
+        BuildState present =
+                BuildStateFromLog.present(job, unit, now, clock.getZone()).weighing(weights);
+        Optional<Plan> onward = hint.isEmpty() ? Optional.empty() : Planner.onward(unit, job.sides(), present, hint);
         Outcome<Plan> plan = onward.map(Outcome::ok)
                 .orElseGet(() -> Planner.lay(unit, job.sides(), present, first, SearchObserver.nobody(), hint));
         Laid from = new Laid(unit, job.sides(), present, job.awaited(), time, plan, onward.isEmpty());
@@ -167,8 +166,7 @@ public final class PlanCache {
     private void improve(String job, Laid from) {
         if (laid.get(job) == from) {
             SearchObserver watch = new SearchObserver(() -> laid.get(job) != from, progress -> {});
-            Outcome<Plan> found =
-                    Planner.lay(from.unit(), from.sides(), from.present(), first, watch, from.order());
+            Outcome<Plan> found = Planner.lay(from.unit(), from.sides(), from.present(), first, watch, from.order());
             laid.change(job, now -> now == from ? from.better(found) : now);
         }
     }

@@ -60,8 +60,7 @@ class BegunUnitWalkTest {
         UnitType type = read(FirstUnit.text(box, "Old Works", "4-speed").orElseThrow());
         type = read(UnitEdit.text(type, play("input end play", 0.05e-3, 0.25e-3, true, into(type, "input_shaft")))
                 .orElseThrow());
-        String text = UnitEdit.text(
-                        type, play("countershaft end play", 0.10e-3, 0.35e-3, false, into(type, "counter")))
+        String text = UnitEdit.text(type, play("countershaft end play", 0.10e-3, 0.35e-3, false, into(type, "counter")))
                 .orElseThrow();
         Files.createDirectories(folder.resolve("units"));
         Files.writeString(folder.resolve("units").resolve("old-works-4-speed.yaml"), text);

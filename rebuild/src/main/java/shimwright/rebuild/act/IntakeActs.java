@@ -294,7 +294,8 @@ public final class IntakeActs {
         }
 
         private static boolean overruled(LogEntry kept, String step) {
-            return kept.body() instanceof Entry.TimeOverruled clock && clock.step().equals(step);
+            return kept.body() instanceof Entry.TimeOverruled clock
+                    && clock.step().equals(step);
         }
     }
 }

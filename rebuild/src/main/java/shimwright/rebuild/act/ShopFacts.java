@@ -34,7 +34,8 @@ final class ShopFacts {
         }
         String rate = facts.getOrDefault("rate", "").strip();
         if (!rate.isEmpty() && !Labour.isRate(rate)) {
-            faults.add(new Refusal("fact.rate", "rate an hour", "\"" + rate + "\" has not one number in it", "Write it as 60 EUR"));
+            faults.add(new Refusal(
+                    "fact.rate", "rate an hour", "\"" + rate + "\" has not one number in it", "Write it as 60 EUR"));
         }
         String day = facts.getOrDefault(ShopWeights.DAY_SOONER, "").strip();
         if (!day.isEmpty() && ShopWeights.minutes(day).isEmpty()) {

@@ -201,7 +201,8 @@ public final class Decisions {
             shop.inUse(gauge).ifPresentOrElse(used::add, () -> faults.add(GaugeChoice.unknown(gauge)));
         }
         if (gauges.size() != clearance.gauges(phase).size()) {
-            faults.add(new Refusal("gauge", "gauge", "it is not said with which gauge each length was read", "Name both"));
+            faults.add(
+                    new Refusal("gauge", "gauge", "it is not said with which gauge each length was read", "Name both"));
         }
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
@@ -214,7 +215,10 @@ public final class Decisions {
                         "Take a finer gauge")));
         if (values.size() != clearance.numbers()) {
             faults.add(new Refusal(
-                    "v", "round", values.size() + " of " + clearance.numbers() + " numbers", "Read every one of them once"));
+                    "v",
+                    "round",
+                    values.size() + " of " + clearance.numbers() + " numbers",
+                    "Read every one of them once"));
         }
         for (int i = 0; i < values.size(); i++) {
             Gauge gauge = used.get(Math.min(i, used.size() - 1));

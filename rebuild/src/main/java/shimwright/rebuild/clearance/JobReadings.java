@@ -208,7 +208,8 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
         if (EtchedDeviation.missing(clearance, job)) {
             refusals.add(EtchedDeviation.refusal(clearance));
         }
-        Outcome<Gauge> gauge = GaugeChoice.of(clearance, rounds.stream().map(Said::what).toList(), shop);
+        Outcome<Gauge> gauge =
+                GaugeChoice.of(clearance, rounds.stream().map(Said::what).toList(), shop);
         refusals.addAll(gauge.refusals());
         if (phase == Phase.TRIAL && refusals.isEmpty()) {
             refusals.addAll(unnamed(pack, rounds.get(0).number()));

@@ -149,7 +149,8 @@ final class RoundEvaluation {
                         advice(clearance, outliers, unlike, even, more)));
     }
 
-    private static String advice(Clearance clearance, Set<Integer> outliers, Set<Integer> unlike, boolean even, int more) {
+    private static String advice(
+            Clearance clearance, Set<Integer> outliers, Set<Integer> unlike, boolean even, int more) {
         if (!outliers.isEmpty()) {
             return "Place " + listed(outliers) + " stands off the others: read it again before the mean counts.";
         }
@@ -281,6 +282,7 @@ final class RoundEvaluation {
                         : "The feelers agree.";
         Budget budget = Budget.of(List.of(Contribution.of("feeler steps", u, Double.POSITIVE_INFINITY)));
         List<Integer> outliers = new ArrayList<>();
-        return measured(clearance, working, new Raw(value, seating, 1, rounds.size(), more, 0, outliers, budget, advice));
+        return measured(
+                clearance, working, new Raw(value, seating, 1, rounds.size(), more, 0, outliers, budget, advice));
     }
 }

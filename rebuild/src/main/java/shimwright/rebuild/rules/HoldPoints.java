@@ -63,15 +63,13 @@ public final class HoldPoints {
         if (job.holdsOverruled().containsKey(step.id())) {
             return Standing.OVERRULED;
         }
-        Standing answered =
-                switch (check.workedOut()) {
-                    case SLOPE -> slope(bench.session(check.clearance()).slope());
-                    case NO_ODD_PLACE ->
-                        places(bench.session(check.clearance()).trial().measured());
-                    case CHOICES -> choices(bench);
-                    case HOLD_POINTS -> others(bench, step);
-                    case NONE -> check.clearance().isBlank() ? null : clearance(bench, step, check.clearance());
-                };
+        Standing answered = switch (check.workedOut()) {
+            case SLOPE -> slope(bench.session(check.clearance()).slope());
+            case NO_ODD_PLACE -> places(bench.session(check.clearance()).trial().measured());
+            case CHOICES -> choices(bench);
+            case HOLD_POINTS -> others(bench, step);
+            case NONE -> check.clearance().isBlank() ? null : clearance(bench, step, check.clearance());
+        };
         if (answered != null) {
             return answered;
         }

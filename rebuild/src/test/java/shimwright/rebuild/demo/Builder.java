@@ -10,13 +10,13 @@ import java.util.Objects;
 import java.util.Optional;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.rebuild.act.Act;
-import shimwright.rebuild.act.YesNo;
+import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.act.HandBackActs;
 import shimwright.rebuild.act.HoldActs;
-import shimwright.rebuild.act.ClearanceActs;
-import shimwright.rebuild.act.StepActs;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.OrderActs;
+import shimwright.rebuild.act.StepActs;
+import shimwright.rebuild.act.YesNo;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.clearance.Sessions;
@@ -171,7 +171,12 @@ final class Builder {
                             ? trial(bench, c, place)
                             : new ClearanceActs.ChoosePack(
                                     c.id(),
-                                    String.join(" ", Objects.requireNonNull(advice.result()).offers().get(0).pieces()),
+                                    String.join(
+                                            " ",
+                                            Objects.requireNonNull(advice.result())
+                                                    .offers()
+                                                    .get(0)
+                                                    .pieces()),
                                     ""));
         }
         Phase phase = again && accepted != null ? Phase.AGAIN : Phase.FINAL;
@@ -186,7 +191,10 @@ final class Builder {
                 accept && closing != null
                         ? new ClearanceActs.AcceptClearance(
                                 c.id(),
-                                closing.verdict() == Verdict.IN && closing.finding().isBlank() ? "" : "seen to be so")
+                                closing.verdict() == Verdict.IN
+                                                && closing.finding().isBlank()
+                                        ? ""
+                                        : "seen to be so")
                         : round(c, phase, shown));
     }
 
@@ -232,7 +240,9 @@ final class Builder {
                 phase.name().toLowerCase(Locale.ROOT),
                 "",
                 "",
-                shown.stream().map(v -> String.format(Locale.ROOT, "%.4f", v / MM)).toList());
+                shown.stream()
+                        .map(v -> String.format(Locale.ROOT, "%.4f", v / MM))
+                        .toList());
     }
 
     private static List<Double> shown(Clearance c, double play) {

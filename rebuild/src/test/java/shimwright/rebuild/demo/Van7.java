@@ -122,7 +122,8 @@ public final class Van7 {
                     .orElseThrow()
                     .si());
         }
-        Checks.Judged judged = Checks.judge(check, GaugeReadings.of(values).after(bench.job(), check), UnitSystem.METRIC)
+        Checks.Judged judged = Checks.judge(
+                        check, GaugeReadings.of(values).after(bench.job(), check), UnitSystem.METRIC)
                 .orElseThrow();
         bench.keep(new Entry.CheckRead(
                 step.id(), step.hold(), id, values, kind, false, judged.verdict(), judged.say(), judged.working()));

@@ -29,6 +29,7 @@ public final class ReadingPlots {
     private static final double COLUMN = 620;
     /** Beside the drawing of a record. */
     private static final double BESIDE = 312;
+
     private static final double K = 2;
 
     private ReadingPlots() {}

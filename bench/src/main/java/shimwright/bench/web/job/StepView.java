@@ -155,7 +155,9 @@ public record StepView(
     private static String sooner(JobOnBench bench, Step step) {
         boolean now = !bench.job().stepsDone().contains(step.id())
                 && bench.order().waitsFor(step.id(), bench.job().stepsDone()).isEmpty();
-        return now ? bench.next().map(Step::id).filter(id -> !id.equals(step.id())).orElse("") : "";
+        return now
+                ? bench.next().map(Step::id).filter(id -> !id.equals(step.id())).orElse("")
+                : "";
     }
 
     private static @Nullable LastCallCost lastCall(JobOnBench bench, Step step) {

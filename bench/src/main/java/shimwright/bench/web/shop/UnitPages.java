@@ -43,22 +43,33 @@ public final class UnitPages {
     /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get(HERE, ctx -> unit(ctx, List.of(), Map.of()));
-        on(routes, "weigh", form -> new UnitEdit.Weigh(
-                form.quantity("mass", Kind.MASS, "what it weighs", new Range(1, 1000))));
-        on(routes, "fill", form -> new UnitEdit.Fill(
-                needed(form, "spec", "oil", "Write specification and grade"),
-                form.quantity("volume", Kind.VOLUME, "how much", new Range(0.05e-3, 0.1)),
-                needed(form, "level", "where the level is read", "Write it as the book does")));
-        on(routes, "item", form -> new UnitEdit.NameItem(
-                form.raw("id"),
-                needed(form, "name", "name", "Name the part"),
-                form.raw("part").strip(),
-                form.has("renew")));
-        on(routes, "add", form -> new UnitEdit.AddItem(
-                needed(form, "name", "name", "Name the part"),
-                form.raw("part").strip(),
-                whole(form, "quantity", "how many"),
-                form.raw("after")));
+        on(
+                routes,
+                "weigh",
+                form -> new UnitEdit.Weigh(form.quantity("mass", Kind.MASS, "what it weighs", new Range(1, 1000))));
+        on(
+                routes,
+                "fill",
+                form -> new UnitEdit.Fill(
+                        needed(form, "spec", "oil", "Write specification and grade"),
+                        form.quantity("volume", Kind.VOLUME, "how much", new Range(0.05e-3, 0.1)),
+                        needed(form, "level", "where the level is read", "Write it as the book does")));
+        on(
+                routes,
+                "item",
+                form -> new UnitEdit.NameItem(
+                        form.raw("id"),
+                        needed(form, "name", "name", "Name the part"),
+                        form.raw("part").strip(),
+                        form.has("renew")));
+        on(
+                routes,
+                "add",
+                form -> new UnitEdit.AddItem(
+                        needed(form, "name", "name", "Name the part"),
+                        form.raw("part").strip(),
+                        whole(form, "quantity", "how many"),
+                        form.raw("after")));
         on(routes, "remove", form -> new UnitEdit.RemoveItem(form.raw("id")));
         on(routes, "fastener", UnitPages::fastener);
         on(routes, "clearance", UnitPages::clearance);
@@ -92,7 +103,11 @@ public final class UnitPages {
                 sense,
                 form.quantity("lower", Kind.LENGTH, "lower limit", any),
                 form.quantity("upper", Kind.LENGTH, "upper limit", any),
-                needed(form, "origin", "where the limits come from", "Say book and page, told, common practice or guess"),
+                needed(
+                        form,
+                        "origin",
+                        "where the limits come from",
+                        "Say book and page, told, common practice or guess"),
                 needed(form, "where", "where the shims go", "Say behind or under what"),
                 new AddClearance.Shims(
                         form.quantity("inner", Kind.LENGTH, "inside of the shims", size),
@@ -136,8 +151,7 @@ public final class UnitPages {
         }
         Form form = door.form(ctx);
         UnitEdit edit = read.apply(form);
-        Outcome<String> text =
-                form.sound() ? UnitEdit.text(type.get(), edit) : Outcome.refused(form.faults());
+        Outcome<String> text = form.sound() ? UnitEdit.text(type.get(), edit) : Outcome.refused(form.faults());
         Outcome<UnitType> added = text.flatMap(
                 file -> desk.shelf().add(type.get().id() + ".yaml", file.getBytes(StandardCharsets.UTF_8)));
         if (!added.isOk()) {
@@ -175,8 +189,10 @@ public final class UnitPages {
             return;
         }
         UnitType type = found.get();
-        String item = typed.getOrDefault("id", Optional.ofNullable(ctx.queryParam("item")).orElse(""));
-        String job = typed.getOrDefault("job", Optional.ofNullable(ctx.queryParam("job")).orElse(""));
+        String item = typed.getOrDefault(
+                "id", Optional.ofNullable(ctx.queryParam("item")).orElse(""));
+        String job = typed.getOrDefault(
+                "job", Optional.ofNullable(ctx.queryParam("job")).orElse(""));
         Optional<Item> open =
                 type.items().stream().filter(one -> one.id().equals(item)).findFirst();
         Page page = door.page(ctx, type.model(), "", null, faults, typed);

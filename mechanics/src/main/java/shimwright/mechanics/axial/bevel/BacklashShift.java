@@ -149,8 +149,8 @@ public final class BacklashShift {
         Double further = wanted == null || !believed
                 ? null
                 : w.line("further shift", "(mean after − wanted) / slope", (after - wanted) / slope, Kind.LENGTH);
-        return Outcome.ok(w.worked(
-                new Result(before, after, slope, off, Statistics.range(c.after()), outliersBefore, outliersAfter, further)));
+        return Outcome.ok(w.worked(new Result(
+                before, after, slope, off, Statistics.range(c.after()), outliersBefore, outliersAfter, further)));
     }
 
     private static List<Integer> outliers(List<Double> places, double within, String when, Working w) {

@@ -7,5 +7,4 @@ package shimwright.rebuild.plan.learn;
  * @param earlier what came off before it
  * @param open pairs that nothing is known of yet, this one with them
  */
-public record Question(RemovedParts later, RemovedParts earlier, int open) {
-}
+public record Question(RemovedParts later, RemovedParts earlier, int open) {}

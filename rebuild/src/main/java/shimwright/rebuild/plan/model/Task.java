@@ -1,6 +1,5 @@
 package shimwright.rebuild.plan.model;
 
-import java.util.LinkedHashSet;
 import java.util.Set;
 
 /**

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import shimwright.rebuild.plan.model.Lag;
 import shimwright.rebuild.plan.model.Risk;
 import shimwright.rebuild.plan.model.SequencingProblem;

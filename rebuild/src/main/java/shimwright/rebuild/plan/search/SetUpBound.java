@@ -1,8 +1,5 @@
 package shimwright.rebuild.plan.search;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /**
  * Set-up time that a state cannot avoid any more, by chains of tasks that wait for each other. For each tool, place and
  * orientation apart: how often it must be got ready again along the worst chain. For orientations also the dearest chain of

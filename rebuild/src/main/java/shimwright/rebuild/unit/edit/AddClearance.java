@@ -58,8 +58,8 @@ public record AddClearance(
                 .findFirst()
                 .orElse(null);
         if (before == null) {
-            return Outcome.refused(
-                    Refusal.of("after", "there is no step \"" + after + "\"", "Choose after which step it can be read"));
+            return Outcome.refused(Refusal.of(
+                    "after", "there is no step \"" + after + "\"", "Choose after which step it can be read"));
         }
         String id = letter(type);
         String family = TypeParts.freeId("F", type.shimFamilies().keySet());
@@ -84,12 +84,7 @@ public record AddClearance(
         families.put(
                 family,
                 new ShimFamily(
-                        "shims for " + name,
-                        shims.outer(),
-                        shims.inner(),
-                        shims.thinnest(),
-                        shims.thickest(),
-                        SPREAD));
+                        "shims for " + name, shims.outer(), shims.inner(), shims.thinnest(), shims.thickest(), SPREAD));
         List<Clearance> clearances =
                 Stream.concat(type.clearances().stream(), Stream.of(clearance)).toList();
         List<Item> items = Stream.concat(
@@ -118,7 +113,8 @@ public record AddClearance(
     private List<Step> steps(UnitType type, Step before, String id, String item, String tool) {
         List<String> taken = type.steps().stream().map(Step::id).toList();
         String trial = TypeParts.freeId("P", taken);
-        String last = TypeParts.freeId("P", Stream.concat(taken.stream(), Stream.of(trial)).toList());
+        String last = TypeParts.freeId(
+                "P", Stream.concat(taken.stream(), Stream.of(trial)).toList());
         Step reads = lasting(TypeParts.reading(
                 TypeParts.step(
                         trial,
@@ -158,8 +154,19 @@ public record AddClearance(
 
     private static Step lasting(Step s) {
         return new Step(
-                s.id(), s.todo(), s.at(), s.order(), MINUTES, s.tools(), s.undoing(), s.care(), s.parts(), s.reading(),
-                s.dangers(), s.persons(), s.only());
+                s.id(),
+                s.todo(),
+                s.at(),
+                s.order(),
+                MINUTES,
+                s.tools(),
+                s.undoing(),
+                s.care(),
+                s.parts(),
+                s.reading(),
+                s.dangers(),
+                s.persons(),
+                s.only());
     }
 
     private static String letter(UnitType type) {

@@ -23,7 +23,10 @@ final class ItemRemoval {
         Map<String, Step> gone = new LinkedHashMap<>();
         for (Step step : type.steps()) {
             Step less = TypeParts.fitting(step, without(step.parts(), id));
-            boolean fits = fits(step) && !fits(less) && less.fasteners().isEmpty() && less.clearance().isEmpty();
+            boolean fits = fits(step)
+                    && !fits(less)
+                    && less.fasteners().isEmpty()
+                    && less.clearance().isEmpty();
             if (fits) {
                 gone.put(step.id(), step);
             } else {
@@ -49,7 +52,9 @@ final class ItemRemoval {
     }
 
     private static boolean fits(Step step) {
-        return !step.builds().isEmpty() || !step.installs().isEmpty() || !step.removes().isEmpty();
+        return !step.builds().isEmpty()
+                || !step.installs().isEmpty()
+                || !step.removes().isEmpty();
     }
 
     /** What waited for a step that is gone waits for what that one waited for. */
@@ -61,7 +66,11 @@ final class ItemRemoval {
     }
 
     private static void pass(
-            Step step, Map<String, Step> gone, Map<String, Step.Why> after, Map<String, String> because, Set<String> seen) {
+            Step step,
+            Map<String, Step> gone,
+            Map<String, Step.Why> after,
+            Map<String, String> because,
+            Set<String> seen) {
         step.after().forEach((before, why) -> {
             Step through = gone.get(before);
             if (through == null) {

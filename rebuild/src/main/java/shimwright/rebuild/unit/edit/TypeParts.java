@@ -22,32 +22,82 @@ final class TypeParts {
 
     static UnitType with(UnitType t, UnitKeys.Identity identity) {
         return new UnitType(
-                identity, t.materials(), t.bench(), t.parts(), t.setting(), t.renewal(), t.build(), t.symptoms(),
-                t.handling(), t.reasons(), t.lessons(), t.openings());
+                identity,
+                t.materials(),
+                t.bench(),
+                t.parts(),
+                t.setting(),
+                t.renewal(),
+                t.build(),
+                t.symptoms(),
+                t.handling(),
+                t.reasons(),
+                t.lessons(),
+                t.openings());
     }
 
     static UnitType with(UnitType t, UnitKeys.Bench bench) {
         return new UnitType(
-                t.identity(), t.materials(), bench, t.parts(), t.setting(), t.renewal(), t.build(), t.symptoms(),
-                t.handling(), t.reasons(), t.lessons(), t.openings());
+                t.identity(),
+                t.materials(),
+                bench,
+                t.parts(),
+                t.setting(),
+                t.renewal(),
+                t.build(),
+                t.symptoms(),
+                t.handling(),
+                t.reasons(),
+                t.lessons(),
+                t.openings());
     }
 
     static UnitType with(UnitType t, UnitKeys.Parts parts) {
         return new UnitType(
-                t.identity(), t.materials(), t.bench(), parts, t.setting(), t.renewal(), t.build(), t.symptoms(),
-                t.handling(), t.reasons(), t.lessons(), t.openings());
+                t.identity(),
+                t.materials(),
+                t.bench(),
+                parts,
+                t.setting(),
+                t.renewal(),
+                t.build(),
+                t.symptoms(),
+                t.handling(),
+                t.reasons(),
+                t.lessons(),
+                t.openings());
     }
 
     static UnitType with(UnitType t, UnitKeys.Setting setting) {
         return new UnitType(
-                t.identity(), t.materials(), t.bench(), t.parts(), setting, t.renewal(), t.build(), t.symptoms(),
-                t.handling(), t.reasons(), t.lessons(), t.openings());
+                t.identity(),
+                t.materials(),
+                t.bench(),
+                t.parts(),
+                setting,
+                t.renewal(),
+                t.build(),
+                t.symptoms(),
+                t.handling(),
+                t.reasons(),
+                t.lessons(),
+                t.openings());
     }
 
     static UnitType with(UnitType t, UnitKeys.Build build) {
         return new UnitType(
-                t.identity(), t.materials(), t.bench(), t.parts(), t.setting(), t.renewal(), build, t.symptoms(),
-                t.handling(), t.reasons(), t.lessons(), t.openings());
+                t.identity(),
+                t.materials(),
+                t.bench(),
+                t.parts(),
+                t.setting(),
+                t.renewal(),
+                build,
+                t.symptoms(),
+                t.handling(),
+                t.reasons(),
+                t.lessons(),
+                t.openings());
     }
 
     static UnitType withItems(UnitType t, List<Item> items) {
@@ -79,13 +129,37 @@ final class TypeParts {
 
     static Item named(Item i, String name, String part, boolean renewed) {
         return new Item(
-                i.id(), name, part, i.shape(), i.shaft(), i.along(), i.diameters(), i.also(), i.quantity(), i.trial(),
-                renewed, i.sideways(), i.material(), i.only());
+                i.id(),
+                name,
+                part,
+                i.shape(),
+                i.shaft(),
+                i.along(),
+                i.diameters(),
+                i.also(),
+                i.quantity(),
+                i.trial(),
+                renewed,
+                i.sideways(),
+                i.material(),
+                i.only());
     }
 
     static Item plain(String id, String name, String part, int quantity) {
         return new Item(
-                id, name, part, Item.Shape.NONE, "", List.of(), List.of(), List.of(), quantity, false, false, false, "",
+                id,
+                name,
+                part,
+                Item.Shape.NONE,
+                "",
+                List.of(),
+                List.of(),
+                List.of(),
+                quantity,
+                false,
+                false,
+                false,
+                "",
                 Set.of());
     }
 
@@ -109,20 +183,53 @@ final class TypeParts {
 
     static Step reading(Step s, String clearance, Step.Phase phase, String tool) {
         return new Step(
-                s.id(), s.todo(), s.at(), s.order(), s.duration(), List.of(tool), s.undoing(), s.care(), s.parts(),
-                new Step.Reading(clearance, phase), s.dangers(), s.persons(), s.only());
+                s.id(),
+                s.todo(),
+                s.at(),
+                s.order(),
+                s.duration(),
+                List.of(tool),
+                s.undoing(),
+                s.care(),
+                s.parts(),
+                new Step.Reading(clearance, phase),
+                s.dangers(),
+                s.persons(),
+                s.only());
     }
 
     static Step ordered(Step s, Step.Order order) {
         return new Step(
-                s.id(), s.todo(), s.at(), order, s.duration(), s.tools(), s.undoing(), s.care(), s.parts(), s.reading(),
-                s.dangers(), s.persons(), s.only());
+                s.id(),
+                s.todo(),
+                s.at(),
+                order,
+                s.duration(),
+                s.tools(),
+                s.undoing(),
+                s.care(),
+                s.parts(),
+                s.reading(),
+                s.dangers(),
+                s.persons(),
+                s.only());
     }
 
     static Step fitting(Step s, Step.Parts parts) {
         return new Step(
-                s.id(), s.todo(), s.at(), s.order(), s.duration(), s.tools(), s.undoing(), s.care(), parts, s.reading(),
-                s.dangers(), s.persons(), s.only());
+                s.id(),
+                s.todo(),
+                s.at(),
+                s.order(),
+                s.duration(),
+                s.tools(),
+                s.undoing(),
+                s.care(),
+                parts,
+                s.reading(),
+                s.dangers(),
+                s.persons(),
+                s.only());
     }
 
     static Step tightening(Step s, String fastener) {

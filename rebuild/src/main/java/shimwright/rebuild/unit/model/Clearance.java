@@ -116,7 +116,8 @@ public record Clearance(
     @FieldGroup
     public record Heating(
             @Field(
-                    value = "change of the clearance at working heat, signed; when absent, by the loop and its materials",
+                    value =
+                            "change of the clearance at working heat, signed; when absent, by the loop and its materials",
                     kind = Kind.LENGTH,
                     absent = "0 mm")
             double growth,

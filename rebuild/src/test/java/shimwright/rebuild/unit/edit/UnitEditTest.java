@@ -46,7 +46,9 @@ class UnitEditTest {
 
     private static UnitType edited(UnitType type, UnitEdit edit) {
         Outcome<String> text = UnitEdit.text(type, edit);
-        assertThat(text.refusals().stream().map(Refusal::sentence)).as(edit.toString()).isEmpty();
+        assertThat(text.refusals().stream().map(Refusal::sentence))
+                .as(edit.toString())
+                .isEmpty();
         return read(text.orElseThrow());
     }
 
@@ -84,8 +86,8 @@ class UnitEditTest {
         assertThat(lacks(filled)).doesNotContain(UnitGap.Kind.FLUID);
         assertThat(filled.fluid().volume()).isEqualTo(2.1e-3);
         String cover = step(type, "bell");
-        UnitType tight = edited(
-                type, new UnitEdit.AddFastener("bell housing", "M8x30", "8.8", 10, 22, "book, page 12", cover));
+        UnitType tight =
+                edited(type, new UnitEdit.AddFastener("bell housing", "M8x30", "8.8", 10, 22, "book, page 12", cover));
         assertThat(lacks(tight)).doesNotContain(UnitGap.Kind.FASTENER);
         assertThat(tight.fasteners().get(0).note()).isEqualTo("Torque: book, page 12");
         UnitType set = edited(type, endPlay(step(type, "input_front_bearing")));
@@ -137,14 +139,16 @@ class UnitEditTest {
         Random random = new Random(3);
         for (int round = 0; round < 4; round++) {
             UnitType type = begun();
-            List<String> ids = new ArrayList<>(type.items().stream().map(Item::id).toList());
+            List<String> ids =
+                    new ArrayList<>(type.items().stream().map(Item::id).toList());
             Collections.shuffle(ids, random);
             for (String id : ids.subList(0, ids.size() - 3)) {
                 if (!id.equals("main_case")) {
                     type = edited(type, new UnitEdit.RemoveItem(id));
                 }
             }
-            assertThat(Planner.hindrances(type.resolve("A"), Map.of(), Set.of())).isEmpty();
+            assertThat(Planner.hindrances(type.resolve("A"), Map.of(), Set.of()))
+                    .isEmpty();
         }
     }
 
@@ -156,16 +160,21 @@ class UnitEditTest {
         assertThat(more.steps().get(1).installs()).containsExactly("oil_baffle");
         UnitType twice = edited(more, new UnitEdit.AddItem("oil baffle", "", 2, "C01"));
         assertThat(twice.items()).hasSize(type.items().size() + 2);
-        assertThat(edited(twice, new UnitEdit.RemoveItem("oil_baffle")).items()).hasSize(type.items().size() + 1);
+        assertThat(edited(twice, new UnitEdit.RemoveItem("oil_baffle")).items())
+                .hasSize(type.items().size() + 1);
     }
 
     @Test
     void whatCannotBeIsRefusedAndTheFileStays() {
         UnitType type = begun();
         assertThat(UnitEdit.text(type, new UnitEdit.Weigh(5000)).refusals()).isNotEmpty();
-        assertThat(UnitEdit.text(type, new UnitEdit.RemoveItem("nothing")).refusals()).hasSize(1);
-        assertThat(UnitEdit.text(type, new UnitEdit.NameItem("nothing", "x", "", false)).refusals()).hasSize(1);
-        assertThat(UnitEdit.text(type, new UnitEdit.AddItem("x", "", 1, "Z9")).refusals()).hasSize(1);
+        assertThat(UnitEdit.text(type, new UnitEdit.RemoveItem("nothing")).refusals())
+                .hasSize(1);
+        assertThat(UnitEdit.text(type, new UnitEdit.NameItem("nothing", "x", "", false))
+                        .refusals())
+                .hasSize(1);
+        assertThat(UnitEdit.text(type, new UnitEdit.AddItem("x", "", 1, "Z9")).refusals())
+                .hasSize(1);
         assertThat(UnitEdit.text(type, endPlay("Z9")).refusals()).hasSize(1);
         UnitEdit upside = new AddClearance(
                 "x",
@@ -183,7 +192,8 @@ class UnitEditTest {
 
     @Test
     void theShippedUnitsCanBeChangedToo() {
-        UnitType shipped = UnitFiles.read("example.yaml", UnitFiles.example()).outcome().orElseThrow();
+        UnitType shipped =
+                UnitFiles.read("example.yaml", UnitFiles.example()).outcome().orElseThrow();
         for (UnitEdit edit : List.of(
                 new UnitEdit.Weigh(40),
                 new UnitEdit.AddItem("oil baffle", "", 1, shipped.steps().get(3).id()),
