@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import shimwright.bench.command.Options;
-import shimwright.bench.store.Backup;
-import shimwright.bench.store.OwnerFolder;
-import shimwright.bench.store.Verification;
-import shimwright.bench.store.Verification.Shop;
-import shimwright.bench.store.VerificationReport;
+import shimwright.bench.store.backup.Backup;
+import shimwright.bench.store.sign.OwnerFolder;
+import shimwright.bench.store.verify.Verification;
+import shimwright.bench.store.verify.Verification.Shop;
+import shimwright.bench.store.verify.VerificationReport;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 
@@ -78,7 +78,8 @@ final class BackupCommands {
             return Outcome.ok(check.backup(Path.of(options.get("backup", "")), shop));
         }
         if (shop.isEmpty()) {
-            return Outcome.refused(Refusal.at("verify",
+            return Outcome.refused(Refusal.at(
+                    "verify",
                     "nothing to check is named",
                     "Say --data DIR, --store ADDRESS, --backup DIR or --record FILE"));
         }
@@ -98,9 +99,7 @@ final class BackupCommands {
         if (options.has("store")) {
             return Optional.of(new Shop.Database(options.get("store", "")));
         }
-        return options.has("data")
-                ? Optional.of(new Shop.Folder(Path.of(options.get("data", ""))))
-                : Optional.empty();
+        return options.has("data") ? Optional.of(new Shop.Folder(Path.of(options.get("data", "")))) : Optional.empty();
     }
 
     /** The owner's folder that is named, or the user's. */

@@ -6,7 +6,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Set;
 import shimwright.bench.command.Options;
-import shimwright.bench.store.DataFolder;
+import shimwright.bench.store.disk.DataFolder;
 import shimwright.bench.web.guard.Entrance;
 import shimwright.bench.web.guard.Hosts;
 import shimwright.bench.web.pair.Device;

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.UnitShelf;
 import shimwright.bench.desk.UnitSource;
-import shimwright.bench.store.Disk;
+import shimwright.bench.store.disk.Disk;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.unit.file.UnitFiles;
@@ -113,13 +113,17 @@ final class UnitFolder implements UnitSource {
                 .findFirst()
                 .orElse(folder.resolve(type + ".yaml"));
         if (!folder.equals(file.getParent())) {
-            return Outcome.refused(new Refusal("", "unit file " + type, "its id is no name for a file", "Take letters, digits and hyphens"));
+            return Outcome.refused(new Refusal(
+                    "", "unit file " + type, "its id is no name for a file", "Take letters, digits and hyphens"));
         }
         try {
             Disk.lay(file, content);
         } catch (IOException failed) {
-            return Outcome.refused(new Refusal("",
-                    file.toString(), "it cannot be written: " + failed.getMessage(), "Look at the disk and its permissions"));
+            return Outcome.refused(new Refusal(
+                    "",
+                    file.toString(),
+                    "it cannot be written: " + failed.getMessage(),
+                    "Look at the disk and its permissions"));
         }
         load();
         return Outcome.ok(file.toString());

@@ -45,8 +45,14 @@ class ActKeysTest {
         boolean shop = Act.OfShop.class.isAssignableFrom(Acts.find(name).orElseThrow());
         HttpResponse<String> answer = bench.postBody(
                 (shop ? "/api/shop/acts/" : "/api/jobs/job-v-0093/acts/") + name, "application/json", body);
-        assertThat(answer.statusCode()).as("%s %s: %s", name, body, answer.body()).isEqualTo(422);
-        return JSON.readTree(answer.body()).get("refusals").valueStream().map(ActKeysTest::refusal).toList();
+        assertThat(answer.statusCode())
+                .as("%s %s: %s", name, body, answer.body())
+                .isEqualTo(422);
+        return JSON.readTree(answer.body())
+                .get("refusals")
+                .valueStream()
+                .map(ActKeysTest::refusal)
+                .toList();
     }
 
     private static Refusal refusal(JsonNode one) {
@@ -59,24 +65,26 @@ class ActKeysTest {
 
     @TestFactory
     Stream<DynamicTest> whatCannotBeReadIsToldAtItsInput() {
-        return Acts.byName().entrySet().stream().map(act -> DynamicTest.dynamicTest(act.getKey(), () -> {
-            List<String> inputs = Arrays.stream(act.getValue().getRecordComponents())
-                    .map(RecordComponent::getName)
-                    .toList();
-            for (RecordComponent input : act.getValue().getRecordComponents()) {
-                List<Refusal> told = refusals(act.getKey(), JSON.writeValueAsString(Map.of(input.getName(), bad(input))));
-                assertThat(told)
-                        .as("%s of %s", input.getName(), act.getKey())
-                        .anyMatch(refusal -> refusal.within(input.getName())
-                                && !refusal.fact().equals("nothing typed")
-                                && refusal.place()
-                                        .contains(input.getAnnotation(ActInput.class)
-                                                .value()))
-                        .allMatch(refusal -> inputs.stream().anyMatch(refusal::within));
-                assertThat(told.stream().filter(refusal -> refusal.within(input.getName())))
-                        .hasSize(1);
-            }
-        }));
+        return Acts.byName().entrySet().stream()
+                .map(act -> DynamicTest.dynamicTest(act.getKey(), () -> {
+                    List<String> inputs = Arrays.stream(act.getValue().getRecordComponents())
+                            .map(RecordComponent::getName)
+                            .toList();
+                    for (RecordComponent input : act.getValue().getRecordComponents()) {
+                        List<Refusal> told =
+                                refusals(act.getKey(), JSON.writeValueAsString(Map.of(input.getName(), bad(input))));
+                        assertThat(told)
+                                .as("%s of %s", input.getName(), act.getKey())
+                                .anyMatch(refusal -> refusal.within(input.getName())
+                                        && !refusal.fact().equals("nothing typed")
+                                        && refusal.place()
+                                                .contains(input.getAnnotation(ActInput.class)
+                                                        .value()))
+                                .allMatch(refusal -> inputs.stream().anyMatch(refusal::within));
+                        assertThat(told.stream().filter(refusal -> refusal.within(input.getName())))
+                                .hasSize(1);
+                    }
+                }));
     }
 
     private static Object bad(RecordComponent input) {
@@ -89,18 +97,20 @@ class ActKeysTest {
 
     @TestFactory
     Stream<DynamicTest> whatIsMissingIsToldAtItsInput() {
-        return Acts.byName().entrySet().stream().map(act -> DynamicTest.dynamicTest(act.getKey(), () -> {
-            List<String> needed = Arrays.stream(act.getValue().getRecordComponents())
-                    .filter(input ->
-                            !input.getAnnotation(ActInput.class).missing().isEmpty())
-                    .map(RecordComponent::getName)
-                    .toList();
-            if (!needed.isEmpty()) {
-                assertThat(refusals(act.getKey(), "{}"))
-                        .extracting(Refusal::key)
-                        .containsExactlyInAnyOrderElementsOf(needed);
-            }
-        }));
+        return Acts.byName().entrySet().stream()
+                .map(act -> DynamicTest.dynamicTest(act.getKey(), () -> {
+                    List<String> needed = Arrays.stream(act.getValue().getRecordComponents())
+                            .filter(input -> !input.getAnnotation(ActInput.class)
+                                    .missing()
+                                    .isEmpty())
+                            .map(RecordComponent::getName)
+                            .toList();
+                    if (!needed.isEmpty()) {
+                        assertThat(refusals(act.getKey(), "{}"))
+                                .extracting(Refusal::key)
+                                .containsExactlyInAnyOrderElementsOf(needed);
+                    }
+                }));
     }
 
     @ParameterizedTest
@@ -189,7 +199,8 @@ class ActKeysTest {
     void theFieldOfThePageIsMarkedAndSaysIt() {
         Document drawer = posted("/drawer", "piece", "new", "family", "SH52", "t1", "0.4", "t2", "x", "t3", "0.4");
         assertThat(drawer.select("[aria-invalid]").eachAttr("name")).containsExactly("t2");
-        assertThat(drawer.select("#" + drawer.select("[aria-invalid]").attr("aria-describedby")).text())
+        assertThat(drawer.select("#" + drawer.select("[aria-invalid]").attr("aria-describedby"))
+                        .text())
                 .contains("\"x\" is not a number")
                 .doesNotContain("micrometer, place 2:");
         Document gauges = posted("/gauges", "gauge", "G9", "name", "", "step", "x", "errorLimit", "1 Nm", "range", "5");
@@ -197,7 +208,11 @@ class ActKeysTest {
                 .containsExactlyInAnyOrder("name", "step", "errorLimit");
         Document inspect = posted(JOB + "/inspect", "limit", "C10", "values", "x");
         assertThat(inspect.select("[aria-invalid]").eachAttr("name")).containsExactly("values");
-        assertThat(inspect.select("[aria-invalid]").first().closest("form").select("input[name=limit]").eachAttr("value"))
+        assertThat(inspect.select("[aria-invalid]")
+                        .first()
+                        .closest("form")
+                        .select("input[name=limit]")
+                        .eachAttr("value"))
                 .containsOnly("C10");
         Document orders = posted(JOB + "/orders", "what", "", "due", "2099-01-01");
         assertThat(orders.select("[aria-invalid]").eachAttr("name")).containsExactly("what");

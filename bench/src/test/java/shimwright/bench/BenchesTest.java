@@ -9,8 +9,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shimwright.bench.store.Backup;
 import shimwright.bench.store.TestPostgres;
+import shimwright.bench.store.backup.Backup;
 import shimwright.bench.web.pair.Role;
 
 /** Several real browsers in one shop: two at the bench, a third looking on. */
@@ -94,10 +94,9 @@ class BenchesTest {
         two.script("document.body.dataset.before = 'yes'; return 1");
         keepNote(one, "seen from the first bench");
         comes(onlooker, "seen from the first bench");
-        two.wait("a page by itself", () -> two.script("return document.body.dataset.before || 'new'")
-                        .equals("new")
-                ? Boolean.TRUE
-                : null);
+        two.wait(
+                "a page by itself",
+                () -> two.script("return document.body.dataset.before || 'new'").equals("new") ? Boolean.TRUE : null);
     }
 
     private void whatIsBeingTypedStays() {
@@ -113,8 +112,8 @@ class BenchesTest {
     }
 
     private static String typed(Browser browser, String form, String field) {
-        return browser.script("return document.querySelector(\"form[action$='/" + form + "'] [name=" + field
-                        + "]\").value")
+        return browser.script(
+                        "return document.querySelector(\"form[action$='/" + form + "'] [name=" + field + "]\").value")
                 .toString();
     }
 
@@ -126,10 +125,9 @@ class BenchesTest {
         one.script("document.body.dataset.before = 'yes'; return 1");
         two.script("document.body.dataset.before = 'yes'; return 1");
         second.post("/job/job-v-0200/note", "step", "", "text", "on the other job", "entry", "note-on-other-job");
-        two.wait("a page by itself", () -> two.script("return document.body.dataset.before || 'new'")
-                        .equals("new")
-                ? Boolean.TRUE
-                : null);
+        two.wait(
+                "a page by itself",
+                () -> two.script("return document.body.dataset.before || 'new'").equals("new") ? Boolean.TRUE : null);
         assertThat(one.script("return document.body.dataset.before")).isEqualTo("yes");
         two.open(second.url(JOB + "/build"));
     }

@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Test;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.UnitShelf;
 import shimwright.bench.store.ShopStore;
-import shimwright.bench.store.SqliteJobLog;
-import shimwright.bench.store.SummaryFile;
+import shimwright.bench.store.log.OpenLog;
+import shimwright.bench.store.sqlite.SummaryFile;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Heads;
@@ -94,8 +94,8 @@ class FirstPageTest {
     @Test
     void noJobIsUnfoldedWhereItsSummaryHolds() {
         Path folder = DemoBench.copy();
-        try (ShopStore store = ShopStore.in(folder, SqliteJobLog.Opening.WRITE, Optional.empty())
-                .orElseThrow()) {
+        try (ShopStore store =
+                ShopStore.in(folder, OpenLog.Opening.WRITE, Optional.empty()).orElseThrow()) {
             Desk worked;
             try (SummaryFile file = SummaryFile.in(folder, "one")) {
                 worked = desk(store, store.log(), file);

@@ -165,9 +165,11 @@ class MainTest {
         assertThat(run("verify", "--data", data, "--count", "3", "--hash", "000000000000", "--owner", owner))
                 .isEqualTo(1);
         assertThat(refused()).contains("is not what it was when this head was printed");
-        assertThat(run("verify", "--data", data, "--store", "postgresql://127.0.0.1:1/x")).isEqualTo(2);
+        assertThat(run("verify", "--data", data, "--store", "postgresql://127.0.0.1:1/x"))
+                .isEqualTo(2);
         assertThat(refused()).contains("two shops are named");
-        assertThat(run("verify", "--store", "postgresql://127.0.0.1:1/x", "--owner", owner)).isEqualTo(1);
+        assertThat(run("verify", "--store", "postgresql://127.0.0.1:1/x", "--owner", owner))
+                .isEqualTo(1);
         assertThat(refused()).contains("the database does not answer");
         assertThat(run("verify")).isEqualTo(2);
         assertThat(refused()).contains("nothing to check is named");

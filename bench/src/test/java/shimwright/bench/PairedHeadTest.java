@@ -13,7 +13,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import shimwright.bench.command.Options;
-import shimwright.bench.store.OwnerFolder;
+import shimwright.bench.store.sign.OwnerFolder;
 import shimwright.bench.web.pair.Role;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.Draft;

@@ -20,6 +20,7 @@ import shimwright.bench.web.guard.Entrance;
 import shimwright.bench.web.guard.Guard;
 import shimwright.bench.web.guard.RequestDenied;
 import shimwright.bench.web.job.BuildPages;
+import shimwright.bench.web.job.FirstUnitPages;
 import shimwright.bench.web.job.InspectPages;
 import shimwright.bench.web.job.IntakePages;
 import shimwright.bench.web.job.OrderPages;
@@ -37,6 +38,7 @@ import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.GaugePages;
 import shimwright.bench.web.shop.ShelfPages;
 import shimwright.bench.web.shop.ShopPages;
+import shimwright.bench.web.shop.UnitPages;
 import shimwright.rebuild.job.StoreFailure;
 
 /** The web server: routes, headers, and what is said when something breaks. */
@@ -71,7 +73,9 @@ public final class Server {
             new ShopPages(desk, door).routes(config.routes);
             new GaugePages(desk, door).routes(config.routes);
             new ShelfPages(desk, door).routes(config.routes);
+            new UnitPages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
+            new FirstUnitPages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
             new OrderPages(desk, door).routes(config.routes);
             new BuildPages(desk, door).routes(config.routes);

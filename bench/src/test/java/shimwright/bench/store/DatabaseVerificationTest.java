@@ -17,8 +17,13 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shimwright.bench.store.SqliteJobLog.Opening;
-import shimwright.bench.store.Verification.Shop;
+import shimwright.bench.store.backup.Backup;
+import shimwright.bench.store.log.EntryRow;
+import shimwright.bench.store.log.EntryText;
+import shimwright.bench.store.log.OpenLog.Opening;
+import shimwright.bench.store.postgres.PostgresServer;
+import shimwright.bench.store.verify.Verification.Shop;
+import shimwright.bench.store.verify.VerificationReport;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Head;
@@ -40,8 +45,8 @@ class DatabaseVerificationTest {
         shop = new KeptShop(work);
         back = work.resolve("back");
         Backup.restore(shop.backup, address).orElseThrow();
-        try (ShopStore store = ShopStore.at(address, Opening.WRITE, Optional.of(shop.owner))
-                .orElseThrow()) {
+        try (ShopStore store =
+                ShopStore.at(address, Opening.WRITE, Optional.of(shop.owner)).orElseThrow()) {
             KeptShop.keep(store.log(), "job-v-2", new Entry.NoteMade("job", "in the database"));
             printed = store.log().head("job-v-2");
             store.log().signing().remember(Occasion.PRINTED, "job-v-2", printed);
@@ -87,8 +92,8 @@ class DatabaseVerificationTest {
 
     @Test
     void aRunningShopCanBeChecked() {
-        try (ShopStore store = ShopStore.at(address, Opening.WRITE, Optional.of(shop.owner))
-                .orElseThrow()) {
+        try (ShopStore store =
+                ShopStore.at(address, Opening.WRITE, Optional.of(shop.owner)).orElseThrow()) {
             KeptShop.keep(store.log(), "job-v-2", new Entry.NoteMade("job", "while it runs"));
             assertThat(check().faults()).isEmpty();
         }
@@ -140,7 +145,8 @@ class DatabaseVerificationTest {
                 EntryText was = row.written();
                 EntryText now = row.number() != number
                         ? was
-                        : new EntryText(was.stream(), was.id(), was.at(), "somebody", was.device(), was.type(), was.body());
+                        : new EntryText(
+                                was.stream(), was.id(), was.at(), "somebody", was.device(), was.type(), was.body());
                 EntryRow made = EntryRow.after(log, streams.getOrDefault(now.stream(), Head.EMPTY), now);
                 log = made.head();
                 streams.put(now.stream(), made.streamHead());

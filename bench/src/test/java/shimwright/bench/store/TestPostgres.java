@@ -17,6 +17,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import shimwright.bench.store.disk.Disk;
 
 /**
  * A PostgreSQL server of this test run's own, on a port of the loopback, thrown away at its end. It is installed where it is

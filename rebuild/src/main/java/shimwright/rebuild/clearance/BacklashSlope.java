@@ -73,7 +73,7 @@ public record BacklashSlope(
         String say = believed
                 ? "The backlash answered to the change of the pack within " + percent + " of the theory."
                 : "The backlash answered " + percent + (ratio > 1 ? " more" : " less")
-                        + " than the theory asks: look for the odd place and read both again.";
+                        + " than the theory asks: look for the outlier and read both again.";
         return new BacklashSlope(
                 before, after, expected, ratio, believed, say, w.worked(say).working());
     }
@@ -118,8 +118,7 @@ public record BacklashSlope(
     private static double mean(Series series, Clearance clearance) {
         List<RoundRead> rounds = List.copyOf(series.rounds().values());
         List<RoundRead> last = rounds.subList(Math.max(0, rounds.size() - clearance.rounds()), rounds.size());
-        return Statistics.mean(last.stream()
-                .map(round -> clearance.value(round.values()))
-                .toList());
+        return Statistics.mean(
+                last.stream().map(round -> clearance.value(round.values())).toList());
     }
 }

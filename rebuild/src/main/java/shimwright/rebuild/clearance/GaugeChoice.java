@@ -43,7 +43,7 @@ final class GaugeChoice {
                 .filter(gauge -> tooCoarse(clearance, gauge).isEmpty())
                 .sorted(Comparator.comparing((Gauge gauge) -> !gauge.id().equals(named))
                         .thenComparing(gauge -> feeler(gauge) != (clearance.method() == Clearance.Method.FEELER))
-                        .thenComparingDouble(gauge -> leastDoubt(clearance, gauge)))
+                        .thenComparingDouble(gauge -> leastUncertainty(clearance, gauge)))
                 .toList();
     }
 
@@ -116,9 +116,7 @@ final class GaugeChoice {
         if (round.readWith().isEmpty()) {
             return length == 0 ? shop.gauge(round.gauge()).map(GaugeChoice::then) : Optional.empty();
         }
-        return length < round.readWith().size()
-                ? Optional.of(round.readWith().get(length))
-                : Optional.empty();
+        return length < round.readWith().size() ? Optional.of(round.readWith().get(length)) : Optional.empty();
     }
 
     private static Gauge worst(Set<GaugeThen> all) {
@@ -154,14 +152,14 @@ final class GaugeChoice {
         return new Refusal(
                 "gauge",
                 "gauge " + gauge,
-                "the shop has no data of this gauge, so its doubt is not known",
+                "the shop has no data of this gauge, so its uncertainty is not known",
                 "Enter its step and error limit in the shop, or say which gauge was used");
     }
 
     /** Why no reading with this gauge can prove the clearance; empty where one can. */
     static Optional<String> tooCoarse(Clearance clearance, Gauge gauge) {
         Limits limits = new Limits(clearance.lower(), clearance.upper());
-        double best = Conformity.best(leastDoubt(clearance, gauge), Double.POSITIVE_INFINITY, limits);
+        double best = Conformity.best(leastUncertainty(clearance, gauge), Double.POSITIVE_INFINITY, limits);
         return best >= Rule.DEFAULT.probability()
                 ? Optional.empty()
                 : Optional.of("A step of " + mm(gauge.step()) + " with an error limit of " + mm(gauge.errorLimit())
@@ -169,8 +167,8 @@ final class GaugeChoice {
                         + " apart cannot be proven with it. Take a finer gauge.");
     }
 
-    /** The doubt that is left however often one reads: step twice, error limit, retrace. */
-    private static double leastDoubt(Clearance clearance, Gauge gauge) {
+    /** The uncertainty that is left however often one reads: step twice, error limit, retrace. */
+    private static double leastUncertainty(Clearance clearance, Gauge gauge) {
         double step = Uncertainties.stepTwice(gauge.step());
         double error = Uncertainties.rectangular(gauge.errorLimit());
         double retrace = Uncertainties.rectangular(gauge.retrace());

@@ -182,7 +182,7 @@ public record Session(
      * @param predicted what the chosen pack was to leave, m; NaN-free: equals value where nothing was predicted
      * @param difference value less predicted, m
      * @param jointU standard uncertainty of the difference, m
-     * @param finding a sentence where the difference is beyond its doubt, else empty
+     * @param finding a sentence where the difference is beyond its uncertainty, else empty
      * @param hot the clearance at working heat, m
      * @param advice what to do
      * @param working the lines of the calculation

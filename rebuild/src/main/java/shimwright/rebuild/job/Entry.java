@@ -116,7 +116,7 @@ public sealed interface Entry {
         REPLACE
     }
 
-    /** A side of a choice between lawful orders was taken. */
+    /** A side of a choice between possible orders was taken. */
     record ChoiceTaken(String choice, String side, String reason) implements OfJob {}
 
     /**
@@ -252,8 +252,7 @@ public sealed interface Entry {
     }
 
     /** A gauge as it was when something was read with it; half-widths and standard deviation in m, see {@link GaugeAdded}. */
-    record GaugeThen(
-            String gauge, String name, double step, double errorLimit, double retrace, double repeatability) {}
+    record GaugeThen(String gauge, String name, double step, double errorLimit, double retrace, double repeatability) {}
 
     /** A round that does not count any more, and why; it stays in the record. */
     record RoundStruck(String entry, String reason) implements OfJob {}
@@ -339,7 +338,7 @@ public sealed interface Entry {
         }
     }
 
-    /** A gauge is no longer used, and why; what was read with it keeps its doubt. */
+    /** A gauge is no longer used, and why; what was read with it keeps its uncertainty. */
     record GaugeRetired(String gauge, String reason) implements OfShop {}
 
     /** A piece was measured again: from now on it counts with this thickness; what it is in keeps the earlier one. */

@@ -67,6 +67,9 @@ public final class SectionDrawing {
                                 .map(l -> l.name() + (l.sign() > 0 ? " opens" : " closes"))
                                 .collect(Collectors.joining(", ")))
                         .append('.'));
+        if (unit.type().section().scheme()) {
+            return text.append(" Not to scale: nothing in it was measured yet.").toString();
+        }
         return text.append(" Castings are drawn with a usual wall.").toString();
     }
 

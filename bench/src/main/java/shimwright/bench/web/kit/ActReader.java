@@ -10,7 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 import shimwright.mechanics.quantity.Range;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.ActInput;
@@ -127,7 +126,8 @@ public final class ActReader {
                     .forEach(values::add);
         }
         boolean typed = form.names().stream()
-                .anyMatch(field -> field.matches(name + "\\d*") && !form.raw(field).isEmpty());
+                .anyMatch(field ->
+                        field.matches(name + "\\d*") && !form.raw(field).isEmpty());
         if (!given.missing().isEmpty() && !typed) {
             form.fault(name, given.value(), "nothing typed", given.missing());
         }
@@ -146,12 +146,5 @@ public final class ActReader {
             form.fault(name, given.value(), "nothing typed", given.missing());
         }
         return values;
-    }
-
-    /** The inputs of an act with the type of each, for its description. */
-    public static Map<String, Class<?>> inputs(Class<? extends Act> type) {
-        return Arrays.stream(type.getRecordComponents())
-                .collect(Collectors.toMap(
-                        RecordComponent::getName, RecordComponent::getType, (a, b) -> a, LinkedHashMap::new));
     }
 }

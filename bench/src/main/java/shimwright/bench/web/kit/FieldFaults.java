@@ -47,7 +47,8 @@ final class FieldFaults {
                 .filter(form -> asked(form, typed))
                 .toList();
         return names(key)
-                .flatMap(name -> sent.stream().flatMap(form -> form.select(FIELDS).stream())
+                .flatMap(name -> sent.stream()
+                        .flatMap(form -> form.select(FIELDS).stream())
                         .filter(field -> field.attr("name").equals(name)))
                 .findFirst();
     }
@@ -65,8 +66,8 @@ final class FieldFaults {
     private static boolean asked(Element form, Map<String, String> typed) {
         return form.select("input[type=hidden]").stream()
                 .filter(hidden -> !hidden.attr("name").equals("entry"))
-                .allMatch(hidden -> typed.getOrDefault(hidden.attr("name"), hidden.val())
-                        .equals(hidden.val()));
+                .allMatch(hidden ->
+                        typed.getOrDefault(hidden.attr("name"), hidden.val()).equals(hidden.val()));
     }
 
     private static void mark(Element field, String id, Refusal fault) {

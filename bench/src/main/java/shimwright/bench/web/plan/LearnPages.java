@@ -52,7 +52,9 @@ public final class LearnPages {
                 learning = learning.withOrder(seen(bench.job(), other));
             }
         }
-        learning = learning.withDrawing(Blocking.items(bench.unit(), Set.of()));
+        if (!bench.unit().type().section().scheme()) {
+            learning = learning.withDrawing(Blocking.items(bench.unit(), Set.of()));
+        }
         for (int i = 0; i < answers.length(); i++) {
             Optional<Question> next = learning.next();
             if (next.isPresent()) {

@@ -29,7 +29,10 @@ public record Found(List<JobCard> cards, int hidden) {
                                 lines.stream().filter(line -> !line.closed()).limit(OPEN),
                                 lines.stream().filter(JobSummary::closed).limit(CLOSED))
                         .toList()
-                : lines.stream().filter(line -> says(line, word)).limit(LOOKED_FOR).toList();
+                : lines.stream()
+                        .filter(line -> says(line, word))
+                        .limit(LOOKED_FOR)
+                        .toList();
         return new Found(shown.stream().map(JobCard::of).toList(), lines.size() - shown.size());
     }
 

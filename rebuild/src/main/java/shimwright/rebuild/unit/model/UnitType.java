@@ -126,7 +126,7 @@ public record UnitType(
 
             @Field("why") String why) {}
 
-    /** A choice between lawful orders. */
+    /** A choice between possible orders. */
     public record Choice(
             @Field("short id") String id,
             @Field("what is chosen") String about,
@@ -270,6 +270,8 @@ public record UnitType(
         SLOPE,
         /** No place of the trial reading stands off the others, of the check's clearance. */
         NO_ODD_PLACE,
+        /** Every pack of clearances that share shims is chosen and leaves its clearance within limits, or was decided on. */
+        CHOICES,
         /** Every other hold point of a step to be done is read and accepted, or passed with a reason. */
         HOLD_POINTS
     }
