@@ -195,9 +195,24 @@ class BoxWithoutFileTest {
         assertThat(bench.page("/job/" + job + "/strip").select("input[value=magnet]"))
                 .isEmpty();
         assertThat(bench.page("/job/" + job + "/clearances").text()).contains("input end play");
-        assertThat(bench.page("/job/" + job + "/clearance/a").text()).contains("input end play");
+        assertThat(bench.page("/job/" + job + "/clearance/a").text())
+                .contains("input end play", "Limits: guess", "Nobody stands behind these limits");
         assertThat(bench.page("/job/" + job + "/record").text())
-                .contains("at the bench it was found: input end play", "1.80 L GL-4");
+                .contains("at the bench it was found: input end play", "1.80 L GL-4", "limits are a guess");
+    }
+
+    @Test
+    void anotherBoxBeginsAsACopyOfOneThatIsLikeIt() {
+        bench.post("/begin", with("model", "first of two"));
+        String here = "/units/type/old-works-first-of-two";
+        assertThat(bench.post(here + "/copy", "maker", "", "model", "").statusCode()).isEqualTo(422);
+        assertThat(bench.post(here + "/copy", "maker", "Old Works", "model", "first of two").statusCode())
+                .isEqualTo(422);
+        assertThat(bench.post(here + "/copy", "maker", "Old Works", "model", "second of two").body())
+                .contains("It begins with everything that first of two has");
+        bench.post("/units/type/old-works-second-of-two/weigh", "mass", "40");
+        assertThat(bench.page("/units/type/old-works-second-of-two").select(".gaps").text()).doesNotContain("weighs");
+        assertThat(bench.page(here).select(".gaps").text()).contains("weighs");
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.section.SectionState;
@@ -21,6 +22,7 @@ import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.backout.LastCallCost;
+import shimwright.rebuild.plan.backout.Loss;
 import shimwright.rebuild.rules.ClockRules;
 import shimwright.rebuild.rules.HoldPoints;
 import shimwright.rebuild.unit.model.Consumable;
@@ -140,6 +142,25 @@ public record StepView(
                 ClockRules.broken(bench.bench(), step.id()),
                 reopens(bench, step),
                 now);
+    }
+
+    /** True where a check of the hold point is still open, failed or not proven. */
+    public boolean holdOpen() {
+        return checks.stream()
+                .map(HoldPoints.CheckStanding::standing)
+                .anyMatch(standing -> standing == HoldPoints.Standing.OPEN
+                        || standing == HoldPoints.Standing.FAILED
+                        || standing == HoldPoints.Standing.NOT_PROVEN);
+    }
+
+    /** True where a check of the hold point is a clearance. */
+    public boolean holdsClearance() {
+        return checks.stream().anyMatch(check -> !check.check().clearance().isBlank());
+    }
+
+    /** What is lost where one goes back to it later. */
+    public static String losses(LastCallCost.Jump jump) {
+        return jump.losses().stream().map(Loss::what).collect(Collectors.joining(", "));
     }
 
     private static List<String> reopens(JobOnBench bench, Step step) {

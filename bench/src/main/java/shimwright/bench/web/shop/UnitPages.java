@@ -20,6 +20,7 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Range;
 import shimwright.rebuild.act.IntakeActs;
+import shimwright.rebuild.unit.begin.FirstUnit;
 import shimwright.rebuild.unit.edit.AddClearance;
 import shimwright.rebuild.unit.edit.UnitEdit;
 import shimwright.rebuild.unit.edit.UnitGap;
@@ -73,6 +74,7 @@ public final class UnitPages {
         on(routes, "remove", form -> new UnitEdit.RemoveItem(form.raw("id")));
         on(routes, "fastener", UnitPages::fastener);
         on(routes, "clearance", UnitPages::clearance);
+        routes.post(HERE + "/copy", this::copy);
     }
 
     private void on(RoutesConfig routes, String what, Function<Form, UnitEdit> read) {
@@ -169,6 +171,31 @@ public final class UnitPages {
             said = said + ". The job stands on the changed file";
         }
         door.on(ctx, "/units/type/" + type.get().id() + (job.isEmpty() ? "" : "?job=" + Pages.encoded(job)), said);
+    }
+
+    /** Another unit type begins as a copy of this one; that one stays as it is. */
+    private void copy(Context ctx) {
+        Optional<UnitType> type = desk.shelf().type(ctx.pathParam("type"));
+        if (type.isEmpty()) {
+            Pages.lost(ctx, door, "There is no such unit type on this shelf.");
+            return;
+        }
+        Form form = door.form(ctx);
+        String maker = needed(form, "maker", "maker", "Write who made it, or \"maker not known\"");
+        String model = needed(form, "model", "model", "Write what it is called, or what is cast on it");
+        String id = FirstUnit.id(maker, model);
+        if (form.sound() && desk.shelf().type(id).isPresent()) {
+            form.fault("model", "model", "a unit file of that name is on the shelf already", "Call this one otherwise");
+        }
+        Outcome<UnitType> added = form.sound()
+                ? UnitEdit.text(type.get(), new UnitEdit.CopyAs(maker, model))
+                        .flatMap(text -> desk.shelf().add(id + ".yaml", text.getBytes(StandardCharsets.UTF_8)))
+                : Outcome.refused(form.faults());
+        if (added.isOk()) {
+            door.on(ctx, "/units/type/" + id, "It begins with everything that " + type.get().model() + " has");
+        } else {
+            unit(ctx, added.refusals(), form.typed());
+        }
     }
 
     private Outcome<Desk.Done> moved(Context ctx, Form form, String job, String type, UnitEdit edit) {

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.unit.begin.FirstUnit;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.Fastener;
 import shimwright.rebuild.unit.model.Item;
@@ -19,6 +20,7 @@ import shimwright.rebuild.unit.model.UnitType;
 public sealed interface UnitEdit
         permits UnitEdit.Weigh,
                 UnitEdit.Fill,
+                UnitEdit.CopyAs,
                 UnitEdit.NameItem,
                 UnitEdit.AddItem,
                 UnitEdit.RemoveItem,
@@ -106,6 +108,38 @@ public sealed interface UnitEdit
         @Override
         public String words() {
             return "its oil";
+        }
+    }
+
+    /**
+     * Another unit type that is like this one: the same parts, steps and limits under another name.
+     *
+     * @param maker who made the other
+     * @param model what the other is called
+     */
+    record CopyAs(String maker, String model) implements UnitEdit {
+        @Override
+        public Outcome<UnitType> on(UnitType type) {
+            UnitKeys.Identity was = type.identity();
+            return Outcome.ok(TypeParts.with(
+                    type,
+                    new UnitKeys.Identity(
+                            was.format(),
+                            FirstUnit.id(maker, model),
+                            maker,
+                            model,
+                            was.about(),
+                            false,
+                            was.mass(),
+                            was.ratedTorque(),
+                            was.fluid(),
+                            was.variants(),
+                            was.tellTales())));
+        }
+
+        @Override
+        public String words() {
+            return maker + " " + model;
         }
     }
 

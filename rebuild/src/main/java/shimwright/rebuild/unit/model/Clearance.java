@@ -1,6 +1,7 @@
 package shimwright.rebuild.unit.model;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import shimwright.mechanics.quantity.Kind;
 
@@ -152,6 +153,13 @@ public record Clearance(
                 ? round.get(0) - round.get(1)
                 : round.stream().mapToDouble(v -> v).average().orElseThrow();
         return reading * readingFactor() + readingOffset();
+    }
+
+    /** True where the file says of the limits that they are a guess. */
+    public boolean guessed() {
+        return notes.stream()
+                .map(note -> note.toLowerCase(Locale.ROOT))
+                .anyMatch(note -> note.startsWith("limits:") && note.contains("guess"));
     }
 
     /** The same clearance with limits and aim moved, as a deviation etched on the part asks. */
