@@ -47,7 +47,9 @@ class UploadKillTest {
                     thread.start();
                     benches.add(thread);
                 }
-                assertThat(begun.await(120, TimeUnit.SECONDS)).as(program.errors()).isTrue();
+                assertThat(begun.await(120, TimeUnit.SECONDS))
+                        .as(program.errors())
+                        .isTrue();
                 benches.get(0).join(20 + random.nextInt(400));
                 program.kill();
                 for (Thread thread : benches) {
@@ -55,7 +57,9 @@ class UploadKillTest {
                 }
                 assertThat(answered.size()).isGreaterThan(before);
             }
-            assertThat(left(work.resolve("temporary"))).as("after kill %d", kill).isEmpty();
+            assertThat(left(work.resolve("temporary")))
+                    .as("after kill %d", kill)
+                    .isEmpty();
         }
         assertThat(others).isEmpty();
         try (DemoBench bench = DemoBench.at(data)) {
@@ -63,7 +67,8 @@ class UploadKillTest {
             for (String id : answered) {
                 assertThat(entries).contains("\"" + id + "\"");
             }
-            for (String hash : hashes(bench.get("/job/job-v-0093/build?step=E02").body())) {
+            for (String hash :
+                    hashes(bench.get("/job/job-v-0093/build?step=E02").body())) {
                 assertThat(bench.get("/picture/" + hash).statusCode()).isEqualTo(200);
             }
             assertThat(left(data.resolve("pictures").resolve("part"))).isEmpty();
