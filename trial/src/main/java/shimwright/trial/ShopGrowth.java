@@ -195,7 +195,7 @@ public final class ShopGrowth {
         List<LogEntry> from = model.entries();
         LogEntry last = from.get(from.size() - 1);
         Head head = Head.EMPTY;
-        for (int i = 0; i < from.size() - 1; i++) {
+        for (int i = 0; i < Math.min(from.size(), entries) - 1; i++) {
             head = add(head, copy(from.get(i), model, job, number, i));
         }
         for (int i = from.size(); i < entries; i++) {

@@ -18,6 +18,7 @@ import shimwright.bench.web.clearance.ClearancePages;
 import shimwright.bench.web.clearance.SharedShimsPages;
 import shimwright.bench.web.guard.Entrance;
 import shimwright.bench.web.guard.Guard;
+import shimwright.bench.web.guard.Memory;
 import shimwright.bench.web.guard.RequestDenied;
 import shimwright.bench.web.job.BuildPages;
 import shimwright.bench.web.job.FirstUnitPages;
@@ -140,6 +141,12 @@ public final class Server {
             ctx.status(503);
         });
         config.routes.exception(Exception.class, (broken, ctx) -> {
+            if (Memory.ranOut(broken)) {
+                LOG.error("{} {}: out of memory", ctx.method(), ctx.path());
+                ctx.status(Memory.STATUS);
+                ctx.html(Memory.page());
+                return;
+            }
             LOG.error("{} {}", ctx.method(), ctx.path(), broken);
             if (ctx.path().startsWith(ApiRoutes.ROOT + "/")) {
                 ApiRoutes.refuse(ctx, 500, "", "the program has a fault here", "Tell who looks after it");

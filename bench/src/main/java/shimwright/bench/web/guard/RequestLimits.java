@@ -48,7 +48,7 @@ public final class RequestLimits {
     public static final Duration IDLE = Duration.ofSeconds(20);
 
     /** The same while there are as many connections as there may be. */
-    public static final Duration IDLE_WHEN_FULL = Duration.ofSeconds(1);
+    public static final Duration IDLE_WHEN_FULL = Duration.ofMillis(600);
 
     /** How long a body may take before its speed counts. */
     static final Duration GRACE = Duration.ofSeconds(10);
