@@ -5,6 +5,7 @@ import {clocks} from "./clocks.js";
 import {goesOn, keeps, sendWaiting} from "./forms.js";
 import {isText} from "./keys.js";
 import * as notice from "./notice.js";
+import {others} from "./others.js";
 import {pad} from "./pad.js";
 import {go, onEach, parts} from "./page.js";
 
@@ -30,10 +31,12 @@ onEach(() => {
     document.querySelectorAll("form[data-keep]").forEach(keeps);
     document.querySelectorAll("form[data-on]").forEach(goesOn);
     document.querySelectorAll("[data-here]").forEach(e => { e.value = location.pathname + location.search; });
+    document.querySelector(".way [aria-current=page]")?.scrollIntoView({block: "nearest", inline: "center"});
     pad();
     clocks();
     cards();
     again();
+    others();
     notice.say("");
 });
 sendWaiting();

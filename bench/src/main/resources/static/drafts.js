@@ -36,15 +36,40 @@ function keep(form, field) {
     }
 }
 
+/** Puts what was typed before back into its fields, says so, and lets the next key replace it instead of adding to it. */
 export function keepDrafts(form) {
+    let back = false;
     for (const field of typedFields(form)) {
         const kept = draft(form, field);
         if (kept && !field.value) {
+            back = true;
             field.value = kept;
             field.closest("details")?.setAttribute("open", "");
+            field.addEventListener("focus", () => field.select(), {once: true});
+            if (document.activeElement === field) field.select();
         }
         field.addEventListener("input", () => keep(form, field));
     }
+    if (back) form.prepend(restored(form));
+}
+
+function restored(form) {
+    const said = document.createElement("p");
+    said.className = "restored";
+    said.setAttribute("role", "status");
+    said.textContent = "What you had typed here is back. ";
+    const afresh = document.createElement("button");
+    afresh.type = "button";
+    afresh.className = "quiet";
+    afresh.textContent = "Start afresh";
+    afresh.addEventListener("click", () => {
+        dropDrafts(form);
+        for (const field of typedFields(form)) field.value = field.defaultValue;
+        said.remove();
+        typedFields(form)[0]?.focus();
+    });
+    said.append(afresh);
+    return said;
 }
 
 export function dropDrafts(form) {

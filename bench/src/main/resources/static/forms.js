@@ -71,6 +71,7 @@ function refused(answer, identity, buttons) {
     }
     const form = Array.from(document.querySelectorAll("form[data-keep]")).find(f => drafts.identity(f) === identity);
     if (form) drafts.refill(form, answer.entry.fields);
+    else if (answer.entry.words) notice.say("The form you sent is not on this page any more. In it stood: " + answer.entry.words);
 }
 
 function again() {

@@ -7,10 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import shimwright.bench.command.Options;
-import shimwright.bench.store.Backup;
-import shimwright.bench.store.OwnerFolder;
-import shimwright.bench.store.Verification;
-import shimwright.bench.store.VerificationReport;
+import shimwright.bench.store.backup.Backup;
+import shimwright.bench.store.sign.OwnerFolder;
+import shimwright.bench.store.verify.Verification;
+import shimwright.bench.store.verify.Verification.Shop;
+import shimwright.bench.store.verify.VerificationReport;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 
@@ -41,10 +42,10 @@ final class BackupCommands {
         });
     }
 
-    /** {@code verify --data DIR [--job J] [--count N --hash H]}, {@code --backup DIR} or {@code --record FILE [--data DIR]}. */
+    /** {@code verify --data DIR [--job J] [--count N --hash H]}, {@code --backup DIR} or {@code --record FILE [--data DIR]}; in place of {@code --data DIR} {@code --store ADDRESS} for a database. */
     static int verify(List<String> args, PrintStream out, PrintStream err) {
         Outcome<Options> options = Options.read(
-                args, Set.of("data", "backup", "record", "job", "count", "hash", "owner", "key"), Set.of());
+                args, Set.of("data", "store", "backup", "record", "job", "count", "hash", "owner", "key"), Set.of());
         if (!(options instanceof Outcome.Ok<Options> ok)) {
             return refused(options.refusals(), err);
         }
@@ -66,19 +67,24 @@ final class BackupCommands {
         Verification check = new Verification(
                 owner(options, Clock.systemUTC()),
                 options.has("key") ? Optional.of(options.get("key", "")) : Optional.empty());
-        Optional<Path> data = options.has("data") ? Optional.of(Path.of(options.get("data", ""))) : Optional.empty();
+        Optional<Shop> shop = shop(options);
+        if (options.has("data") && options.has("store")) {
+            return Outcome.refused(Refusal.at("verify", "two shops are named", "Say --data DIR or --store ADDRESS"));
+        }
         if (options.has("record")) {
-            return Outcome.ok(check.record(Path.of(options.get("record", "")), data));
+            return Outcome.ok(check.record(Path.of(options.get("record", "")), shop));
         }
         if (options.has("backup")) {
-            return Outcome.ok(check.backup(Path.of(options.get("backup", ""))));
+            return Outcome.ok(check.backup(Path.of(options.get("backup", "")), shop));
         }
-        if (data.isEmpty()) {
-            return Outcome.refused(
-                    Refusal.at("verify", "nothing to check is named", "Say --data DIR, --backup DIR or --record FILE"));
+        if (shop.isEmpty()) {
+            return Outcome.refused(Refusal.at(
+                    "verify",
+                    "nothing to check is named",
+                    "Say --data DIR, --store ADDRESS, --backup DIR or --record FILE"));
         }
         if (!options.has("hash")) {
-            return Outcome.ok(check.folder(data.get()));
+            return Outcome.ok(check.shop(shop.get()));
         }
         String count = options.get("count", "");
         if (!count.matches("[0-9]{1,18}")) {
@@ -86,7 +92,14 @@ final class BackupCommands {
                     Refusal.of("--count", "\"" + count + "\" is not a number of entries", "Type it as it is printed"));
         }
         return Outcome.ok(
-                check.head(data.get(), options.get("job", ""), Long.parseLong(count), options.get("hash", "")));
+                check.head(shop.get(), options.get("job", ""), Long.parseLong(count), options.get("hash", "")));
+    }
+
+    private static Optional<Shop> shop(Options options) {
+        if (options.has("store")) {
+            return Optional.of(new Shop.Database(options.get("store", "")));
+        }
+        return options.has("data") ? Optional.of(new Shop.Folder(Path.of(options.get("data", "")))) : Optional.empty();
     }
 
     /** The owner's folder that is named, or the user's. */

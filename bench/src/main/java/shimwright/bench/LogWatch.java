@@ -4,7 +4,7 @@ import java.io.PrintStream;
 import java.time.Clock;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
-import shimwright.bench.store.OpenLog;
+import shimwright.bench.store.log.OpenLog;
 import shimwright.rebuild.job.StoreFailure;
 
 /** What is looked at once a shop is open: the clock, and the part of a long log that the start did not walk. */

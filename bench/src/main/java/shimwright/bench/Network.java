@@ -6,7 +6,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Set;
 import shimwright.bench.command.Options;
-import shimwright.bench.store.DataFolder;
+import shimwright.bench.store.disk.DataFolder;
 import shimwright.bench.web.guard.Entrance;
 import shimwright.bench.web.guard.Hosts;
 import shimwright.bench.web.pair.Device;
@@ -29,14 +29,15 @@ final class Network {
      * The way in that the options ask for.
      *
      * @param folder where devices and certificate are kept
+     * @param paired done whenever a device was let in
      */
-    static Outcome<Entrance> entrance(Options options, int port, Path folder, Clock clock) {
+    static Outcome<Entrance> entrance(Options options, int port, Path folder, Clock clock, Runnable paired) {
         return Addresses.of(options.get("host", Addresses.HERE)).flatMap(at -> {
             Hosts hosts = Hosts.with(at.names());
             if (at.listen().equals(List.of(Addresses.HERE))) {
                 return Outcome.ok(new Entrance(hosts, at.listen(), port, Devices.none(clock), null, List.of()));
             }
-            Devices devices = Devices.in(new DeviceFile(folder.resolve("devices")), clock);
+            Devices devices = Devices.in(new DeviceFile(folder.resolve("devices")), clock, paired);
             if (options.has("plain")) {
                 return Outcome.ok(new Entrance(hosts, at.listen(), port, devices, null, at.network()));
             }

@@ -11,7 +11,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import shimwright.bench.command.Options;
-import shimwright.bench.store.Backup;
+import shimwright.bench.store.backup.Backup;
 import shimwright.mechanics.outcome.Outcome;
 
 /** The demo shop played once when the program is built, so that each demo need not play it again. */

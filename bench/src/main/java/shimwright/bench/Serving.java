@@ -22,17 +22,17 @@ import shimwright.bench.command.Options;
 import shimwright.bench.demo.DemoShop;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.UnitShelf;
-import shimwright.bench.store.DataFolder;
-import shimwright.bench.store.Disk;
-import shimwright.bench.store.OpenLog;
-import shimwright.bench.store.OwnerFolder;
 import shimwright.bench.store.ShopStore;
-import shimwright.bench.store.SqliteJobLog;
-import shimwright.bench.store.SummaryFile;
+import shimwright.bench.store.disk.DataFolder;
+import shimwright.bench.store.disk.Disk;
+import shimwright.bench.store.log.OpenLog;
+import shimwright.bench.store.sign.OwnerFolder;
+import shimwright.bench.store.sqlite.SummaryFile;
 import shimwright.bench.web.Server;
 import shimwright.bench.web.guard.Entrance;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Signing;
 
 /** Opens a data folder and serves it. Clock and ids are born here. */
 final class Serving {
@@ -155,16 +155,19 @@ final class Serving {
         if (!(port instanceof Outcome.Ok<Integer> number)) {
             return Outcome.refused(port.refusals());
         }
-        SqliteJobLog.Opening how = options.has("accept-log") ? SqliteJobLog.Opening.ACCEPT : SqliteJobLog.Opening.WRITE;
+        OpenLog.Opening how = options.has("accept-log") ? OpenLog.Opening.ACCEPT : OpenLog.Opening.WRITE;
         DataFolder files = new DataFolder(folder);
         UnitFolder units = UnitFolder.in(files.units());
         Outcome<ShopStore> store = options.has("store")
                 ? ShopStore.at(options.get("store", ""), how, owner)
                 : ShopStore.in(folder, how, owner);
         return store.flatMap(kept -> {
-            Outcome<Running> running = Network.entrance(options, number.value(), files.network(), clock)
+            Runnable paired = () -> kept.log()
+                    .signing()
+                    .remember(Signing.Occasion.PAIRED, "", kept.log().head());
+            Outcome<Running> running = Network.entrance(options, number.value(), files.network(), clock, paired)
                     .flatMap(entrance -> {
-                        UnitShelf shelf = new UnitShelf(units::files, kept.documents());
+                        UnitShelf shelf = new UnitShelf(units, kept.documents());
                         if (demo) {
                             DemoShop.fill(kept.log(), kept.pictures(), shelf, clock);
                         }

@@ -14,41 +14,56 @@ import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.UnitShelf;
+import shimwright.bench.desk.UnitSource;
+import shimwright.bench.store.disk.Disk;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.UnitType;
 
-/** The unit files on the shelf, the shipped example and those in the shop's own folder, read once when first wanted. */
-final class UnitFolder {
+/**
+ * The unit files on the shelf, the shipped example and those in the shop's own folder, read when first wanted and again after
+ * one was laid there.
+ */
+final class UnitFolder implements UnitSource {
     private static final String SHIPPED = "ambleholt-l5-74.yaml";
 
-    private final Map<String, byte[]> files;
-    private final List<Refusal> unreadable;
+    private static final List<String> EXAMPLES = List.of(SHIPPED, "hollinbridge-hb5.yaml");
+
+    private final Path folder;
+    private Map<String, byte[]> files = Map.of();
+    private List<Refusal> unreadable = List.of();
     private volatile @Nullable CompletableFuture<UnitShelf.Files> reading;
 
-    private UnitFolder(Map<String, byte[]> files, List<Refusal> unreadable) {
-        this.files = files;
-        this.unreadable = unreadable;
+    private UnitFolder(Path folder) {
+        this.folder = folder;
     }
 
     /** The files as they lie there now. */
     static UnitFolder in(Path folder) {
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put(SHIPPED, shipped());
-        List<Refusal> unreadable = new ArrayList<>();
+        UnitFolder units = new UnitFolder(folder);
+        units.load();
+        return units;
+    }
+
+    private synchronized void load() {
+        Map<String, byte[]> there = new LinkedHashMap<>();
+        there.put(SHIPPED, shipped(SHIPPED));
+        List<Refusal> broken = new ArrayList<>();
         if (Files.isDirectory(folder)) {
             try (Stream<Path> found = Files.list(folder)) {
                 for (Path file : found.filter(f -> f.toString().endsWith(".yaml"))
                         .sorted()
                         .toList()) {
-                    read(file, files, unreadable);
+                    read(file, there, broken);
                 }
-            } catch (IOException broken) {
-                unreadable.add(unreadable(folder, broken));
+            } catch (IOException failed) {
+                broken.add(unreadable(folder, failed));
             }
         }
-        return new UnitFolder(files, unreadable);
+        files = there;
+        unreadable = broken;
+        reading = null;
     }
 
     private static void read(Path file, Map<String, byte[]> files, List<Refusal> unreadable) {
@@ -69,14 +84,17 @@ final class UnitFolder {
     }
 
     /** The files as they lie there; one that is not sound is left out and its problems are told. */
-    UnitShelf.Files files() {
+    @Override
+    public UnitShelf.Files files() {
         return begun().join();
     }
 
     private synchronized CompletableFuture<UnitShelf.Files> begun() {
         CompletableFuture<UnitShelf.Files> asked = reading;
         if (asked == null) {
-            asked = CompletableFuture.supplyAsync(this::read);
+            Map<String, byte[]> there = files;
+            List<Refusal> broken = unreadable;
+            asked = CompletableFuture.supplyAsync(() -> read(there, broken));
             reading = asked;
         }
         return asked;
@@ -87,7 +105,38 @@ final class UnitFolder {
         return files().faults();
     }
 
-    private UnitShelf.Files read() {
+    @Override
+    public Outcome<String> put(String type, byte[] content) {
+        Path file = files().sound().stream()
+                .filter(there -> there.type().id().equals(type) && !there.name().equals(SHIPPED))
+                .map(there -> Path.of(there.name()))
+                .findFirst()
+                .orElse(folder.resolve(type + ".yaml"));
+        if (!folder.equals(file.getParent())) {
+            return Outcome.refused(new Refusal(
+                    "", "unit file " + type, "its id is no name for a file", "Take letters, digits and hyphens"));
+        }
+        try {
+            Disk.lay(file, content);
+        } catch (IOException failed) {
+            return Outcome.refused(new Refusal(
+                    "",
+                    file.toString(),
+                    "it cannot be written: " + failed.getMessage(),
+                    "Look at the disk and its permissions"));
+        }
+        load();
+        return Outcome.ok(file.toString());
+    }
+
+    @Override
+    public Map<String, byte[]> shipped() {
+        Map<String, byte[]> shipped = new LinkedHashMap<>();
+        EXAMPLES.forEach(name -> shipped.put(name, shipped(name)));
+        return shipped;
+    }
+
+    private static UnitShelf.Files read(Map<String, byte[]> files, List<Refusal> unreadable) {
         List<UnitShelf.ReadFile> sound = new ArrayList<>();
         List<Refusal> faults = new ArrayList<>(unreadable);
         files.forEach((name, bytes) -> {
@@ -100,8 +149,8 @@ final class UnitFolder {
         return new UnitShelf.Files(List.copyOf(sound), List.copyOf(faults));
     }
 
-    private static byte[] shipped() {
-        try (InputStream in = Objects.requireNonNull(UnitFiles.class.getResourceAsStream("/units/" + SHIPPED))) {
+    private static byte[] shipped(String name) {
+        try (InputStream in = Objects.requireNonNull(UnitFiles.class.getResourceAsStream("/units/" + name))) {
             return in.readAllBytes();
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);

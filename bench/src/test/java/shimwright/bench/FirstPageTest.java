@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Test;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.UnitShelf;
 import shimwright.bench.store.ShopStore;
-import shimwright.bench.store.SqliteJobLog;
-import shimwright.bench.store.SummaryFile;
+import shimwright.bench.store.log.OpenLog;
+import shimwright.bench.store.sqlite.SummaryFile;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Heads;
@@ -94,8 +94,8 @@ class FirstPageTest {
     @Test
     void noJobIsUnfoldedWhereItsSummaryHolds() {
         Path folder = DemoBench.copy();
-        try (ShopStore store = ShopStore.in(folder, SqliteJobLog.Opening.WRITE, Optional.empty())
-                .orElseThrow()) {
+        try (ShopStore store =
+                ShopStore.in(folder, OpenLog.Opening.WRITE, Optional.empty()).orElseThrow()) {
             Desk worked;
             try (SummaryFile file = SummaryFile.in(folder, "one")) {
                 worked = desk(store, store.log(), file);
@@ -104,8 +104,8 @@ class FirstPageTest {
             try (SummaryFile file = SummaryFile.in(folder, "one")) {
                 Desk next = desk(store, readingNoJob(store.log()), file);
                 assertThat(next.lines()).isEqualTo(worked.lines());
-                assertThat(next.shopListed()).isEqualTo(worked.shop());
-                assertThatThrownBy(next::shop).hasMessageContaining("a job was read");
+                assertThat(next.shop()).isEqualTo(worked.shop());
+                assertThatThrownBy(() -> next.jobs("ambleholt-l5-74", 1)).hasMessageContaining("a job was read");
             }
             try (SummaryFile file = SummaryFile.in(folder, "another program")) {
                 Desk other = desk(store, readingNoJob(store.log()), file);
@@ -115,7 +115,7 @@ class FirstPageTest {
     }
 
     private static Desk desk(ShopStore store, JobLog log, SummaryFile file) {
-        UnitShelf none = new UnitShelf(() -> new UnitShelf.Files(List.of(), List.of()), store.documents());
+        UnitShelf none = new UnitShelf(UnitFolder.in(Path.of("no such folder")), store.documents());
         return new Desk(log, store.pictures(), none, Clock.systemUTC(), Optional.of(file));
     }
 

@@ -3,10 +3,7 @@ package shimwright.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
@@ -15,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.openqa.selenium.WebElement;
 
 /**
- * A shop of one's own, in a real browser: an empty folder, a unit file laid into it, gauges under marks that no unit file
+ * A shop of one's own, in a real browser: an empty folder, a unit file taken from the shelf page, gauges under marks that no unit file
  * knows, a drawer typed as a list, to the first accepted clearance. Wrong taps on the way have their way back.
  */
 class FirstShopTest {
@@ -44,14 +41,7 @@ class FirstShopTest {
 
     @BeforeAll
     static void start() throws IOException {
-        Path folder = Files.createTempDirectory("shimwright-first-");
-        Path units = Files.createDirectories(folder.resolve("units"));
-        try (InputStream file = FirstShopTest.class.getResourceAsStream("/units/" + UNIT + ".yaml")) {
-            Files.write(units.resolve(UNIT + ".yaml"), file.readAllBytes());
-        } catch (IOException gone) {
-            throw new UncheckedIOException(gone);
-        }
-        bench = DemoBench.at(folder);
+        bench = DemoBench.at(Files.createTempDirectory("shimwright-first-"));
         browser = new Browser();
     }
 
@@ -87,6 +77,7 @@ class FirstShopTest {
     @Test
     void fromAnEmptyFolderToTheFirstAcceptedClearance() {
         browser.tablet();
+        shelf();
         gauges();
         drawer();
         job();
@@ -95,9 +86,18 @@ class FirstShopTest {
         fits();
     }
 
-    private void gauges() {
+    private void shelf() {
         browser.open(bench.url("/"));
+        press("main a[href='/new']");
+        press("main a[href='/units']");
+        type("textarea[name=text]", "unit: nothing of a unit");
+        assertThat(refused("form[action='/units'][enctype] ~ form button")).contains("the pasted text:1:");
+        press("form[action='/units/shipped'] button");
+        assertThat(browser.text()).contains("HB-5 is on the shelf");
         press("main a[href='/setup']");
+    }
+
+    private void gauges() {
         press("main a[href='/gauges']");
         press("main a[href^='/gauges?kind=dial-0.01#']");
         type("input[name=gauge]", "clock");
@@ -128,7 +128,13 @@ class FirstShopTest {
 
     private void job() {
         browser.open(bench.url("/new/" + UNIT));
-        type("input[name=number]", "1");
+        browser.gauge("77");
+        browser.open(bench.url("/"));
+        browser.open(bench.url("/new/" + UNIT));
+        // what was typed before is back, says so, and the next key takes its place
+        assertThat(browser.one(".restored").getText()).contains("is back");
+        browser.gauge("1");
+        assertThat(browser.one("input[name=number]").getDomProperty("value")).isEqualTo("1");
         type("input[name=owner]", "A. Miller");
         for (String choice : List.of("input[name=tale-I2][value^=open]", "input[name=tale-I3][value='26']")) {
             browser.script("document.querySelector(\"" + choice + "\").scrollIntoView({block: 'center'})");
@@ -170,6 +176,12 @@ class FirstShopTest {
         type(tags, "M2");
         press("form[action$='/trial'] button");
         assertThat(browser.one("#in").getText()).contains("M2").doesNotContain("M1");
+        browser.open(bench.url("/drawer?back=/job/job-1/clearance/mid"));
+        type("form[action='/drawer'] input[name=piece]", "M4");
+        type("form[action='/drawer'] input[name=family]", "MR46");
+        type("form[action='/drawer'] input[name=t1]", "2.48");
+        press("form[action='/drawer'] button");
+        press("main a[href='/job/job-1/clearance/mid']");
         // feelers are read: the feelers of the shop stand first, whatever their mark
         assertThat(browser.one("select[name=gauge]").getDomProperty("value")).isEqualTo("leaves");
         round("0.04", "0.05");

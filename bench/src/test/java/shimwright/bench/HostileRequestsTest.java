@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 class HostileRequestsTest {
     private static final int COUNT = Integer.getInteger("shimwright.hostile", 400);
     private static final long SEED = Long.getLong("shimwright.hostile.seed", 20261129L);
+    private static final long SECOND = 1_000_000_000;
     private static final List<String> TEXTS = List.of(
             "",
             " ",
@@ -170,19 +171,25 @@ class HostileRequestsTest {
     @Test
     void noneIsAnsweredWithAFaultOfOurs() {
         Map<Integer, Integer> statuses = new TreeMap<>();
-        long slowest = 0;
-        String slow = "";
+        long dearest = 0;
+        int dear = 0;
+        String dearRequest = "";
+        List<String> faults = new ArrayList<>();
         for (int i = 0; i < COUNT; i++) {
             byte[] request = request(i);
-            long begun = System.nanoTime();
+            long begun = cpu();
             RawRequests.Answer answer = RawRequests.send(port, request);
-            long took = System.nanoTime() - begun;
-            if (took > slowest) {
-                slowest = took;
-                slow = start(request);
+            long took = cpu() - begun;
+            dear += took > SECOND ? 1 : 0;
+            if (took > dearest) {
+                dearest = took;
+                dearRequest = start(request);
             }
             statuses.merge(answer.status(), 1, Integer::sum);
-            assertThat(answer.status()).as("request %d: %s", i, start(request)).isLessThan(500);
+            if (answer.status() >= 500) {
+                faults.add("request " + i + ": " + start(request));
+                assertThat(faults).hasSizeLessThan(20);
+            }
             if (answer.status() > 0) {
                 assertThat(answer.header("x-content-type-options"))
                         .as("request %d: %s%n%s", i, start(request), answer.head())
@@ -190,6 +197,7 @@ class HostileRequestsTest {
                 assertThat(answer.header("x-evil")).isEmpty();
             }
         }
+        assertThat(faults).isEmpty();
         assertThat(bench.get("/").statusCode()).isEqualTo(200);
         assertThat(bench.get("/job/job-v-0093/record").statusCode()).isEqualTo(200);
         assertThat(new String(bench.bytes("/job/job-v-0093/record.pdf"), 0, 5, StandardCharsets.ISO_8859_1))
@@ -202,13 +210,20 @@ class HostileRequestsTest {
         if (COUNT > 400) {
             org.slf4j.LoggerFactory.getLogger(HostileRequestsTest.class)
                     .warn(
-                            "{} requests, seed {}: {}; slowest {} ms: {}",
+                            "{} requests, seed {}: {}; {} over a second of a core, the dearest {} ms: {}",
                             COUNT,
                             SEED,
                             statuses,
-                            slowest / 1_000_000,
-                            slow);
+                            dear,
+                            dearest / 1_000_000,
+                            dearRequest);
         }
+    }
+
+    /** What this process has used of the cores, client and server together, ns. */
+    private static long cpu() {
+        return ((com.sun.management.OperatingSystemMXBean) java.lang.management.ManagementFactory.getOperatingSystemMXBean())
+                .getProcessCpuTime();
     }
 
     private static String start(byte[] request) {

@@ -146,6 +146,36 @@ class MainTest {
     }
 
     @Test
+    void whatIsWholeIsSaidToBeAndWhatIsNotIsNamed() throws IOException {
+        String owner = folder.resolve("owner").toString();
+        String data = folder.resolve("data").toString();
+        try (DemoBench bench = DemoBench.fresh()) {
+            String copy = folder.resolve("copy").toString();
+            assertThat(run("backup", "--data", bench.folder().toString(), "--to", copy, "--owner", owner))
+                    .as(refused())
+                    .isZero();
+            assertThat(run("restore", "--from", copy, "--to", data)).isZero();
+            assertThat(run("verify", "--backup", copy, "--data", data, "--owner", owner))
+                    .as(refused())
+                    .isZero();
+            assertThat(said()).contains("are as they were when this backup was made");
+        }
+        assertThat(run("verify", "--data", data, "--owner", owner)).isZero();
+        assertThat(said()).contains("Nothing was found that is not as it was kept.");
+        assertThat(run("verify", "--data", data, "--count", "3", "--hash", "000000000000", "--owner", owner))
+                .isEqualTo(1);
+        assertThat(refused()).contains("is not what it was when this head was printed");
+        assertThat(run("verify", "--data", data, "--store", "postgresql://127.0.0.1:1/x"))
+                .isEqualTo(2);
+        assertThat(refused()).contains("two shops are named");
+        assertThat(run("verify", "--store", "postgresql://127.0.0.1:1/x", "--owner", owner))
+                .isEqualTo(1);
+        assertThat(refused()).contains("the database does not answer");
+        assertThat(run("verify")).isEqualTo(2);
+        assertThat(refused()).contains("nothing to check is named");
+    }
+
+    @Test
     void aBrokenUnitFileIsSaidAndStandsInNobodysWay() throws IOException {
         Files.createDirectories(folder.resolve("units"));
         Files.writeString(folder.resolve("units/mine.yaml"), "maker: x\n");

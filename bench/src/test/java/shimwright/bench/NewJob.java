@@ -10,7 +10,7 @@ final class NewJob {
 
     /** Posts the form of a new job of the shipped unit, with more fields behind. */
     static HttpResponse<String> open(DemoBench bench, String number, String... more) {
-        String type = bench.get("/new").uri().getPath();
+        String type = bench.page("/new").select("a.job").attr("href");
         List<String> fields = new ArrayList<>(List.of("number", number, "owner", "somebody", "said", "it whines"));
         if (more.length == 0) {
             String variant = bench.page(type).select("[name=variant]").stream()

@@ -3,7 +3,8 @@ package shimwright.bench;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import shimwright.bench.store.SqliteJobLog;
+import shimwright.bench.store.log.OpenLog;
+import shimwright.bench.store.sqlite.SqliteJobLog;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 
@@ -12,8 +13,7 @@ final class OldNotes {
     private OldNotes() {}
 
     static void keep(Path folder, String job, String text) {
-        try (SqliteJobLog log =
-                SqliteJobLog.open(folder, SqliteJobLog.Opening.WRITE).orElseThrow()) {
+        try (SqliteJobLog log = SqliteJobLog.open(folder, OpenLog.Opening.WRITE).orElseThrow()) {
             log.append(
                             new Draft(
                                     job,

@@ -33,7 +33,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import shimwright.bench.store.Backup;
+import shimwright.bench.store.backup.Backup;
 import shimwright.bench.web.pair.Role;
 import shimwright.bench.web.pair.ShopCertificate;
 

@@ -67,7 +67,7 @@ class ScriptTest {
     private static List<String> rounds() {
         return browser.all("table.rounds td.read").stream()
                 .map(WebElement::getText)
-                .map(text -> text.replaceAll(" (mm|odd|not).*", ""))
+                .map(text -> text.replaceAll(" (mm|outlier|not).*", ""))
                 .toList();
     }
 

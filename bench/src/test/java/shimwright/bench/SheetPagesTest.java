@@ -161,7 +161,7 @@ class SheetPagesTest {
     }
 
     @Test
-    void doubtIsShownWithItsBudgetAsABarPicture() {
+    void uncertaintyIsShownWithItsBudgetAsABarPicture() {
         Document page = bench.page("/sheets/crown-shift?backlash=0.25+%2B-+0.01&slope=0.8+%2B-+0.1&wanted=0.15");
         assertThat(page.select(".figure svg")).isNotEmpty();
         assertThat(page.select(".figure svg desc").text()).contains("backlash", "slope", "%");
@@ -182,7 +182,7 @@ class SheetPagesTest {
         "between-pins, The pin between two flanks, touches here",
         "bolt-order, Tighten in the order of the figures, ; 8.",
         "spring, Load over length, solid: 35.000 mm",
-        "end-play, Where the doubt comes from, step",
+        "end-play, Where the uncertainty comes from, step",
         "end-play, Travel by round, end play",
         "readings, Rounds in the order taken, value",
         "mesh-forces, Radial load by gear: countershaft bearing A, 1st",
@@ -216,7 +216,7 @@ class SheetPagesTest {
         assertThat(drawn.select("#answer").text()).contains("Monte Carlo, 20000 draws, seed 9", "95 % between");
         assertThat(drawn.select("#draw-seed").val()).isEqualTo("9");
         assertThat(drawn.select("a:contains(Print)").attr("href")).contains("monte-carlo=20000", "monte-carlo-seed=9");
-        // a cone angle in wide doubt bends the torque of the cone
+        // a cone angle in wide uncertainty bends the torque of the cone
         Document bent = bench.page("/sheets/cone-force?units=metric&"
                 + example("cone-force").replaceFirst("(?i)halfAngle=[^&]*", "halfAngle=9+%C2%B1+6+%C2%B0+rectangular"));
         assertThat(bent.select("#answer").text()).contains("Monte Carlo, 20000 draws, seed 1", "clause 8");

@@ -71,7 +71,9 @@ class TonightTest {
         assertThat(tonight("").text()).contains("As you said");
         assertThat(tonight("").select("option[selected]").text()).isEqualTo("Someone to help");
         Element refused = tonight("?until=late");
-        assertThat(refused.select(".faults").text()).contains("\"late\" is no time").contains("22:00");
+        assertThat(refused.select(".faults").text())
+                .contains("\"late\" is no time")
+                .contains("22:00");
     }
 
     /** Pictures to be looked at. */

@@ -89,10 +89,10 @@ final class HouseRules {
 
     ArchRule thePlanCheckIsIndependent() {
         return classes()
-                .that(in(rebuild + ".plan.lawful"))
+                .that(in(rebuild + ".plan.verify"))
                 .should()
                 .onlyDependOnClassesThat(resideInAnyPackage(
-                        "java..", "org.jspecify..", rebuild + ".plan.lawful..", rebuild + ".plan.model.."));
+                        "java..", "org.jspecify..", rebuild + ".plan.verify..", rebuild + ".plan.model.."));
     }
 
     ArchRule mechanicsUsesTheJdkAndNumerics() {

@@ -21,7 +21,7 @@ class HouseRulesTest {
     private static final Map<String, String> CULPRITS = Map.ofEntries(
             Map.entry("mechanics knows neither rebuild nor bench", "axial.KnowsRebuild"),
             Map.entry("rebuild does not know bench", "job.KnowsBench"),
-            Map.entry("the check of plans shares nothing with the search", "plan.lawful.KnowsTheSearch"),
+            Map.entry("the check of plans shares nothing with the search", "plan.verify.KnowsTheSearch"),
             Map.entry("mechanics uses the JDK and the numerics library", "axial.UsesALibrary"),
             Map.entry("topics do not know each other", "axial.KnowsAnotherTopic"),
             Map.entry("below the topics nobody knows a topic", "quantity.KnowsATopic"),

@@ -10,7 +10,7 @@ import shimwright.mechanics.axial.shim.PackOffer;
 class ShimPackBenchmarkTest {
     @ParameterizedTest
     @ValueSource(ints = {2, 3})
-    void theDrawerOfFortyHoldsALawfulPack(int most) {
+    void theDrawerOfFortyHoldsAPossiblePack(int most) {
         ShimPackBenchmark benchmark = new ShimPackBenchmark();
         benchmark.most = most;
         benchmark.fill();

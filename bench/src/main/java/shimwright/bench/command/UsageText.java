@@ -23,7 +23,8 @@ public final class UsageText {
                                                      such as postgresql://user@host:5432/shop; with serve beside --data
                   shimwright verify --data DIR       whether all is as it was kept; exit code 1 where it is not
                       --job J --count N --hash H     whether a printed head is still in the log
-                  shimwright verify --backup DIR     the same of a backup
+                      --store ADDRESS                instead of --data: a database that several benches share
+                  shimwright verify --backup DIR     the same of a backup; with --data or --store also whether it is of that shop
                   shimwright verify --record FILE    the same of a record that was handed out
                       --key NAME                     the name of the key that should have signed it (your own)
                       --owner DIR                    where the key and the remembered heads lie (~/.config/shimwright)

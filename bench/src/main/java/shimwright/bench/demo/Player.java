@@ -147,7 +147,7 @@ final class Player {
             case "fitted" -> act(new ClearanceActs.NamePieces(line.part(0), "final", pieces(line.part(1))));
             case "round" ->
                 act(new ClearanceActs.ReadRound(
-                        line.part(0), line.part(1), "", List.of(line.part(2).split("\\s+"))));
+                        line.part(0), line.part(1), "", "", List.of(line.part(2).split("\\s+"))));
             case "strike" -> strike(line);
             case "choose" ->
                 act(new ClearanceActs.ChoosePack(
@@ -166,7 +166,7 @@ final class Player {
         JobOnBench bench = desk.bench(job).orElseThrow();
         for (Check check : bench.unit().holdPoint(step.hold()).checks()) {
             boolean read = bench.job().check(step.id(), check.id()).isPresent();
-            if (!read && check.kind() == CheckKind.NONE && check.clearance().isBlank()) {
+            if (!read && check.kind() == CheckKind.NONE && check.asked()) {
                 act(new HoldActs.ReadCheck(step.id(), step.hold(), check.id(), "", "yes", "", "", ""));
             }
         }

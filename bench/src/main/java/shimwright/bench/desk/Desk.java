@@ -4,11 +4,10 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -16,6 +15,7 @@ import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.ActContext;
 import shimwright.rebuild.act.ActResult;
 import shimwright.rebuild.act.Acts;
+import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.ShopActs;
 import shimwright.rebuild.job.AppendResult;
 import shimwright.rebuild.job.Draft;
@@ -39,7 +39,11 @@ import shimwright.rebuild.workbench.Workbench;
  * lock, and kept only while the log is still as it was looked at; otherwise it is decided anew.
  */
 public final class Desk {
+    private static final Pattern JOB = Pattern.compile("/job/([^/]+)");
     private static final int TRIES = 50;
+
+    /** Entries of all jobs together whose benches are held in memory. */
+    private static final long ENTRIES = 40_000;
 
     private final JobLog log;
     private final PictureStore pictures;
@@ -47,7 +51,8 @@ public final class Desk {
     private final Clock clock;
     private final FoldCache streams;
     private final PlanCache plans;
-    private final Map<String, Workbench> benches = new ConcurrentHashMap<>();
+    private final Recent<Workbench> benches =
+            new Recent<>(ENTRIES, bench -> bench.job().entries().size());
 
     /** A desk that keeps no summaries. */
     public Desk(JobLog log, PictureStore pictures, UnitShelf shelf, Clock clock) {
@@ -95,11 +100,6 @@ public final class Desk {
         return pictures;
     }
 
-    /** How far the whole log goes. */
-    public Head head() {
-        return log.head();
-    }
-
     /** The present moment. */
     public Instant now() {
         return clock.instant();
@@ -112,16 +112,32 @@ public final class Desk {
         return lines;
     }
 
-    /** Drawer and gauges to be looked at beside the lines; decisions stand on {@link #shop}. */
-    public Shop shopListed() {
-        return streams.shopListed();
+    /**
+     * The jobs of a unit type, the newest first.
+     *
+     * @param most how many at most
+     */
+    public List<Job> jobs(String unitType, int most) {
+        return lines().stream()
+                .filter(line -> line.unitType().equals(unitType))
+                .limit(most)
+                .flatMap(line -> streams.job(line.job()).stream())
+                .toList();
     }
 
-    /** All jobs, the newest first. */
-    public List<Job> jobs() {
-        List<Job> jobs = new ArrayList<>();
-        streams.names().forEach(name -> streams.job(name).ifPresent(job -> jobs.add(0, job)));
-        return jobs;
+    /**
+     * A word that changes whenever what is shown under an address may have: a page that holds another one is out of date.
+     *
+     * @param path of a page; one of a job changes with that job and the drawer, any other with the whole log
+     */
+    public String mark(String path) {
+        Matcher job = JOB.matcher(path);
+        if (job.lookingAt()) {
+            Head head = log.head(job.group(1));
+            return head.count() + "-" + head.hash().substring(0, 12) + "-" + streams.shopMark();
+        }
+        Head head = log.head();
+        return head.count() + "-" + head.hash().substring(0, 12);
     }
 
     /** The shop as its log has it now. */
@@ -131,7 +147,7 @@ public final class Desk {
 
     /** The shop outside of any job. */
     public ShopFloor floor() {
-        return new ShopFloor(shop(), shelf.units(), new LinkedHashSet<>(streams.names()));
+        return new ShopFloor(shop(), shelf.units(), streams.names());
     }
 
     /** The unit file that a job stands on; one older than that stands on the shelf's file of its unit type. */
@@ -307,17 +323,10 @@ public final class Desk {
 
     private void pin(Job job, String by) {
         file(job)
-                .ifPresent(file -> keep(
-                        new ActResult(
-                                job.id(),
-                                List.of(new Entry.UnitMoved(
-                                        file.hash(),
-                                        job.variant(),
-                                        List.of("Nothing changes: the job keeps the file it stands on."),
-                                        "unit files are kept with their jobs from now on")),
-                                ""),
-                        new Signed("pin-" + job.id(), by, UnitSystem.METRIC),
-                        clock.instant(),
-                        Heads.of(job.id(), job.head())));
+                .ifPresent(file -> act(
+                        job.id(),
+                        new IntakeActs.MoveUnit(
+                                file.hash(), job.variant(), "unit files are kept with their jobs from now on"),
+                        new Signed("pin-" + job.id(), by, UnitSystem.METRIC)));
     }
 }

@@ -1,12 +1,14 @@
 package shimwright.bench.desk;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.job.Fold;
 import shimwright.rebuild.job.Head;
@@ -14,15 +16,36 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.job.StoreFailure;
 import shimwright.rebuild.job.Summaries;
 
-/** Jobs and shop as the log has them now; a fold goes on where it stood, and nothing is folded twice. */
+/**
+ * Jobs and shop as the log has them now. Of every job its line is at hand, of those that were asked for last the job itself;
+ * a fold goes on where it stood, and what other benches kept is taken in from the end of the log.
+ */
 final class FoldCache {
+    /** Entries of all folded jobs together that are held in memory. */
+    private static final long ENTRIES = 40_000;
+
+    private static final int AT_ONCE = 500;
+
+    /** Where more came than this, each stream is asked for its head instead of reading what came. */
+    private static final int MANY = 20_000;
+
+    /** Lines that may be worked out anew at the next start. */
+    private static final int LINES_AT_RISK = 200;
+
     private final JobLog log;
     private final Optional<Summaries> summaries;
-    private final Map<String, Going> jobs = new ConcurrentHashMap<>();
-    private final Map<String, Summaries.Summary> known = new ConcurrentHashMap<>();
-    private volatile @Nullable Stock stock;
+    private final Recent<Going> jobs = new Recent<>(ENTRIES, Going::size);
+
+    private final Map<String, Summaries.Summary> unwritten = new LinkedHashMap<>();
+    private final Map<String, JobSummary> known = new LinkedHashMap<>();
+    private Head seen = Head.EMPTY;
+    private List<JobSummary> lines = List.of();
+    private Set<String> names = Set.of();
+    private Map<String, String> taken = Map.of();
+    private @Nullable Stock stock;
 
     /**
      * The streams of a log.
@@ -32,7 +55,31 @@ final class FoldCache {
     FoldCache(JobLog log, Optional<Summaries> summaries) {
         this.log = log;
         this.summaries = summaries;
-        summaries.ifPresent(kept -> kept.all().forEach(summary -> known.put(summary.stream(), summary)));
+        summaries.ifPresent(this::begin);
+    }
+
+    private void begin(Summaries kept) {
+        Head upTo = kept.upTo();
+        for (Summaries.Summary summary : kept.all()) {
+            Optional<JobSummary> line = JobSummary.read(summary.stream(), summary.head(), summary.text());
+            if (line.isEmpty()) {
+                known.clear();
+                return;
+            }
+            known.put(summary.stream(), line.get());
+        }
+        seen = known.isEmpty() || !had(upTo) ? Head.EMPTY : upTo;
+        listed(true);
+    }
+
+    /** Whether the log had this head once. */
+    private boolean had(Head head) {
+        try {
+            log.since(head, 1);
+            return true;
+        } catch (StoreFailure anotherLog) {
+            return false;
+        }
     }
 
     /** A stream and how far it was read. */
@@ -41,7 +88,6 @@ final class FoldCache {
         private final Fold fold = new Fold();
         private Head head = Head.EMPTY;
         private Optional<Job> job = Optional.empty();
-        private Set<String> pieces = Set.of();
 
         private Going(String name) {
             this.name = name;
@@ -54,14 +100,12 @@ final class FoldCache {
                 fold.take(more);
                 head = Head.of(more);
                 job = fold.job();
-                pieces = job.map(Job::piecesIn).orElse(Set.of());
             }
             return job;
         }
 
-        private synchronized Set<String> pieces() {
-            job();
-            return pieces;
+        private int size() {
+            return fold.size();
         }
     }
 
@@ -73,64 +117,25 @@ final class FoldCache {
         if (stream.equals(JobLog.SHOP) || log.head(stream).equals(Head.EMPTY)) {
             return Optional.empty();
         }
-        return jobs.computeIfAbsent(stream, Going::new).job();
+        return jobs.of(stream, Going::new).job();
     }
 
     /** Names of all jobs, in order of their first entry. */
-    List<String> names() {
-        return log.streams().stream().filter(name -> !name.equals(JobLog.SHOP)).toList();
+    synchronized Set<String> names() {
+        catchUp();
+        return names;
     }
 
-    /**
-     * The line of each job, in order of their first entry. A job is folded for it only where its stream went on since
-     * its line was last worked out.
-     */
+    /** The line of each job, in order of their first entry. */
     synchronized List<JobSummary> lines() {
-        List<JobSummary> lines = new ArrayList<>();
-        List<Summaries.Summary> changed = new ArrayList<>();
-        for (String name : names()) {
-            Optional<JobSummary> line = Optional.ofNullable(known.get(name))
-                    .filter(summary -> summary.head().equals(log.head(name)))
-                    .flatMap(summary -> JobSummary.read(name, summary.text()));
-            if (line.isEmpty()) {
-                Optional<Job> job = job(name);
-                line = job.map(JobSummary::of);
-                if (job.isPresent() && line.isPresent()) {
-                    changed.add(new Summaries.Summary(
-                            name, job.get().head(), line.get().text()));
-                }
-            }
-            line.ifPresent(lines::add);
-        }
-        if (!changed.isEmpty()) {
-            changed.forEach(summary -> known.put(summary.stream(), summary));
-            summaries.ifPresent(kept -> kept.keep(log.head(), changed));
-        }
+        catchUp();
+        write(1);
         return lines;
     }
 
-    /** The shop as lines of jobs show it: to be looked at, not to be decided on. */
-    Shop shopListed() {
-        Map<String, String> taken = new LinkedHashMap<>();
-        lines().forEach(line -> line.pieces().forEach(piece -> taken.put(piece, line.number())));
-        return shop(taken);
-    }
-
     /** Drawer and gauges as they are now; the same value while nothing of it changes. */
-    Shop shop() {
-        Map<String, String> taken = new LinkedHashMap<>();
-        for (String name : names()) {
-            Going going = jobs.computeIfAbsent(name, Going::new);
-            Set<String> pieces = going.pieces();
-            if (!pieces.isEmpty()) {
-                String number = going.job().map(job -> job.opened().number()).orElse(name);
-                pieces.forEach(piece -> taken.put(piece, number));
-            }
-        }
-        return shop(taken);
-    }
-
-    private Shop shop(Map<String, String> taken) {
+    synchronized Shop shop() {
+        catchUp();
         Head head = log.head(JobLog.SHOP);
         Stock before = stock;
         if (before != null && before.head().equals(head) && before.taken().equals(taken)) {
@@ -139,5 +144,81 @@ final class FoldCache {
         Shop shop = Shop.of(log.read(JobLog.SHOP), taken);
         stock = new Stock(head, taken, shop);
         return shop;
+    }
+
+    /** A word that changes whenever the shop does, as {@link #shop} gives it. */
+    synchronized String shopMark() {
+        shop();
+        Stock now = Objects.requireNonNull(stock);
+        return now.head().count() + "-" + Integer.toHexString(now.taken().hashCode());
+    }
+
+    /** Takes in what came since the lines were last worked out, from whichever bench. */
+    private void catchUp() {
+        Head now = log.head();
+        if (now.equals(seen)) {
+            return;
+        }
+        boolean otherPieces = false;
+        Set<String> changed = changed(now);
+        for (String name : changed) {
+            Going going = jobs.get(name);
+            // a job that nobody works on is folded and forgotten
+            Optional<Job> job = (going == null ? new Going(name) : going).job();
+            if (job.isPresent()) {
+                JobSummary line = JobSummary.of(job.get());
+                JobSummary before = known.put(name, line);
+                otherPieces |= before == null
+                        || !before.pieces().equals(line.pieces())
+                        || !before.number().equals(line.number());
+                unwritten.put(name, new Summaries.Summary(name, job.get().head(), line.text()));
+            }
+        }
+        seen = now;
+        listed(otherPieces);
+        write(LINES_AT_RISK);
+    }
+
+    /** Folds of jobs that went on since the lines were last worked out, up to {@code now} at least. */
+    private Set<String> changed(Head now) {
+        Set<String> changed = new LinkedHashSet<>();
+        if (seen.equals(Head.EMPTY) || now.count() - seen.count() > MANY) {
+            for (String name : log.streams()) {
+                JobSummary before = known.get(name);
+                if (before == null || !before.head().equals(log.head(name))) {
+                    changed.add(name);
+                }
+            }
+        } else {
+            Head from = seen;
+            while (from.count() < now.count()) {
+                List<LogEntry> came = log.since(from, AT_ONCE);
+                came.forEach(kept -> changed.add(kept.draft().stream()));
+                LogEntry last = came.get(came.size() - 1);
+                from = new Head(last.number(), last.hash());
+            }
+        }
+        changed.remove(JobLog.SHOP);
+        return changed;
+    }
+
+    private void listed(boolean otherPieces) {
+        lines = List.copyOf(known.values());
+        if (names.size() != known.size()) {
+            names = Collections.unmodifiableSet(new LinkedHashSet<>(known.keySet()));
+        }
+        if (otherPieces) {
+            Map<String, String> all = new LinkedHashMap<>();
+            lines.forEach(line -> line.pieces().forEach(piece -> all.put(piece, line.number())));
+            taken = all;
+        }
+    }
+
+    private void write(int atLeast) {
+        if (unwritten.size() >= atLeast) {
+            List<Summaries.Summary> changed = new ArrayList<>(unwritten.values());
+            summaries.ifPresent(kept -> kept.keep(seen, changed));
+            unwritten.clear();
+        }
     }
 }

@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Job;
 
 /**
  * A job's line in a list: what its own entries say, without unit file or plan.
  *
  * @param job its id
+ * @param head of its stream when it said so
  * @param unitType id of the unit type it was opened with
  * @param unitFile hash of the unit file it stands on; empty for a job older than that
  * @param closed whether the unit was handed back
@@ -22,6 +24,7 @@ import shimwright.rebuild.job.Job;
  */
 public record JobSummary(
         String job,
+        Head head,
         String number,
         String owner,
         String unitType,
@@ -32,9 +35,11 @@ public record JobSummary(
         List<String> pieces) {
     private static final int FIELDS = 7;
 
-    static JobSummary of(Job job) {
+    /** The line of a job. */
+    public static JobSummary of(Job job) {
         return new JobSummary(
                 job.id(),
+                job.head(),
                 job.opened().number(),
                 job.opened().owner(),
                 job.opened().unitType(),
@@ -45,7 +50,7 @@ public record JobSummary(
                 List.copyOf(job.piecesIn()));
     }
 
-    /** As text for {@link #read}; the id is not in it. */
+    /** As text for {@link #read}; id and head are not in it. */
     String text() {
         return Stream.concat(
                         Stream.of(number, owner, unitType, variant, unitFile, "" + closed, "" + done), pieces.stream())
@@ -54,7 +59,7 @@ public record JobSummary(
     }
 
     /** The line of a text; empty where it is none. */
-    static Optional<JobSummary> read(String job, String text) {
+    static Optional<JobSummary> read(String job, Head head, String text) {
         try {
             List<String> words = Arrays.stream(text.split(" ", -1))
                     .map(word -> URLDecoder.decode(word, StandardCharsets.UTF_8))
@@ -63,6 +68,7 @@ public record JobSummary(
                     ? Optional.empty()
                     : Optional.of(new JobSummary(
                             job,
+                            head,
                             words.get(0),
                             words.get(1),
                             words.get(2),

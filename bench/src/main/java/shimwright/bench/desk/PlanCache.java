@@ -32,15 +32,18 @@ public final class PlanCache {
     /** Seconds for which a plan stands while a clock runs. */
     private static final long SLICE = 300;
 
+    /** Plans that are held in memory. */
+    private static final long PLANS = 100;
+
     private final Clock clock;
     private final SearchBudget first;
     private final SearchBudget longer;
-    private final Map<String, Laid> laid = new ConcurrentHashMap<>();
+    private final Recent<Laid> laid = new Recent<>(PLANS, one -> 1);
     private final Map<String, Looking> looking = new ConcurrentHashMap<>();
     private final Executor behind;
 
     /**
-     * PlanCache of no job yet.
+     * Plans of no job yet.
      *
      * @param first spent behind a page, on every plan
      * @param longer spent when asked to look longer
@@ -147,10 +150,9 @@ public final class PlanCache {
         }
         stop(job.id());
         List<String> hint = before == null ? List.of() : before.order();
-        BuildState present = BuildStateFromLog.present(job, unit, now, clock.getZone())
-                .weighing(weights);
-        Optional<Plan> onward =
-                hint.isEmpty() ? Optional.empty() : Planner.onward(unit, job.sides(), present, hint);
+        BuildState present =
+                BuildStateFromLog.present(job, unit, now, clock.getZone()).weighing(weights);
+        Optional<Plan> onward = hint.isEmpty() ? Optional.empty() : Planner.onward(unit, job.sides(), present, hint);
         Outcome<Plan> plan = onward.map(Outcome::ok)
                 .orElseGet(() -> Planner.lay(unit, job.sides(), present, first, SearchObserver.nobody(), hint));
         Laid from = new Laid(unit, job.sides(), present, job.awaited(), time, plan, onward.isEmpty());
@@ -164,11 +166,8 @@ public final class PlanCache {
     private void improve(String job, Laid from) {
         if (laid.get(job) == from) {
             SearchObserver watch = new SearchObserver(() -> laid.get(job) != from, progress -> {});
-            laid.replace(
-                    job,
-                    from,
-                    from.better(
-                            Planner.lay(from.unit(), from.sides(), from.present(), first, watch, from.order())));
+            Outcome<Plan> found = Planner.lay(from.unit(), from.sides(), from.present(), first, watch, from.order());
+            laid.change(job, now -> now == from ? from.better(found) : now);
         }
     }
 
@@ -186,7 +185,7 @@ public final class PlanCache {
                         Outcome<Plan> found =
                                 Planner.lay(from.unit(), from.sides(), from.present(), longer, watch, from.order());
                         if (found.isOk()) {
-                            laid.computeIfPresent(job, (id, now) -> now.sameBench(from) ? now.better(found) : now);
+                            laid.change(job, now -> now.sameBench(from) ? now.better(found) : now);
                         }
                     } finally {
                         looking.remove(job, one);

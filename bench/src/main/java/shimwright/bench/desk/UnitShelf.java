@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -20,7 +19,7 @@ import shimwright.rebuild.workbench.PinnedUnit;
 
 /** The unit files that this shop knows: those that a new job can stand on, and those that jobs keep. */
 public final class UnitShelf {
-    private final Supplier<Files> files;
+    private final UnitSource folder;
     private final DocumentStore documents;
     private final Map<String, Optional<PinnedUnit>> pinned = new ConcurrentHashMap<>();
     private volatile @Nullable Shelved shelved;
@@ -48,11 +47,11 @@ public final class UnitShelf {
     /**
      * A shelf that asks for its files when they are first wanted.
      *
-     * @param files gives the same files each time
+     * @param folder where they lie
      * @param documents where jobs keep theirs
      */
-    public UnitShelf(Supplier<Files> files, DocumentStore documents) {
-        this.files = files;
+    public UnitShelf(UnitSource folder, DocumentStore documents) {
+        this.folder = folder;
         this.documents = documents;
     }
 
@@ -61,7 +60,7 @@ public final class UnitShelf {
         if (asked == null) {
             Map<String, PinnedUnit> byType = new LinkedHashMap<>();
             Map<String, ReadFile> byHash = new LinkedHashMap<>();
-            Files there = files.get();
+            Files there = folder.files();
             for (ReadFile file : there.sound()) {
                 PinnedUnit unit = new PinnedUnit(hash(file.content()), file.type());
                 byType.put(file.type().id(), unit);
@@ -115,6 +114,45 @@ public final class UnitShelf {
         return UnitFiles.read("unit file " + hash, content) instanceof UnitFiles.Good good
                 ? Optional.of(new PinnedUnit(hash, good.type()))
                 : Optional.empty();
+    }
+
+    /** The file of the shelf for a unit type, as it was read. */
+    public Optional<ReadFile> file(String type) {
+        PinnedUnit unit = units().get(type);
+        return unit == null
+                ? Optional.empty()
+                : Optional.ofNullable(shelved().byHash().get(unit.hash()));
+    }
+
+    /** The unit files that come with the program, by name. */
+    public Map<String, byte[]> shipped() {
+        return folder.shipped();
+    }
+
+    /**
+     * Puts a unit file on the shelf, in place of the one of the same unit type; both are kept under their hashes, and jobs go on
+     * with the one they were opened with.
+     *
+     * @param name of the file, for the problems
+     * @param content its bytes
+     * @return what it says; refused with every problem of the file
+     */
+    public synchronized Outcome<UnitType> add(String name, byte[] content) {
+        Outcome<UnitType> read = UnitFiles.read(name, content).outcome();
+        if (!(read instanceof Outcome.Ok<UnitType> ok)) {
+            return read;
+        }
+        String type = ok.value().id();
+        Optional<ReadFile> before = file(type);
+        return documents
+                .keep(name, content)
+                .flatMap(hash -> before.map(file -> documents.keep(file.name(), file.content()))
+                        .orElse(Outcome.ok(hash)))
+                .flatMap(hash -> folder.put(type, content))
+                .map(place -> {
+                    shelved = null;
+                    return ok.value();
+                });
     }
 
     /** Keeps the file of the shelf under a hash, so that a job can stand on it for ever; refused where the disk does not take it. */

@@ -43,10 +43,10 @@ public final class Manual {
         out.append(
                         "Behind the ± may stand `k=2`, `nu=4`, `n=5`, or `rectangular`, `triangular`, `u-shaped` for a half-width,")
                 .append(
-                        " and `shared=NAME` where one gauge's doubt is in several inputs: it then cancels or adds as it")
+                        " and `shared=NAME` where one gauge's uncertainty is in several inputs: it then cancels or adds as it")
                 .append(" should.\n");
         out.append(
-                        "The doubt is propagated to the first order; where that is shown not to hold, draws are taken beside it")
+                        "The uncertainty is propagated to the first order; where that is shown not to hold, draws are taken beside it")
                 .append(
                         " (Monte Carlo, seed on the answer), and always with `--monte-carlo N|auto --seed S --coverage P`,")
                 .append(

@@ -2,6 +2,15 @@ package shimwright.bench.store;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import shimwright.bench.store.content.FileDocumentStore;
+import shimwright.bench.store.content.FilePictureStore;
+import shimwright.bench.store.disk.DataFolder;
+import shimwright.bench.store.log.OpenLog;
+import shimwright.bench.store.postgres.PostgresContents;
+import shimwright.bench.store.postgres.PostgresJobLog;
+import shimwright.bench.store.postgres.PostgresServer;
+import shimwright.bench.store.sign.OwnerFolder;
+import shimwright.bench.store.sqlite.SqliteJobLog;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.DocumentStore;
 import shimwright.rebuild.job.PictureStore;
@@ -9,7 +18,7 @@ import shimwright.rebuild.job.PictureStore;
 /** All that a shop keeps, open: in a data folder, or in a database that several benches share. */
 public record ShopStore(OpenLog log, PictureStore pictures, DocumentStore documents) implements AutoCloseable {
     /** What a data folder keeps. */
-    public static Outcome<ShopStore> in(Path folder, SqliteJobLog.Opening how, Optional<OwnerFolder> owner) {
+    public static Outcome<ShopStore> in(Path folder, OpenLog.Opening how, Optional<OwnerFolder> owner) {
         DataFolder files = new DataFolder(folder);
         return SqliteJobLog.open(folder, how, owner).flatMap(log -> {
             Outcome<ShopStore> opened = FilePictureStore.open(files.pictures())
@@ -23,7 +32,7 @@ public record ShopStore(OpenLog log, PictureStore pictures, DocumentStore docume
     }
 
     /** What a database keeps. */
-    public static Outcome<ShopStore> at(String address, SqliteJobLog.Opening how, Optional<OwnerFolder> owner) {
+    public static Outcome<ShopStore> at(String address, OpenLog.Opening how, Optional<OwnerFolder> owner) {
         return PostgresServer.of(address)
                 .flatMap(server -> PostgresJobLog.open(server, how, owner))
                 .map(log -> {

@@ -1,6 +1,6 @@
 /**
- * The data folder or database: the job log with its head file, pictures, documents, backups, signatures. It may touch
- * disks, databases and the entries and interfaces of the job log, and decides nothing of the trade.
+ * All that a shop keeps, open: opens one of the two stores below, each in a room of its own. It may touch disks and databases
+ * through these rooms and decides nothing of the trade.
  */
 @org.jspecify.annotations.NullMarked
 package shimwright.bench.store;

@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import shimwright.bench.desk.Desk;
@@ -17,8 +18,10 @@ import shimwright.bench.web.clearance.ClearancePages;
 import shimwright.bench.web.clearance.SharedShimsPages;
 import shimwright.bench.web.guard.Entrance;
 import shimwright.bench.web.guard.Guard;
+import shimwright.bench.web.guard.Memory;
 import shimwright.bench.web.guard.RequestDenied;
 import shimwright.bench.web.job.BuildPages;
+import shimwright.bench.web.job.FirstUnitPages;
 import shimwright.bench.web.job.InspectPages;
 import shimwright.bench.web.job.IntakePages;
 import shimwright.bench.web.job.OrderPages;
@@ -34,12 +37,17 @@ import shimwright.bench.web.sheet.PartPages;
 import shimwright.bench.web.sheet.SheetPages;
 import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.GaugePages;
+import shimwright.bench.web.shop.ShelfPages;
 import shimwright.bench.web.shop.ShopPages;
+import shimwright.bench.web.shop.UnitPages;
 import shimwright.rebuild.job.StoreFailure;
 
 /** The web server: routes, headers, and what is said when something breaks. */
 public final class Server {
     private static final Logger LOG = LoggerFactory.getLogger(Server.class);
+
+    /** What shows nothing of the log, or is no page. */
+    private static final Pattern STILL = Pattern.compile("/(static|api|sheets?|picture|pair|devices|mark|me)(/|$)");
 
     private Server() {}
 
@@ -62,9 +70,13 @@ public final class Server {
                 files.directory = "/static";
                 files.location = Location.CLASSPATH;
             });
+            marks(config, desk);
             new ShopPages(desk, door).routes(config.routes);
             new GaugePages(desk, door).routes(config.routes);
+            new ShelfPages(desk, door).routes(config.routes);
+            new UnitPages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
+            new FirstUnitPages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
             new OrderPages(desk, door).routes(config.routes);
             new BuildPages(desk, door).routes(config.routes);
@@ -93,6 +105,20 @@ public final class Server {
         });
     }
 
+    /** A page carries the mark of what it shows, taken before it is made; asked for it again, it learns that others kept more. */
+    private static void marks(JavalinConfig config, Desk desk) {
+        config.routes.before(ctx -> {
+            if (!STILL.matcher(ctx.path()).lookingAt()) {
+                ctx.attribute(Door.MARK, desk.mark(ctx.path()));
+            }
+        });
+        config.routes.get("/mark", ctx -> {
+            String of = ctx.queryParam("of");
+            ctx.contentType("text/plain; charset=utf-8");
+            ctx.result(desk.mark(of == null ? "" : of));
+        });
+    }
+
     /** What is said where a request is refused, the disk fails or the program has a fault: a sentence, never a trace. */
     private static void faults(JavalinConfig config, Door door) {
         config.routes.exception(RequestDenied.class, (denied, ctx) -> {
@@ -115,6 +141,12 @@ public final class Server {
             ctx.status(503);
         });
         config.routes.exception(Exception.class, (broken, ctx) -> {
+            if (Memory.ranOut(broken)) {
+                LOG.error("{} {}: out of memory", ctx.method(), ctx.path());
+                ctx.status(Memory.STATUS);
+                ctx.html(Memory.page());
+                return;
+            }
             LOG.error("{} {}", ctx.method(), ctx.path(), broken);
             if (ctx.path().startsWith(ApiRoutes.ROOT + "/")) {
                 ApiRoutes.refuse(ctx, 500, "", "the program has a fault here", "Tell who looks after it");

@@ -69,11 +69,12 @@ class CalcCommandTest {
         assertThat(many.err().lines().toList())
                 .contains(
                         "caseRize: there is no such input. Did you mean caseRise?",
-                        "legs entry 1, length: \"200 N\" is a force; a length is needed here.")
+                        "lengths shared by case and shaft entry 1, length: \"200 N\" is a force; a length is needed here.")
                 .hasSize(4);
         JsonNode json = JSON.readTree(calc("growth", "--json").err());
         assertThat(json.get("worksheet").asString()).isEqualTo("growth");
-        assertThat(json.at("/refusals/0/sentence").asString()).startsWith("legs: not given.");
+        assertThat(json.at("/refusals/0/sentence").asString())
+                .startsWith("lengths shared by case and shaft: not given.");
         assertThat(calc("grow").err()).isEqualTo("there is no worksheet \"grow\". Did you mean growth?\n");
         assertThat(calc("growth", "nonsense", "a=1", "a=2", "--units", "cubit", "--input")
                         .err()
@@ -100,7 +101,7 @@ class CalcCommandTest {
         assertThat(JSON.readTree(lines.get(1)).get("case").asInt()).isEqualTo(3);
         assertThat(JSON.readTree(ran.err()).get("case").asInt()).isEqualTo(2);
         assertThat(calc("growth", "--input", file.toString()).err())
-                .contains("cases.csv:3, caseRise: \"hot\" is not a number");
+                .contains("cases.csv:3, how much warmer the case gets: \"hot\" is not a number");
         Files.writeString(file, "legs;caseRise;shaftRise\n\"case: 200 mm: 21,8: 11,3\";60;60,0\n");
         assertThat(calc("growth", "--input", file.toString()).out()).contains("0.1260 mm");
     }

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shimwright.bench.store.content.FilePictureStore;
 import shimwright.rebuild.job.PictureStore.Picture;
 
 /** A disk that is full or can only be read: said plainly, and work goes on when it is put right. */

@@ -19,6 +19,18 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shimwright.bench.store.backup.Backup;
+import shimwright.bench.store.disk.DataFolder;
+import shimwright.bench.store.disk.Disk;
+import shimwright.bench.store.disk.Manifest;
+import shimwright.bench.store.log.EntryText;
+import shimwright.bench.store.log.OpenLog;
+import shimwright.bench.store.log.Sql;
+import shimwright.bench.store.sign.OwnerFolder;
+import shimwright.bench.store.sign.SignedHead;
+import shimwright.bench.store.sqlite.FolderHashes;
+import shimwright.bench.store.sqlite.LogCheck;
+import shimwright.bench.store.sqlite.SqliteJobLog;
 import shimwright.rebuild.job.Head;
 
 /**
@@ -113,7 +125,7 @@ class FaultInjectionTest {
         }
         boolean sound = new LogCheck(files).check(false).isOk();
         boolean whole = shop.check().folder(shop.data).isWhole();
-        boolean opens = SqliteJobLog.open(shop.data, SqliteJobLog.Opening.WRITE, Optional.of(shop.owner))
+        boolean opens = SqliteJobLog.open(shop.data, OpenLog.Opening.WRITE, Optional.of(shop.owner))
                 .map(log -> {
                     log.close();
                     return true;

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shimwright.bench.store.content.FileDocumentStore;
 import shimwright.mechanics.outcome.Refusal;
 
 class FileDocumentStoreTest {

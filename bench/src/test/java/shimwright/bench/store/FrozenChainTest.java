@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import shimwright.bench.store.log.Chain;
 import shimwright.rebuild.job.Head;
 import tools.jackson.databind.JsonNode;
 

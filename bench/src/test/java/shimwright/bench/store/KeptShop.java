@@ -20,6 +20,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.UnaryOperator;
+import shimwright.bench.store.backup.Backup;
+import shimwright.bench.store.content.FileDocumentStore;
+import shimwright.bench.store.content.FilePictureStore;
+import shimwright.bench.store.disk.DataFolder;
+import shimwright.bench.store.disk.HeadFile;
+import shimwright.bench.store.log.EntryRow;
+import shimwright.bench.store.log.EntryText;
+import shimwright.bench.store.log.OpenLog;
+import shimwright.bench.store.sign.OwnerFolder;
+import shimwright.bench.store.sqlite.SqliteJobLog;
+import shimwright.bench.store.verify.Verification;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Head;
@@ -70,7 +81,7 @@ final class KeptShop {
     }
 
     SqliteJobLog open() {
-        return SqliteJobLog.open(data, SqliteJobLog.Opening.WRITE, Optional.of(owner))
+        return SqliteJobLog.open(data, OpenLog.Opening.WRITE, Optional.of(owner))
                 .orElseThrow();
     }
 

@@ -11,6 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import shimwright.bench.store.log.EntryRow;
+import shimwright.bench.store.log.EntryText;
+import shimwright.bench.store.log.OpenLog;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Head;
@@ -57,8 +60,8 @@ final class KillChild {
 
     private static KillChild over(String place, String run) {
         ShopStore store = (place.startsWith("postgresql:")
-                        ? ShopStore.at(place, SqliteJobLog.Opening.WRITE, Optional.empty())
-                        : ShopStore.in(Path.of(place), SqliteJobLog.Opening.WRITE, Optional.empty()))
+                        ? ShopStore.at(place, OpenLog.Opening.WRITE, Optional.empty())
+                        : ShopStore.in(Path.of(place), OpenLog.Opening.WRITE, Optional.empty()))
                 .orElseThrow();
         return new KillChild(store.log(), store.pictures(), run);
     }

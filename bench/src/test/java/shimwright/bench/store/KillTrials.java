@@ -19,6 +19,8 @@ import java.util.function.IntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.spi.ToolProvider;
+import shimwright.bench.store.disk.Manifest;
+import shimwright.bench.store.log.OpenLog;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.LogEntry;
@@ -182,8 +184,8 @@ final class KillTrials {
 
     private void inspect(String place, boolean last) throws IOException {
         Outcome<ShopStore> opened = place.startsWith("postgresql:")
-                ? ShopStore.at(place, SqliteJobLog.Opening.WRITE, Optional.empty())
-                : ShopStore.in(Path.of(place), SqliteJobLog.Opening.WRITE, Optional.empty());
+                ? ShopStore.at(place, OpenLog.Opening.WRITE, Optional.empty())
+                : ShopStore.in(Path.of(place), OpenLog.Opening.WRITE, Optional.empty());
         if (!(opened instanceof Outcome.Ok<ShopStore> ok)) {
             notOpened.add(opened.refusals().get(0).sentence());
             return;

@@ -13,6 +13,8 @@ import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shimwright.bench.store.log.OpenLog;
+import shimwright.bench.store.sqlite.SqliteJobLog;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.LogEntry;
 
@@ -64,7 +66,7 @@ class LogDamageTest {
             Logs.copy(folder, copy.resolve("data"));
             Path damaged = copy.resolve("data").resolve(file);
             Files.write(damaged, how.apply(Files.readAllBytes(damaged)));
-            Outcome<SqliteJobLog> opened = SqliteJobLog.open(copy.resolve("data"), SqliteJobLog.Opening.WRITE);
+            Outcome<SqliteJobLog> opened = SqliteJobLog.open(copy.resolve("data"), OpenLog.Opening.WRITE);
             if (opened instanceof Outcome.Ok<SqliteJobLog> ok) {
                 try (SqliteJobLog log = ok.value()) {
                     assertThat(Logs.all(log)).isEqualTo(kept);

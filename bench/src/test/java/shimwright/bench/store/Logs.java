@@ -11,6 +11,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import shimwright.bench.store.disk.DataFolder;
+import shimwright.bench.store.log.OpenLog;
+import shimwright.bench.store.sqlite.SqliteJobLog;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.LogEntry;
@@ -20,15 +23,15 @@ final class Logs {
     private Logs() {}
 
     static SqliteJobLog open(Path folder) {
-        return SqliteJobLog.open(folder, SqliteJobLog.Opening.WRITE).orElseThrow();
+        return SqliteJobLog.open(folder, OpenLog.Opening.WRITE).orElseThrow();
     }
 
     /** The refusal of opening this folder to write; fails when it opens. */
     static String refusal(Path folder) {
-        return refusal(folder, SqliteJobLog.Opening.WRITE);
+        return refusal(folder, OpenLog.Opening.WRITE);
     }
 
-    static String refusal(Path folder, SqliteJobLog.Opening how) {
+    static String refusal(Path folder, OpenLog.Opening how) {
         Outcome<SqliteJobLog> opened = SqliteJobLog.open(folder, how);
         if (opened.isOk()) {
             opened.orElseThrow().close();

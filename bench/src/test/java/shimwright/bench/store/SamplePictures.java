@@ -11,11 +11,11 @@ import java.util.zip.DeflaterOutputStream;
 import javax.imageio.ImageIO;
 
 /** Pictures for tests. */
-final class SamplePictures {
+public final class SamplePictures {
     private SamplePictures() {}
 
     /** A PNG of noise, made without the image library. */
-    static byte[] noise(Random random, int width, int height) {
+    public static byte[] noise(Random random, int width, int height) {
         byte[] rows = new byte[height * (1 + width)];
         random.nextBytes(rows);
         for (int row = 0; row < height; row++) {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import shimwright.bench.store.sqlite.SummaryFile;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Summaries.Summary;
 

@@ -17,12 +17,13 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import shimwright.bench.store.disk.Disk;
 
 /**
  * A PostgreSQL server of this test run's own, on a port of the loopback, thrown away at its end. It is installed where it is
  * missing and this user may install; where it cannot be had, whoever asks is skipped and says why.
  */
-final class TestPostgres {
+public final class TestPostgres {
     private static final AtomicInteger NUMBER = new AtomicInteger();
     private static @Nullable TestPostgres running;
     private static String missing = "";
@@ -38,7 +39,7 @@ final class TestPostgres {
     }
 
     /** The server, started when first asked for. */
-    static synchronized TestPostgres get() {
+    public static synchronized TestPostgres get() {
         if (running == null && missing.isEmpty()) {
             try {
                 running = started();
@@ -52,7 +53,7 @@ final class TestPostgres {
     }
 
     /** The address of a new, empty database. */
-    String database() {
+    public String database() {
         String name = "shop" + NUMBER.incrementAndGet() + "_"
                 + ProcessHandle.current().pid();
         sql("postgres", "create database " + name);

@@ -11,7 +11,16 @@ import java.time.Clock;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import shimwright.bench.store.SqliteJobLog.Opening;
+import shimwright.bench.store.backup.Backup;
+import shimwright.bench.store.disk.DataFolder;
+import shimwright.bench.store.log.EntryText;
+import shimwright.bench.store.log.OpenLog.Opening;
+import shimwright.bench.store.sign.OwnerFolder;
+import shimwright.bench.store.sign.SigningKey;
+import shimwright.bench.store.sqlite.LogCheck;
+import shimwright.bench.store.sqlite.SqliteJobLog;
+import shimwright.bench.store.verify.Verification;
+import shimwright.bench.store.verify.Verification.Shop;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 
@@ -48,11 +57,13 @@ class VerificationTest {
                 .anyMatch(line ->
                         line.endsWith("heads that were printed, backed up or handed back are still in the log"));
         assertThat(shop.check().backup(shop.backup).faults()).isEmpty();
-        assertThat(shop.check().record(shop.record, Optional.of(shop.data)).faults())
+        assertThat(shop.check()
+                        .record(shop.record, Optional.of(new Shop.Folder(shop.data)))
+                        .faults())
                 .isEmpty();
         assertThat(shop.check()
                         .head(
-                                shop.data,
+                                new Shop.Folder(shop.data),
                                 KeptShop.JOB,
                                 shop.printed.count(),
                                 shop.printed.hash().substring(0, 16))
@@ -82,12 +93,14 @@ class VerificationTest {
                 .anyMatch(fact -> fact.contains("the hand-back of job-v-1 is not the one that was signed"))
                 .anyMatch(fact -> fact.contains("of job-v-1 is another than it was on a printed record"));
         assertThat(shop.check()
-                        .head(shop.data, KeptShop.JOB, shop.printed.count(), shop.printed.hash())
+                        .head(new Shop.Folder(shop.data), KeptShop.JOB, shop.printed.count(), shop.printed.hash())
                         .faults())
                 .extracting(Refusal::fact)
                 .containsExactly("entry " + shop.printed.count()
                         + " of job-v-1 or one before it is not what it was when this head was printed");
-        assertThat(shop.check().record(shop.record, Optional.of(shop.data)).isWhole())
+        assertThat(shop.check()
+                        .record(shop.record, Optional.of(new Shop.Folder(shop.data)))
+                        .isWhole())
                 .isFalse();
     }
 

@@ -8,6 +8,7 @@ import java.util.Random;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Method;
 import shimwright.rebuild.unit.model.Clearance.Position;
+import shimwright.rebuild.unit.model.ShimFamily;
 import shimwright.rebuild.unit.model.Unit;
 
 /**
@@ -20,6 +21,9 @@ final class TrueSizes {
 
     private static final double NOISE = 1e-6;
     private static final double SCALE = 1e-3;
+
+    /** The second of two lengths whose difference is read, m. */
+    private static final double SECOND = 5.02e-3;
 
     private final Unit unit;
     private final Random random;
@@ -40,14 +44,17 @@ final class TrueSizes {
         }
     }
 
-    /** What the drawing says of the pieces at a place, m. */
+    /** What the drawing says of the pieces at a place, or the middle of what is made where it says nothing, m. */
     double nominal(Position place) {
         return unit.type().clearances().stream()
                 .flatMap(c -> c.loop().stream())
                 .filter(length -> length.item().equals(place.item()))
                 .mapToDouble(Clearance.Length::nominal)
                 .findFirst()
-                .orElseThrow();
+                .orElseGet(() -> {
+                    ShimFamily made = unit.shimFamily(place.family());
+                    return (made.thinnest() + made.thickest()) / 2;
+                });
     }
 
     /** A piece of true thickness near a size, and what a micrometer says of it at three places, mm. */
@@ -91,6 +98,10 @@ final class TrueSizes {
         if (c.method() == Method.FEELER) {
             double enters = Math.max(0, Math.floor(shown / STEP + 1e-6) * STEP);
             return List.of(mm(enters), mm(enters + STEP));
+        }
+        if (c.method() == Method.DIFFERENCE) {
+            double second = SECOND + NOISE * random.nextGaussian();
+            return List.of(mm(second + shown + NOISE * random.nextGaussian()), mm(second));
         }
         List<Double> values = new ArrayList<>();
         for (int i = 0; i < c.indicators(); i++) {

@@ -5,7 +5,7 @@ import java.util.OptionalInt;
 import shimwright.mechanics.measure.Student;
 
 /**
- * Conformance of a measured value. The value's doubt is a scaled t with ν degrees of freedom, normal where ν is infinite
+ * Conformance of a measured value. The value's uncertainty is a scaled t with ν degrees of freedom, normal where ν is infinite
  * (JCGM 106:2012 7; JCGM 100:2008 G.3). Values, uncertainties and limits in one SI unit; u finite, 0 or more.
  */
 public final class Conformity {
@@ -45,7 +45,7 @@ public final class Conformity {
         return probability <= 1 - rule.probability() ? Verdict.OUT : Verdict.NOT_PROVEN;
     }
 
-    /** Measurement capability index Cm = T/4u (7.6.3); infinite without doubt or with an open limit. */
+    /** Measurement capability index Cm = T/4u (7.6.3); infinite without uncertainty or with an open limit. */
     public static double capability(double u, Limits limits) {
         return u == 0 ? Double.POSITIVE_INFINITY : limits.width() / (4 * u);
     }
@@ -55,7 +55,7 @@ public final class Conformity {
         return Student.coverageFactor(probability, Double.POSITIVE_INFINITY) / 2;
     }
 
-    /** The best probability any value can reach with this doubt: in the middle; 1 with an open limit. */
+    /** The best probability any value can reach with this uncertainty: in the middle; 1 with an open limit. */
     public static double best(double u, double nu, Limits limits) {
         return limits.closed() ? probability((limits.low() + limits.high()) / 2, u, nu, limits) : 1;
     }
@@ -76,7 +76,7 @@ public final class Conformity {
      * @param nu degrees of freedom of that uncertainty, positive infinity when taken as certain
      * @return empty when the value stands outside, or on a limit
      */
-    public static OptionalDouble largestDoubt(double value, double nu, Limits limits, Rule rule) {
+    public static OptionalDouble largestUncertainty(double value, double nu, Limits limits, Rule rule) {
         double room = Math.min(value - limits.low(), limits.high() - value);
         if (!(room > 0)) {
             return OptionalDouble.empty();

@@ -8,8 +8,8 @@ import shimwright.mechanics.quantity.InSentence;
 /**
  * Limits, ends included; a missing one is open.
  *
- * @param lower smallest lawful value, SI
- * @param upper largest lawful value, SI, not below {@code lower}
+ * @param lower lower limit of the value, SI
+ * @param upper upper limit of the value, SI, not below {@code lower}
  */
 public record Limits(@Nullable Double lower, @Nullable Double upper) {
     private static final double DUST = 1e-9;

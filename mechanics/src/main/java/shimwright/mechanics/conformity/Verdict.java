@@ -6,6 +6,6 @@ public enum Verdict {
     IN,
     /** Proven outside, or the value itself stands outside. */
     OUT,
-    /** The doubt covers a limit: neither is proven. */
+    /** The uncertainty covers a limit: neither is proven. */
     NOT_PROVEN
 }

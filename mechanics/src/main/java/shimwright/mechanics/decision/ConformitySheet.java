@@ -40,8 +40,8 @@ public final class ConformitySheet {
      * @param value m
      * @param u standard uncertainty, m
      * @param nu degrees of freedom of u; null when taken as certain
-     * @param lower smallest lawful value, m; null when open
-     * @param upper largest lawful value, m; null when open
+     * @param lower lower limit of the value, m; null when open
+     * @param upper upper limit of the value, m; null when open
      * @param ruleProbability conformance probability that proves
      */
     public record Case(
@@ -61,11 +61,11 @@ public final class ConformitySheet {
             @Input(meaning = "degrees of freedom of that", min = 1, max = 1e6) @Nullable
             Double nu,
 
-            @Input(kind = Kind.LENGTH, meaning = "smallest lawful value", min = -10, max = 10, example = "0.050 mm")
+            @Input(kind = Kind.LENGTH, meaning = "lower limit of the value", min = -10, max = 10, example = "0.050 mm")
             @Nullable
             Double lower,
 
-            @Input(kind = Kind.LENGTH, meaning = "largest lawful value", min = -10, max = 10, example = "0.100 mm")
+            @Input(kind = Kind.LENGTH, meaning = "upper limit of the value", min = -10, max = 10, example = "0.100 mm")
             @Nullable
             Double upper,
 
@@ -78,8 +78,8 @@ public final class ConformitySheet {
      * @param probability that the true value lies within the limits
      * @param verdict under the rule; a value outside a limit is OUT however near
      * @param capability Cm = T/4u; infinite with an open limit
-     * @param best the most that any value could prove with this doubt
-     * @param largestDoubt standard uncertainty with which this value would be proven with the same degrees of freedom, m; null when it stands outside
+     * @param best the most that any value could prove with this uncertainty
+     * @param largestUncertainty standard uncertainty with which this value would be proven with the same degrees of freedom, m; null when it stands outside
      * @param advice one sentence
      */
     public record Result(
@@ -92,8 +92,9 @@ public final class ConformitySheet {
             @Output(meaning = "best probability any value could reach")
             double best,
 
-            @Output(kind = Kind.LENGTH, meaning = "largest doubt that would still prove it", decimals = 4) @Nullable
-            Double largestDoubt,
+            @Output(kind = Kind.LENGTH, meaning = "largest uncertainty that would still prove it", decimals = 4)
+            @Nullable
+            Double largestUncertainty,
 
             @Output(meaning = "advice") String advice) {}
 
@@ -121,17 +122,19 @@ public final class ConformitySheet {
                 Kind.NUMBER,
                 SOURCE + " 7.6");
         Verdict verdict = Conformity.verdict(c.value(), c.u(), nu, limits, rule);
-        OptionalDouble doubt = Conformity.largestDoubt(c.value(), nu, limits, rule);
-        Double largest = doubt.isPresent() ? doubt.getAsDouble() : null;
+        OptionalDouble uncertainty = Conformity.largestUncertainty(c.value(), nu, limits, rule);
+        Double largest = uncertainty.isPresent() ? uncertainty.getAsDouble() : null;
         String advice = switch (verdict) {
             case IN -> "Proven in.";
             case OUT ->
                 limits.hold(c.value()) ? "Proven out." : "Out: the value stands outside the limit, however near.";
             case NOT_PROVEN ->
                 best < rule.probability()
-                        ? "Not proven, and no value could be with this doubt: measure finer."
+                        ? "Not proven, and no value could be with this uncertainty: measure finer."
                         : "Not proven: " + InSentence.percent(probability) + " sure"
-                                + (largest == null ? "." : "; it takes " + InSentence.doubt(largest) + " or less.");
+                                + (largest == null
+                                        ? "."
+                                        : "; it takes " + InSentence.uncertainty(largest) + " or less.");
         };
         return Outcome.ok(w.worked(
                 new Result(probability, verdict, Conformity.capability(c.u(), limits), best, largest, advice)));

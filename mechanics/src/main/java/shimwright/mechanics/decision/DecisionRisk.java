@@ -37,8 +37,8 @@ public final class DecisionRisk {
      * @param mean of the parts, m
      * @param deviation standard deviation of the parts, m
      * @param u standard uncertainty of one measurement, m
-     * @param lower smallest lawful size, m
-     * @param upper largest lawful size, m
+     * @param lower lower limit of the size, m
+     * @param upper upper limit of the size, m
      * @param guard what each limit is moved inwards for acceptance, m; negative moves it outwards
      */
     public record Case(
@@ -61,10 +61,10 @@ public final class DecisionRisk {
                     example = "0.004 mm")
             double u,
 
-            @Input(kind = Kind.LENGTH, meaning = "smallest lawful size", min = -10, max = 10, example = "0.050 mm")
+            @Input(kind = Kind.LENGTH, meaning = "lower limit of the size", min = -10, max = 10, example = "0.050 mm")
             double lower,
 
-            @Input(kind = Kind.LENGTH, meaning = "largest lawful size", min = -10, max = 10, example = "0.080 mm")
+            @Input(kind = Kind.LENGTH, meaning = "upper limit of the size", min = -10, max = 10, example = "0.080 mm")
             double upper,
 
             @Input(kind = Kind.LENGTH, meaning = "guard band inside each limit", orElse = "0 mm", min = -1, max = 1)

@@ -27,7 +27,7 @@ public final class SeriesStatistics {
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
             "series-statistics",
             "Statistics of a series",
-            "Mean, scatter, steadiness and odd readings of a series, and how many more would prove its mean within limits.",
+            "Mean, scatter, steadiness and outliers of a series, and how many more would prove its mean within limits.",
             List.of(GUM + ", table E.1", GRUBBS, "von Neumann ratio", "JCGM 106:2012 7.4"),
             Case.class,
             Result.class,
@@ -40,8 +40,8 @@ public final class SeriesStatistics {
      *
      * @param readings in the order taken
      * @param other standard uncertainty that more readings do not lessen
-     * @param lower smallest lawful value; null when open
-     * @param upper largest lawful value; null when open
+     * @param lower lower limit of the value; null when open
+     * @param upper upper limit of the value; null when open
      * @param ruleProbability conformance probability that proves
      */
     public record Case(
@@ -57,10 +57,10 @@ public final class SeriesStatistics {
             @Input(meaning = "standard uncertainty that more readings do not lessen", orElse = "0", min = 0, max = 1e9)
             double other,
 
-            @Input(meaning = "smallest lawful value", min = -1e9, max = 1e9) @Nullable
+            @Input(meaning = "lower limit of the value", min = -1e9, max = 1e9) @Nullable
             Double lower,
 
-            @Input(meaning = "largest lawful value", min = -1e9, max = 1e9) @Nullable
+            @Input(meaning = "upper limit of the value", min = -1e9, max = 1e9) @Nullable
             Double upper,
 
             @Input(meaning = "probability that counts as proof", min = 0.501, max = 0.9999, orElse = "0.95")
@@ -82,7 +82,7 @@ public final class SeriesStatistics {
             double meanUncertainty,
 
             @Output(meaning = "how uncertain the standard deviation itself is, relative", decimals = 2)
-            double deviationDoubt,
+            double deviationUncertainty,
 
             @Output(meaning = "median", decimals = 5) double median,
             @Output(meaning = "range", decimals = 5) double range,
@@ -144,7 +144,7 @@ public final class SeriesStatistics {
                 mean,
                 s,
                 u,
-                Statistics.relativeDoubtOfDeviation(n),
+                Statistics.relativeUncertaintyOfDeviation(n),
                 Statistics.median(x),
                 Statistics.range(x),
                 Statistics.lag1(x),

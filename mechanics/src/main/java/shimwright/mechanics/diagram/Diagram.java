@@ -28,7 +28,7 @@ public sealed interface Diagram {
     }
 
     /**
-     * A value with its doubt against its limits.
+     * A value with its uncertainty against its limits.
      *
      * @param title as a heading
      * @param kind of the value

@@ -164,7 +164,7 @@ public final class HeatToFit {
          * @param cold how the inner part is chilled
          * @param innerTemperature what it reaches, K
          * @param outerNeeded what the outer part then needs, K
-         * @param lawful whether that stays under the ceiling, and the cold suits the inner part
+         * @param possible whether that stays under the ceiling, and the cold suits the inner part
          */
         public record Choice(
                 @Output(meaning = "cold") Chilling cold,
@@ -175,11 +175,11 @@ public final class HeatToFit {
                 @Output(kind = Kind.TEMPERATURE, meaning = "outer part needs")
                 double outerNeeded,
 
-                @Output(meaning = "lawful") boolean lawful) {}
+                @Output(meaning = "possible") boolean possible) {}
     }
 
     /**
-     * The mildest lawful plan: no cold before cold, a freezer before dry ice, and so on.
+     * The mildest possible plan: no cold before cold, a freezer before dry ice, and so on.
      *
      * <p>Refused: an interference above 1 % of the diameter; no way that keeps under the lowest ceiling and spares a
      * hardened inner part, with what each way would need.
@@ -194,7 +194,7 @@ public final class HeatToFit {
         Working w = new Working();
         double ceiling = ceiling(c, w);
         List<Choice> choices = choices(c, ceiling);
-        Optional<Choice> best = choices.stream().filter(Choice::lawful).findFirst();
+        Optional<Choice> best = choices.stream().filter(Choice::possible).findFirst();
         if (best.isEmpty()) {
             return Outcome.refused(Refusal.of("interference", whyNot(c, ceiling, choices), hint(c)));
         }
@@ -309,7 +309,7 @@ public final class HeatToFit {
                         + celsius(choice.innerTemperature()) + "): outer needs " + celsius(choice.outerNeeded())
                         + (choice.outerNeeded() <= ceiling ? ", but so much cold would change a hardened part" : ""))
                 .collect(Collectors.joining("; "));
-        return "no lawful heat gives " + Interference.mm(c.clearance()) + " clearance under the ceiling of "
+        return "no possible heat gives " + Interference.mm(c.clearance()) + " clearance under the ceiling of "
                 + celsius(ceiling) + ": " + ways;
     }
 

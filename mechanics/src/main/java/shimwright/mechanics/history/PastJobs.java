@@ -91,11 +91,11 @@ public final class PastJobs {
             @Output(kind = Kind.LENGTH, meaning = "its own mean", decimals = 4)
             double own,
 
-            @Output(kind = Kind.LENGTH, meaning = "mean, shrunk to all models", u = "doubt", decimals = 4)
+            @Output(kind = Kind.LENGTH, meaning = "mean, shrunk to all models", u = "uncertainty", decimals = 4)
             double mean,
 
             @Output(kind = Kind.LENGTH, meaning = "standard uncertainty of that mean", decimals = 5)
-            double doubt,
+            double uncertainty,
 
             @Output(kind = Kind.LENGTH, meaning = "standard deviation of the next job", decimals = 5)
             double next,
@@ -161,7 +161,7 @@ public final class PastJobs {
         for (Group group : c.groups()) {
             models.add(next(group, common, between, scatter, t));
             Next last = models.get(models.size() - 1);
-            w.line(group.name() + ", next job", "√(doubt of the mean² + σ²)", last.next(), Kind.LENGTH, SOURCE);
+            w.line(group.name() + ", next job", "√(uncertainty of the mean² + σ²)", last.next(), Kind.LENGTH, SOURCE);
         }
         w.caution("Leave out jobs whose gauge, method or hands were not written down.");
         return Outcome.ok(w.worked(new Result(common, between, scatter, models)));
@@ -233,8 +233,8 @@ public final class PastJobs {
         double own = Statistics.mean(group.values());
         double keep = between * between / (between * between + scatter * scatter / n);
         double mean = common + keep * (own - common);
-        double doubt = Math.sqrt(keep / n) * scatter;
-        double next = Math.hypot(doubt, scatter);
-        return new Next(group.name(), n, own, mean, doubt, next, mean - t * next, mean + t * next);
+        double uncertainty = Math.sqrt(keep / n) * scatter;
+        double next = Math.hypot(uncertainty, scatter);
+        return new Next(group.name(), n, own, mean, uncertainty, next, mean - t * next, mean + t * next);
     }
 }

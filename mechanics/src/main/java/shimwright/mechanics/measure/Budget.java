@@ -3,14 +3,14 @@ package shimwright.mechanics.measure;
 import java.util.List;
 
 /**
- * The doubt of a result, by independent influences.
+ * The uncertainty of a result, by independent influences.
  *
- * @param contributions with their shares of the variance, which sum to 1 (or all 0 when nothing is in doubt)
+ * @param contributions with their shares of the variance, which sum to 1 (or all 0 when nothing is uncertain)
  * @param u combined standard uncertainty, in the result's SI unit
  * @param nu effective degrees of freedom; positive infinity when every influence is taken as certain
  */
 public record Budget(List<Contribution> contributions, double u, double nu) {
-    /** Nothing in doubt. */
+    /** Nothing uncertain. */
     public static final Budget NONE = of(List.of());
 
     public Budget {

@@ -1,7 +1,7 @@
 package shimwright.mechanics.measure;
 
 import org.hipparchus.util.FastMath;
-import shimwright.mechanics.quantity.Doubt;
+import shimwright.mechanics.quantity.Uncertainty;
 
 /** How an input may deviate from its estimate: symmetric about 0, in the SI unit of the input (JCGM 101:2008 6.4). */
 public sealed interface Distribution {
@@ -103,11 +103,14 @@ public sealed interface Distribution {
         }
     }
 
-    /** The distribution of a doubt as typed. */
-    static Distribution of(Doubt doubt) {
-        double a = doubt.u() * doubt.form().ends();
-        return switch (doubt.form()) {
-            case NORMAL -> Double.isInfinite(doubt.nu()) ? new Normal(doubt.u()) : new ScaledT(doubt.u(), doubt.nu());
+    /** The distribution of an uncertainty as typed. */
+    static Distribution of(Uncertainty uncertainty) {
+        double a = uncertainty.u() * uncertainty.form().ends();
+        return switch (uncertainty.form()) {
+            case NORMAL ->
+                Double.isInfinite(uncertainty.nu())
+                        ? new Normal(uncertainty.u())
+                        : new ScaledT(uncertainty.u(), uncertainty.nu());
             case RECTANGULAR -> new Rectangular(a);
             case TRIANGULAR -> new Triangular(a);
             case U_SHAPED -> new Cyclic(a);

@@ -17,7 +17,7 @@ public record FirstOrderCheck(Interval firstOrder, double low, double high, doub
      * Compares.
      *
      * @param y result at the estimates
-     * @param budget its first-order doubt; k is t with its degrees of freedom
+     * @param budget its first-order uncertainty; k is t with its degrees of freedom
      * @param sampled the draws
      * @param coverage probability of the intervals
      * @param digits significant digits of u that matter, 1 or 2

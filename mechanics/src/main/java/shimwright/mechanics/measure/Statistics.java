@@ -108,7 +108,7 @@ public final class Statistics {
     }
 
     /** How uncertain s itself is, relative: √(1−c₄²)/c₄ (JCGM 100:2008 table E.1). */
-    public static double relativeDoubtOfDeviation(int n) {
+    public static double relativeUncertaintyOfDeviation(int n) {
         double c4 = c4(n);
         return Math.sqrt(1 - c4 * c4) / c4;
     }

@@ -54,8 +54,8 @@ public final class Uncertainties {
     }
 
     /** Degrees of freedom of a guessed uncertainty that may be wrong by a relative amount: ½·(Δu/u)⁻² (G.4.2, G.3). */
-    public static double degreesOfFreedom(double relativeDoubt) {
-        return 0.5 / (sized(relativeDoubt) * relativeDoubt);
+    public static double degreesOfFreedom(double relativeUncertainty) {
+        return 0.5 / (sized(relativeUncertainty) * relativeUncertainty);
     }
 
     /** Mean of n readings whose standard deviation s is known: s/√n (4.2.3; H.1.3.2 for a pooled s). */

@@ -9,8 +9,8 @@ public final class InSentence {
         return Quantities.print(metres, Units.MM, 3) + " (" + Quantities.print(metres, Units.IN, 4) + ")";
     }
 
-    /** A small doubt: {@code ± 0.0041 mm (0.00016 in)}. */
-    public static String doubt(double metres) {
+    /** A small uncertainty: {@code ± 0.0041 mm (0.00016 in)}. */
+    public static String uncertainty(double metres) {
         return "± " + Quantities.print(metres, Units.MM, 4) + " (" + Quantities.print(metres, Units.IN, 5) + ")";
     }
 

@@ -8,15 +8,15 @@ import java.util.OptionalDouble;
  *
  * @param si the value in the SI unit of its kind
  * @param unit the unit it was typed in, or the assumed one
- * @param doubts in the same SI unit (a step, for temperatures), independent of each other; empty when none was typed
+ * @param uncertainties in the same SI unit (a step, for temperatures), independent of each other; empty when none was typed
  */
-public record ParsedQuantity(double si, MeasureUnit unit, List<Doubt> doubts) {
+public record ParsedQuantity(double si, MeasureUnit unit, List<Uncertainty> uncertainties) {
     public ParsedQuantity {
-        doubts = List.copyOf(doubts);
+        uncertainties = List.copyOf(uncertainties);
     }
 
-    /** Standard uncertainty of all doubts together; empty when none was typed. */
+    /** Standard uncertainty of all uncertainties together; empty when none was typed. */
     public OptionalDouble u() {
-        return doubts.stream().mapToDouble(Doubt::u).reduce(Math::hypot);
+        return uncertainties.stream().mapToDouble(Uncertainty::u).reduce(Math::hypot);
     }
 }

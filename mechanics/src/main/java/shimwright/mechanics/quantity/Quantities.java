@@ -18,7 +18,7 @@ public final class Quantities {
     private static final int LONGEST = 160;
     private static final Pattern NUMBER =
             Pattern.compile("([+-]?)\\s*(\\d[\\d.,]*|[.,]\\d[\\d.,]*)([eE][+-]?\\d{1,3})?(?![\\d])");
-    private static final Pattern DOUBT = Pattern.compile("±|\\+/-|\\+-");
+    private static final Pattern UNCERTAINTY = Pattern.compile("±|\\+/-|\\+-");
     private static final Pattern BRACKETED = Pattern.compile("\\((.*)\\)\\s*(\\S.*)?");
     private static final Pattern THOUSANDS = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
     /** Twelve digits are more than any gauge gives; what lies beyond is binary dust. */
@@ -66,7 +66,8 @@ public final class Quantities {
                     Refusal.at(place, "the text is too long for one number", "Type one number and its unit"));
         }
         Door door = new Door(text.strip(), kind, assumedWhenNoUnit, place);
-        DoubtWords trailing = DoubtWords.peel(DOUBT.matcher(typed).find() ? typed : "");
+        UncertaintyWords trailing =
+                UncertaintyWords.peel(UNCERTAINTY.matcher(typed).find() ? typed : "");
         Matcher bracket = BRACKETED.matcher(trailing.rest().isEmpty() ? typed : trailing.rest());
         String outerUnit = "";
         if (bracket.matches()) {
@@ -74,23 +75,23 @@ public final class Quantities {
             typed = bracket.group(1).strip() + (words.isBlank() ? "" : " " + words.strip());
             outerUnit = bracket.group(2) == null ? "" : bracket.group(2).strip();
         }
-        String[] halves = DOUBT.split(typed, -1);
+        String[] halves = UNCERTAINTY.split(typed, -1);
         Outcome<Piece> value = door.piece(halves[0].strip(), outerUnit);
         if (halves.length == 1) {
             return value.flatMap(v -> door.checked(v, List.of(), range));
         }
-        List<DoubtWords> words = new ArrayList<>();
-        List<Outcome<Piece>> doubts = new ArrayList<>();
+        List<UncertaintyWords> words = new ArrayList<>();
+        List<Outcome<Piece>> uncertainties = new ArrayList<>();
         for (String half : List.of(halves).subList(1, halves.length)) {
-            DoubtWords here = DoubtWords.peel(half);
+            UncertaintyWords here = UncertaintyWords.peel(half);
             words.add(here);
-            doubts.add(door.piece(here.rest(), outerUnit));
+            uncertainties.add(door.piece(here.rest(), outerUnit));
         }
-        Outcome<List<Piece>> pieces = Outcome.all(doubts);
+        Outcome<List<Piece>> pieces = Outcome.all(uncertainties);
         if (!value.isOk() || !pieces.isOk()) {
             return Outcome.refused(value.isOk() ? pieces.refusals() : value.refusals());
         }
-        return door.withDoubts(value.orElseThrow(), pieces.orElseThrow(), words, range);
+        return door.withUncertainties(value.orElseThrow(), pieces.orElseThrow(), words, range);
     }
 
     /** A number and the unit typed behind it; no unit when none was typed. */
@@ -135,7 +136,7 @@ public final class Quantities {
             return refused("has an unknown unit \"" + typed + "\"", unitsOf(kind));
         }
 
-        Outcome<ParsedQuantity> checked(Piece value, List<Doubt> doubts, Range range) {
+        Outcome<ParsedQuantity> checked(Piece value, List<Uncertainty> uncertainties, Range range) {
             MeasureUnit unit = value.unit().orElse(assumed);
             if (unit.kind() != kind) {
                 return refused("is a percentage; " + kind.words() + " is needed here", "");
@@ -151,10 +152,11 @@ public final class Quantities {
                         (low ? "is below " : "is above ") + brief(limit, unit),
                         low ? "The smallest value taken here is that" : "The largest value taken here is that");
             }
-            return Outcome.ok(new ParsedQuantity(si, unit, doubts));
+            return Outcome.ok(new ParsedQuantity(si, unit, uncertainties));
         }
 
-        Outcome<ParsedQuantity> withDoubts(Piece value, List<Piece> typed, List<DoubtWords> words, Range range) {
+        Outcome<ParsedQuantity> withUncertainties(
+                Piece value, List<Piece> typed, List<UncertaintyWords> words, Range range) {
             Optional<MeasureUnit> none = Optional.empty();
             MeasureUnit shared = value.unit()
                     .or(() -> typed.stream()
@@ -165,25 +167,27 @@ public final class Quantities {
                             .orElse(none))
                     .orElse(assumed);
             Piece settled = new Piece(value.number(), Optional.of(shared));
-            List<Doubt> doubts = new ArrayList<>();
+            List<Uncertainty> uncertainties = new ArrayList<>();
             for (int i = 0; i < typed.size(); i++) {
-                Piece doubt = typed.get(i);
-                if (doubt.number().signum() < 0) {
+                Piece uncertainty = typed.get(i);
+                if (uncertainty.number().signum() < 0) {
                     return refused("has a negative uncertainty", "Type it as a positive number behind ±");
                 }
                 if (!words.get(i).faults().isEmpty()) {
-                    return refused(words.get(i).faults().get(0), DoubtWords.HELP);
+                    return refused(words.get(i).faults().get(0), UncertaintyWords.HELP);
                 }
-                boolean relative = kind != Kind.NUMBER && doubt.unit().equals(Optional.of(Units.PERCENT));
+                boolean relative = kind != Kind.NUMBER && uncertainty.unit().equals(Optional.of(Units.PERCENT));
                 double size = relative
-                        ? Math.abs(si(value.number(), shared)) * doubt.number().doubleValue() / 100
-                        : si(doubt.number(), doubt.unit().orElse(shared));
+                        ? Math.abs(si(value.number(), shared))
+                                * uncertainty.number().doubleValue()
+                                / 100
+                        : si(uncertainty.number(), uncertainty.unit().orElse(shared));
                 if (!Double.isFinite(size)) {
                     return refused("has an uncertainty beyond any size", "Look at the exponent");
                 }
-                doubts.add(words.get(i).doubt(size));
+                uncertainties.add(words.get(i).uncertainty(size));
             }
-            return checked(settled, doubts, range);
+            return checked(settled, uncertainties, range);
         }
 
         private <T> Outcome<T> refused(String fact, String hint) {
@@ -233,15 +237,15 @@ public final class Quantities {
      * @param si finite value in SI
      * @param u standard uncertainty in SI, finite, 0 or more
      * @param unit to print in
-     * @param decimalsWithoutDoubt digits after the point when {@code u} is 0
+     * @param decimalsWithoutUncertainty digits after the point when {@code u} is 0
      */
-    public static String print(double si, double u, MeasureUnit unit, int decimalsWithoutDoubt) {
+    public static String print(double si, double u, MeasureUnit unit, int decimalsWithoutUncertainty) {
         if (!(u >= 0) || !Double.isFinite(u)) {
             throw new IllegalArgumentException("uncertainty " + u);
         }
         BigDecimal inUnit = new BigDecimal(u / unit.factor()).round(DUST);
         if (inUnit.signum() == 0) {
-            return print(si, unit, decimalsWithoutDoubt);
+            return print(si, unit, decimalsWithoutUncertainty);
         }
         BigDecimal shown = inUnit.round(new MathContext(2, RoundingMode.UP));
         BigDecimal value = rounded(unit.fromSi(si), shown.scale());

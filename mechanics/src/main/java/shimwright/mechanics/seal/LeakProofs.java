@@ -159,7 +159,7 @@ public final class LeakProofs {
                     elsewhere = "leak")
             double otherUncertainty) {}
 
-    /** The leak with its doubt, what it takes to prove the limit, and what the air can do. */
+    /** The leak with its uncertainty, what it takes to prove the limit, and what the air can do. */
     public record Result(
             @Output(kind = Kind.FLOW, meaning = "leak at the reference", decimals = 3, u = "leakUncertainty")
             double leak,
@@ -300,11 +300,11 @@ public final class LeakProofs {
         if (limit == null || minimum == null) {
             return null;
         }
-        double byDoubt = c.time() * COVERAGE * u / (SHARE_OF_LIMIT * limit);
+        double byUncertainty = c.time() * COVERAGE * u / (SHARE_OF_LIMIT * limit);
         return w.line(
                 "shortest that proves",
                 "larger of that and t × 2u/(limit/4)",
-                Math.max(minimum, byDoubt),
+                Math.max(minimum, byUncertainty),
                 Kind.TIME,
                 E2930);
     }

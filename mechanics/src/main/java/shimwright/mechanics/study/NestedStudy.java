@@ -84,7 +84,7 @@ record NestedStudy(GaugeStudy.Case c, Working w) {
                 false,
                 levels(one, two, third, runs.size(), runs.get(0).size(), repeats()),
                 share == null
-                        ? "Take the doubt of one day's mean for what this gauge reads on one day."
+                        ? "Take the uncertainty of one day's mean for what this gauge reads on one day."
                         : GaugeStudy.advice(share, "the tolerance"));
     }
 

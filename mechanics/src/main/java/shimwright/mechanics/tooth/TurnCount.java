@@ -100,13 +100,13 @@ public final class TurnCount {
      * Pairs of tooth counts that fit a count of turns.
      *
      * @param c the case; a tooth sum, from centre distance and module, narrows the search
-     * @return refused where the doubt of a count is as large as the count, fewest is more than most, or the tooth sum
+     * @return refused where the uncertainty of a count is as large as the count, fewest is more than most, or the tooth sum
      *     cannot be made. Source: kinematics
      */
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> faults = new ArrayList<>();
         if (c.inputStep() >= c.inputTurns() || c.outputStep() >= c.outputTurns()) {
-            faults.add(Refusal.of("inputStep", "the doubt is as large as the count", "Count more turns"));
+            faults.add(Refusal.of("inputStep", "the uncertainty is as large as the count", "Count more turns"));
         }
         if (c.fewest() > c.most()) {
             faults.add(Refusal.of("fewest", "is more than most", "Turn them round"));
@@ -175,7 +175,7 @@ public final class TurnCount {
                     + " large.");
         }
         if (c.inputStep() == 0) {
-            w.caution("No doubt of the count given: it is taken as exact.");
+            w.caution("No uncertainty of the count given: it is taken as exact.");
         }
     }
 }

@@ -19,7 +19,7 @@ import shimwright.mechanics.working.Line;
  * @param result its result record
  * @param working its lines
  * @param cautions its sentences to read
- * @param budgets doubt from inputs typed with ±, by output path
+ * @param budgets uncertainty from inputs typed with ±, by output path
  * @param system units of the texts
  * @param simulation draws, where they were asked for
  */
@@ -67,7 +67,7 @@ public record Answer(
 
     /**
      * Maps, lists, texts, numbers, booleans and nulls only: {@code {"worksheet", "result": {name: {"value" (SI),
-     * "unit", "text", "u"}}, "working": […], "cautions": […]}}. A result that carries doubt from its inputs has a
+     * "unit", "text", "u"}}, "working": […], "cautions": […]}}. A result that carries uncertainty from its inputs has a
      * {@code "budget"} as well; with draws there is {@code "monteCarlo"}.
      */
     public Map<String, Object> json() {
@@ -114,7 +114,7 @@ public record Answer(
         return Quantities.print(line.value(), display.unit(), display.decimals() + 1);
     }
 
-    /** The same for a person: results, doubt by input, working, cautions. */
+    /** The same for a person: results, uncertainty by input, working, cautions. */
     public String text() {
         StringBuilder out = new StringBuilder();
         out.append(sheet.title()).append('\n');

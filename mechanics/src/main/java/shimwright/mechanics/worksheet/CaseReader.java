@@ -15,11 +15,11 @@ import shimwright.mechanics.measure.Contribution;
 import shimwright.mechanics.measure.Uncertainties;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.mechanics.quantity.Doubt;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
+import shimwright.mechanics.quantity.Uncertainty;
 import shimwright.mechanics.quantity.UnitSystem;
 
 /** Reads text, or what a JSON reader makes of text, into an input record; a fault leaves a null, and then no record. */
@@ -28,7 +28,7 @@ final class CaseReader {
 
     private final UnitSystem system;
     private final List<Refusal> refusals = new ArrayList<>();
-    private final Map<String, List<Doubt>> doubts = new LinkedHashMap<>();
+    private final Map<String, List<Uncertainty>> uncertainties = new LinkedHashMap<>();
     private final Set<String> taken = new LinkedHashSet<>();
     private final List<String> cautions = new ArrayList<>();
 
@@ -51,7 +51,7 @@ final class CaseReader {
         if (value == null || !binder.refusals.isEmpty()) {
             return Outcome.refused(binder.refusals);
         }
-        return Outcome.ok(new BoundCase<>(type.cast(value), binder.doubts, binder.taken, binder.cautions));
+        return Outcome.ok(new BoundCase<>(type.cast(value), binder.uncertainties, binder.taken, binder.cautions));
     }
 
     private Map<String, Object> nested(Map<String, ?> given) {
@@ -119,44 +119,45 @@ final class CaseReader {
     /** Whether an uncertainty left out stands behind the ± of the value it belongs to. */
     private boolean holdsTyped(SheetField uncertainty, List<SheetField> fields, String path) {
         return fields.stream()
-                .anyMatch(field ->
-                        field.doubt().u().equals(uncertainty.name()) && doubts.containsKey(path + field.name()));
+                .anyMatch(field -> field.uncertainty().u().equals(uncertainty.name())
+                        && uncertainties.containsKey(path + field.name()));
     }
 
     /** Takes what was typed behind ± into the inputs for it (JCGM 100:2008 5.1.2; degrees of freedom by G.4.1). */
     private void take(
             List<SheetField> fields, int at, @Nullable Object[] values, Map<String, Object> known, String path) {
         SheetField field = fields.get(at);
-        List<Doubt> typed = field.doubt().u().isEmpty() ? null : doubts.remove(path + field.name());
+        List<Uncertainty> typed = field.uncertainty().u().isEmpty() ? null : uncertainties.remove(path + field.name());
         if (typed == null) {
             return;
         }
         taken.add(path + field.name());
-        int u = Fields.indexOf(fields, field.doubt().u());
-        int nu = field.doubt().nu().isEmpty()
+        int u = Fields.indexOf(fields, field.uncertainty().u());
+        int nu = field.uncertainty().nu().isEmpty()
                 ? -1
-                : Fields.indexOf(fields, field.doubt().nu());
+                : Fields.indexOf(fields, field.uncertainty().nu());
         double given = (Double) Objects.requireNonNull(values[u]);
         double freedom = nu >= 0 && values[nu] instanceof Double n ? n : Double.POSITIVE_INFINITY;
         List<Contribution> parts = new ArrayList<>();
-        parts.add(Contribution.of(field.doubt().u(), given, freedom));
-        for (Doubt doubt : typed) {
-            if (!doubt.shared().isEmpty()) {
+        parts.add(Contribution.of(field.uncertainty().u(), given, freedom));
+        for (Uncertainty uncertainty : typed) {
+            if (!uncertainty.shared().isEmpty()) {
                 refuse(
                         path + field.name(),
-                        "each doubt here counts as independent, but this one is shared as \"" + doubt.shared() + "\"",
+                        "each uncertainty here counts as independent, but this one is shared as \""
+                                + uncertainty.shared() + "\"",
                         "Leave shared= out, or give what is shared in an input of its own");
-            } else if (nu < 0 && doubt.nu() <= 2) {
+            } else if (nu < 0 && uncertainty.nu() <= 2) {
                 refuse(
                         path + field.name(),
-                        "from three readings or fewer a doubt has no standard deviation",
-                        "Read more often, or give the doubt without n= and nu=");
+                        "from three readings or fewer an uncertainty has no standard deviation",
+                        "Read more often, or give the uncertainty without n= and nu=");
             } else {
-                boolean spread = nu < 0 && Double.isFinite(doubt.nu());
+                boolean spread = nu < 0 && Double.isFinite(uncertainty.nu());
                 parts.add(Contribution.of(
                         field.name(),
-                        spread ? Uncertainties.ofScaledT(doubt.u(), doubt.nu()) : doubt.u(),
-                        spread ? Double.POSITIVE_INFINITY : doubt.nu()));
+                        spread ? Uncertainties.ofScaledT(uncertainty.u(), uncertainty.nu()) : uncertainty.u(),
+                        spread ? Double.POSITIVE_INFINITY : uncertainty.nu()));
             }
         }
         Budget together = Budget.of(parts);
@@ -168,7 +169,7 @@ final class CaseReader {
             cautions.add("The ± typed at " + path + field.name() + " and " + name + " are put together by squares.");
         }
         values[u] = together.u();
-        boolean own = given == 0 && typed.stream().allMatch(doubt -> Double.isInfinite(doubt.nu()));
+        boolean own = given == 0 && typed.stream().allMatch(uncertainty -> Double.isInfinite(uncertainty.nu()));
         if (nu >= 0 && !own) {
             values[nu] = Double.isInfinite(together.nu()) ? null : (Double) together.nu();
         }
@@ -222,8 +223,8 @@ final class CaseReader {
             parsed.refusals().forEach(refusal -> refuse(path, refusal.fact(), refusal.hint()));
             return null;
         }
-        if (!parsed.orElseThrow().doubts().isEmpty()) {
-            doubts.put(path, parsed.orElseThrow().doubts());
+        if (!parsed.orElseThrow().uncertainties().isEmpty()) {
+            uncertainties.put(path, parsed.orElseThrow().uncertainties());
         }
         return parsed.orElseThrow().si();
     }

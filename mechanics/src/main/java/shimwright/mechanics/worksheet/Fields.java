@@ -137,7 +137,7 @@ final class Fields {
                 note.fewest(),
                 note.most(),
                 children,
-                new SheetField.DoubtPlace(note.u(), note.nu(), "", note.elsewhere()),
+                new SheetField.UncertaintyPlace(note.u(), note.nu(), "", note.elsewhere()),
                 "");
     }
 
@@ -162,7 +162,7 @@ final class Fields {
                 0,
                 Integer.MAX_VALUE,
                 children,
-                new SheetField.DoubtPlace(note.u(), note.nu(), note.budget(), ""),
+                new SheetField.UncertaintyPlace(note.u(), note.nu(), note.budget(), ""),
                 note.infinite());
     }
 

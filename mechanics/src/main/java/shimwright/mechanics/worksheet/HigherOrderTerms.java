@@ -8,7 +8,7 @@ import java.util.Set;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.DrawSummary;
 import shimwright.mechanics.outcome.Outcome;
-import shimwright.mechanics.quantity.Doubt;
+import shimwright.mechanics.quantity.Uncertainty;
 
 /**
  * Whether the first order suffices, from few values: y = y₀ + a·z + e·z² + b·z³ in each influence z of standard deviation
@@ -37,7 +37,7 @@ final class HigherOrderTerms {
     }
 
     private record Moments(double fourth, double sixth) {
-        static Moments of(Doubt.Form form) {
+        static Moments of(Uncertainty.Form form) {
             return switch (form) {
                 case NORMAL -> new Moments(3, 15);
                 case RECTANGULAR -> new Moments(9 / 5.0, 27 / 7.0);
@@ -98,7 +98,8 @@ final class HigherOrderTerms {
 
     /** What to say of a result that bends. */
     static String caution(String output) {
-        return "The doubt of " + output + " does not follow a straight line: the simple rule may mislead. " + ADVICE;
+        return "The uncertainty of " + output + " does not follow a straight line: the simple rule may mislead. "
+                + ADVICE;
     }
 
     /** All influences moved by +u. */

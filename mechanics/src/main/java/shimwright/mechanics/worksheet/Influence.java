@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import shimwright.mechanics.measure.Distribution;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.mechanics.quantity.Doubt;
+import shimwright.mechanics.quantity.Uncertainty;
 
 /**
  * What moves one input, or several at once; independent of all other influences.
@@ -17,33 +17,33 @@ import shimwright.mechanics.quantity.Doubt;
  * @param moves standard uncertainty that it brings to each input, SI, by path
  * @param unit its shape, with a standard uncertainty of 1
  */
-record Influence(String name, Map<String, Double> moves, Doubt unit) {
-    /** All influences behind the doubts of a case, always in the same order. */
-    static Outcome<List<Influence>> of(Map<String, List<Doubt>> doubts) {
+record Influence(String name, Map<String, Double> moves, Uncertainty unit) {
+    /** All influences behind the uncertainties of a case, always in the same order. */
+    static Outcome<List<Influence>> of(Map<String, List<Uncertainty>> uncertainties) {
         List<Influence> own = new ArrayList<>();
         Map<String, Influence> shared = new TreeMap<>();
         List<Refusal> refusals = new ArrayList<>();
-        new TreeMap<>(doubts).forEach((path, list) -> {
+        new TreeMap<>(uncertainties).forEach((path, list) -> {
             int count = 0;
-            for (Doubt doubt : list) {
-                Doubt unit = new Doubt(1, doubt.form(), doubt.nu(), doubt.shared());
-                if (doubt.shared().isEmpty()) {
+            for (Uncertainty uncertainty : list) {
+                Uncertainty unit = new Uncertainty(1, uncertainty.form(), uncertainty.nu(), uncertainty.shared());
+                if (uncertainty.shared().isEmpty()) {
                     count++;
                     own.add(new Influence(
-                            count == 1 ? path : path + " (" + count + ")", Map.of(path, doubt.u()), unit));
+                            count == 1 ? path : path + " (" + count + ")", Map.of(path, uncertainty.u()), unit));
                     continue;
                 }
-                Influence before = shared.get(doubt.shared());
+                Influence before = shared.get(uncertainty.shared());
                 if (before != null && !before.unit().equals(unit)) {
                     refusals.add(Refusal.of(
                             path,
-                            "the doubt shared as \"" + doubt.shared() + "\" has another shape than before",
+                            "the uncertainty shared as \"" + uncertainty.shared() + "\" has another shape than before",
                             "One influence has one shape; give different names to different ones"));
                     continue;
                 }
                 Map<String, Double> moves = new LinkedHashMap<>(before == null ? Map.of() : before.moves());
-                moves.merge(path, doubt.u(), Double::sum);
-                shared.put(doubt.shared(), new Influence("shared " + doubt.shared(), moves, unit));
+                moves.merge(path, uncertainty.u(), Double::sum);
+                shared.put(uncertainty.shared(), new Influence("shared " + uncertainty.shared(), moves, unit));
             }
         });
         own.addAll(shared.values());

@@ -49,6 +49,6 @@ public @interface Input {
     /** Name of the component that holds the degrees of freedom of that. */
     String nu() default "";
 
-    /** Name of the output whose doubt from all inputs typed with ± is put together with this standard uncertainty. */
+    /** Name of the output whose uncertainty from all inputs typed with ± is put together with this standard uncertainty. */
     String elsewhere() default "";
 }

@@ -10,7 +10,7 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.working.Worked;
 
-/** A case and the places where its doubts move it. */
+/** A case and the places where its uncertainties move it. */
 final class PerturbedCase<C extends Record, R extends Record> {
     private record Place(List<Object> steps, double value, Range range) {}
 

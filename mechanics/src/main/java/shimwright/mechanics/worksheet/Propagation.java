@@ -17,9 +17,9 @@ import shimwright.mechanics.outcome.Refusal;
  * (JCGM 100:2008 5.1.3, note 2), one-sided where one end is refused; independent influences add by squares (5.1.2); one
  * that moves several inputs moves them together, so that it cancels or adds as it should (5.2.2 with r = 1).
  *
- * @param budgets one per scalar output whose inputs carry doubt, by path
- * @param bent outputs whose doubt does not follow a straight line, by path
- * @param cautions sentences on outputs that jump within the doubt of an input, or bend too much for the first order
+ * @param budgets one per scalar output whose inputs carry uncertainty, by path
+ * @param bent outputs whose uncertainty does not follow a straight line, by path
+ * @param cautions sentences on outputs that jump within the uncertainty of an input, or bend too much for the first order
  */
 public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<String> cautions) {
     private static final double DUST = 1e-12;
@@ -31,16 +31,16 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
     }
 
     /**
-     * Propagates the doubts of a case.
+     * Propagates the uncertainties of a case.
      *
      * @param sheet the worksheet
-     * @param bound the case and the doubts of its inputs
-     * @param base its result without doubt
+     * @param bound the case and the uncertainties of its inputs
+     * @param base its result without uncertainty
      * @return budgets by output path; refused where neither x+u nor x−u can be computed
      */
     public static <C extends Record, R extends Record> Outcome<Propagation> of(
             Worksheet<C, R> sheet, BoundCase<C> bound, R base) {
-        return Influence.of(bound.doubts()).flatMap(influences -> of(sheet, bound.value(), base, influences));
+        return Influence.of(bound.uncertainties()).flatMap(influences -> of(sheet, bound.value(), base, influences));
     }
 
     private static <C extends Record, R extends Record> Outcome<Propagation> of(
@@ -76,8 +76,8 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
                     gone.add(entryless(output.getKey()));
                 }
             }
-            gone.forEach(output -> cautions.add("Within the doubt of " + influence.name() + ", an entry of " + output
-                    + " may be another: its ± is without that."));
+            gone.forEach(output -> cautions.add("Within the uncertainty of " + influence.name() + ", an entry of "
+                    + output + " may be another: its ± is without that."));
             if (up.isPresent() && down.isPresent()) {
                 bend.add(influence, high, low, wide(sheet, base, mover, influence));
             }
@@ -149,8 +149,8 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
             String now = Render.choice(Records.get(base, field.name()));
             String then = Render.choice(Records.get(moved, field.name()));
             if (!now.equals(then)) {
-                cautions.add("Within the doubt of " + influence.name() + ", " + field.meaning() + " may be \"" + then
-                        + "\" instead of \"" + now + "\".");
+                cautions.add("Within the uncertainty of " + influence.name() + ", " + field.meaning() + " may be \""
+                        + then + "\" instead of \"" + now + "\".");
                 jumps = true;
             }
         }

@@ -75,7 +75,7 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
             json.put("unit", field.kind().siSymbol());
         }
         json.put("text", text(field, value, record, path));
-        double u = doubt(field, record, path);
+        double u = uncertainty(field, record, path);
         if (u > 0) {
             json.put("u", u);
         }
@@ -102,12 +102,12 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
         return parts;
     }
 
-    /** The whole doubt: the component that holds it, which that of the inputs is part of; else that of the inputs. */
-    private double doubt(SheetField field, Object record, String path) {
+    /** The whole uncertainty: the component that holds it, which that of the inputs is part of; else that of the inputs. */
+    private double uncertainty(SheetField field, Object record, String path) {
         Budget budget = budgets.get(path);
-        Object own = field.doubt().u().isEmpty()
+        Object own = field.uncertainty().u().isEmpty()
                 ? null
-                : Records.get(record, field.doubt().u());
+                : Records.get(record, field.uncertainty().u());
         if (own instanceof Double number && Double.isFinite(number)) {
             return number;
         }
@@ -120,7 +120,7 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
                 return field.infinite();
             }
             UnitSystem.Display display = field.display(system);
-            return Quantities.print(number, doubt(field, record, path), display.unit(), display.decimals());
+            return Quantities.print(number, uncertainty(field, record, path), display.unit(), display.decimals());
         }
         if (value == null) {
             return "none";
@@ -215,7 +215,7 @@ record Render(UnitSystem system, Map<String, Budget> budgets) {
                     .append(Quantities.brief(part.part() + display.unit().offset(), display.unit(), 2))
                     .append(", ")
                     .append(Math.round(100 * part.share()))
-                    .append(" % of the doubt\n");
+                    .append(" % of the uncertainty\n");
         }
         if (budget.u() > 0 && Double.isFinite(budget.nu())) {
             out.append(indent)

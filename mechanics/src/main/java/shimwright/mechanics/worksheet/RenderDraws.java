@@ -113,7 +113,7 @@ record RenderDraws(Worksheet<?, ?> sheet, Simulation draws, UnitSystem system) {
         }
     }
 
-    /** How it was drawn, then a line for each result in doubt and each choice. */
+    /** How it was drawn, then a line for each uncertain result and each choice. */
     List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add("Monte Carlo, " + draws.draws() + " draws, seed "

@@ -19,8 +19,8 @@ final class ScalarText {
         if (raw instanceof Map<?, ?> map && map.get("value") instanceof Number number) {
             Object unit = map.get("unit");
             String suffix = unit == null ? "" : " " + unit;
-            String doubt = map.get("u") instanceof Number u ? " ± " + plain(u) : "";
-            return Optional.of(plain(number) + doubt + suffix + (doubt.isEmpty() ? "" : words(map)));
+            String uncertainty = map.get("u") instanceof Number u ? " ± " + plain(u) : "";
+            return Optional.of(plain(number) + uncertainty + suffix + (uncertainty.isEmpty() ? "" : words(map)));
         }
         if (raw instanceof Number number) {
             return Optional.of(plain(number));

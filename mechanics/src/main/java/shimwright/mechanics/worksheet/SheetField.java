@@ -25,7 +25,7 @@ import shimwright.mechanics.quantity.UnitSystem;
  * @param fewest fewest entries of a list
  * @param most most entries of a list
  * @param children the components of a record, or the one field describing the entries of a list
- * @param doubt where the doubt of it stands
+ * @param uncertainty where the uncertainty of it stands
  * @param infinite words for an infinite result; may be empty
  */
 public record SheetField(
@@ -41,18 +41,18 @@ public record SheetField(
         int fewest,
         int most,
         List<SheetField> children,
-        DoubtPlace doubt,
+        UncertaintyPlace uncertainty,
         String infinite) {
 
     /**
-     * Where the doubt of a number stands: names of siblings, each may be empty.
+     * Where the uncertainty of a number stands: names of siblings, each may be empty.
      *
      * @param u standard uncertainty
      * @param nu its degrees of freedom
      * @param budget its parts
-     * @param elsewhere of an input: the output whose doubt from ± this standard uncertainty takes in
+     * @param elsewhere of an input: the output whose uncertainty from ± this standard uncertainty takes in
      */
-    public record DoubtPlace(String u, String nu, String budget, String elsewhere) {}
+    public record UncertaintyPlace(String u, String nu, String budget, String elsewhere) {}
 
     /** The meaning in few words: what stands before the first colon, semicolon or example. */
     public String label() {

@@ -9,7 +9,7 @@ import shimwright.mechanics.measure.Contribution;
  * @param field what it is
  * @param path its key, with dots into records
  * @param text value with its standard uncertainty, in the units asked for; empty where entries or a budget say it
- * @param budget what its doubt comes from, by input; empty without doubt
+ * @param budget what its uncertainty comes from, by input; empty without uncertainty
  * @param entries the parts of a record, or of each record of a list
  */
 public record ShownValue(

@@ -53,22 +53,24 @@ public record Simulation(
      * Draws.
      *
      * @param sheet the worksheet
-     * @param bound the case and the doubts of its inputs
-     * @param base its result without doubt
+     * @param bound the case and the uncertainties of its inputs
+     * @param base its result without uncertainty
      * @param firstOrder its first-order budgets
      * @param sampling how to draw
-     * @return refused where nothing is in doubt, where too many draws fall where the worksheet has no answer, or where
+     * @return refused where nothing is uncertain, where too many draws fall where the worksheet has no answer, or where
      *     the draws would not fit the memory
      */
     public static <C extends Record, R extends Record> Outcome<Simulation> of(
             Worksheet<C, R> sheet, BoundCase<C> bound, R base, Propagation firstOrder, Sampling sampling) {
-        if (bound.doubts().isEmpty()) {
+        if (bound.uncertainties().isEmpty()) {
             return bound.taken().isEmpty()
                     ? Outcome.refused(Refusal.of(
-                            "monte-carlo", "no input carries a doubt", "Type at least one as value ± uncertainty"))
+                            "monte-carlo",
+                            "no input carries an uncertainty",
+                            "Type at least one as value ± uncertainty"))
                     : Outcome.refused(Refusal.of(
                             "monte-carlo",
-                            "the sheet itself sums the doubt that was typed, nothing is left to draw",
+                            "the sheet itself sums the uncertainty that was typed, nothing is left to draw",
                             "Ask without draws"));
         }
         Map<String, Double> middle = new LinkedHashMap<>(Numbers.of(sheet.outputs(), base));
@@ -82,7 +84,7 @@ public record Simulation(
                     "Take at most " + MOST_NUMBERS / middle.size()));
         }
         return sampling.checked()
-                .flatMap(sound -> Influence.of(bound.doubts()))
+                .flatMap(sound -> Influence.of(bound.uncertainties()))
                 .flatMap(influences -> new Drawing<>(
                                 sheet, bound.value(), base, influences, List.copyOf(middle.keySet()))
                         .run(middle, firstOrder.budgets(), sampling));
@@ -193,7 +195,7 @@ public record Simulation(
                     influences.stream().anyMatch(influence -> influence.unit().nu() <= 2);
             if (wild) {
                 cautions.add(
-                        "From three readings or fewer a doubt has no standard deviation: go by the interval, not by"
+                        "From three readings or fewer an uncertainty has no standard deviation: go by the interval, not by"
                                 + " the number behind ±.");
             }
             outputs.stream()

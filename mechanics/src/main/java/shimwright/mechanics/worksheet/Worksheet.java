@@ -121,7 +121,7 @@ public record Worksheet<C extends Record, R extends Record>(
         return bound(given, system).flatMap(bound -> answer(bound, system)).reworded(this::labelled);
     }
 
-    /** Computes and propagates a case with its doubts to the first order. */
+    /** Computes and propagates a case with its uncertainties to the first order. */
     public Outcome<Answer> answer(BoundCase<C> bound, UnitSystem system) {
         return computed(bound).flatMap(c -> finished(c, system)).reworded(this::labelled);
     }
@@ -155,7 +155,7 @@ public record Worksheet<C extends Record, R extends Record>(
                         + drawn.refusals().get(0).fact().replaceFirst("[.]$", "") + ".");
     }
 
-    /** The same with draws beside the first order; refused where nothing is in doubt, see {@link Simulation}. */
+    /** The same with draws beside the first order; refused where nothing is uncertain, see {@link Simulation}. */
     public Outcome<Answer> answer(Map<String, ?> given, UnitSystem system, Sampling sampling) {
         return bound(given, system)
                 .flatMap(this::computed)
@@ -180,9 +180,9 @@ public record Worksheet<C extends Record, R extends Record>(
     }
 
     /**
-     * A case, what was computed of it without its doubts, and what they make of it.
+     * A case, what was computed of it without its uncertainties, and what they make of it.
      *
-     * @param judged the same computed with the doubt behind ± in the input for it, see {@link Input#elsewhere}
+     * @param judged the same computed with the uncertainty behind ± in the input for it, see {@link Input#elsewhere}
      * @param within the output of that; empty where there is none
      */
     private record Computed<C extends Record, R extends Record>(
@@ -196,7 +196,7 @@ public record Worksheet<C extends Record, R extends Record>(
 
     private Outcome<Computed<C, R>> judged(BoundCase<C> bound, Worked<R> worked, Propagation propagated) {
         for (SheetField field : inputs()) {
-            String output = field.doubt().elsewhere();
+            String output = field.uncertainty().elsewhere();
             Budget typed = propagated.budgets().getOrDefault(output, Budget.NONE);
             if (!output.isEmpty() && typed.u() > 0) {
                 double u = Math.hypot(Records.number(bound.value(), field.name()), typed.u());
@@ -217,8 +217,8 @@ public record Worksheet<C extends Record, R extends Record>(
         List<String> cautions = new ArrayList<>(worked.cautions());
         cautions.addAll(c.bound().cautions());
         cautions.addAll(c.propagated().cautions());
-        TotalDoubt<R> total =
-                TotalDoubt.of(this, worked.result(), c.propagated().budgets(), c.within());
+        TotalUncertainty<R> total =
+                TotalUncertainty.of(this, worked.result(), c.propagated().budgets(), c.within());
         return Outcome.ok(new Answer(
                 this,
                 c.bound().value(),

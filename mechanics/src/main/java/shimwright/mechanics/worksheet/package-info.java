@@ -36,7 +36,7 @@
  *   <li>Single-value ranges stand in the annotation; what depends on several inputs is refused by the function.
  *   <li>The function is pure and total over the annotated ranges: it refuses with a sentence or gives finite numbers.
  *   <li>No formula handles ±: a number typed as {@code value ± u} is propagated by {@link
- *       shimwright.mechanics.worksheet.Propagation}. A result that computes its own doubt names it with
+ *       shimwright.mechanics.worksheet.Propagation}. A result that computes its own uncertainty names it with
  *       {@code @Output(u = "component")}.
  *   <li>{@code example} on every needed input: together they are the worked example of help, manual and tests.
  * </ul>

@@ -23,7 +23,7 @@ class ConformityTest {
     }
 
     @Test
-    void withoutDoubtTheLimitItselfIsLawful() {
+    void withoutUncertaintyTheLimitItselfIsWithinLimits() {
         assertThat(Conformity.probability(0.10, 0, INF, BAND)).isEqualTo(1);
         assertThat(Conformity.probability(0.1001, 0, INF, BAND)).isZero();
         assertThat(Conformity.verdict(0.1, 0, INF, BAND, Rule.DEFAULT)).isEqualTo(Verdict.IN);
@@ -41,8 +41,9 @@ class ConformityTest {
     }
 
     @Property
-    void theLargestDoubtIsTheEdgeOfProof(@ForAll @Scale(4) @DoubleRange(min = 0.0501, max = 0.0999) double value) {
-        double edge = Conformity.largestDoubt(value, Double.POSITIVE_INFINITY, BAND, Rule.DEFAULT)
+    void theLargestUncertaintyIsTheEdgeOfProof(
+            @ForAll @Scale(4) @DoubleRange(min = 0.0501, max = 0.0999) double value) {
+        double edge = Conformity.largestUncertainty(value, Double.POSITIVE_INFINITY, BAND, Rule.DEFAULT)
                 .orElseThrow();
         assertThat(Conformity.verdict(value, edge * 0.9999, INF, BAND, Rule.DEFAULT))
                 .isEqualTo(Verdict.IN);
@@ -51,7 +52,7 @@ class ConformityTest {
     }
 
     @Property
-    void lessDoubtNeverProvesLess(
+    void lessUncertaintyNeverProvesLess(
             @ForAll @Scale(4) @DoubleRange(min = 0.05, max = 0.10) double value,
             @ForAll @Scale(4) @DoubleRange(min = 0.0001, max = 0.05) double u,
             @ForAll @Scale(4) @DoubleRange(min = 1, max = 50) double nu) {
@@ -71,9 +72,9 @@ class ConformityTest {
                 .hasValue(0);
         assertThat(Conformity.moreReadings(0.099, 0.01, 3, 0.005, BAND, Rule.DEFAULT))
                 .isEmpty();
-        assertThat(Conformity.largestDoubt(0.1, Double.POSITIVE_INFINITY, BAND, Rule.DEFAULT))
+        assertThat(Conformity.largestUncertainty(0.1, Double.POSITIVE_INFINITY, BAND, Rule.DEFAULT))
                 .isEmpty();
-        assertThat(Conformity.largestDoubt(0.1, Double.POSITIVE_INFINITY, new Limits(null, null), Rule.DEFAULT))
+        assertThat(Conformity.largestUncertainty(0.1, Double.POSITIVE_INFINITY, new Limits(null, null), Rule.DEFAULT))
                 .isPresent();
     }
 

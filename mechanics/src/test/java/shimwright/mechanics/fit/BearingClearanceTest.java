@@ -98,7 +98,7 @@ class BearingClearanceTest {
     }
 
     @Test
-    void cautionsAndDoubt() {
+    void cautionsAndUncertainty() {
         Answer tight = FitAnswers.answer(
                 BearingClearance.SHEET, FitAnswers.changed(BearingClearance.SHEET, "clearance", "0.002, 0.004 mm"));
         assertThat(tight.cautions()).anyMatch(c -> c.startsWith("Probably no clearance"));

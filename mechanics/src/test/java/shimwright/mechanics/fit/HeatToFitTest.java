@@ -40,7 +40,7 @@ class HeatToFitTest {
         assertThat(FitAnswers.refusalsOfChanged(HeatToFit.SHEET, flat(gear)))
                 .singleElement()
                 .asString()
-                .contains("no lawful heat gives 0.025 mm clearance under the ceiling of 150 °C")
+                .contains("no possible heat gives 0.025 mm clearance under the ceiling of 150 °C")
                 .contains("outer needs 225 °C")
                 .contains("Chill it further")
                 .contains("press it");
@@ -68,7 +68,7 @@ class HeatToFitTest {
     }
 
     @Test
-    void theMildestLawfulWayIsTakenAndTheLowestCeilingCounts() {
+    void theMildestPossibleWayIsTakenAndTheLowestCeilingCounts() {
         HeatToFit.Result easy = plan("cold", "liquid nitrogen");
         assertThat(easy.cold()).isEqualTo(Chilling.NONE);
         assertThat(easy.innerTemperature()).isEqualTo(293.15);
@@ -190,7 +190,7 @@ class HeatToFitTest {
     }
 
     @Test
-    void doubtGoesThroughAndNoneGivesNone() {
+    void uncertaintyGoesThroughAndNoneGivesNone() {
         Answer answer = FitAnswers.answer(
                 HeatToFit.SHEET, FitAnswers.changed(HeatToFit.SHEET, "interference", "0.015 ± 0.002 mm"));
         double rise = 0.002e-3 / (11.7e-6 * 0.030);

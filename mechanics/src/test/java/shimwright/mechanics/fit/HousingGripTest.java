@@ -157,7 +157,7 @@ class HousingGripTest {
     }
 
     @Test
-    void cautionsAndDoubt() {
+    void cautionsAndUncertainty() {
         Answer loose = FitAnswers.answer(
                 HousingGrip.SHEET,
                 FitAnswers.changed(

@@ -254,7 +254,7 @@ class InterferenceTest {
     }
 
     @Test
-    void doubtOfAReadingReachesTheTorqueAndNoneGivesNone() {
+    void uncertaintyOfAReadingReachesTheTorqueAndNoneGivesNone() {
         Answer answer = FitAnswers.answer(
                 Interference.SHEET,
                 FitAnswers.changed(Interference.SHEET, "bore", "35.000 mm", "diameter", "35.030 ± 0.003 mm"));

@@ -162,7 +162,7 @@ class LimitsAndFitsTest {
         SizeLimits inch = limitsOf("2 in", "s6");
         SizeLimits metric = limitsOf("50.8 mm", "s6");
         assertThat(inch.lower()).isEqualTo(metric.lower());
-        // A size without doubt gives limits without doubt (JCGM 100:2008 5.1.2).
+        // A size without uncertainty gives limits without uncertainty (JCGM 100:2008 5.1.2).
         assertThat(LimitsAndFits.SHEET
                         .answer(LimitsAndFits.SHEET.example(), UnitSystem.INCH)
                         .orElseThrow()

@@ -135,7 +135,7 @@ class TimeToGrabTest {
     }
 
     @Test
-    void doubtAndUnits() {
+    void uncertaintyAndUnits() {
         Answer sure = FitAnswers.answer(TimeToGrab.SHEET, FitAnswers.changed(TimeToGrab.SHEET, "start", "150 ± 0 °C"));
         assertThat(sure.budgets().values()).allMatch(budget -> budget.u() == 0);
         Answer doubted =

@@ -66,7 +66,7 @@ class AnySheetTest {
     }
 
     @TestFactory
-    Stream<DynamicTest> withoutDoubtInThereIsNoneOut() {
+    Stream<DynamicTest> withoutUncertaintyInThereIsNoneOut() {
         return NAMES.stream()
                 .map(name -> DynamicTest.dynamicTest(name, () -> {
                     Worksheet<?, ?> sheet = SheetCalls.sheet(name);

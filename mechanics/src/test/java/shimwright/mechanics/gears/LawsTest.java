@@ -345,7 +345,7 @@ class LawsTest {
     }
 
     @Property(tries = 50)
-    void doubtOfTheReadingIsPropagatedByItsFactor(
+    void uncertaintyOfTheReadingIsPropagatedByItsFactor(
             @ForAll @Scale(12) @DoubleRange(min = 0.5, max = 10) double micrometres) {
         Answer answer = SheetCalls.answer(
                 "over-pins",

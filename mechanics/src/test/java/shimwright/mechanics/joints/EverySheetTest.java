@@ -73,7 +73,7 @@ class EverySheetTest {
     /** Zero uncertainty in gives zero out; some uncertainty in gives some out. */
     @ParameterizedTest
     @MethodSource("sheets")
-    void zeroDoubtGivesZeroDoubt(Worksheet<?, ?> sheet) {
+    void zeroUncertaintyGivesZeroUncertainty(Worksheet<?, ?> sheet) {
         Map<String, String> none = new LinkedHashMap<>();
         Map<String, String> some = new LinkedHashMap<>();
         for (SheetField field : sheet.inputs()) {

@@ -69,7 +69,7 @@ class SealAndSpringLawsTest {
     }
 
     @Property(tries = 50)
-    void aLeakScalesWithTimeAndItsDoubtShrinks(@ForAll @DoubleRange(min = 100, max = 5000) double time) {
+    void aLeakScalesWithTimeAndItsUncertaintyShrinks(@ForAll @DoubleRange(min = 100, max = 5000) double time) {
         Answer one = answer("leak-test", AIR, 19.5, 20.0, time);
         Answer twice = answer("leak-test", AIR, 19.5, 20.0, 2 * time);
         assertThat(number(twice, "leak")).isCloseTo(number(one, "leak") / 2, DUST);

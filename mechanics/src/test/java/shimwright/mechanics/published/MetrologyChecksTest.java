@@ -35,6 +35,10 @@ class MetrologyChecksTest {
 
     @TestFactory
     Stream<DynamicTest> measuringAndDeciding() {
+        return checks().tests();
+    }
+
+    static PublishedChecks checks() {
         PublishedChecks checks = PublishedChecks.of("metrology");
         typeAAndB(checks);
         endGauge(checks);
@@ -47,8 +51,7 @@ class MetrologyChecksTest {
         StatisticsBindings.loops(checks);
         StatisticsBindings.charts(checks);
         StatisticsBindings.lives(checks);
-        return checks.listed("LRN-03", "its data stand in a row LRN-01 that the file does not hold")
-                .tests();
+        return checks.listed("LRN-03", "its data stand in a row LRN-01 that the file does not hold");
     }
 
     private static void typeAAndB(PublishedChecks checks) {
@@ -70,7 +73,7 @@ class MetrologyChecksTest {
                                 Statistics.deviation(r.numbers("t")),
                                 r.numbers("t").size()))
                 .bind("GUM-A04", r -> Uncertainties.ofMean(r.number("s_pooled"), (int) r.number("readings now")))
-                .bind("GUM-A0[567]", r -> 100 * Statistics.relativeDoubtOfDeviation((int) r.number("n")))
+                .bind("GUM-A0[567]", r -> 100 * Statistics.relativeUncertaintyOfDeviation((int) r.number("n")))
                 .bind("GUM-T10", r -> Student.quantile(r.number("p_one_sided"), r.number("nu")))
                 .bind("GUM-T.*", r -> Student.coverageFactor(r.number("p"), r.number("nu")))
                 .bind("MC-05", r -> Math.sqrt(sds(r).map(s -> s * s).sum()))
@@ -147,7 +150,7 @@ class MetrologyChecksTest {
                                         Contribution.of("1", r.number("u1"), r.number("nu1")),
                                         Contribution.of("2", r.number("u2"), r.number("nu2")),
                                         Contribution.of("3", r.number("u3"), r.number("nu3")))))
-                .bind("GUM-H103", r -> Uncertainties.degreesOfFreedom(r.number("relative doubt")))
+                .bind("GUM-H103", r -> Uncertainties.degreesOfFreedom(r.number("relative uncertainty")))
                 .bind("GUM-H105", r -> {
                     double c = r.number("L") * r.number("theta");
                     return Contribution.of("expansion", r.number("u(delta alpha)"), c, INF)

@@ -50,8 +50,8 @@ final class RandomInputs {
 
     private static String quantity(SheetField field, Random random) {
         double value = number(field.range(), random, 1e3);
-        String doubt = random.nextInt(6) == 0 ? " ± " + Math.abs(value) * random.nextDouble() * 0.1 : "";
-        return value + doubt + " " + field.kind().siSymbol();
+        String uncertainty = random.nextInt(6) == 0 ? " ± " + Math.abs(value) * random.nextDouble() * 0.1 : "";
+        return value + uncertainty + " " + field.kind().siSymbol();
     }
 
     private static double number(Range range, Random random, double openEnd) {

@@ -25,9 +25,9 @@ class UnitsTest {
         return Registry.all().stream().map(sheet -> DynamicTest.dynamicTest(sheet.name(), () -> same(sheet)));
     }
 
-    /** Every number of the example given as ± 0: the answer is the same and nothing is in doubt. */
+    /** Every number of the example given as ± 0: the answer is the same and nothing is uncertain. */
     @TestFactory
-    Stream<DynamicTest> noDoubtInIsNoDoubtOut() {
+    Stream<DynamicTest> noUncertaintyInIsNoUncertaintyOut() {
         return Registry.all().stream()
                 .map(sheet -> DynamicTest.dynamicTest(sheet.name(), () -> {
                     Object read = sheet.read(sheet.example(), UnitSystem.METRIC)

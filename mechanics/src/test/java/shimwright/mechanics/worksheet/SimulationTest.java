@@ -68,7 +68,7 @@ class SimulationTest {
 
     /** JCGM 100:2008 4.3.7, 4.3.9, 6.2.1, H.1.3.4. */
     @Test
-    void wordsBehindTheDoubtSayWhatItIs() {
+    void wordsBehindTheUncertaintySayWhatItIs() {
         assertThat(u(ask("1 ± 0.2 mm k=2", "2"), "sum")).isCloseTo(1e-4, within(1e-12));
         assertThat(u(ask("1 mm ± 0.3 mm rectangular", "2"), "sum")).isCloseTo(3e-4 / Math.sqrt(3), within(1e-12));
         assertThat(u(ask("(1 ± 0.3) mm triangular", "2"), "sum")).isCloseTo(3e-4 / Math.sqrt(6), within(1e-12));
@@ -110,9 +110,11 @@ class SimulationTest {
     /** One gauge's error cancels in a difference and doubles in a sum (JCGM 100:2008 5.2.2 with r = 1). */
     @Test
     void aSharedInfluenceCancelsOrAdds() {
-        String doubt = " ± 0.003 mm ± 0.01 mm shared=DM";
+        String uncertainty = " ± 0.003 mm ± 0.01 mm shared=DM";
         Answer answer = SHEET.answer(
-                        Map.of("one", "25" + doubt, "two", "12" + doubt), UnitSystem.METRIC, Sampling.of(20_000, 3))
+                        Map.of("one", "25" + uncertainty, "two", "12" + uncertainty),
+                        UnitSystem.METRIC,
+                        Sampling.of(20_000, 3))
                 .orElseThrow();
         assertThat(u(answer, "difference")).isCloseTo(3e-6 * Math.sqrt(2), within(1e-12));
         assertThat(u(answer, "sum")).isCloseTo(Math.hypot(3e-6 * Math.sqrt(2), 2e-5), within(1e-12));

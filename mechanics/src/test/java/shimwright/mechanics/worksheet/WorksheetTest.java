@@ -184,18 +184,18 @@ class WorksheetTest {
     }
 
     @Test
-    void anyInputMayCarryDoubtAndTheSheetReturnsABudget() {
+    void anyInputMayCarryUncertaintyAndTheSheetReturnsABudget() {
         Answer answer = SHEET.answer(
                         Map.of("pull", "100 ± 3 N", "lever.arm", "0.5 ± 0.02 m", "limit", "51 N·m"), UnitSystem.METRIC)
                 .orElseThrow();
-        // product rule: relative doubts 3 % and 4 % give 5 % (JCGM 100:2008 5.1.6)
+        // product rule: relative uncertainties 3 % and 4 % give 5 % (JCGM 100:2008 5.1.6)
         Budget budget = budget(answer, "torque");
         assertThat(budget.u()).isCloseTo(2.5, within(1e-9));
         assertThat(budget.contributions()).extracting("name").containsExactly("lever.arm", "pull");
         assertThat(budget.contributions().get(0).share()).isCloseTo(0.64, within(1e-9));
-        assertThat(answer.text()).contains("torque at the nut: 50.0 ± 2.5 N·m", "64 % of the doubt");
+        assertThat(answer.text()).contains("torque at the nut: 50.0 ± 2.5 N·m", "64 % of the uncertainty");
         assertThat(answer.cautions())
-                .contains("Within the doubt of pull, over the limit may be \"yes\" instead of \"no\".");
+                .contains("Within the uncertainty of pull, over the limit may be \"yes\" instead of \"no\".");
         Answer list = SHEET.answer(
                         Map.of("pull", "1", "lever.arm", "1", "rings", "a: 1 ± 0.003; b: 2 ± 0.004"), UnitSystem.METRIC)
                 .orElseThrow();
@@ -203,7 +203,7 @@ class WorksheetTest {
     }
 
     @Test
-    void aDoubtThatLeavesTheRangeIsTakenOneSided() {
+    void aUncertaintyThatLeavesTheRangeIsTakenOneSided() {
         Answer answer = SHEET.answer(Map.of("pull", "0 ± 3 N", "lever.arm", "0.5 m"), UnitSystem.METRIC)
                 .orElseThrow();
         assertThat(budget(answer, "torque").u()).isCloseTo(1.5, within(1e-9));

@@ -114,11 +114,6 @@ public final class ClearanceActs {
         }
     }
 
-    /** How many numbers one round has. */
-    public static int numbers(Clearance clearance) {
-        return clearance.method() == Method.FEELER ? 2 : clearance.indicators();
-    }
-
     /** What the i-th number of a round is called, from 1. */
     public static String label(Clearance clearance, int i) {
         return switch (clearance.method()) {
@@ -126,6 +121,7 @@ public final class ClearanceActs {
             case SERIES -> "reading";
             case PLACES -> "place " + i;
             case FEELER -> i == 1 ? "thickest feeler that enters" : "thinnest that does not enter";
+            case DIFFERENCE -> clearance.difference().get(i - 1).name();
         };
     }
 
@@ -138,6 +134,9 @@ public final class ClearanceActs {
             @ActInput("reading") String phase,
             @ActInput("gauge") String gauge,
 
+            @ActInput("gauge of the second length, where two are read")
+            String second,
+
             @ActInput(value = "readings", missing = "Type what the gauge shows")
             List<String> v)
             implements Act.OfJob {
@@ -145,42 +144,45 @@ public final class ClearanceActs {
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
             return session(bench, clearance, session -> {
                 Clearance of = session.clearance();
-                int wanted = numbers(of);
-                if (v.size() > wanted) {
+                if (v.size() > of.numbers()) {
                     return Outcome.refused(new Refusal(
                             "v",
                             of.name(),
-                            v.size() + " numbers typed, a round has " + wanted,
+                            v.size() + " numbers typed, a round has " + of.numbers(),
                             "Type one round at a time"));
                 }
-                Shop.Gauge used = gauge.isBlank()
-                        ? session.gauge()
-                        : bench.shop().inUse(gauge).orElse(null);
-                double reach = used == null ? 1 : used.range();
-                Range range = new Range(of.method() == Method.SERIES ? -reach : 0, reach);
+                Phase at = ClearanceActs.phase(phase, session);
+                List<String> gauges = gauges(session, at);
                 List<Outcome<Double>> read = new ArrayList<>();
-                for (int i = 1; i <= wanted; i++) {
+                for (int i = 1; i <= of.numbers(); i++) {
+                    String with = gauges.get(Math.min(i, gauges.size()) - 1);
+                    double reach =
+                            bench.shop().inUse(with).map(Shop.Gauge::range).orElse(1.0);
                     read.add(Quantities.parse(
                                     i <= v.size() ? v.get(i - 1) : "",
                                     Kind.LENGTH,
                                     around.units().display(Kind.LENGTH).unit(),
                                     "",
-                                    range)
+                                    new Range(of.method() == Method.SERIES ? -reach : 0, reach))
                             .placed("v[" + (i - 1) + "]", label(of, i))
                             .map(ParsedQuantity::si));
                 }
-                String named = used == null ? gauge : used.id();
-                Phase at = ClearanceActs.phase(phase, session);
                 return Outcome.all(read)
-                        .flatMap(si -> Decisions.round(
-                                session,
-                                at,
-                                named.isBlank() ? of.gauge(at) : named,
-                                bench.shop(),
-                                si,
-                                String.join(" | ", v)))
+                        .flatMap(si -> Decisions.round(session, at, gauges, bench.shop(), si, String.join(" | ", v)))
                         .flatMap(round -> IntakeActs.kept(bench, round, "Kept"));
             });
+        }
+
+        /** The gauges that were in the hand: those said, else those at hand, else those that the file names. */
+        private List<String> gauges(Session session, Phase at) {
+            List<String> said = List.of(gauge, second);
+            List<String> gauges = new ArrayList<>();
+            List<String> named = session.clearance().gauges(at);
+            for (int i = 0; i < named.size(); i++) {
+                Shop.Gauge hand = i < session.inHand().size() ? session.inHand().get(i) : null;
+                gauges.add(!said.get(i).isBlank() ? said.get(i) : hand == null ? named.get(i) : hand.id());
+            }
+            return gauges;
         }
     }
 

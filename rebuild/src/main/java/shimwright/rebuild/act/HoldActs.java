@@ -46,7 +46,10 @@ public final class HoldActs {
                     h -> h.checks().stream().filter(c -> c.id().equals(check)).findFirst());
             if (point.isEmpty() || found.isEmpty()) {
                 return Outcome.refused(new Refusal(
-                        "check", "hold point " + hold, "it has no check " + check, "Go back to the build page"));
+                        point.isEmpty() ? "hold" : "check",
+                        "hold point " + hold,
+                        point.isEmpty() ? "this unit has no such hold point" : "it has no check " + check,
+                        "Go back to the build page"));
             }
             return (found.get().kind() == CheckKind.NONE ? attested(found.get()) : measured(bench, found.get(), around))
                     .map(read -> new Entry.CheckRead(
@@ -85,9 +88,8 @@ public final class HoldActs {
         private Outcome<Entry.CheckRead> measured(Workbench bench, Check of, ActContext around) {
             Kind kind = of.kind().quantity();
             return TypedReadings.parse(values, kind, of.bareUnit(), of.what())
-                    .map(read -> TypedReadings.read(read, gauge, of.gauge(), around)
-                            .after(bench.job(), of)
-                            .confirmedBecause(confirmed))
+                    .flatMap(read -> TypedReadings.read(read, gauge, of.gauge(), around))
+                    .map(read -> read.after(bench.job(), of).confirmedBecause(confirmed))
                     .flatMap(read -> Checks.judge(of, read, around.units())
                             .map(judged -> new Entry.CheckRead(
                                     step,

@@ -1,14 +1,17 @@
 package shimwright.rebuild.act;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.unit.model.WearLimit;
 import shimwright.rebuild.unit.model.WearLimit.Direction;
 import shimwright.rebuild.workbench.PinnedUnit;
@@ -155,8 +158,8 @@ public final class IntakeActs {
             Kind kind = wear.kind().quantity();
             String place = wear.id() + " " + wear.what();
             return TypedReadings.parse(values, kind, wear.bareUnit(), place)
-                    .map(read -> TypedReadings.read(read, gauge, wear.gauge(), around)
-                            .confirmedBecause(confirmed))
+                    .flatMap(read -> TypedReadings.read(read, gauge, wear.gauge(), around))
+                    .map(read -> read.confirmedBecause(confirmed))
                     .flatMap(read -> WearJudgement.of(wear, read, around.units())
                             .map(judged -> new Entry.Found(
                                     wear.id(),
@@ -268,10 +271,31 @@ public final class IntakeActs {
             implements Act.OfJob {
         @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
-            boolean round = bench.job().entries().stream()
-                    .anyMatch(kept -> kept.draft().id().equals(struck) && kept.body() instanceof Entry.RoundRead);
-            Entry.OfJob entry = round ? new Entry.RoundStruck(struck, reason) : new Entry.EntryStruck(struck, reason);
-            return kept(bench, entry, "Struck; it stays in the record");
+            List<LogEntry> entries = bench.job().entries();
+            int at = IntStream.range(0, entries.size())
+                    .filter(i -> entries.get(i).draft().id().equals(struck))
+                    .findFirst()
+                    .orElse(-1);
+            List<Entry> strikes = new ArrayList<>();
+            boolean round = at >= 0 && entries.get(at).body() instanceof Entry.RoundRead;
+            strikes.add(round ? new Entry.RoundStruck(struck, reason) : new Entry.EntryStruck(struck, reason));
+            // what was said of clocks in the same act goes with the step
+            String step = at < 0 ? "" : step(entries.get(at).body());
+            while (!step.isEmpty() && --at >= 0 && overruled(entries.get(at), step)) {
+                strikes.add(new Entry.EntryStruck(entries.get(at).draft().id(), reason));
+            }
+            return Outcome.ok(new ActResult(bench.job().id(), strikes, "Struck; it stays in the record"));
+        }
+
+        private static String step(Entry entry) {
+            return entry instanceof Entry.StepDone done
+                    ? done.step()
+                    : entry instanceof Entry.StepJumped jumped ? jumped.step() : "";
+        }
+
+        private static boolean overruled(LogEntry kept, String step) {
+            return kept.body() instanceof Entry.TimeOverruled clock
+                    && clock.step().equals(step);
         }
     }
 }

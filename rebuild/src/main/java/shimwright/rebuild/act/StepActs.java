@@ -244,7 +244,7 @@ public final class StepActs {
         }
     }
 
-    /** One side of a choice between lawful orders is taken. */
+    /** One side of a choice between possible orders is taken. */
     @MakesEntries(Entry.ChoiceTaken.class)
     public record TakeSide(
             @ActInput(value = "choice", missing = "Go back to the plan")

@@ -17,6 +17,7 @@ import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Entry.RoundRead;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.LogEntry;
+import shimwright.rebuild.job.Mistakes;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Position;
 import shimwright.rebuild.unit.model.Clearance.Sense;
@@ -72,14 +73,18 @@ public record BacklashSlope(
         String say = believed
                 ? "The backlash answered to the change of the pack within " + percent + " of the theory."
                 : "The backlash answered " + percent + (ratio > 1 ? " more" : " less")
-                        + " than the theory asks: look for the odd place and read both again.";
+                        + " than the theory asks: look for the outlier and read both again.";
         return new BacklashSlope(
                 before, after, expected, ratio, believed, say, w.worked(say).working());
     }
 
     private static List<Series> series(Job job, Clearance clearance, Set<String> undone) {
         List<Series> all = new ArrayList<>();
-        for (LogEntry kept : job.entries()) {
+        Set<String> mistakes = Mistakes.of(job.entries());
+        List<LogEntry> counting = job.entries().stream()
+                .filter(kept -> !mistakes.contains(kept.draft().id()))
+                .toList();
+        for (LogEntry kept : counting) {
             if (kept.body() instanceof Entry.PackIn in
                     && in.clearance().equals(clearance.id())
                     && in.phase() == Phase.TRIAL
@@ -91,8 +96,6 @@ public record BacklashSlope(
                     && !all.isEmpty()) {
                 all.get(all.size() - 1).rounds().put(kept.draft().id(), round);
             } else if (kept.body() instanceof Entry.RoundStruck struck) {
-                all.forEach(series -> series.rounds().remove(struck.entry()));
-            } else if (kept.body() instanceof Entry.EntryStruck struck) {
                 all.forEach(series -> series.rounds().remove(struck.entry()));
             } else if (kept.body() instanceof Entry.StepUndone step && undone.contains(step.step())) {
                 Series pack = all.isEmpty() ? null : all.get(all.size() - 1);
@@ -115,8 +118,7 @@ public record BacklashSlope(
     private static double mean(Series series, Clearance clearance) {
         List<RoundRead> rounds = List.copyOf(series.rounds().values());
         List<RoundRead> last = rounds.subList(Math.max(0, rounds.size() - clearance.rounds()), rounds.size());
-        List<Double> means =
-                last.stream().map(round -> Statistics.mean(round.values())).toList();
-        return Statistics.mean(means) * clearance.readingFactor() + clearance.readingOffset();
+        return Statistics.mean(
+                last.stream().map(round -> clearance.value(round.values())).toList());
     }
 }

@@ -3,6 +3,7 @@ package shimwright.rebuild.clearance;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -185,36 +186,50 @@ public final class Decisions {
      * The entry for one round of readings, with the gauge that was in the hand.
      *
      * @param phase which reading
-     * @param gauge id of the gauge
+     * @param gauges id of the gauge, of a difference one for each length
      * @param values as read, m
      * @param typed as typed
      * @return refused with a gauge that the shop has not or that is too coarse for these limits, with other than the numbers
-     *     that one round has, or with a number beyond the range of the gauge
+     *     that one round has, or with a number beyond the range of its gauge
      */
     public static Outcome<RoundRead> round(
-            Session session, Phase phase, String gauge, Shop shop, List<Double> values, String typed) {
+            Session session, Phase phase, List<String> gauges, Shop shop, List<Double> values, String typed) {
         Clearance clearance = session.clearance();
-        Optional<Gauge> found = shop.inUse(gauge);
-        if (found.isEmpty()) {
-            return Outcome.refused(List.of(GaugeChoice.unknown(gauge)));
-        }
         List<Refusal> faults = new ArrayList<>();
-        GaugeChoice.tooCoarse(clearance, found.get())
-                .ifPresent(fact -> faults.add(new Refusal(
-                        "gauge", "gauge " + gauge, fact.substring(0, fact.indexOf(". Take")), "Take a finer gauge")));
-        int wanted = clearance.method() == Method.FEELER ? 2 : clearance.indicators();
-        if (values.size() != wanted) {
-            faults.add(new Refusal(
-                    "v", "round", values.size() + " of " + wanted + " numbers", "Read every one of them once"));
+        List<Gauge> used = new ArrayList<>();
+        for (String gauge : gauges) {
+            shop.inUse(gauge).ifPresentOrElse(used::add, () -> faults.add(GaugeChoice.unknown(gauge)));
         }
-        double reach = found.get().range();
-        boolean low = clearance.method() != Method.SERIES && values.stream().anyMatch(v -> v < 0);
-        if (low || values.stream().anyMatch(v -> Math.abs(v) > reach)) {
+        if (gauges.size() != clearance.gauges(phase).size()) {
+            faults.add(
+                    new Refusal("gauge", "gauge", "it is not said with which gauge each length was read", "Name both"));
+        }
+        if (!faults.isEmpty()) {
+            return Outcome.refused(faults);
+        }
+        GaugeChoice.tooCoarse(clearance, GaugeChoice.together(used))
+                .ifPresent(fact -> faults.add(new Refusal(
+                        "gauge",
+                        "gauge " + String.join(" and ", gauges),
+                        fact.substring(0, fact.indexOf(". Take")),
+                        "Take a finer gauge")));
+        if (values.size() != clearance.numbers()) {
             faults.add(new Refusal(
                     "v",
                     "round",
-                    "a reading lies outside what gauge " + gauge + " can show",
-                    "Look at the comma, or take another gauge"));
+                    values.size() + " of " + clearance.numbers() + " numbers",
+                    "Read every one of them once"));
+        }
+        for (int i = 0; i < values.size(); i++) {
+            Gauge gauge = used.get(Math.min(i, used.size() - 1));
+            boolean low = clearance.method() != Method.SERIES && values.get(i) < 0;
+            if (low || Math.abs(values.get(i)) > gauge.range()) {
+                faults.add(new Refusal(
+                        "v",
+                        "round",
+                        "a reading lies outside what gauge " + gauge.id() + " can show",
+                        "Look at the comma, or take another gauge"));
+            }
         }
         if (clearance.method() == Method.FEELER && values.size() == 2 && values.get(0) > values.get(1)) {
             faults.add(new Refusal(
@@ -224,8 +239,14 @@ public final class Decisions {
                     "Type the one that enters first"));
         }
         return faults.isEmpty()
-                ? Outcome.ok(new RoundRead(clearance.id(), phase, gauge, values, typed))
-                : Outcome.refused(faults);
+                ? Outcome.ok(new RoundRead(
+                        clearance.id(),
+                        phase,
+                        String.join(" and ", new LinkedHashSet<>(gauges)),
+                        values,
+                        typed,
+                        used.stream().map(GaugeChoice::then).toList()))
+                : Outcome.refused(faults.stream().distinct().toList());
     }
 
     private static Outcome<PackChosen> chosen(
@@ -268,8 +289,8 @@ public final class Decisions {
      * The entry that accepts the clearance.
      *
      * @param session the session; its last reading must have settled
-     * @param because why, where it is not proven in or differs from the prediction; may be empty otherwise
-     * @return refused without a settled reading, or with doubt and without a reason
+     * @param because why, where it is not proven within limits or differs from the prediction; may be empty otherwise
+     * @return refused without a settled reading, or unproven and without a reason
      */
     public static Outcome<ClearanceAccepted> accept(Session session, String because) {
         Closing closing = session.closing();
@@ -280,8 +301,8 @@ public final class Decisions {
             return Outcome.refused(
                     Refusal.at(session.clearance().name(), "there is no settled reading to accept", more));
         }
-        boolean doubt = closing.verdict() != Verdict.IN || !closing.finding().isBlank();
-        if (doubt && because.isBlank()) {
+        boolean unproven = closing.verdict() != Verdict.IN || !closing.finding().isBlank();
+        if (unproven && because.isBlank()) {
             return Outcome.refused(new Refusal(
                     "because",
                     session.clearance().name(),
@@ -298,7 +319,7 @@ public final class Decisions {
                 closing.verdict(),
                 closing.predicted(),
                 closing.finding(),
-                doubt ? because : "",
+                unproven ? because : "",
                 closing.working(),
                 new Basis(
                                 clearance.lower(),

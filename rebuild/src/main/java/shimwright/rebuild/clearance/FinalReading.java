@@ -30,7 +30,7 @@ final class FinalReading {
         working.include(new Worked<>(measured, measured.working(), measured.cautions()));
         double probability = working.line(
                 "probability within limits",
-                "share of its doubt between the limits",
+                "share of its uncertainty between the limits",
                 Conformity.probability(measured.value(), measured.u(), measured.nu(), limits),
                 Kind.NUMBER,
                 "JCGM 106:2012 7.4");
@@ -74,8 +74,8 @@ final class FinalReading {
             return "";
         }
         return difference > 0
-                ? "More play than predicted, beyond the doubt of both readings: a piece left out or swapped, or the trial was read before it had seated."
-                : "Less play than predicted, beyond the doubt of both readings: not seated, a burr, dirt between the pieces, or a wrong piece.";
+                ? "More play than predicted, beyond the uncertainty of both readings: a piece left out or swapped, or the trial was read before it had seated."
+                : "Less play than predicted, beyond the uncertainty of both readings: not seated, a burr, dirt between the pieces, or a wrong piece.";
     }
 
     private static String advice(Verdict verdict, String finding, boolean foretold) {
@@ -83,10 +83,10 @@ final class FinalReading {
             return "Not what was predicted. Find out why before anything is closed.";
         }
         return switch (verdict) {
-            case IN -> foretold ? "In, and as predicted. Accept it." : "In. Accept it.";
+            case IN -> foretold ? "Within limits, and as predicted. Accept it." : "Within limits. Accept it.";
             case OUT -> "Out. Do not close on it: look at the seat and the pieces, then choose again.";
             case NOT_PROVEN ->
-                "Inside by the number, but the doubt reaches over the limit. Read more rounds, or take a finer gauge.";
+                "Inside by the number, but the uncertainty reaches over the limit. Read more rounds, or take a finer gauge.";
         };
     }
 }

@@ -9,8 +9,8 @@ import shimwright.rebuild.clearance.Session.Closing;
 import shimwright.rebuild.clearance.Session.Forecast;
 import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.job.Entry.PieceIn;
-import shimwright.rebuild.job.Shop.Gauge;
 import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 /** The one sentence that says what to do next. */
 final class Instruction {
@@ -19,7 +19,8 @@ final class Instruction {
     /** What a sentence is made from. */
     record Facts(
             Clearance clearance,
-            @Nullable Gauge gauge,
+            Phase phase,
+            boolean noGauge,
             Reading trial,
             Reading judged,
             @Nullable Advice advice,
@@ -30,9 +31,10 @@ final class Instruction {
 
     static String say(Stage stage, Facts f) {
         boolean reads = stage != Stage.DONE && stage != Stage.PROVED_OTHERWISE;
-        if (f.gauge() == null && reads) {
+        if (f.noGauge() && reads) {
             return "The shop has no gauge that can prove this clearance, such as "
-                    + f.clearance().gauge() + ": enter one with its step and error limit before you read.";
+                    + String.join(" and ", new java.util.TreeSet<>(f.clearance().gauges(f.phase())))
+                    + ": enter one with its step and error limit before you read.";
         }
         return switch (stage) {
             case TRIAL_PACK ->

@@ -129,7 +129,7 @@ final class PackAdviser {
                 known.u(),
                 known.nu(),
                 from.thickness(own.id()),
-                from.thicknessDoubt(own.id()),
+                from.thicknessUncertainty(own.id()),
                 own.effect(),
                 clearance.lower(),
                 clearance.upper(),
@@ -175,7 +175,7 @@ final class PackAdviser {
                 advice.u(),
                 nu,
                 trial.thickness(own.id()),
-                trial.thicknessDoubt(own.id()),
+                trial.thicknessUncertainty(own.id()),
                 own.effect(),
                 clearance.lower(),
                 clearance.upper(),
@@ -214,7 +214,7 @@ final class PackAdviser {
         double u = working.line(
                 "u",
                 "√(u measured² + effect² × (u pack² + u trial²))",
-                Math.hypot(advice.u(), own.effect() * Math.hypot(uPack, trial.thicknessDoubt(own.id()))),
+                Math.hypot(advice.u(), own.effect() * Math.hypot(uPack, trial.thicknessUncertainty(own.id()))),
                 Kind.LENGTH,
                 "JCGM 100:2008 5.1.2");
         double freedom = Double.isInfinite(nu) ? nu : nu * Math.pow(u / advice.u(), 4);

@@ -39,8 +39,8 @@ public record Reading(
      * @param used how many rounds were used
      * @param more how many more rounds are wanted, 0 when enough
      * @param tilt difference between the two indicators, m; 0 with one
-     * @param odd numbers of odd rounds or places, from 1
-     * @param budget where the doubt comes from
+     * @param outliers numbers of rounds or places that are outliers, from 1
+     * @param budget where the uncertainty comes from
      * @param advice one sentence: what to do
      * @param working the lines of the calculation
      * @param cautions to be read with the result
@@ -54,7 +54,7 @@ public record Reading(
             int used,
             int more,
             double tilt,
-            List<Integer> odd,
+            List<Integer> outliers,
             Budget budget,
             String advice,
             List<Line> working,
@@ -78,7 +78,7 @@ public record Reading(
     }
 
     /** Standard uncertainty of that thickness, pieces measured independently, m. */
-    public double thicknessDoubt(String position) {
+    public double thicknessUncertainty(String position) {
         return Math.sqrt(pack.getOrDefault(position, List.of()).stream()
                 .mapToDouble(piece -> piece.u() * piece.u())
                 .sum());

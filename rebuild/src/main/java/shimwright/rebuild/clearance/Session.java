@@ -22,7 +22,7 @@ import shimwright.rebuild.unit.model.Step.Phase;
  * the readings.
  *
  * @param clearance what is set
- * @param gauge the gauge in hand; null where the shop has none that will do
+ * @param inHand the gauge in hand, of a difference one for each length; empty where the shop has none that will do
  * @param gauges gauges of the shop that can prove it, the one that the unit file names first
  * @param stage where the conversation stands
  * @param say one sentence: what to do next
@@ -33,7 +33,7 @@ import shimwright.rebuild.unit.model.Step.Phase;
  */
 public record Session(
         Clearance clearance,
-        @Nullable Gauge gauge,
+        List<Gauge> inHand,
         List<Gauge> gauges,
         Stage stage,
         String say,
@@ -182,7 +182,7 @@ public record Session(
      * @param predicted what the chosen pack was to leave, m; NaN-free: equals value where nothing was predicted
      * @param difference value less predicted, m
      * @param jointU standard uncertainty of the difference, m
-     * @param finding a sentence where the difference is beyond its doubt, else empty
+     * @param finding a sentence where the difference is beyond its uncertainty, else empty
      * @param hot the clearance at working heat, m
      * @param advice what to do
      * @param working the lines of the calculation
@@ -202,6 +202,11 @@ public record Session(
             double hot,
             String advice,
             List<Line> working) {}
+
+    /** The gauge in hand; null where the shop has none that will do. */
+    public @Nullable Gauge gauge() {
+        return inHand.isEmpty() ? null : inHand.get(0);
+    }
 
     /** The reading that is being taken now. */
     public Reading current() {

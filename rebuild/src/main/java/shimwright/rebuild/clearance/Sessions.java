@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import shimwright.mechanics.conformity.Verdict;
 import shimwright.rebuild.clearance.FinalReading.Foretold;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Closing;
@@ -26,6 +27,7 @@ import shimwright.rebuild.unit.model.Clearance.Position;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType;
 import shimwright.rebuild.unit.model.UnitType.CheckKind;
 
 /** The session of a clearance, made from the log. */
@@ -100,7 +102,7 @@ public final class Sessions {
         List<PieceIn> tryFirst = stage == Stage.LAST_PACK ? FirstTrialPiece.of(unit, clearance, job, shop) : List.of();
         Session bare = new Session(
                 clearance,
-                null,
+                List.of(),
                 List.of(),
                 stage,
                 "",
@@ -119,12 +121,13 @@ public final class Sessions {
     /** The session with its gauge, what a change of it brings, and its sentence. */
     private Session said(Session s, Reading judged) {
         Reading current = s.current();
-        var gauge = GaugeChoice.inHand(clearance, current.phase(), current.rounds(), shop);
+        List<Shop.Gauge> inHand = GaugeChoice.inHand(clearance, current.phase(), current.rounds(), shop);
         String say = Instruction.say(
                 s.stage(),
                 new Instruction.Facts(
                         clearance,
-                        gauge,
+                        current.phase(),
+                        inHand.isEmpty(),
                         s.trial(),
                         judged,
                         s.advice(),
@@ -136,7 +139,7 @@ public final class Sessions {
                 s.advice(), s.chosen(), s.forecast(), PackChange.of(unit, job, order, clearance, current));
         return new Session(
                 clearance,
-                gauge,
+                inHand,
                 GaugeChoice.fit(clearance, current.phase(), shop),
                 s.stage(),
                 say,
@@ -261,8 +264,9 @@ public final class Sessions {
     }
 
     /**
-     * True where a clearance without a final reading is proved by turning torque: a step is done whose hold point reads a
-     * torque and, when that is wrong, opens the step that fits the shim; and the pack was not changed after it.
+     * True where a clearance without a final reading is proved by turning torque: a step is done whose hold point read a
+     * torque within its limits, or was passed with a reason, and opens the step that fits the shim when it is wrong; and the
+     * pack was not changed after it.
      */
     private boolean provedByTorque() {
         String item = clearance.positions().get(0).item();
@@ -275,9 +279,20 @@ public final class Sessions {
                 .reduce(0L, (a, b) -> b);
         return unit.type().holdPoints().stream()
                 .filter(hold -> hold.reopens().stream().anyMatch(fitting::contains))
-                .filter(hold -> hold.checks().stream().anyMatch(check -> check.kind() == CheckKind.TORQUE))
-                .flatMap(hold -> unit.stepsHolding(hold.id()).stream())
+                .flatMap(hold -> unit.stepsHolding(hold.id()).stream().filter(step -> tells(step, hold)))
                 .flatMap(step -> Optional.ofNullable(job.done().get(step.id())).stream())
                 .anyMatch(done -> done.number() > changed);
+    }
+
+    private boolean tells(Step step, UnitType.HoldPoint hold) {
+        List<UnitType.Check> torques = hold.checks().stream()
+                .filter(check -> check.kind() == CheckKind.TORQUE)
+                .toList();
+        boolean read = !torques.isEmpty()
+                && torques.stream()
+                        .allMatch(check -> job.check(step.id(), check.id())
+                                .filter(said -> said.what().verdict() == Verdict.IN)
+                                .isPresent());
+        return read || (!torques.isEmpty() && job.holdsOverruled().containsKey(step.id()));
     }
 }

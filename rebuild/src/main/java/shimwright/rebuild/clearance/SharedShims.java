@@ -169,8 +169,8 @@ public record SharedShims(
         double variance = measured.u() * measured.u();
         for (Position position : clearance.positions()) {
             value -= position.effect() * from.thickness(position.id());
-            double doubt = Math.pow(from.thicknessDoubt(position.id()), 2);
-            variance += position.effect() * position.effect() * doubt;
+            double uncertainty = Math.pow(from.thicknessUncertainty(position.id()), 2);
+            variance += position.effect() * position.effect() * uncertainty;
         }
         return Optional.of(new Drawer.Case.Need(
                 clearance.id(), value, Math.sqrt(variance), clearance.lower(), clearance.upper(), clearance.aim()));

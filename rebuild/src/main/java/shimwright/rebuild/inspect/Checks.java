@@ -23,7 +23,7 @@ import shimwright.rebuild.unit.model.UnitType.Check;
 /** Readings of a hold point against its limits. */
 public final class Checks {
     /** Said where no gauge is known, so that nobody takes a number for a proof. */
-    static final String DOUBT_NOT_KNOWN = " By number alone: no gauge is named, so its doubt is not known.";
+    static final String UNCERTAINTY_NOT_KNOWN = " By number alone: no gauge is named, so its uncertainty is not known.";
 
     private final Check check;
     private final GaugeReadings readings;
@@ -93,7 +93,7 @@ public final class Checks {
         String confirmed = readings.isConfirmed() ? " Confirmed as read: " + readings.confirmed() : "";
         return new Judged(
                 verdict,
-                say + (blind ? DOUBT_NOT_KNOWN : "") + confirmed,
+                say + (blind ? UNCERTAINTY_NOT_KNOWN : "") + confirmed,
                 working.worked("").working());
     }
 

@@ -18,7 +18,7 @@ import shimwright.rebuild.unit.model.UnitType.Check;
  * Readings of one check or wear limit as they were taken.
  *
  * @param values SI, in the order of the named pieces, all of one piece together and as many of each
- * @param gauge what they were read with; empty where nobody said, and then the doubt is not known
+ * @param gauge what they were read with; empty where nobody said, and then the uncertainty is not known
  * @param before for a limit relative to another check: the readings of that check, laid out in the same way
  * @param confirmed the reason for which readings of an unlikely size are right all the same; empty where nobody
  *     confirmed them

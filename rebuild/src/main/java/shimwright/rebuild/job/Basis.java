@@ -8,8 +8,8 @@ import java.util.Optional;
  * What a pack was chosen on or a clearance accepted on, kept in the entry: limits and rule can change in the unit file and in
  * the program afterwards, a record cannot. Lengths in m, signed as play.
  *
- * @param lower smallest lawful clearance at the time
- * @param upper largest lawful clearance at the time
+ * @param lower lower limit of the clearance at the time
+ * @param upper upper limit of the clearance at the time
  * @param aim value aimed at
  * @param nu effective degrees of freedom of the value; positive infinity where nothing limits them
  * @param hot the clearance at working heat

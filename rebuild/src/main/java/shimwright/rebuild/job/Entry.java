@@ -116,7 +116,7 @@ public sealed interface Entry {
         REPLACE
     }
 
-    /** A side of a choice between lawful orders was taken. */
+    /** A side of a choice between possible orders was taken. */
     record ChoiceTaken(String choice, String side, String reason) implements OfJob {}
 
     /**
@@ -236,8 +236,23 @@ public sealed interface Entry {
     /** One piece with the thickness it was measured at. */
     record PieceIn(String piece, double thickness, double u) {}
 
-    /** One round of readings of a clearance, one value per indicator (or one per place), as read, before any conversion. */
-    record RoundRead(String clearance, Phase phase, String gauge, List<Double> values, String typed) implements OfJob {}
+    /**
+     * One round of readings of a clearance, one value per indicator (or one per place), as read, before any conversion.
+     *
+     * @param readWith what the gauge could do when it was read, of each of the two lengths of a difference its own; empty in
+     *     entries of older programs
+     */
+    record RoundRead(
+            String clearance, Phase phase, String gauge, List<Double> values, String typed, List<GaugeThen> readWith)
+            implements OfJob {
+        /** As it was written before rounds kept what their gauge could do. */
+        public RoundRead(String clearance, Phase phase, String gauge, List<Double> values, String typed) {
+            this(clearance, phase, gauge, values, typed, List.of());
+        }
+    }
+
+    /** A gauge as it was when something was read with it; half-widths and standard deviation in m, see {@link GaugeAdded}. */
+    record GaugeThen(String gauge, String name, double step, double errorLimit, double retrace, double repeatability) {}
 
     /** A round that does not count any more, and why; it stays in the record. */
     record RoundStruck(String entry, String reason) implements OfJob {}
@@ -323,7 +338,7 @@ public sealed interface Entry {
         }
     }
 
-    /** A gauge is no longer used, and why; what was read with it keeps its doubt. */
+    /** A gauge is no longer used, and why; what was read with it keeps its uncertainty. */
     record GaugeRetired(String gauge, String reason) implements OfShop {}
 
     /** A piece was measured again: from now on it counts with this thickness; what it is in keeps the earlier one. */

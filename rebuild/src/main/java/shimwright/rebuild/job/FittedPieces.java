@@ -1,6 +1,5 @@
 package shimwright.rebuild.job;
 
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +26,7 @@ public final class FittedPieces {
      */
     public static Map<String, List<PieceIn>> before(Job job, long number) {
         Map<String, List<PieceIn>> in = new LinkedHashMap<>();
-        Set<String> mistakes = mistakes(job);
+        Set<String> mistakes = Mistakes.of(job.entries());
         for (LogEntry kept : job.entries()) {
             if (kept.number() >= number) {
                 break;
@@ -45,16 +44,5 @@ public final class FittedPieces {
             return Map.of(chosen.position(), chosen.pieces());
         }
         return entry instanceof Entry.PackIn in && in.phase() != Phase.TRIAL ? in.pieces() : Map.of();
-    }
-
-    /** Ids of the entries that were struck as mistakes. */
-    static Set<String> mistakes(Job job) {
-        Set<String> mistakes = new HashSet<>();
-        for (LogEntry kept : job.entries()) {
-            if (kept.body() instanceof Entry.EntryStruck struck) {
-                mistakes.add(struck.entry());
-            }
-        }
-        return mistakes;
     }
 }

@@ -74,12 +74,11 @@ public final class Fold {
         boolean again = false;
         for (LogEntry kept : more) {
             taken.add(kept);
-            if (kept.body() instanceof Entry.EntryStruck e) {
-                mistakes.add(e.entry());
-                again = true;
-            }
+            again |= kept.body() instanceof Entry.EntryStruck;
         }
         if (again) {
+            mistakes.clear();
+            mistakes.addAll(Mistakes.of(taken));
             clear();
             taken.forEach(this::takeOne);
         } else {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.plan.Order;
@@ -28,12 +29,37 @@ public final class Reopened {
     /**
      * Why an acceptance no longer stands.
      *
-     * @return empty where it stands
+     * @return empty where it stands, also where the unit has no such clearance any more since the job moved to another file
      */
     public static Optional<String> since(Job job, Unit unit, String clearance, Said<Entry.ClearanceAccepted> accepted) {
-        return last(job, unit, clearance, accepted.what().phase())
+        if (unit.type().clearances().stream().noneMatch(c -> c.id().equals(clearance))) {
+            return Optional.empty();
+        }
+        Stream<Change> etched = etched(job, unit, clearance).stream();
+        return Stream.concat(last(job, unit, clearance, accepted.what().phase()).stream(), etched)
                 .filter(change -> change.number() > accepted.number())
+                .findFirst()
                 .map(change -> change.what() + " after it was accepted");
+    }
+
+    /** The last time that the deviation etched on the part was read as another than before: it moves the limits. */
+    private static Optional<Change> etched(Job job, Unit unit, String clearance) {
+        String by = unit.clearance(clearance).etchedBy();
+        Set<String> mistakes = Mistakes.of(job.entries());
+        List<Double> before = List.of();
+        Change last = null;
+        for (LogEntry kept : job.entries()) {
+            if (!by.isEmpty()
+                    && !mistakes.contains(kept.draft().id())
+                    && kept.body() instanceof Entry.CheckRead read
+                    && by.equals(read.hold() + "/" + read.check())) {
+                last = read.values().equals(before)
+                        ? last
+                        : new Change(kept.number(), "the deviation etched on the part was read as another");
+                before = read.values();
+            }
+        }
+        return Optional.ofNullable(last);
     }
 
     /** The rounds that count for a clearance at one of its readings and still tell of what is in the unit. */
@@ -66,7 +92,7 @@ public final class Reopened {
     public static Map<Long, String> changes(Job job, Unit unit, String clearance, Phase phase) {
         Set<String> steps = leadingTo(job, unit, clearance, phase);
         Set<String> places = phase == Phase.TRIAL ? Set.of() : places(unit, clearance);
-        Set<String> mistakes = FittedPieces.mistakes(job);
+        Set<String> mistakes = Mistakes.of(job.entries());
         Map<String, Set<PieceIn>> in = new HashMap<>();
         Map<Long, String> changes = new LinkedHashMap<>();
         for (LogEntry kept : job.entries()) {

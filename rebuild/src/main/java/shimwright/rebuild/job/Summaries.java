@@ -3,8 +3,9 @@ package shimwright.rebuild.job;
 import java.util.List;
 
 /**
- * What was worked out from streams, kept so that a stream need not be read again to show its line in a list. All of it may
- * be lost at any time and is then worked out anew; nothing rests on it.
+ * What was worked out from streams, kept so that a stream need not be read again to know its line: how it is listed, and which
+ * pieces of the drawer are in it. All of it may be lost at any time and is then worked out anew; what is not as it was written
+ * counts as lost.
  */
 public interface Summaries {
     /**

@@ -7,15 +7,15 @@ import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.UnitType.Window;
 
 /**
- * A lawful order of the steps that are still to be done, and how good it is.
+ * A possible order of the steps that are still to be done, and how good it is.
  *
  * @param total steps of this unit with the choices taken
  * @param done how many of them are done
  * @param ahead the steps to do, in order
  * @param minutes time of the steps ahead, without turning over and waiting
  * @param cost what the order costs, by part, in seconds
- * @param bound seconds that the cost of no lawful order is below
- * @param proven true where no lawful order costs less
+ * @param bound seconds that the cost of no possible order is below
+ * @param proven true where no possible order costs less
  * @param because why each step ahead stands where it does, in the same order
  * @param broken steps done before what they had to wait for
  * @param late windows open now that no order can close in time any more
@@ -36,11 +36,6 @@ public record Plan(
     /** The step to do now; empty when all are done. */
     public Optional<Step> next() {
         return ahead.stream().findFirst();
-    }
-
-    /** Minutes at the bench, work, turning, walking and tools, with those that late finds cost on average; waiting left out. */
-    public double benchMinutes() {
-        return (cost.bench() + cost.risk()) / 60;
     }
 
     /** Minutes of everything that is priced: at the bench, late finds, and waiting at its price. */

@@ -11,20 +11,20 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.search.Search;
 import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.plan.search.SearchResult;
 import shimwright.rebuild.plan.search.Solution;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.HoldPoint;
 import shimwright.rebuild.unit.model.UnitType.Window;
 
 /**
- * The best lawful order of the steps ahead: of least working time, turning over, walking, laying out of tools, waiting and
+ * The best possible order of the steps ahead: of least working time, turning over, walking, laying out of tools, waiting and
  * risk of late finds together. Every plan is followed by the independent check before it is handed out. The same unit,
  * choices, steps done, budget and hint always give the same plan.
  */
@@ -90,7 +90,7 @@ public final class Planner {
      * shown while a better plan is looked for. A step that came back comes as soon as it can.
      *
      * @param before steps of the plan before, in order
-     * @return empty where no lawful order was found so, which does not say that there is none; its bound is a quick one
+     * @return empty where no possible order was found so, which does not say that there is none; its bound is a quick one
      */
     public static Optional<Plan> onward(Unit unit, Map<String, String> taken, BuildState present, List<String> before) {
         Order order = Order.of(unit, taken);
@@ -113,7 +113,7 @@ public final class Planner {
      * @param unit resolved unit
      * @param taken side by choice
      * @param done steps that stand done, in whatever order
-     * @return the refusals of {@link #lay(Unit, Map, Set)}; empty where a lawful order was found
+     * @return the refusals of {@link #lay(Unit, Map, Set)}; empty where a possible order was found
      */
     public static List<Refusal> hindrances(Unit unit, Map<String, String> taken, Set<String> done) {
         Order order = Order.of(unit, taken);
@@ -126,10 +126,10 @@ public final class Planner {
         // a window that is open and cannot be kept any more hinders no plan: the plan says that it is late
         SequencingProblem kept =
                 UnitProblem.of(unit, order, present, problem.start().open().keySet());
-        boolean lawful = Search.any(kept)
-                .filter(found -> Lawful.follow(kept, found).faults().isEmpty())
+        boolean possible = Search.any(kept)
+                .filter(found -> OrderVerifier.follow(kept, found).faults().isEmpty())
                 .isPresent();
-        return lawful ? List.of() : lay(unit, taken, done).refusals();
+        return possible ? List.of() : lay(unit, taken, done).refusals();
     }
 
     /** Open windows that may be the ones that can no longer be kept, few first: those that ran out, then one more, then all. */
@@ -170,9 +170,9 @@ public final class Planner {
             Solution answer,
             List<Window> late,
             boolean known) {
-        List<String> faults = Lawful.faults(problem, answer.order(), answer.cost());
+        List<String> faults = OrderVerifier.faults(problem, answer.order(), answer.cost());
         if (!faults.isEmpty()) {
-            throw new IllegalStateException("an unlawful plan was found: " + String.join("; ", faults));
+            throw new IllegalStateException("an impossible plan was found: " + String.join("; ", faults));
         }
         List<Step> ahead = answer.order().stream()
                 .map(id -> Objects.requireNonNull(order.steps().get(id)))

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.Cost;
 import shimwright.rebuild.plan.model.SequencingProblem;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.Window;
@@ -33,7 +33,7 @@ public final class StepSetUps {
         double told = 0;
         for (Step step : plan.ahead()) {
             sofar.add(step.id());
-            Cost cost = Lawful.follow(problem, sofar).cost();
+            Cost cost = OrderVerifier.follow(problem, sofar).cost();
             double all = cost.turning() + cost.walking() + cost.tools();
             ready.put(step.id(), Math.max(0, all - told));
             told = all;

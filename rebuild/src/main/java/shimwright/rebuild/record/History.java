@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -14,6 +15,7 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Mistakes;
 
 /**
  * Everything that was kept of a job, a line an entry, in order: what stands in no other part of the record is found here. The
@@ -24,31 +26,82 @@ public final class History {
 
     private History() {}
 
+    /** Parts of the work that a line can belong to, in the order of a rebuild. */
+    public enum Part {
+        COMING_IN,
+        INSPECTION,
+        BUILD,
+        CLEARANCES,
+        HANDING_BACK
+    }
+
     /**
      * One line.
      *
      * @param number within the job
+     * @param part of the work it belongs to
      * @param struck true where it does not count any more
      */
-    public record Line(long number, Instant at, String by, String words, boolean struck) {}
+    public record Line(long number, Instant at, String by, Part part, String words, boolean struck) {}
 
     /** All lines of a job. */
     public static List<Line> of(Job job) {
-        Set<String> mistakes = job.entries().stream()
-                .map(kept -> kept.body())
-                .filter(Entry.EntryStruck.class::isInstance)
-                .map(body -> ((Entry.EntryStruck) body).entry())
-                .collect(Collectors.toSet());
+        Set<String> mistakes = Mistakes.of(job.entries());
         return job.entries().stream()
                 .filter(kept -> kept.body() instanceof Entry.OfJob)
                 .map(kept -> new Line(
                         kept.streamNumber(),
                         kept.draft().at(),
                         kept.draft().by(),
+                        part((Entry.OfJob) kept.body()),
                         say((Entry.OfJob) kept.body()),
                         mistakes.contains(kept.draft().id())
                                 || job.struck().containsKey(kept.draft().id())))
                 .toList();
+    }
+
+    private static Part part(Entry.OfJob entry) {
+        if (entry instanceof Entry.JobOpened
+                || entry instanceof Entry.IntakeCorrected
+                || entry instanceof Entry.UnitMoved
+                || entry instanceof Entry.TakenOff) {
+            return Part.COMING_IN;
+        }
+        if (entry instanceof Entry.Found
+                || entry instanceof Entry.Judged
+                || entry instanceof Entry.Sent
+                || entry instanceof Entry.CameBack) {
+            return Part.INSPECTION;
+        }
+        if (entry instanceof Entry.PackIn
+                || entry instanceof Entry.RoundRead
+                || entry instanceof Entry.RoundStruck
+                || entry instanceof Entry.PackChosen
+                || entry instanceof Entry.ClearanceAccepted) {
+            return Part.CLEARANCES;
+        }
+        return entry instanceof Entry.HandedBack || entry instanceof Entry.FollowedUp ? Part.HANDING_BACK : Part.BUILD;
+    }
+
+    /**
+     * What was kept last and counts, remarks left aside: it can be struck whatever it is.
+     *
+     * @param id of the entry
+     */
+    public record Last(String id, String words) {}
+
+    /** The entry that was kept last; empty where nothing but the intake is there. */
+    public static Optional<Last> last(Job job) {
+        Set<String> mistakes = Mistakes.of(job.entries());
+        return job.entries().stream()
+                .filter(kept -> !mistakes.contains(kept.draft().id()))
+                .filter(kept -> kept.body() instanceof Entry.OfJob
+                        && !(kept.body() instanceof Entry.EntryStruck)
+                        && !(kept.body() instanceof Entry.NoteMade)
+                        && !(kept.body() instanceof Entry.PictureAdded))
+                .reduce((earlier, later) -> later)
+                .filter(kept -> !(kept.body() instanceof Entry.JobOpened))
+                .map(kept -> new Last(kept.draft().id(), say((Entry.OfJob) kept.body())));
     }
 
     /** An entry in words. */

@@ -24,13 +24,14 @@ final class HandBackRules {
             return job.entries().stream()
                     .filter(kept -> kept.draft().id().equals(struck.entry()))
                     .map(LogEntry::body)
-                    .anyMatch(HandBackRules::remark);
+                    .anyMatch(body ->
+                            remark(body) || body instanceof Entry.HandedBack || body instanceof Entry.EntryStruck);
         }
         return remark(entry)
                 || (entry instanceof Entry.UnitMoved && job.unitFile().isEmpty());
     }
 
-    private static boolean remark(Entry entry) {
+    static boolean remark(Entry entry) {
         return entry instanceof Entry.FollowedUp
                 || entry instanceof Entry.NoteMade
                 || entry instanceof Entry.PictureAdded;

@@ -32,6 +32,13 @@ final class HoldRules {
         if (!check.get().clearance().isBlank()) {
             return Rules.one("check", check.get().what(), "it is a clearance", "Read and accept it on its own page");
         }
+        if (!check.get().asked()) {
+            return Rules.one(
+                    "check",
+                    check.get().what(),
+                    "it follows from what is read elsewhere",
+                    "Read that, or pass it with your reason");
+        }
         boolean read = check.get().kind() == CheckKind.NONE || !e.values().isEmpty();
         return read && e.values().stream().allMatch(Double::isFinite)
                 ? List.of()

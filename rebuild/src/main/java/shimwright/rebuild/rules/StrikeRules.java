@@ -8,6 +8,7 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.LogEntry;
+import shimwright.rebuild.job.Mistakes;
 import shimwright.rebuild.workbench.Workbench;
 
 /** What forbids striking an entry that was a mistake. */
@@ -33,39 +34,63 @@ final class StrikeRules {
 
     private StrikeRules() {}
 
-    /** Whether an entry of this type can be struck. */
+    /** Whether an entry of this type can be struck whenever nothing stands on it; every other only while it is the last. */
     static boolean strikable(Entry entry) {
         return STRIKABLE.contains(entry.getClass());
     }
 
     static List<Refusal> struck(Workbench bench, Entry.EntryStruck e) {
         Job job = bench.job();
-        Optional<Entry> found = job.entries().stream()
+        Optional<LogEntry> found = job.entries().stream()
                 .filter(kept -> kept.draft().id().equals(e.entry()))
-                .map(LogEntry::body)
                 .findFirst();
         if (found.isEmpty()) {
             return Rules.one("struck", "entry", "this job has no such entry", "Load the page again");
         }
-        if (job.entries().stream()
-                .map(LogEntry::body)
-                .anyMatch(body ->
-                        body instanceof Entry.EntryStruck other && other.entry().equals(e.entry()))) {
+        Set<String> mistakes = Mistakes.of(job.entries());
+        if (mistakes.contains(e.entry())) {
             return Rules.one("struck", "entry", "it is struck already", "Nothing more is to be done");
         }
-        if (!strikable(found.get())) {
+        Entry body = found.get().body();
+        if (body instanceof Entry.JobOpened) {
+            return Rules.one("struck", "entry", "this cannot be struck", "Correct it under the intake");
+        }
+        boolean last = last(job, mistakes, found.get());
+        if (!last && !strikable(body)) {
             return Rules.one(
-                    "struck", "entry", "this cannot be struck", "Undo the step, or correct it where it was entered");
+                    "struck",
+                    "entry",
+                    "something was kept after it, so it cannot be struck any more",
+                    "Undo the step, or correct it where it was entered");
         }
         List<Refusal> refusals =
                 new ArrayList<>(Rules.reason(e.reason(), "Say why it does not count; it stays in the record"));
-        standingOn(job, found.get())
+        standingOn(job, body)
+                .filter(step -> !last)
                 .ifPresent(step -> refusals.add(new Refusal(
                         "struck",
                         "step " + step,
                         "it stands done on what this says",
                         "Undo the step first, then strike it")));
         return refusals;
+    }
+
+    /**
+     * True where nothing that counts was kept after an entry but remarks: a wrong tap that is seen at once. The job is then as
+     * if it had never been.
+     */
+    private static boolean last(Job job, Set<String> mistakes, LogEntry entry) {
+        return job.entries().stream()
+                .filter(kept -> kept.number() > entry.number())
+                .filter(kept -> !mistakes.contains(kept.draft().id()))
+                .allMatch(kept -> HandBackRules.remark(kept.body())
+                        || (kept.body() instanceof Entry.EntryStruck struck && later(job, struck.entry(), entry)));
+    }
+
+    /** True where a strike took back something kept after an entry. */
+    private static boolean later(Job job, String struck, LogEntry entry) {
+        return job.entries().stream()
+                .anyMatch(kept -> kept.draft().id().equals(struck) && kept.number() > entry.number());
     }
 
     /** The step that stands done on what an entry says; empty where none does. */

@@ -131,7 +131,7 @@ class FinalDriveTest {
         Measured misread = trial(bench, "e");
         // BL-2: mean with the misread place; BL-4: kept, it would have asked for a shim that leaves 0.1174, under 0.12
         assertThat(misread.value()).isCloseTo(0.2806 * MM, within(0.00005 * MM));
-        assertThat(misread.odd()).containsExactly(6);
+        assertThat(misread.outliers()).containsExactly(6);
         assertThat(misread.settled()).isFalse();
         assertThat(bench.session("e").say()).startsWith("Place 6 stands off the others");
         SharedShims together = together(bench);
@@ -179,7 +179,7 @@ class FinalDriveTest {
     @Test
     void theTrueSizesComeOutInWithTheShopsChoice() {
         DemoWorkbench bench = Van7.before("D06");
-        // with_chosen of the demo source, truth: N 52.085, e 0.1353; the readings agree within their doubt
+        // with_chosen of the demo source, truth: N 52.085, e 0.1353; the readings agree within their uncertainty
         assertThat(accepted(bench, "a").value()).isCloseTo(52.085 * MM, within(0.005 * MM));
         assertThat(accepted(bench, "e").value()).isCloseTo(0.1353 * MM, within(0.005 * MM));
         assertThat(accepted(bench, "a").finding()).isEmpty();
@@ -216,7 +216,7 @@ class FinalDriveTest {
     }
 
     @Test
-    void everyWayOfferedIsLawfulUsesNoPieceTwiceAndTheBestIsAtLeastAsSureAsTheShopsChoice() {
+    void everyWayOfferedIsWithinLimitsUsesNoPieceTwiceAndTheBestIsAtLeastAsSureAsTheShopsChoice() {
         DemoWorkbench bench = Van7.before("J01");
         Drawer.Result ways = ways(bench);
         assertThat(ways.offers()).isNotEmpty();
@@ -249,26 +249,26 @@ class FinalDriveTest {
     }
 
     @Test
-    void lawfulWaysAreCountedAsAPlainSearchCountsThem() {
+    void waysWithinTheLimitsAreCountedAsAPlainSearchCountsThem() {
         DemoWorkbench bench = Van7.before("J01");
         List<Shop.Piece> thin = bench.shop().usable("SH80", 0.010 * MM);
         List<Shop.Piece> spacers = bench.shop().usable("SP38", 0.010 * MM);
-        int lawful = 0;
+        int within = 0;
         for (Shop.Piece depth : thin) {
             for (Shop.Piece left : thin) {
                 for (Shop.Piece right : thin) {
                     Set<String> tags = Set.copyOf(List.of(depth.id(), left.id(), right.id()));
                     for (Shop.Piece spacer : tags.size() == 3 ? spacers : List.<Shop.Piece>of()) {
-                        lawful += lawful(depth, spacer, left, right) ? 1 : 0;
+                        within += allWithin(depth, spacer, left, right) ? 1 : 0;
                     }
                 }
             }
         }
-        assertThat(ways(bench).lawful()).isEqualTo(lawful);
+        assertThat(ways(bench).within()).isEqualTo(within);
     }
 
     /** The formulas of the demo source on its trial readings, mm: PB-2, SB-2 and BL-5 with other pieces. */
-    private static boolean lawful(Shop.Piece depth, Shop.Piece spacer, Shop.Piece left, Shop.Piece right) {
+    private static boolean allWithin(Shop.Piece depth, Shop.Piece spacer, Shop.Piece left, Shop.Piece right) {
         double sP = depth.thickness() / MM;
         double sL = left.thickness() / MM;
         double sR = right.thickness() / MM;

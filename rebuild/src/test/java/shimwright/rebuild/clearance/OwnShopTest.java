@@ -60,7 +60,7 @@ class OwnShopTest {
     }
 
     @Test
-    void theReadingIsProofWithTheGaugeOfItsOwnEntryAndHasThatDoubt() {
+    void theReadingIsProofWithTheGaugeOfItsOwnEntryAndHasThatUncertainty() {
         rounds("old dial");
         Session coarse = session(with(HUNDREDTH, FINE));
         assertThat(coarse.stage()).isEqualTo(Stage.CHOOSE);
@@ -86,7 +86,7 @@ class OwnShopTest {
         assertThat(session.trial().refusals())
                 .extracting(Refusal::sentence)
                 .containsExactly(
-                        "gauge DI: the shop has no data of this gauge, so its doubt is not known. Enter its step "
+                        "gauge DI: the shop has no data of this gauge, so its uncertainty is not known. Enter its step "
                                 + "and error limit in the shop, or say which gauge was used.");
         assertThat(session.gauge()).isEqualTo(FINE);
     }
@@ -96,7 +96,13 @@ class OwnShopTest {
         Session session = session(with(CALIPER));
         assertThat(session.gauge()).isNull();
         assertThat(session.say()).startsWith("The shop has no gauge that can prove this clearance, such as DI");
-        assertThat(Decisions.round(session, Phase.TRIAL, "caliper", with(CALIPER), List.of(0.24 * MM, 0.32 * MM), "")
+        assertThat(Decisions.round(
+                                session,
+                                Phase.TRIAL,
+                                List.of("caliper"),
+                                with(CALIPER),
+                                List.of(0.24 * MM, 0.32 * MM),
+                                "")
                         .refusals())
                 .extracting(Refusal::sentence)
                 .containsExactly(
@@ -111,15 +117,21 @@ class OwnShopTest {
     @Test
     void everyFaultOfARoundIsSaidAtOnce() {
         Session session = session(with(FINE));
-        assertThat(Decisions.round(session, Phase.TRIAL, "DI", with(FINE), List.of(), "")
+        assertThat(Decisions.round(session, Phase.TRIAL, List.of("DI"), with(FINE), List.of(), "")
                         .refusals())
                 .extracting(Refusal::place)
                 .containsExactly("gauge DI");
-        assertThat(Decisions.round(session, Phase.TRIAL, "my indicator", with(FINE), List.of(24 * MM), "")
+        assertThat(Decisions.round(session, Phase.TRIAL, List.of("my indicator"), with(FINE), List.of(24 * MM), "")
                         .refusals())
                 .extracting(Refusal::fact)
                 .containsExactly("1 of 2 numbers", "a reading lies outside what gauge my indicator can show");
-        assertThat(Decisions.round(session, Phase.TRIAL, "my indicator", with(FINE), List.of(0.24 * MM, 0.32 * MM), "")
+        assertThat(Decisions.round(
+                                session,
+                                Phase.TRIAL,
+                                List.of("my indicator"),
+                                with(FINE),
+                                List.of(0.24 * MM, 0.32 * MM),
+                                "")
                         .orElseThrow()
                         .gauge())
                 .isEqualTo("my indicator");

@@ -66,7 +66,7 @@ class SessionsTest {
         assertThat(session.trial().measured()).isNull();
         assertThat(session.trial().refusals())
                 .extracting(Refusal::sentence)
-                .containsExactly("gauge DI: the shop has no data of this gauge, so its doubt is not known. "
+                .containsExactly("gauge DI: the shop has no data of this gauge, so its uncertainty is not known. "
                         + "Enter its step and error limit in the shop, or say which gauge was used.");
         assertThat(session.stage()).isEqualTo(Stage.READ_TRIAL);
     }
@@ -104,7 +104,7 @@ class SessionsTest {
     }
 
     @Test
-    void aDifferenceBeyondTheJointDoubtIsAFinding() {
+    void aDifferenceBeyondTheJointUncertaintyIsAFinding() {
         Session less = last(packChosen(), 0.02, 0.03);
         assertThat(closing(less).verdict()).isEqualTo(Verdict.NOT_PROVEN);
         assertThat(Math.abs(closing(less).difference())).isCloseTo(0.019 * MM, within(0.001 * MM));
@@ -116,11 +116,11 @@ class SessionsTest {
     }
 
     @Test
-    void aDifferenceWithinTheJointDoubtIsNone() {
+    void aDifferenceWithinTheJointUncertaintyIsNone() {
         Closing closing = closing(last(packChosen(), 0.04, 0.05));
         assertThat(Math.abs(closing.difference())).isLessThan(2 * closing.jointU());
         assertThat(closing.finding()).isEmpty();
-        // JCGM 100:2008 5.1.2, two independent doubts
+        // JCGM 100:2008 5.1.2, two independent uncertainties
         double predicted =
                 packChosen().session("c").chosen().values().iterator().next().u();
         assertThat(closing.jointU()).isCloseTo(Math.hypot(closing.u(), predicted), within(1e-12));
@@ -138,7 +138,7 @@ class SessionsTest {
         Session session = last(bench, 0.02, 0.03);
         assertThat(closing(session).verdict()).isEqualTo(Verdict.NOT_PROVEN);
         assertThat(closing(session).finding()).isEmpty();
-        assertThat(session.say()).startsWith("Inside by the number, but the doubt reaches over the limit.");
+        assertThat(session.say()).startsWith("Inside by the number, but the uncertainty reaches over the limit.");
         assertThat(Decisions.accept(session, " ").refusals())
                 .singleElement()
                 .satisfies(r -> assertThat(r.hint()).startsWith("Find the cause, or say why you accept it"));
@@ -232,7 +232,7 @@ class SessionsTest {
         assertThat(closing(session).value()).isCloseTo(0.035 * MM, within(1e-9));
         // JCGM 100:2008 4.3.7
         assertThat(closing(session).u()).isCloseTo(0.005 * MM / Math.sqrt(3), within(1e-9));
-        assertThat(session.say()).isEqualTo("In. Accept it.");
+        assertThat(session.say()).isEqualTo("Within limits. Accept it.");
         assertThat(closing(session).predicted()).isEqualTo(closing(session).value());
     }
 

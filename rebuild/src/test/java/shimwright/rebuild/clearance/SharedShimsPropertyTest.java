@@ -113,7 +113,7 @@ class SharedShimsPropertyTest {
         String gauge = Objects.requireNonNull(session.gauge()).id();
         double value = box.truth(id, in) * MM;
         for (int i = 0; i < session.clearance().rounds(); i++) {
-            log.add(Decisions.round(session, phase, gauge, shop(), List.of(value), "")
+            log.add(Decisions.round(session, phase, List.of(gauge), shop(), List.of(value), "")
                     .orElseThrow());
         }
     }

@@ -34,7 +34,7 @@ public final class DemoUnit {
         return UnitFiles.read("hollinbridge-hb5.yaml", inLineText()).outcome().orElseThrow();
     }
 
-    static String inLineText() {
+    public static String inLineText() {
         return text("/units/hollinbridge-hb5.yaml");
     }
 

@@ -34,6 +34,8 @@ final class HiddenTruth {
     private static final double STEP = 1e-5;
 
     private static final double LEAST_SIZE = 0.01;
+    /** The second of two lengths whose difference is read, m. */
+    private static final double SECOND = 5e-3;
 
     private final DemoWorkbench bench;
     private final Map<String, Double> unshimmed;
@@ -85,7 +87,9 @@ final class HiddenTruth {
             choose(c, place);
         }
         for (int i = 0; i < c.rounds(); i++) {
-            bench.keep(new Entry.RoundRead(c.id(), step.phase(), c.gauge(), shown(c), ""));
+            bench.keep(Decisions.round(
+                            bench.session(c.id()), step.phase(), c.gauges(step.phase()), bench.shop(), shown(c), "")
+                    .orElseThrow());
         }
         if (step.phase() != Phase.TRIAL) {
             Session session = bench.session(c.id());
@@ -103,6 +107,9 @@ final class HiddenTruth {
         if (c.method() == Method.FEELER) {
             double enters = Math.floor(read / STEP + 1e-9) * STEP;
             return List.of(enters, enters + STEP);
+        }
+        if (c.method() == Method.DIFFERENCE) {
+            return List.of(SECOND + Math.round(read / STEP) * STEP, SECOND);
         }
         return Collections.nCopies(c.indicators(), Math.round(read / STEP) * STEP);
     }
@@ -139,7 +146,7 @@ final class HiddenTruth {
     }
 
     private void read(Step step, Check check) {
-        if (!check.clearance().isEmpty()) {
+        if (!check.asked()) {
             return;
         }
         if (check.kind() == CheckKind.NONE) {

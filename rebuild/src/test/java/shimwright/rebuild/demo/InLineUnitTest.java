@@ -21,13 +21,13 @@ import shimwright.rebuild.unit.model.Unit;
 
 /** The second invented unit, as unlike the first as we could make it, from its file to its hand-back. */
 class InLineUnitTest {
-    private static final List<String> GAUGES = List.of(
+    static final List<String> GAUGES = List.of(
             "PLUNGE | plunge indicator | 0.01 | 0.005 | 0.003 | 10",
             "DEPTH | depth micrometer | 0.01 | 0.004 | 0 | 100",
             "MIKE | micrometer | 0.001 | 0.003 | 0 | 100",
             "BLADES | feeler blades | 0.01 | 0.005 | 0 | 1");
 
-    private static List<String> drawer() {
+    static List<String> drawer() {
         List<String> pieces = new ArrayList<>();
         fill(pieces, "RT71", 200, 700, 25);
         fill(pieces, "CS61", 150, 700, 25);

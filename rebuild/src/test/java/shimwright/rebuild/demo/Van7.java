@@ -11,6 +11,7 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.clearance.Decisions;
 import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.inspect.Checks;
+import shimwright.rebuild.inspect.GaugeReadings;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.Planner;
@@ -72,7 +73,7 @@ public final class Van7 {
         }
         for (Check check : bench.unit().holdPoint(step.hold()).checks()) {
             boolean read = bench.job().check(step.id(), check.id()).isPresent();
-            if (!read && check.kind() == CheckKind.NONE && check.clearance().isBlank()) {
+            if (!read && check.kind() == CheckKind.NONE && check.asked()) {
                 bench.in(step.id(), check.id());
             }
         }
@@ -121,7 +122,9 @@ public final class Van7 {
                     .orElseThrow()
                     .si());
         }
-        Checks.Judged judged = Checks.judge(check, values, UnitSystem.METRIC).orElseThrow();
+        Checks.Judged judged = Checks.judge(
+                        check, GaugeReadings.of(values).after(bench.job(), check), UnitSystem.METRIC)
+                .orElseThrow();
         bench.keep(new Entry.CheckRead(
                 step.id(), step.hold(), id, values, kind, false, judged.verdict(), judged.say(), judged.working()));
     }

@@ -50,7 +50,7 @@ class ChecksTest {
                 .endsWith(".");
         assertThat(judge("H06", "depth", 10.01 * MM, 10.01 * MM, 10.02 * MM, 10.01 * MM)
                         .say())
-                .isEqualTo("Within limits. By number alone: no gauge is named, so its doubt is not known.");
+                .isEqualTo("Within limits. By number alone: no gauge is named, so its uncertainty is not known.");
     }
 
     @Test

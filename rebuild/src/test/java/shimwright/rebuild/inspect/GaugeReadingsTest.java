@@ -20,7 +20,7 @@ import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.UnitType.Check;
 import shimwright.rebuild.unit.model.WearLimit;
 
-/** What of several readings is judged, by piece, with the doubt of the gauge. */
+/** What of several readings is judged, by piece, with the uncertainty of the gauge. */
 class GaugeReadingsTest {
     private static final GaugeError COARSE = new GaugeError("the caliper", 0.02 * MM, 0.03 * MM, 0);
 
@@ -45,8 +45,8 @@ class GaugeReadingsTest {
                 ChecksFromFile.wear("kind: length, as_new: [0.12 mm, 0.20 mm], limit: 0.30 mm, direction: max");
         assertThat(WearJudgement.of(each, mm(0.28, 0.31, 0.27, 0.28), UnitSystem.METRIC)
                         .orElseThrow()
-                        .within())
-                .isFalse();
+                        .verdict())
+                .isEqualTo(Verdict.OUT);
         assertThat(WearJudgement.of(mean, mm(0.28), UnitSystem.METRIC).refusals())
                 .singleElement()
                 .satisfies(r -> assertThat(r.sentence()).contains("1 of 4 readings. Read 3 more places"));
@@ -85,7 +85,7 @@ class GaugeReadingsTest {
         WearJudgement judged =
                 WearJudgement.of(backlash, mm(0.80), UnitSystem.METRIC).orElseThrow();
         assertThat(judged.worst()).isCloseTo(0.32 * MM, within(1e-12));
-        assertThat(judged.within()).isTrue();
+        assertThat(judged.verdict()).isNotEqualTo(Verdict.OUT);
         Check pins = ChecksFromFile.check(
                 "kind: length, lower: 1.50 mm, upper: 1.60 mm, reading_factor: 0.632," + " reading_offset: -15.864 mm");
         assertThat(pins.value(pins.reading(0.0123))).isCloseTo(0.0123, within(1e-12));
@@ -152,11 +152,11 @@ class GaugeReadingsTest {
         assertThat(judge(gap, mm(1.04).with(COARSE)).verdict()).isEqualTo(Verdict.IN);
         assertThat(judge(gap, mm(1.04).with(COARSE)).say()).isEqualTo("Within limits.");
         assertThat(judge(gap, mm(0.99).with(COARSE)).verdict()).isEqualTo(Verdict.OUT);
-        assertThat(judge(gap, mm(1.02)).say()).contains("no gauge is named, so its doubt is not known");
+        assertThat(judge(gap, mm(1.02)).say()).contains("no gauge is named, so its uncertainty is not known");
         WearJudgement worn = WearJudgement.of(DemoUnit.A.wearLimit("C25"), mm(3.94).with(COARSE), UnitSystem.METRIC)
                 .orElseThrow();
         assertThat(worn.verdict()).isEqualTo(Verdict.NOT_PROVEN);
-        assertThat(worn.within()).isTrue();
+        assertThat(worn.verdict()).isNotEqualTo(Verdict.OUT);
         assertThat(worn.say()).contains("but the caliper cannot prove it; about 66700 km left");
     }
 

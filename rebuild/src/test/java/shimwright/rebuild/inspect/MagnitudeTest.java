@@ -140,7 +140,7 @@ class MagnitudeTest {
     }
 
     @Property
-    void whatIsLawfulOrNewIsNeverAskedAbout(@ForAll @DoubleRange(min = 0, max = 1) double share) {
+    void whatIsWithinLimitsOrNewIsNeverAskedAbout(@ForAll @DoubleRange(min = 0, max = 1) double share) {
         DemoUnit.A.type().wearLimits().stream()
                 .filter(w -> w.asNew().size() == 2)
                 .forEach(w -> {

@@ -14,7 +14,7 @@ import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.demo.EntryStream;
 import shimwright.rebuild.unit.model.Step.Phase;
 
-/** Laws of the fold over any stream of entries, lawful or not. */
+/** Laws of the fold over any stream of entries, possible or not. */
 class FoldPropertyTest {
     private static final List<Class<?>> TYPES = Arrays.asList(Entry.OfJob.class.getPermittedSubclasses());
 

@@ -11,11 +11,11 @@ import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
-import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.Cost;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.SearchObserver;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -27,7 +27,7 @@ class DemoPlanTest {
                     + " G08 G07 G06 G05 G04 G03 G02 G01 S02 F03 F01 T01 K02 D02 D01 Y04 Y02 Y01 R01 B01 I01 P01";
 
     /** The steps wanted, each after all that it waits for. */
-    private static List<String> lawfully(Unit unit, List<String> wanted) {
+    private static List<String> possibleOrder(Unit unit, List<String> wanted) {
         Map<String, Set<String>> edges = PlanCheck.edges(unit, Map.of());
         Set<String> order = new LinkedHashSet<>();
         wanted.forEach(id -> pull(edges, id, order));
@@ -69,9 +69,9 @@ class DemoPlanTest {
             assertThat(plan.gap()).isZero();
             SequencingProblem problem = Planner.problem(unit, Map.of(), BuildState.inOrder(List.of()));
             List<String> all = List.copyOf(PlanCheck.edges(unit, Map.of()).keySet());
-            Cost file = Lawful.follow(problem, lawfully(unit, all)).cost();
-            Cost round =
-                    Lawful.follow(problem, lawfully(unit, turnedRound(unit))).cost();
+            Cost file = OrderVerifier.follow(problem, possibleOrder(unit, all)).cost();
+            Cost round = OrderVerifier.follow(problem, possibleOrder(unit, turnedRound(unit)))
+                    .cost();
             assertThat(plan.cost().total()).isLessThan(file.total()).isLessThan(round.total());
             assertThat(plan.cost().turns()).isLessThanOrEqualTo(Math.min(file.turns(), round.turns()));
             if (Boolean.getBoolean("shimwright.figures")) {

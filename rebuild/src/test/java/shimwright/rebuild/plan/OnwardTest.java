@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.unit.model.Step;
 
-/** After a surprise the order from before is kept as far as it can be, and is lawful. */
+/** After a surprise the order from before is kept as far as it can be, and is possible. */
 class OnwardTest {
     private static final List<String> FIRST =
             Planner.lay(DemoUnit.A, Map.of(), java.util.Set.of()).orElseThrow().ahead().stream()
@@ -29,7 +29,7 @@ class OnwardTest {
     }
 
     @Test
-    void afterAnyStepOutOfOrderOrUndoneItIsLawful() {
+    void afterAnyStepOutOfOrderOrUndoneItIsPossible() {
         for (int seed = 0; seed < 40; seed++) {
             Random random = new Random(seed);
             List<String> done = new ArrayList<>(FIRST.subList(0, random.nextInt(FIRST.size())));

@@ -36,7 +36,7 @@ public final class OrderCheck {
         this.end = new double[order.size()];
     }
 
-    /** What is wrong with an order; empty where it is lawful, whole and of this total cost. */
+    /** What is wrong with an order; empty where it is possible, whole and of this total cost. */
     public static List<String> wrong(SequencingProblem problem, List<String> ids, double total) {
         OrderCheck check = new OrderCheck(problem, ids);
         if (check.wrong.isEmpty()) {

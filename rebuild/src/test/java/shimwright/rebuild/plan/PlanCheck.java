@@ -59,7 +59,7 @@ final class PlanCheck {
         return all;
     }
 
-    /** Fails where the plan is not lawful, not whole, or leaves an open window waiting. */
+    /** Fails where the plan is not possible, not whole, or leaves an open window waiting. */
     static void check(Unit unit, Map<String, String> taken, Set<String> done, Plan plan) {
         Map<String, Set<String>> edges = edges(unit, taken);
         Set<String> wanted = new HashSet<>(edges.keySet());

@@ -19,7 +19,7 @@ import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.Choice;
 
 /**
- * Whatever is really done, in whatever order: the plan from there is lawful and whole. More of each with
+ * Whatever is really done, in whatever order: the plan from there is possible and whole. More of each with
  * {@code -Dshimwright.times=10}.
  */
 class PlannerPropertyTest {
@@ -40,7 +40,7 @@ class PlannerPropertyTest {
         return sides;
     }
 
-    private static void lawful(Unit unit, Map<String, String> sides, Set<String> done) {
+    private static void possible(Unit unit, Map<String, String> sides, Set<String> done) {
         Outcome<Plan> outcome = Planner.lay(unit, sides, done);
         if (outcome instanceof Outcome.Ok<Plan> ok) {
             PlanCheck.check(unit, sides, done, ok.value());
@@ -89,7 +89,7 @@ class PlannerPropertyTest {
             }
             done.add(free.get(random.nextInt(free.size())));
         }
-        lawful(unit, sides, done);
+        possible(unit, sides, done);
     }
 
     @Property(tries = 10)
@@ -104,7 +104,7 @@ class PlannerPropertyTest {
         Map<String, String> sides = sides(unit, random);
         List<String> steps = new ArrayList<>(PlanCheck.edges(unit, sides).keySet());
         Collections.shuffle(steps, random);
-        lawful(unit, sides, new LinkedHashSet<>(steps.subList(0, random.nextInt(steps.size() + 1))));
+        possible(unit, sides, new LinkedHashSet<>(steps.subList(0, random.nextInt(steps.size() + 1))));
     }
 
     @Property(tries = 4)

@@ -80,7 +80,7 @@ class PlannerTest {
         "O5, once",
         "O5, twice"
     })
-    void everySideAloneIsLawfulForBothVariants(String choice, String side) {
+    void everySideAloneIsPossibleForBothVariants(String choice, String side) {
         for (var unit : List.of(DemoUnit.A, DemoUnit.B)) {
             Plan plan = Planner.lay(unit, Map.of(choice, side), Set.of()).orElseThrow();
             PlanCheck.check(unit, Map.of(choice, side), Set.of(), plan);

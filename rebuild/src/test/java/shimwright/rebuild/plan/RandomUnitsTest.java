@@ -10,15 +10,15 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.SearchObserver;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
 /**
- * Units of 15 to 300 steps by chance: every plan lawful by three checks that know nothing of the search, every impossible one
+ * Units of 15 to 300 steps by chance: every plan possible by three checks that know nothing of the search, every impossible one
  * refused with a reason that is true. All 1,000 with {@code -Dshimwright.units=1000}, a part of them from
  * {@code -Dshimwright.units.from} on.
  */
@@ -37,14 +37,14 @@ class RandomUnitsTest {
     }
 
     @Test
-    void everyPlanIsLawful() {
+    void everyPlanIsPossible() {
         for (int seed = FIRST; seed < LAST; seed++) {
             Unit unit = RandomUnits.of(seed, size(seed));
             Plan plan = lay(unit).orElseThrow();
             PlanCheck.check(unit, Map.of(), Set.of(), plan);
             SequencingProblem problem = Planner.problem(unit, Map.of(), BuildState.inOrder(List.of()));
             List<String> order = plan.ahead().stream().map(Step::id).toList();
-            assertThat(Lawful.faults(problem, order, plan.cost()))
+            assertThat(OrderVerifier.faults(problem, order, plan.cost()))
                     .as("unit %d", seed)
                     .isEmpty();
             assertThat(OrderCheck.wrong(problem, order, plan.cost().total()))
@@ -66,7 +66,8 @@ class RandomUnitsTest {
             Map<String, Double> ends = new LinkedHashMap<>();
             for (int k = 0; k < order.size(); k++) {
                 List<String> done = order.subList(0, k + 1);
-                ends.put(order.get(k), Lawful.follow(problem, done).cost().elapsed());
+                ends.put(
+                        order.get(k), OrderVerifier.follow(problem, done).cost().elapsed());
                 double now = ends.getOrDefault(order.get(k), 0.0);
                 long windows = problem.windows().stream()
                         .filter(w -> done.contains(w.opens()) && !done.contains(w.closes()))

@@ -158,7 +158,7 @@ class RulesTest {
     }
 
     @Test
-    void aChoiceThatLeavesNoLawfulOrderIsRefusedWithTheCircle() {
+    void aChoiceThatLeavesNoPossibleOrderIsRefusedWithTheCircle() {
         DemoWorkbench bench = DemoWorkbench.open();
         bench.keep(new Entry.ChoiceTaken("O1", "late", "the pair is proved"));
         // PL-6 of the demo source, invented scenario, recomputed
@@ -203,11 +203,11 @@ class RulesTest {
     @Test
     void afterTheHandBackOnlyNotesPicturesAndTheFollowUpAreKept() {
         DemoWorkbench bench = Van7.handedBack();
-        List<Entry.OfJob> lawful = List.of(
+        List<Entry.OfJob> possible = List.of(
                 new Entry.NoteMade("job", "the owner called"),
                 new Entry.PictureAdded("job", "aa".repeat(32), "image/png", 3, ""),
                 new Entry.FollowedUp("quiet; fifth stays", "3 100 km"));
-        List<Entry.OfJob> unlawful = List.of(
+        List<Entry.OfJob> impossible = List.of(
                 new Entry.StepUndone("X07", "forgot a bolt"),
                 new Entry.StepDone("X07", ""),
                 new Entry.StepCannot("X07", ""),
@@ -220,8 +220,8 @@ class RulesTest {
                 new Entry.TakenOff("fluid", List.of(), ""),
                 new Entry.Judged("", List.of(), "hub", Entry.Decision.REUSE, "", ""),
                 new Entry.Found("", List.of(), "hub", List.of(), Kind.NUMBER, "", "", List.of()));
-        lawful.forEach(entry -> assertThat(against(bench, entry)).isEmpty());
-        unlawful.forEach(entry -> assertThat(against(bench, entry))
+        possible.forEach(entry -> assertThat(against(bench, entry)).isEmpty());
+        impossible.forEach(entry -> assertThat(against(bench, entry))
                 .containsExactly("job V-0093: this unit was handed back and its record stands. "
                         + "Add a note or a follow-up, or open a new job."));
     }

@@ -13,14 +13,14 @@ import shimwright.bench.picture.svg.TextMetrics;
 /**
  * The plan as a picture: one box a step in the order of the plan, as wide as it takes long up to a limit, in bands of the
  * station where it is done, wrapped into rows. What is done is hatched grey with a tick, where we are has a thick blue
- * frame, a hold point is a diamond on the box, a one-way step ends in a thick bar, a window is a bracket under its steps.
+ * frame, a hold point is a diamond on the box, a one-way step ends in a thick bar, a window is a numbered bracket under its
+ * steps; the key says what each number is. Windows that run at the same time stand under one another.
  */
 public final class PlanDiagram {
     private static final double LEFT = 4;
     private static final double BAND = 20;
     private static final double BOX = 40;
-    private static final double BRACKET = 22;
-    private static final double ROW = BAND + BOX + BRACKET + 12;
+    private static final double LANE = 19;
     private static final double LEAST = 47;
     private static final double MOST = 96;
     private static final double PER_MINUTE = 1.1;
@@ -29,6 +29,8 @@ public final class PlanDiagram {
     private final Svg svg = new Svg();
     private final List<Box> boxes;
     private final List<Place> places = new ArrayList<>();
+    private final List<Window> windows;
+    private final double row;
     private final double width;
 
     /** How a step stands. */
@@ -63,10 +65,37 @@ public final class PlanDiagram {
 
     private record Place(int row, double x, double width) {}
 
-    private PlanDiagram(List<Box> boxes, double width) {
+    /** A window from one box to another, how far down it is drawn, and what it is. */
+    private record Window(int from, int to, int lane, String label) {}
+
+    private PlanDiagram(List<Box> boxes, List<Bracket> brackets, double width) {
         this.boxes = boxes;
         this.width = width;
+        this.windows = windows(brackets);
+        int lanes = windows.stream().mapToInt(Window::lane).max().orElse(0) + 1;
+        this.row = BAND + BOX + 8 + lanes * LANE;
         lay();
+    }
+
+    /** Windows whose steps are both shown, each in the first lane that is free from its first to its last step. */
+    private List<Window> windows(List<Bracket> brackets) {
+        List<Window> laid = new ArrayList<>();
+        for (Bracket bracket : brackets) {
+            int from = find(bracket.opens());
+            int to = find(bracket.closes());
+            if (from >= 0 && to >= from) {
+                int lane = 0;
+                while (taken(laid, lane, from, to)) {
+                    lane++;
+                }
+                laid.add(new Window(from, to, lane, bracket.label()));
+            }
+        }
+        return List.copyOf(laid);
+    }
+
+    private static boolean taken(List<Window> laid, int lane, int from, int to) {
+        return laid.stream().anyMatch(w -> w.lane() == lane && w.from() <= to && from <= w.to());
     }
 
     /**
@@ -80,20 +109,22 @@ public final class PlanDiagram {
      */
     public static String svg(
             String prefix, List<Box> boxes, List<Bracket> brackets, Map<String, String> stations, double width) {
-        PlanDiagram picture = new PlanDiagram(boxes, width);
+        PlanDiagram picture = new PlanDiagram(boxes, brackets, width);
         Map<String, String> key = new LinkedHashMap<>();
         boxes.forEach(box -> key.put(box.station(), stations.getOrDefault(box.station(), box.station())));
         int rows = picture.places.isEmpty()
                 ? 0
                 : picture.places.get(picture.places.size() - 1).row() + 1;
-        double height = rows * ROW + (key.size() + 2) * KEY + 8;
+        double height = rows * picture.row + (key.size() + picture.windows.size() + 2) * KEY + 8;
         picture.svg.root(prefix, width, height, "The plan", picture.about());
         picture.bands();
         for (int i = 0; i < boxes.size(); i++) {
             picture.box(i);
         }
-        brackets.forEach(picture::bracket);
-        picture.key(key, rows * ROW + KEY);
+        for (int i = 0; i < picture.windows.size(); i++) {
+            picture.window(i);
+        }
+        picture.key(key, rows * picture.row + KEY);
         return picture.svg.done();
     }
 
@@ -103,21 +134,21 @@ public final class PlanDiagram {
     }
 
     private void lay() {
-        int row = 0;
+        int rows = 0;
         double x = LEFT;
         for (Box box : boxes) {
             double wide = Math.max(LEAST, Math.min(MOST, LEAST + PER_MINUTE * (box.minutes() - 10)));
             if (x + wide > width - LEFT && x > LEFT) {
-                row++;
+                rows++;
                 x = LEFT;
             }
-            places.add(new Place(row, x, wide));
+            places.add(new Place(rows, x, wide));
             x += wide;
         }
     }
 
-    private static double top(Place place) {
-        return place.row() * ROW;
+    private double top(Place place) {
+        return place.row() * row;
     }
 
     /** One label over each run of steps at the same station within a row. */
@@ -139,9 +170,9 @@ public final class PlanDiagram {
                         DrawingStyle.CASTING,
                         new Stroke("", 0));
                 svg.text(
-                        first.x() + 4,
+                        first.x() + 1,
                         top(first) + BAND - 6.5,
-                        TextMetrics.fit(boxes.get(from).station(), DrawingStyle.SMALL, true, right - first.x() - 6),
+                        TextMetrics.fit(boxes.get(from).station(), DrawingStyle.SMALL, true, right - first.x() - 2),
                         Letter.start(DrawingStyle.SMALL).strong());
                 from = i;
             }
@@ -170,12 +201,18 @@ public final class PlanDiagram {
             double right = x + place.width() - 3;
             svg.line(right, y, right, y + BOX, new Stroke(done ? DrawingStyle.GREY : DrawingStyle.INK, 5));
         }
-        String shown = done ? "✓" + box.id() : box.id();
+        if (done) {
+            svg.text(
+                    x + place.width() - 19,
+                    y + 12,
+                    "✓",
+                    Letter.start(DrawingStyle.SMALL).in(DrawingStyle.SOFT));
+        }
         Letter letter = Letter.start(DrawingStyle.SMALL).in(done ? DrawingStyle.SOFT : DrawingStyle.INK);
         svg.text(
                 x + 4,
-                y + 25,
-                TextMetrics.fit(shown, DrawingStyle.SMALL, now, place.width() - 8),
+                y + 31,
+                TextMetrics.fit(box.id(), DrawingStyle.SMALL, now, place.width() - 8),
                 now ? letter.strong() : letter);
         if (box.hold()) {
             diamond(x + 9, y + 8);
@@ -188,28 +225,22 @@ public final class PlanDiagram {
         svg.path(d, DrawingStyle.BLUE, new Stroke(DrawingStyle.INK, 0.8));
     }
 
-    private void bracket(Bracket bracket) {
-        int from = find(bracket.opens());
-        int to = find(bracket.closes());
-        if (from < 0 || to < from) {
-            return;
-        }
-        for (int row = places.get(from).row(); row <= places.get(to).row(); row++) {
-            double left = row == places.get(from).row() ? places.get(from).x() : LEFT;
-            Place last = row == places.get(to).row() ? places.get(to) : lastOf(row);
+    private void window(int index) {
+        Window window = windows.get(index);
+        Place first = places.get(window.from());
+        Place end = places.get(window.to());
+        for (int at = first.row(); at <= end.row(); at++) {
+            double left = at == first.row() ? first.x() : LEFT;
+            Place last = at == end.row() ? end : lastOf(at);
             double right = last.x() + last.width() - 2;
-            double y = row * ROW + BAND + BOX + 4;
+            double y = at * row + BAND + BOX + 4 + window.lane() * LANE;
             Stroke stroke = new Stroke(DrawingStyle.BLUE, 1.6);
             svg.path("M" + Svg.p(left + 1, y) + "V" + Svg.n(y + 5) + "H" + Svg.n(right) + "V" + Svg.n(y), "", stroke);
-            if (row == places.get(from).row()) {
-                double room = Math.max(right - left, 90);
-                double start = Math.min(left + 1, width - room);
-                svg.text(
-                        start,
-                        y + 17,
-                        TextMetrics.fit(bracket.label(), DrawingStyle.SMALL, false, room),
-                        Letter.start(DrawingStyle.SMALL).in(DrawingStyle.BLUE));
-            }
+            svg.text(
+                    left + 3,
+                    y + 16,
+                    String.valueOf(index + 1),
+                    Letter.start(DrawingStyle.SMALL).in(DrawingStyle.BLUE).strong());
         }
     }
 
@@ -238,14 +269,27 @@ public final class PlanDiagram {
         svg.text(LEFT + 132, y, "one way", Letter.start(DrawingStyle.TEXT));
         svg.path("M" + Svg.p(LEFT + 208, y - 8) + "v5h16v-5", "", new Stroke(DrawingStyle.BLUE, 1.6));
         svg.text(LEFT + 230, y, "window", Letter.start(DrawingStyle.TEXT));
+        for (int i = 0; i < windows.size(); i++) {
+            y += KEY;
+            svg.text(
+                    LEFT,
+                    y,
+                    String.valueOf(i + 1),
+                    Letter.start(DrawingStyle.TEXT).in(DrawingStyle.BLUE).strong());
+            words(y, windows.get(i).label());
+        }
         for (Map.Entry<String, String> station : stations.entrySet()) {
             y += KEY;
             svg.text(LEFT, y, station.getKey(), Letter.start(DrawingStyle.TEXT).strong());
-            svg.text(
-                    LEFT + 72,
-                    y,
-                    TextMetrics.fit(station.getValue(), DrawingStyle.TEXT, false, width - LEFT - 76),
-                    Letter.start(DrawingStyle.TEXT));
+            words(y, station.getValue());
         }
+    }
+
+    private void words(double y, String text) {
+        svg.text(
+                LEFT + 72,
+                y,
+                TextMetrics.fit(text, DrawingStyle.TEXT, false, width - LEFT - 76),
+                Letter.start(DrawingStyle.TEXT));
     }
 }

@@ -13,7 +13,7 @@ import shimwright.bench.picture.svg.Svg.Letter;
 import shimwright.bench.picture.svg.Svg.Stroke;
 import shimwright.bench.picture.svg.TextMetrics;
 
-/** Where the doubt comes from: one bar an influence, its length the share of the variance. */
+/** Where the uncertainty comes from: one bar an influence, its length the share of the variance. */
 final class BudgetPlot {
     private static final double ROW = 26;
     private static final double NARROW = 560;
@@ -58,7 +58,7 @@ final class BudgetPlot {
     }
 
     private static String about(List<Share> shares) {
-        StringBuilder text = new StringBuilder("Shares of the doubt:");
+        StringBuilder text = new StringBuilder("Shares of the uncertainty:");
         shares.forEach(s -> text.append(' ')
                 .append(s.name())
                 .append(' ')

@@ -13,7 +13,7 @@ import shimwright.bench.picture.svg.Svg.Stroke;
 import shimwright.bench.picture.svg.TextMetrics;
 import shimwright.mechanics.quantity.Kind;
 
-/** One row a pack: its name, its clearance with the bar of doubt, and a note. Below, the drawer as sticks. */
+/** One row a pack: its name, its clearance with the bar of uncertainty, and a note. Below, the drawer as sticks. */
 final class PacksPlot {
     private static final double ROW = 30;
     private static final double NARROW = 560;

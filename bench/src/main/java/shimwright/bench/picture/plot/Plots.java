@@ -44,7 +44,7 @@ public final class Plots {
      * @param upper upper limit; empty for none
      * @param mean mean of the settled readings; empty while there is none
      * @param expanded expanded uncertainty U of the mean; 0 draws no band
-     * @param odd readings that stand out, by index, with what is said about them
+     * @param outliers that stand out, by index, with what is said about them
      */
     public record Series(
             String title,
@@ -56,11 +56,11 @@ public final class Plots {
             OptionalDouble upper,
             OptionalDouble mean,
             double expanded,
-            Map<Integer, String> odd) {
+            Map<Integer, String> outliers) {
         public Series {
             first = List.copyOf(first);
             second = List.copyOf(second);
-            odd = Map.copyOf(odd);
+            outliers = Map.copyOf(outliers);
             if (!second.isEmpty() && second.size() != first.size()) {
                 throw new IllegalArgumentException("two indicators with " + first.size() + " and " + second.size());
             }
@@ -68,7 +68,7 @@ public final class Plots {
     }
 
     /**
-     * A value with its doubt against its limits.
+     * A value with its uncertainty against its limits.
      *
      * @param title what it is
      * @param kind kind of quantity
@@ -151,7 +151,7 @@ public final class Plots {
      * @param lower lower limit of the mean; empty for none
      * @param upper upper limit of the mean; empty for none
      * @param mean their mean
-     * @param odd index of a place that stands out; empty for none
+     * @param outlier index of a place that stands out; empty for none
      * @param said what is said about it
      */
     public record Places(
@@ -161,14 +161,14 @@ public final class Plots {
             OptionalDouble lower,
             OptionalDouble upper,
             double mean,
-            OptionalInt odd,
+            OptionalInt outlier,
             String said) {
         public Places {
             values = List.copyOf(values);
         }
     }
 
-    /** Readings in order, the settled tail, the limits, mean and doubt, odd readings ringed and named. */
+    /** Readings in order, the settled tail, the limits, mean and uncertainty, outliers ringed and named. */
     public static String series(Series series, Page page) {
         return new SeriesPlot(series, page).draw();
     }
@@ -178,7 +178,7 @@ public final class Plots {
         return new ConformityPlot(conformity, page).draw();
     }
 
-    /** Packs on offer as bars of doubt against the limits, the chosen one marked, and the sticks of the drawer. */
+    /** Packs on offer as bars of uncertainty against the limits, the chosen one marked, and the sticks of the drawer. */
     public static String packs(Packs packs, Page page) {
         return new PacksPlot(packs, page).draw();
     }
@@ -188,7 +188,7 @@ public final class Plots {
         return BudgetPlot.draw(title, shares, page);
     }
 
-    /** Readings round a ring as a closed line between two circles, an odd place ringed. */
+    /** Readings round a ring as a closed line between two circles, an outlier ringed. */
     public static String places(Places places, Page page) {
         return new PolarPlot(places, page).draw();
     }

@@ -60,14 +60,17 @@ public final class SectionDrawing {
             text.append(" In for the trial only: ").append(trial).append('.');
         }
         clearance(unit, state)
-                .ifPresent(c -> text.append(" LoopLayout of ")
+                .ifPresent(c -> text.append(" Loop of ")
                         .append(c.name())
                         .append(": ")
                         .append(c.loop().stream()
                                 .map(l -> l.name() + (l.sign() > 0 ? " opens" : " closes"))
                                 .collect(Collectors.joining(", ")))
                         .append('.'));
-        return text.append(" CastingOutlines are drawn with a usual wall.").toString();
+        if (unit.type().section().scheme()) {
+            return text.append(" Not to scale: nothing in it was measured yet.").toString();
+        }
+        return text.append(" Castings are drawn with a usual wall.").toString();
     }
 
     private static String names(Unit unit, Set<String> ids) {

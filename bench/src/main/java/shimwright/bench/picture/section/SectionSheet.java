@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import shimwright.bench.picture.svg.DrawingStyle;
 import shimwright.bench.picture.svg.Svg;
+import shimwright.bench.picture.svg.Svg.Letter;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Length;
 import shimwright.rebuild.unit.model.Item;
@@ -93,12 +95,19 @@ final class SectionSheet {
             panels.add(labelled);
             y = labelled.bottom() + BETWEEN;
         }
-        Legend legend = new Legend(unit, state, view, up.isPresent(), flat.isPresent(), scale);
+        Legend legend = new Legend(
+                unit,
+                state,
+                view,
+                up.isPresent(),
+                flat.isPresent(),
+                unit.type().section().scheme() ? 0 : scale);
         boolean legendBeside = beside && flat.isPresent();
         double legendLeft = legendBeside ? flatRight + 36 : MARGIN;
         double legendHeight = legend.height(right - legendLeft);
         double legendTop = legendBeside ? Math.max(top, y - BETWEEN - legendHeight) : y;
-        double height = Math.max(y, legendTop + legendHeight + MARGIN);
+        double room = unit.type().section().scheme() ? 2 * DrawingStyle.TEXT : 0;
+        double height = Math.max(y, legendTop + legendHeight + MARGIN) + room;
         return paint(prefix, height, panels, svg -> legend.draw(svg, legendLeft, legendTop, right - legendLeft));
     }
 
@@ -109,6 +118,13 @@ final class SectionSheet {
         FigurePen pen = new FigurePen(svg);
         panels.forEach(b -> b.draw(svg, pen, prefix, !view.around().isEmpty()));
         legend.accept(svg);
+        if (unit.type().section().scheme()) {
+            svg.text(
+                    MARGIN,
+                    height - 6,
+                    "Not to scale: a scheme, nothing measured yet",
+                    Letter.start(DrawingStyle.TEXT));
+        }
         return svg.done();
     }
 

@@ -63,7 +63,7 @@ public final class ActRoutes {
                 ctx -> answer(
                         ctx,
                         200,
-                        Map.of("jobs", desk.jobs().stream().map(JobJson::card).toList())));
+                        Map.of("jobs", desk.lines().stream().map(JobJson::card).toList())));
         routes.get(root + "/jobs/{job}", this::job);
         routes.get(root + "/jobs/{job}/entries", this::entries);
         routes.get(root + "/jobs/{job}/clearances/{clearance}", this::clearance);

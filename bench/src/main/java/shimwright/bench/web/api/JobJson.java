@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.JobOnBench;
+import shimwright.bench.desk.JobSummary;
 import shimwright.mechanics.axial.shim.Drawer;
 import shimwright.mechanics.axial.shim.PackOffer;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Closing;
@@ -60,12 +60,12 @@ final class JobJson {
         return one;
     }
 
-    static Map<String, Object> card(Job job) {
+    static Map<String, Object> card(JobSummary job) {
         Map<String, Object> one = new LinkedHashMap<>();
-        one.put("job", job.id());
-        one.put("number", job.opened().number());
-        one.put("owner", job.opened().owner());
-        one.put("unit", job.opened().unitType());
+        one.put("job", job.job());
+        one.put("number", job.number());
+        one.put("owner", job.owner());
+        one.put("unit", job.unitType());
         one.put("variant", job.variant());
         one.put("unitFile", job.unitFile());
         one.put("head", Map.of("count", job.head().count(), "hash", job.head().hash()));
@@ -75,7 +75,7 @@ final class JobJson {
 
     static Map<String, Object> bench(JobOnBench bench) {
         Job job = bench.job();
-        Map<String, Object> all = card(job);
+        Map<String, Object> all = card(JobSummary.of(job));
         all.put("done", List.copyOf(job.stepsDone()));
         all.put("built", bench.built());
         all.put("now", bench.bench().now().toString());
@@ -145,6 +145,7 @@ final class JobJson {
         Map<String, Object> one = measurable(check);
         one.put("check", check.id());
         one.put("clearance", check.clearance());
+        one.put("asked", check.asked());
         check.lower().ifPresent(limit -> one.put("lower", limit.si()));
         check.upper().ifPresent(limit -> one.put("upper", limit.si()));
         check.spread().ifPresent(limit -> one.put("spread", limit.si()));
@@ -190,11 +191,12 @@ final class JobJson {
         one.put("stage", session.stage().name().toLowerCase(java.util.Locale.ROOT));
         one.put("say", session.say());
         one.put("method", clearance.method().name().toLowerCase(java.util.Locale.ROOT));
-        one.put("numbers", ClearanceActs.numbers(clearance));
+        one.put("numbers", clearance.numbers());
         one.put("rounds", session.current().rounds().size());
         one.put("wanted", clearance.rounds());
         one.put("reading", session.current().phase().name().toLowerCase(java.util.Locale.ROOT));
         one.put("gauge", session.gauge() == null ? "" : session.gauge().id());
+        one.put("inHand", session.inHand().stream().map(Shop.Gauge::id).toList());
         one.put("gauges", session.gauges().stream().map(Shop.Gauge::id).toList());
         one.put(
                 "places",

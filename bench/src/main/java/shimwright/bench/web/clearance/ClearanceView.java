@@ -29,8 +29,8 @@ import shimwright.rebuild.unit.model.Step.Phase;
  * @param drawing the section with the loop
  * @param series the readings drawn with the limits; empty while there are none
  * @param packs the packs on offer drawn against the limits; empty while there are none
- * @param limits the clearance's doubt against its limits; empty until it has settled
- * @param budget where the doubt comes from; empty until it has settled
+ * @param limits the clearance's uncertainty against its limits; empty until it has settled
+ * @param budget where the uncertainty comes from; empty until it has settled
  */
 public record ClearanceView(
         Session session,
@@ -87,12 +87,27 @@ public record ClearanceView(
 
     /** How many numbers one round has. */
     public int fields() {
-        return ClearanceActs.numbers(session.clearance());
+        return session.clearance().numbers();
     }
 
     /** What the i-th number of a round is called, from 1. */
     public String label(int i) {
         return ClearanceActs.label(session.clearance(), i);
+    }
+
+    /** What stands beside the choice of a gauge: one, or one for each length of a difference. */
+    public List<String> gaugeLabels() {
+        Clearance clearance = session.clearance();
+        return clearance.method() == Clearance.Method.DIFFERENCE
+                ? clearance.difference().stream()
+                        .map(length -> "Read with, " + length.name())
+                        .toList()
+                : List.of("Read with");
+    }
+
+    /** Mark of the gauge in hand for the i-th of these, from 0; empty where there is none. */
+    public String inHand(int i) {
+        return i < session.inHand().size() ? session.inHand().get(i).id() : "";
     }
 
     /** Pieces that could go in at a position, thinnest first. */
@@ -104,6 +119,21 @@ public record ClearanceView(
 
     private @Nullable Measured measured() {
         return session.current().measured();
+    }
+
+    /** The number of the round that is read next, from 1. */
+    public int nextRound() {
+        return session.current().rounds().size() + 1;
+    }
+
+    /** The place of "place=tag+tag", as an offer of packs chosen together names it. */
+    public static String placeOf(String offered) {
+        return offered.substring(0, offered.indexOf('='));
+    }
+
+    /** The tags of the same, apart by spaces. */
+    public static String tagsOf(String offered) {
+        return offered.substring(offered.indexOf('=') + 1).replace('+', ' ');
     }
 
     /** True where a round, counted from 1, was used. */
@@ -120,12 +150,18 @@ public record ClearanceView(
         return used + " " + one + (used == 1 ? "" : "s");
     }
 
+    /** How many steps stand on the pack that is in, in words. */
+    public String undoFirst() {
+        int steps = session.change().undoFirst().size();
+        return steps + (steps == 1 ? " step stands on it." : " steps stand on it.");
+    }
+
     /** True where a round, counted from 1, stands apart from the others. */
-    public boolean odd(int round) {
+    public boolean outlier(int round) {
         Measured m = measured();
         return m != null
                 && session.clearance().method() != Clearance.Method.PLACES
-                && m.odd().contains(round);
+                && m.outliers().contains(round);
     }
 
     /** The lines of working that belong to where the session stands. */

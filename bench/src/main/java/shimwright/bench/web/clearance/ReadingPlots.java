@@ -18,6 +18,7 @@ import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Closing;
 import shimwright.rebuild.clearance.Session.Stage;
+import shimwright.rebuild.job.Basis;
 import shimwright.rebuild.job.Entry.ClearanceAccepted;
 import shimwright.rebuild.job.Shop.Piece;
 import shimwright.rebuild.unit.model.Clearance;
@@ -26,7 +27,9 @@ import shimwright.rebuild.unit.model.Clearance.Method;
 /** The plots of a session and of the record: hands numbers that are already computed to the pictures. */
 public final class ReadingPlots {
     private static final double COLUMN = 620;
-    private static final double PAPER = 520;
+    /** Beside the drawing of a record. */
+    private static final double BESIDE = 312;
+
     private static final double K = 2;
 
     private ReadingPlots() {}
@@ -49,16 +52,18 @@ public final class ReadingPlots {
         List<Double> first = new ArrayList<>();
         List<Double> second = new ArrayList<>();
         reading.rounds().forEach(round -> {
-            first.add(clearanceOf(clearance, round.what().values().get(0)));
-            if (round.what().values().size() > 1) {
-                second.add(clearanceOf(clearance, round.what().values().get(1)));
+            List<Double> values = round.what().values();
+            boolean two = values.size() > 1 && clearance.method() != Method.DIFFERENCE;
+            first.add(clearance.value(two ? values.subList(0, 1) : values));
+            if (two) {
+                second.add(clearance.value(values.subList(1, 2)));
             }
         });
         Measured settled = measured != null && measured.settled() ? measured : null;
         boolean trial = reading.phase() == shimwright.rebuild.unit.model.Step.Phase.TRIAL;
-        Map<Integer, String> odd = new LinkedHashMap<>();
+        Map<Integer, String> outliers = new LinkedHashMap<>();
         if (measured != null) {
-            measured.odd().forEach(round -> odd.put(round - 1, "read it again"));
+            measured.outliers().forEach(round -> outliers.put(round - 1, "read it again"));
         }
         return Plots.series(
                 new Plots.Series(
@@ -71,12 +76,8 @@ public final class ReadingPlots {
                         trial ? OptionalDouble.empty() : OptionalDouble.of(clearance.upper()),
                         settled != null ? OptionalDouble.of(settled.value()) : OptionalDouble.empty(),
                         settled != null ? K * settled.u() : 0,
-                        odd),
+                        outliers),
                 page("series", COLUMN, show));
-    }
-
-    private static double clearanceOf(Clearance clearance, double reading) {
-        return reading * clearance.readingFactor() + clearance.readingOffset();
     }
 
     private static String places(Session session, @org.jspecify.annotations.Nullable Measured measured, Show show) {
@@ -87,9 +88,9 @@ public final class ReadingPlots {
         if (measured == null) {
             return "";
         }
-        OptionalInt odd = measured.odd().isEmpty()
+        OptionalInt outlier = measured.outliers().isEmpty()
                 ? OptionalInt.empty()
-                : OptionalInt.of(measured.odd().get(0) - 1);
+                : OptionalInt.of(measured.outliers().get(0) - 1);
         return Plots.places(
                 new Plots.Places(
                         clearance.name(),
@@ -98,8 +99,8 @@ public final class ReadingPlots {
                         OptionalDouble.of(clearance.lower()),
                         OptionalDouble.of(clearance.upper()),
                         measured.value(),
-                        odd,
-                        odd.isEmpty() ? "" : "read it again"),
+                        outlier,
+                        outlier.isEmpty() ? "" : "read it again"),
                 page("places", COLUMN, show));
     }
 
@@ -171,12 +172,12 @@ public final class ReadingPlots {
                 page);
     }
 
-    /** Where the doubt of the reading at hand comes from. */
+    /** Where the uncertainty of the reading at hand comes from. */
     static String budget(Session session, Show show) {
         Optional<Measured> measured = Optional.ofNullable(session.current().measured());
         return measured.filter(m -> m.u() > 0)
                 .map(m -> Plots.budgetBars(
-                        "Where the doubt comes from",
+                        "Where the uncertainty comes from",
                         m.budget().contributions().stream()
                                 .map(part -> new Plots.Share(part.name(), part.share()))
                                 .toList(),
@@ -184,15 +185,18 @@ public final class ReadingPlots {
                 .orElse("");
     }
 
-    /** An accepted clearance against its limits, for the record; its doubt is drawn as normal. */
+    /**
+     * An accepted clearance against its limits, for the record; its uncertainty by the degrees of freedom that were kept, and
+     * as normal where an older program kept none.
+     */
     public static String accepted(Clearance clearance, ClearanceAccepted accepted, Show show) {
         return against(
                 clearance,
                 accepted.value(),
                 accepted.u(),
-                Double.POSITIVE_INFINITY,
+                Basis.of(accepted.basis()).map(Basis::nu).orElse(Double.POSITIVE_INFINITY),
                 accepted.probability(),
                 accepted.value() + clearance.growth(),
-                page("acc-" + clearance.id(), PAPER, show));
+                page("acc-" + clearance.id(), BESIDE, show));
     }
 }

@@ -23,7 +23,13 @@ final class Errors extends ErrorHandler {
             @Nullable String message,
             @Nullable Throwable cause,
             Callback callback) {
-        RefusalAnswers.write(response, callback, RequestHead.of(request).byProgram(), status, List.of(refusal(status)));
+        boolean memory = Memory.ranOut(cause);
+        RefusalAnswers.write(
+                response,
+                callback,
+                RequestHead.of(request).byProgram(),
+                memory ? Memory.STATUS : status,
+                List.of(memory ? Memory.TOO_LITTLE : refusal(status)));
     }
 
     @Override

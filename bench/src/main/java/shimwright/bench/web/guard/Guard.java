@@ -25,10 +25,6 @@ import shimwright.mechanics.outcome.Refusal;
 /** Asks of every request, before any page sees it: how, under which name, from where, who, and how much. */
 public final class Guard extends Handler.Wrapper {
     private static final Logger LOG = LoggerFactory.getLogger(Guard.class);
-    private static final Refusal TOO_LITTLE = Refusal.at(
-            "memory",
-            "the program has too little for this page, and nothing was kept or lost by it",
-            "Close other pages and try again, or start it with more memory");
     private static final Refusal FAULT = Refusal.at(
             "program", "it has a fault here; nothing that was kept is lost", "Go back, and tell who looks after it");
     private static final Refusal PLAIN = Refusal.at(
@@ -86,14 +82,14 @@ public final class Guard extends Handler.Wrapper {
 
     /** Memory or stack ran out on one request: it is answered with a sentence, and the others go on. */
     private static void broken(HttpServletResponse response, Error error) {
-        boolean memory = error instanceof OutOfMemoryError;
+        boolean memory = Memory.ranOut(error);
         LOG.error("{}", memory ? "out of memory" : "a fault of ours", memory ? null : error);
         try {
             response.resetBuffer();
-            response.setStatus(memory ? 503 : 500);
+            response.setStatus(memory ? Memory.STATUS : 500);
             response.setContentType(RefusalAnswers.type(false));
             response.getOutputStream()
-                    .write(RefusalAnswers.page(List.of(memory ? TOO_LITTLE : FAULT))
+                    .write(RefusalAnswers.page(List.of(memory ? Memory.TOO_LITTLE : FAULT))
                             .getBytes(StandardCharsets.UTF_8));
         } catch (IOException | IllegalStateException gone) {
             LOG.warn("nobody heard of it: {}", gone.getMessage());

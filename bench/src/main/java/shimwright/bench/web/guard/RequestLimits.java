@@ -35,8 +35,8 @@ public final class RequestLimits {
     /** The name of a field, in characters. */
     public static final int FIELD_NAME = 100;
 
-    /** One field, in characters; each text has its own lower limit, the largest is a drawer pasted as a list. */
-    public static final int FIELD = 50_000;
+    /** One field, in characters; each text has its own lower limit, the largest is a unit file pasted as text. */
+    public static final int FIELD = 200_000;
 
     /** A cookie of ours, in characters; a longer one is none of ours. */
     public static final int COOKIE = 600;
@@ -48,7 +48,7 @@ public final class RequestLimits {
     public static final Duration IDLE = Duration.ofSeconds(20);
 
     /** The same while there are as many connections as there may be. */
-    public static final Duration IDLE_WHEN_FULL = Duration.ofSeconds(1);
+    public static final Duration IDLE_WHEN_FULL = Duration.ofMillis(600);
 
     /** How long a body may take before its speed counts. */
     static final Duration GRACE = Duration.ofSeconds(10);

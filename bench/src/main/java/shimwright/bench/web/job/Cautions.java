@@ -32,11 +32,13 @@ final class Cautions {
             case COLD -> "Chilled parts: dry them, use them at once, gloves on.";
             case SPRING -> "Stored spring force: cover the hole, turn it away from you, glasses on.";
             case LIFT ->
-                unit.type().mass() > ONE_PERSON
-                        ? "The unit weighs about "
-                                + Quantities.print(unit.type().mass(), Kind.MASS, UnitSystem.METRIC)
-                                + " dry: hoist or a second person, nobody under it."
-                        : "Lift with a straight back and a clear way.";
+                unit.type().mass() == 0
+                        ? "Nobody has said what the unit weighs: hoist or a second person, nobody under it."
+                        : unit.type().mass() > ONE_PERSON
+                                ? "The unit weighs about "
+                                        + Quantities.print(unit.type().mass(), Kind.MASS, UnitSystem.METRIC)
+                                        + " dry: hoist or a second person, nobody under it."
+                                : "Lift with a straight back and a clear way.";
             case AIR ->
                 "Air test: low pressure only, relief valve set, plugs held, face away. Check your local rules for pressure tests.";
             case SOLVENT -> "Solvent: air, gloves, no flame. Waste goes where your local code says.";

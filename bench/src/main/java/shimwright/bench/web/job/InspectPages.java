@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.Door;
@@ -16,6 +18,7 @@ import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.plan.learn.PartsStillIn;
 import shimwright.rebuild.unit.model.WearLimit;
 
 /** Strip-down and inspection: what came off in order, what was measured, what becomes of it. */
@@ -58,9 +61,16 @@ public final class InspectPages {
     }
 
     private void strip(Context ctx, List<Refusal> faults, Map<String, String> typed) {
-        Pages.bench(ctx, desk, door)
-                .ifPresent(bench ->
-                        door.show(ctx, "strip", door.page(ctx, "Strip-down", "strip", bench, faults, typed), Map.of()));
+        Pages.bench(ctx, desk, door).ifPresent(bench -> {
+            Set<String> off = bench.job().takenOff().stream()
+                    .flatMap(said -> said.what().items().stream())
+                    .collect(Collectors.toSet());
+            door.show(
+                    ctx,
+                    "strip",
+                    door.page(ctx, "Strip-down", "strip", bench, faults, typed),
+                    Map.of("in", PartsStillIn.of(bench.unit(), off)));
+        });
     }
 
     static List<WearRows.WearRow> rows(JobOnBench bench) {

@@ -35,10 +35,6 @@ public final class IntakePages {
     }
 
     private void choose(Context ctx) {
-        if (desk.shelf().types().size() == 1) {
-            ctx.redirect("/new/" + desk.shelf().types().iterator().next().id());
-            return;
-        }
         door.show(
                 ctx,
                 "newjob-type",

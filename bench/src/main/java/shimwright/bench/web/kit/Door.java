@@ -10,6 +10,7 @@ import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.Desk;
@@ -24,6 +25,9 @@ import shimwright.mechanics.quantity.UnitSystem;
 
 /** Between a request and the pages: who asks, in which units, what was typed; and templates out. */
 public final class Door {
+    /** Under which name a request carries the mark of what its page will show. */
+    public static final String MARK = "mark";
+
     private static final int YEAR = 365 * 24 * 3600;
     private static final int LONGEST_NAME = 60;
 
@@ -142,6 +146,7 @@ public final class Door {
                 typed,
                 name(ctx),
                 said == null ? "" : said,
+                Optional.ofNullable(ctx.<String>attribute(MARK)).orElse(""),
                 ids.get());
     }
 
@@ -150,7 +155,8 @@ public final class Door {
         Map<String, Object> all = new LinkedHashMap<>(more);
         all.put("page", page);
         ctx.status(page.refused() ? 422 : 200);
-        ctx.html(render(template, all));
+        String html = render(template, all);
+        ctx.html(page.refused() ? FieldFaults.marked(html, ctx.path(), page.typed(), page.faults()) : html);
     }
 
     /** The text of a template with its values. */

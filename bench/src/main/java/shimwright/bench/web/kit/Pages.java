@@ -81,6 +81,18 @@ public final class Pages {
         return page.matches("[a-z]+(/[A-Za-z0-9-]+)?") ? "/" + page : "/build";
     }
 
+    /** Where somebody came from and wants to go back to, as address or form say; empty for nowhere in this shop. */
+    public static String cameFrom(Context ctx) {
+        String asked = ctx.queryParam("back");
+        String from = asked == null ? ctx.formParam("back") : asked;
+        return from != null && Door.local(from) ? from : "";
+    }
+
+    /** An address that remembers where somebody came from. */
+    public static String remembering(String address, String from) {
+        return from.isEmpty() ? address : address + "?back=" + encoded(from);
+    }
+
     /** A word of an address. */
     public static String encoded(String word) {
         return URLEncoder.encode(word, StandardCharsets.UTF_8);

@@ -36,22 +36,33 @@ public final class Devices {
 
     private final @Nullable DeviceFile file;
     private final Clock clock;
+    private final Runnable paired;
     private final SecureRandom random = new SecureRandom();
     private final AtomicInteger wrong = new AtomicInteger();
 
-    private Devices(@Nullable DeviceFile file, Clock clock) {
+    private Devices(@Nullable DeviceFile file, Clock clock, Runnable paired) {
         this.file = file;
         this.clock = clock;
+        this.paired = paired;
     }
 
     /** Nobody but this machine itself. */
     public static Devices none(Clock clock) {
-        return new Devices(null, clock);
+        return new Devices(null, clock, () -> {});
     }
 
     /** Those written down in a file, which is made at the first that is let in; another program may add to it. */
     public static Devices in(DeviceFile file, Clock clock) {
-        return new Devices(file, clock);
+        return in(file, clock, () -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param paired done whenever a device was let in
+     */
+    public static Devices in(DeviceFile file, Clock clock, Runnable paired) {
+        return new Devices(file, clock, paired);
     }
 
     /**
@@ -190,6 +201,7 @@ public final class Devices {
                 .flatMap(spent -> kept.add(DeviceFile.Line.device(device)))
                 .map(added -> {
                     wrong.set(0);
+                    paired.run();
                     return new LetIn(device, device.id() + "." + key);
                 });
     }

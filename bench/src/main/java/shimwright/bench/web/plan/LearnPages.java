@@ -23,6 +23,9 @@ import shimwright.rebuild.plan.learn.StepText;
  * file. The answers stand in the address, so that nothing is lost by going back or closing the page.
  */
 public final class LearnPages {
+    /** Jobs of the same unit type whose strip-down is looked at, the newest. */
+    private static final int OTHERS = 30;
+
     private final Desk desk;
     private final Door door;
 
@@ -44,13 +47,14 @@ public final class LearnPages {
      */
     private static Learning learnt(Desk desk, JobOnBench bench, String answers) {
         Learning learning = Learning.of(off(bench.job()));
-        for (Job other : desk.jobs()) {
-            boolean same = other.opened().unitType().equals(bench.job().opened().unitType());
-            if (same && !other.id().equals(bench.job().id())) {
+        for (Job other : desk.jobs(bench.job().opened().unitType(), OTHERS)) {
+            if (!other.id().equals(bench.job().id())) {
                 learning = learning.withOrder(seen(bench.job(), other));
             }
         }
-        learning = learning.withDrawing(Blocking.items(bench.unit(), Set.of()));
+        if (!bench.unit().type().section().scheme()) {
+            learning = learning.withDrawing(Blocking.items(bench.unit(), Set.of()));
+        }
         for (int i = 0; i < answers.length(); i++) {
             Optional<Question> next = learning.next();
             if (next.isPresent()) {

@@ -116,8 +116,8 @@ public record TonightView(
         }
         double seconds = Math.max(0, Duration.between(now, time.end()).toSeconds());
         BuildState present = bench.present();
-        Tonight tonight = EveningPlan.tonight(
-                bench.unit(), bench.job().sides(), present, plan, new Evening(seconds, persons));
+        Tonight tonight =
+                EveningPlan.tonight(bench.unit(), bench.job().sides(), present, plan, new Evening(seconds, persons));
         double share = share(door.remembered(ctx, "evening-spread"));
         return new TonightView(
                 faults.isEmpty() || typed == null ? clock(time.end()) : typed,
@@ -187,7 +187,9 @@ public record TonightView(
         }
         return new Time(
                 now.plus(whole),
-                hours.isPresent() ? "As long as the shop's evenings are" : "The shop has not said how long its evenings are");
+                hours.isPresent()
+                        ? "As long as the shop's evenings are"
+                        : "The shop has not said how long its evenings are");
     }
 
     private static Optional<Double> hours(String fact, LocalDate day) {
@@ -229,7 +231,8 @@ public record TonightView(
         Timed last = tonight.steps().get(tonight.steps().size() - 1);
         return "Stop after " + last.step().id() + ", at about " + at(now, last.ends(), show) + "; "
                 + (tonight.left() < 0
-                        ? show.span(-tonight.left()) + " over your time, because a window is open that has to be closed."
+                        ? show.span(-tonight.left())
+                                + " over your time, because a window is open that has to be closed."
                         : show.span(tonight.left()) + " are left over.");
     }
 

@@ -12,10 +12,12 @@ import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
 import shimwright.bench.web.kit.Paper;
+import shimwright.bench.web.kit.Show;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.HandBackActs;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.UnitChanges;
+import shimwright.rebuild.record.Labour;
 import shimwright.rebuild.workbench.PinnedUnit;
 
 /** Proof readings, hand-back and the record on screen and on paper. */
@@ -62,6 +64,7 @@ public final class RecordPages {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             Page page = door.page(ctx, "Record", "record", bench, faults, typed);
             Map<String, Object> values = values(bench, page);
+            values.put("labour", labour(bench, page.show()));
             newer(bench).ifPresent(file -> {
                 values.put("newerFile", file.hash());
                 values.put(
@@ -69,6 +72,15 @@ public final class RecordPages {
             });
             door.show(ctx, "record", page, values);
         });
+    }
+
+    /** What the work comes to, for the shop and not for the record; empty where the shop has no rate. */
+    private static String labour(JobOnBench bench, Show show) {
+        String rate = bench.shop().facts().getOrDefault("rate", "");
+        return Labour.of(bench.job(), bench.unit(), rate)
+                .map(labour -> show.number(labour.hours(), 1) + " h by the times of the unit file, at " + rate.strip()
+                        + " an hour: " + show.number(labour.amount(), 2) + " " + labour.currency())
+                .orElse("");
     }
 
     /** The shelf's file of this unit type, where it is another than the one that the job stands on. */

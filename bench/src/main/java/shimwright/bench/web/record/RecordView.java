@@ -1,8 +1,11 @@
 package shimwright.bench.web.record;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.section.SectionDrawing;
 import shimwright.bench.picture.section.SectionState;
@@ -17,6 +20,8 @@ import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.record.HandBackRecord;
 import shimwright.rebuild.record.HandBackRecord.HoldReading;
 import shimwright.rebuild.record.HandBackRecord.Setting;
+import shimwright.rebuild.record.History;
+import shimwright.rebuild.unit.model.Step;
 
 /**
  * The record as page and paper show it.
@@ -24,14 +29,45 @@ import shimwright.rebuild.record.HandBackRecord.Setting;
  * @param data the record
  * @param told how the variant was told
  * @param settings clearances with their drawings
+ * @param holds hold points that were read, by step
+ * @param history everything that was kept, by part of the work and day
+ * @param signer who kept most of it, said once
  */
-public record RecordView(HandBackRecord data, String told, List<Drawn> settings) {
+public record RecordView(
+        HandBackRecord data,
+        String told,
+        List<Drawn> settings,
+        List<StepHolds> holds,
+        List<HistoryPart> history,
+        String signer) {
 
-    /** Width of a drawing in px: A4 between the margins of paper.jte is 178 mm, 672 px. */
-    private static final double PAPER = 660;
+    /**
+     * Width of a drawing in px: A4 between the margins of paper.jte is 178 mm, 672 px, and what was accepted is drawn beside
+     * it, so that a clearance with its figures and working stands on one page.
+     */
+    private static final double PAPER = 345;
 
     /** A clearance with its pictures and the working kept when it was accepted. */
-    public record Drawn(Setting setting, String drawing, String limits, List<Line> working) {}
+    public record Drawn(Setting setting, String drawing, String limits, List<Line> working) {
+        /** The pieces that are in for it, by place. */
+        public String pieces() {
+            return setting.chosen().stream()
+                    .map(said -> said.what().position() + ": "
+                            + said.what().pieces().stream()
+                                    .map(piece -> piece.piece())
+                                    .collect(Collectors.joining(" + ")))
+                    .collect(Collectors.joining("; "));
+        }
+    }
+
+    /** Hold points of one step. */
+    public record StepHolds(String step, String todo, List<HoldReading> readings) {}
+
+    /** What was kept in one part of the work. */
+    public record HistoryPart(String title, List<HistoryDay> days) {}
+
+    /** What was kept on one day. */
+    public record HistoryDay(String day, List<History.Line> lines) {}
 
     static RecordView of(JobOnBench bench, Show show) {
         HandBackRecord data = HandBackRecord.of(bench.job(), bench.unit());
@@ -56,7 +92,58 @@ public record RecordView(HandBackRecord data, String told, List<Drawn> settings)
         String told = Identification.of(
                         bench.unit().type(), bench.job().opened().tellTales())
                 .say();
-        return new RecordView(data, told, List.copyOf(drawn));
+        return new RecordView(
+                data, told, List.copyOf(drawn), holds(data), history(data.history(), show), signer(data.history()));
+    }
+
+    private static List<StepHolds> holds(HandBackRecord data) {
+        Map<String, List<HoldReading>> bySteps = data.holds().stream()
+                .collect(Collectors.groupingBy(HoldReading::step, LinkedHashMap::new, Collectors.toList()));
+        return bySteps.entrySet().stream()
+                .map(entry -> new StepHolds(
+                        entry.getKey(),
+                        data.unit().findStep(entry.getKey()).map(Step::todo).orElse(""),
+                        entry.getValue()))
+                .toList();
+    }
+
+    private static List<HistoryPart> history(List<History.Line> lines, Show show) {
+        List<HistoryPart> parts = new ArrayList<>();
+        for (History.Part part : History.Part.values()) {
+            Map<String, List<History.Line>> days = lines.stream()
+                    .filter(line -> line.part() == part)
+                    .collect(Collectors.groupingBy(
+                            line -> show.day(line.at()), LinkedHashMap::new, Collectors.toList()));
+            if (!days.isEmpty()) {
+                parts.add(new HistoryPart(
+                        title(part),
+                        days.entrySet().stream()
+                                .map(day -> new HistoryDay(day.getKey(), day.getValue()))
+                                .toList()));
+            }
+        }
+        return List.copyOf(parts);
+    }
+
+    private static String title(History.Part part) {
+        return switch (part) {
+            case COMING_IN -> "Coming in and taking apart";
+            case INSPECTION -> "Inspection and orders";
+            case BUILD -> "Build, hold points and notes";
+            case CLEARANCES -> "Clearances";
+            case HANDING_BACK -> "Handing back";
+        };
+    }
+
+    /** Who kept most of the entries. */
+    private static String signer(List<History.Line> lines) {
+        return lines.stream()
+                .collect(Collectors.groupingBy(History.Line::by, LinkedHashMap::new, Collectors.counting()))
+                .entrySet()
+                .stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse("");
     }
 
     private static List<Line> working(Setting setting) {

@@ -17,7 +17,7 @@ final class SheetPictures {
 
     private SheetPictures() {}
 
-    /** SVG of each picture: what the sheet draws, then where the doubt comes from. */
+    /** SVG of each picture: what the sheet draws, then where the uncertainty comes from. */
     static List<String> of(Answer answer) {
         List<String> pictures = new ArrayList<>();
         for (Diagram diagram : answer.diagrams()) {
@@ -72,8 +72,8 @@ final class SheetPictures {
     private static String budget(ShownValue shown, Answer answer) {
         return Plots.budgetBars(
                 shown.field().shape() == Shape.BUDGET
-                        ? "Where the doubt comes from"
-                        : "Doubt of " + shown.field().meaning(),
+                        ? "Where the uncertainty comes from"
+                        : "Uncertainty of " + shown.field().meaning(),
                 shown.budget().stream()
                         .map(part -> new Plots.Share(part.name(), part.share()))
                         .toList(),

@@ -14,6 +14,7 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.ShopActs;
 import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.unit.model.Step.Phase;
 
 /** What the shop measures with, and the few things a new shop says of itself. */
 public final class GaugePages {
@@ -36,7 +37,7 @@ public final class GaugePages {
 
     private void on(
             RoutesConfig routes, String path, Class<? extends Act.OfShop> type, String next, Pages.Again again) {
-        routes.post(path, ctx -> Pages.act(ctx, desk, door, type, again, next));
+        routes.post(path, ctx -> Pages.act(ctx, desk, door, type, again, Pages.remembering(next, Pages.cameFrom(ctx))));
     }
 
     private void gauges(Context ctx, List<Refusal> faults, Map<String, String> typed) {
@@ -52,7 +53,9 @@ public final class GaugePages {
                         "presets",
                         GaugeKinds.ALL,
                         "wanted",
-                        wanted()));
+                        wanted(),
+                        "back",
+                        Pages.cameFrom(ctx)));
     }
 
     /** What the form begins with: a usual kind, or a gauge of the shop that is to be changed. */
@@ -105,9 +108,11 @@ public final class GaugePages {
         desk.shelf()
                 .types()
                 .forEach(type -> type.clearances().forEach(clearance -> {
-                    String mark = clearance.gauge();
-                    if (!mark.isBlank() && !desk.shop().gauges().containsKey(mark)) {
-                        wanted.put(mark, type.tools().getOrDefault(mark, mark));
+                    for (Phase phase : List.of(Phase.TRIAL, Phase.FINAL)) {
+                        clearance.gauges(phase).stream()
+                                .filter(mark ->
+                                        !mark.isBlank() && !desk.shop().gauges().containsKey(mark))
+                                .forEach(mark -> wanted.put(mark, type.tools().getOrDefault(mark, mark)));
                     }
                 }));
         return wanted;
@@ -118,7 +123,7 @@ public final class GaugePages {
         Map<String, String> filled = new LinkedHashMap<>();
         shop.facts().forEach((fact, text) -> filled.put("fact-" + fact, text));
         filled.putAll(typed);
-        Page page = door.page(ctx, "The shop's own", "", null, faults, filled);
+        Page page = door.page(ctx, "Set up the shop", "", null, faults, filled);
         long loose =
                 shop.pieces().values().stream().filter(Shop.Piece::inDrawer).count();
         door.show(
@@ -132,6 +137,8 @@ public final class GaugePages {
                         loose,
                         "facts",
                         shop.facts(),
+                        "types",
+                        desk.shelf().types().size(),
                         "faults",
                         desk.shelf().faults()));
     }

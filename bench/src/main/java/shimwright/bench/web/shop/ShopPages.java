@@ -43,12 +43,14 @@ public final class ShopPages {
 
     private void shop(Context ctx, List<Refusal> faults, Map<String, String> typed) {
         Page page = door.page(ctx, "The shop", "", null, faults, typed);
-        List<JobCard> cards = desk.lines().stream().map(JobCard::of).toList();
-        Shop shop = desk.shopListed();
+        String asked = ctx.queryParam("find");
+        String find = asked == null ? "" : asked.strip();
+        Found found = Found.in(desk.lines(), find);
+        Shop shop = desk.shop();
         long loose =
                 shop.pieces().values().stream().filter(Shop.Piece::inDrawer).count();
         List<Shop.Gauge> gauges = List.copyOf(shop.gauges().values());
-        door.show(ctx, "shop", page, Map.of("cards", cards, "loose", loose, "gauges", gauges));
+        door.show(ctx, "shop", page, Map.of("found", found, "find", find, "loose", loose, "gauges", gauges));
     }
 
     /** The card of a job with what is next, to be put in the place of the one that its entries alone gave. */
@@ -87,11 +89,20 @@ public final class ShopPages {
         List<Shop.Piece> gone = desk.shop().pieces().values().stream()
                 .filter(piece -> piece.goneBecause() != null)
                 .toList();
-        door.show(ctx, "drawer", page, Map.of("families", families, "spreads", spreads, "names", names, "gone", gone));
+        Map<String, Object> more = new LinkedHashMap<>();
+        more.put("families", families);
+        more.put("spreads", spreads);
+        more.put("names", names);
+        more.put("gone", gone);
+        more.put("back", Pages.cameFrom(ctx));
+        door.show(ctx, "drawer", page, more);
     }
 
     private void on(RoutesConfig routes, String path, Class<? extends Act.OfShop> type) {
-        routes.post(path, ctx -> Pages.act(ctx, desk, door, type, this::drawer, "/drawer"));
+        routes.post(
+                path,
+                ctx -> Pages.act(
+                        ctx, desk, door, type, this::drawer, Pages.remembering("/drawer", Pages.cameFrom(ctx))));
     }
 
     private void me(Context ctx) {

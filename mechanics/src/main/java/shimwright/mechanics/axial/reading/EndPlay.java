@@ -101,7 +101,7 @@ public final class EndPlay {
      * @param roundsUsed how many from there on
      * @param moreRoundsWanted 0 when settled
      * @param tilt second indicator minus first, mean of the rounds used, m; 0 with one indicator
-     * @param budget the doubt by influence
+     * @param budget the uncertainty by influence
      * @param advice one sentence: what to do
      */
     public record Result(
@@ -122,7 +122,7 @@ public final class EndPlay {
             @Output(kind = Kind.LENGTH, meaning = "tilt between the indicators")
             double tilt,
 
-            @Output(kind = Kind.LENGTH, meaning = "doubt by influence")
+            @Output(kind = Kind.LENGTH, meaning = "uncertainty by influence")
             Budget budget,
 
             @Output(meaning = "advice") String advice) {}
@@ -149,7 +149,7 @@ public final class EndPlay {
 
     /**
      * End play from rounds of readings: the settled value of {@link Readings#work}, times cos(slant). Two indicators on
-     * opposite sides cancel tilt; one alone carries the tilt allowance as doubt. Refused as the readings are.
+     * opposite sides cancel tilt; one alone carries the tilt allowance as uncertainty. Refused as the readings are.
      */
     public static Outcome<Worked<Result>> work(Case c) {
         return Readings.work(new Readings.Case(c.rounds(), c.gauge(), c.settleWithin(), c.minimum()))

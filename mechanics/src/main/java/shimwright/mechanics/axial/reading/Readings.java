@@ -18,14 +18,14 @@ import shimwright.mechanics.worksheet.Input;
 import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
-/** From rounds of readings to a value with its doubt, or to the advice to read on. */
+/** From rounds of readings to a value with its uncertainty, or to the advice to read on. */
 public final class Readings {
     static final String GUM = "JCGM 100:2008";
 
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
                     "readings",
                     "Readings",
-                    "The settled value of a series of rounds and its doubt, or the advice to read on.",
+                    "The settled value of a series of rounds and its uncertainty, or the advice to read on.",
                     List.of(
                             "JCGM 100:2008 (GUM) 4.2, 4.3, 5.1, G.4",
                             "Mann-Kendall test, exact with ties",
@@ -82,8 +82,8 @@ public final class Readings {
      * @param firstRoundUsed counted from 1
      * @param roundsUsed how many from there on
      * @param moreRoundsWanted at least so many more before it can settle; 0 when settled
-     * @param oddRounds rounds that stand off the others, counted from 1
-     * @param budget the doubt by influence
+     * @param outliers rounds that stand off the others, counted from 1
+     * @param budget the uncertainty by influence
      * @param advice one sentence: what to do
      */
     public record Result(
@@ -100,9 +100,9 @@ public final class Readings {
             @Output(meaning = "first round used") int firstRoundUsed,
             @Output(meaning = "rounds used") int roundsUsed,
             @Output(meaning = "more rounds wanted") int moreRoundsWanted,
-            @Output(meaning = "rounds that stand off") List<Integer> oddRounds,
+            @Output(meaning = "rounds that stand off") List<Integer> outliers,
 
-            @Output(kind = Kind.LENGTH, meaning = "doubt by influence")
+            @Output(kind = Kind.LENGTH, meaning = "uncertainty by influence")
             Budget budget,
 
             @Output(meaning = "advice") String advice) {}
@@ -110,7 +110,7 @@ public final class Readings {
     /**
      * The settled value of a series of rounds.
      *
-     * <p>A round counts as the mean of its indicators. Doubt: repeat (pooled s, else s of the rounds used, n−1) over √n;
+     * <p>A round counts as the mean of its indicators. Uncertainty: repeat (pooled s, else s of the rounds used, n−1) over √n;
      * reading a step twice q/√6; error limit and retrace a/√3; with two indicators each gauge's part over √2; and, when
      * not settled, the range of the rounds looked at as a half-width. Refused: rounds with other than 1 or 2 values, or
      * unlike numbers of them.
@@ -129,7 +129,7 @@ public final class Readings {
         List<Double> used = means.subList(settling.first(), means.size());
         double value = value(settling.seating(), means, used, w);
         Budget budget = budget(c, settling.seating(), used, indicators, w);
-        List<Integer> odd = oddRounds(means, settling, c.settleWithin());
+        List<Integer> outliers = outliersOf(means, settling, c.settleWithin());
         return Outcome.ok(w.worked(new Result(
                 value,
                 budget.u(),
@@ -138,9 +138,9 @@ public final class Readings {
                 settling.first() + 1,
                 used.size(),
                 settling.more(),
-                odd,
+                outliers,
                 budget,
-                advice(settling, used.size(), means, odd))));
+                advice(settling, used.size(), means, outliers))));
     }
 
     static List<Refusal> faults(List<List<Double>> rounds) {
@@ -211,24 +211,24 @@ public final class Readings {
         return budget;
     }
 
-    /** Rounds before the settled ones that read less are the climb itself, not odd. */
-    private static List<Integer> oddRounds(List<Double> means, Settling settling, double within) {
-        List<Integer> odd = new ArrayList<>();
-        for (int index : Outliers.odd(means, within)) {
+    /** Rounds before the settled ones that read less are the climb itself, not an outlier. */
+    private static List<Integer> outliersOf(List<Double> means, Settling settling, double within) {
+        List<Integer> outliers = new ArrayList<>();
+        for (int index : Outliers.among(means, within)) {
             boolean climb = settling.seating() == Seating.SETTLED
                     && index < settling.first()
                     && means.get(index) < Statistics.median(means);
             boolean moving = settling.seating() == Seating.CLIMBING || settling.seating() == Seating.FALLING;
             if (!climb && !moving) {
-                odd.add(index + 1);
+                outliers.add(index + 1);
             }
         }
-        return odd;
+        return outliers;
     }
 
-    private static String advice(Settling settling, int used, List<Double> means, List<Integer> odd) {
+    private static String advice(Settling settling, int used, List<Double> means, List<Integer> outliers) {
         String more = settling.more() == 1 ? "at least one more round" : "at least " + settling.more() + " more rounds";
-        String off = odd.stream()
+        String off = outliers.stream()
                 .map(round -> " Round " + round + " stands " + away(means, round - 1)
                         + " off the others: look at it again" + " before it counts.")
                 .collect(Collectors.joining());

@@ -1,5 +1,5 @@
 /**
- * Series of rounds: whether they have settled, their value and its doubt, and end play from them. May touch what
+ * Series of rounds: whether they have settled, their value and its uncertainty, and end play from them. May touch what
  * lies below the topics, and no other room of axial.
  */
 @org.jspecify.annotations.NullMarked

@@ -19,7 +19,7 @@ import shimwright.mechanics.worksheet.Input;
 import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
-/** Several clearances, one drawer: every lawful way is looked at, so the best offered is the best there is. */
+/** Several clearances, one drawer: every way within the limits is looked at, so the best offered is the best there is. */
 public final class Drawer {
     /** More ways than this are not looked at one by one but by branch and bound. */
     static final long MOST_WAYS = 20_000_000L;
@@ -95,8 +95,8 @@ public final class Drawer {
          * @param name short name
          * @param value m
          * @param u standard uncertainty of the value read, m
-         * @param lower smallest lawful value, m
-         * @param upper largest lawful value, m
+         * @param lower lower limit of the value, m
+         * @param upper upper limit of the value, m
          * @param aim value aimed at, m
          */
         public record Need(
@@ -108,10 +108,10 @@ public final class Drawer {
                 @Input(kind = Kind.LENGTH, meaning = "standard uncertainty", min = 0, max = 1, example = "0.004 mm")
                 double u,
 
-                @Input(kind = Kind.LENGTH, meaning = "smallest lawful", min = -10, max = 10, example = "0.02 mm")
+                @Input(kind = Kind.LENGTH, meaning = "lower limit", min = -10, max = 10, example = "0.02 mm")
                 double lower,
 
-                @Input(kind = Kind.LENGTH, meaning = "largest lawful", min = -10, max = 10, example = "0.08 mm")
+                @Input(kind = Kind.LENGTH, meaning = "upper limit", min = -10, max = 10, example = "0.08 mm")
                 double upper,
 
                 @Input(kind = Kind.LENGTH, meaning = "aimed at", min = -10, max = 10, example = "0.05 mm")
@@ -174,12 +174,12 @@ public final class Drawer {
      * Ways to serve all clearances from the drawer at once, the best first.
      *
      * @param offers empty where the drawer cannot serve them all
-     * @param lawful how many ways leave every clearance within its limits by nominal
+     * @param possible how many ways leave every clearance within its limits by nominal
      * @param advice one sentence
      */
     public record Result(
             @Output(meaning = "ways, the best first") List<Way> offers,
-            @Output(meaning = "lawful ways") int lawful,
+            @Output(meaning = "ways within the limits") int within,
             @Output(meaning = "advice") String advice) {
 
         public Result {
@@ -191,7 +191,7 @@ public final class Drawer {
          *
          * @param pieces place and tags, such as {@code sI=d52-03+d52-09}, in the order of the places
          * @param predicted what each clearance comes out at, m, in the order of the needs
-         * @param probability that all of them are lawful, their doubts taken as independent
+         * @param probability that all of them are within limits, their uncertainties taken as independent
          * @param distance sum of (distance from aim / room to the limit on that side)²
          */
         public record Way(
@@ -216,7 +216,7 @@ public final class Drawer {
      *
      * <p>Each clearance comes out at {@code value + Σ effect × (thickness − trial)} with {@code u² + Σ effect² × (Σ u piece²
      * + u trial²)} (JCGM 100:2008 5.1.2); a way that leaves any of them outside
-     * its limits by nominal is never offered. Order: probability that all are lawful (product over the clearances, JCGM
+     * its limits by nominal is never offered. Order: probability that all are within limits (product over the clearances, JCGM
      * 106:2012 7.4, normal; differences under 0.001 are ties), then fewest pieces, then the least {@code Σ((predicted −
      * aim)/(room to the limit on that side))²}, then tags. No piece is taken twice. Of more than 20 million ways those that
      * cannot be among the best are passed over, and the working says whether the best are proven. Refused: names that do not
@@ -245,19 +245,19 @@ public final class Drawer {
         }
         Working w = new Working();
         List<Way> best;
-        int lawful;
+        int within;
         if (ways > MOST_WAYS) {
             DrawerBranch search = new DrawerBranch(c, packs);
             best = search.best();
-            lawful = search.lawful();
-            w.line("lawful ways met", "branch and bound; there may be more", lawful, Kind.NUMBER);
+            within = search.within();
+            w.line("ways within the limits met", "branch and bound; there may be more", within, Kind.NUMBER);
             w.line("best proven", "1 where no other way is better", search.proven() ? 1 : 0, Kind.NUMBER);
         } else {
             DrawerSearch search = new DrawerSearch(c, packs);
             best = search.best();
-            lawful = search.lawful();
+            within = search.within();
             w.line("ways looked at", "product of the packs at each place", (double) ways, Kind.NUMBER);
-            w.line("lawful ways", "every clearance within its limits by nominal", lawful, Kind.NUMBER);
+            w.line("ways within the limits", "every clearance within its limits by nominal", within, Kind.NUMBER);
         }
         for (Way way : best.isEmpty() ? best : best.subList(0, 1)) {
             for (int i = 0; i < c.needs().size(); i++) {
@@ -269,7 +269,7 @@ public final class Drawer {
             }
             w.line("probability that all are in", "product", way.probability(), Kind.NUMBER, "JCGM 106:2012 7.4");
         }
-        return Outcome.ok(w.worked(new Result(best, lawful, advice(c, best))));
+        return Outcome.ok(w.worked(new Result(best, within, advice(c, best))));
     }
 
     static List<DrawerSearch.Pack> packs(Case c, Seat place) {
@@ -281,7 +281,7 @@ public final class Drawer {
         return packs;
     }
 
-    /** Thicknesses at a place that leave lawful what depends on this place alone. */
+    /** Thicknesses at a place that leave possible what depends on this place alone. */
     private static double[] window(Case c, Seat place) {
         double low = Double.NEGATIVE_INFINITY;
         double high = Double.POSITIVE_INFINITY;

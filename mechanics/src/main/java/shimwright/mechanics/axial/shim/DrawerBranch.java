@@ -55,7 +55,7 @@ final class DrawerBranch {
     private final Pack[] laid;
     private final Set<String> used = new HashSet<>();
     private long weighed;
-    private int lawful;
+    private int within;
 
     /** A pack laid, how the clearances stand then, and the best that can come of it. */
     private static final class Branch {
@@ -223,9 +223,9 @@ final class DrawerBranch {
         return best.stream().map(Found::way).toList();
     }
 
-    /** How many lawful ways it met, after {@link #best()}; there may be more. */
-    int lawful() {
-        return lawful;
+    /** How many ways within the limits it met, after {@link #best()}; there may be more. */
+    int within() {
+        return within;
     }
 
     /** True where no way is better than those offered, after {@link #best()}. */
@@ -239,7 +239,7 @@ final class DrawerBranch {
 
     private void branch(int k, int pieces, double[] values, double[] variances) {
         if (k == packs.size()) {
-            lawful++;
+            within++;
             best.add(shared.found(inOrderOfPlaces(), laid));
             if (best.size() > c.offers()) {
                 best.pollLast();
@@ -302,13 +302,13 @@ final class DrawerBranch {
     /** The best that can come of a pack; less than 0 sure where a clearance can no longer come within its limits. */
     private Branch weigh(int k, int pieces, double[] values, double[] variances, Pack pack) {
         double[] next = values.clone();
-        double[] doubts = variances.clone();
-        Branch branch = new Branch(pack, next, doubts);
+        double[] uncertainties = variances.clone();
+        Branch branch = new Branch(pack, next, uncertainties);
         double probability = 1;
         double distance = 0;
         for (int n = 0; n < next.length; n++) {
             next[n] += shared.change(n, order[k], pack);
-            doubts[n] += shared.variance(n, order[k], pack.pieces());
+            uncertainties[n] += shared.variance(n, order[k], pack.pieces());
             double low = next[n] + least[n][k + 1];
             double high = next[n] + most[n][k + 1];
             Need need = c.needs().get(n);
@@ -317,7 +317,7 @@ final class DrawerBranch {
             }
             if (!single[n] || low == high) {
                 double value = Math.max(low, Math.min(high, centre[n]));
-                probability *= probability(n, value, doubts[n]);
+                probability *= probability(n, value, uncertainties[n]);
                 distance += DrawerSearch.distance(need, Math.max(low, Math.min(high, need.aim())));
             }
         }

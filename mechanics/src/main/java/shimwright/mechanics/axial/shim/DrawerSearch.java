@@ -48,7 +48,7 @@ final class DrawerSearch {
     private final TreeSet<Found> best = new TreeSet<>(ORDER);
     private final Pack[] laid;
     private final Set<String> used = new TreeSet<>();
-    private int lawful;
+    private int within;
 
     DrawerSearch(Drawer.Case c, List<List<Pack>> packs) {
         this.c = c;
@@ -94,9 +94,9 @@ final class DrawerSearch {
         return best.stream().map(Found::way).toList();
     }
 
-    /** How many lawful ways there are, after {@link #best()}. */
-    int lawful() {
-        return lawful;
+    /** How many ways within the limits there are, after {@link #best()}. */
+    int within() {
+        return within;
     }
 
     private void lay(int place, double[] values) {
@@ -107,7 +107,7 @@ final class DrawerSearch {
             }
         }
         if (place == packs.size()) {
-            lawful++;
+            within++;
             keep(values);
             return;
         }
@@ -168,7 +168,7 @@ final class DrawerSearch {
     }
 
     /** Standard uncertainty of a clearance with what is laid. */
-    private double doubt(int need, Pack[] laid) {
+    private double uncertainty(int need, Pack[] laid) {
         double u = c.needs().get(need).u();
         for (int p = 0; p < laid.length; p++) {
             double of = c.places().get(p).u();
@@ -195,7 +195,7 @@ final class DrawerSearch {
         for (int n = 0; n < values.length; n++) {
             Need need = c.needs().get(n);
             probability *= Conformity.probability(
-                    values[n], doubt(n, laid), Double.POSITIVE_INFINITY, new Limits(need.lower(), need.upper()));
+                    values[n], uncertainty(n, laid), Double.POSITIVE_INFINITY, new Limits(need.lower(), need.upper()));
             distance += distance(need, values[n]);
             predicted.add(values[n]);
         }

@@ -45,11 +45,11 @@ record PackAdvice(ShimPack.Case c, Prediction prediction, Rule rule, double want
         }
         if (!proven(best, 0, Double.POSITIVE_INFINITY)) {
             double shims = Math.abs(prediction.effect()) * Math.hypot(best.uThickness(), prediction.uTrial());
-            return "No reading can settle it: the shims alone are known only to " + InSentence.doubt(shims)
+            return "No reading can settle it: the shims alone are known only to " + InSentence.uncertainty(shims)
                     + ". Measure them finer.";
         }
         if (proven(best, prediction.uMeasured(), Double.POSITIVE_INFINITY)) {
-            return "The doubt itself rests on too few rounds: read more.";
+            return "The uncertainty itself rests on too few rounds: read more.";
         }
         double needed = 0;
         double much = prediction.uMeasured();
@@ -63,8 +63,8 @@ record PackAdvice(ShimPack.Case c, Prediction prediction, Rule rule, double want
         String rounds = times > 20
                 ? "a finer gauge"
                 : "about " + times + " times as many rounds if they scatter, else a finer gauge";
-        return "It takes a clearance known to " + InSentence.doubt(needed) + " (now "
-                + InSentence.doubt(prediction.uMeasured()) + "): " + rounds + ".";
+        return "It takes a clearance known to " + InSentence.uncertainty(needed) + " (now "
+                + InSentence.uncertainty(prediction.uMeasured()) + "): " + rounds + ".";
     }
 
     /** Whether the pack would be proven by a clearance known so well, with so many degrees of freedom. */
@@ -111,7 +111,7 @@ record PackAdvice(ShimPack.Case c, Prediction prediction, Rule rule, double want
             advice.append(" Even that would be only ")
                     .append(InSentence.percent(ideal()))
                     .append(" sure: the clearance is known to ")
-                    .append(InSentence.doubt(prediction.uMeasured()))
+                    .append(InSentence.uncertainty(prediction.uMeasured()))
                     .append(" only. Measure finer first.");
         }
         return advice.toString();

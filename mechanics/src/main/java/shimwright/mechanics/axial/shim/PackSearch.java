@@ -16,8 +16,8 @@ import shimwright.mechanics.conformity.Conformity;
  * an aim is given, nearest to the wanted thickness; then smallest rarity; then nearest to the wanted thickness; then tags. A tie is taken against
  * the best pack not yet named, so the order is well defined.
  *
- * <p>Sets are built thinnest first within the window of lawful thickness, the last piece by binary search. Packs with
- * the same doubt fall in probability with their distance from the middle, so one ordered list per doubt is merged by a
+ * <p>Sets are built thinnest first within the window of thickness within the limits, the last piece by binary search. Packs with
+ * the same uncertainty fall in probability with their distance from the middle, so one ordered list per uncertainty is merged by a
  * heap, with the normal distribution as an upper bound until a pack's own t probability is needed.
  */
 final class PackSearch {
@@ -106,7 +106,7 @@ final class PackSearch {
         return inOrder(pool, offers, 0);
     }
 
-    /** No pack of these sizes is likelier than this: best place, least doubt, most degrees of freedom. */
+    /** No pack of these sizes is likelier than this: best place, least uncertainty, most degrees of freedom. */
     private double ceiling(int fewest, int most) {
         double[] variances = sorted.stream()
                 .mapToDouble(piece -> piece.u() * piece.u())
@@ -163,7 +163,7 @@ final class PackSearch {
         }
     }
 
-    /** A list of packs of one doubt, best first; the key is a bound until the head's own probability is known. */
+    /** A list of packs of one uncertainty, best first; the key is a bound until the head's own probability is known. */
     private static final class Lane {
         final List<Pack> packs = new ArrayList<>();
         int next;

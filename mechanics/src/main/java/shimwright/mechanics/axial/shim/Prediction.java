@@ -5,7 +5,7 @@ import shimwright.mechanics.conformity.Limits;
 
 /**
  * What a pack would give: clearance = measured + effect·(pack − trial), u² = u_measured² + effect²·(u_pack² +
- * u_trial²), ν by Welch-Satterthwaite with only the measurement in doubt about its own doubt.
+ * u_trial²), ν by Welch-Satterthwaite with only the measurement uncertain of its own uncertainty.
  *
  * @param effect change of clearance per thickness, not 0
  * @param nu degrees of freedom of {@code uMeasured}, may be infinite
@@ -50,7 +50,7 @@ record Prediction(
         return Conformity.probability(clearance(thickness), u(packVariance), Double.POSITIVE_INFINITY, limits);
     }
 
-    /** Grows as the probability falls, for packs with the same doubt: distance from the middle, or towards the limit. */
+    /** Grows as the probability falls, for packs with the same uncertainty: distance from the middle, or towards the limit. */
     double remoteness(double thickness) {
         double clearance = clearance(thickness);
         if (limits.closed()) {

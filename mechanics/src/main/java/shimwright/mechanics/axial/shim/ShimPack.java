@@ -17,7 +17,7 @@ import shimwright.mechanics.worksheet.Input;
 import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
-/** The pack that makes the final clearance most surely lawful. */
+/** The pack that makes the final clearance most surely within its limits. */
 public final class ShimPack {
     private static final double MOST_PACKS = 2e7;
     private static final String SOURCE = "JCGM 106:2012 7.4";
@@ -25,7 +25,7 @@ public final class ShimPack {
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
                     "shim-pack",
                     "Shim pack",
-                    "The pack of the drawer that makes a clearance most surely lawful.",
+                    "The pack of the drawer that makes a clearance most surely within its limits.",
                     List.of(
                             "JCGM 106:2012 7.4, 8.3.2",
                             "JCGM 100:2008 (GUM) 5.1.2, G.4",
@@ -46,8 +46,8 @@ public final class ShimPack {
      * @param trialThickness thickness of the trial pack, m
      * @param uTrial its standard uncertainty, m
      * @param effect change of the clearance per thickness: −1 when thicker closes, +1 when thicker opens; not 0
-     * @param lower smallest lawful clearance, m; null when open
-     * @param upper largest lawful clearance, m; null when open
+     * @param lower lower limit of the clearance, m; null when open
+     * @param upper upper limit of the clearance, m; null when open
      * @param aim clearance aimed at, m, between the limits; null for their middle
      * @param ruleProbability conformance probability that proves
      * @param drawer the pieces to choose from, each used once
@@ -91,11 +91,21 @@ public final class ShimPack {
                     example = "-1")
             double effect,
 
-            @Input(kind = Kind.LENGTH, meaning = "smallest lawful clearance", min = -10, max = 10, example = "0.02 mm")
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "lower limit of the clearance",
+                    min = -10,
+                    max = 10,
+                    example = "0.02 mm")
             @Nullable
             Double lower,
 
-            @Input(kind = Kind.LENGTH, meaning = "largest lawful clearance", min = -10, max = 10, example = "0.08 mm")
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "upper limit of the clearance",
+                    min = -10,
+                    max = 10,
+                    example = "0.08 mm")
             @Nullable
             Double upper,
 

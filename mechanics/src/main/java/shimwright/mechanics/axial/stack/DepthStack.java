@@ -57,8 +57,8 @@ public final class DepthStack {
      * @param gap sum of the signed lengths, m; negative where the parts overlap
      * @param u standard uncertainty, m
      * @param nu degrees of freedom
-     * @param worst the gap may be off by this if every doubt (2u) pulled the same way, m
-     * @param budget the doubt by term and gauge
+     * @param worst the gap may be off by this if every uncertainty (2u) pulled the same way, m
+     * @param budget the uncertainty by term and gauge
      */
     public record Result(
             @Output(kind = Kind.LENGTH, meaning = "gap", u = "u", nu = "nu", budget = "budget")
@@ -70,10 +70,10 @@ public final class DepthStack {
             @Output(meaning = "degrees of freedom", decimals = 1, infinite = "no limit")
             double nu,
 
-            @Output(kind = Kind.LENGTH, meaning = "worst case, all doubts the same way")
+            @Output(kind = Kind.LENGTH, meaning = "worst case, all uncertainties the same way")
             double worst,
 
-            @Output(kind = Kind.LENGTH, meaning = "doubt by term")
+            @Output(kind = Kind.LENGTH, meaning = "uncertainty by term")
             Budget budget) {}
 
     /**

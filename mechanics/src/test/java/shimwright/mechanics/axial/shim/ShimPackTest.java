@@ -210,7 +210,7 @@ class ShimPackTest {
                 new Piece("p2", 1.01e-3, 1e-6),
                 new Piece("p3", 1.03e-3, 1e-6),
                 new Piece("p4", 1.04e-3, 1e-6));
-        // by calculation: 0.17, 0.16, 0.14 and 0.13 in limits 0.10 to 0.20, all beyond doubt
+        // by calculation: 0.17, 0.16, 0.14 and 0.13 in limits 0.10 to 0.20, all beyond uncertainty
         ShimPack.Case c = new ShimPack.Case(
                 0.17e-3, 1e-6, null, 1.00e-3, 1e-6, -1, 0.10e-3, 0.20e-3, 0.132e-3, 0.95, drawer, 1, 1, 4);
         ShimPack.Result aimed = ShimPack.work(c).orElseThrow().result();
@@ -259,12 +259,12 @@ class ShimPackTest {
 
     @Test
     void fortyPiecesAndPacksOfSixAreSearchedInATwinkle() {
-        // doubts too large for certainty, so that no size of pack can be left out
+        // uncertainties too large for certainty, so that no size of pack can be left out
         Bench alike = new Bench(0.3, 0.02, 6, 1.9, -1, 0.02, 0.08, random(new Random(7), 40, 1), 1, 6);
         Bench mixed = new Bench(0.3, 0.02, 2, 1.9, -1, 0.02, 0.08, random(new Random(8), 40, 5), 1, 6);
         double alikeMs = leastMilliseconds(alike);
         double mixedMs = leastMilliseconds(mixed);
-        System.out.printf("40 pieces, packs of 1 to 6: %.1f ms; with mixed doubts %.1f ms%n", alikeMs, mixedMs);
+        System.out.printf("40 pieces, packs of 1 to 6: %.1f ms; with mixed uncertainties %.1f ms%n", alikeMs, mixedMs);
         assertThat(alikeMs).isLessThan(100);
         assertThat(mixedMs).isLessThan(300);
     }

@@ -25,10 +25,10 @@ import shimwright.rebuild.unit.model.Unit;
  * @param target what one wants to get back to
  * @param through the opening it is reached through; empty where it is taken apart
  * @param undo steps to undo, in the order of undoing: none while a step done still stands on it
- * @param redo the same steps, in a lawful order of doing them again
+ * @param redo the same steps, in a possible order of doing them again
  * @param undoMinutes time of undoing, from the unit file or else by the tariff, without turning over
  * @param redoMinutes time of doing again as the unit file has it, without turning over and waiting
- * @param turnMinutes time of turning the case over, both ways; the orders are lawful, not proven to turn least
+ * @param turnMinutes time of turning the case over, both ways; the orders are possible, not proven to turn least
  * @param losses what undoing destroys
  * @param renew items that come out and that the file renews whenever they have been out, those of the losses left out
  * @param again consumables used once more
@@ -114,11 +114,6 @@ public record BackOut(
     /** True where it can be got at as it stands. */
     public boolean free() {
         return undo.isEmpty();
-    }
-
-    /** Consumables used once more that must cure before the test; the time is theirs. */
-    public List<Consumable> cures() {
-        return again.stream().filter(c -> c.cure() > 0).toList();
     }
 
     private static boolean known(Unit unit, Target target) {

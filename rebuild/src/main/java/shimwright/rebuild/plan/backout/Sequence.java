@@ -14,8 +14,8 @@ import shimwright.rebuild.unit.model.UnitType.Station;
 import shimwright.rebuild.unit.model.UnitType.Window;
 
 /**
- * A lawful order of a set of steps that turns the case over seldom: all that can be done where it lies, then the station
- * where most can be done. Lawful always, not proven to turn least.
+ * A possible order of a set of steps that turns the case over seldom: all that can be done where it lies, then the station
+ * where most can be done. Possible always, not proven to turn least.
  */
 final class Sequence {
     private final Unit unit;

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.unit.model.Item.Shape;
+import shimwright.rebuild.unit.model.Section.Shaft;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -21,7 +22,8 @@ import shimwright.rebuild.unit.model.Unit;
  * <p>An item moves along its axis, from either end. One that is in already stops it where radii overlap on the same axis, or
  * where they are more together than the distance of two parallel axes and the play that the moving one has in its bore; a
  * wall of a casting stops what is larger than the largest thing drawn in it on that axis. Where an item that is in stops
- * every end that the shaft and the casting begun with leave open, the moving one must have gone in first. What is not drawn
+ * every end that the shaft and the casting begun with leave open, the moving one must have gone in first. What lies in a
+ * bore of a shaft goes in by the ends to which the bore is open, and with the shaft where one step puts both in. What is not drawn
  * and what goes in sideways or askew is not seen, so the drawing proves an order that must be and never that one may be
  * left out.
  */
@@ -170,7 +172,8 @@ public final class Blocking {
                     ? new Finding(kind, pair.standing(), pair.moving(), name(standing), name(moving), why)
                     : new Finding(kind, pair.moving(), pair.standing(), name(moving), name(standing), why);
         }
-        kind = inOrder ? Finding.Kind.AGREES : contrary ? Finding.Kind.CONTRADICTED : Finding.Kind.MISSING;
+        boolean routed = contrary && !pair.moving().route().isBlank();
+        kind = inOrder || routed ? Finding.Kind.AGREES : contrary ? Finding.Kind.CONTRADICTED : Finding.Kind.MISSING;
         return new Finding(kind, pair.moving(), pair.standing(), name(moving), name(standing), why);
     }
 
@@ -195,12 +198,19 @@ public final class Blocking {
 
     /** True where neither its shaft nor what is there from the start stops the item from that end. */
     private boolean open(String moving, boolean fromHighEnd) {
+        Optional<Shaft> around = bodies.around(moving);
+        boolean leftBehind = around.isPresent() && !with(moving, around.get());
+        if (leftBehind
+                && !bodies.rings().get(moving).stream()
+                        .allMatch(ring -> RoundBodies.leaves(around.get(), ring, fromHighEnd))) {
+            return false;
+        }
         for (String there : base) {
             if (!there.equals(moving) && stop(moving, there, fromHighEnd).isPresent()) {
                 return false;
             }
         }
-        for (Ring ring : together(moving)) {
+        for (Ring ring : around.isPresent() ? List.<Ring>of() : together(moving)) {
             double own = Math.max(ring.inner(), bodies.shaftRadius(ring.line(), ring.from(), ring.to()));
             boolean beyond = ring.inner() > 0
                     && (fromHighEnd
@@ -220,9 +230,21 @@ public final class Blocking {
                 .orElse(false);
     }
 
+    /** True where one step puts the item and the shaft in whose bore it lies in, so that they go in as one. */
+    private boolean with(String item, Shaft shaft) {
+        Step step = fitted.get(item);
+        return step != null && step.equals(fitted.get(shaft.item()));
+    }
+
     /** The rings that move with an item: its own, and on a sub-assembly those of all that one step put on that shaft. */
     private List<Ring> together(String item) {
         List<Ring> own = bodies.rings().getOrDefault(item, List.of());
+        Optional<Shaft> around = bodies.around(item).filter(shaft -> with(item, shaft));
+        if (around.isPresent()) {
+            List<Ring> both = new ArrayList<>(own);
+            both.addAll(bodies.rings().getOrDefault(around.get().item(), List.of()));
+            return both;
+        }
         Step step = built.get(item);
         if (step == null || step.equals(fitted.get(item)) || own.isEmpty()) {
             return own;

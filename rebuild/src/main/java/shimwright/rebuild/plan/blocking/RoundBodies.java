@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
 import java.util.stream.DoubleStream;
+import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Item.Shape;
 import shimwright.rebuild.unit.model.Section.Axis;
@@ -21,6 +24,8 @@ import shimwright.rebuild.unit.model.Unit;
  */
 record RoundBodies(Map<String, List<Ring>> rings, Map<String, List<Ring>> walls, Map<String, Shaft> shafts) {
 
+    private static final double TOUCH = 2e-5;
+
     static RoundBodies of(Unit unit) {
         Map<String, Shaft> shafts = new LinkedHashMap<>();
         unit.type().section().shafts().forEach(shaft -> shafts.put(shaft.id(), shaft));
@@ -33,7 +38,7 @@ record RoundBodies(Map<String, List<Ring>> rings, Map<String, List<Ring>> walls,
         for (Shaft shaft : shafts.values()) {
             if (!shaft.item().isEmpty()) {
                 List<Ring> own = rings.computeIfAbsent(shaft.item(), k -> new ArrayList<>());
-                shaft.steps().forEach(s -> own.add(new Ring(shaft.id(), s.get(0), s.get(1), 0, s.get(2) / 2)));
+                shaft.steps().forEach(s -> own.addAll(ofStep(shaft, s)));
             }
         }
         Map<String, List<Ring>> walls = new LinkedHashMap<>();
@@ -41,11 +46,73 @@ record RoundBodies(Map<String, List<Ring>> rings, Map<String, List<Ring>> walls,
             for (Shaft shaft : shafts.values()) {
                 if (shaft.axis() == Axis.X && !outline.item().isEmpty()) {
                     walls.computeIfAbsent(outline.item(), k -> new ArrayList<>())
-                            .addAll(crossings(outline, shaft, rings));
+                            .addAll(crossings(outline, shaft, shafts, rings));
                 }
             }
         }
         return new RoundBodies(rings, walls, shafts);
+    }
+
+    /** A step of a shaft, cut where a bore begins or ends: there it is a ring about its bore. */
+    private static List<Ring> ofStep(Shaft shaft, List<Double> step) {
+        TreeSet<Double> cuts = new TreeSet<>(List.of(step.get(0), step.get(1)));
+        shaft.bores().forEach(bore -> cuts.addAll(bore.subList(0, 2)));
+        List<Double> at = List.copyOf(cuts.subSet(step.get(0), true, step.get(1), true));
+        List<Ring> rings = new ArrayList<>();
+        for (int i = 0; i + 1 < at.size(); i++) {
+            double hole = bore(shaft, at.get(i), at.get(i + 1));
+            rings.add(new Ring(shaft.id(), at.get(i), at.get(i + 1), hole, step.get(2) / 2));
+        }
+        return rings;
+    }
+
+    /** Radius of the bore that runs through all of a part of the shaft; 0 where none does. */
+    private static double bore(Shaft shaft, double from, double to) {
+        return shaft.bores().stream()
+                .filter(b -> b.get(0) <= from + TOUCH && b.get(1) >= to - TOUCH)
+                .mapToDouble(b -> b.get(2) / 2)
+                .max()
+                .orElse(0);
+    }
+
+    /**
+     * The shaft in a bore of which an item lies.
+     *
+     * @return empty for what lies round a shaft, or between two
+     */
+    Optional<Shaft> around(String item) {
+        List<Ring> own = rings.getOrDefault(item, List.of());
+        return own.isEmpty()
+                ? Optional.empty()
+                : shafts.values().stream()
+                        .filter(shaft -> !shaft.item().equals(item))
+                        .filter(shaft -> apart(shaft.id(), own.get(0).line()) == 0)
+                        .filter(shaft -> own.stream().allMatch(r -> within(shaft, r)))
+                        .findFirst();
+    }
+
+    private static boolean within(Shaft shaft, Ring ring) {
+        double hole = bore(shaft, ring.from(), ring.to());
+        return hole > 0 && ring.outer() <= hole + TOUCH;
+    }
+
+    /** True where what lies in a bore can leave it by that end: the bore runs to the end of the shaft, as wide as it must. */
+    static boolean leaves(Shaft shaft, Ring ring, boolean byHighEnd) {
+        double end = byHighEnd
+                ? shaft.steps().stream().mapToDouble(s -> s.get(1)).max().orElseThrow()
+                : shaft.steps().stream().mapToDouble(s -> s.get(0)).min().orElseThrow();
+        TreeSet<Double> cuts = new TreeSet<>();
+        cuts.add(byHighEnd ? ring.to() : ring.from());
+        cuts.add(end);
+        shaft.bores().forEach(bore -> cuts.addAll(bore.subList(0, 2)));
+        List<Double> at = List.copyOf(
+                byHighEnd ? cuts.subSet(ring.to(), true, end, true) : cuts.subSet(end, true, ring.from(), true));
+        for (int i = 0; i + 1 < at.size(); i++) {
+            if (bore(shaft, at.get(i), at.get(i + 1)) < ring.outer() - TOUCH) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static List<Ring> ofItem(Item item) {
@@ -62,8 +129,9 @@ record RoundBodies(Map<String, List<Ring>> rings, Map<String, List<Ring>> walls,
         return rings;
     }
 
-    /** Where the outline crosses the axis there is a wall, with a hole for what is drawn in it on that axis. */
-    private static List<Ring> crossings(Outline outline, Shaft shaft, Map<String, List<Ring>> rings) {
+    /** Where the outline crosses the axis there is a wall, with a hole for what is drawn in it on that axis, of whichever shaft. */
+    private static List<Ring> crossings(
+            Outline outline, Shaft shaft, Map<String, Shaft> shafts, Map<String, List<Ring>> rings) {
         double height = shaft.at().get(1);
         List<Double> at = new ArrayList<>();
         int corners = outline.points().size();
@@ -83,7 +151,7 @@ record RoundBodies(Map<String, List<Ring>> rings, Map<String, List<Ring>> walls,
             double to = at.get(i + stride - 1);
             double hole = rings.values().stream()
                     .flatMap(List::stream)
-                    .filter(r -> r.line().equals(shaft.id()) && r.to() > from && r.from() < to)
+                    .filter(r -> apart(shafts.get(r.line()), shaft) == 0 && r.to() > from && r.from() < to)
                     .mapToDouble(Ring::outer)
                     .max()
                     .orElse(0);
@@ -94,8 +162,10 @@ record RoundBodies(Map<String, List<Ring>> rings, Map<String, List<Ring>> walls,
 
     /** Distance between two axes; not a number where they are not parallel. */
     double apart(String one, String two) {
-        Shaft a = shafts.get(one);
-        Shaft b = shafts.get(two);
+        return apart(shafts.get(one), shafts.get(two));
+    }
+
+    private static double apart(@Nullable Shaft a, @Nullable Shaft b) {
         if (a == null || b == null || a.axis() != b.axis()) {
             return Double.NaN;
         }

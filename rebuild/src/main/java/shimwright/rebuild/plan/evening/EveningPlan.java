@@ -16,11 +16,11 @@ import shimwright.rebuild.plan.StepSetUps;
 import shimwright.rebuild.plan.evening.Tonight.NotTonight;
 import shimwright.rebuild.plan.evening.Tonight.Timed;
 import shimwright.rebuild.plan.evening.Tonight.Why;
-import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.Cost;
 import shimwright.rebuild.plan.model.Lag;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.Window;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -89,7 +89,7 @@ public final class EveningPlan {
     }
 
     private Cost cost(List<String> steps) {
-        return Lawful.follow(problem, steps).cost();
+        return OrderVerifier.follow(problem, steps).cost();
     }
 
     private void take(Step step) {

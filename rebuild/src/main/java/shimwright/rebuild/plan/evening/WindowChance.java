@@ -9,9 +9,9 @@ import shimwright.mechanics.conformity.Limits;
 import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.Window;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.unit.model.Unit;
 
 /**
@@ -45,7 +45,7 @@ public record WindowChance(String window, String words, double planned, double l
         List<WindowChance> found = new ArrayList<>();
         plan.ahead().forEach(step -> {
             sofar.add(step.id());
-            ended.put(step.id(), Lawful.follow(problem, sofar).cost().elapsed());
+            ended.put(step.id(), OrderVerifier.follow(problem, sofar).cost().elapsed());
             for (Window window : problem.windows()) {
                 if (window.closes().equals(step.id())) {
                     found.add(chance(problem, window, ended, share));

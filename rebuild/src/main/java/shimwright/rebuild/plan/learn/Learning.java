@@ -14,7 +14,7 @@ import java.util.Set;
  * What is known of the order in which a unit goes together, from the order in which it came apart. Numbered in the order of
  * assembly, the strip-down turned round. Of every pair it is known that the first must come first, or that the two are free,
  * or nothing yet; what is not known counts as order, so that nothing is promised that nobody has seen. The order that was
- * seen is lawful always. Immutable; every step of learning gives a new one.
+ * seen is possible always. Immutable; every step of learning gives a new one.
  *
  * <p>If a must come before b, and b before c, then a before c. If a and c are free of each other, then so are whatever a must
  * come before and whatever must come before c. So one answer settles many pairs.

@@ -15,7 +15,7 @@ public final class StepText {
     private StepText() {}
 
     /**
-     * The order in which the steps are written: lawful by what was learnt, and of what is free those of one group (a shaft, a
+     * The order in which the steps are written: possible by what was learnt, and of what is free those of one group (a shaft, a
      * cover) one after another. The first is the first of the order seen.
      *
      * @param group of a part; an empty text for none

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Some lawful order, quickly and without regard to its cost: what is free is done in the order in which it was written, a task
+ * Some possible order, quickly and without regard to its cost: what is free is done in the order in which it was written, a task
  * that opens a window only once nothing else is free, and then at once what closes the window. Where this finds nothing there
  * may still be an order.
  */
@@ -29,7 +29,7 @@ final class Dive {
         this.inside = new int[c.n];
     }
 
-    /** A lawful and whole order; empty where this way finds none. */
+    /** A possible and whole order; empty where this way finds none. */
     static Optional<int[]> order(CompiledProblem c) {
         return new Dive(c).run();
     }

@@ -52,7 +52,7 @@ final class Evaluation {
                 tools));
     }
 
-    /** The cost of an order as the search counts it, without what no order changes; empty where it is not lawful. */
+    /** The cost of an order as the search counts it, without what no order changes; empty where it is not possible. */
     static Optional<Long> counted(CompiledProblem c, int[] order) {
         StateCursor at = new StateCursor(c);
         for (int task : order) {

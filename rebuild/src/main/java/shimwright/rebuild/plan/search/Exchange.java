@@ -81,7 +81,7 @@ final class Exchange {
         for (int k = from; k < order.length; k++) {
             before[k + 1].set(before[k]);
             if (!before[k + 1].take(order[k])) {
-                throw new IllegalStateException("an order that breaks a window was taken for lawful");
+                throw new IllegalStateException("an order that breaks a window was taken for a possible one");
             }
         }
     }
@@ -137,14 +137,14 @@ final class Exchange {
         return false;
     }
 
-    /** What it would cost more if two stretches changed places; NEVER where that is not lawful. */
+    /** What it would cost more if two stretches changed places; NEVER where that is not possible. */
     private long change(int from, int middle, int to) {
         trial.set(before[from]);
         for (int k = from; k < order.length; k++) {
             int task = k < to ? order[k - from < to - middle ? k - from + middle : k - (to - middle)] : order[k];
             left--;
-            boolean lawful = k >= to || (trial.free(task) && trial.allowed(task));
-            if (!lawful || !trial.take(task)) {
+            boolean possible = k >= to || (trial.free(task) && trial.allowed(task));
+            if (!possible || !trial.take(task)) {
                 return CompiledProblem.NEVER;
             }
             if (k + 1 >= to && stands(trial, before[k + 1])) {

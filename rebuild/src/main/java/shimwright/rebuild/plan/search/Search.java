@@ -30,7 +30,7 @@ public final class Search {
      * The best order found within the budget.
      *
      * @param hint an order to keep unless a better one is found; what it names that is not to be done is passed over, and
-     *     where it is not lawful it counts for nothing
+     *     where it is not possible it counts for nothing
      * @return refused where there is no order, with the circle or the windows, or where none was found
      */
     public static Outcome<Solution> best(
@@ -66,7 +66,7 @@ public final class Search {
                 solver.exhausted());
     }
 
-    /** Some lawful order, whatever it costs, found at once; empty where none was found so, which does not say that there is none. */
+    /** Some possible order, whatever it costs, found at once; empty where none was found so, which does not say that there is none. */
     public static Optional<List<String>> any(SequencingProblem problem) {
         if (!Infeasibility.circles(problem).isEmpty()) {
             return Optional.empty();
@@ -79,7 +79,7 @@ public final class Search {
 
     /**
      * An order from before, kept as far as it can be, without looking for a better one: what is named and not to be done is
-     * passed over, what is to be done and not named comes as soon as it can, and where that keeps no window some other lawful
+     * passed over, what is to be done and not named comes as soon as it can, and where that keeps no window some other possible
      * order is taken.
      *
      * @return empty where none was found so, which does not say that there is none
@@ -128,13 +128,6 @@ public final class Search {
         return Infeasibility.circles(problem);
     }
 
-    /** What a given order costs; empty where it does not keep the rules of the problem or is not whole. */
-    public static Optional<Cost> cost(SequencingProblem problem, List<String> order) {
-        return Infeasibility.circles(problem).isEmpty()
-                ? Evaluation.cost(CompiledProblem.of(problem), order)
-                : Optional.empty();
-    }
-
     /** What orders cost, for many orders of one problem, which must have no circle. */
     public static Function<List<String>, Optional<Cost>> prices(SequencingProblem problem) {
         CompiledProblem c = CompiledProblem.of(problem);
@@ -156,7 +149,7 @@ public final class Search {
             order.add(c.task(task).id());
         }
         Cost cost =
-                Evaluation.cost(c, path).orElseThrow(() -> new IllegalStateException("an unlawful order was found"));
+                Evaluation.cost(c, path).orElseThrow(() -> new IllegalStateException("an impossible order was found"));
         return new Solution(order, cost, solver.bound() / Solver.SECOND, solver.proven(), solver.states());
     }
 

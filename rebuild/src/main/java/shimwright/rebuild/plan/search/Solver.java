@@ -43,7 +43,7 @@ final class Solver {
         this.bound = root.bound;
     }
 
-    /** An order to keep unless a better one is found; left out where it is not lawful. */
+    /** An order to keep unless a better one is found; left out where it is not possible. */
     void keep(int[] order) {
         Evaluation.counted(c, order).ifPresent(cost -> {
             value = cost;

@@ -60,12 +60,15 @@ final class StandBound {
                 int task = (w << 6) + Long.numberOfTrailingZeros(word);
                 word &= word - 1;
                 int o = c.ready.orientation[task];
-                int stand = o >= 0 ? o : c.ready.orientations + c.ready.place[task];
-                if (!seen[stand] && Bits.within(c.before[task], done)) {
+                int p = c.ready.place[task];
+                int stand = o >= 0 ? o : c.ready.orientations + p;
+                // what can be done anywhere and is free is done already
+                boolean somewhere = o >= 0 || p >= 0;
+                if (somewhere && !seen[stand] && Bits.within(c.before[task], done)) {
                     seen[stand] = true;
                     long cost = (o < 0 ? 0 : c.ready.leastTurn[orientation][o]) + c.ready.walking(place, task);
                     least = Math.min(
-                            least, cost + least(done.clone(), o < 0 ? orientation : o, c.ready.place[task]));
+                            least, cost + least(done.clone(), o < 0 ? orientation : o, p));
                 }
             }
         }

@@ -1,6 +1,7 @@
 package shimwright.rebuild.unit.model;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import shimwright.mechanics.quantity.Kind;
 
@@ -79,6 +80,11 @@ public record Clearance(
                     refersTo = "tools")
             String finalGauge,
 
+            @Field(
+                    value = "method difference: the two lengths that are read, the first less the second counts",
+                    absent = "[]")
+            List<ReadLength> difference,
+
             @Field(value = "indicators read at once (1 or 2), or places round the ring for method places", absent = "1")
             int indicators,
 
@@ -100,25 +106,78 @@ public record Clearance(
             @Field(value = "where the reading is taken, for the record", absent = "")
             String place) {}
 
+    /** One of two lengths whose difference is the reading. */
+    public record ReadLength(
+            @Field("what is read, from where to where") String name,
+
+            @Field(value = "gauge it is read with; that of the clearance when absent", absent = "", refersTo = "tools")
+            String gauge) {}
+
     /** What becomes of it at working heat. */
     @FieldGroup
     public record Heating(
-            @Field(value = "change of the clearance at working heat, signed", kind = Kind.LENGTH, absent = "0 mm")
+            @Field(
+                    value =
+                            "change of the clearance at working heat, signed; when absent, by the loop and its materials",
+                    kind = Kind.LENGTH,
+                    absent = "0 mm")
             double growth,
 
             @Field(value = "how the growth comes about", absent = "")
             String growthNote) {}
 
-    /** The gauge that the file names for a reading. */
+    /** The gauge that the file names for a reading; of a difference that of the first length. */
     public String gauge(Step.Phase phase) {
+        return gauges(phase).get(0);
+    }
+
+    /** The gauges that the file names for a reading: one, or of a difference one for each of its two lengths. */
+    public List<String> gauges(Step.Phase phase) {
         String own = phase == Step.Phase.TRIAL ? trialGauge() : finalGauge();
-        return own.isEmpty() ? gauge() : own;
+        String usual = own.isEmpty() ? gauge() : own;
+        return method() == Method.DIFFERENCE
+                ? difference().stream()
+                        .map(length -> length.gauge().isEmpty() ? usual : length.gauge())
+                        .toList()
+                : List.of(usual);
+    }
+
+    /** How many numbers one round has. */
+    public int numbers() {
+        return method() == Method.FEELER || method() == Method.DIFFERENCE ? 2 : indicators();
+    }
+
+    /** The clearance that the numbers of one round stand for where they are one reading; their mean, or their difference. */
+    public double value(List<Double> round) {
+        double reading = method() == Method.DIFFERENCE
+                ? round.get(0) - round.get(1)
+                : round.stream().mapToDouble(v -> v).average().orElseThrow();
+        return reading * readingFactor() + readingOffset();
+    }
+
+    /** True where the file says of the limits that they are a guess. */
+    public boolean guessed() {
+        return notes.stream()
+                .map(note -> note.toLowerCase(Locale.ROOT))
+                .anyMatch(note -> note.startsWith("limits:") && note.contains("guess"));
     }
 
     /** The same clearance with limits and aim moved, as a deviation etched on the part asks. */
     public Clearance movedBy(double metres) {
         Limits moved = new Limits(lower() + metres, upper() + metres, aim() + metres, etchedStep(), etchedBy());
         return new Clearance(id, name, sense, moved, measuring, positions, loop, heating, dependsOn, drag, notes, only);
+    }
+
+    /** The same clearance with limits, aim and growth as they were at another time; m, signed as play. */
+    public Clearance as(double lower, double upper, double aim, double growth) {
+        Limits then = new Limits(lower, upper, aim, etchedStep(), etchedBy());
+        Heating heat = new Heating(growth, heating.growthNote());
+        return new Clearance(id, name, sense, then, measuring, positions, loop, heat, dependsOn, drag, notes, only);
+    }
+
+    /** The same clearance with another growth. */
+    Clearance heated(Heating hot) {
+        return new Clearance(id, name, sense, limits, measuring, positions, loop, hot, dependsOn, drag, notes, only);
     }
 
     /** What kind of clearance it is. */
@@ -139,7 +198,9 @@ public record Clearance(
         /** One reading at each of several places round a ring; the mean counts. */
         PLACES,
         /** Feelers: the thickest that enters. */
-        FEELER
+        FEELER,
+        /** Two lengths read one after the other, each with its gauge: the first less the second. */
+        DIFFERENCE
     }
 
     /**
@@ -192,7 +253,7 @@ public record Clearance(
 
             @Field("+1 opens, -1 closes") int sign,
 
-            @Field(value = "material", absent = "", refersTo = "materials")
+            @Field(value = "material; that of its item when absent", absent = "", refersTo = "materials")
             String material,
 
             @Field(value = "item it belongs to", absent = "", refersTo = "items")
@@ -243,7 +304,10 @@ public record Clearance(
         return measuring.finalGauge();
     }
 
-    /** Indicators read at once, or places round the ring. */
+    public List<ReadLength> difference() {
+        return measuring.difference();
+    }
+
     public int indicators() {
         return measuring.indicators();
     }
@@ -271,11 +335,6 @@ public record Clearance(
     /** How to seat and read, one order a line. */
     public List<String> how() {
         return measuring.how();
-    }
-
-    /** Where the reading is taken, for the record; may be empty. */
-    public String place() {
-        return measuring.place();
     }
 
     /** Change of the clearance at working heat, signed, m. */

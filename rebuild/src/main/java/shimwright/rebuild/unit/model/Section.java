@@ -9,7 +9,15 @@ import shimwright.mechanics.quantity.Kind;
  */
 public record Section(
         @Field("shafts") List<Shaft> shafts,
-        @Field("outlines of castings") List<Outline> castings) {
+        @Field("outlines of castings") List<Outline> castings,
+
+        @Field(value = "true where places and lengths are a scheme and not measured", absent = "false")
+        boolean scheme) {
+    /** A section whose lengths are those of the unit. */
+    public Section(List<Shaft> shafts, List<Outline> castings) {
+        this(shafts, castings, false);
+    }
+
     /** A shaft: its axis and its steps. */
     public record Shaft(
             @Field("short id") String id,

@@ -114,7 +114,7 @@ public interface UnitKeys {
 
             @Field("assembly steps") List<Step> steps,
 
-            @Field(value = "choices between lawful orders", absent = "[]")
+            @Field(value = "choices between possible orders", absent = "[]")
             List<Choice> choices,
 
             @Field(value = "checks that prove the finished unit", absent = "[]", refersTo = "hold_points")

@@ -43,7 +43,11 @@ public record UnitType(
         if (!variants().containsKey(variant)) {
             throw new IllegalArgumentException(id() + " has no variant " + variant);
         }
-        return new Unit(VariantFilter.filter(this, variant), variant);
+        UnitType kept = VariantFilter.filter(this, variant);
+        return new Unit(kept, variant)
+                .withClearances(kept.clearances().stream()
+                        .map(clearance -> LoopGrowth.stated(clearance, kept))
+                        .toList());
     }
 
     /** One variant. */
@@ -122,7 +126,7 @@ public record UnitType(
 
             @Field("why") String why) {}
 
-    /** A choice between lawful orders. */
+    /** A choice between possible orders. */
     public record Choice(
             @Field("short id") String id,
             @Field("what is chosen") String about,
@@ -229,6 +233,9 @@ public record UnitType(
             @Field(value = "clearance whose acceptance is meant", absent = "", refersTo = "clearances")
             String clearance,
 
+            @Field(value = "what answers it without being asked; none where a person reads or says it", absent = "none")
+            WorkedOut workedOut,
+
             @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
             Set<String> only)
             implements Measurable {
@@ -237,6 +244,11 @@ public record UnitType(
         public List<Quantity> stated() {
             Stream<Quantity> limits = Stream.of(lower, upper, spread).flatMap(Optional::stream);
             return Stream.concat(limits, nominal.stream()).toList();
+        }
+
+        /** True where a person reads it or says yes or no to it at the hold point itself. */
+        public boolean asked() {
+            return clearance.isBlank() && workedOut == WorkedOut.NONE;
         }
 
         /** Its limits in words, {@code 0.8 N.m to 1.9 N.m}; empty where it has none. */
@@ -248,6 +260,20 @@ public record UnitType(
                     .or(() -> upper.map(limit -> "at most " + limit))
                     .orElse("");
         }
+    }
+
+    /** A check that follows from readings which are kept already. */
+    public enum WorkedOut {
+        /** Read or said by a person. */
+        NONE,
+        /** The backlash answered to the change of the trial pack as the effects ask, of the check's clearance. */
+        SLOPE,
+        /** No place of the trial reading stands off the others, of the check's clearance. */
+        NO_ODD_PLACE,
+        /** Every pack of clearances that share shims is chosen and leaves its clearance within limits, or was decided on. */
+        CHOICES,
+        /** Every other hold point of a step to be done is read and accepted, or passed with a reason. */
+        HOLD_POINTS
     }
 
     /** What kind of reading a check or a wear limit is. */

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.unit.fault.Spelling;
@@ -14,6 +15,7 @@ import shimwright.rebuild.unit.model.Clearance.Length;
 import shimwright.rebuild.unit.model.Clearance.Method;
 import shimwright.rebuild.unit.model.Clearance.Position;
 import shimwright.rebuild.unit.model.Clearance.Sense;
+import shimwright.rebuild.unit.model.LoopGrowth;
 import shimwright.rebuild.unit.model.UnitType;
 
 /** Clearances: order and sign of limits, size, the direction of each shim against the loop, growth, dependence. */
@@ -118,6 +120,15 @@ final class ClearanceSense {
         int least = c.method() == Method.PLACES ? 2 : 1;
         int most = c.method() == Method.TRAVEL ? 2 : c.method() == Method.PLACES ? 36 : 1;
         context.within(c, "indicators", c.indicators(), least, most, Kind.NUMBER);
+        if (c.method() == Method.DIFFERENCE && c.difference().size() != 2) {
+            context.fault(
+                    c,
+                    "difference",
+                    "method difference reads two lengths, " + c.difference().size() + " stand here",
+                    "Name the one that is counted first, then the one that is taken from it");
+        } else if (c.method() != Method.DIFFERENCE && !c.difference().isEmpty()) {
+            context.fault(c, "difference", "the two lengths belong to method difference", "Write method: difference");
+        }
         if (c.readingFactor() == 0) {
             context.fault(c, "reading_factor", "a factor of 0 makes every reading the same", "Leave it out for 1");
         }
@@ -186,25 +197,16 @@ final class ClearanceSense {
         growth(c);
     }
 
-    /** Growth of a closed loop from its materials; a distance is measured against parts that grow themselves. */
     private void growth(Clearance c) {
-        boolean known = c.loop().stream().noneMatch(l -> l.material().isEmpty());
-        if (!known || c.sense() == Sense.DISTANCE || !context.at().written(c).contains("growth")) {
+        OptionalDouble growth = LoopGrowth.of(c, context.type());
+        if (growth.isEmpty() || !context.at().written(c).contains("growth")) {
             return;
         }
-        double growth = 0;
-        for (Length length : c.loop()) {
-            UnitType.Material material = context.type().materials().get(length.material());
-            if (material == null) {
-                return;
-            }
-            growth += length.sign() * length.nominal() * material.expansion() * material.hotRise();
-        }
-        if (Math.abs(growth - c.growth()) > Math.max(0.002 * MM, 0.1 * Math.abs(growth))) {
+        if (Math.abs(growth.getAsDouble() - c.growth()) > Math.max(0.002 * MM, 0.1 * Math.abs(growth.getAsDouble()))) {
             context.fault(
                     c,
                     "growth",
-                    "the growth is " + mm(c.growth()) + ", the materials of the loop give " + mm(growth),
+                    "the growth is " + mm(c.growth()) + ", the materials of the loop give " + mm(growth.getAsDouble()),
                     "Look at the sign, the materials and their hot rise");
         }
     }

@@ -54,7 +54,7 @@ public final class HeadSense {
         if (written.contains("variants") && type.variants().isEmpty()) {
             head("variants", "there is no variant", "Name one, even where there is only one");
         }
-        if (context.sound(type.fluid())) {
+        if (context.sound(type.fluid()) && type.fluid().volume() != 0) {
             context.within(type.fluid(), "volume", type.fluid().volume(), 0.05e-3, 0.1, Kind.VOLUME);
         }
         if (written.contains("mass") && type.mass() != 0) {

@@ -11,6 +11,7 @@ import shimwright.rebuild.unit.model.Statistic;
 import shimwright.rebuild.unit.model.UnitType.Check;
 import shimwright.rebuild.unit.model.UnitType.CheckKind;
 import shimwright.rebuild.unit.model.UnitType.HoldPoint;
+import shimwright.rebuild.unit.model.UnitType.WorkedOut;
 import shimwright.rebuild.unit.model.WearLimit;
 import shimwright.rebuild.unit.model.WearLimit.Direction;
 
@@ -101,6 +102,16 @@ final class LimitSense {
 
     private void check(HoldPoint hold, Check c) {
         boolean limited = !c.stated().isEmpty();
+        boolean ofClearance = c.workedOut() == WorkedOut.SLOPE || c.workedOut() == WorkedOut.NO_ODD_PLACE;
+        if (c.workedOut() != WorkedOut.NONE
+                && (c.kind() != CheckKind.NONE || ofClearance == c.clearance().isEmpty())) {
+            context.fault(
+                    c,
+                    "worked_out",
+                    "it is worked out, and read or said as well, or it does not say of which clearance",
+                    "Leave kind out; slope and no_odd_place need a clearance, hold_points has none");
+            return;
+        }
         if (c.kind() == CheckKind.NONE) {
             attested(c, limited || !c.relativeTo().isEmpty());
             return;

@@ -101,7 +101,7 @@ class CrewTest {
     }
 
     @Test
-    void largerProjectsAreLawfulTheSameEachTimeAndTheBoundHoldsWithMoreEffort() {
+    void largerProjectsArePossibleTheSameEachTimeAndTheBoundHoldsWithMoreEffort() {
         SplittableRandom random = new SplittableRandom(3);
         for (int time = 0; time < 12; time++) {
             Project project = larger(random, 40);

@@ -140,7 +140,7 @@ class EveryTimetableTest {
     }
 
     @Test
-    void theFirstAnswerAloneIsLawfulAndItsBoundTrue() {
+    void theFirstAnswerAloneIsPossibleAndItsBoundTrue() {
         SplittableRandom random = new SplittableRandom(7);
         int answered = 0;
         for (int time = 0; time < TIMES / 4; time++) {
@@ -153,7 +153,6 @@ class EveryTimetableTest {
                         .isEmpty();
                 assertThat(table.span()).isGreaterThanOrEqualTo(best);
                 assertThat(table.bound()).as(project.toString()).isLessThanOrEqualTo(best);
-                assertThat(table.gap()).isEqualTo(table.span() - table.bound());
                 answered++;
             }
         }

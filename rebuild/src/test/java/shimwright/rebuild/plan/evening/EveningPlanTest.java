@@ -36,7 +36,7 @@ class EveningPlanTest {
         return tonight.steps().stream().map(timed -> timed.step().id()).toList();
     }
 
-    /** Evening after evening to the last step: lawful, in time, every window opened is closed the same evening. */
+    /** Evening after evening to the last step: possible, in time, every window opened is closed the same evening. */
     @Test
     void eveningsOfFourHoursEndTheJobAndNoWindowRunsOverNight() {
         List<String> done = new ArrayList<>();

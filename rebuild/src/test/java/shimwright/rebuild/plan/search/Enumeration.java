@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.Task;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 
 /** Every order of a small problem, followed by the independent check. */
 final class Enumeration {
@@ -44,7 +44,7 @@ final class Enumeration {
         }
         if (whole) {
             orders++;
-            Lawful.Followed followed = Lawful.follow(problem, order);
+            OrderVerifier.Followed followed = OrderVerifier.follow(problem, order);
             if (followed.faults().isEmpty()) {
                 if (followed.cost().total() < best) {
                     best = followed.cost().total();

@@ -9,15 +9,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.Cost;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.Task;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 
 /** Orders bettered by changing the places of stretches. */
 class ExchangeTest {
-    /** Some lawful order: the first that depth-first search comes to. */
+    /** Some possible order: the first that depth-first search comes to. */
     private static Optional<int[]> some(CompiledProblem c, StateCursor at, int[] order) {
         if (at.finished()) {
             return Optional.of(order);
@@ -38,7 +38,7 @@ class ExchangeTest {
     }
 
     @Test
-    void theOrderStaysLawfulAndIsNeverDearerNorCheaperThanTheBest() {
+    void theOrderStaysPossibleAndIsNeverDearerNorCheaperThanTheBest() {
         int better = 0;
         int best = 0;
         int looked = 0;
@@ -55,7 +55,9 @@ class ExchangeTest {
             Cost cost = Evaluation.cost(c, order).orElseThrow();
             List<String> ids = new ArrayList<>();
             Arrays.stream(order).forEach(task -> ids.add(c.task(task).id()));
-            assertThat(Lawful.faults(problem, ids, cost)).as("problem %d", seed).isEmpty();
+            assertThat(OrderVerifier.faults(problem, ids, cost))
+                    .as("problem %d", seed)
+                    .isEmpty();
             double before = Evaluation.cost(c, some.get()).orElseThrow().total();
             double least = Enumeration.of(problem).best;
             assertThat(cost.total()).isLessThanOrEqualTo(before + 1e-9).isGreaterThanOrEqualTo(least - 1e-9);

@@ -6,8 +6,8 @@ import java.io.IOException;
 import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import shimwright.rebuild.plan.lawful.Lawful;
 import shimwright.rebuild.plan.model.SequencingProblem;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 
 /**
  * Sequential ordering problems of TSPLIB 95 (G. Reinelt, Univ. Heidelberg) with their published optima; the files lie beside
@@ -45,6 +45,6 @@ class SopTest {
         }
         assertThat(answer.cost().total()).isEqualTo(optimum);
         assertThat(answer.proven()).isTrue();
-        assertThat(Lawful.faults(problem, answer.order(), answer.cost())).isEmpty();
+        assertThat(OrderVerifier.faults(problem, answer.order(), answer.cost())).isEmpty();
     }
 }

@@ -104,7 +104,7 @@ class BadFileTest {
                         f -> assertThat(f).contains("\"eight\" is not a whole number"),
                         f -> assertThat(f).contains("0.02 mm is not below the upper limit 0.008 mm"),
                         f -> assertThat(f).contains("\"some_part\" is not one of its words"));
-        assertThat(UnitFileTexts.problems(text)).isSorted();
+        assertThat(UnitFileTexts.problems(text)).extracting(UnitFileTexts::line).isSorted();
     }
 
     @Test

@@ -77,7 +77,7 @@ class ShippedUnitSenseTest {
                 new Plant("stuff", "[V18]\n    consumables: [FO]", "[V18]", "X06 names oil"),
                 new Plant(
                         "holds",
-                        "{id: odd, what: \"no place stands apart from its neighbors, or it was read again\"}\n  - id: H17",
+                        "{id: odd, what: no place stands apart from the others, clearance: e, worked_out: no_odd_place}\n  - id: H17",
                         "{id: slope, what: with the second split the slope is right}\n  - id: H17",
                         "T09 is asked about the second"),
                 new Plant("holds", "40 on 40.00\"", "40 on 40.00, 25 on 25.00\"", "D02 is asked about a lip of 25"),

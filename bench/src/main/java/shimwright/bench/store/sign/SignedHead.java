@@ -1,0 +1,109 @@
+package shimwright.bench.store.sign;
+
+import java.net.URLDecoder;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import shimwright.bench.store.disk.Disk;
+import shimwright.rebuild.job.Head;
+
+/**
+ * One signed line: that the holder of a key saw this head, and with it this document.
+ *
+ * @param what a hand-back, a record, a backup or a folder
+ * @param shop the hash of the log's first entry
+ * @param stream the job's stream; empty for the whole log
+ * @param head of that stream, or of the whole log
+ * @param document SHA-256 of the document; zeros where there is none
+ * @param key public key, hex
+ * @param signature over the text of all this, hex
+ */
+public record SignedHead(
+        What what, String shop, String stream, Head head, String document, String key, String signature) {
+    /** What is signed. */
+    public enum What {
+        HANDBACK,
+        RECORD,
+        BACKUP,
+        FOLDER
+    }
+
+    private static final Pattern LINE = Pattern.compile("shimwright 1 (HANDBACK|RECORD|BACKUP|FOLDER)"
+            + " shop=([0-9a-f]{64}) stream=(\\S*) count=([0-9]{1,18}) hash=([0-9a-f]{64}) document=([0-9a-f]{64})"
+            + " key=([0-9a-f]{88}) signature=([0-9a-f]{128})");
+    private static final String NO_DOCUMENT = Head.EMPTY.hash();
+    private static final String COMMENT = "\n%";
+
+    /** Signs. */
+    static SignedHead by(SigningKey key, What what, String shop, String stream, Head head, Optional<String> document) {
+        SignedHead unsigned =
+                new SignedHead(what, shop, stream, head, document.orElse(NO_DOCUMENT), key.publicKey(), "");
+        return new SignedHead(what, shop, stream, head, unsigned.document, unsigned.key, key.sign(unsigned.text()));
+    }
+
+    private String text() {
+        return "shimwright 1 %s shop=%s stream=%s count=%d hash=%s document=%s key=%s"
+                .formatted(
+                        what,
+                        shop,
+                        URLEncoder.encode(stream, StandardCharsets.UTF_8),
+                        head.count(),
+                        head.hash(),
+                        document,
+                        key);
+    }
+
+    /** The line, without an end of line. */
+    public String line() {
+        return text() + " signature=" + signature;
+    }
+
+    /** Whether the signature is one of this text. */
+    public boolean isSound() {
+        return SigningKey.fits(key, text().getBytes(StandardCharsets.UTF_8), signature);
+    }
+
+    /** A line as {@link #line} writes it, letter by letter; empty for any other. */
+    public static Optional<SignedHead> of(String line) {
+        Matcher text = LINE.matcher(line);
+        if (!text.matches()) {
+            return Optional.empty();
+        }
+        try {
+            SignedHead signed = new SignedHead(
+                    What.valueOf(text.group(1)),
+                    text.group(2),
+                    URLDecoder.decode(text.group(3), StandardCharsets.UTF_8),
+                    new Head(Long.parseLong(text.group(4)), text.group(5)),
+                    text.group(6),
+                    text.group(7),
+                    text.group(8));
+            return signed.line().equals(line) ? Optional.of(signed) : Optional.empty();
+        } catch (IllegalArgumentException notWrittenHere) {
+            return Optional.empty();
+        }
+    }
+
+    /** The document with this line behind it as a comment. */
+    public byte[] behind(byte[] content) {
+        byte[] tail = (COMMENT + line() + "\n").getBytes(StandardCharsets.US_ASCII);
+        byte[] both = Arrays.copyOf(content, content.length + tail.length);
+        System.arraycopy(tail, 0, both, content.length, tail.length);
+        return both;
+    }
+
+    /** The line at the end of a document, if it is whole, its signature fits and the document is the one signed. */
+    public static Optional<SignedHead> endOf(byte[] both) {
+        String text = new String(both, StandardCharsets.ISO_8859_1);
+        int at = text.lastIndexOf(COMMENT + "shimwright 1 ");
+        if (at < 0 || !text.endsWith("\n")) {
+            return Optional.empty();
+        }
+        return of(text.substring(at + COMMENT.length(), text.length() - 1))
+                .filter(SignedHead::isSound)
+                .filter(signed -> signed.document.equals(Disk.hash(Arrays.copyOf(both, at))));
+    }
+}

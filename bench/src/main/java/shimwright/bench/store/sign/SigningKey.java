@@ -1,0 +1,116 @@
+package shimwright.bench.store.sign;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.GeneralSecurityException;
+import java.security.KeyFactory;
+import java.security.KeyPair;
+import java.security.KeyPairGenerator;
+import java.security.PrivateKey;
+import java.security.PublicKey;
+import java.security.SecureRandom;
+import java.security.Signature;
+import java.security.spec.PKCS8EncodedKeySpec;
+import java.security.spec.X509EncodedKeySpec;
+import java.util.HexFormat;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.crypto.Mac;
+import javax.crypto.spec.SecretKeySpec;
+import shimwright.bench.store.disk.Disk;
+
+/** The shop's Ed25519 key (RFC 8032) and a secret for checksums, in one file that only its owner may read. */
+public final class SigningKey {
+    private static final HexFormat HEX = HexFormat.of();
+    private static final String ED25519 = "Ed25519";
+    private static final Pattern FILE = Pattern.compile(
+            "shimwright key 1\npublic ([0-9a-f]{88})\nprivate ([0-9a-f]{96,})\nsecret ([0-9a-f]{64})\n");
+
+    private final String publicKey;
+    private final String privateKey;
+    private final byte[] secret;
+
+    private SigningKey(String publicKey, String privateKey, byte[] secret) {
+        this.publicKey = publicKey;
+        this.privateKey = privateKey;
+        this.secret = secret;
+    }
+
+    /** The key of a file, which is made where there is none. */
+    static SigningKey of(Path file) throws IOException {
+        if (!Files.exists(file)) {
+            Disk.makePrivateFolder(Disk.parent(file));
+            Disk.writePrivate(file, made().getBytes(StandardCharsets.US_ASCII));
+        }
+        Matcher text = FILE.matcher(Files.readString(file, StandardCharsets.ISO_8859_1));
+        if (!text.matches()) {
+            throw new IOException(file + " does not hold the key that this program put there");
+        }
+        return new SigningKey(text.group(1), text.group(2), HEX.parseHex(text.group(3)));
+    }
+
+    private static String made() {
+        try {
+            KeyPair pair = KeyPairGenerator.getInstance(ED25519).generateKeyPair();
+            byte[] secret = new byte[32];
+            new SecureRandom().nextBytes(secret);
+            return "shimwright key 1\npublic " + HEX.formatHex(pair.getPublic().getEncoded()) + "\nprivate "
+                    + HEX.formatHex(pair.getPrivate().getEncoded()) + "\nsecret " + HEX.formatHex(secret) + "\n";
+        } catch (GeneralSecurityException impossible) {
+            throw new IllegalStateException("every Java since 15 has Ed25519", impossible);
+        }
+    }
+
+    /** The public key, X.509 as lower-case hex. */
+    public String publicKey() {
+        return publicKey;
+    }
+
+    /** The signature of a text, lower-case hex. */
+    String sign(String text) {
+        try {
+            PrivateKey key =
+                    KeyFactory.getInstance(ED25519).generatePrivate(new PKCS8EncodedKeySpec(HEX.parseHex(privateKey)));
+            Signature signature = Signature.getInstance(ED25519);
+            signature.initSign(key);
+            signature.update(text.getBytes(StandardCharsets.UTF_8));
+            return HEX.formatHex(signature.sign());
+        } catch (GeneralSecurityException broken) {
+            throw new IllegalStateException("the shop's key cannot sign", broken);
+        }
+    }
+
+    /** Whether a signature is one of this message by the holder of that public key. */
+    public static boolean fits(String publicKey, byte[] message, String signature) {
+        try {
+            PublicKey key =
+                    KeyFactory.getInstance(ED25519).generatePublic(new X509EncodedKeySpec(HEX.parseHex(publicKey)));
+            Signature check = Signature.getInstance(ED25519);
+            check.initVerify(key);
+            check.update(message);
+            return check.verify(HEX.parseHex(signature));
+        } catch (GeneralSecurityException | IllegalArgumentException notOne) {
+            return false;
+        }
+    }
+
+    /** A checksum that only the holder of the key can make: HMAC-SHA256, lower-case hex. */
+    public String mac(String text) {
+        try {
+            Mac mac = Mac.getInstance("HmacSHA256");
+            mac.init(new SecretKeySpec(secret, "HmacSHA256"));
+            return HEX.formatHex(mac.doFinal(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (GeneralSecurityException impossible) {
+            throw new IllegalStateException("every Java has HMAC-SHA256", impossible);
+        }
+    }
+
+    /** A short name of a public key, to be compared by eye: the first 32 hex digits of its SHA-256, in groups of four. */
+    public static String fingerprint(String publicKey) {
+        return Disk.hash(publicKey.getBytes(StandardCharsets.US_ASCII))
+                .substring(0, 32)
+                .replaceAll("(.{4})(?=.)", "$1 ");
+    }
+}

@@ -1,8 +1,0 @@
-package shimwright.planted.rebuild.plan.lawful;
-
-import shimwright.planted.rebuild.plan.search.Searches;
-
-/** Breaks: the check of plans shares nothing with the search. */
-public class KnowsTheSearch {
-    public Searches searches = new Searches();
-}
