@@ -14,9 +14,9 @@ public record Weights(double daySooner) {
         }
     }
 
-    /** Ten minutes for a day, where the rebuilder has not said: own choice. */
+    /** Where the rebuilder has not said, the day counts nothing. */
     public static Weights usual() {
-        return new Weights(600);
+        return new Weights(0);
     }
 
     /** What a second later counts for, in seconds at the bench, in whole thousandths as the search reckons. */
