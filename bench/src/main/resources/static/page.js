@@ -19,6 +19,8 @@ export function onEach(start) {
 export function show(html, url, {push = true, top = true} = {}) {
     const next = new DOMParser().parseFromString(html, "text/html");
     if (!next.querySelector("main")) return false;
+    // a document that is only read has no script, so what is meant for pages without one would stand in it
+    next.querySelectorAll("noscript").forEach(e => e.remove());
     const to = new URL(url, location.href);
     if (push && to.href !== location.href) history.pushState(null, "", to);
     shown = address(location);

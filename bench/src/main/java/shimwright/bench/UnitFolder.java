@@ -113,13 +113,17 @@ final class UnitFolder implements UnitSource {
                 .findFirst()
                 .orElse(folder.resolve(type + ".yaml"));
         if (!folder.equals(file.getParent())) {
-            return Outcome.refused(new Refusal("", "unit file " + type, "its id is no name for a file", "Take letters, digits and hyphens"));
+            return Outcome.refused(new Refusal(
+                    "", "unit file " + type, "its id is no name for a file", "Take letters, digits and hyphens"));
         }
         try {
             Disk.lay(file, content);
         } catch (IOException failed) {
-            return Outcome.refused(new Refusal("",
-                    file.toString(), "it cannot be written: " + failed.getMessage(), "Look at the disk and its permissions"));
+            return Outcome.refused(new Refusal(
+                    "",
+                    file.toString(),
+                    "it cannot be written: " + failed.getMessage(),
+                    "Look at the disk and its permissions"));
         }
         load();
         return Outcome.ok(file.toString());

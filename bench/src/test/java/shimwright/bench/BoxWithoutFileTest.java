@@ -16,7 +16,8 @@ import org.junit.jupiter.api.Test;
 /** A box that nobody has a file for, in a shop with nothing in it: begun, opened, stripped, built step by step, printed. */
 class BoxWithoutFileTest {
     private static final String[] BOX = {
-        "maker", "Old Works", "model", "4-speed", "layout", "IN_LINE", "housing-TAIL", "yes", "gears", "4", "straight", "4",
+        "maker", "Old Works", "model", "4-speed", "layout", "IN_LINE", "housing-TAIL", "yes", "gears", "4", "straight",
+                "4",
         "countershafts", "1", "reverse", "SLIDING", "shift", "RAILS", "cones1", "0", "cones2", "1", "cones3", "1",
         "cones4", "1"
     };
@@ -54,7 +55,8 @@ class BoxWithoutFileTest {
     @Test
     void whatCannotBeIsRefusedWithEveryReasonAndStaysTyped() {
         HttpResponse<String> wrong = bench.post(
-                "/begin", with("maker", "", "layout", "", "gears", "five", "shift", "", "straight", "9", "cones1", "x"));
+                "/begin",
+                with("maker", "", "layout", "", "gears", "five", "shift", "", "straight", "9", "cones1", "x"));
         assertThat(wrong.statusCode()).isEqualTo(422);
         Document page = Jsoup.parse(wrong.body());
         assertThat(page.select(".faults li").eachText())
@@ -79,7 +81,17 @@ class BoxWithoutFileTest {
                 .contains("W-1 is open");
         assertThat(bench.page(job + "/strip").text()).contains("tail housing", "wheel of 2nd", "fork of 1st and 2nd");
         for (String page : List.of(
-                "strip", "inspect", "orders", "build", "plan", "people", "back", "clearances", "proof", "record", "learn")) {
+                "strip",
+                "inspect",
+                "orders",
+                "build",
+                "plan",
+                "people",
+                "back",
+                "clearances",
+                "proof",
+                "record",
+                "learn")) {
             assertThat(bench.get(job + "/" + page).statusCode()).as(page).isEqualTo(200);
         }
         assertThat(bench.page(job + "/build").text()).containsIgnoringCase("not to scale");
@@ -88,6 +100,125 @@ class BoxWithoutFileTest {
         assertThat(bench.page(job + "/strip").select("input[value=tail]")).isEmpty();
         assertThat(bench.page(job + "/record").text()).contains("four bolts", "not known yet");
         assertThat(bench.bytes(job + "/record.pdf")).startsWith('%', 'P', 'D', 'F');
+    }
+
+    @Test
+    void factsArePutInWhereTheyAreMetAndTheJobGoesWithThem() {
+        bench.post("/begin", with("model", "third"));
+        bench.post("/new/old-works-third", "number", "W-3", "owner", "a farm");
+        String here = "/units/type/old-works-third";
+        String job = "job-w-3";
+        assertThat(bench.page("/job/" + job + "/strip").select("a[href^=" + here + "]"))
+                .hasSize(1);
+        Document lacking = bench.page(here + "?job=" + job);
+        assertThat(lacking.select(".gaps").text())
+                .contains("Nobody has said what it weighs", "No clearance", "No bolt");
+        HttpResponse<String> wrong = bench.post(here + "/clearance", "job", job, "name", "end play", "lower", "0.05");
+        assertThat(wrong.statusCode()).isEqualTo(422);
+        assertThat(Jsoup.parse(wrong.body()).select(".faults li").size()).isGreaterThan(6);
+        assertThat(Jsoup.parse(wrong.body()).select("input[name=lower]").val()).isEqualTo("0.05");
+        String after = lacking.select("select[name=after] option").stream()
+                .filter(option -> option.text().contains("input shaft with its fixed gears, built up"))
+                .findFirst()
+                .orElseThrow()
+                .val();
+        assertThat(bench.post(
+                                here + "/clearance",
+                                "job",
+                                job,
+                                "name",
+                                "input end play",
+                                "sense",
+                                "END_PLAY",
+                                "lower",
+                                "0.05",
+                                "upper",
+                                "0.15",
+                                "origin",
+                                "guess",
+                                "gauge",
+                                "dial indicator 0.01 mm",
+                                "where",
+                                "under the retainer",
+                                "acts",
+                                "closes",
+                                "inner",
+                                "44",
+                                "outer",
+                                "52",
+                                "thinnest",
+                                "0.2",
+                                "thickest",
+                                "1",
+                                "after",
+                                after,
+                                "entry",
+                                "fact-clearance-1")
+                        .body())
+                .contains("Kept: input end play. The job stands on the changed file");
+        assertThat(bench.post(here + "/weigh", "job", job, "mass", "38", "entry", "fact-mass-1")
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(bench.post(
+                                here + "/fill",
+                                "job",
+                                job,
+                                "spec",
+                                "GL-4",
+                                "volume",
+                                "1.8",
+                                "level",
+                                "plug",
+                                "entry",
+                                "fact-oil-1")
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(bench.post(
+                                here + "/item",
+                                "job",
+                                job,
+                                "id",
+                                "input_front_bearing",
+                                "name",
+                                "input front bearing",
+                                "part",
+                                "6206-2RS",
+                                "entry",
+                                "fact-item-1")
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(bench.page(here + "?item=input_front_bearing").text()).contains("6206: what the stamp says.");
+        assertThat(bench.post(here + "/remove", "job", job, "id", "magnet", "entry", "fact-gone-1")
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(bench.page(here).select(".gaps").text()).doesNotContain("weighs", "No clearance", "which oil");
+        assertThat(bench.page("/job/" + job + "/strip").select("input[value=magnet]"))
+                .isEmpty();
+        assertThat(bench.page("/job/" + job + "/clearances").text()).contains("input end play");
+        assertThat(bench.page("/job/" + job + "/clearance/a").text())
+                .contains("input end play", "Limits: guess", "Nobody stands behind these limits");
+        assertThat(bench.page("/job/" + job + "/record").text())
+                .contains("at the bench it was found: input end play", "1.80 L GL-4", "limits are a guess");
+    }
+
+    @Test
+    void anotherBoxBeginsAsACopyOfOneThatIsLikeIt() {
+        bench.post("/begin", with("model", "first of two"));
+        String here = "/units/type/old-works-first-of-two";
+        assertThat(bench.post(here + "/copy", "maker", "", "model", "").statusCode())
+                .isEqualTo(422);
+        assertThat(bench.post(here + "/copy", "maker", "Old Works", "model", "first of two")
+                        .statusCode())
+                .isEqualTo(422);
+        assertThat(bench.post(here + "/copy", "maker", "Old Works", "model", "second of two")
+                        .body())
+                .contains("It begins with everything that first of two has");
+        bench.post("/units/type/old-works-second-of-two/weigh", "mass", "40");
+        assertThat(bench.page("/units/type/old-works-second-of-two")
+                        .select(".gaps")
+                        .text())
+                .doesNotContain("weighs");
+        assertThat(bench.page(here).select(".gaps").text()).contains("weighs");
     }
 
     @Test

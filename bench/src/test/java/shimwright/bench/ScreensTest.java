@@ -40,6 +40,8 @@ class ScreensTest {
             "/sheets",
             "/sheets?q=end+float",
             "/parts?stamp=M8",
+            "/begin",
+            "/units/type/ambleholt-l5-74?item=sP",
             "/sheets/tightening",
             "/sheets/end-play?rounds=0.24/0.32&gauge.step=x",
             "/sheets/mesh-forces?" + SheetPagesTest.example("mesh-forces"),

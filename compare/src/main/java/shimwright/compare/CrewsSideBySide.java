@@ -11,13 +11,13 @@ import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToIntFunction;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
-import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.crew.Activity;
 import shimwright.rebuild.plan.crew.ChangeOver;
-import shimwright.rebuild.plan.crew.Crew;
 import shimwright.rebuild.plan.crew.ConflictLimit;
+import shimwright.rebuild.plan.crew.Crew;
 import shimwright.rebuild.plan.crew.Link;
 import shimwright.rebuild.plan.crew.Project;
 import shimwright.rebuild.plan.crew.Timetable;
@@ -77,8 +77,7 @@ public final class CrewsSideBySide {
 
     private static String asked(Project project, int longest, LazyClauses.Choice choice, double limit) {
         double began = seconds();
-        LazyClauses.Result found =
-                new LazyClauses(project, longest).shortest(choice, () -> seconds() - began > limit);
+        LazyClauses.Result found = new LazyClauses(project, longest).shortest(choice, () -> seconds() - began > limit);
         String span = found.span() < 0 ? "none" : "" + found.span();
         return String.format(Locale.ROOT, "%s%s, %.2f", span, found.finished() ? " proven" : "", seconds() - began);
     }
@@ -93,7 +92,10 @@ public final class CrewsSideBySide {
         int apart = project.aparts().isEmpty()
                 ? 0
                 : project.activities().size()
-                        * project.aparts().stream().mapToInt((ChangeOver one) -> Math.max(one.afterA(), one.afterB())).max().orElse(0);
+                        * project.aparts().stream()
+                                .mapToInt((ChangeOver one) -> Math.max(one.afterA(), one.afterB()))
+                                .max()
+                                .orElse(0);
         return project.activities().stream().mapToInt(Activity::duration).sum()
                 + project.links().stream().mapToInt(lag).sum()
                 + apart;
@@ -101,7 +103,9 @@ public final class CrewsSideBySide {
 
     private static Project project(String name, Path folder) throws IOException {
         String[] parts = name.split(":", -1);
-        return parts[0].equals("demo") ? demo(parts[1], Integer.parseInt(parts[2])) : ProjectFile.read(folder.resolve(name));
+        return parts[0].equals("demo")
+                ? demo(parts[1], Integer.parseInt(parts[2]))
+                : ProjectFile.read(folder.resolve(name));
     }
 
     private static Project demo(String variant, int persons) {

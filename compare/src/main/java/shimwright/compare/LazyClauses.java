@@ -117,7 +117,8 @@ final class LazyClauses {
         model.setObjective(Model.MINIMIZE, span);
         if (choice == Choice.SOONEST) {
             IntVar[] all = starts.values().toArray(new IntVar[0]);
-            solver.setSearch(Search.intVarSearch(LazyClauses::soonest, IntVar::getLB, all), Search.minDomLBSearch(span));
+            solver.setSearch(
+                    Search.intVarSearch(LazyClauses::soonest, IntVar::getLB, all), Search.minDomLBSearch(span));
         }
         solver.addStopCriterion(stop::getAsBoolean);
         int best = -1;

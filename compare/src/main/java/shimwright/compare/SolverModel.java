@@ -21,13 +21,13 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleBiFunction;
 import org.jspecify.annotations.Nullable;
-import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.plan.model.Lag;
 import shimwright.rebuild.plan.model.Risk;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.Task;
 import shimwright.rebuild.plan.model.Window;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 
 /**
  * A planning problem for the constraint solver: every task has a place in the order, one circuit runs through all of them,
@@ -176,7 +176,9 @@ final class SolverModel {
 
     private void hintTimes(List<String> order, IntVar end) {
         for (int k = 0; k < order.size(); k++) {
-            double ends = OrderVerifier.follow(problem, order.subList(0, k + 1)).cost().elapsed();
+            double ends = OrderVerifier.follow(problem, order.subList(0, k + 1))
+                    .cost()
+                    .elapsed();
             Task task = of(tasks, order.get(k));
             model.addHint(of(starts, task.id()), units(ends - task.seconds()));
             if (k == order.size() - 1) {

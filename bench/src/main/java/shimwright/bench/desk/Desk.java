@@ -15,9 +15,8 @@ import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.ActContext;
 import shimwright.rebuild.act.ActResult;
 import shimwright.rebuild.act.Acts;
-import shimwright.rebuild.act.ShopActs;
 import shimwright.rebuild.act.IntakeActs;
-import shimwright.rebuild.act.ActContext;
+import shimwright.rebuild.act.ShopActs;
 import shimwright.rebuild.job.AppendResult;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
@@ -99,11 +98,6 @@ public final class Desk {
     /** Where pictures are kept. */
     public PictureStore pictures() {
         return pictures;
-    }
-
-    /** How far the whole log goes. */
-    public Head head() {
-        return log.head();
     }
 
     /** The present moment. */

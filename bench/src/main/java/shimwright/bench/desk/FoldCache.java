@@ -179,7 +179,7 @@ final class FoldCache {
         write(LINES_AT_RISK);
     }
 
-    /** FoldCache of jobs that went on since the lines were last worked out, up to {@code now} at least. */
+    /** Folds of jobs that went on since the lines were last worked out, up to {@code now} at least. */
     private Set<String> changed(Head now) {
         Set<String> changed = new LinkedHashSet<>();
         if (seen.equals(Head.EMPTY) || now.count() - seen.count() > MANY) {

@@ -8,9 +8,12 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Timers;
+import shimwright.rebuild.rules.BuildStateFromLog;
+import shimwright.rebuild.rules.ShopWeights;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.workbench.Workbench;
@@ -78,6 +81,12 @@ public final class JobOnBench {
             shown = known;
         }
         return known;
+    }
+
+    /** What is done, on its way and weighed, as a plan starts from it. */
+    public BuildState present() {
+        return BuildStateFromLog.present(job(), unit(), bench.now(), bench.zone())
+                .weighing(ShopWeights.of(shop().facts()));
     }
 
     /** The step to do now; empty when all are done or no plan can be laid. */

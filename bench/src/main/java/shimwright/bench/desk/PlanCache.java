@@ -14,9 +14,11 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
+import shimwright.rebuild.plan.Weights;
 import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.rules.BuildStateFromLog;
+import shimwright.rebuild.rules.ShopWeights;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.workbench.Workbench;
@@ -72,11 +74,12 @@ public final class PlanCache {
             Instant time,
             Outcome<Plan> plan,
             boolean settled) {
-        boolean holds(Unit of, Job job, Instant now) {
+        boolean holds(Unit of, Job job, Instant now, Weights weights) {
             return unit.equals(of)
                     && sides.equals(job.sides())
                     && present.done().equals(List.copyOf(job.stepsDone()))
                     && awaited.equals(job.awaited())
+                    && present.weights().equals(weights)
                     && time.equals(now);
         }
 
@@ -140,15 +143,16 @@ public final class PlanCache {
         Instant now = bench.now();
         boolean ticks = !bench.timers().isEmpty() || !job.awaited().isEmpty();
         Instant time = ticks ? Instant.ofEpochSecond(now.getEpochSecond() / SLICE * SLICE) : Instant.EPOCH;
+        Weights weights = ShopWeights.of(bench.shop().facts());
         Laid before = laid.get(job.id());
-        if (before != null && before.holds(unit, job, time)) {
+        if (before != null && before.holds(unit, job, time, weights)) {
             return new Shown(before.plan(), !before.settled());
         }
         stop(job.id());
         List<String> hint = before == null ? List.of() : before.order();
-        BuildState present = BuildStateFromLog.present(job, unit, now, clock.getZone());
-        Optional<Plan> onward =
-                hint.isEmpty() ? Optional.empty() : Planner.onward(unit, job.sides(), present, hint);
+        BuildState present =
+                BuildStateFromLog.present(job, unit, now, clock.getZone()).weighing(weights);
+        Optional<Plan> onward = hint.isEmpty() ? Optional.empty() : Planner.onward(unit, job.sides(), present, hint);
         Outcome<Plan> plan = onward.map(Outcome::ok)
                 .orElseGet(() -> Planner.lay(unit, job.sides(), present, first, SearchObserver.nobody(), hint));
         Laid from = new Laid(unit, job.sides(), present, job.awaited(), time, plan, onward.isEmpty());
@@ -162,8 +166,7 @@ public final class PlanCache {
     private void improve(String job, Laid from) {
         if (laid.get(job) == from) {
             SearchObserver watch = new SearchObserver(() -> laid.get(job) != from, progress -> {});
-            Outcome<Plan> found =
-                    Planner.lay(from.unit(), from.sides(), from.present(), first, watch, from.order());
+            Outcome<Plan> found = Planner.lay(from.unit(), from.sides(), from.present(), first, watch, from.order());
             laid.change(job, now -> now == from ? from.better(found) : now);
         }
     }

@@ -119,7 +119,9 @@ public final class UnitShelf {
     /** The file of the shelf for a unit type, as it was read. */
     public Optional<ReadFile> file(String type) {
         PinnedUnit unit = units().get(type);
-        return unit == null ? Optional.empty() : Optional.ofNullable(shelved().byHash().get(unit.hash()));
+        return unit == null
+                ? Optional.empty()
+                : Optional.ofNullable(shelved().byHash().get(unit.hash()));
     }
 
     /** The unit files that come with the program, by name. */

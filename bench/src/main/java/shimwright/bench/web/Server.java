@@ -39,6 +39,7 @@ import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.GaugePages;
 import shimwright.bench.web.shop.ShelfPages;
 import shimwright.bench.web.shop.ShopPages;
+import shimwright.bench.web.shop.UnitPages;
 import shimwright.rebuild.job.StoreFailure;
 
 /** The web server: routes, headers, and what is said when something breaks. */
@@ -73,6 +74,7 @@ public final class Server {
             new ShopPages(desk, door).routes(config.routes);
             new GaugePages(desk, door).routes(config.routes);
             new ShelfPages(desk, door).routes(config.routes);
+            new UnitPages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
             new FirstUnitPages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);

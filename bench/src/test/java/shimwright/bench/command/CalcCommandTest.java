@@ -73,7 +73,8 @@ class CalcCommandTest {
                 .hasSize(4);
         JsonNode json = JSON.readTree(calc("growth", "--json").err());
         assertThat(json.get("worksheet").asString()).isEqualTo("growth");
-        assertThat(json.at("/refusals/0/sentence").asString()).startsWith("legs: not given.");
+        assertThat(json.at("/refusals/0/sentence").asString())
+                .startsWith("lengths shared by case and shaft: not given.");
         assertThat(calc("grow").err()).isEqualTo("there is no worksheet \"grow\". Did you mean growth?\n");
         assertThat(calc("growth", "nonsense", "a=1", "a=2", "--units", "cubit", "--input")
                         .err()

@@ -95,7 +95,8 @@ class PlanCacheTest {
     @Test
     void nobodyWaitsForASearchAndTheBetterPlanStandsOnceItIsFound() {
         List<Runnable> behind = new ArrayList<>();
-        PlanCache plans = new PlanCache(Clock.fixed(NOW, ZoneOffset.UTC), SearchBudget.page(), SearchBudget.proof(), behind::add);
+        PlanCache plans =
+                new PlanCache(Clock.fixed(NOW, ZoneOffset.UTC), SearchBudget.page(), SearchBudget.proof(), behind::add);
         PlanCache.Shown first = plans.of(bench(job()));
         assertThat(first.improving()).isFalse();
         assertThat(behind).isEmpty();
@@ -122,7 +123,8 @@ class PlanCacheTest {
     @Test
     void aPlanMadeBetterForABenchThatWentOnDoesNotCount() {
         List<Runnable> behind = new ArrayList<>();
-        PlanCache plans = new PlanCache(Clock.fixed(NOW, ZoneOffset.UTC), SearchBudget.page(), SearchBudget.proof(), behind::add);
+        PlanCache plans =
+                new PlanCache(Clock.fixed(NOW, ZoneOffset.UTC), SearchBudget.page(), SearchBudget.proof(), behind::add);
         Plan before = plans.of(bench(job())).plan().orElseThrow();
         Job on = job(new Entry.StepDone(before.ahead().get(0).id(), ""));
         PlanCache.Shown onward = plans.of(bench(on));

@@ -8,6 +8,7 @@ import java.util.Random;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Method;
 import shimwright.rebuild.unit.model.Clearance.Position;
+import shimwright.rebuild.unit.model.ShimFamily;
 import shimwright.rebuild.unit.model.Unit;
 
 /**
@@ -43,14 +44,17 @@ final class TrueSizes {
         }
     }
 
-    /** What the drawing says of the pieces at a place, m. */
+    /** What the drawing says of the pieces at a place, or the middle of what is made where it says nothing, m. */
     double nominal(Position place) {
         return unit.type().clearances().stream()
                 .flatMap(c -> c.loop().stream())
                 .filter(length -> length.item().equals(place.item()))
                 .mapToDouble(Clearance.Length::nominal)
                 .findFirst()
-                .orElseThrow();
+                .orElseGet(() -> {
+                    ShimFamily made = unit.shimFamily(place.family());
+                    return (made.thinnest() + made.thickest()) / 2;
+                });
     }
 
     /** A piece of true thickness near a size, and what a micrometer says of it at three places, mm. */

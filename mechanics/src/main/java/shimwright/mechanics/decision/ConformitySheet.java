@@ -92,7 +92,8 @@ public final class ConformitySheet {
             @Output(meaning = "best probability any value could reach")
             double best,
 
-            @Output(kind = Kind.LENGTH, meaning = "largest uncertainty that would still prove it", decimals = 4) @Nullable
+            @Output(kind = Kind.LENGTH, meaning = "largest uncertainty that would still prove it", decimals = 4)
+            @Nullable
             Double largestUncertainty,
 
             @Output(meaning = "advice") String advice) {}
@@ -131,7 +132,9 @@ public final class ConformitySheet {
                 best < rule.probability()
                         ? "Not proven, and no value could be with this uncertainty: measure finer."
                         : "Not proven: " + InSentence.percent(probability) + " sure"
-                                + (largest == null ? "." : "; it takes " + InSentence.uncertainty(largest) + " or less.");
+                                + (largest == null
+                                        ? "."
+                                        : "; it takes " + InSentence.uncertainty(largest) + " or less.");
         };
         return Outcome.ok(w.worked(
                 new Result(probability, verdict, Conformity.capability(c.u(), limits), best, largest, advice)));

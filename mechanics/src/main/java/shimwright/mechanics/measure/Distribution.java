@@ -107,7 +107,10 @@ public sealed interface Distribution {
     static Distribution of(Uncertainty uncertainty) {
         double a = uncertainty.u() * uncertainty.form().ends();
         return switch (uncertainty.form()) {
-            case NORMAL -> Double.isInfinite(uncertainty.nu()) ? new Normal(uncertainty.u()) : new ScaledT(uncertainty.u(), uncertainty.nu());
+            case NORMAL ->
+                Double.isInfinite(uncertainty.nu())
+                        ? new Normal(uncertainty.u())
+                        : new ScaledT(uncertainty.u(), uncertainty.nu());
             case RECTANGULAR -> new Rectangular(a);
             case TRIANGULAR -> new Triangular(a);
             case U_SHAPED -> new Cyclic(a);

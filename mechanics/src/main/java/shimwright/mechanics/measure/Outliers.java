@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
-/** Tests for one odd reading. A flagged reading is read again or explained; nothing here removes it. */
+/** Tests for one outlier. A flagged reading is read again or explained; nothing here removes it. */
 public final class Outliers {
     private static final NormalDistribution NORMAL = new NormalDistribution(0, 1);
     private static final double FAR = 7.5;
@@ -82,16 +82,16 @@ public final class Outliers {
     }
 
     /**
-     * The odd ones, by place in the series, from 0: readings farther than {@code within} from the median of the others
+     * The outliers, by place in the series, from 0: readings farther than {@code within} from the median of the others
      * while (a) the others agree within {@code within}, or (b) there are at least five and Grubbs' two-sided test at
-     * 5 % says so. At most one is named: with more, the series is scattered, not odd.
+     * 5 % says so. At most one is named: with more, the series is scattered, not an outlier.
      *
      * @param within largest range that counts as agreement, same unit, 0 or more
      */
-    public static List<Integer> odd(List<Double> values, double within) {
-        List<Integer> odd = new ArrayList<>();
+    public static List<Integer> among(List<Double> values, double within) {
+        List<Integer> outliers = new ArrayList<>();
         if (values.size() < 3) {
-            return odd;
+            return outliers;
         }
         double most = 0;
         int at = -1;
@@ -104,15 +104,15 @@ public final class Outliers {
         }
         double slack = within * (1 + 1e-9) + 1e-12;
         if (at < 0 || most <= slack) {
-            return odd;
+            return outliers;
         }
         boolean othersAgree = Statistics.range(others(values, at)) <= slack;
         boolean tested =
                 values.size() >= FEWEST_FOR_GRUBBS && grubbs(values) > grubbsCritical(values.size(), LEVEL, true);
         if (othersAgree || tested) {
-            odd.add(at);
+            outliers.add(at);
         }
-        return odd;
+        return outliers;
     }
 
     private static List<Double> others(List<Double> values, int without) {

@@ -28,11 +28,6 @@ public sealed interface Outcome<T> {
                 throw new IllegalArgumentException("refused without a reason");
             }
         }
-
-        /** The same reasons for another type of value. */
-        public <U> Outcome<U> cast() {
-            return new Refused<>(refusals);
-        }
     }
 
     static <T> Outcome<T> ok(T value) {

@@ -66,7 +66,8 @@ public final class Quantities {
                     Refusal.at(place, "the text is too long for one number", "Type one number and its unit"));
         }
         Door door = new Door(text.strip(), kind, assumedWhenNoUnit, place);
-        UncertaintyWords trailing = UncertaintyWords.peel(UNCERTAINTY.matcher(typed).find() ? typed : "");
+        UncertaintyWords trailing =
+                UncertaintyWords.peel(UNCERTAINTY.matcher(typed).find() ? typed : "");
         Matcher bracket = BRACKETED.matcher(trailing.rest().isEmpty() ? typed : trailing.rest());
         String outerUnit = "";
         if (bracket.matches()) {
@@ -154,7 +155,8 @@ public final class Quantities {
             return Outcome.ok(new ParsedQuantity(si, unit, uncertainties));
         }
 
-        Outcome<ParsedQuantity> withUncertainties(Piece value, List<Piece> typed, List<UncertaintyWords> words, Range range) {
+        Outcome<ParsedQuantity> withUncertainties(
+                Piece value, List<Piece> typed, List<UncertaintyWords> words, Range range) {
             Optional<MeasureUnit> none = Optional.empty();
             MeasureUnit shared = value.unit()
                     .or(() -> typed.stream()
@@ -176,7 +178,9 @@ public final class Quantities {
                 }
                 boolean relative = kind != Kind.NUMBER && uncertainty.unit().equals(Optional.of(Units.PERCENT));
                 double size = relative
-                        ? Math.abs(si(value.number(), shared)) * uncertainty.number().doubleValue() / 100
+                        ? Math.abs(si(value.number(), shared))
+                                * uncertainty.number().doubleValue()
+                                / 100
                         : si(uncertainty.number(), uncertainty.unit().orElse(shared));
                 if (!Double.isFinite(size)) {
                     return refused("has an uncertainty beyond any size", "Look at the exponent");

@@ -36,9 +36,4 @@ public record Uncertainty(double u, Form form, double nu, String shared) {
             throw new IllegalArgumentException("uncertainty " + u + ", " + form + ", " + nu);
         }
     }
-
-    /** A normal uncertainty of the value's own, taken as certain. */
-    public static Uncertainty of(double u) {
-        return new Uncertainty(u, Form.NORMAL, Double.POSITIVE_INFINITY, "");
-    }
 }

@@ -13,7 +13,8 @@ import shimwright.mechanics.quantity.Uncertainty;
  * @param taken paths of numbers whose ± went into an input of the case, see {@link Input#u}
  * @param cautions sentences on uncertainties that were put together
  */
-public record BoundCase<C>(C value, Map<String, List<Uncertainty>> uncertainties, Set<String> taken, List<String> cautions) {
+public record BoundCase<C>(
+        C value, Map<String, List<Uncertainty>> uncertainties, Set<String> taken, List<String> cautions) {
     public BoundCase {
         uncertainties = Map.copyOf(uncertainties);
         taken = Set.copyOf(taken);

@@ -15,11 +15,11 @@ import shimwright.mechanics.measure.Contribution;
 import shimwright.mechanics.measure.Uncertainties;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.mechanics.quantity.Uncertainty;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.ParsedQuantity;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Range;
+import shimwright.mechanics.quantity.Uncertainty;
 import shimwright.mechanics.quantity.UnitSystem;
 
 /** Reads text, or what a JSON reader makes of text, into an input record; a fault leaves a null, and then no record. */
@@ -119,8 +119,8 @@ final class CaseReader {
     /** Whether an uncertainty left out stands behind the ± of the value it belongs to. */
     private boolean holdsTyped(SheetField uncertainty, List<SheetField> fields, String path) {
         return fields.stream()
-                .anyMatch(field ->
-                        field.uncertainty().u().equals(uncertainty.name()) && uncertainties.containsKey(path + field.name()));
+                .anyMatch(field -> field.uncertainty().u().equals(uncertainty.name())
+                        && uncertainties.containsKey(path + field.name()));
     }
 
     /** Takes what was typed behind ± into the inputs for it (JCGM 100:2008 5.1.2; degrees of freedom by G.4.1). */
@@ -144,7 +144,8 @@ final class CaseReader {
             if (!uncertainty.shared().isEmpty()) {
                 refuse(
                         path + field.name(),
-                        "each uncertainty here counts as independent, but this one is shared as \"" + uncertainty.shared() + "\"",
+                        "each uncertainty here counts as independent, but this one is shared as \""
+                                + uncertainty.shared() + "\"",
                         "Leave shared= out, or give what is shared in an input of its own");
             } else if (nu < 0 && uncertainty.nu() <= 2) {
                 refuse(

@@ -98,7 +98,8 @@ final class HigherOrderTerms {
 
     /** What to say of a result that bends. */
     static String caution(String output) {
-        return "The uncertainty of " + output + " does not follow a straight line: the simple rule may mislead. " + ADVICE;
+        return "The uncertainty of " + output + " does not follow a straight line: the simple rule may mislead. "
+                + ADVICE;
     }
 
     /** All influences moved by +u. */

@@ -76,8 +76,8 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
                     gone.add(entryless(output.getKey()));
                 }
             }
-            gone.forEach(output -> cautions.add("Within the uncertainty of " + influence.name() + ", an entry of " + output
-                    + " may be another: its ± is without that."));
+            gone.forEach(output -> cautions.add("Within the uncertainty of " + influence.name() + ", an entry of "
+                    + output + " may be another: its ± is without that."));
             if (up.isPresent() && down.isPresent()) {
                 bend.add(influence, high, low, wide(sheet, base, mover, influence));
             }
@@ -149,8 +149,8 @@ public record Propagation(Map<String, Budget> budgets, Set<String> bent, List<St
             String now = Render.choice(Records.get(base, field.name()));
             String then = Render.choice(Records.get(moved, field.name()));
             if (!now.equals(then)) {
-                cautions.add("Within the uncertainty of " + influence.name() + ", " + field.meaning() + " may be \"" + then
-                        + "\" instead of \"" + now + "\".");
+                cautions.add("Within the uncertainty of " + influence.name() + ", " + field.meaning() + " may be \""
+                        + then + "\" instead of \"" + now + "\".");
                 jumps = true;
             }
         }

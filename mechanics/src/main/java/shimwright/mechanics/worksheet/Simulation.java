@@ -65,7 +65,9 @@ public record Simulation(
         if (bound.uncertainties().isEmpty()) {
             return bound.taken().isEmpty()
                     ? Outcome.refused(Refusal.of(
-                            "monte-carlo", "no input carries an uncertainty", "Type at least one as value ± uncertainty"))
+                            "monte-carlo",
+                            "no input carries an uncertainty",
+                            "Type at least one as value ± uncertainty"))
                     : Outcome.refused(Refusal.of(
                             "monte-carlo",
                             "the sheet itself sums the uncertainty that was typed, nothing is left to draw",

@@ -41,7 +41,8 @@ class ConformityTest {
     }
 
     @Property
-    void theLargestUncertaintyIsTheEdgeOfProof(@ForAll @Scale(4) @DoubleRange(min = 0.0501, max = 0.0999) double value) {
+    void theLargestUncertaintyIsTheEdgeOfProof(
+            @ForAll @Scale(4) @DoubleRange(min = 0.0501, max = 0.0999) double value) {
         double edge = Conformity.largestUncertainty(value, Double.POSITIVE_INFINITY, BAND, Rule.DEFAULT)
                 .orElseThrow();
         assertThat(Conformity.verdict(value, edge * 0.9999, INF, BAND, Rule.DEFAULT))

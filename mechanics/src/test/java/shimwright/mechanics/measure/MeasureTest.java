@@ -70,7 +70,7 @@ class MeasureTest {
         assertThat(VonNeumann.ratio(still)).isEqualTo(2);
         assertThat(Outliers.grubbs(still)).isZero();
         assertThat(Outliers.dixon(still)).isZero();
-        assertThat(Outliers.odd(still, 0)).isEmpty();
+        assertThat(Outliers.among(still, 0)).isEmpty();
         assertThat(Statistics.correlation(still, still)).isZero();
         assertThat(Statistics.median(List.of(4.0, 1.0))).isEqualTo(2.5);
     }
@@ -104,10 +104,10 @@ class MeasureTest {
 
     @Test
     void oneReadingOffTheOthersIsNamedByPlace() {
-        assertThat(Outliers.odd(List.of(0.24, 0.25, 0.34), 0.02)).containsExactly(2);
-        assertThat(Outliers.odd(List.of(0.24, 0.25), 0.001)).isEmpty();
-        assertThat(Outliers.odd(List.of(0.1, 0.2, 0.3, 0.4), 0.02)).isEmpty();
-        assertThat(Outliers.odd(List.of(0.0, 0.03, 0.0, 0.03, 0.0, 0.03, 0.015, 0.3), 0.02))
+        assertThat(Outliers.among(List.of(0.24, 0.25, 0.34), 0.02)).containsExactly(2);
+        assertThat(Outliers.among(List.of(0.24, 0.25), 0.001)).isEmpty();
+        assertThat(Outliers.among(List.of(0.1, 0.2, 0.3, 0.4), 0.02)).isEmpty();
+        assertThat(Outliers.among(List.of(0.0, 0.03, 0.0, 0.03, 0.0, 0.03, 0.015, 0.3), 0.02))
                 .containsExactly(7);
         assertThat(Outliers.dixon(List.of(1.0, 2.0, 7.0))).isCloseTo(5.0 / 6, within(1e-12));
         assertThat(Outliers.grubbsProbability(3, 1.2)).isZero();

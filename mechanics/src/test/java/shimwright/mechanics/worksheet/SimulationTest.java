@@ -112,7 +112,9 @@ class SimulationTest {
     void aSharedInfluenceCancelsOrAdds() {
         String uncertainty = " ± 0.003 mm ± 0.01 mm shared=DM";
         Answer answer = SHEET.answer(
-                        Map.of("one", "25" + uncertainty, "two", "12" + uncertainty), UnitSystem.METRIC, Sampling.of(20_000, 3))
+                        Map.of("one", "25" + uncertainty, "two", "12" + uncertainty),
+                        UnitSystem.METRIC,
+                        Sampling.of(20_000, 3))
                 .orElseThrow();
         assertThat(u(answer, "difference")).isCloseTo(3e-6 * Math.sqrt(2), within(1e-12));
         assertThat(u(answer, "sum")).isCloseTo(Math.hypot(3e-6 * Math.sqrt(2), 2e-5), within(1e-12));

@@ -15,6 +15,11 @@ public interface Act {
          * @return the entries, or every reason why it cannot be done now
          */
         Outcome<ActResult> on(Workbench bench, ActContext around);
+
+        /** True where it takes pieces out of the drawer or puts some in, so that two jobs must not decide at once. */
+        default boolean usesDrawer() {
+            return false;
+        }
     }
 
     /** An act on the shop: the drawer, gauges, what the shop is, a job that is opened. */
@@ -26,11 +31,6 @@ public interface Act {
          * @return the entries, or every reason why it cannot be done now
          */
         Outcome<ActResult> on(ActContext around);
-    }
-
-    /** True where it takes pieces out of the drawer or puts some in, so that two jobs must not decide at once. */
-    default boolean usesDrawer() {
-        return false;
     }
 
     /** The input of this act for which a rule of its entries uses another key. */

@@ -133,7 +133,9 @@ public final class ClearanceActs {
 
             @ActInput("reading") String phase,
             @ActInput("gauge") String gauge,
-            @ActInput("gauge of the second length, where two are read") String second,
+
+            @ActInput("gauge of the second length, where two are read")
+            String second,
 
             @ActInput(value = "readings", missing = "Type what the gauge shows")
             List<String> v)
@@ -154,7 +156,8 @@ public final class ClearanceActs {
                 List<Outcome<Double>> read = new ArrayList<>();
                 for (int i = 1; i <= of.numbers(); i++) {
                     String with = gauges.get(Math.min(i, gauges.size()) - 1);
-                    double reach = bench.shop().inUse(with).map(Shop.Gauge::range).orElse(1.0);
+                    double reach =
+                            bench.shop().inUse(with).map(Shop.Gauge::range).orElse(1.0);
                     read.add(Quantities.parse(
                                     i <= v.size() ? v.get(i - 1) : "",
                                     Kind.LENGTH,
@@ -165,9 +168,8 @@ public final class ClearanceActs {
                             .map(ParsedQuantity::si));
                 }
                 return Outcome.all(read)
-                        .flatMap(si ->
-                                Decisions.round(session, at, gauges, bench.shop(), si, String.join(" | ", v)))
-                        .flatMap(round -> IntakeActs.kept(bench, round, "LogEntry"));
+                        .flatMap(si -> Decisions.round(session, at, gauges, bench.shop(), si, String.join(" | ", v)))
+                        .flatMap(round -> IntakeActs.kept(bench, round, "Kept"));
             });
         }
 

@@ -46,7 +46,10 @@ public final class HoldActs {
                     h -> h.checks().stream().filter(c -> c.id().equals(check)).findFirst());
             if (point.isEmpty() || found.isEmpty()) {
                 return Outcome.refused(new Refusal(
-                        "check", "hold point " + hold, "it has no check " + check, "Go back to the build page"));
+                        point.isEmpty() ? "hold" : "check",
+                        "hold point " + hold,
+                        point.isEmpty() ? "this unit has no such hold point" : "it has no check " + check,
+                        "Go back to the build page"));
             }
             return (found.get().kind() == CheckKind.NONE ? attested(found.get()) : measured(bench, found.get(), around))
                     .map(read -> new Entry.CheckRead(

@@ -103,7 +103,7 @@ public final class IntakeActs {
             implements Act.OfJob {
         @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
-            return kept(bench, new Entry.TakenOff(gone, items, note), "LogEntry: " + gone);
+            return kept(bench, new Entry.TakenOff(gone, items, note), "Kept: " + gone);
         }
     }
 
@@ -221,7 +221,7 @@ public final class IntakeActs {
             return kept(
                     bench,
                     new Entry.Judged(limit, List.of(), what, decision, reason, consent),
-                    "LogEntry: " + decision.name().toLowerCase(java.util.Locale.ROOT));
+                    "Kept: " + decision.name().toLowerCase(java.util.Locale.ROOT));
         }
     }
 
@@ -294,7 +294,8 @@ public final class IntakeActs {
         }
 
         private static boolean overruled(LogEntry kept, String step) {
-            return kept.body() instanceof Entry.TimeOverruled clock && clock.step().equals(step);
+            return kept.body() instanceof Entry.TimeOverruled clock
+                    && clock.step().equals(step);
         }
     }
 }

@@ -160,11 +160,6 @@ public final class ShopActs {
                     .flatMap(read -> kept(
                             new Entry.ShimAdded(piece, family, stamp, read, MICROMETER), piece + " is in the drawer"));
         }
-
-        @Override
-        public boolean usesDrawer() {
-            return true;
-        }
     }
 
     /** Many pieces at once, one a line: tag, family, thicknesses. */
@@ -189,11 +184,6 @@ public final class ShopActs {
                                     .toList()),
                             shims.size() + (shims.size() == 1 ? " piece is" : " pieces are") + " in the drawer"));
         }
-
-        @Override
-        public boolean usesDrawer() {
-            return true;
-        }
     }
 
     /** A piece is measured again. */
@@ -211,11 +201,6 @@ public final class ShopActs {
                     .flatMap(read ->
                             kept(new Entry.ShimMeasured(piece, read, MICROMETER), piece + " is measured again"));
         }
-
-        @Override
-        public boolean usesDrawer() {
-            return true;
-        }
     }
 
     /** A piece leaves the drawer for another reason than a job. */
@@ -231,11 +216,6 @@ public final class ShopActs {
         public Outcome<ActResult> on(ActContext around) {
             return kept(new Entry.ShimRemoved(piece, reason), piece + " is out of the drawer");
         }
-
-        @Override
-        public boolean usesDrawer() {
-            return true;
-        }
     }
 
     /** A piece that left lies in the drawer again. */
@@ -250,11 +230,6 @@ public final class ShopActs {
         @Override
         public Outcome<ActResult> on(ActContext around) {
             return kept(new Entry.ShimReturned(piece, reason), piece + " is in the drawer again");
-        }
-
-        @Override
-        public boolean usesDrawer() {
-            return true;
         }
     }
 

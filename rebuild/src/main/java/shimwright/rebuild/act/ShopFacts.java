@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.record.Labour;
+import shimwright.rebuild.rules.ShopWeights;
 
 /** What a shop says of itself must be of use where it is asked: a time of day is one, hours are numbers. */
 final class ShopFacts {
@@ -33,7 +34,16 @@ final class ShopFacts {
         }
         String rate = facts.getOrDefault("rate", "").strip();
         if (!rate.isEmpty() && !Labour.isRate(rate)) {
-            faults.add(new Refusal("fact.rate", "rate an hour", "\"" + rate + "\" has not one number in it", "Write it as 60 EUR"));
+            faults.add(new Refusal(
+                    "fact.rate", "rate an hour", "\"" + rate + "\" has not one number in it", "Write it as 60 EUR"));
+        }
+        String day = facts.getOrDefault(ShopWeights.DAY_SOONER, "").strip();
+        if (!day.isEmpty() && ShopWeights.minutes(day).isEmpty()) {
+            faults.add(new Refusal(
+                    "fact." + ShopWeights.DAY_SOONER,
+                    "what a day sooner is worth",
+                    "\"" + day + "\" is no number of minutes from 0 to 1440",
+                    "Write it as 10"));
         }
         return List.copyOf(faults);
     }
@@ -42,7 +52,7 @@ final class ShopFacts {
         List<String> parts = List.of(evening.split("[\\s,;]+"));
         if (parts.size() != 1 && parts.size() != WEEK) {
             faults.add(new Refusal(
-                    "fact.hours",
+                    "fact.evening",
                     "hours",
                     parts.size() + " numbers",
                     "Give one for every day, or seven from Monday to Sunday"));
@@ -50,7 +60,7 @@ final class ShopFacts {
         parts.stream()
                 .filter(part -> !HOURS.matcher(part).matches() || Double.parseDouble(part) > DAY)
                 .forEach(part -> faults.add(new Refusal(
-                        "fact.hours",
+                        "fact.evening",
                         "hours",
                         "\"" + part + "\" is no number of hours",
                         "Write it as 2.5, with a point")));

@@ -118,8 +118,7 @@ public record BacklashSlope(
     private static double mean(Series series, Clearance clearance) {
         List<RoundRead> rounds = List.copyOf(series.rounds().values());
         List<RoundRead> last = rounds.subList(Math.max(0, rounds.size() - clearance.rounds()), rounds.size());
-        return Statistics.mean(last.stream()
-                .map(round -> clearance.value(round.values()))
-                .toList());
+        return Statistics.mean(
+                last.stream().map(round -> clearance.value(round.values())).toList());
     }
 }

@@ -201,7 +201,8 @@ public final class Decisions {
             shop.inUse(gauge).ifPresentOrElse(used::add, () -> faults.add(GaugeChoice.unknown(gauge)));
         }
         if (gauges.size() != clearance.gauges(phase).size()) {
-            faults.add(new Refusal("gauge", "gauge", "it is not said with which gauge each length was read", "Name both"));
+            faults.add(
+                    new Refusal("gauge", "gauge", "it is not said with which gauge each length was read", "Name both"));
         }
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
@@ -214,7 +215,10 @@ public final class Decisions {
                         "Take a finer gauge")));
         if (values.size() != clearance.numbers()) {
             faults.add(new Refusal(
-                    "v", "round", values.size() + " of " + clearance.numbers() + " numbers", "Read every one of them once"));
+                    "v",
+                    "round",
+                    values.size() + " of " + clearance.numbers() + " numbers",
+                    "Read every one of them once"));
         }
         for (int i = 0; i < values.size(); i++) {
             Gauge gauge = used.get(Math.min(i, used.size() - 1));
@@ -285,7 +289,7 @@ public final class Decisions {
      * The entry that accepts the clearance.
      *
      * @param session the session; its last reading must have settled
-     * @param because why, where it is not proven in or differs from the prediction; may be empty otherwise
+     * @param because why, where it is not proven within limits or differs from the prediction; may be empty otherwise
      * @return refused without a settled reading, or unproven and without a reason
      */
     public static Outcome<ClearanceAccepted> accept(Session session, String because) {

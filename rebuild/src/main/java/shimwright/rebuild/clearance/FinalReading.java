@@ -83,7 +83,7 @@ final class FinalReading {
             return "Not what was predicted. Find out why before anything is closed.";
         }
         return switch (verdict) {
-            case IN -> foretold ? "In, and as predicted. Accept it." : "In. Accept it.";
+            case IN -> foretold ? "Within limits, and as predicted. Accept it." : "Within limits. Accept it.";
             case OUT -> "Out. Do not close on it: look at the seat and the pieces, then choose again.";
             case NOT_PROVEN ->
                 "Inside by the number, but the uncertainty reaches over the limit. Read more rounds, or take a finer gauge.";

@@ -116,9 +116,7 @@ final class GaugeChoice {
         if (round.readWith().isEmpty()) {
             return length == 0 ? shop.gauge(round.gauge()).map(GaugeChoice::then) : Optional.empty();
         }
-        return length < round.readWith().size()
-                ? Optional.of(round.readWith().get(length))
-                : Optional.empty();
+        return length < round.readWith().size() ? Optional.of(round.readWith().get(length)) : Optional.empty();
     }
 
     private static Gauge worst(Set<GaugeThen> all) {

@@ -33,7 +33,8 @@ final class Instruction {
         boolean reads = stage != Stage.DONE && stage != Stage.PROVED_OTHERWISE;
         if (f.noGauge() && reads) {
             return "The shop has no gauge that can prove this clearance, such as "
-                    + String.join(" and ", new java.util.TreeSet<>(f.clearance().gauges(f.phase()))) + ": enter one with its step and error limit before you read.";
+                    + String.join(" and ", new java.util.TreeSet<>(f.clearance().gauges(f.phase())))
+                    + ": enter one with its step and error limit before you read.";
         }
         return switch (stage) {
             case TRIAL_PACK ->

@@ -208,7 +208,8 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
         if (EtchedDeviation.missing(clearance, job)) {
             refusals.add(EtchedDeviation.refusal(clearance));
         }
-        Outcome<Gauge> gauge = GaugeChoice.of(clearance, rounds.stream().map(Said::what).toList(), shop);
+        Outcome<Gauge> gauge =
+                GaugeChoice.of(clearance, rounds.stream().map(Said::what).toList(), shop);
         refusals.addAll(gauge.refusals());
         if (phase == Phase.TRIAL && refusals.isEmpty()) {
             refusals.addAll(unnamed(pack, rounds.get(0).number()));
@@ -240,7 +241,7 @@ record JobReadings(Unit unit, Job job, Shop shop, Clearance clearance) {
                 m.used(),
                 m.more(),
                 m.tilt(),
-                m.odd(),
+                m.outliers(),
                 m.budget(),
                 m.advice(),
                 working,

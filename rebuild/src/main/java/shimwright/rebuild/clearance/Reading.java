@@ -39,7 +39,7 @@ public record Reading(
      * @param used how many rounds were used
      * @param more how many more rounds are wanted, 0 when enough
      * @param tilt difference between the two indicators, m; 0 with one
-     * @param odd numbers of odd rounds or places, from 1
+     * @param outliers numbers of rounds or places that are outliers, from 1
      * @param budget where the uncertainty comes from
      * @param advice one sentence: what to do
      * @param working the lines of the calculation
@@ -54,7 +54,7 @@ public record Reading(
             int used,
             int more,
             double tilt,
-            List<Integer> odd,
+            List<Integer> outliers,
             Budget budget,
             String advice,
             List<Line> working,

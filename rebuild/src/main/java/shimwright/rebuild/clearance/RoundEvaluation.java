@@ -103,7 +103,7 @@ final class RoundEvaluation {
         int wanted = Math.max(1, clearance.rounds());
         List<List<Double>> last = rounds.subList(Math.max(0, rounds.size() - wanted), rounds.size());
         List<Double> places = new ArrayList<>();
-        Set<Integer> odd = new TreeSet<>();
+        Set<Integer> outliers = new TreeSet<>();
         Set<Integer> unlike = new TreeSet<>();
         for (int place = 0; place < last.get(0).size(); place++) {
             int at = place;
@@ -113,7 +113,7 @@ final class RoundEvaluation {
                 unlike.add(place + 1);
             }
         }
-        last.forEach(round -> Outliers.odd(round, clearance.settleWithin()).forEach(i -> odd.add(i + 1)));
+        last.forEach(round -> Outliers.among(round, clearance.settleWithin()).forEach(i -> outliers.add(i + 1)));
         Working working = new Working();
         double value = working.line(
                 "mean of " + places.size() + " places" + (last.size() > 1 ? ", " + last.size() + " rounds" : ""),
@@ -132,7 +132,7 @@ final class RoundEvaluation {
         working.line("u", "root of the sum of squares of the parts", budget.u(), Kind.LENGTH, "JCGM 100:2008 5.1.2");
         int more = wanted - last.size();
         boolean even = range <= clearance.settleWithin() + DUST;
-        boolean agree = even && odd.isEmpty() && unlike.isEmpty();
+        boolean agree = even && outliers.isEmpty() && unlike.isEmpty();
         Seating seating = !agree ? Seating.SCATTERED : more > 0 ? Seating.TOO_FEW : Seating.SETTLED;
         return measured(
                 clearance,
@@ -144,14 +144,15 @@ final class RoundEvaluation {
                         last.size(),
                         agree ? more : Math.max(1, more),
                         0,
-                        List.copyOf(odd),
+                        List.copyOf(outliers),
                         budget,
-                        advice(clearance, odd, unlike, even, more)));
+                        advice(clearance, outliers, unlike, even, more)));
     }
 
-    private static String advice(Clearance clearance, Set<Integer> odd, Set<Integer> unlike, boolean even, int more) {
-        if (!odd.isEmpty()) {
-            return "Place " + listed(odd) + " stands off the others: read it again before the mean counts.";
+    private static String advice(
+            Clearance clearance, Set<Integer> outliers, Set<Integer> unlike, boolean even, int more) {
+        if (!outliers.isEmpty()) {
+            return "Place " + listed(outliers) + " stands off the others: read it again before the mean counts.";
         }
         if (!unlike.isEmpty()) {
             return "Place " + listed(unlike)
@@ -203,7 +204,7 @@ final class RoundEvaluation {
                         r.roundsUsed(),
                         r.moreRoundsWanted(),
                         0,
-                        r.oddRounds(),
+                        r.outliers(),
                         r.budget(),
                         r.advice()));
     }
@@ -215,7 +216,7 @@ final class RoundEvaluation {
             int used,
             int more,
             double tilt,
-            List<Integer> odd,
+            List<Integer> outliers,
             Budget budget,
             String advice) {}
 
@@ -239,7 +240,7 @@ final class RoundEvaluation {
                 raw.used(),
                 raw.more(),
                 raw.tilt(),
-                raw.odd(),
+                raw.outliers(),
                 raw.budget(),
                 raw.advice(),
                 done.working(),
@@ -280,7 +281,8 @@ final class RoundEvaluation {
                         ? "Try the feelers " + more + (more == 1 ? " more time." : " more times.")
                         : "The feelers agree.";
         Budget budget = Budget.of(List.of(Contribution.of("feeler steps", u, Double.POSITIVE_INFINITY)));
-        List<Integer> odd = new ArrayList<>();
-        return measured(clearance, working, new Raw(value, seating, 1, rounds.size(), more, 0, odd, budget, advice));
+        List<Integer> outliers = new ArrayList<>();
+        return measured(
+                clearance, working, new Raw(value, seating, 1, rounds.size(), more, 0, outliers, budget, advice));
     }
 }

@@ -289,9 +289,10 @@ public final class Sessions {
                 .filter(check -> check.kind() == CheckKind.TORQUE)
                 .toList();
         boolean read = !torques.isEmpty()
-                && torques.stream().allMatch(check -> job.check(step.id(), check.id())
-                        .filter(said -> said.what().verdict() == Verdict.IN)
-                        .isPresent());
+                && torques.stream()
+                        .allMatch(check -> job.check(step.id(), check.id())
+                                .filter(said -> said.what().verdict() == Verdict.IN)
+                                .isPresent());
         return read || (!torques.isEmpty() && job.holdsOverruled().containsKey(step.id()));
     }
 }

@@ -38,11 +38,6 @@ public record WearJudgement(
 
     private static final double PER = 100_000;
 
-    /** True where the value that decides is still within the limit. */
-    public boolean within() {
-        return verdict != Verdict.OUT;
-    }
-
     /** As {@link #of(WearLimit, GaugeReadings, UnitSystem)} for readings alone, without a gauge and not confirmed. */
     public static Outcome<WearJudgement> of(WearLimit wear, List<Double> values, UnitSystem system) {
         return of(wear, GaugeReadings.of(values), system);

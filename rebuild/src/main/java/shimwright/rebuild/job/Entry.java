@@ -252,8 +252,7 @@ public sealed interface Entry {
     }
 
     /** A gauge as it was when something was read with it; half-widths and standard deviation in m, see {@link GaugeAdded}. */
-    record GaugeThen(
-            String gauge, String name, double step, double errorLimit, double retrace, double repeatability) {}
+    record GaugeThen(String gauge, String name, double step, double errorLimit, double retrace, double repeatability) {}
 
     /** A round that does not count any more, and why; it stays in the record. */
     record RoundStruck(String entry, String reason) implements OfJob {}

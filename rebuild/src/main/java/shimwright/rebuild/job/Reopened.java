@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.plan.Order;
@@ -31,9 +32,31 @@ public final class Reopened {
      * @return empty where it stands
      */
     public static Optional<String> since(Job job, Unit unit, String clearance, Said<Entry.ClearanceAccepted> accepted) {
-        return last(job, unit, clearance, accepted.what().phase())
+        Stream<Change> etched = etched(job, unit, clearance).stream();
+        return Stream.concat(last(job, unit, clearance, accepted.what().phase()).stream(), etched)
                 .filter(change -> change.number() > accepted.number())
+                .findFirst()
                 .map(change -> change.what() + " after it was accepted");
+    }
+
+    /** The last time that the deviation etched on the part was read as another than before: it moves the limits. */
+    private static Optional<Change> etched(Job job, Unit unit, String clearance) {
+        String by = unit.clearance(clearance).etchedBy();
+        Set<String> mistakes = Mistakes.of(job.entries());
+        List<Double> before = List.of();
+        Change last = null;
+        for (LogEntry kept : job.entries()) {
+            if (!by.isEmpty()
+                    && !mistakes.contains(kept.draft().id())
+                    && kept.body() instanceof Entry.CheckRead read
+                    && by.equals(read.hold() + "/" + read.check())) {
+                last = read.values().equals(before)
+                        ? last
+                        : new Change(kept.number(), "the deviation etched on the part was read as another");
+                before = read.values();
+            }
+        }
+        return Optional.ofNullable(last);
     }
 
     /** The rounds that count for a clearance at one of its readings and still tell of what is in the unit. */

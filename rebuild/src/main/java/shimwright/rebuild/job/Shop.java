@@ -53,6 +53,11 @@ public record Shop(
             return takenBy == null && goneBecause == null;
         }
 
+        /** True where its thickness differs no more than so over its face; m. */
+        public boolean evenWithin(double limit) {
+            return spread <= limit + DUST;
+        }
+
         /** True where a job could take it: it lies in the drawer, or is chosen for that job already. */
         public boolean freeFor(String number) {
             return inDrawer() || (goneBecause == null && number.equals(takenBy));
@@ -209,7 +214,7 @@ public record Shop(
         List<Piece> usable = new ArrayList<>();
         for (Piece piece : pieces.values()) {
             boolean there = piece.inDrawer() || (piece.goneBecause() == null && free.contains(piece.id()));
-            if (there && piece.family().equals(family) && piece.spread() <= spread + DUST) {
+            if (there && piece.family().equals(family) && piece.evenWithin(spread)) {
                 usable.add(piece);
             }
         }

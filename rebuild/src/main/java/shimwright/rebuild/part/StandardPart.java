@@ -2,7 +2,6 @@ package shimwright.rebuild.part;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import shimwright.mechanics.quantity.Kind;
 
 /**
@@ -54,15 +53,5 @@ public record StandardPart(Family family, String designation, List<Size> sizes, 
                 .filter(size -> size.column().equals(column))
                 .mapToDouble(Size::value)
                 .findFirst();
-    }
-
-    /** Its name with its family, for lists. */
-    public String title() {
-        return designation + ", " + family.words();
-    }
-
-    /** Words of the sizes it has, for a person who measures. */
-    public String known() {
-        return sizes.stream().map(Size::words).collect(Collectors.joining(", "));
     }
 }

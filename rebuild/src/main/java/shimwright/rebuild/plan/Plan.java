@@ -38,11 +38,6 @@ public record Plan(
         return ahead.stream().findFirst();
     }
 
-    /** Minutes at the bench, work, turning, walking and tools, with those that late finds cost on average; waiting left out. */
-    public double benchMinutes() {
-        return (cost.bench() + cost.risk()) / 60;
-    }
-
     /** Minutes of everything that is priced: at the bench, late finds, and waiting at its price. */
     public double value() {
         return cost.total() / 60;

@@ -29,12 +29,6 @@ final class UnitProblem {
     /** A window as long as this or shorter is served alone: nothing is begun in it that does not lead to its closing. */
     static final double ALONE_WITHIN = 3600;
 
-    /**
-     * What a second of waiting counts for: it is no work, so little; just enough that a plan with a minute more of getting ready
-     * is preferred where it ends ten minutes sooner. Own choice.
-     */
-    static final double WAITING = 0.1;
-
     private final Unit unit;
     private final Order order;
     private final BuildState present;
@@ -106,7 +100,7 @@ final class UnitProblem {
                 LateFindRisk.of(unit, order, done, leading),
                 setUps(type, orientations),
                 start,
-                WAITING);
+                present.weights().later());
     }
 
     private List<String> known() {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.clearance.EtchedDeviation;
+import shimwright.rebuild.job.Basis;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Place;
@@ -172,19 +173,26 @@ public record HandBackRecord(
                 .toList();
         List<Said<Entry.RoundRead>> last = new ArrayList<>(Reopened.rounds(job, unit, clearance.id(), Phase.FINAL));
         last.addAll(Reopened.rounds(job, unit, clearance.id(), Phase.AGAIN));
+        Said<Entry.ClearanceAccepted> stands = accepted == null
+                        || Reopened.since(job, unit, clearance.id(), accepted).isPresent()
+                ? null
+                : accepted;
         return new Setting(
-                clearance,
+                stands == null ? clearance : judged(clearance, stands.what()),
                 in == null ? null : in.what(),
                 Reopened.rounds(job, unit, clearance.id(), Phase.TRIAL),
                 chosen,
                 fitted == null ? null : fitted.what(),
                 List.copyOf(last),
-                accepted == null
-                                || Reopened.since(job, unit, clearance.id(), accepted)
-                                        .isPresent()
-                        ? null
-                        : accepted,
+                stands,
                 !unit.stepsReading(clearance.id(), Phase.FINAL).isEmpty());
+    }
+
+    /** The clearance by the limits it was accepted with, whatever the unit file says by now. */
+    private static Clearance judged(Clearance clearance, Entry.ClearanceAccepted accepted) {
+        return Basis.of(accepted.basis())
+                .map(by -> clearance.as(by.lower(), by.upper(), by.aim(), by.hot() - accepted.value()))
+                .orElse(clearance);
     }
 
     private static List<Tightened> torques(Job job, Unit unit) {

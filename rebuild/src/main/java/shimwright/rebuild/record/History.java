@@ -142,7 +142,7 @@ public final class History {
         put(
                 words,
                 Entry.Judged.class,
-                e -> "ActResult: " + e.what() + ", " + e.decision().name().toLowerCase(Locale.ROOT)
+                e -> "Decided: " + e.what() + ", " + e.decision().name().toLowerCase(Locale.ROOT)
                         + because(e.reason()));
         put(words, Entry.Sent.class, e -> "Ordered or sent out: " + e.what() + tail(e.to()) + ", due " + e.due());
         put(words, Entry.CameBack.class, e -> "Came: " + e.measured() + (e.good() ? ", may go in" : ", not right"));

@@ -85,7 +85,8 @@ public final class OverruledAdvice {
                 said -> said.what().overruledBecause().isBlank()
                         ? ""
                         : "Clearance " + said.what().clearance() + " accepted by " + said.by()
-                                + " although not proven in: " + said.what().overruledBecause());
+                                + " although not proven within limits: "
+                                + said.what().overruledBecause());
     }
 
     private void findings(Job job) {

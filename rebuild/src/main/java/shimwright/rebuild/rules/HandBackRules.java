@@ -24,9 +24,8 @@ final class HandBackRules {
             return job.entries().stream()
                     .filter(kept -> kept.draft().id().equals(struck.entry()))
                     .map(LogEntry::body)
-                    .anyMatch(body -> remark(body)
-                            || body instanceof Entry.HandedBack
-                            || body instanceof Entry.EntryStruck);
+                    .anyMatch(body ->
+                            remark(body) || body instanceof Entry.HandedBack || body instanceof Entry.EntryStruck);
         }
         return remark(entry)
                 || (entry instanceof Entry.UnitMoved && job.unitFile().isEmpty());

@@ -1,16 +1,22 @@
 package shimwright.rebuild.rules;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.clearance.BacklashSlope;
 import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Sessions;
+import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.unit.model.Quantity;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.unit.model.UnitType.Check;
@@ -57,19 +63,18 @@ public final class HoldPoints {
         if (job.holdsOverruled().containsKey(step.id())) {
             return Standing.OVERRULED;
         }
-        Standing answered =
-                switch (check.workedOut()) {
-                    case SLOPE -> slope(bench.session(check.clearance()).slope());
-                    case NO_ODD_PLACE ->
-                        places(bench.session(check.clearance()).trial().measured());
-                    case HOLD_POINTS -> others(bench, step);
-                    case NONE -> check.clearance().isBlank() ? null : clearance(bench, step, check.clearance());
-                };
+        Standing answered = switch (check.workedOut()) {
+            case SLOPE -> slope(bench.session(check.clearance()).slope());
+            case NO_ODD_PLACE -> places(bench.session(check.clearance()).trial().measured());
+            case CHOICES -> choices(bench);
+            case HOLD_POINTS -> others(bench, step);
+            case NONE -> check.clearance().isBlank() ? null : clearance(bench, step, check.clearance());
+        };
         if (answered != null) {
             return answered;
         }
         Said<Entry.CheckRead> read = job.check(step.id(), check.id()).orElse(null);
-        if (read == null) {
+        if (read == null || outlived(bench, step, check, read)) {
             return Standing.OPEN;
         }
         return switch (read.what().verdict()) {
@@ -79,12 +84,52 @@ public final class HoldPoints {
         };
     }
 
+    /**
+     * True where a reading was judged on what is no longer so: the check to whose reading its limits are added was read
+     * otherwise since, or the job stands on another file with other limits and the step is still to be done.
+     */
+    private static boolean outlived(Workbench bench, Step step, Check check, Said<Entry.CheckRead> read) {
+        Map<String, String> basis = read.what().basis();
+        boolean open = !bench.job().stepsDone().contains(step.id());
+        boolean moved = open
+                && !basis.isEmpty()
+                && (!basis.getOrDefault("lower", "").equals(text(check.lower()))
+                        || !basis.getOrDefault("upper", "").equals(text(check.upper()))
+                        || !basis.getOrDefault("spread", "").equals(text(check.spread())));
+        if (moved || check.relativeTo().isEmpty()) {
+            return moved;
+        }
+        return bench.job().checks().values().stream()
+                .filter(other -> check.relativeTo()
+                        .equals(other.what().hold() + "/" + other.what().check()))
+                .max(Comparator.comparingLong(Said::number))
+                .map(other -> other.number() > read.number())
+                .orElse(true);
+    }
+
+    private static String text(Optional<Quantity> limit) {
+        return limit.map(Quantity::toString).orElse("");
+    }
+
     private static Standing slope(@Nullable BacklashSlope slope) {
         return slope == null ? Standing.OPEN : slope.believed() ? Standing.ACCEPTED : Standing.FAILED;
     }
 
     private static Standing places(@Nullable Measured measured) {
-        return measured == null ? Standing.OPEN : measured.odd().isEmpty() ? Standing.ACCEPTED : Standing.FAILED;
+        return measured == null ? Standing.OPEN : measured.outliers().isEmpty() ? Standing.ACCEPTED : Standing.FAILED;
+    }
+
+    private static Standing choices(Workbench bench) {
+        List<Session.@Nullable Forecast> forecasts = SharedShims.groups(bench.unit()).stream()
+                .flatMap(List::stream)
+                .map(clearance -> bench.session(clearance).forecast())
+                .toList();
+        if (forecasts.isEmpty() || forecasts.stream().anyMatch(Objects::isNull)) {
+            return Standing.OPEN;
+        }
+        return forecasts.stream().noneMatch(forecast -> forecast == null || forecast.stale())
+                ? Standing.ACCEPTED
+                : Standing.FAILED;
     }
 
     /** How the hold points of all other steps stand, together; those of trial readings answer to the steps after them. */

@@ -36,7 +36,8 @@ final class HoldRules {
             return Rules.one(
                     "check",
                     check.get().what(),
-                    "it follows from what is read elsewhere", "Read that, or pass it with your reason");
+                    "it follows from what is read elsewhere",
+                    "Read that, or pass it with your reason");
         }
         boolean read = check.get().kind() == CheckKind.NONE || !e.values().isEmpty();
         return read && e.values().stream().allMatch(Double::isFinite)

@@ -40,23 +40,23 @@ final class OrderRules {
         Set<String> in = unit.itemsIn(job.stepsDone().stream()
                 .filter(id -> unit.findStep(id).isPresent())
                 .toList());
-        for (String item : e.items()) {
-            item(job, unit, in, item).ifPresent(refusals::add);
+        for (int i = 0; i < e.items().size(); i++) {
+            item(job, unit, in, "items[" + i + "]", e.items().get(i)).ifPresent(refusals::add);
         }
         return refusals;
     }
 
-    private static Optional<Refusal> item(Job job, Unit unit, Set<String> in, String item) {
+    private static Optional<Refusal> item(Job job, Unit unit, Set<String> in, String key, String item) {
         if (unit.type().items().stream().map(Item::id).noneMatch(item::equals)) {
             return Optional.of(new Refusal(
-                    "items",
+                    key,
                     "item " + item,
                     "this unit has no such item",
                     "Choose from the list, or leave the field empty"));
         }
         if (in.contains(item)) {
             return Optional.of(new Refusal(
-                    "items",
+                    key,
                     "item " + item,
                     unit.item(item).name() + " is in the unit",
                     "Undo the step that fitted it first, or leave it out of this order"));
@@ -65,7 +65,7 @@ final class OrderRules {
                 .filter(said -> said.what().items().contains(item))
                 .findFirst()
                 .map(said -> new Refusal(
-                        "items",
+                        key,
                         "item " + item,
                         unit.item(item).name() + " is awaited already: "
                                 + said.what().what(),

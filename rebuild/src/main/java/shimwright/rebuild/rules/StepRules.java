@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
@@ -163,17 +163,18 @@ final class StepRules {
                     "this unit has no station \"" + e.at() + "\"",
                     "Choose one of " + String.join(", ", unit.type().stations().keySet())));
         }
-        Stream.concat(e.after().stream(), e.before().stream())
-                .filter(id -> bench.step(id).isEmpty())
-                .forEach(id -> refusals.add(new Refusal(
-                        "step",
+        refusals.addAll(unknown(bench, "after", e.after()));
+        refusals.addAll(unknown(bench, "before", e.before()));
+        for (int i = 0; i < e.before().size(); i++) {
+            String id = e.before().get(i);
+            if (job.stepsDone().contains(id)) {
+                refusals.add(new Refusal(
+                        "before[" + i + "]",
                         "step " + id,
-                        "this unit has no such step to come before or after",
-                        "Look at the plan")));
-        e.before().stream()
-                .filter(id -> job.stepsDone().contains(id))
-                .forEach(id -> refusals.add(new Refusal(
-                        "step", "step " + id, "it is done already, so nothing can come before it", "Undo it first")));
+                        "it is done already, so nothing can come before it",
+                        "Undo it first"));
+            }
+        }
         refusals.addAll(Rules.reason(e.reason(), "Say why it is needed; it stands on the record"));
         if (!refusals.isEmpty()) {
             return refusals;
@@ -185,5 +186,16 @@ final class StepRules {
         // a circle through a step that stands done shows only once that step is undone
         List<Refusal> circles = Planner.circles(with, job.sides());
         return circles.isEmpty() ? Planner.hindrances(with, job.sides(), job.stepsDone()) : circles;
+    }
+
+    private static List<Refusal> unknown(Workbench bench, String key, List<String> steps) {
+        return IntStream.range(0, steps.size())
+                .filter(i -> bench.step(steps.get(i)).isEmpty())
+                .mapToObj(i -> new Refusal(
+                        key + "[" + i + "]",
+                        "step " + steps.get(i),
+                        "this unit has no such step to come before or after",
+                        "Look at the plan"))
+                .toList();
     }
 }

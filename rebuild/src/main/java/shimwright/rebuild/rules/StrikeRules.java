@@ -84,8 +84,7 @@ final class StrikeRules {
                 .filter(kept -> kept.number() > entry.number())
                 .filter(kept -> !mistakes.contains(kept.draft().id()))
                 .allMatch(kept -> HandBackRules.remark(kept.body())
-                        || (kept.body() instanceof Entry.EntryStruck struck
-                                && later(job, struck.entry(), entry)));
+                        || (kept.body() instanceof Entry.EntryStruck struck && later(job, struck.entry(), entry)));
     }
 
     /** True where a strike took back something kept after an entry. */

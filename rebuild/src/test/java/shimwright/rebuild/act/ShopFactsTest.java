@@ -25,7 +25,15 @@ class ShopFactsTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
-            value = {"begins | 25:99", "begins | evening", "evening | abc", "evening | 2,5", "evening | 25", "rate | soon", "rate | 60 to 70"})
+            value = {
+                "begins | 25:99",
+                "begins | evening",
+                "evening | abc",
+                "evening | 2,5",
+                "evening | 25",
+                "rate | soon",
+                "rate | 60 to 70"
+            })
     void whatCannotBeUsedIsSaid(String fact, String text) {
         assertThat(ShopFacts.faults(Map.of(fact, text))).isNotEmpty();
     }

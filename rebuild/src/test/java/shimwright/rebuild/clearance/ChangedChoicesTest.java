@@ -288,7 +288,7 @@ class ChangedChoicesTest {
     }
 
     @Test
-    void anOddSlopeIsNotBelieved() {
+    void aSlopeOffTheoryIsNotBelieved() {
         DemoWorkbench bench = Van7.before("T10");
         bench.packIn("e", Phase.TRIAL, "sL=d80-08+d80-01 sR=d80-15 sP=d80-06");
         bench.keep(bench.read("e", Phase.TRIAL, 0.260, 0.265, 0.270, 0.265, 0.260, 0.250, 0.245, 0.250));

@@ -131,7 +131,7 @@ class FinalDriveTest {
         Measured misread = trial(bench, "e");
         // BL-2: mean with the misread place; BL-4: kept, it would have asked for a shim that leaves 0.1174, under 0.12
         assertThat(misread.value()).isCloseTo(0.2806 * MM, within(0.00005 * MM));
-        assertThat(misread.odd()).containsExactly(6);
+        assertThat(misread.outliers()).containsExactly(6);
         assertThat(misread.settled()).isFalse();
         assertThat(bench.session("e").say()).startsWith("Place 6 stands off the others");
         SharedShims together = together(bench);

@@ -131,7 +131,7 @@ class InputEndPlayTest {
         assertThat(closing.hot()).isCloseTo(0.1586 * MM, within(0.0005 * MM));
         assertThat(closing.working()).extracting("value").contains(closing.hot(), closing.probability());
         assertThat(session.stage()).isEqualTo(Stage.ACCEPT);
-        assertThat(session.say()).isEqualTo("In, and as predicted. Accept it.");
+        assertThat(session.say()).isEqualTo("Within limits, and as predicted. Accept it.");
     }
 
     @Test

@@ -96,7 +96,13 @@ class OwnShopTest {
         Session session = session(with(CALIPER));
         assertThat(session.gauge()).isNull();
         assertThat(session.say()).startsWith("The shop has no gauge that can prove this clearance, such as DI");
-        assertThat(Decisions.round(session, Phase.TRIAL, List.of("caliper"), with(CALIPER), List.of(0.24 * MM, 0.32 * MM), "")
+        assertThat(Decisions.round(
+                                session,
+                                Phase.TRIAL,
+                                List.of("caliper"),
+                                with(CALIPER),
+                                List.of(0.24 * MM, 0.32 * MM),
+                                "")
                         .refusals())
                 .extracting(Refusal::sentence)
                 .containsExactly(
@@ -119,7 +125,13 @@ class OwnShopTest {
                         .refusals())
                 .extracting(Refusal::fact)
                 .containsExactly("1 of 2 numbers", "a reading lies outside what gauge my indicator can show");
-        assertThat(Decisions.round(session, Phase.TRIAL, List.of("my indicator"), with(FINE), List.of(0.24 * MM, 0.32 * MM), "")
+        assertThat(Decisions.round(
+                                session,
+                                Phase.TRIAL,
+                                List.of("my indicator"),
+                                with(FINE),
+                                List.of(0.24 * MM, 0.32 * MM),
+                                "")
                         .orElseThrow()
                         .gauge())
                 .isEqualTo("my indicator");

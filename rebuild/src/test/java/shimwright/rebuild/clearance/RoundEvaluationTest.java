@@ -75,14 +75,14 @@ class RoundEvaluationTest {
         assertThat(measured.advice()).startsWith("Place 1, 2, 3, 4, 5, 6, 7, 8 reads otherwise from round to round");
         double[] one = SPLIT.clone();
         one[2] = 0.30;
-        assertThat(read("e", SPLIT, one).orElseThrow().odd()).containsExactly(3);
+        assertThat(read("e", SPLIT, one).orElseThrow().outliers()).containsExactly(3);
     }
 
     @Test
     void placesThatSpreadTooFarAreReadAgain() {
         Measured measured =
                 read("e", round(0.30, 0.31, 0.33, 0.35, 0.36, 0.35, 0.33, 0.31)).orElseThrow();
-        assertThat(measured.odd()).isEmpty();
+        assertThat(measured.outliers()).isEmpty();
         assertThat(measured.seating()).isEqualTo(Seating.SCATTERED);
         assertThat(measured.more()).isEqualTo(1);
         assertThat(measured.advice())

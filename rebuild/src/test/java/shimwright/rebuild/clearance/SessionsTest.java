@@ -232,7 +232,7 @@ class SessionsTest {
         assertThat(closing(session).value()).isCloseTo(0.035 * MM, within(1e-9));
         // JCGM 100:2008 4.3.7
         assertThat(closing(session).u()).isCloseTo(0.005 * MM / Math.sqrt(3), within(1e-9));
-        assertThat(session.say()).isEqualTo("In. Accept it.");
+        assertThat(session.say()).isEqualTo("Within limits. Accept it.");
         assertThat(closing(session).predicted()).isEqualTo(closing(session).value());
     }
 

@@ -10,9 +10,9 @@ import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.act.Act;
-import shimwright.rebuild.act.Acts;
-import shimwright.rebuild.act.ActResult;
 import shimwright.rebuild.act.ActContext;
+import shimwright.rebuild.act.ActResult;
+import shimwright.rebuild.act.Acts;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Fold;
@@ -89,8 +89,8 @@ final class ActBench {
     Outcome<List<LogEntry>> perform(Act.OfJob act) {
         later(1);
         Workbench bench = bench();
-        ShopFloor floor =
-                new ShopFloor(bench.shop(), Map.of(file.type().id(), file), Set.of(bench.job().id()));
+        ShopFloor floor = new ShopFloor(
+                bench.shop(), Map.of(file.type().id(), file), Set.of(bench.job().id()));
         Outcome<ActResult> decided = Acts.decide(bench, act, new ActContext(floor, UnitSystem.METRIC, now));
         return decided.map(d -> lay(d.entries()));
     }
@@ -100,7 +100,8 @@ final class ActBench {
         for (Entry body : bodies) {
             long number = entries.size() + 1L;
             String hash = "%064x".formatted(number);
-            LogEntry kept = new LogEntry(number, number, new Draft("job-w-1", "e" + number, now, "the workshop", body), hash, hash);
+            LogEntry kept = new LogEntry(
+                    number, number, new Draft("job-w-1", "e" + number, now, "the workshop", body), hash, hash);
             entries.add(kept);
             laid.add(kept);
         }

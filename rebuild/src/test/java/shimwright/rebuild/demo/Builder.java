@@ -10,13 +10,13 @@ import java.util.Objects;
 import java.util.Optional;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.rebuild.act.Act;
-import shimwright.rebuild.act.YesNo;
+import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.act.HandBackActs;
 import shimwright.rebuild.act.HoldActs;
-import shimwright.rebuild.act.ClearanceActs;
-import shimwright.rebuild.act.StepActs;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.OrderActs;
+import shimwright.rebuild.act.StepActs;
+import shimwright.rebuild.act.YesNo;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.clearance.Sessions;
@@ -164,14 +164,19 @@ final class Builder {
             if (!in.stream().map(PieceIn::piece).toList().equals(List.of(ring.piece()))) {
                 return Optional.of(new ClearanceActs.NamePieces(c.id(), "final", Map.of(place.id(), ring.piece())));
             }
-        } else if (in.isEmpty() || !lawful(c, with(c, in))) {
+        } else if (in.isEmpty() || !withinLimits(c, with(c, in))) {
             Session.Advice advice = session.advice();
             return Optional.of(
                     advice == null
                             ? trial(bench, c, place)
                             : new ClearanceActs.ChoosePack(
                                     c.id(),
-                                    String.join(" ", Objects.requireNonNull(advice.result()).offers().get(0).pieces()),
+                                    String.join(
+                                            " ",
+                                            Objects.requireNonNull(advice.result())
+                                                    .offers()
+                                                    .get(0)
+                                                    .pieces()),
                                     ""));
         }
         Phase phase = again && accepted != null ? Phase.AGAIN : Phase.FINAL;
@@ -186,11 +191,14 @@ final class Builder {
                 accept && closing != null
                         ? new ClearanceActs.AcceptClearance(
                                 c.id(),
-                                closing.verdict() == Verdict.IN && closing.finding().isBlank() ? "" : "seen to be so")
+                                closing.verdict() == Verdict.IN
+                                                && closing.finding().isBlank()
+                                        ? ""
+                                        : "seen to be so")
                         : round(c, phase, shown));
     }
 
-    private static boolean lawful(Clearance c, double play) {
+    private static boolean withinLimits(Clearance c, double play) {
         return play > c.lower() && play < c.upper();
     }
 
@@ -232,7 +240,9 @@ final class Builder {
                 phase.name().toLowerCase(Locale.ROOT),
                 "",
                 "",
-                shown.stream().map(v -> String.format(Locale.ROOT, "%.4f", v / MM)).toList());
+                shown.stream()
+                        .map(v -> String.format(Locale.ROOT, "%.4f", v / MM))
+                        .toList());
     }
 
     private static List<Double> shown(Clearance c, double play) {

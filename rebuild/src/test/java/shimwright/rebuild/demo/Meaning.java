@@ -28,10 +28,13 @@ final class Meaning {
             meaning.put("stage of " + c.id(), s.stage() + " " + s.reopened());
             meaning.put("readings of " + c.id(), values(s.trial()) + values(s.last()) + values(s.again()));
             meaning.put("slope of " + c.id(), s.slope() == null ? "" : s.slope().say());
-            meaning.put("pack of " + c.id(), new TreeMap<>(s.chosen()).values().stream()
-                    .map(chosen -> chosen.position() + tags(chosen.pieces()))
-                    .toList()
-                    .toString());
+            meaning.put(
+                    "pack of " + c.id(),
+                    new TreeMap<>(s.chosen())
+                            .values().stream()
+                                    .map(chosen -> chosen.position() + tags(chosen.pieces()))
+                                    .toList()
+                                    .toString());
         }
         meaning.put("in", job.piecesIn().toString());
         meaning.put("trial pieces", job.packsIn().toString().replaceAll("Said\\[id=[^,]*, number=\\d+, at=[^,]*,", ""));
@@ -48,8 +51,15 @@ final class Meaning {
         meaning.put("own steps", new TreeSet<>(job.build().added().keySet()).toString());
         meaning.put("cannot", new TreeSet<>(job.build().cannot().keySet()).toString());
         meaning.put("sides", new TreeMap<>(job.sides()).toString());
-        meaning.put("awaited", job.awaited().stream().map(s -> s.what().what()).toList().toString());
-        meaning.put("taken off", job.inspection().takenOff().stream().map(s -> s.what().gone()).toList().toString());
+        meaning.put(
+                "awaited",
+                job.awaited().stream().map(s -> s.what().what()).toList().toString());
+        meaning.put(
+                "taken off",
+                job.inspection().takenOff().stream()
+                        .map(s -> s.what().gone())
+                        .toList()
+                        .toString());
         meaning.put(
                 "found",
                 job.inspection().found().stream()
@@ -57,28 +67,45 @@ final class Meaning {
                         .toList()
                         .toString());
         meaning.put("undecided", Findings.undecided(job).toString());
-        meaning.put("judged", new TreeMap<>(job.inspection().judged()).entrySet().stream()
-                .map(e -> e.getKey() + " " + e.getValue().what().decision())
-                .toList()
-                .toString());
-        meaning.put("notes", new TreeMap<>(job.notes()).values().stream()
-                .flatMap(List::stream)
-                .map(s -> s.what().text())
-                .toList()
-                .toString());
+        meaning.put(
+                "judged",
+                new TreeMap<>(job.inspection().judged())
+                        .entrySet().stream()
+                                .map(e -> e.getKey() + " " + e.getValue().what().decision())
+                                .toList()
+                                .toString());
+        meaning.put(
+                "notes",
+                new TreeMap<>(job.notes())
+                        .values().stream()
+                                .flatMap(List::stream)
+                                .map(s -> s.what().text())
+                                .toList()
+                                .toString());
         meaning.put("pictures", new TreeSet<>(job.pictures().keySet()).toString());
         meaning.put("intake", job.opened() + " " + job.variant() + " " + job.unitFile());
-        meaning.put("after", job.end().followedUp().stream().map(s -> s.what().said()).toList().toString());
+        meaning.put(
+                "after",
+                job.end().followedUp().stream()
+                        .map(s -> s.what().said())
+                        .toList()
+                        .toString());
         meaning.put("closed", String.valueOf(job.closed()));
         for (Step step : bench.order().steps().values()) {
-            String holds = HoldPoints.of(bench, step).stream().map(h -> h.check().id() + " " + h.standing()).toList().toString();
+            String holds = HoldPoints.of(bench, step).stream()
+                    .map(h -> h.check().id() + " " + h.standing())
+                    .toList()
+                    .toString();
             meaning.put("hold of " + step.id(), step.phase() == Step.Phase.TRIAL && job.closed() ? "" : holds);
         }
         return meaning;
     }
 
     private static String values(Reading reading) {
-        return reading.rounds().stream().map(round -> round.what().values()).toList().toString();
+        return reading.rounds().stream()
+                .map(round -> round.what().values())
+                .toList()
+                .toString();
     }
 
     private static String tags(List<PieceIn> pieces) {

@@ -35,7 +35,9 @@ final class Scripted {
             String[] parts = line.split("\\s*\\|\\s*");
             script.computeIfAbsent(parts[0], step -> new ArrayList<>()).add(parts);
         }
-        List<Step> steps = Planner.lay(DemoUnit.A, Map.of(), java.util.Set.of()).orElseThrow().ahead();
+        List<Step> steps = Planner.lay(DemoUnit.A, Map.of(), java.util.Set.of())
+                .orElseThrow()
+                .ahead();
         for (Step step : steps) {
             List<String[]> lines = script.getOrDefault(step.id(), List.of());
             lines.forEach(line -> ahead.add(bench -> act(bench, step, line)));
@@ -76,7 +78,8 @@ final class Scripted {
                 new ClearanceActs.ChooseTogether(
                         SharedShims.groups(bench.unit()).get(0).get(0), pieces(part[2]), "");
             case "choose" ->
-                new ClearanceActs.ChoosePack(part[2], pieces(part[3]).values().iterator().next(), "");
+                new ClearanceActs.ChoosePack(
+                        part[2], pieces(part[3]).values().iterator().next(), "");
             case "accept" -> new ClearanceActs.AcceptClearance(part[2], "");
             default -> throw new IllegalStateException("no word " + part[1]);
         };

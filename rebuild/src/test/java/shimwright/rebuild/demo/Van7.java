@@ -11,6 +11,7 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.clearance.Decisions;
 import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.inspect.Checks;
+import shimwright.rebuild.inspect.GaugeReadings;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.Planner;
@@ -121,7 +122,9 @@ public final class Van7 {
                     .orElseThrow()
                     .si());
         }
-        Checks.Judged judged = Checks.judge(check, values, UnitSystem.METRIC).orElseThrow();
+        Checks.Judged judged = Checks.judge(
+                        check, GaugeReadings.of(values).after(bench.job(), check), UnitSystem.METRIC)
+                .orElseThrow();
         bench.keep(new Entry.CheckRead(
                 step.id(), step.hold(), id, values, kind, false, judged.verdict(), judged.say(), judged.working()));
     }

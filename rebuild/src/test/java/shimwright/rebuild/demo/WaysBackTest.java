@@ -54,8 +54,7 @@ class WaysBackTest {
                 unit,
                 DemoUnit.inLine(),
                 new DemoWorkbench(unit, InLineUnitTest.GAUGES, InLineUnitTest.drawer()).shopEntries(),
-                new Entry.JobOpened(
-                        "H-12", "", "", "the quarry", List.of("growls in all but top"), tales, "", "", ""));
+                new Entry.JobOpened("H-12", "", "", "the quarry", List.of("growls in all but top"), tales, "", "", ""));
     }
 
     private static Builder builder(Random random) {
@@ -125,8 +124,7 @@ class WaysBackTest {
     @MethodSource("seeds")
     void aWrongTapOnTheShippedUnitIsTakenBackAtOnce(long seed) {
         Entry.JobOpened opened = DemoWorkbench.opening();
-        ActBench bench = new ActBench(
-                DemoUnit.A, DemoUnit.type(), new DemoWorkbench(DemoUnit.A).shopEntries(), opened);
+        ActBench bench = new ActBench(DemoUnit.A, DemoUnit.type(), new DemoWorkbench(DemoUnit.A).shopEntries(), opened);
         Taps taps = new Taps(new Random(seed), true, WRONG / 3);
         Scripted script = new Scripted();
         for (int acts = 0; ; acts++) {

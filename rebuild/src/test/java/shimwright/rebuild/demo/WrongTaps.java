@@ -9,13 +9,13 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import shimwright.rebuild.act.Act;
-import shimwright.rebuild.act.YesNo;
+import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.act.HandBackActs;
 import shimwright.rebuild.act.HoldActs;
-import shimwright.rebuild.act.ClearanceActs;
-import shimwright.rebuild.act.StepActs;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.OrderActs;
+import shimwright.rebuild.act.StepActs;
+import shimwright.rebuild.act.YesNo;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.LogEntry;
@@ -104,7 +104,10 @@ final class WrongTaps {
             return new HoldActs.PassHold(id, step.hold(), WHY);
         }
         String number = String.valueOf(random.nextInt(90) / 10.0);
-        String numbers = String.join("; ", java.util.Collections.nCopies(check.readingsEach() * check.fields().size(), number));
+        String numbers = String.join(
+                "; ",
+                java.util.Collections.nCopies(
+                        check.readingsEach() * check.fields().size(), number));
         return new HoldActs.ReadCheck(
                 id, step.hold(), check.id(), numbers, random.nextInt(3) == 0 ? "yes" : "no", "", "it says so", "");
     }
@@ -124,9 +127,7 @@ final class WrongTaps {
                     case 0 ->
                         new ClearanceActs.NamePieces(
                                 c.id(), any(PHASES), Map.of(c.positions().get(0).id(), piece(bench, c)));
-                    case 1, 2 ->
-                        new ClearanceActs.ReadRound(
-                                c.id(), any(PHASES), "", "", numbers(c));
+                    case 1, 2 -> new ClearanceActs.ReadRound(c.id(), any(PHASES), "", "", numbers(c));
                     case 3 -> new ClearanceActs.ChoosePack(c.id(), piece(bench, c), random.nextBoolean() ? WHY : "");
                     case 4 -> new ClearanceActs.AcceptClearance(c.id(), random.nextBoolean() ? WHY : "");
                     case 5 ->
@@ -143,7 +144,8 @@ final class WrongTaps {
                                 "",
                                 "it says so",
                                 "");
-                    case 8 -> new IntakeActs.Decide(limit.id(), limit.what(), any(List.of(Entry.Decision.values())), WHY, "");
+                    case 8 ->
+                        new IntakeActs.Decide(limit.id(), limit.what(), any(List.of(Entry.Decision.values())), WHY, "");
                     case 9 -> new IntakeActs.Observe("breather", "clogged");
                     case 10 -> new IntakeActs.TakeOff("a cover", List.of(), "");
                     case 11 -> new IntakeActs.MakeNote("job", "not this one");
@@ -151,10 +153,14 @@ final class WrongTaps {
                     case 13 -> new IntakeActs.CorrectIntake("", "somebody else", "", "", WHY);
                     case 14 ->
                         new IntakeActs.MoveUnit(
-                                ActBench.hash(), any(List.copyOf(bench.file().type().variants().keySet())), WHY);
+                                ActBench.hash(),
+                                any(List.copyOf(bench.file().type().variants().keySet())),
+                                WHY);
                     case 15 -> new HandBackActs.HandBack("12 months", "", "");
                     case 16 -> new HandBackActs.FollowUp("it whines", "");
-                    case 17 -> new ClearanceActs.ChooseTogether(c.id(), Map.of(c.positions().get(0).id(), piece(bench, c)), WHY);
+                    case 17 ->
+                        new ClearanceActs.ChooseTogether(
+                                c.id(), Map.of(c.positions().get(0).id(), piece(bench, c)), WHY);
                     default -> new IntakeActs.Strike(any(job.entries()).draft().id(), WHY);
                 });
     }

@@ -45,8 +45,8 @@ class GaugeReadingsTest {
                 ChecksFromFile.wear("kind: length, as_new: [0.12 mm, 0.20 mm], limit: 0.30 mm, direction: max");
         assertThat(WearJudgement.of(each, mm(0.28, 0.31, 0.27, 0.28), UnitSystem.METRIC)
                         .orElseThrow()
-                        .within())
-                .isFalse();
+                        .verdict())
+                .isEqualTo(Verdict.OUT);
         assertThat(WearJudgement.of(mean, mm(0.28), UnitSystem.METRIC).refusals())
                 .singleElement()
                 .satisfies(r -> assertThat(r.sentence()).contains("1 of 4 readings. Read 3 more places"));
@@ -85,7 +85,7 @@ class GaugeReadingsTest {
         WearJudgement judged =
                 WearJudgement.of(backlash, mm(0.80), UnitSystem.METRIC).orElseThrow();
         assertThat(judged.worst()).isCloseTo(0.32 * MM, within(1e-12));
-        assertThat(judged.within()).isTrue();
+        assertThat(judged.verdict()).isNotEqualTo(Verdict.OUT);
         Check pins = ChecksFromFile.check(
                 "kind: length, lower: 1.50 mm, upper: 1.60 mm, reading_factor: 0.632," + " reading_offset: -15.864 mm");
         assertThat(pins.value(pins.reading(0.0123))).isCloseTo(0.0123, within(1e-12));
@@ -156,7 +156,7 @@ class GaugeReadingsTest {
         WearJudgement worn = WearJudgement.of(DemoUnit.A.wearLimit("C25"), mm(3.94).with(COARSE), UnitSystem.METRIC)
                 .orElseThrow();
         assertThat(worn.verdict()).isEqualTo(Verdict.NOT_PROVEN);
-        assertThat(worn.within()).isTrue();
+        assertThat(worn.verdict()).isNotEqualTo(Verdict.OUT);
         assertThat(worn.say()).contains("but the caliper cannot prove it; about 66700 km left");
     }
 

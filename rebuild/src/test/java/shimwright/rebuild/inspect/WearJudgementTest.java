@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.working.Line;
@@ -36,7 +37,7 @@ class WearJudgementTest {
     void distanceLeftIsThatOfTheSource(String limit, double millimetres, double kilometres) {
         WearJudgement judged = of(limit, millimetres * MM);
         assertThat(judged.kilometres()).isCloseTo(kilometres, within(1.0));
-        assertThat(judged.within()).isTrue();
+        assertThat(judged.verdict()).isNotEqualTo(Verdict.OUT);
         assertThat(judged.working()).extracting(Line::value).contains(judged.kilometres());
     }
 
@@ -60,26 +61,26 @@ class WearJudgementTest {
     void beyondTheLimitNothingIsLeft() {
         // findings of the demo source: left cover seat 80.131 of 80.000, fork 5 at 6.50 of 6.55
         WearJudgement seat = of("C37", 80.131 * MM);
-        assertThat(seat.within()).isFalse();
+        assertThat(seat.verdict()).isEqualTo(Verdict.OUT);
         assertThat(seat.kilometres()).isZero();
         assertThat(seat.say()).contains("is above the limit of").endsWith(": rework or replace.");
         WearJudgement fork = of("C10", 6.50 * MM, 6.58 * MM);
-        assertThat(fork.within()).isFalse();
+        assertThat(fork.verdict()).isEqualTo(Verdict.OUT);
         assertThat(fork.say()).contains("is below the limit of");
     }
 
     @Test
     void onTheLimitIsWithin() {
         WearJudgement judged = of("C42", 52.040 * MM);
-        assertThat(judged.within()).isTrue();
+        assertThat(judged.verdict()).isNotEqualTo(Verdict.OUT);
         assertThat(judged.kilometres()).isCloseTo(0, within(1e-3));
-        assertThat(of("C42", 52.0401 * MM).within()).isFalse();
+        assertThat(of("C42", 52.0401 * MM).verdict()).isEqualTo(Verdict.OUT);
     }
 
     @Test
     void withoutARateNoDistanceIsClaimed() {
         WearJudgement judged = of("C43", 0.02 * MM);
-        assertThat(judged.within()).isTrue();
+        assertThat(judged.verdict()).isNotEqualTo(Verdict.OUT);
         assertThat(judged.kilometres()).isNegative();
         assertThat(judged.say()).doesNotContain("km");
         assertThat(of("C43", 0.06 * MM).say()).endsWith(": rework or replace.");

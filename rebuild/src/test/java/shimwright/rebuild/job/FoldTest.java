@@ -230,7 +230,7 @@ class FoldTest {
                         "Variant A although the tell-tales do not settle it: the flange stub has 25 teeth and that is built in",
                         "Hold point H21 at step D04 passed by Ann: beam wrench is out",
                         "Pack of clearance c chosen by Ben against the advice: the better one is at sea",
-                        "Clearance c accepted by Cid although not proven in: the owner sells it");
+                        "Clearance c accepted by Cid although not proven within limits: the owner sells it");
     }
 
     private static Entry.ClearanceAccepted accepted(String clearance, String because) {

@@ -27,7 +27,7 @@ class StandardPartsTest {
         List<String> lost = new ArrayList<>();
         for (StandardPart part : PARTS.all()) {
             if (designations(part).stream().noneMatch(match -> match.part().equals(part))) {
-                lost.add(part.title());
+                lost.add(part.designation());
             }
         }
         assertThat(lost).isEmpty();
@@ -45,7 +45,7 @@ class StandardPartsTest {
         for (StandardPart part : PARTS.all()) {
             List<Match> matches = designations(part);
             Certainty expected = matches.size() == 1 ? Certainty.STAMPED : Certainty.ONE_OF_SEVERAL;
-            assertThat(matches).as(part.title()).allMatch(match -> match.certainty() == expected);
+            assertThat(matches).as(part.designation()).allMatch(match -> match.certainty() == expected);
         }
     }
 
@@ -63,7 +63,7 @@ class StandardPartsTest {
                 if (sizes.size() == way.size()) {
                     Collections.shuffle(sizes, random);
                     if (!bySize(sizes).contains(part)) {
-                        lost.add(part.title() + " by " + way);
+                        lost.add(part.designation() + " by " + way);
                     }
                 }
             }
@@ -90,7 +90,7 @@ class StandardPartsTest {
                             size + (random.nextDouble() - 0.5) * 1.6 * Math.min(0.05e-3, SizeSearch.tolerance(size)))
                     .toList();
             if (!bySize(sizes).contains(part)) {
-                lost.add(part.title());
+                lost.add(part.designation());
             }
         }
         assertThat(lost).isEmpty();

@@ -11,11 +11,11 @@ import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
-import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.plan.model.Cost;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.SearchObserver;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -70,8 +70,8 @@ class DemoPlanTest {
             SequencingProblem problem = Planner.problem(unit, Map.of(), BuildState.inOrder(List.of()));
             List<String> all = List.copyOf(PlanCheck.edges(unit, Map.of()).keySet());
             Cost file = OrderVerifier.follow(problem, possibleOrder(unit, all)).cost();
-            Cost round =
-                    OrderVerifier.follow(problem, possibleOrder(unit, turnedRound(unit))).cost();
+            Cost round = OrderVerifier.follow(problem, possibleOrder(unit, turnedRound(unit)))
+                    .cost();
             assertThat(plan.cost().total()).isLessThan(file.total()).isLessThan(round.total());
             assertThat(plan.cost().turns()).isLessThanOrEqualTo(Math.min(file.turns(), round.turns()));
             if (Boolean.getBoolean("shimwright.figures")) {

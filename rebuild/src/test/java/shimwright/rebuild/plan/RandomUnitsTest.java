@@ -10,10 +10,10 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.SearchObserver;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -66,7 +66,8 @@ class RandomUnitsTest {
             Map<String, Double> ends = new LinkedHashMap<>();
             for (int k = 0; k < order.size(); k++) {
                 List<String> done = order.subList(0, k + 1);
-                ends.put(order.get(k), OrderVerifier.follow(problem, done).cost().elapsed());
+                ends.put(
+                        order.get(k), OrderVerifier.follow(problem, done).cost().elapsed());
                 double now = ends.getOrDefault(order.get(k), 0.0);
                 long windows = problem.windows().stream()
                         .filter(w -> done.contains(w.opens()) && !done.contains(w.closes()))

@@ -21,7 +21,9 @@ import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.record.HandBackRecord.Decision;
 import shimwright.rebuild.record.HandBackRecord.HoldReading;
 import shimwright.rebuild.record.HandBackRecord.Setting;
+import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Step.Phase;
+import shimwright.rebuild.unit.model.Unit;
 
 /** The record of the demo job, invented scenario: everything that was kept appears, and every number is an entry's. */
 class HandBackRecordTest {
@@ -50,6 +52,25 @@ class HandBackRecordTest {
                 .containsEntry("right side cover", "brass bush, square drive 2.8 mm")
                 .containsEntry("letter cast inside the left side cover", "B");
         assertThat(RECORD.tellTales()).doesNotContainKey("tag riveted beside the clutch lever");
+    }
+
+    @Test
+    void anAcceptedClearanceKeepsTheLimitsItWasJudgedByThoughTheFileSaysOthersNow() {
+        Unit changed = BENCH.unit()
+                .withClearances(BENCH.unit().type().clearances().stream()
+                        .map(c -> c.as(c.lower() - 1e-4, c.upper() + 1e-4, c.aim() + 1e-5, c.growth() + 1e-4))
+                        .toList());
+        HandBackRecord later = HandBackRecord.of(BENCH.job(), changed);
+        for (Setting setting : RECORD.clearances()) {
+            Clearance then = setting.clearance();
+            Clearance now = setting(later, then.id()).clearance();
+            boolean kept = setting.accepted() != null;
+            assertThat(now.limits().equals(then.limits())).as(then.id()).isEqualTo(kept);
+            assertThat(Math.abs(now.growth() - then.growth()) < 1e-12)
+                    .as(then.id())
+                    .isEqualTo(kept);
+        }
+        assertThat(RECORD.clearances()).anyMatch(setting -> setting.accepted() != null);
     }
 
     @Test

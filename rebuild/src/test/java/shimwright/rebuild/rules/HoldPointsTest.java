@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.conformity.Verdict;
@@ -193,5 +194,71 @@ class HoldPointsTest {
         assertThat(standings(bench, "T04")).containsEntry("lift", Standing.ACCEPTED);
         assertThat(bench.session("b").trial().rounds()).hasSize(3);
         bench.keep(new Entry.StepDone("T04", ""));
+    }
+
+    /** Both splits are kept, so nobody is asked whether the slope was right. */
+    @Test
+    void theSlopeFollowsFromBothSplits() {
+        DemoWorkbench bench = Van7.before("T10");
+        assertThat(standings(bench, "T10")).containsEntry("slope", Standing.OPEN);
+        bench.packIn("e", Phase.TRIAL, "sL=d80-08+d80-01 sR=d80-15 sP=d80-06");
+        // as with the first split, though a foil changed sides
+        double[] unmoved = {0.355, 0.360, 0.365, 0.365, 0.355, 0.350, 0.345, 0.350};
+        bench.keep(bench.read("e", Phase.TRIAL, unmoved));
+        bench.keep(bench.read("e", Phase.TRIAL, unmoved));
+        assertThat(standings(bench, "T10"))
+                .containsEntry("slope", Standing.FAILED)
+                .containsEntry("odd", Standing.ACCEPTED);
+        assertThat(bench.against(new Entry.CheckRead(
+                        "T10", "H42", "slope", List.of(), Kind.NUMBER, true, Verdict.IN, "", List.of())))
+                .extracting(Refusal::fact)
+                .containsExactly("it is a clearance");
+        assertThat(standings(Van7.before("T11"), "T10")).containsEntry("slope", Standing.ACCEPTED);
+    }
+
+    /** Limits that were added to a reading are open again once that reading is another. */
+    @Test
+    void aCheckAgainstAnEarlierReadingIsOpenAgainWithThatReading() {
+        DemoWorkbench bench = Van7.before("F03");
+        assertThat(standings(bench, "F06"))
+                .containsEntry("front_depth", Standing.ACCEPTED)
+                .containsEntry("tail_depth", Standing.ACCEPTED);
+        Entry.CheckRead read =
+                bench.job().check("K03", "front_depth").orElseThrow().what();
+        bench.lay(read);
+        assertThat(standings(bench, "F06"))
+                .containsEntry("front_depth", Standing.OPEN)
+                .containsEntry("tail_depth", Standing.ACCEPTED);
+    }
+
+    /** What was accepted on one etched deviation is open again on another. */
+    @Test
+    void anotherEtchedDeviationOpensTheDepthAgain() {
+        DemoWorkbench bench = Van7.before("D01");
+        assertThat(bench.session("a").accepted()).isNotNull();
+        Entry.CheckRead read = bench.job().check("P08", "etched").orElseThrow().what();
+        bench.lay(read);
+        assertThat(bench.session("a").accepted())
+                .as("the same figure once more")
+                .isNotNull();
+        bench.lay(new Entry.CheckRead(
+                "P08", "H07", "etched", List.of(-9.0), Kind.NUMBER, false, Verdict.IN, "", List.of(), Map.of()));
+        assertThat(bench.session("a").accepted()).isNull();
+        assertThat(bench.session("a").reopened()).contains("etched");
+    }
+
+    /** A hand-back tapped by mistake is struck as long as nothing but remarks came after it. */
+    @Test
+    void aHandBackByMistakeIsStruckAtOnce() {
+        DemoWorkbench bench = Van7.handedBack();
+        String id = Objects.requireNonNull(bench.job().handedBack()).id();
+        bench.keep(new Entry.EntryStruck(id, "the wrong job"));
+        assertThat(bench.job().closed()).isFalse();
+        bench.keep(new Entry.TakenOff("a cover", List.of(), ""));
+        // the strike itself lies under something now, and what came before it as well
+        String strike = bench.entries().get(bench.entries().size() - 2).draft().id();
+        assertThat(bench.against(new Entry.EntryStruck(strike, "it was right")))
+                .extracting(Refusal::fact)
+                .containsExactly("something was kept after it, so it cannot be struck any more");
     }
 }

@@ -202,7 +202,11 @@ public final class PlanDiagram {
             svg.line(right, y, right, y + BOX, new Stroke(done ? DrawingStyle.GREY : DrawingStyle.INK, 5));
         }
         if (done) {
-            svg.text(x + place.width() - 19, y + 12, "✓", Letter.start(DrawingStyle.SMALL).in(DrawingStyle.SOFT));
+            svg.text(
+                    x + place.width() - 19,
+                    y + 12,
+                    "✓",
+                    Letter.start(DrawingStyle.SMALL).in(DrawingStyle.SOFT));
         }
         Letter letter = Letter.start(DrawingStyle.SMALL).in(done ? DrawingStyle.SOFT : DrawingStyle.INK);
         svg.text(

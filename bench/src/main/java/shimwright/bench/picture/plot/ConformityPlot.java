@@ -75,9 +75,9 @@ final class ConformityPlot {
         }
         double percent = 100 * conformity.probability();
         String figure;
-        if (percent > 99.9 && percent < 100) {
+        if (percent > 99.9 && conformity.u() > 0) {
             figure = "over 99.9 %";
-        } else if (percent < 0.1 && percent > 0) {
+        } else if (percent < 0.1 && conformity.u() > 0) {
             figure = "under 0.1 %";
         } else {
             figure = BigDecimal.valueOf(percent)

@@ -56,11 +56,11 @@ public final class Plots {
             OptionalDouble upper,
             OptionalDouble mean,
             double expanded,
-            Map<Integer, String> odd) {
+            Map<Integer, String> outliers) {
         public Series {
             first = List.copyOf(first);
             second = List.copyOf(second);
-            odd = Map.copyOf(odd);
+            outliers = Map.copyOf(outliers);
             if (!second.isEmpty() && second.size() != first.size()) {
                 throw new IllegalArgumentException("two indicators with " + first.size() + " and " + second.size());
             }
@@ -151,7 +151,7 @@ public final class Plots {
      * @param lower lower limit of the mean; empty for none
      * @param upper upper limit of the mean; empty for none
      * @param mean their mean
-     * @param odd index of a place that stands out; empty for none
+     * @param outlier index of a place that stands out; empty for none
      * @param said what is said about it
      */
     public record Places(
@@ -161,7 +161,7 @@ public final class Plots {
             OptionalDouble lower,
             OptionalDouble upper,
             double mean,
-            OptionalInt odd,
+            OptionalInt outlier,
             String said) {
         public Places {
             values = List.copyOf(values);
@@ -188,7 +188,7 @@ public final class Plots {
         return BudgetPlot.draw(title, shares, page);
     }
 
-    /** Readings round a ring as a closed line between two circles, an odd place ringed. */
+    /** Readings round a ring as a closed line between two circles, an outlier ringed. */
     public static String places(Places places, Page page) {
         return new PolarPlot(places, page).draw();
     }

@@ -113,8 +113,8 @@ final class PolarPlot {
                     .mapToObj(i -> (i + 1) + ": " + reading(places.values().get(i)))
                     .collect(Collectors.joining("; ")));
         }
-        if (places.odd().isPresent()) {
-            notes.add("Place " + (places.odd().getAsInt() + 1) + ": " + places.said());
+        if (places.outlier().isPresent()) {
+            notes.add("Place " + (places.outlier().getAsInt() + 1) + ": " + places.said());
         }
         return notes;
     }
@@ -175,22 +175,22 @@ final class PolarPlot {
         for (int i = 0; i < count; i++) {
             double[] p = at(i, axis.at(places.values().get(i)));
             svg.circle(p[0], p[1], 4.2, DrawingStyle.INK, new Stroke(DrawingStyle.SECTION, 0.8));
-            boolean odd = places.odd().isPresent() && places.odd().getAsInt() == i;
-            if (odd) {
+            boolean outlier = places.outlier().isPresent() && places.outlier().getAsInt() == i;
+            if (outlier) {
                 svg.circle(p[0], p[1], 10, "", new Stroke(DrawingStyle.BLUE, 1.8));
             }
-            figure(i, odd);
+            figure(i, outlier);
         }
     }
 
     /** The place's number and reading outside the ring. */
-    private void figure(int place, boolean odd) {
+    private void figure(int place, boolean outlier) {
         double[] p = at(place, ring + 16);
         String text =
                 (place + 1) + (listed ? "" : ": " + reading(places.values().get(place)));
         double lean = (p[0] - x) / (ring + 16);
         String anchor = Math.abs(lean) < 0.3 ? "middle" : lean > 0 ? "start" : "end";
-        Letter letter = new Letter(DrawingStyle.SMALL, anchor, odd, odd ? DrawingStyle.BLUE : DrawingStyle.INK);
+        Letter letter = new Letter(DrawingStyle.SMALL, anchor, outlier, outlier ? DrawingStyle.BLUE : DrawingStyle.INK);
         svg.text(p[0], p[1] + 4.2 + (Math.abs(lean) < 0.3 ? (p[1] < y ? -2 : 4) : 0), text, letter);
     }
 }

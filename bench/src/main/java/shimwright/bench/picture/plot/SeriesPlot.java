@@ -50,7 +50,7 @@ final class SeriesPlot {
     }
 
     String draw() {
-        double height = bottom + 44 + 22 * (1 + series.odd().size());
+        double height = bottom + 44 + 22 * (1 + series.outliers().size());
         svg.root(page.idPrefix(), page.width(), height, series.title(), about());
         PlotLayout.title(svg, series.title(), page.width());
         band();
@@ -174,11 +174,11 @@ final class SeriesPlot {
                         2 * MARK,
                         DrawingStyle.SECTION,
                         new Stroke(DrawingStyle.INK, 1.5));
-                if (series.odd().containsKey(i)) {
+                if (series.outliers().containsKey(i)) {
                     svg.circle(x(i) + shift, other, 10, "", new Stroke(DrawingStyle.BLUE, 1.8));
                 }
             }
-            if (series.odd().containsKey(i)) {
+            if (series.outliers().containsKey(i)) {
                 svg.circle(x(i) - shift, y, 10, "", new Stroke(DrawingStyle.BLUE, 1.8));
             }
         }
@@ -207,10 +207,10 @@ final class SeriesPlot {
             y -= 18;
         }
         double room = page.width() - 2 * PlotLayout.MARGIN - 22;
-        for (var odd : new TreeMap<>(series.odd()).entrySet()) {
+        for (var outlier : new TreeMap<>(series.outliers()).entrySet()) {
             y += 20;
             svg.circle(PlotLayout.MARGIN + 7, y - 4, 6, "", new Stroke(DrawingStyle.BLUE, 1.6));
-            String text = "reading " + (odd.getKey() + 1) + ": " + odd.getValue();
+            String text = "reading " + (outlier.getKey() + 1) + ": " + outlier.getValue();
             svg.text(
                     PlotLayout.MARGIN + 20,
                     y,

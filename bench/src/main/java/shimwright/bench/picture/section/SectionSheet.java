@@ -119,7 +119,11 @@ final class SectionSheet {
         panels.forEach(b -> b.draw(svg, pen, prefix, !view.around().isEmpty()));
         legend.accept(svg);
         if (unit.type().section().scheme()) {
-            svg.text(MARGIN, height - 6, "Not to scale: a scheme, nothing measured yet", Letter.start(DrawingStyle.TEXT));
+            svg.text(
+                    MARGIN,
+                    height - 6,
+                    "Not to scale: a scheme, nothing measured yet",
+                    Letter.start(DrawingStyle.TEXT));
         }
         return svg.done();
     }

@@ -305,11 +305,6 @@ public final class SqliteJobLog implements OpenLog {
         return readers.head(stream);
     }
 
-    /** The folder this log lives in. */
-    public DataFolder folder() {
-        return files;
-    }
-
     @Override
     public void close() {
         writing.lock();

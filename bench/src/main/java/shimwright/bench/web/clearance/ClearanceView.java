@@ -121,6 +121,21 @@ public record ClearanceView(
         return session.current().measured();
     }
 
+    /** The number of the round that is read next, from 1. */
+    public int nextRound() {
+        return session.current().rounds().size() + 1;
+    }
+
+    /** The place of "place=tag+tag", as an offer of packs chosen together names it. */
+    public static String placeOf(String offered) {
+        return offered.substring(0, offered.indexOf('='));
+    }
+
+    /** The tags of the same, apart by spaces. */
+    public static String tagsOf(String offered) {
+        return offered.substring(offered.indexOf('=') + 1).replace('+', ' ');
+    }
+
     /** True where a round, counted from 1, was used. */
     public boolean used(int round) {
         Measured m = measured();
@@ -142,11 +157,11 @@ public record ClearanceView(
     }
 
     /** True where a round, counted from 1, stands apart from the others. */
-    public boolean odd(int round) {
+    public boolean outlier(int round) {
         Measured m = measured();
         return m != null
                 && session.clearance().method() != Clearance.Method.PLACES
-                && m.odd().contains(round);
+                && m.outliers().contains(round);
     }
 
     /** The lines of working that belong to where the session stands. */

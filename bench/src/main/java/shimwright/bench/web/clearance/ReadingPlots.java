@@ -18,6 +18,7 @@ import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Session.Advice;
 import shimwright.rebuild.clearance.Session.Closing;
 import shimwright.rebuild.clearance.Session.Stage;
+import shimwright.rebuild.job.Basis;
 import shimwright.rebuild.job.Entry.ClearanceAccepted;
 import shimwright.rebuild.job.Shop.Piece;
 import shimwright.rebuild.unit.model.Clearance;
@@ -28,6 +29,7 @@ public final class ReadingPlots {
     private static final double COLUMN = 620;
     /** Beside the drawing of a record. */
     private static final double BESIDE = 312;
+
     private static final double K = 2;
 
     private ReadingPlots() {}
@@ -59,9 +61,9 @@ public final class ReadingPlots {
         });
         Measured settled = measured != null && measured.settled() ? measured : null;
         boolean trial = reading.phase() == shimwright.rebuild.unit.model.Step.Phase.TRIAL;
-        Map<Integer, String> odd = new LinkedHashMap<>();
+        Map<Integer, String> outliers = new LinkedHashMap<>();
         if (measured != null) {
-            measured.odd().forEach(round -> odd.put(round - 1, "read it again"));
+            measured.outliers().forEach(round -> outliers.put(round - 1, "read it again"));
         }
         return Plots.series(
                 new Plots.Series(
@@ -74,7 +76,7 @@ public final class ReadingPlots {
                         trial ? OptionalDouble.empty() : OptionalDouble.of(clearance.upper()),
                         settled != null ? OptionalDouble.of(settled.value()) : OptionalDouble.empty(),
                         settled != null ? K * settled.u() : 0,
-                        odd),
+                        outliers),
                 page("series", COLUMN, show));
     }
 
@@ -86,9 +88,9 @@ public final class ReadingPlots {
         if (measured == null) {
             return "";
         }
-        OptionalInt odd = measured.odd().isEmpty()
+        OptionalInt outlier = measured.outliers().isEmpty()
                 ? OptionalInt.empty()
-                : OptionalInt.of(measured.odd().get(0) - 1);
+                : OptionalInt.of(measured.outliers().get(0) - 1);
         return Plots.places(
                 new Plots.Places(
                         clearance.name(),
@@ -97,8 +99,8 @@ public final class ReadingPlots {
                         OptionalDouble.of(clearance.lower()),
                         OptionalDouble.of(clearance.upper()),
                         measured.value(),
-                        odd,
-                        odd.isEmpty() ? "" : "read it again"),
+                        outlier,
+                        outlier.isEmpty() ? "" : "read it again"),
                 page("places", COLUMN, show));
     }
 
@@ -183,13 +185,16 @@ public final class ReadingPlots {
                 .orElse("");
     }
 
-    /** An accepted clearance against its limits, for the record; its uncertainty is drawn as normal. */
+    /**
+     * An accepted clearance against its limits, for the record; its uncertainty by the degrees of freedom that were kept, and
+     * as normal where an older program kept none.
+     */
     public static String accepted(Clearance clearance, ClearanceAccepted accepted, Show show) {
         return against(
                 clearance,
                 accepted.value(),
                 accepted.u(),
-                Double.POSITIVE_INFINITY,
+                Basis.of(accepted.basis()).map(Basis::nu).orElse(Double.POSITIVE_INFINITY),
                 accepted.probability(),
                 accepted.value() + clearance.growth(),
                 page("acc-" + clearance.id(), BESIDE, show));

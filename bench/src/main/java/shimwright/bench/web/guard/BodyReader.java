@@ -35,18 +35,13 @@ final class BodyReader extends Handler.Wrapper {
         super(next);
     }
 
-    /** Bytes of bodies that are held now beyond the small ones. */
-    long underWay() {
-        return underWay.get();
-    }
-
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         boolean chunked = request.getHeaders().contains(HttpHeader.TRANSFER_ENCODING);
         if (request.getLength() <= 0 && !chunked) {
             return super.handle(request, response, callback);
         }
-        new Taking(request, response, callback).begin();
+        new Transfer(request, response, callback).begin();
         return true;
     }
 
@@ -69,7 +64,7 @@ final class BodyReader extends Handler.Wrapper {
     }
 
     /** One body on its way. Only one thread at a time runs {@link #take}; the clock may end it from another. */
-    private final class Taking {
+    private final class Transfer {
         private final Request request;
         private final Response response;
         private final Callback callback;
@@ -83,7 +78,7 @@ final class BodyReader extends Handler.Wrapper {
         private @Nullable ByteArrayOutputStream body = new ByteArrayOutputStream(FIRST);
         private @Nullable Refusal tooMuch;
 
-        Taking(Request request, Response response, Callback callback) {
+        Transfer(Request request, Response response, Callback callback) {
             this.request = request;
             this.response = response;
             this.callback = callback;

@@ -35,10 +35,10 @@ final class Cautions {
                 unit.type().mass() == 0
                         ? "Nobody has said what the unit weighs: hoist or a second person, nobody under it."
                         : unit.type().mass() > ONE_PERSON
-                        ? "The unit weighs about "
-                                + Quantities.print(unit.type().mass(), Kind.MASS, UnitSystem.METRIC)
-                                + " dry: hoist or a second person, nobody under it."
-                        : "Lift with a straight back and a clear way.";
+                                ? "The unit weighs about "
+                                        + Quantities.print(unit.type().mass(), Kind.MASS, UnitSystem.METRIC)
+                                        + " dry: hoist or a second person, nobody under it."
+                                : "Lift with a straight back and a clear way.";
             case AIR ->
                 "Air test: low pressure only, relief valve set, plugs held, face away. Check your local rules for pressure tests.";
             case SOLVENT -> "Solvent: air, gloves, no flame. Waste goes where your local code says.";

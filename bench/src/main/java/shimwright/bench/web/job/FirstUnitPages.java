@@ -114,8 +114,7 @@ public final class FirstUnitPages {
         return new Construction(layout, housings, cones, straight, reverse, shift, counters);
     }
 
-    private static <E extends Enum<E>> E one(
-            Form form, String name, Class<E> type, String hint, List<Refusal> faults) {
+    private static <E extends Enum<E>> E one(Form form, String name, Class<E> type, String hint, List<Refusal> faults) {
         for (E constant : type.getEnumConstants()) {
             if (constant.name().equals(form.raw(name))) {
                 return constant;

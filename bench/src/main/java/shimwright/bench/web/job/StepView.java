@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.section.SectionState;
@@ -17,9 +18,11 @@ import shimwright.rebuild.clearance.EtchedDeviation;
 import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.backout.LastCallCost;
+import shimwright.rebuild.plan.backout.Loss;
 import shimwright.rebuild.rules.ClockRules;
 import shimwright.rebuild.rules.HoldPoints;
 import shimwright.rebuild.unit.model.Consumable;
@@ -48,6 +51,7 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param cannot why it could not be done when last tried; null where it was not tried
  * @param together true where clearances that share shims are all read and wait to be chosen together
  * @param broken waits and windows that it would break if it were done now
+ * @param reopens readings and acceptances that undoing it opens again, as sentences; empty where it is not done
  * @param now the server's time
  */
 public record StepView(
@@ -68,6 +72,7 @@ public record StepView(
         Job.@Nullable Said<Entry.StepCannot> cannot,
         boolean together,
         List<ClockRules.Broken> broken,
+        List<String> reopens,
         Instant now) {
 
     private static final int LOOK_AHEAD = 4;
@@ -114,6 +119,7 @@ public record StepView(
                     null,
                     false,
                     List.of(),
+                    List.of(),
                     now);
         }
         return new StepView(
@@ -134,7 +140,33 @@ public record StepView(
                 bench.job().cannot().get(step.id()),
                 SharedShims.due(unit, bench.job(), shop),
                 ClockRules.broken(bench.bench(), step.id()),
+                reopens(bench, step),
                 now);
+    }
+
+    /** True where a check of the hold point is still open, failed or not proven. */
+    public boolean holdOpen() {
+        return checks.stream()
+                .map(HoldPoints.CheckStanding::standing)
+                .anyMatch(standing -> standing == HoldPoints.Standing.OPEN
+                        || standing == HoldPoints.Standing.FAILED
+                        || standing == HoldPoints.Standing.NOT_PROVEN);
+    }
+
+    /** True where a check of the hold point is a clearance. */
+    public boolean holdsClearance() {
+        return checks.stream().anyMatch(check -> !check.check().clearance().isBlank());
+    }
+
+    /** What is lost where one goes back to it later. */
+    public static String losses(LastCallCost.Jump jump) {
+        return jump.losses().stream().map(Loss::what).collect(Collectors.joining(", "));
+    }
+
+    private static List<String> reopens(JobOnBench bench, Step step) {
+        return bench.job().stepsDone().contains(step.id())
+                ? Reopened.byUndoing(bench.job(), bench.unit(), step.id())
+                : List.of();
     }
 
     private static List<Step> ahead(JobOnBench bench) {
@@ -144,7 +176,9 @@ public record StepView(
     private static String sooner(JobOnBench bench, Step step) {
         boolean now = !bench.job().stepsDone().contains(step.id())
                 && bench.order().waitsFor(step.id(), bench.job().stepsDone()).isEmpty();
-        return now ? bench.next().map(Step::id).filter(id -> !id.equals(step.id())).orElse("") : "";
+        return now
+                ? bench.next().map(Step::id).filter(id -> !id.equals(step.id())).orElse("")
+                : "";
     }
 
     private static @Nullable LastCallCost lastCall(JobOnBench bench, Step step) {

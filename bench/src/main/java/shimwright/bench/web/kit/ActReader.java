@@ -10,7 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 import shimwright.mechanics.quantity.Range;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.ActInput;
@@ -52,7 +51,7 @@ public final class ActReader {
             return map(name, given, form);
         }
         String text = form.text(name, name, given.value(), given.longest());
-        if (text.isEmpty() && !given.missing().isEmpty()) {
+        if (form.raw(name).isEmpty() && !given.missing().isEmpty()) {
             form.fault(name, given.value(), "nothing typed", given.missing());
         }
         if (type == String.class) {
@@ -126,7 +125,10 @@ public final class ActReader {
                     .filter(text -> !text.isEmpty())
                     .forEach(values::add);
         }
-        if (!given.missing().isEmpty() && values.stream().allMatch(String::isEmpty)) {
+        boolean typed = form.names().stream()
+                .anyMatch(field ->
+                        field.matches(name + "\\d*") && !form.raw(field).isEmpty());
+        if (!given.missing().isEmpty() && !typed) {
             form.fault(name, given.value(), "nothing typed", given.missing());
         }
         return List.copyOf(values);
@@ -138,16 +140,11 @@ public final class ActReader {
             String entry = field.substring(name.length() + 1);
             values.put(entry, form.text(field, name + "." + entry, given.value(), given.longest()));
         });
-        if (!given.missing().isEmpty() && values.values().stream().allMatch(String::isEmpty)) {
+        boolean typed = values.keySet().stream()
+                .anyMatch(entry -> !form.raw(name + "-" + entry).isEmpty());
+        if (!given.missing().isEmpty() && !typed) {
             form.fault(name, given.value(), "nothing typed", given.missing());
         }
         return values;
-    }
-
-    /** The inputs of an act with the type of each, for its description. */
-    public static Map<String, Class<?>> inputs(Class<? extends Act> type) {
-        return Arrays.stream(type.getRecordComponents())
-                .collect(Collectors.toMap(
-                        RecordComponent::getName, RecordComponent::getType, (a, b) -> a, LinkedHashMap::new));
     }
 }

@@ -155,7 +155,8 @@ public final class Door {
         Map<String, Object> all = new LinkedHashMap<>(more);
         all.put("page", page);
         ctx.status(page.refused() ? 422 : 200);
-        ctx.html(render(template, all));
+        String html = render(template, all);
+        ctx.html(page.refused() ? FieldFaults.marked(html, ctx.path(), page.typed(), page.faults()) : html);
     }
 
     /** The text of a template with its values. */

@@ -1,5 +1,8 @@
 package shimwright.bench.web.kit;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -45,6 +48,23 @@ public record Page(
     /** What was typed in a field of one form of the page; nothing where another form of the page was refused. */
     public String typedIn(String form, String field) {
         return !typed.containsKey("form") || typed("form").equals(form) ? typed(field) : "";
+    }
+
+    /** The lines of what was typed in a field that stands more than once; one empty line where nothing was. */
+    public List<String> typedLines(String field) {
+        return List.of(typed(field).split("\n", -1));
+    }
+
+    /** The same for a field of one form of the page. */
+    public List<String> typedLinesIn(String form, String field) {
+        return List.of(typedIn(form, field).split("\n", -1));
+    }
+
+    /** What happened, the last first. */
+    public <T> List<T> newestFirst(Collection<T> inOrder) {
+        List<T> turned = new ArrayList<>(inOrder);
+        Collections.reverse(turned);
+        return turned;
     }
 
     /** True where the page carries refusals. */

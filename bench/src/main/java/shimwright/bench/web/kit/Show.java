@@ -5,8 +5,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.quantity.Kind;
@@ -14,6 +16,7 @@ import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.quantity.Units;
 import shimwright.mechanics.working.Line;
+import shimwright.rebuild.job.Entry.PieceIn;
 
 /** Values as the person wants to see them: units, uncertainty, times. Handed to every template. */
 public record Show(UnitSystem system, ZoneId zone) {
@@ -79,8 +82,8 @@ public record Show(UnitSystem system, ZoneId zone) {
     /** A verdict in the words of the bench. */
     public String verdict(Verdict verdict) {
         return switch (verdict) {
-            case IN -> "in";
-            case OUT -> "out";
+            case IN -> "within limits";
+            case OUT -> "outside limits";
             case NOT_PROVEN -> "not proven";
         };
     }
@@ -124,6 +127,63 @@ public record Show(UnitSystem system, ZoneId zone) {
             return d.toMinutes() + " min";
         }
         return d.toDays() < 3 ? d.toHours() + " h" : d.toDays() + " days";
+    }
+
+    /** A span that is handed in as minutes. */
+    public String minutes(double minutes) {
+        return span(minutes * 60);
+    }
+
+    /** Minutes as hours, without the unit. */
+    public String hours(double minutes) {
+        return number(minutes / 60, 1);
+    }
+
+    /** A share as whole hundredths, without the sign. */
+    public String hundredths(double share) {
+        return number(share * 100, 0);
+    }
+
+    /** A length without its sign. */
+    public String size(double metres) {
+        return length(Math.abs(metres));
+    }
+
+    /** Pieces of a pack, each with its thickness. */
+    public String pieces(List<PieceIn> pieces) {
+        return pieces.stream()
+                .map(piece -> piece.piece() + " (" + length(piece.thickness()) + ")")
+                .collect(Collectors.joining(" + "));
+    }
+
+    /** Pieces of a pack by their tags alone. */
+    public String tags(List<PieceIn> pieces) {
+        return pieces.stream().map(PieceIn::piece).collect(Collectors.joining(" + "));
+    }
+
+    /** How thick a pack is. */
+    public String thickness(List<PieceIn> pieces) {
+        return length(pieces.stream().mapToDouble(PieceIn::thickness).sum());
+    }
+
+    /** Things by their names; by their ids where they have none. */
+    public String named(Collection<String> ids, Map<String, String> names) {
+        return ids.stream().map(id -> names.getOrDefault(id, id)).collect(Collectors.joining(", "));
+    }
+
+    /** The beginning of a hash. */
+    public String shortened(String hash, int letters) {
+        return hash.substring(0, letters);
+    }
+
+    /** A key of the unit file as words. */
+    public String spaced(String key) {
+        return key.replace('_', ' ');
+    }
+
+    /** An enum's name in lower case with hyphens, for a style. */
+    public String key(Enum<?> value) {
+        return words(value).replace(' ', '-');
     }
 
     /** Values of one kind in a row, the unit once. */

@@ -44,10 +44,16 @@ public record ForecastView(
     private static final int DRAWS = 2000;
     private static final long SEED = 20260101L;
     private static final int MOST_SHOWN = 12;
+    private static final int LONGEST_BAR = 60;
     /** What stands in the form before anyone typed anything; it is seen, and kept once it is changed. */
     private static final Map<String, String> FIRST = Map.of("begin", "18:00", "hours", "2", "spread", "30");
 
     private static final Pattern TIME = Pattern.compile("(\\d{1,2})(?:[:.](\\d{2}))?");
+
+    /** How long the bar of a share is, in percent of the line. */
+    public static long barWidth(double share) {
+        return Math.round(share * LONGEST_BAR);
+    }
 
     static ForecastView of(Context ctx, Door door, JobOnBench bench, Plan plan, LocalDate today) {
         Map<String, String> asked = new LinkedHashMap<>();

@@ -21,12 +21,15 @@ import shimwright.bench.web.kit.Show;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.Act;
+import shimwright.rebuild.act.ShopActs;
 import shimwright.rebuild.act.StepActs;
 import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.plan.Weights;
 import shimwright.rebuild.plan.backout.BackOut;
 import shimwright.rebuild.plan.backout.Target;
 import shimwright.rebuild.plan.backout.Target.Want;
 import shimwright.rebuild.plan.search.SearchObserver;
+import shimwright.rebuild.rules.ShopWeights;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Step;
@@ -49,6 +52,15 @@ public final class PlanPages {
         on(routes, "added", StepActs.AddStep.class);
         on(routes, "takenup", StepActs.TakeUp.class);
         on(routes, "side", StepActs.TakeSide.class);
+        routes.post(
+                "/job/{job}/weights",
+                ctx -> Pages.act(
+                        ctx,
+                        desk,
+                        door,
+                        ShopActs.DescribeShop.class,
+                        this::plan,
+                        "/job/" + ctx.pathParam("job") + "/plan"));
         routes.get("/job/{job}/back", this::back);
     }
 
@@ -61,16 +73,26 @@ public final class PlanPages {
             Page page = door.page(ctx, "The plan", "build", bench, faults, typed);
             Map<String, Object> more = new LinkedHashMap<>();
             if (bench.plan() instanceof Outcome.Ok<Plan> ok) {
-                more.put("view", PlanView.of(bench, ok.value(), page.show()));
+                PlanView view = PlanView.of(bench, ok.value(), page.show());
+                more.put("view", view);
+                more.put("tonight", TonightView.of(ctx, door, bench, ok.value(), view.because(), page.show()));
                 more.put(
                         "forecast",
                         ForecastView.of(
                                 ctx, door, bench, ok.value(), page.show().date(desk.now())));
             }
             more.put("ownId", ownId(bench));
+            more.put("daySooner", daySooner(bench, typed));
+            more.put("daySaid", ShopWeights.said(bench.shop().facts()));
             desk.plans().looking(bench.job().id()).ifPresent(one -> more.put("looking", looking(one, page.show())));
             door.show(ctx, "plan", page, more);
         });
+    }
+
+    private static String daySooner(JobOnBench bench, Map<String, String> typed) {
+        String usual = Long.toString(Math.round(Weights.usual().daySooner() / 60));
+        String known = bench.shop().facts().getOrDefault(ShopWeights.DAY_SOONER, "");
+        return typed.getOrDefault("fact-" + ShopWeights.DAY_SOONER, known.isBlank() ? usual : known);
     }
 
     /** How a longer look goes, in a sentence or two. */

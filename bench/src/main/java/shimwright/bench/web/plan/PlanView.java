@@ -15,6 +15,7 @@ import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.StepReason;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType.Choice;
 
 /**
  * The plan as the page shows it.
@@ -27,6 +28,13 @@ import shimwright.rebuild.unit.model.Unit;
 public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<String, String> because) {
     private static final double WIDE = 1120;
     private static final double NARROW = 362;
+
+    /** The choices of the unit file that a job may take either way; what it leaves out or adds itself is none of them. */
+    public static List<Choice> choices(Unit unit) {
+        return unit.type().choices().stream()
+                .filter(choice -> !choice.id().equals("this-job"))
+                .toList();
+    }
 
     static PlanView of(JobOnBench bench, Plan plan, Show show) {
         List<Box> boxes = new ArrayList<>();

@@ -44,6 +44,11 @@ public record FormField(
         List<String> choices,
         List<Refusal> faults,
         boolean rare) {
+    /** The id of its field on the page. */
+    public String id() {
+        return "in-" + key.replace('.', '-');
+    }
+
     private static final int FEW = 6;
 
     /** How an input is typed. */

@@ -37,9 +37,7 @@ public final class GaugePages {
 
     private void on(
             RoutesConfig routes, String path, Class<? extends Act.OfShop> type, String next, Pages.Again again) {
-        routes.post(
-                path,
-                ctx -> Pages.act(ctx, desk, door, type, again, Pages.remembering(next, Pages.cameFrom(ctx))));
+        routes.post(path, ctx -> Pages.act(ctx, desk, door, type, again, Pages.remembering(next, Pages.cameFrom(ctx))));
     }
 
     private void gauges(Context ctx, List<Refusal> faults, Map<String, String> typed) {
@@ -112,8 +110,8 @@ public final class GaugePages {
                 .forEach(type -> type.clearances().forEach(clearance -> {
                     for (Phase phase : List.of(Phase.TRIAL, Phase.FINAL)) {
                         clearance.gauges(phase).stream()
-                                .filter(mark -> !mark.isBlank()
-                                        && !desk.shop().gauges().containsKey(mark))
+                                .filter(mark ->
+                                        !mark.isBlank() && !desk.shop().gauges().containsKey(mark))
                                 .forEach(mark -> wanted.put(mark, type.tools().getOrDefault(mark, mark)));
                     }
                 }));

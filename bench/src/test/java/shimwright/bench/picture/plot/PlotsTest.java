@@ -175,7 +175,8 @@ class PlotsTest {
     void budget_bars_are_as_long_as_their_shares() {
         List<Share> shares = List.of(new Share("repeatability", .6), new Share("gauge", .3), new Share("heat", .002));
         for (double width : WIDTHS) {
-            DrawnSvg drawn = SvgRules.check(Plots.budgetBars("Where the uncertainty comes from", shares, page(width)), "p");
+            DrawnSvg drawn =
+                    SvgRules.check(Plots.budgetBars("Where the uncertainty comes from", shares, page(width)), "p");
             assertThat(drawn.texts()).contains("60 %", "30 %", "under 1 %");
         }
     }

@@ -95,8 +95,8 @@ public final class BacklashShift {
      * @param slope loss of backlash per shift towards the pinion
      * @param offTheory slope over theory − 1; null without a theory
      * @param spreadAfter largest minus smallest after, m
-     * @param oddBefore places that stand off, counted from 1
-     * @param oddAfter places that stand off, counted from 1
+     * @param outliersBefore places that stand off, counted from 1
+     * @param outliersAfter places that stand off, counted from 1
      * @param further shift still to make towards the pinion (negative: away), m; null without a wanted backlash, or while a
      *     place stands off or the slope is not believed
      */
@@ -114,17 +114,17 @@ public final class BacklashShift {
             double spreadAfter,
 
             @Output(meaning = "places that stand off, before")
-            List<Integer> oddBefore,
+            List<Integer> outliersBefore,
 
             @Output(meaning = "places that stand off, after")
-            List<Integer> oddAfter,
+            List<Integer> outliersAfter,
 
             @Output(kind = Kind.LENGTH, meaning = "further shift towards the pinion") @Nullable
             Double further) {}
 
     /**
      * slope = (mean before − mean after)/shift; further shift = (mean after − wanted)/slope. A place off the others
-     * (see {@link Outliers#odd}), a slope more than 5 % off theory, or one that is not positive, withholds the further
+     * (see {@link Outliers#among}), a slope more than 5 % off theory, or one that is not positive, withholds the further
      * shift (common practice, no source): read again first.
      */
     public static Outcome<Worked<Result>> work(Case c) {
@@ -135,9 +135,9 @@ public final class BacklashShift {
         Double theory = c.theory();
         Double off =
                 theory == null ? null : w.line("off theory", "slope / theory − 1", slope / theory - 1, Kind.NUMBER);
-        List<Integer> oddBefore = odd(c.before(), c.agreeWithin(), "before", w);
-        List<Integer> oddAfter = odd(c.after(), c.agreeWithin(), "after", w);
-        boolean believed = oddBefore.isEmpty() && oddAfter.isEmpty() && slope > 0;
+        List<Integer> outliersBefore = outliers(c.before(), c.agreeWithin(), "before", w);
+        List<Integer> outliersAfter = outliers(c.after(), c.agreeWithin(), "after", w);
+        boolean believed = outliersBefore.isEmpty() && outliersAfter.isEmpty() && slope > 0;
         if (!(slope > 0)) {
             w.caution("Backlash did not fall as the crown moved in: check the direction of the shift and the seating.");
         }
@@ -149,14 +149,14 @@ public final class BacklashShift {
         Double further = wanted == null || !believed
                 ? null
                 : w.line("further shift", "(mean after − wanted) / slope", (after - wanted) / slope, Kind.LENGTH);
-        return Outcome.ok(w.worked(
-                new Result(before, after, slope, off, Statistics.range(c.after()), oddBefore, oddAfter, further)));
+        return Outcome.ok(w.worked(new Result(
+                before, after, slope, off, Statistics.range(c.after()), outliersBefore, outliersAfter, further)));
     }
 
-    private static List<Integer> odd(List<Double> places, double within, String when, Working w) {
-        List<Integer> odd =
-                Outliers.odd(places, within).stream().map(index -> index + 1).toList();
-        odd.forEach(place -> w.caution("Place " + place + " " + when + " stands off the others: read it again."));
-        return odd;
+    private static List<Integer> outliers(List<Double> places, double within, String when, Working w) {
+        List<Integer> outliers =
+                Outliers.among(places, within).stream().map(index -> index + 1).toList();
+        outliers.forEach(place -> w.caution("Place " + place + " " + when + " stands off the others: read it again."));
+        return outliers;
     }
 }

@@ -82,7 +82,7 @@ public final class Readings {
      * @param firstRoundUsed counted from 1
      * @param roundsUsed how many from there on
      * @param moreRoundsWanted at least so many more before it can settle; 0 when settled
-     * @param oddRounds rounds that stand off the others, counted from 1
+     * @param outliers rounds that stand off the others, counted from 1
      * @param budget the uncertainty by influence
      * @param advice one sentence: what to do
      */
@@ -100,7 +100,7 @@ public final class Readings {
             @Output(meaning = "first round used") int firstRoundUsed,
             @Output(meaning = "rounds used") int roundsUsed,
             @Output(meaning = "more rounds wanted") int moreRoundsWanted,
-            @Output(meaning = "rounds that stand off") List<Integer> oddRounds,
+            @Output(meaning = "rounds that stand off") List<Integer> outliers,
 
             @Output(kind = Kind.LENGTH, meaning = "uncertainty by influence")
             Budget budget,
@@ -129,7 +129,7 @@ public final class Readings {
         List<Double> used = means.subList(settling.first(), means.size());
         double value = value(settling.seating(), means, used, w);
         Budget budget = budget(c, settling.seating(), used, indicators, w);
-        List<Integer> odd = oddRounds(means, settling, c.settleWithin());
+        List<Integer> outliers = outliersOf(means, settling, c.settleWithin());
         return Outcome.ok(w.worked(new Result(
                 value,
                 budget.u(),
@@ -138,9 +138,9 @@ public final class Readings {
                 settling.first() + 1,
                 used.size(),
                 settling.more(),
-                odd,
+                outliers,
                 budget,
-                advice(settling, used.size(), means, odd))));
+                advice(settling, used.size(), means, outliers))));
     }
 
     static List<Refusal> faults(List<List<Double>> rounds) {
@@ -211,24 +211,24 @@ public final class Readings {
         return budget;
     }
 
-    /** Rounds before the settled ones that read less are the climb itself, not odd. */
-    private static List<Integer> oddRounds(List<Double> means, Settling settling, double within) {
-        List<Integer> odd = new ArrayList<>();
-        for (int index : Outliers.odd(means, within)) {
+    /** Rounds before the settled ones that read less are the climb itself, not an outlier. */
+    private static List<Integer> outliersOf(List<Double> means, Settling settling, double within) {
+        List<Integer> outliers = new ArrayList<>();
+        for (int index : Outliers.among(means, within)) {
             boolean climb = settling.seating() == Seating.SETTLED
                     && index < settling.first()
                     && means.get(index) < Statistics.median(means);
             boolean moving = settling.seating() == Seating.CLIMBING || settling.seating() == Seating.FALLING;
             if (!climb && !moving) {
-                odd.add(index + 1);
+                outliers.add(index + 1);
             }
         }
-        return odd;
+        return outliers;
     }
 
-    private static String advice(Settling settling, int used, List<Double> means, List<Integer> odd) {
+    private static String advice(Settling settling, int used, List<Double> means, List<Integer> outliers) {
         String more = settling.more() == 1 ? "at least one more round" : "at least " + settling.more() + " more rounds";
-        String off = odd.stream()
+        String off = outliers.stream()
                 .map(round -> " Round " + round + " stands " + away(means, round - 1)
                         + " off the others: look at it again" + " before it counts.")
                 .collect(Collectors.joining());

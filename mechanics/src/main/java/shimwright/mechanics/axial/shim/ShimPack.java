@@ -91,11 +91,21 @@ public final class ShimPack {
                     example = "-1")
             double effect,
 
-            @Input(kind = Kind.LENGTH, meaning = "lower limit of the clearance", min = -10, max = 10, example = "0.02 mm")
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "lower limit of the clearance",
+                    min = -10,
+                    max = 10,
+                    example = "0.02 mm")
             @Nullable
             Double lower,
 
-            @Input(kind = Kind.LENGTH, meaning = "upper limit of the clearance", min = -10, max = 10, example = "0.08 mm")
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "upper limit of the clearance",
+                    min = -10,
+                    max = 10,
+                    example = "0.08 mm")
             @Nullable
             Double upper,
 

@@ -18,7 +18,7 @@ public final class Growth {
                     "growth",
                     "Growth when warm",
                     "How a play changes when case and shaft warm up.",
-                    List.of("linear expansion; reference temperature ISO 1:2016", "coefficients: expansion.csv"),
+                    List.of("linear expansion; reference temperature ISO 1:2016"),
                     Case.class,
                     Result.class,
                     Growth::work)

@@ -33,7 +33,7 @@ class ReadingsTest {
         assertThat(nose.firstRoundUsed()).isEqualTo(5);
         assertThat(nose.roundsUsed()).isEqualTo(3);
         assertThat(nose.moreRoundsWanted()).isZero();
-        assertThat(nose.oddRounds()).isEmpty();
+        assertThat(nose.outliers()).isEmpty();
     }
 
     @ParameterizedTest
@@ -60,9 +60,9 @@ class ReadingsTest {
     }
 
     @Test
-    void anOddRoundIsNamedAndNotAveragedIn() {
+    void anOutlierIsNamedAndNotAveragedIn() {
         Readings.Result result = read(0.02, DemoTransaxle.series(0.24, 0.25, 0.34, 0.24, 0.25, 0.24));
-        assertThat(result.oddRounds()).containsExactly(3);
+        assertThat(result.outliers()).containsExactly(3);
         assertThat(result.firstRoundUsed()).isEqualTo(4);
         assertThat(result.advice()).contains("Round 3 stands 0.100 mm (0.0039 in) off the others");
     }

@@ -116,11 +116,6 @@ public record BackOut(
         return undo.isEmpty();
     }
 
-    /** Consumables used once more that must cure before the test; the time is theirs. */
-    public List<Consumable> cures() {
-        return again.stream().filter(c -> c.cure() > 0).toList();
-    }
-
     private static boolean known(Unit unit, Target target) {
         Stream<String> ids;
         if (target instanceof Target.OfItem) {

@@ -98,8 +98,7 @@ public record LastCallCost(Step step, List<Call> calls, List<Jump> jumps, List<L
     }
 
     private static Jump jump(Item item, Loss.Finder losses, Price before, Price after) {
-        List<String> had =
-                losses.of(before.steps()).stream().map(Loss::what).toList();
+        List<String> had = losses.of(before.steps()).stream().map(Loss::what).toList();
         List<Loss> fresh = losses.of(after.steps()).stream()
                 .filter(loss -> !had.contains(loss.what()))
                 .toList();

@@ -92,18 +92,6 @@ final class UndoGraph {
         return sum;
     }
 
-    /** True where every blocker set of every node in the set is hit. */
-    boolean closed(BitSet set) {
-        for (int node = set.nextSetBit(0); node >= 0; node = set.nextSetBit(node + 1)) {
-            for (int[] blocker : blockers.get(node)) {
-                if (!hit(blocker, set)) {
-                    return false;
-                }
-            }
-        }
-        return true;
-    }
-
     static boolean hit(int[] blocker, BitSet set) {
         for (int node : blocker) {
             if (set.get(node)) {

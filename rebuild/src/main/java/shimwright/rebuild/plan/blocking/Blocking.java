@@ -173,9 +173,7 @@ public final class Blocking {
                     : new Finding(kind, pair.moving(), pair.standing(), name(moving), name(standing), why);
         }
         boolean routed = contrary && !pair.moving().route().isBlank();
-        kind = inOrder || routed
-                ? Finding.Kind.AGREES
-                : contrary ? Finding.Kind.CONTRADICTED : Finding.Kind.MISSING;
+        kind = inOrder || routed ? Finding.Kind.AGREES : contrary ? Finding.Kind.CONTRADICTED : Finding.Kind.MISSING;
         return new Finding(kind, pair.moving(), pair.standing(), name(moving), name(standing), why);
     }
 

@@ -31,11 +31,11 @@ public final class DrawingComparison {
             return List.of();
         }
         List<String> lines = new ArrayList<>();
-        long agree = found.values().stream().filter(f -> !f.odd()).count();
+        long agree = found.values().stream().filter(f -> !f.differs()).count();
         lines.add(file + ": the drawing proves " + found.size() + " orders of two steps; the file has " + agree
                 + " of them.");
         found.forEach((key, finding) -> {
-            if (finding.odd()) {
+            if (finding.differs()) {
                 List<String> in = variants.getOrDefault(key, List.of());
                 boolean all = in.size() == good.type().variants().size();
                 lines.add(place(file, good, finding.first().id()) + " and "

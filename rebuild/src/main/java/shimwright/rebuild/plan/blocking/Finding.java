@@ -27,7 +27,7 @@ public record Finding(Kind kind, Step first, Step then, String item, String othe
     }
 
     /** True where a person should look at it. */
-    public boolean odd() {
+    public boolean differs() {
         return kind != Kind.AGREES;
     }
 

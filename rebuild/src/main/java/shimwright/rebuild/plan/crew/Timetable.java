@@ -18,9 +18,4 @@ public record Timetable(Map<String, Integer> starts, int span, int bound, boolea
             throw new IllegalArgumentException("span " + span + ", bound " + bound + ", proven " + proven);
         }
     }
-
-    /** By how much another timetable could be shorter at most. */
-    public int gap() {
-        return span - bound;
-    }
 }

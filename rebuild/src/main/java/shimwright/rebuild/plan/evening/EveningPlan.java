@@ -16,11 +16,11 @@ import shimwright.rebuild.plan.StepSetUps;
 import shimwright.rebuild.plan.evening.Tonight.NotTonight;
 import shimwright.rebuild.plan.evening.Tonight.Timed;
 import shimwright.rebuild.plan.evening.Tonight.Why;
-import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.plan.model.Cost;
 import shimwright.rebuild.plan.model.Lag;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.Window;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 

@@ -7,9 +7,4 @@ package shimwright.rebuild.plan.learn;
  * @param earlier what came off before it
  * @param open pairs that nothing is known of yet, this one with them
  */
-public record Question(RemovedParts later, RemovedParts earlier, int open) {
-    /** The question in words; yes means that the two do not wait for each other. */
-    public String words() {
-        return "Could this have come off first: " + later.name() + "? Before: " + earlier.name() + ".";
-    }
-}
+public record Question(RemovedParts later, RemovedParts earlier, int open) {}

@@ -39,9 +39,4 @@ public record Cost(
     public double bench() {
         return work + turning + walking + tools;
     }
-
-    /** What the order itself is to blame for: everything but the work. */
-    public double overhead() {
-        return total() - work;
-    }
 }

@@ -90,9 +90,4 @@ public record SequencingProblem(
                 start.orientation(), start.stand(), start.tools(), start.weight(), start.waits(), open);
         return new SequencingProblem(tasks, lags, kept, risks, setUps, then, waiting);
     }
-
-    /** The same with another price of waiting. */
-    public SequencingProblem withWaiting(double price) {
-        return new SequencingProblem(tasks, lags, windows, risks, setUps, start, price);
-    }
 }

@@ -1,6 +1,5 @@
 package shimwright.rebuild.plan.model;
 
-import java.util.LinkedHashSet;
 import java.util.Set;
 
 /**
@@ -32,17 +31,5 @@ public record Task(
     /** The same task with these tools. */
     public Task with(String... laidOut) {
         return new Task(id, words, seconds, stand, Set.of(laidOut), after, weight);
-    }
-
-    /** The same task, which also waits for this one. */
-    public Task after(String other) {
-        Set<String> all = new LinkedHashSet<>(after);
-        all.add(other);
-        return new Task(id, words, seconds, stand, tools, all, weight);
-    }
-
-    /** The same task, which brings heavy things in (more than 0) or out. */
-    public Task weighing(int heavyThings) {
-        return new Task(id, words, seconds, stand, tools, after, heavyThings);
     }
 }

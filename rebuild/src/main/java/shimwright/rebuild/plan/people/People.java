@@ -78,8 +78,7 @@ public final class People {
                 .orElse(found.get(0));
     }
 
-    private static SequencingProblem problem(
-            Unit unit, Map<String, String> taken, BuildState present, Plan plan) {
+    private static SequencingProblem problem(Unit unit, Map<String, String> taken, BuildState present, Plan plan) {
         List<String> late = plan.late().stream().map(window -> window.id()).toList();
         SequencingProblem whole = Planner.problem(unit, taken, present);
         List<Window> kept = whole.windows().stream()
@@ -92,8 +91,7 @@ public final class People {
      * The work with the order on the case left open, turning taking time but nobody's hands, as data, for whoever wants to solve it
      * otherwise.
      */
-    public static Project open(
-            Unit unit, Map<String, String> taken, BuildState present, Plan plan, int persons) {
+    public static Project open(Unit unit, Map<String, String> taken, BuildState present, Plan plan, int persons) {
         return new UnitProject(unit, plan.ahead(), problem(unit, taken, present, plan), persons).relaxed();
     }
 

@@ -16,10 +16,6 @@ final class Bits {
         set[i >> 6] |= 1L << i;
     }
 
-    static void remove(long[] set, int i) {
-        set[i >> 6] &= ~(1L << i);
-    }
-
     static void addAll(long[] set, long[] other) {
         for (int w = 0; w < set.length; w++) {
             set[w] |= other[w];

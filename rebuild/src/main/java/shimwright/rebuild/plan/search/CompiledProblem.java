@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import shimwright.rebuild.plan.model.Lag;
 import shimwright.rebuild.plan.model.Risk;
 import shimwright.rebuild.plan.model.SequencingProblem;
@@ -252,9 +251,5 @@ final class CompiledProblem {
     /** The names of the windows that an order must keep. */
     List<Window> windows() {
         return problem.windows();
-    }
-
-    Set<String> orientations() {
-        return problem.setUps().orientations();
     }
 }

@@ -128,13 +128,6 @@ public final class Search {
         return Infeasibility.circles(problem);
     }
 
-    /** What a given order costs; empty where it does not keep the rules of the problem or is not whole. */
-    public static Optional<Cost> cost(SequencingProblem problem, List<String> order) {
-        return Infeasibility.circles(problem).isEmpty()
-                ? Evaluation.cost(CompiledProblem.of(problem), order)
-                : Optional.empty();
-    }
-
     /** What orders cost, for many orders of one problem, which must have no circle. */
     public static Function<List<String>, Optional<Cost>> prices(SequencingProblem problem) {
         CompiledProblem c = CompiledProblem.of(problem);

@@ -25,11 +25,6 @@ public record SearchResult(Optional<Solution> answer, List<Refusal> refusals, bo
         return new SearchResult(Optional.empty(), refusals, impossible);
     }
 
-    /** True where no order was found though there may be one. */
-    public boolean gaveUp() {
-        return answer.isEmpty() && !impossible;
-    }
-
     /** The order, or why there is none. */
     public Outcome<Solution> outcome() {
         return answer.map(Outcome::ok).orElseGet(() -> Outcome.refused(refusals));

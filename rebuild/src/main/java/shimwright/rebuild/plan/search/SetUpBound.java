@@ -1,8 +1,5 @@
 package shimwright.rebuild.plan.search;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /**
  * Set-up time that a state cannot avoid any more, by chains of tasks that wait for each other. For each tool, place and
  * orientation apart: how often it must be got ready again along the worst chain. For orientations also the dearest chain of
@@ -93,22 +90,6 @@ final class SetUpBound {
             }
             chain[task] = turns;
         }
-    }
-
-    /** Tasks of the set that are left and wait for nothing of the set. */
-    List<Integer> frontier(long[] done) {
-        List<Integer> found = new ArrayList<>();
-        for (int w = 0; w < mask.length; w++) {
-            long word = mask[w] & ~done[w];
-            while (word != 0) {
-                int i = (w << 6) + Long.numberOfTrailingZeros(word);
-                word &= word - 1;
-                if (Bits.within(within[i], done)) {
-                    found.add(i);
-                }
-            }
-        }
-        return found;
     }
 
     /** Set-up time that is still to come at least. */

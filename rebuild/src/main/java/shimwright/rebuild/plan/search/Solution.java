@@ -16,9 +16,4 @@ public record Solution(List<String> order, Cost cost, double bound, boolean prov
     public Solution {
         order = List.copyOf(order);
     }
-
-    /** Seconds by which a better order could be better at most. */
-    public double gap() {
-        return proven ? 0 : Math.max(0, cost.total() - bound);
-    }
 }

@@ -125,7 +125,9 @@ public record Construction(
         List<Refusal> faults = new ArrayList<>();
         if (gears() < FEWEST || gears() > MOST) {
             faults.add(Refusal.of(
-                    "gears", gears() + " forward gears", "Count them: " + FEWEST + " to " + MOST + " can be begun here"));
+                    "gears",
+                    gears() + " forward gears",
+                    "Count them: " + FEWEST + " to " + MOST + " can be begun here"));
         }
         for (int gear = 1; gear <= gears(); gear++) {
             int count = cones.get(gear - 1);
@@ -140,7 +142,9 @@ public record Construction(
         if (straight < 0 || straight > gears() || straight > 0 && layout.finalDrive()) {
             faults.add(Refusal.of(
                     "straight",
-                    layout.finalDrive() ? "a box with two shafts has no gear straight through" : "there is no such gear",
+                    layout.finalDrive()
+                            ? "a box with two shafts has no gear straight through"
+                            : "there is no such gear",
                     "Choose none, or the gear in which input and output turn as one"));
         }
         if (layout == Layout.IN_LINE ? countershafts != 1 && countershafts != 3 : countershafts != 0) {

@@ -83,7 +83,8 @@ public final class FirstUnit {
     }
 
     private void head(String maker, String model) {
-        out.append("# Begun without a file: what stands here is what such a box usually has, until it was seen on this one.\n");
+        out.append(
+                "# Begun without a file: what stands here is what such a box usually has, until it was seen on this one.\n");
         out.append("format: shimwright-unit 1\n");
         out.append("id: ").append(id(maker, model)).append('\n');
         out.append("maker: ").append(quoted(maker)).append('\n');
@@ -187,7 +188,10 @@ public final class FirstUnit {
             String[] words = text.split(":");
             out.append("    - {id: ").append(id).append(", name: ").append(words[0]);
             out.append(", at: ").append(words[1]).append(" mm, steps: [0 ");
-            out.append(lengths.getOrDefault(id, 40) + 4).append(' ').append(SHAFT).append(" mm], item: ");
+            out.append(lengths.getOrDefault(id, 40) + 4)
+                    .append(' ')
+                    .append(SHAFT)
+                    .append(" mm], item: ");
             out.append(words[2]).append("}\n");
         });
         out.append("  castings: []\n");
@@ -232,16 +236,19 @@ public final class FirstUnit {
         after(after);
         out.append("    duration: ").append(part.kind().minutes()).append(" min\n");
         if (part.kind() == PartKind.SEAL) {
-            out.append("    undo: destroys\n    destroys: [").append(part.name()).append("]\n");
+            out.append("    undo: destroys\n    destroys: [")
+                    .append(part.name())
+                    .append("]\n");
         }
-        out.append(bench ? "    builds: [" : "    installs: [").append(part.id()).append("]\n");
-        String danger =
-                switch (part.kind()) {
-                    case CASTING -> "lift";
-                    case BALL, CONE, CUP, HUB -> "press";
-                    case SNAP_RING -> "spring";
-                    default -> part.id().startsWith("detent") ? "spring" : "";
-                };
+        out.append(bench ? "    builds: [" : "    installs: [")
+                .append(part.id())
+                .append("]\n");
+        String danger = switch (part.kind()) {
+            case CASTING -> "lift";
+            case BALL, CONE, CUP, HUB -> "press";
+            case SNAP_RING -> "spring";
+            default -> part.id().startsWith("detent") ? "spring" : "";
+        };
         if (!danger.isEmpty()) {
             out.append("    dangers: [").append(danger).append("]\n");
         }
@@ -289,7 +296,8 @@ public final class FirstUnit {
         after.put(stepOf.get("main_case"), "same_part");
         after(after);
         out.append("    duration: 5 min\n    installs: [");
-        out.append(list.stream().map(Part::id).collect(Collectors.joining(", "))).append("]\n");
+        out.append(list.stream().map(Part::id).collect(Collectors.joining(", ")))
+                .append("]\n");
         return id;
     }
 }

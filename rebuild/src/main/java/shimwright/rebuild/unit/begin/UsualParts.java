@@ -55,7 +55,12 @@ final class UsualParts {
         parts.add(Group.INPUT, PartKind.BALL, "input_front_bearing", "input front bearing", "input_shaft");
         if (built.layout() == Layout.IN_LINE) {
             parts.add(Group.INPUT, PartKind.SNAP_RING, "input_ring", "ring of the input bearing", "input_shaft");
-            parts.add(Group.INPUT, PartKind.NEEDLES, "pocket_bearing", "bearing of the output in the input", "input_shaft");
+            parts.add(
+                    Group.INPUT,
+                    PartKind.NEEDLES,
+                    "pocket_bearing",
+                    "bearing of the output in the input",
+                    "input_shaft");
         } else {
             parts.add(Group.INPUT, PartKind.BALL, "input_rear_bearing", "input rear bearing", "input_shaft");
         }
@@ -131,8 +136,14 @@ final class UsualParts {
             parts.add(Group.OUTPUT, PartKind.RING, "ring_" + mark, "blocker ring" + of, onto);
         } else if (cones > 1) {
             parts.add(Group.OUTPUT, PartKind.RING, "ring_" + mark + "_inner", "inner blocker ring" + of, onto);
-            parts.add(Group.OUTPUT, PartKind.RING, "cone_" + mark, "cone between the rings" + of, "ring_" + mark + "_inner");
-            parts.add(Group.OUTPUT, PartKind.RING, "ring_" + mark + "_outer", "outer blocker ring" + of, "cone_" + mark);
+            parts.add(
+                    Group.OUTPUT,
+                    PartKind.RING,
+                    "cone_" + mark,
+                    "cone between the rings" + of,
+                    "ring_" + mark + "_inner");
+            parts.add(
+                    Group.OUTPUT, PartKind.RING, "ring_" + mark + "_outer", "outer blocker ring" + of, "cone_" + mark);
         }
     }
 
@@ -151,11 +162,22 @@ final class UsualParts {
         String gear = built.layout() == Layout.ALONG ? "crown wheel" : "final drive wheel";
         parts.add(Group.DIFFERENTIAL, PartKind.SHAFT, "diff_case", "differential case", "");
         parts.add(Group.DIFFERENTIAL, PartKind.SMALL, "side_gears", "side gears with their washers", "diff_case", 2);
-        parts.add(Group.DIFFERENTIAL, PartKind.SMALL, "planet_gears", "planet gears with their washers", "diff_case", 2);
+        parts.add(
+                Group.DIFFERENTIAL, PartKind.SMALL, "planet_gears", "planet gears with their washers", "diff_case", 2);
         parts.add(Group.DIFFERENTIAL, PartKind.SMALL, "cross_pin", "cross pin with what locks it", "planet_gears");
         parts.add(Group.DIFFERENTIAL, PartKind.FIXED_GEAR, "final_wheel", gear, "diff_case");
-        parts.add(Group.DIFFERENTIAL, PartKind.CONE, "diff_left_bearing", "left bearing of the differential", "diff_case");
-        parts.add(Group.DIFFERENTIAL, PartKind.CONE, "diff_right_bearing", "right bearing of the differential", "diff_case");
+        parts.add(
+                Group.DIFFERENTIAL,
+                PartKind.CONE,
+                "diff_left_bearing",
+                "left bearing of the differential",
+                "diff_case");
+        parts.add(
+                Group.DIFFERENTIAL,
+                PartKind.CONE,
+                "diff_right_bearing",
+                "right bearing of the differential",
+                "diff_case");
     }
 
     private void reverse() {
@@ -168,9 +190,15 @@ final class UsualParts {
 
     private void shift() {
         for (int[] hub : hubs()) {
-            parts.add(Group.SHIFT, PartKind.FORK, "fork_" + marks(hub), "fork of " + words(hub), "sleeve_" + marks(hub));
+            parts.add(
+                    Group.SHIFT, PartKind.FORK, "fork_" + marks(hub), "fork of " + words(hub), "sleeve_" + marks(hub));
             if (built.shift() == Shift.RAILS) {
-                parts.add(Group.SHIFT, PartKind.RAIL, "rail_" + marks(hub), "rail of " + words(hub), "fork_" + marks(hub));
+                parts.add(
+                        Group.SHIFT,
+                        PartKind.RAIL,
+                        "rail_" + marks(hub),
+                        "rail of " + words(hub),
+                        "fork_" + marks(hub));
                 parts.add(
                         Group.SHIFT,
                         PartKind.SMALL,

@@ -1,6 +1,7 @@
 package shimwright.rebuild.unit.model;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import shimwright.mechanics.quantity.Kind;
 
@@ -116,7 +117,8 @@ public record Clearance(
     @FieldGroup
     public record Heating(
             @Field(
-                    value = "change of the clearance at working heat, signed; when absent, by the loop and its materials",
+                    value =
+                            "change of the clearance at working heat, signed; when absent, by the loop and its materials",
                     kind = Kind.LENGTH,
                     absent = "0 mm")
             double growth,
@@ -153,10 +155,24 @@ public record Clearance(
         return reading * readingFactor() + readingOffset();
     }
 
+    /** True where the file says of the limits that they are a guess. */
+    public boolean guessed() {
+        return notes.stream()
+                .map(note -> note.toLowerCase(Locale.ROOT))
+                .anyMatch(note -> note.startsWith("limits:") && note.contains("guess"));
+    }
+
     /** The same clearance with limits and aim moved, as a deviation etched on the part asks. */
     public Clearance movedBy(double metres) {
         Limits moved = new Limits(lower() + metres, upper() + metres, aim() + metres, etchedStep(), etchedBy());
         return new Clearance(id, name, sense, moved, measuring, positions, loop, heating, dependsOn, drag, notes, only);
+    }
+
+    /** The same clearance with limits, aim and growth as they were at another time; m, signed as play. */
+    public Clearance as(double lower, double upper, double aim, double growth) {
+        Limits then = new Limits(lower, upper, aim, etchedStep(), etchedBy());
+        Heating heat = new Heating(growth, heating.growthNote());
+        return new Clearance(id, name, sense, then, measuring, positions, loop, heat, dependsOn, drag, notes, only);
     }
 
     /** The same clearance with another growth. */
@@ -319,11 +335,6 @@ public record Clearance(
     /** How to seat and read, one order a line. */
     public List<String> how() {
         return measuring.how();
-    }
-
-    /** Where the reading is taken, for the record; may be empty. */
-    public String place() {
-        return measuring.place();
     }
 
     /** Change of the clearance at working heat, signed, m. */

@@ -122,11 +122,6 @@ public record Unit(UnitType type, String variant) {
         return listed(type.gears(), GearPair::id, id, "gear pair");
     }
 
-    /** The bearing of that id; an id that the unit does not have is a bug and throws. */
-    public Bearing bearing(String id) {
-        return listed(type.bearings(), Bearing::id, id, "bearing");
-    }
-
     /** The shaft of that id; an id that the unit does not have is a bug and throws. */
     public Section.Shaft shaft(String id) {
         return listed(type.section().shafts(), Section.Shaft::id, id, "shaft");

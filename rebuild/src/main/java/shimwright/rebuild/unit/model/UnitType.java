@@ -270,6 +270,8 @@ public record UnitType(
         SLOPE,
         /** No place of the trial reading stands off the others, of the check's clearance. */
         NO_ODD_PLACE,
+        /** Every pack of clearances that share shims is chosen and leaves its clearance within limits, or was decided on. */
+        CHOICES,
         /** Every other hold point of a step to be done is read and accepted, or passed with a reason. */
         HOLD_POINTS
     }

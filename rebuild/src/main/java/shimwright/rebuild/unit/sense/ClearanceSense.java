@@ -206,8 +206,7 @@ final class ClearanceSense {
             context.fault(
                     c,
                     "growth",
-                    "the growth is " + mm(c.growth()) + ", the materials of the loop give "
-                            + mm(growth.getAsDouble()),
+                    "the growth is " + mm(c.growth()) + ", the materials of the loop give " + mm(growth.getAsDouble()),
                     "Look at the sign, the materials and their hot rise");
         }
     }

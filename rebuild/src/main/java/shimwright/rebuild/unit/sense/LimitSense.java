@@ -103,7 +103,8 @@ final class LimitSense {
     private void check(HoldPoint hold, Check c) {
         boolean limited = !c.stated().isEmpty();
         boolean ofClearance = c.workedOut() == WorkedOut.SLOPE || c.workedOut() == WorkedOut.NO_ODD_PLACE;
-        if (c.workedOut() != WorkedOut.NONE && (c.kind() != CheckKind.NONE || ofClearance == c.clearance().isEmpty())) {
+        if (c.workedOut() != WorkedOut.NONE
+                && (c.kind() != CheckKind.NONE || ofClearance == c.clearance().isEmpty())) {
             context.fault(
                     c,
                     "worked_out",

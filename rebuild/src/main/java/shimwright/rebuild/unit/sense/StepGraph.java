@@ -152,20 +152,6 @@ public record StepGraph(Map<String, Step> steps, Map<String, Set<String>> before
         return found;
     }
 
-    /** Seconds of all steps. */
-    public double work() {
-        return steps.values().stream().mapToDouble(Step::duration).sum();
-    }
-
-    /** Seconds of the longest chain of steps that wait for each other. There must be no circle. */
-    public double longestChain() {
-        Map<String, Double> done = new HashMap<>();
-        return steps.keySet().stream()
-                .mapToDouble(id -> chainTo(id, done))
-                .max()
-                .orElse(0);
-    }
-
     /**
      * Seconds that must pass between two steps at least: the longest chain from the end of the first to the end of the
      * second.

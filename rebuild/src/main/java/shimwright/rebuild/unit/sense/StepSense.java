@@ -195,13 +195,13 @@ final class StepSense {
         for (Choice choice : context.type().choices()) {
             for (String name : choice.sides().keySet()) {
                 StepGraph graph = StepGraph.of(type, Map.of(choice.id(), name));
-                List<String> odd = graph.cycle();
-                if (!odd.isEmpty()) {
+                List<String> cycle = graph.cycle();
+                if (!cycle.isEmpty()) {
                     context.fault(
                             choice,
                             "sides",
                             "side " + name + " makes steps of variant " + variant + " wait for each other: "
-                                    + graph.words(odd),
+                                    + graph.words(cycle),
                             "Add to drops what no longer holds on this side");
                 }
             }

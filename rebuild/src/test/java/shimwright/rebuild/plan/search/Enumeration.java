@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.Task;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 
 /** Every order of a small problem, followed by the independent check. */
 final class Enumeration {

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.plan.OrderCheck;
-import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.plan.model.SequencingProblem;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 
 /**
  * The search against every order of small problems with turns that are metric and not, windows, waits, arrivals, risks and weights, started and not. More of them with
@@ -35,7 +35,8 @@ class EnumerationTest {
             assertThat(answer.proven()).as("problem %d is proven", seed).isTrue();
             assertThat(answer.cost().total()).as("problem %d", seed).isCloseTo(all.best, within(1e-6));
             assertThat(answer.bound()).isCloseTo(all.best, within(1e-6));
-            assertThat(OrderVerifier.faults(problem, answer.order(), answer.cost())).isEmpty();
+            assertThat(OrderVerifier.faults(problem, answer.order(), answer.cost()))
+                    .isEmpty();
             assertThat(OrderCheck.wrong(problem, answer.order(), answer.cost().total()))
                     .as("problem %d", seed)
                     .isEmpty();

@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.plan.model.Cost;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.Task;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 
 /** Orders bettered by changing the places of stretches. */
 class ExchangeTest {
@@ -55,7 +55,9 @@ class ExchangeTest {
             Cost cost = Evaluation.cost(c, order).orElseThrow();
             List<String> ids = new ArrayList<>();
             Arrays.stream(order).forEach(task -> ids.add(c.task(task).id()));
-            assertThat(OrderVerifier.faults(problem, ids, cost)).as("problem %d", seed).isEmpty();
+            assertThat(OrderVerifier.faults(problem, ids, cost))
+                    .as("problem %d", seed)
+                    .isEmpty();
             double before = Evaluation.cost(c, some.get()).orElseThrow().total();
             double least = Enumeration.of(problem).best;
             assertThat(cost.total()).isLessThanOrEqualTo(before + 1e-9).isGreaterThanOrEqualTo(least - 1e-9);

@@ -6,8 +6,8 @@ import java.io.IOException;
 import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.plan.model.SequencingProblem;
+import shimwright.rebuild.plan.verify.OrderVerifier;
 
 /**
  * Sequential ordering problems of TSPLIB 95 (G. Reinelt, Univ. Heidelberg) with their published optima; the files lie beside

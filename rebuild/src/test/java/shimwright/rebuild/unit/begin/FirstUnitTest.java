@@ -88,7 +88,9 @@ class FirstUnitTest {
         for (Step step : type.steps()) {
             step.after().forEach((other, why) -> {
                 boolean habit = why == Step.Why.HABIT;
-                assertThat(step.because().containsKey(other)).as(step.id() + " after " + other).isEqualTo(habit);
+                assertThat(step.because().containsKey(other))
+                        .as(step.id() + " after " + other)
+                        .isEqualTo(habit);
             });
         }
     }
@@ -105,7 +107,16 @@ class FirstUnitTest {
                 .map(Item::id)
                 .toList();
         assertThat(items)
-                .contains("plate", "tail", "counter", "wheel_1", "ring_1_inner", "cone_1", "ring_1_outer", "ring_2", "wheel_5")
+                .contains(
+                        "plate",
+                        "tail",
+                        "counter",
+                        "wheel_1",
+                        "ring_1_inner",
+                        "cone_1",
+                        "ring_1_outer",
+                        "ring_2",
+                        "wheel_5")
                 .doesNotContain("wheel_4", "ring_4", "bell", "diff_case", "counter_1", "left_seal");
     }
 
@@ -131,7 +142,8 @@ class FirstUnitTest {
     @Test
     void anyNameStaysAName() {
         Construction sound = box(Layout.ALONG, Set.of(), Collections.nCopies(5, 1), 0);
-        for (String name : List.of("A: b", "\"quoted\"", "back\\slash", "# no comment", "- dash", "{x}", "été 3", "'")) {
+        for (String name :
+                List.of("A: b", "\"quoted\"", "back\\slash", "# no comment", "- dash", "{x}", "été 3", "'")) {
             UnitType type = read(FirstUnit.text(sound, name, "M 1").orElseThrow());
             assertThat(type.maker()).isEqualTo(name);
             assertThat(type.id()).matches("[a-z0-9]+(-[a-z0-9]+)*");

@@ -1,0 +1,242 @@
+package shimwright.bench.web.shop;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.sheet.PartLookup;
+import shimwright.bench.web.kit.Door;
+import shimwright.bench.web.kit.Form;
+import shimwright.bench.web.kit.Page;
+import shimwright.bench.web.kit.Pages;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.Range;
+import shimwright.rebuild.act.IntakeActs;
+import shimwright.rebuild.unit.begin.FirstUnit;
+import shimwright.rebuild.unit.edit.AddClearance;
+import shimwright.rebuild.unit.edit.UnitEdit;
+import shimwright.rebuild.unit.edit.UnitGap;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.UnitType;
+import shimwright.rebuild.workbench.PinnedUnit;
+
+/** One unit type: what it can do, what it lacks, and a form for each fact. A job from which one comes moves to the changed file. */
+public final class UnitPages {
+    private static final String HERE = "/units/type/{type}";
+
+    private final Desk desk;
+    private final Door door;
+
+    public UnitPages(Desk desk, Door door) {
+        this.desk = desk;
+        this.door = door;
+    }
+
+    /** Lays the addresses of these pages. */
+    public void routes(RoutesConfig routes) {
+        routes.get(HERE, ctx -> unit(ctx, List.of(), Map.of()));
+        on(
+                routes,
+                "weigh",
+                form -> new UnitEdit.Weigh(form.quantity("mass", Kind.MASS, "what it weighs", new Range(1, 1000))));
+        on(
+                routes,
+                "fill",
+                form -> new UnitEdit.Fill(
+                        needed(form, "spec", "oil", "Write specification and grade"),
+                        form.quantity("volume", Kind.VOLUME, "how much", new Range(0.05e-3, 0.1)),
+                        needed(form, "level", "where the level is read", "Write it as the book does")));
+        on(
+                routes,
+                "item",
+                form -> new UnitEdit.NameItem(
+                        form.raw("id"),
+                        needed(form, "name", "name", "Name the part"),
+                        form.raw("part").strip(),
+                        form.has("renew")));
+        on(
+                routes,
+                "add",
+                form -> new UnitEdit.AddItem(
+                        needed(form, "name", "name", "Name the part"),
+                        form.raw("part").strip(),
+                        whole(form, "quantity", "how many"),
+                        form.raw("after")));
+        on(routes, "remove", form -> new UnitEdit.RemoveItem(form.raw("id")));
+        on(routes, "fastener", UnitPages::fastener);
+        on(routes, "clearance", UnitPages::clearance);
+        routes.post(HERE + "/copy", this::copy);
+    }
+
+    private void on(RoutesConfig routes, String what, Function<Form, UnitEdit> read) {
+        routes.post(HERE + "/" + what, ctx -> change(ctx, read));
+    }
+
+    private static UnitEdit fastener(Form form) {
+        return new UnitEdit.AddFastener(
+                needed(form, "where", "what they hold", "Name the cover or part"),
+                needed(form, "thread", "thread and length", "Write it as M8x30"),
+                form.raw("class").strip(),
+                whole(form, "quantity", "how many"),
+                form.quantity("torque", Kind.TORQUE, "torque", new Range(0.1, 2000)),
+                needed(form, "origin", "where the torque comes from", "Say book and page, computed, told or guess"),
+                form.raw("step"));
+    }
+
+    private static UnitEdit clearance(Form form) {
+        Clearance.Sense sense = Clearance.Sense.END_PLAY;
+        for (Clearance.Sense one : Clearance.Sense.values()) {
+            sense = one.name().equals(form.raw("sense")) ? one : sense;
+        }
+        Range any = new Range(-5e-3, 5e-3);
+        Range size = new Range(1e-3, 1);
+        Range thick = new Range(0.01e-3, 0.05);
+        return new AddClearance(
+                needed(form, "name", "name", "Name it, such as input end play"),
+                sense,
+                form.quantity("lower", Kind.LENGTH, "lower limit", any),
+                form.quantity("upper", Kind.LENGTH, "upper limit", any),
+                needed(
+                        form,
+                        "origin",
+                        "where the limits come from",
+                        "Say book and page, told, common practice or guess"),
+                needed(form, "where", "where the shims go", "Say behind or under what"),
+                new AddClearance.Shims(
+                        form.quantity("inner", Kind.LENGTH, "inside of the shims", size),
+                        form.quantity("outer", Kind.LENGTH, "outside of the shims", size),
+                        form.quantity("thinnest", Kind.LENGTH, "thinnest shim", thick),
+                        form.quantity("thickest", Kind.LENGTH, "thickest shim", thick)),
+                acts(form),
+                needed(form, "gauge", "gauge", "Say what it is read with"),
+                form.raw("after"));
+    }
+
+    private static boolean acts(Form form) {
+        if (form.raw("acts").isEmpty()) {
+            form.fault("acts", "which way a thicker shim acts", "nothing chosen", "Say whether it closes or opens");
+        }
+        return form.raw("acts").equals("closes");
+    }
+
+    private static String needed(Form form, String name, String place, String hint) {
+        String text = form.raw(name).strip();
+        if (text.isEmpty()) {
+            form.fault(name, place, "nothing typed", hint);
+        }
+        return text;
+    }
+
+    private static int whole(Form form, String name, String place) {
+        String typed = form.raw(name).strip();
+        if (typed.matches("[1-9][0-9]{0,2}")) {
+            return Integer.parseInt(typed);
+        }
+        form.fault(name, place, "\"" + typed + "\" is not a count", "Give a whole number from 1 to 999");
+        return 1;
+    }
+
+    private void change(Context ctx, Function<Form, UnitEdit> read) {
+        Optional<UnitType> type = desk.shelf().type(ctx.pathParam("type"));
+        if (type.isEmpty()) {
+            Pages.lost(ctx, door, "There is no such unit type on this shelf.");
+            return;
+        }
+        Form form = door.form(ctx);
+        UnitEdit edit = read.apply(form);
+        Outcome<String> text = form.sound() ? UnitEdit.text(type.get(), edit) : Outcome.refused(form.faults());
+        Outcome<UnitType> added = text.flatMap(
+                file -> desk.shelf().add(type.get().id() + ".yaml", file.getBytes(StandardCharsets.UTF_8)));
+        if (!added.isOk()) {
+            unit(ctx, added.refusals(), form.typed());
+            return;
+        }
+        String said = "Kept: " + edit.words();
+        String job = form.raw("job");
+        if (!job.isEmpty()) {
+            Outcome<Desk.Done> moved = moved(ctx, form, job, type.get().id(), edit);
+            if (!moved.isOk()) {
+                unit(ctx, moved.refusals(), form.typed());
+                return;
+            }
+            said = said + ". The job stands on the changed file";
+        }
+        door.on(ctx, "/units/type/" + type.get().id() + (job.isEmpty() ? "" : "?job=" + Pages.encoded(job)), said);
+    }
+
+    /** Another unit type begins as a copy of this one; that one stays as it is. */
+    private void copy(Context ctx) {
+        Optional<UnitType> type = desk.shelf().type(ctx.pathParam("type"));
+        if (type.isEmpty()) {
+            Pages.lost(ctx, door, "There is no such unit type on this shelf.");
+            return;
+        }
+        Form form = door.form(ctx);
+        String maker = needed(form, "maker", "maker", "Write who made it, or \"maker not known\"");
+        String model = needed(form, "model", "model", "Write what it is called, or what is cast on it");
+        String id = FirstUnit.id(maker, model);
+        if (form.sound() && desk.shelf().type(id).isPresent()) {
+            form.fault("model", "model", "a unit file of that name is on the shelf already", "Call this one otherwise");
+        }
+        Outcome<UnitType> added = form.sound()
+                ? UnitEdit.text(type.get(), new UnitEdit.CopyAs(maker, model))
+                        .flatMap(text -> desk.shelf().add(id + ".yaml", text.getBytes(StandardCharsets.UTF_8)))
+                : Outcome.refused(form.faults());
+        if (added.isOk()) {
+            door.on(
+                    ctx,
+                    "/units/type/" + id,
+                    "It begins with everything that " + type.get().model() + " has");
+        } else {
+            unit(ctx, added.refusals(), form.typed());
+        }
+    }
+
+    private Outcome<Desk.Done> moved(Context ctx, Form form, String job, String type, UnitEdit edit) {
+        PinnedUnit now = desk.shelf().units().get(type);
+        return desk.bench(job)
+                .map(bench -> desk.act(
+                        job,
+                        new IntakeActs.MoveUnit(
+                                now.hash(), bench.job().variant(), "at the bench it was found: " + edit.words()),
+                        door.signed(ctx, form)))
+                .orElseGet(() -> Outcome.refused(Refusal.of("job", "there is no job " + job, "Go back to the shop")));
+    }
+
+    private void unit(Context ctx, List<Refusal> faults, Map<String, String> typed) {
+        Optional<UnitType> found = desk.shelf().type(ctx.pathParam("type"));
+        if (found.isEmpty()) {
+            Pages.lost(ctx, door, "There is no such unit type on this shelf.");
+            return;
+        }
+        UnitType type = found.get();
+        String item = typed.getOrDefault(
+                "id", Optional.ofNullable(ctx.queryParam("item")).orElse(""));
+        String job = typed.getOrDefault(
+                "job", Optional.ofNullable(ctx.queryParam("job")).orElse(""));
+        Optional<Item> open =
+                type.items().stream().filter(one -> one.id().equals(item)).findFirst();
+        Page page = door.page(ctx, type.model(), "", null, faults, typed);
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("type", type);
+        all.put("gaps", UnitGap.of(type));
+        all.put("steps", UnitEdit.steps(type));
+        all.put("job", job.toLowerCase(Locale.ROOT));
+        all.put("open", open.orElse(null));
+        all.put(
+                "stamp",
+                open.filter(one -> !one.part().isBlank())
+                        .map(one -> PartLookup.of(one.part(), "", page.show().system()))
+                        .orElse(PartLookup.of("", "", page.show().system())));
+        door.show(ctx, "unit", page, all);
+    }
+}

@@ -1,0 +1,37 @@
+package shimwright.rebuild.rules;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import shimwright.rebuild.plan.Weights;
+
+/** What the shop says that a plan weighs beside minutes at the bench. */
+public final class ShopWeights {
+    /** Name of the shop's fact: minutes at the bench that a day sooner is worth. */
+    public static final String DAY_SOONER = "day-sooner";
+
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,4}([.]\\d{1,2})?");
+    private static final double DAY = 1440;
+
+    private ShopWeights() {}
+
+    /** As the shop has said; the usual weights where it has not. */
+    public static Weights of(Map<String, String> facts) {
+        return minutes(facts.getOrDefault(DAY_SOONER, ""))
+                .map(day -> new Weights(60 * day))
+                .orElse(Weights.usual());
+    }
+
+    /** True where the shop has said what a day sooner is worth. */
+    public static boolean said(Map<String, String> facts) {
+        return minutes(facts.getOrDefault(DAY_SOONER, "")).isPresent();
+    }
+
+    /** Minutes from 0 to 1440, as typed; empty for anything else. */
+    public static Optional<Double> minutes(String typed) {
+        String text = typed.strip();
+        return NUMBER.matcher(text).matches() && Double.parseDouble(text) <= DAY
+                ? Optional.of(Double.parseDouble(text))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,189 @@
+package shimwright.rebuild.unit.edit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.ShimFamily;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.UnitKeys;
+import shimwright.rebuild.unit.model.UnitType;
+
+/**
+ * A clearance that can be set by travel at once: its limits, where its shims go and which way a thicker one acts; with two steps,
+ * one that reads it with trial shims and one that reads it with the chosen ones.
+ *
+ * @param name in the trade's words
+ * @param sense end play, preload, backlash or ring play
+ * @param lower lower limit, signed as play, m
+ * @param upper upper limit, signed as play, m, above the lower
+ * @param origin where the limits come from: book and page, told, common practice, guess
+ * @param where where the shims go
+ * @param shims sizes of the shims
+ * @param closes true where a thicker shim closes it
+ * @param gauge what it is read with, in words
+ * @param after the step after which it can be read
+ */
+public record AddClearance(
+        String name,
+        Clearance.Sense sense,
+        double lower,
+        double upper,
+        String origin,
+        String where,
+        Shims shims,
+        boolean closes,
+        String gauge,
+        String after)
+        implements UnitEdit {
+    private static final double SETTLED = 0.02e-3;
+    private static final double SPREAD = 0.01e-3;
+    private static final double MINUTES = 15 * 60;
+    private static final int MOST_SHIMS = 3;
+
+    /** Sizes of the shims, m. */
+    public record Shims(double inner, double outer, double thinnest, double thickest) {}
+
+    @Override
+    public Outcome<UnitType> on(UnitType type) {
+        Step before = type.steps().stream()
+                .filter(step -> step.id().equals(after))
+                .findFirst()
+                .orElse(null);
+        if (before == null) {
+            return Outcome.refused(Refusal.of(
+                    "after", "there is no step \"" + after + "\"", "Choose after which step it can be read"));
+        }
+        String id = letter(type);
+        String family = TypeParts.freeId("F", type.shimFamilies().keySet());
+        String item = TypeParts.freeId(
+                "shim_" + id, type.items().stream().map(Item::id).toList());
+        String tool = tool(type);
+        Clearance clearance = new Clearance(
+                id,
+                name,
+                sense,
+                new Clearance.Limits(lower, upper, (lower + upper) / 2, 0, ""),
+                measuring(tool),
+                List.of(new Clearance.Position(
+                        "s" + id.toUpperCase(Locale.ROOT), where, family, 1, MOST_SHIMS, closes ? -1 : 1, item)),
+                List.of(),
+                new Clearance.Heating(0, ""),
+                List.of(),
+                List.of(),
+                List.of("Limits: " + origin),
+                Set.of());
+        Map<String, ShimFamily> families = new LinkedHashMap<>(type.shimFamilies());
+        families.put(
+                family,
+                new ShimFamily(
+                        "shims for " + name, shims.outer(), shims.inner(), shims.thinnest(), shims.thickest(), SPREAD));
+        List<Clearance> clearances =
+                Stream.concat(type.clearances().stream(), Stream.of(clearance)).toList();
+        List<Item> items = Stream.concat(
+                        type.items().stream(), Stream.of(TypeParts.plain(item, "shims for " + name, "", 1)))
+                .toList();
+        Map<String, String> tools = new LinkedHashMap<>(type.tools());
+        tools.putIfAbsent(tool, gauge);
+        UnitType with = TypeParts.withClearance(TypeParts.withItems(type, items), families, clearances);
+        return Outcome.ok(TypeParts.withSteps(
+                TypeParts.with(with, new UnitKeys.Bench(with.stations(), tools)), steps(type, before, id, item, tool)));
+    }
+
+    @Override
+    public String words() {
+        return name;
+    }
+
+    private Clearance.Measuring measuring(String tool) {
+        List<String> how = List.of(
+                "Turn the shaft ten times each way so that the bearings settle.",
+                "Push it one way, set the gauge to zero, push it the other way and read; three times, turning between.");
+        return new Clearance.Measuring(Clearance.Method.TRAVEL, tool, "", "", List.of(), 1, 3, SETTLED, 1, 0, how, "");
+    }
+
+    /** The two readings follow the step; what would shut in what that step fitted waits for the second. */
+    private List<Step> steps(UnitType type, Step before, String id, String item, String tool) {
+        List<String> taken = type.steps().stream().map(Step::id).toList();
+        String trial = TypeParts.freeId("P", taken);
+        String last = TypeParts.freeId(
+                "P", Stream.concat(taken.stream(), Stream.of(trial)).toList());
+        Step reads = lasting(TypeParts.reading(
+                TypeParts.step(
+                        trial,
+                        "Trial shims in. Read " + name + ".",
+                        before.at(),
+                        Map.of(after, Step.Why.SAME_PART),
+                        List.of(item)),
+                id,
+                Step.Phase.TRIAL,
+                tool));
+        Step proves = lasting(TypeParts.reading(
+                TypeParts.step(
+                        last,
+                        "Chosen shims in. Read " + name + " again.",
+                        before.at(),
+                        Map.of(trial, Step.Why.SAME_PART),
+                        List.of()),
+                id,
+                Step.Phase.FINAL,
+                tool));
+        List<Step> steps = new ArrayList<>();
+        for (Step step : type.steps()) {
+            steps.add(step.after().get(after) == Step.Why.BLOCKED ? waiting(step, last) : step);
+            if (step.id().equals(after)) {
+                steps.add(reads);
+                steps.add(proves);
+            }
+        }
+        return steps;
+    }
+
+    private static Step waiting(Step step, String last) {
+        Map<String, Step.Why> before = new LinkedHashMap<>(step.after());
+        before.put(last, Step.Why.MEASURE_FIRST);
+        return TypeParts.ordered(step, new Step.Order(before, step.because()));
+    }
+
+    private static Step lasting(Step s) {
+        return new Step(
+                s.id(),
+                s.todo(),
+                s.at(),
+                s.order(),
+                MINUTES,
+                s.tools(),
+                s.undoing(),
+                s.care(),
+                s.parts(),
+                s.reading(),
+                s.dangers(),
+                s.persons(),
+                s.only());
+    }
+
+    private static String letter(UnitType type) {
+        List<String> taken = type.clearances().stream().map(Clearance::id).toList();
+        for (char letter = 'a'; letter <= 'z'; letter++) {
+            if (!taken.contains(String.valueOf(letter))) {
+                return String.valueOf(letter);
+            }
+        }
+        return TypeParts.freeId("c", taken);
+    }
+
+    private String tool(UnitType type) {
+        return type.tools().entrySet().stream()
+                .filter(entry -> entry.getValue().equals(gauge))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(TypeParts.freeId("G", type.tools().keySet()));
+    }
+}

@@ -1,0 +1,81 @@
+package shimwright.rebuild.unit.edit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.UnitType;
+
+/**
+ * One thing that a unit file does not say yet.
+ *
+ * @param ability what cannot be done without it
+ * @param lacks what is not known, in a sentence
+ * @param kind which form of the unit's page mends it
+ */
+public record UnitGap(String ability, String lacks, Kind kind) {
+    private static final int NAMED = 4;
+
+    /** What is asked for, by the form that takes it. */
+    public enum Kind {
+        CLEARANCE,
+        FASTENER,
+        FLUID,
+        MASS,
+        PART,
+        ORDER,
+        FILE
+    }
+
+    /**
+     * What a unit file lacks, the most useful fact first; empty for a file that can do everything the program has.
+     *
+     * @param type as it stands
+     */
+    public static List<UnitGap> of(UnitType type) {
+        List<UnitGap> gaps = new ArrayList<>();
+        if (type.mass() == 0) {
+            gaps.add(new UnitGap("Lift it", "Nobody has said what it weighs.", Kind.MASS));
+        }
+        long habit = type.steps().stream()
+                .filter(step -> step.after().containsValue(Step.Why.HABIT))
+                .count();
+        if (habit > 0) {
+            gaps.add(new UnitGap(
+                    "Plan the build",
+                    habit + " steps wait for another by habit alone; the strip-down tells what they wait for.",
+                    Kind.ORDER));
+        }
+        if (type.clearances().isEmpty()) {
+            gaps.add(new UnitGap("Set clearances", "No clearance with its limits and shims is there.", Kind.CLEARANCE));
+        }
+        if (type.fasteners().isEmpty()) {
+            gaps.add(new UnitGap("Tighten", "No bolt with thread, count and torque is there.", Kind.FASTENER));
+        }
+        if (type.fluid().volume() == 0) {
+            gaps.add(new UnitGap("Fill", "Nobody has said which oil and how much.", Kind.FLUID));
+        }
+        List<Item> bare = type.items().stream()
+                .filter(item -> item.renew() && item.part().isBlank())
+                .toList();
+        if (!bare.isEmpty()) {
+            String names = bare.stream().limit(NAMED).map(Item::name).collect(Collectors.joining(", "));
+            String more = bare.size() > NAMED ? " and " + (bare.size() - NAMED) + " more" : "";
+            gaps.add(new UnitGap("Order", "Renewed parts without number or stamp: " + names + more + ".", Kind.PART));
+        }
+        if (type.wearLimits().isEmpty()) {
+            gaps.add(new UnitGap("Inspect", "No wear limit is there.", Kind.FILE));
+        }
+        if (type.holdPoints().isEmpty()) {
+            gaps.add(new UnitGap("Prove", "No hold point and no proof is there.", Kind.FILE));
+        }
+        if (type.section().scheme()) {
+            gaps.add(new UnitGap("Draw to scale", "The drawing is a scheme; nothing in it was measured.", Kind.FILE));
+        }
+        if (type.tellTales().isEmpty()) {
+            gaps.add(new UnitGap("Tell variants apart", "What would tell another variant is not written.", Kind.FILE));
+        }
+        return List.copyOf(gaps);
+    }
+}
