@@ -143,12 +143,9 @@ final class StampReader {
         boolean apart = typed.apart().contains(way.text().length());
         boolean digit = Character.isDigit(rest.charAt(0)) || rest.charAt(0) == '.' || rest.charAt(0) == '/';
         boolean sized = rest.matches("X[0-9.].*");
-        if (sized && !family.hasLength() && family != Family.SHIM_RING
-                || !sized
-                        && digit
-                        && !apart
-                        && !(family.isBearing()
-                                && SEAL_OF_A_BEARING.matcher(rest).matches())) {
+        boolean seal = family.isBearing() && SEAL_OF_A_BEARING.matcher(rest).matches();
+        boolean other = sized ? !family.hasLength() && family != Family.SHIM_RING : digit && !apart && !seal;
+        if (other) {
             return Optional.empty();
         }
         remarks.addAll(Suffixes.of(family, typed.from(way.text().length())));

@@ -53,7 +53,7 @@ class FirstUnitTest {
                     rest /= 2;
                 }
                 for (int gears = Construction.FEWEST; gears <= Construction.MOST; gears++) {
-                    Reverse reverse = Reverse.values()[random.nextInt(2)];
+                    Reverse reverse = random.nextBoolean() ? Reverse.SLIDING : Reverse.SYNCHRONIZED;
                     Shift shift = Shift.values()[random.nextInt(3)];
                     List<Integer> cones = random.ints(gears, 0, 4).boxed().toList();
                     int straight = layout == Layout.IN_LINE ? random.nextInt(gears + 1) : 0;
