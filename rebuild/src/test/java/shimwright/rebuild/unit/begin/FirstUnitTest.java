@@ -54,7 +54,7 @@ class FirstUnitTest {
                 }
                 for (int gears = Construction.FEWEST; gears <= Construction.MOST; gears++) {
                     Reverse reverse = random.nextBoolean() ? Reverse.SLIDING : Reverse.SYNCHRONIZED;
-                    Shift shift = Shift.values()[random.nextInt(3)];
+                    Shift shift = List.of(Shift.values()).get(random.nextInt(3));
                     List<Integer> cones = random.ints(gears, 0, 4).boxed().toList();
                     int straight = layout == Layout.IN_LINE ? random.nextInt(gears + 1) : 0;
                     int counters = layout == Layout.IN_LINE ? random.nextBoolean() ? 1 : 3 : 0;
