@@ -205,13 +205,19 @@ class BoxWithoutFileTest {
     void anotherBoxBeginsAsACopyOfOneThatIsLikeIt() {
         bench.post("/begin", with("model", "first of two"));
         String here = "/units/type/old-works-first-of-two";
-        assertThat(bench.post(here + "/copy", "maker", "", "model", "").statusCode()).isEqualTo(422);
-        assertThat(bench.post(here + "/copy", "maker", "Old Works", "model", "first of two").statusCode())
+        assertThat(bench.post(here + "/copy", "maker", "", "model", "").statusCode())
                 .isEqualTo(422);
-        assertThat(bench.post(here + "/copy", "maker", "Old Works", "model", "second of two").body())
+        assertThat(bench.post(here + "/copy", "maker", "Old Works", "model", "first of two")
+                        .statusCode())
+                .isEqualTo(422);
+        assertThat(bench.post(here + "/copy", "maker", "Old Works", "model", "second of two")
+                        .body())
                 .contains("It begins with everything that first of two has");
         bench.post("/units/type/old-works-second-of-two/weigh", "mass", "40");
-        assertThat(bench.page("/units/type/old-works-second-of-two").select(".gaps").text()).doesNotContain("weighs");
+        assertThat(bench.page("/units/type/old-works-second-of-two")
+                        .select(".gaps")
+                        .text())
+                .doesNotContain("weighs");
         assertThat(bench.page(here).select(".gaps").text()).contains("weighs");
     }
 

@@ -222,7 +222,8 @@ class HostileRequestsTest {
 
     /** What this process has used of the cores, client and server together, ns. */
     private static long cpu() {
-        return ((com.sun.management.OperatingSystemMXBean) java.lang.management.ManagementFactory.getOperatingSystemMXBean())
+        return ((com.sun.management.OperatingSystemMXBean)
+                        java.lang.management.ManagementFactory.getOperatingSystemMXBean())
                 .getProcessCpuTime();
     }
 

@@ -47,8 +47,8 @@ final class ProgramProcess implements AutoCloseable {
         command.add("-Djava.io.tmpdir=" + temporary);
         command.add("-Dorg.sqlite.tmpdir=" + Files.createDirectories(work.resolve("native")));
         command.addAll(jvm);
-        command.addAll(List.of(
-                "-cp", System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"))));
+        command.addAll(
+                List.of("-cp", System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"))));
         command.addAll(List.of(Main.class.getName(), "serve", "--data", data.toString(), "--port", "0"));
         command.addAll(List.of("--no-browser", "--owner", work.resolve("owner").toString()));
         command.addAll(List.of(options));

@@ -35,10 +35,7 @@ class ScarceTest {
                     int status = answered(
                             program,
                             RawRequests.form(
-                                    program.port(),
-                                    JOB + "/note",
-                                    "",
-                                    "step=E02&text=little+memory&entry=" + note));
+                                    program.port(), JOB + "/note", "", "step=E02&text=little+memory&entry=" + note));
                     kept += status == 303 ? 1 : 0;
                     for (String page : List.of("/", JOB + "/build", JOB + "/record.pdf", JOB + "/record", "/sheets")) {
                         status = answered(program, RawRequests.get(program.port(), page, ""));

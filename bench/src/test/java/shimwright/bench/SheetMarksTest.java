@@ -15,8 +15,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import shimwright.mechanics.registry.Registry;
-import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** The page of a worksheet marks the field of a bad value, and no other. */
@@ -35,22 +35,23 @@ class SheetMarksTest {
 
     @TestFactory
     Stream<DynamicTest> exactlyTheFieldOfABadValueIsMarked() {
-        return Registry.all().stream().map(sheet -> DynamicTest.dynamicTest(sheet.name(), () -> {
-            for (Map.Entry<String, SheetField> leaf :
-                    leaves(sheet.inputs(), "", new LinkedHashMap<>()).entrySet()) {
-                if (leaf.getValue().shape() != Shape.TEXT) {
-                    Document page = bench.page("/sheets/" + sheet.name() + "?" + asked(sheet, leaf.getKey()));
-                    List<String> marked = page.select(".slot.wrong").stream()
-                            .map(slot -> slot.select("[name]").attr("name"))
-                            .toList();
-                    assertThat(marked).as(leaf.getKey()).containsExactly(leaf.getKey());
-                    assertThat(page.select(".slot.wrong .fault").text())
-                            .as("its own label stands above it: %s", leaf.getKey())
-                            .doesNotContain("✗ " + leaf.getValue().label() + ":")
-                            .doesNotContain(leaf.getKey() + "=");
-                }
-            }
-        }));
+        return Registry.all().stream()
+                .map(sheet -> DynamicTest.dynamicTest(sheet.name(), () -> {
+                    for (Map.Entry<String, SheetField> leaf :
+                            leaves(sheet.inputs(), "", new LinkedHashMap<>()).entrySet()) {
+                        if (leaf.getValue().shape() != Shape.TEXT) {
+                            Document page = bench.page("/sheets/" + sheet.name() + "?" + asked(sheet, leaf.getKey()));
+                            List<String> marked = page.select(".slot.wrong").stream()
+                                    .map(slot -> slot.select("[name]").attr("name"))
+                                    .toList();
+                            assertThat(marked).as(leaf.getKey()).containsExactly(leaf.getKey());
+                            assertThat(page.select(".slot.wrong .fault").text())
+                                    .as("its own label stands above it: %s", leaf.getKey())
+                                    .doesNotContain("✗ " + leaf.getValue().label() + ":")
+                                    .doesNotContain(leaf.getKey() + "=");
+                        }
+                    }
+                }));
     }
 
     private static String asked(Worksheet<?, ?> sheet, String key) {
@@ -67,7 +68,8 @@ class SheetMarksTest {
                 .collect(Collectors.joining("&"));
     }
 
-    private static Map<String, SheetField> leaves(List<SheetField> fields, String prefix, Map<String, SheetField> leaves) {
+    private static Map<String, SheetField> leaves(
+            List<SheetField> fields, String prefix, Map<String, SheetField> leaves) {
         for (SheetField field : fields) {
             if (field.shape() == Shape.RECORD) {
                 leaves(field.children(), prefix + field.name() + ".", leaves);

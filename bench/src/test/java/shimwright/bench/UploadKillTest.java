@@ -52,7 +52,9 @@ class UploadKillTest {
                     thread.start();
                     benches.add(thread);
                 }
-                assertThat(begun.await(120, TimeUnit.SECONDS)).as(program.errors()).isTrue();
+                assertThat(begun.await(120, TimeUnit.SECONDS))
+                        .as(program.errors())
+                        .isTrue();
                 benches.get(0).join(20 + random.nextInt(400));
                 program.kill();
                 for (Thread thread : benches) {
@@ -60,7 +62,9 @@ class UploadKillTest {
                 }
                 assertThat(answered.size()).isGreaterThan(before);
             }
-            assertThat(left(work.resolve("temporary"))).as("after kill %d", kill).isEmpty();
+            assertThat(left(work.resolve("temporary")))
+                    .as("after kill %d", kill)
+                    .isEmpty();
         }
         assertThat(others).isEmpty();
         try (DemoBench bench = DemoBench.at(data)) {
@@ -76,8 +80,8 @@ class UploadKillTest {
     }
 
     private static void picturesAreThere(Path data) {
-        try (ShopStore store = ShopStore.in(data, OpenLog.Opening.WRITE, Optional.empty())
-                .orElseThrow()) {
+        try (ShopStore store =
+                ShopStore.in(data, OpenLog.Opening.WRITE, Optional.empty()).orElseThrow()) {
             int pictures = 0;
             for (LogEntry kept : store.log().read("job-v-0093")) {
                 if (kept.body() instanceof Entry.PictureAdded picture) {

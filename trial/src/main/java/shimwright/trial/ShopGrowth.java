@@ -86,8 +86,8 @@ public final class ShopGrowth {
         List<LogEntry> shop = new ArrayList<>();
         Model closed;
         Model open;
-        try (ShopStore store = ShopStore.in(played, OpenLog.Opening.WRITE, Optional.empty())
-                .orElseThrow()) {
+        try (ShopStore store =
+                ShopStore.in(played, OpenLog.Opening.WRITE, Optional.empty()).orElseThrow()) {
             shop.addAll(store.log().read(JobLog.SHOP));
             List<Summaries.Summary> lines = summaries(store);
             closed = model(store, lines, CLOSED_JOB);
@@ -97,8 +97,8 @@ public final class ShopGrowth {
                 SummaryFile summaries = SummaryFile.in(to.root(), BUILD)) {
             Schema.migrate(database);
             Sql.run(database, "begin immediate");
-            try (PreparedStatement put = database.prepareStatement("insert into entry (" + EntryRow.COLUMNS
-                    + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
+            try (PreparedStatement put = database.prepareStatement(
+                    "insert into entry (" + EntryRow.COLUMNS + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
                 new ShopGrowth(to, put)
                         .make(
                                 shop,
@@ -121,8 +121,7 @@ public final class ShopGrowth {
 
     /** The owner's folder of a shop that is measured. */
     static OwnerFolder owner(Path data) {
-        return new OwnerFolder(
-                data.toAbsolutePath().resolveSibling(data.getFileName() + "-owner"), Clock.systemUTC());
+        return new OwnerFolder(data.toAbsolutePath().resolveSibling(data.getFileName() + "-owner"), Clock.systemUTC());
     }
 
     private static void copyFiles(Path from, Path to) throws IOException {
@@ -183,7 +182,8 @@ public final class ShopGrowth {
             String job = "job-g-" + i;
             String number = "G-" + i;
             Head head = job(model, job, number, entries);
-            made.add(new Summaries.Summary(job, head, number + model.line().substring(model.number().length())));
+            made.add(new Summaries.Summary(
+                    job, head, number + model.line().substring(model.number().length())));
         }
         put.executeBatch();
         summaries.keep(log, made);

@@ -142,7 +142,12 @@ public final class ShopMeasure {
                 }
                 System.out.printf(
                         "%s: %d after %.2f s, %.2f s of a core; %d MB resident, %d at most%n",
-                        data, status, wall, cpu.toMillis() / 1e3, program.megabytes("VmRSS"), program.megabytes("VmHWM"));
+                        data,
+                        status,
+                        wall,
+                        cpu.toMillis() / 1e3,
+                        program.megabytes("VmRSS"),
+                        program.megabytes("VmHWM"));
             }
         }
     }
@@ -156,7 +161,8 @@ public final class ShopMeasure {
                 long begun = System.nanoTime();
                 for (int i = 0; i < POSTS; i++) {
                     int status = ask(
-                            program.url() + "/job/" + job + "/note", "text=measured&step=&entry=" + run + round + "-" + i);
+                            program.url() + "/job/" + job + "/note",
+                            "text=measured&step=&entry=" + run + round + "-" + i);
                     if (status != 303) {
                         throw new IOException("a post was answered with " + status);
                     }
@@ -216,7 +222,8 @@ public final class ShopMeasure {
     /** How many jobs the shop has. */
     private int jobs(Program program) throws IOException, InterruptedException {
         String all = client.send(
-                        HttpRequest.newBuilder(URI.create(program.url() + "/api/jobs")).build(),
+                        HttpRequest.newBuilder(URI.create(program.url() + "/api/jobs"))
+                                .build(),
                         HttpResponse.BodyHandlers.ofString())
                 .body();
         return all.split("\"job\":").length - 1;
@@ -263,7 +270,8 @@ public final class ShopMeasure {
         });
         server.setExecutor(Executors.newFixedThreadPool(8));
         server.start();
-        System.out.println("Shimwright is at http://127.0.0.1:" + server.getAddress().getPort() + "/");
+        System.out.println(
+                "Shimwright is at http://127.0.0.1:" + server.getAddress().getPort() + "/");
         Thread.currentThread().join();
     }
 }

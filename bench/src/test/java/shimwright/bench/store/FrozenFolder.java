@@ -114,8 +114,7 @@ final class FrozenFolder {
                 release + ".jsonl");
         String here = java.net.URLEncoder.encode(RememberedHeads.name(data), StandardCharsets.UTF_8);
         Files.createDirectories(data);
-        try (Connection raw =
-                DriverManager.getConnection("jdbc:sqlite:" + new DataFolder(data).database())) {
+        try (Connection raw = DriverManager.getConnection("jdbc:sqlite:" + new DataFolder(data).database())) {
             for (String line : Files.readAllLines(text)) {
                 JsonNode node = JSON.readTree(line.replace(HERE, here));
                 if (node.has("sql")) {
@@ -123,7 +122,8 @@ final class FrozenFolder {
                         run.execute(node.get("sql").asString());
                     }
                 } else if (node.has("data")) {
-                    byte[] content = Base64.getDecoder().decode(node.get("base64").asString());
+                    byte[] content =
+                            Base64.getDecoder().decode(node.get("base64").asString());
                     file(data, node.get("data").asString(), content);
                 } else if (node.has("owner")) {
                     byte[] content = node.get("text").asString().getBytes(StandardCharsets.UTF_8);

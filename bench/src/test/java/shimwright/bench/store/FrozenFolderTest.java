@@ -94,8 +94,9 @@ class FrozenFolderTest {
             for (String statement : FIRST) {
                 run.execute(statement);
             }
-            run.execute("insert into main.entry select number, stream, stream_number, id, at, by_whom, type, body, hash,"
-                    + " stream_hash from new.entry");
+            run.execute(
+                    "insert into main.entry select number, stream, stream_number, id, at, by_whom, type, body, hash,"
+                            + " stream_hash from new.entry");
         }
         new HeadFile(files.head()).write(lastOf("0.1.0"));
         List<LogEntry> before;
@@ -119,8 +120,7 @@ class FrozenFolderTest {
     }
 
     /** As 0.1.0 made them. */
-    private static final List<String> FIRST = List.of(
-            """
+    private static final List<String> FIRST = List.of("""
             create table entry (
               number integer primary key,
               stream text not null,
@@ -133,12 +133,9 @@ class FrozenFolderTest {
               hash text not null,
               stream_hash text not null,
               unique (stream, stream_number)
-            ) strict""",
-            """
+            ) strict""", """
             create trigger entry_stays before update on entry
-            begin select raise(abort, 'an entry is never changed'); end""",
-            """
+            begin select raise(abort, 'an entry is never changed'); end""", """
             create trigger entry_remains before delete on entry
-            begin select raise(abort, 'an entry is never removed'); end""",
-            "pragma user_version = 1");
+            begin select raise(abort, 'an entry is never removed'); end""", "pragma user_version = 1");
 }

@@ -87,10 +87,14 @@ class ChecksTableTest {
     }
 
     private static void count(
-            Source source, Set<String> circular, Map<String, String> topics, Map<String, Count> counts, List<String> reasons)
+            Source source,
+            Set<String> circular,
+            Map<String, String> topics,
+            Map<String, Count> counts,
+            List<String> reasons)
             throws Exception {
         Map<String, Boolean> met = ran(source);
-        
+
         Map<String, String> listed = listed(source.file());
         for (String id : ids(source.file())) {
             String letters = source.file() + " " + id.replaceFirst("[^A-Za-z].*", "");

@@ -123,8 +123,7 @@ public final class PublishedChecks {
                     row.inputs() + " " + row.quantity(),
                     String.valueOf(row.expected()),
                     Map.of("inputs", row.inputs()),
-                    given -> OptionalDouble.of(
-                            ours.applyAsDouble(row.with(given.getOrDefault("inputs", ""))))));
+                    given -> OptionalDouble.of(ours.applyAsDouble(row.with(given.getOrDefault("inputs", ""))))));
         });
         return typed;
     }

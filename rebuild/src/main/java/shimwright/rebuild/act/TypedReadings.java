@@ -61,8 +61,10 @@ public final class TypedReadings {
      */
     static Outcome<GaugeReadings> read(List<Double> values, String gauge, String usual, ActContext around) {
         GaugeReadings readings = GaugeReadings.of(values);
-        Optional<GaugeReadings> with =
-                around.floor().shop().inUse(gauge.isBlank() ? usual : gauge).map(used -> readings.with(GaugeError.of(used)));
+        Optional<GaugeReadings> with = around.floor()
+                .shop()
+                .inUse(gauge.isBlank() ? usual : gauge)
+                .map(used -> readings.with(GaugeError.of(used)));
         return with.isEmpty() && !gauge.isBlank()
                 ? Outcome.refused(new Refusal(
                         "gauge", "gauge " + gauge, "this shop has no such gauge in use", "Look at the list of gauges"))

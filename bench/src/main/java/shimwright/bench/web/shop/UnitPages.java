@@ -192,7 +192,10 @@ public final class UnitPages {
                         .flatMap(text -> desk.shelf().add(id + ".yaml", text.getBytes(StandardCharsets.UTF_8)))
                 : Outcome.refused(form.faults());
         if (added.isOk()) {
-            door.on(ctx, "/units/type/" + id, "It begins with everything that " + type.get().model() + " has");
+            door.on(
+                    ctx,
+                    "/units/type/" + id,
+                    "It begins with everything that " + type.get().model() + " has");
         } else {
             unit(ctx, added.refusals(), form.typed());
         }

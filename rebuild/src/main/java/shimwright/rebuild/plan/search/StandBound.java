@@ -67,8 +67,7 @@ final class StandBound {
                 if (somewhere && !seen[stand] && Bits.within(c.before[task], done)) {
                     seen[stand] = true;
                     long cost = (o < 0 ? 0 : c.ready.leastTurn[orientation][o]) + c.ready.walking(place, task);
-                    least = Math.min(
-                            least, cost + least(done.clone(), o < 0 ? orientation : o, p));
+                    least = Math.min(least, cost + least(done.clone(), o < 0 ? orientation : o, p));
                 }
             }
         }

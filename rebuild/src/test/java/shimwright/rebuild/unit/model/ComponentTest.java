@@ -70,7 +70,8 @@ class ComponentTest {
         for (Record record : records) {
             for (Component key : Component.of(type)) {
                 String name = key.path().get(key.path().size() - 1).getName();
-                if (Stream.of(type.getMethods()).noneMatch(method -> method.getName().equals(name))) {
+                if (Stream.of(type.getMethods())
+                        .noneMatch(method -> method.getName().equals(name))) {
                     continue;
                 }
                 assertThat(type.getMethod(name).invoke(record)).as(name).isEqualTo(key.in(record));
