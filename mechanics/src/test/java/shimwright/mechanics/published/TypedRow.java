@@ -59,6 +59,9 @@ public record TypedRow(
 
     /** Whether a text holds a number that could be the answer or made from it; only then is the sheet asked again. */
     private boolean suspect(String text) {
+        if (!NUMBER.matcher(expected.replaceFirst("^-", "")).matches()) {
+            return true;
+        }
         double printedAnswer = Math.abs(Double.parseDouble(expected));
         return NUMBER.matcher(text)
                 .results()

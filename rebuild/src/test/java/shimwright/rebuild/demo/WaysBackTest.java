@@ -38,13 +38,16 @@ class WaysBackTest {
     private record Unnoticed(Act.OfJob act, List<LogEntry> entries, int noticedAt) {}
 
     static Stream<Arguments> walks() {
-        return LongStream.rangeClosed(1, Long.getLong("long", 1))
-                .boxed()
-                .flatMap(seed -> Stream.of(
-                        Arguments.of("S", 2 * seed, true),
-                        Arguments.of("S", 2 * seed, false),
-                        Arguments.of("L", 2 * seed + 1, true),
-                        Arguments.of("L", 2 * seed + 1, false)));
+        long walks = Long.getLong("long", 0);
+        return walks == 0
+                ? Stream.of(Arguments.of("S", 2, true), Arguments.of("L", 3, false))
+                : LongStream.rangeClosed(1, walks)
+                        .boxed()
+                        .flatMap(seed -> Stream.of(
+                                Arguments.of("S", 2 * seed, true),
+                                Arguments.of("S", 2 * seed, false),
+                                Arguments.of("L", 2 * seed + 1, true),
+                                Arguments.of("L", 2 * seed + 1, false)));
     }
 
     private static ActBench open(Unit unit) {

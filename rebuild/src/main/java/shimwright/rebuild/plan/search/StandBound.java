@@ -38,8 +38,9 @@ final class StandBound {
 
     /** The same; the set is made the larger one of what is done at once. */
     private long least(long[] done, int orientation, int place) {
-        while (stay(done, orientation, place)) {
-            continue;
+        boolean stays = true;
+        while (stays) {
+            stays = stay(done, orientation, place);
         }
         if (Arrays.equals(done, c.all)) {
             return 0;

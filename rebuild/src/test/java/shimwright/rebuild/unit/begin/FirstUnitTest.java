@@ -45,10 +45,12 @@ class FirstUnitTest {
         for (Layout layout : Layout.values()) {
             for (int bits = 0; bits < 1 << Housing.values().length; bits++) {
                 Set<Housing> housings = EnumSet.noneOf(Housing.class);
+                int rest = bits;
                 for (Housing housing : Housing.values()) {
-                    if ((bits >> housing.ordinal() & 1) == 1) {
+                    if (rest % 2 == 1) {
                         housings.add(housing);
                     }
+                    rest /= 2;
                 }
                 for (int gears = Construction.FEWEST; gears <= Construction.MOST; gears++) {
                     Reverse reverse = Reverse.values()[random.nextInt(2)];
