@@ -4,9 +4,11 @@ import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +31,11 @@ import shimwright.rebuild.job.PictureStore;
 /** Starts children that keep entries, kills them at random moments and looks at what is left. */
 final class KillTrials {
     private static final int KILLS_PER_FOLDER = 100;
+    private static final int PATIENCE_MINUTES = 15;
+
+    /** More of a core than a first answer ever takes. */
+    private static final Duration HARD_WORK = Duration.ofSeconds(30);
+
     private static final Pattern ANSWER = Pattern.compile("(\\S+) ([0-9a-f]{64})");
 
     /** What was found wrong; all should stay empty. */
@@ -157,14 +164,45 @@ final class KillTrials {
         listener.start();
         child.getOutputStream().write('g');
         child.getOutputStream().flush();
-        if (!begun.await(60, TimeUnit.SECONDS)) {
-            throw new IllegalStateException("no answer: " + Files.readString(work.resolve("child-errors")));
-        }
+        awaitAnswer(child, begun);
         child.waitFor(50 + random.nextInt(350), TimeUnit.MILLISECONDS);
         // through the handle: Process.destroyForcibly would close the pipe with answers still in it
         child.toHandle().destroyForcibly();
         child.waitFor();
         listener.join();
+    }
+
+    /** Waits for the first answer; where none comes, says whether the machine had no time for the child or the child hangs. */
+    private void awaitAnswer(Process child, CountDownLatch begun) throws IOException, InterruptedException {
+        for (int minute = 1; !begun.await(60, TimeUnit.SECONDS); minute++) {
+            Duration used = child.info().totalCpuDuration().orElse(Duration.ZERO);
+            double load = ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage();
+            boolean starved = load > Runtime.getRuntime().availableProcessors() && used.compareTo(HARD_WORK) < 0;
+            if (!child.isAlive() || !starved || minute == PATIENCE_MINUTES) {
+                throw new IllegalStateException("no answer in %d min of a child that %s and used %s of a core; load %.1f%n%s%n%s"
+                        .formatted(
+                                minute,
+                                child.isAlive() ? "lives" : "ended",
+                                used,
+                                load,
+                                Files.readString(work.resolve("child-errors")),
+                                stacks(child)));
+            }
+        }
+    }
+
+    /** What the child's threads are doing. */
+    private String stacks(Process child) throws IOException, InterruptedException {
+        Path said = work.resolve("child-stacks");
+        new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "jcmd").toString(),
+                        String.valueOf(child.pid()),
+                        "Thread.print")
+                .redirectErrorStream(true)
+                .redirectOutput(said.toFile())
+                .start()
+                .waitFor(60, TimeUnit.SECONDS);
+        return Files.readString(said);
     }
 
     private void listen(Process child, CountDownLatch begun) {
