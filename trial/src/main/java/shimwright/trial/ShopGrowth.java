@@ -130,7 +130,7 @@ public final class ShopGrowth {
                 Path target = to.resolve(from.relativize(path).toString());
                 if (Files.isDirectory(path)) {
                     Files.createDirectories(target);
-                } else if (!path.getParent().equals(from)) {
+                } else if (!from.equals(path.getParent())) {
                     Files.copy(path, target);
                 }
             }

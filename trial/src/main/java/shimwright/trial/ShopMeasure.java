@@ -120,7 +120,7 @@ public final class ShopMeasure {
 
     private int ask(String address, String body) throws IOException, InterruptedException {
         HttpRequest.Builder request =
-                HttpRequest.newBuilder(URI.create(address)).timeout(Duration.ofSeconds(120));
+                HttpRequest.newBuilder(URI.create(address)).timeout(Duration.ofMinutes(2));
         if (!body.isEmpty()) {
             request.header("Content-Type", "application/x-www-form-urlencoded")
                     .POST(HttpRequest.BodyPublishers.ofString(body));
@@ -179,6 +179,7 @@ public final class ShopMeasure {
     }
 
     /** Many benches at once, each on its job, beside a bare server that is asked at the same times. */
+    @SuppressWarnings("FutureReturnValueIgnored") // what fails is counted where it is timed
     private void load(Path data, int benches, double aSecond, int seconds) throws IOException, InterruptedException {
         try (Program program = serving(data);
                 Program bare = program(List.of(ShopMeasure.class.getName(), "bare"))) {

@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.locks.LockSupport;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import shimwright.bench.Main;
@@ -89,7 +90,7 @@ public final class SurpriseCost {
     /** Waits until no better plan is looked for. */
     private static void settled(String shop) throws IOException, InterruptedException {
         while (get(shop + JOB + "/plan").contains("data-again")) {
-            Thread.yield();
+            LockSupport.parkNanos(1_000_000);
         }
     }
 

@@ -98,7 +98,7 @@ class EveryFunctionIsAskedTest {
                 .filter(EveryFunctionIsAskedTest::isWritten)
                 .filter(method -> related(method.getOwner())
                         .noneMatch(type -> asked.contains(key(type, method.getName()))
-                                || !isOurs(type) && declares(type, method.getName())))
+                                || (!isOurs(type) && declares(type, method.getName()))))
                 .map(method -> method.getOwner().getName().substring("shimwright.".length()) + "." + method.getName())
                 .collect(Collectors.toCollection(TreeSet::new));
     }
@@ -120,7 +120,7 @@ class EveryFunctionIsAskedTest {
         JavaClass owner = method.getOwner();
         boolean made = method.getModifiers().contains(JavaModifier.SYNTHETIC)
                 || method.getModifiers().contains(JavaModifier.BRIDGE)
-                || owner.isEnum() && Set.of("values", "valueOf").contains(method.getName());
+                || (owner.isEnum() && Set.of("values", "valueOf").contains(method.getName()));
         boolean component = owner.isRecord()
                 && method.getRawParameterTypes().isEmpty()
                 && owner.tryGetField(method.getName()).isPresent();
