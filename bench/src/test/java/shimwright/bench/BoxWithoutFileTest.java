@@ -117,80 +117,19 @@ class BoxWithoutFileTest {
         assertThat(wrong.statusCode()).isEqualTo(422);
         assertThat(Jsoup.parse(wrong.body()).select(".faults li").size()).isGreaterThan(6);
         assertThat(Jsoup.parse(wrong.body()).select("input[name=lower]").val()).isEqualTo("0.05");
-        String after = lacking.select("select[name=after] option").stream()
-                .filter(option -> option.text().contains("input shaft with its fixed gears, built up"))
-                .findFirst()
-                .orElseThrow()
-                .val();
-        assertThat(bench.post(
-                                here + "/clearance",
-                                "job",
-                                job,
-                                "name",
-                                "input end play",
-                                "sense",
-                                "END_PLAY",
-                                "lower",
-                                "0.05",
-                                "upper",
-                                "0.15",
-                                "origin",
-                                "guess",
-                                "gauge",
-                                "dial indicator 0.01 mm",
-                                "where",
-                                "under the retainer",
-                                "acts",
-                                "closes",
-                                "inner",
-                                "44",
-                                "outer",
-                                "52",
-                                "thinnest",
-                                "0.2",
-                                "thickest",
-                                "1",
-                                "after",
-                                after,
-                                "entry",
-                                "fact-clearance-1")
-                        .body())
-                .contains("Kept: input end play. The job stands on the changed file");
-        assertThat(bench.post(here + "/weigh", "job", job, "mass", "38", "entry", "fact-mass-1")
-                        .statusCode())
-                .isEqualTo(200);
-        assertThat(bench.post(
-                                here + "/fill",
-                                "job",
-                                job,
-                                "spec",
-                                "GL-4",
-                                "volume",
-                                "1.8",
-                                "level",
-                                "plug",
-                                "entry",
-                                "fact-oil-1")
-                        .statusCode())
-                .isEqualTo(200);
-        assertThat(bench.post(
-                                here + "/item",
-                                "job",
-                                job,
-                                "id",
-                                "input_front_bearing",
-                                "name",
-                                "input front bearing",
-                                "part",
-                                "6206-2RS",
-                                "entry",
-                                "fact-item-1")
-                        .statusCode())
-                .isEqualTo(200);
+        assertThat(clearance(here, job, lacking)).contains("Kept: input end play. The job stands on the changed file");
+        for (String[] fact : List.of(
+                new String[] {"/weigh", "mass", "38"},
+                new String[] {"/fill", "spec", "GL-4", "volume", "1.8", "level", "plug"},
+                new String[] {"/item", "id", "input_front_bearing", "name", "input front bearing", "part", "6206-2RS"},
+                new String[] {"/remove", "id", "magnet"})) {
+            List<String> fields = new ArrayList<>(List.of("job", job, "entry", "fact-of" + fact[0].replace('/', '-')));
+            fields.addAll(List.of(fact).subList(1, fact.length));
+            assertThat(bench.post(here + fact[0], fields.toArray(String[]::new)).statusCode())
+                    .as(fact[0])
+                    .isEqualTo(200);
+        }
         assertThat(bench.page(here + "?item=input_front_bearing").text()).contains("6206: what the stamp says.");
-        assertThat(bench.post(here + "/remove", "job", job, "id", "magnet", "entry", "fact-gone-1")
-                        .statusCode())
-                .isEqualTo(200);
         assertThat(bench.page(here).select(".gaps").text()).doesNotContain("weighs", "No clearance", "which oil");
         assertThat(bench.page("/job/" + job + "/strip").select("input[value=magnet]"))
                 .isEmpty();
@@ -199,6 +138,21 @@ class BoxWithoutFileTest {
                 .contains("input end play", "Limits: guess", "Nobody stands behind these limits");
         assertThat(bench.page("/job/" + job + "/record").text())
                 .contains("at the bench it was found: input end play", "1.80 L GL-4", "limits are a guess");
+    }
+
+    /** A clearance with limits that are a guess, read after the input shaft went in. */
+    private static String clearance(String here, String job, Document page) {
+        String after = page.select("select[name=after] option").stream()
+                .filter(option -> option.text().contains("input shaft with its fixed gears, built up"))
+                .findFirst()
+                .orElseThrow()
+                .val();
+        String[] fields = ("job=" + job
+                        + "&entry=fact-clearance-1&name=input end play&sense=END_PLAY&lower=0.05&upper=0.15"
+                        + "&origin=guess&gauge=dial indicator 0.01 mm&where=under the retainer&acts=closes&inner=44&outer=52"
+                        + "&thinnest=0.2&thickest=1&after=" + after)
+                .split("[&=]");
+        return bench.post(here + "/clearance", fields).body();
     }
 
     @Test

@@ -26,99 +26,6 @@ class HostileRequestsTest {
     private static final int COUNT = Integer.getInteger("shimwright.hostile", 400);
     private static final long SEED = Long.getLong("shimwright.hostile.seed", 20261129L);
     private static final long SECOND = 1_000_000_000;
-    private static final List<String> TEXTS = List.of(
-            "",
-            " ",
-            "0",
-            "-1",
-            "1e308",
-            "NaN",
-            "0.25",
-            "12.6 thou",
-            "0,24",
-            "±",
-            "a",
-            "E02",
-            "c",
-            "trial",
-            "H30",
-            "d52-10",
-            "job-v-0093",
-            "shop",
-            "..",
-            "%",
-            "%00",
-            "\u0000",
-            "\u000b",
-            "\u001d",
-            "\u202e",
-            "\ufffe",
-            "\ud83d\ude00",
-            "Ж-12",
-            "<script>alert(1)</script>",
-            "'; drop table entries; --",
-            "${7*7}",
-            "{{7*7}}",
-            "../../etc/passwd",
-            "\\\\host\\share",
-            "a\r\nX-Evil: 1",
-            "[1,2",
-            "{\"a\":1}",
-            "\"",
-            "a\"b",
-            "1;2;3",
-            "1\n2\n3",
-            "true",
-            "null",
-            "9999999999999999999999",
-            "2026-02-30",
-            "-P1D",
-            "1/0",
-            "0x10",
-            "١٢٣",
-            "e\u0301",
-            "\t\t",
-            "on",
-            "good",
-            "REUSE",
-            "A",
-            "B");
-    private static final List<String> METHODS = List.of(
-            "GET",
-            "GET",
-            "GET",
-            "POST",
-            "POST",
-            "POST",
-            "POST",
-            "HEAD",
-            "PUT",
-            "DELETE",
-            "PATCH",
-            "OPTIONS",
-            "TRACE",
-            "CONNECT",
-            "BREW",
-            "get",
-            "P\u00d6ST",
-            "");
-    private static final List<String> TYPES = List.of(
-            "application/x-www-form-urlencoded",
-            "application/x-www-form-urlencoded",
-            "application/x-www-form-urlencoded; charset=utf-8",
-            "application/x-www-form-urlencoded; charset=utf-7",
-            "multipart/form-data; boundary=e",
-            "multipart/form-data; boundary=e",
-            "multipart/form-data",
-            "multipart/form-data; boundary=\"" + "b".repeat(300) + "\"",
-            "application/json",
-            "text/csv",
-            "text/plain",
-            "application/xml",
-            "x",
-            "",
-            "application/json; charset=\u00e9",
-            "multipart/mixed; boundary=e");
 
     @SuppressWarnings("NullAway") // before all
     private static DemoBench bench;
@@ -147,7 +54,7 @@ class HostileRequestsTest {
     /** Reads from the pages which forms there are and what may stand in them, so that posts get past the first look. */
     private static void learn() {
         fields = new TreeMap<>();
-        Set<String> seen = new LinkedHashSet<>(TEXTS);
+        Set<String> seen = new LinkedHashSet<>(HostileTexts.TEXTS);
         List<String> pages = new ArrayList<>(List.of("/", "/drawer", "/new"));
         for (String tab : List.of(
                 "strip", "inspect", "orders", "build", "clearances", "record", "plan", "clearance/c", "clearance/a")) {
@@ -257,12 +164,12 @@ class HostileRequestsTest {
         if (random.nextInt(60) == 0) {
             return noise(400);
         }
-        String method = one(METHODS);
+        String method = one(HostileTexts.METHODS);
         boolean form = method.equals("POST") && random.nextInt(3) > 0;
         List<String> actions = List.copyOf(fields.keySet());
         String action = form ? one(actions) : one(routes);
         byte[] body = method.equals("GET") || (method.equals("HEAD") && !rarely()) ? new byte[0] : null;
-        String type = form && !rarely() ? one(TYPES.subList(0, 6)) : one(TYPES);
+        String type = form && !rarely() ? one(HostileTexts.TYPES.subList(0, 6)) : one(HostileTexts.TYPES);
         Set<String> names = fields.getOrDefault(action, Set.of("step", "text", "entry"));
         byte[] content = body != null ? body : rarely() ? noise(3_000) : body(type, names, number);
         StringBuilder head = new StringBuilder(method)

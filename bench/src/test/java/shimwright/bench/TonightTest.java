@@ -3,6 +3,7 @@ package shimwright.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Objects;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
@@ -26,7 +27,7 @@ class TonightTest {
 
     private static Element tonight(String asked) {
         Document page = bench.page(PLAN + asked);
-        return page.selectFirst("#tonight");
+        return Objects.requireNonNull(page.selectFirst("#tonight"));
     }
 
     private static List<String> steps(Element tonight) {

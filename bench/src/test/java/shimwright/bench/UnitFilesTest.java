@@ -10,21 +10,27 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import shimwright.rebuild.unit.file.UnitFiles;
 
 /** How a unit file comes on to the shelf without anybody looking into the data folder, in a shop that has only the example. */
 class UnitFilesTest {
     private static final String EXAMPLE = "hollinbridge-hb5";
 
-    @TempDir
-    static Path folder;
+    private static final Path FOLDER = folder();
+
+    private static Path folder() {
+        try {
+            return Files.createTempDirectory("shimwright-units-");
+        } catch (IOException broken) {
+            throw new java.io.UncheckedIOException(broken);
+        }
+    }
 
     private static DemoBench bench;
 
     @BeforeAll
     static void start() {
-        bench = DemoBench.at(folder);
+        bench = DemoBench.at(FOLDER);
     }
 
     @AfterAll
@@ -33,8 +39,9 @@ class UnitFilesTest {
     }
 
     private static List<String> kept() throws IOException {
-        try (Stream<Path> files = Files.list(folder.resolve("documents"))) {
-            return files.map(file -> {
+        try (Stream<Path> files = Files.walk(FOLDER.resolve("documents"))) {
+            return files.filter(Files::isRegularFile)
+                    .map(file -> {
                         try {
                             return Files.readString(file);
                         } catch (IOException broken) {
@@ -78,7 +85,7 @@ class UnitFilesTest {
         assertThat(bench.get("/new/" + EXAMPLE).statusCode()).isEqualTo(404);
         assertThat(bench.post("/units/shipped", "name", EXAMPLE + ".yaml").statusCode())
                 .isEqualTo(200);
-        assertThat(folder.resolve("units").resolve(EXAMPLE + ".yaml")).exists();
+        assertThat(FOLDER.resolve("units").resolve(EXAMPLE + ".yaml")).exists();
         assertThat(bench.get("/new/" + EXAMPLE).statusCode()).isEqualTo(200);
         assertThat(bench.page("/new").select("a.job")).hasSizeGreaterThanOrEqualTo(2);
         assertThat(bench.post("/units/shipped", "name", "../shimwright.db").statusCode())

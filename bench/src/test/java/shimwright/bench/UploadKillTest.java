@@ -134,7 +134,7 @@ class UploadKillTest {
             body.write(("--e\r\nContent-Disposition: form-data; name=\"" + pair[0] + "\"\r\n\r\n" + pair[1] + "\r\n")
                     .getBytes(StandardCharsets.US_ASCII));
         }
-        body.write(("--e\r\nContent-Disposition: form-data; name=\"picture\"; filename=\"a.png\"\r\n\r\n")
+        body.write("--e\r\nContent-Disposition: form-data; name=\"picture\"; filename=\"a.png\"\r\n\r\n"
                 .getBytes(StandardCharsets.US_ASCII));
         body.write(picture);
         body.write("\r\n--e--\r\n".getBytes(StandardCharsets.US_ASCII));

@@ -163,6 +163,7 @@ public final class PlanCache {
         return new Shown(plan, onward.isPresent());
     }
 
+    @SuppressWarnings("ReferenceEquality") // the very plan that was shown, not one that looks like it
     private void improve(String job, Laid from) {
         if (laid.get(job) == from) {
             SearchObserver watch = new SearchObserver(() -> laid.get(job) != from, progress -> {});

@@ -179,14 +179,15 @@ final class KillTrials {
             double load = ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage();
             boolean starved = load > Runtime.getRuntime().availableProcessors() && used.compareTo(HARD_WORK) < 0;
             if (!child.isAlive() || !starved || minute == PATIENCE_MINUTES) {
-                throw new IllegalStateException("no answer in %d min of a child that %s and used %s of a core; load %.1f%n%s%n%s"
-                        .formatted(
-                                minute,
-                                child.isAlive() ? "lives" : "ended",
-                                used,
-                                load,
-                                Files.readString(work.resolve("child-errors")),
-                                stacks(child)));
+                throw new IllegalStateException(
+                        "no answer in %d min of a child that %s and used %s of a core; load %.1f%n%s%n%s"
+                                .formatted(
+                                        minute,
+                                        child.isAlive() ? "lives" : "ended",
+                                        used,
+                                        load,
+                                        Files.readString(work.resolve("child-errors")),
+                                        stacks(child)));
             }
         }
     }

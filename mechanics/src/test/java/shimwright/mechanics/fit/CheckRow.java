@@ -36,6 +36,11 @@ record CheckRow(
                 row.get("source"));
     }
 
+    /** The same row with other inputs. */
+    CheckRow with(Map<String, String> others) {
+        return new CheckRow(id, quantity, others, expected, unit, tolerance, source);
+    }
+
     boolean has(String key) {
         return inputs.containsKey(key);
     }

@@ -35,6 +35,10 @@ class MetrologyChecksTest {
 
     @TestFactory
     Stream<DynamicTest> measuringAndDeciding() {
+        return checks().tests();
+    }
+
+    static PublishedChecks checks() {
         PublishedChecks checks = PublishedChecks.of("metrology");
         typeAAndB(checks);
         endGauge(checks);
@@ -47,8 +51,7 @@ class MetrologyChecksTest {
         StatisticsBindings.loops(checks);
         StatisticsBindings.charts(checks);
         StatisticsBindings.lives(checks);
-        return checks.listed("LRN-03", "its data stand in a row LRN-01 that the file does not hold")
-                .tests();
+        return checks.listed("LRN-03", "its data stand in a row LRN-01 that the file does not hold");
     }
 
     private static void typeAAndB(PublishedChecks checks) {

@@ -9,6 +9,8 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
@@ -26,6 +28,11 @@ import org.junit.jupiter.api.DynamicTest;
 public final class PublishedChecks {
     /** One row of a file of published values. */
     public record Row(String id, String quantity, String inputs, double expected, double tolerance, String source) {
+        /** The same row with other inputs. */
+        Row with(String others) {
+            return new Row(id, quantity, others, expected, tolerance, source);
+        }
+
         /** The number behind {@code name=}. */
         public double number(String name) {
             Matcher matcher = Pattern.compile("(?:^|[;,] ?)" + Pattern.quote(name) + "=([-+0-9.eE]+)")
@@ -104,6 +111,21 @@ public final class PublishedChecks {
         }
         listed.put(id, reason);
         return this;
+    }
+
+    /** The bound rows as they are asked, each with its inputs as one text. */
+    List<TypedRow> typed() {
+        List<TypedRow> typed = new ArrayList<>();
+        bindings.forEach((id, ours) -> {
+            Row row = Objects.requireNonNull(rows.get(id));
+            typed.add(new TypedRow(
+                    id,
+                    row.inputs() + " " + row.quantity(),
+                    String.valueOf(row.expected()),
+                    Map.of("inputs", row.inputs()),
+                    given -> OptionalDouble.of(ours.applyAsDouble(row.with(given.getOrDefault("inputs", ""))))));
+        });
+        return typed;
     }
 
     /** One test per bound row, and one that every row is accounted for. */

@@ -34,6 +34,9 @@ public record TypedRow(
 
     /** Whether the answer was typed. */
     public boolean circular() {
+        if (given.values().stream().noneMatch(this::suspect)) {
+            return false;
+        }
         OptionalDouble base = answer.apply(given);
         if (base.isEmpty() || base.getAsDouble() == 0) {
             return false;
@@ -52,6 +55,19 @@ public record TypedRow(
                 || (moving.size() == 1
                         && near(moving.get(0).power(), 1)
                         && near(moving.get(0).value() / base.getAsDouble(), 1));
+    }
+
+    /** Whether a text holds a number that could be the answer or made from it; only then is the sheet asked again. */
+    private boolean suspect(String text) {
+        if (!NUMBER.matcher(expected.replaceFirst("^-", "")).matches()) {
+            return true;
+        }
+        double printedAnswer = Math.abs(Double.parseDouble(expected));
+        return NUMBER.matcher(text)
+                .results()
+                .mapToDouble(number -> Double.parseDouble(number.group()))
+                .anyMatch(value -> Math.abs(value - printedAnswer) <= 0.05 * printedAnswer
+                        || (!isPrinted(value) && madeFromTheAnswer(value)));
     }
 
     private Typed typed(String key, String text, Matcher at, double base) {

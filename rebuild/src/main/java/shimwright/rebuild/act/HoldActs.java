@@ -88,9 +88,8 @@ public final class HoldActs {
         private Outcome<Entry.CheckRead> measured(Workbench bench, Check of, ActContext around) {
             Kind kind = of.kind().quantity();
             return TypedReadings.parse(values, kind, of.bareUnit(), of.what())
-                    .map(read -> TypedReadings.read(read, gauge, of.gauge(), around)
-                            .after(bench.job(), of)
-                            .confirmedBecause(confirmed))
+                    .flatMap(read -> TypedReadings.read(read, gauge, of.gauge(), around))
+                    .map(read -> read.after(bench.job(), of).confirmedBecause(confirmed))
                     .flatMap(read -> Checks.judge(of, read, around.units())
                             .map(judged -> new Entry.CheckRead(
                                     step,

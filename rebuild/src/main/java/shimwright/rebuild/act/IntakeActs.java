@@ -158,8 +158,8 @@ public final class IntakeActs {
             Kind kind = wear.kind().quantity();
             String place = wear.id() + " " + wear.what();
             return TypedReadings.parse(values, kind, wear.bareUnit(), place)
-                    .map(read -> TypedReadings.read(read, gauge, wear.gauge(), around)
-                            .confirmedBecause(confirmed))
+                    .flatMap(read -> TypedReadings.read(read, gauge, wear.gauge(), around))
+                    .map(read -> read.confirmedBecause(confirmed))
                     .flatMap(read -> WearJudgement.of(wear, read, around.units())
                             .map(judged -> new Entry.Found(
                                     wear.id(),

@@ -2,6 +2,7 @@ package shimwright.rebuild.act;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
@@ -53,14 +54,21 @@ public final class TypedReadings {
         return Outcome.all(values);
     }
 
-    /** Readings with the gauge that was in the hand, or the one that the file names, where the shop has it. */
-    static GaugeReadings read(List<Double> values, String gauge, String usual, ActContext around) {
+    /**
+     * Readings with the gauge that was in the hand, or the one that the file names, where the shop has it.
+     *
+     * @return refused with a gauge typed that the shop has not, or not any more: its uncertainty would count as none
+     */
+    static Outcome<GaugeReadings> read(List<Double> values, String gauge, String usual, ActContext around) {
         GaugeReadings readings = GaugeReadings.of(values);
-        return around.floor()
+        Optional<GaugeReadings> with = around.floor()
                 .shop()
-                .gauge(gauge.isBlank() ? usual : gauge)
-                .map(used -> readings.with(GaugeError.of(used)))
-                .orElse(readings);
+                .inUse(gauge.isBlank() ? usual : gauge)
+                .map(used -> readings.with(GaugeError.of(used)));
+        return with.isEmpty() && !gauge.isBlank()
+                ? Outcome.refused(new Refusal(
+                        "gauge", "gauge " + gauge, "this shop has no such gauge in use", "Look at the list of gauges"))
+                : Outcome.ok(with.orElse(readings));
     }
 
     /** What was said beside a reading, and why an unlikely size is right. */

@@ -29,9 +29,12 @@ public final class Reopened {
     /**
      * Why an acceptance no longer stands.
      *
-     * @return empty where it stands
+     * @return empty where it stands, also where the unit has no such clearance any more since the job moved to another file
      */
     public static Optional<String> since(Job job, Unit unit, String clearance, Said<Entry.ClearanceAccepted> accepted) {
+        if (unit.type().clearances().stream().noneMatch(c -> c.id().equals(clearance))) {
+            return Optional.empty();
+        }
         Stream<Change> etched = etched(job, unit, clearance).stream();
         return Stream.concat(last(job, unit, clearance, accepted.what().phase()).stream(), etched)
                 .filter(change -> change.number() > accepted.number())

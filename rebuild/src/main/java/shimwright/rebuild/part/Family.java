@@ -1,6 +1,7 @@
 package shimwright.rebuild.part;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -142,7 +143,11 @@ public enum Family {
     private final String words;
     private final String table;
     private final Pattern spoken;
+
+    @SuppressWarnings("ImmutableEnumChecker") // made once and handed out unmodifiable, in the order of the words
     private final Map<String, String> sizes;
+
+    @SuppressWarnings("ImmutableEnumChecker") // lists that nobody can change
     private final List<List<String>> measured;
 
     Family(String words, String table, String spoken, String sizes, String measured) {
@@ -154,7 +159,7 @@ public enum Family {
             String[] pair = size.strip().split(":", 2);
             named.put(pair[0], pair[1]);
         }
-        this.sizes = named;
+        this.sizes = Collections.unmodifiableMap(named);
         this.measured = Arrays.stream(measured.split("\\|"))
                 .map(way -> List.of(way.split(" ")))
                 .toList();
@@ -195,7 +200,10 @@ public enum Family {
 
     /** True for bearings, whose stamps carry letters behind the number. */
     boolean isBearing() {
-        return ordinal() <= THRUST_BALL.ordinal();
+        return switch (this) {
+            case DEEP_GROOVE, ANGULAR_CONTACT, CYLINDRICAL_ROLLER, TAPERED, NEEDLE, THRUST_NEEDLE, THRUST_BALL -> true;
+            default -> false;
+        };
     }
 
     private static final class Words {

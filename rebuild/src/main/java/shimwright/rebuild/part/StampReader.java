@@ -101,18 +101,19 @@ final class StampReader {
         Map<Family, Integer> length = new LinkedHashMap<>();
         for (Known one : known) {
             Family family = one.part().family();
-            if ((said.isEmpty() ? one.way().alone() : said.contains(family))) {
-                read(spaced, one).ifPresent(remarks -> {
-                    int size = one.way().text().length();
-                    if (size > length.getOrDefault(family, 0)) {
-                        longest.put(family, new ArrayList<>());
-                        length.put(family, size);
-                    }
-                    if (size == length.getOrDefault(family, 0)) {
-                        longest.get(family).add(new Match(one.part(), Match.Certainty.STAMPED, remarks));
-                    }
-                });
+            int size = one.way().text().length();
+            if (size < length.getOrDefault(family, 0)
+                    || !(said.isEmpty() ? one.way().alone() : said.contains(family))) {
+                continue;
             }
+            read(spaced, one).ifPresent(remarks -> {
+                if (size > length.getOrDefault(family, 0)) {
+                    longest.put(family, new ArrayList<>());
+                    length.put(family, size);
+                }
+                longest.computeIfAbsent(family, none -> new ArrayList<>())
+                        .add(new Match(one.part(), Match.Certainty.STAMPED, remarks));
+            });
         }
         List<Match> all =
                 longest.values().stream().flatMap(List::stream).distinct().toList();
@@ -142,12 +143,9 @@ final class StampReader {
         boolean apart = typed.apart().contains(way.text().length());
         boolean digit = Character.isDigit(rest.charAt(0)) || rest.charAt(0) == '.' || rest.charAt(0) == '/';
         boolean sized = rest.matches("X[0-9.].*");
-        if (sized && !family.hasLength() && family != Family.SHIM_RING
-                || !sized
-                        && digit
-                        && !apart
-                        && !(family.isBearing()
-                                && SEAL_OF_A_BEARING.matcher(rest).matches())) {
+        boolean seal = family.isBearing() && SEAL_OF_A_BEARING.matcher(rest).matches();
+        boolean other = sized ? !family.hasLength() && family != Family.SHIM_RING : digit && !apart && !seal;
+        if (other) {
             return Optional.empty();
         }
         remarks.addAll(Suffixes.of(family, typed.from(way.text().length())));
@@ -161,7 +159,8 @@ final class StampReader {
             return List.of();
         }
         StringBuilder pattern = new StringBuilder();
-        for (char c : compact.toCharArray()) {
+        for (int i = 0; i < compact.length(); i++) {
+            char c = compact.charAt(i);
             pattern.append(c == '?' ? "." : Pattern.quote(String.valueOf(c)));
         }
         Pattern fits = Pattern.compile(pattern.toString());
@@ -209,7 +208,8 @@ final class StampReader {
         static Spaced of(String typed) {
             StringBuilder text = new StringBuilder();
             Set<Integer> apart = new HashSet<>();
-            for (char c : typed.toCharArray()) {
+            for (int i = 0; i < typed.length(); i++) {
+                char c = typed.charAt(i);
                 if (c == ' ' || c == '-') {
                     apart.add(text.length());
                 } else {

@@ -3,24 +3,40 @@ package shimwright.rebuild.plan;
 /**
  * What the rebuilder weighs against minutes at the bench; waiting in itself costs nothing.
  *
+ * <p>A day has one evening at the bench: what is done an evening's length later is done a day later.
+ *
  * @param daySooner seconds at the bench that it may take more where the job is finished a day sooner, 0 to 86,400
+ * @param evening seconds at the bench on a usual day, above 0 to 86,400
  */
-public record Weights(double daySooner) {
+public record Weights(double daySooner, double evening) {
     private static final double DAY = 86_400;
+    private static final double USUAL = 600;
+    private static final double USUAL_EVENING = 3 * 3600;
 
     public Weights {
         if (!(daySooner >= 0 && daySooner <= DAY)) {
             throw new IllegalArgumentException("a day sooner is worth " + daySooner + " s");
         }
+        if (!(evening > 0 && evening <= DAY)) {
+            throw new IllegalArgumentException("an evening of " + evening + " s");
+        }
     }
 
-    /** Ten minutes for a day, where the rebuilder has not said: own choice. */
+    /** With evenings of three hours, as a shop has them that has not said. */
+    public Weights(double daySooner) {
+        this(daySooner, USUAL_EVENING);
+    }
+
+    /**
+     * Where the rebuilder has not said, a day sooner is worth ten minutes at the bench: with nothing at all an order that waits for a
+     * delivery before anything else would be as good as one that does the rest meanwhile.
+     */
     public static Weights usual() {
-        return new Weights(600);
+        return new Weights(USUAL);
     }
 
-    /** What a second later counts for, in seconds at the bench, in whole thousandths as the search reckons. */
+    /** What a second later counts for, in seconds at the bench, in whole thousandths as the search reckons, 1 at most. */
     double later() {
-        return Math.round(daySooner / DAY * 1000) / 1000.0;
+        return Math.min(1, Math.round(daySooner / evening * 1000) / 1000.0);
     }
 }

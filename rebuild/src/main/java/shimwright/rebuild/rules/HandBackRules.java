@@ -12,6 +12,7 @@ import shimwright.rebuild.rules.HoldPoints.CheckStanding;
 import shimwright.rebuild.rules.HoldPoints.Standing;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
+import shimwright.rebuild.unit.model.UnitType.WorkedOut;
 import shimwright.rebuild.workbench.Workbench;
 
 /** What forbids the hand-back, and what may still be kept after it. */
@@ -82,7 +83,8 @@ final class HandBackRules {
             boolean said = refusals.stream()
                     .anyMatch(r ->
                             r.place().equals("clearance " + standing.check().clearance()));
-            if (open && !said) {
+            // that all are signed is what is asked here, one by one
+            if (open && !said && standing.check().workedOut() != WorkedOut.HOLD_POINTS) {
                 refusals.add(Refusal.at(
                         "hold point " + step.hold() + " at step " + step.id(),
                         "it does not stand any more: " + standing.check().what(),

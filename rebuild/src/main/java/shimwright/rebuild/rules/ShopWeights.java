@@ -2,7 +2,9 @@ package shimwright.rebuild.rules;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import shimwright.rebuild.plan.Weights;
 
 /** What the shop says that a plan weighs beside minutes at the bench. */
@@ -17,9 +19,20 @@ public final class ShopWeights {
 
     /** As the shop has said; the usual weights where it has not. */
     public static Weights of(Map<String, String> facts) {
-        return minutes(facts.getOrDefault(DAY_SOONER, ""))
-                .map(day -> new Weights(60 * day))
-                .orElse(Weights.usual());
+        Weights usual = Weights.usual();
+        double sooner =
+                minutes(facts.getOrDefault(DAY_SOONER, "")).map(day -> 60 * day).orElse(usual.daySooner());
+        return new Weights(sooner, evening(facts).orElse(usual.evening()));
+    }
+
+    /** The mean of the hours at the bench on the days that have any, s. */
+    private static OptionalDouble evening(Map<String, String> facts) {
+        return Stream.of(facts.getOrDefault("evening", "").strip().split("[\\s,;]+"))
+                .filter(hours -> NUMBER.matcher(hours).matches())
+                .mapToDouble(Double::parseDouble)
+                .filter(hours -> hours > 0 && hours <= 24)
+                .map(hours -> 3600 * hours)
+                .average();
     }
 
     /** True where the shop has said what a day sooner is worth. */

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -202,7 +203,8 @@ final class WrongTaps {
             return Optional.empty();
         }
         if (job.closed() && !remark(entry.body())) {
-            return Optional.of(new IntakeActs.Strike(job.handedBack().id(), WHY));
+            return Optional.of(new IntakeActs.Strike(
+                    Objects.requireNonNull(job.handedBack()).id(), WHY));
         }
         if (entry.body() instanceof Entry.StepDone e) {
             return stillDone(job, e.step(), id) ? Optional.of(undo(bench, e.step())) : Optional.empty();

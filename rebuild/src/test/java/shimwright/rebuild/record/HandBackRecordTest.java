@@ -181,7 +181,7 @@ class HandBackRecordTest {
     @Test
     void everyConsumableIsThereWithItsSteps() {
         Map<String, String> used = RECORD.consumables();
-        assertThat(used.get(BENCH.unit().consumable("AN").name())).isEqualTo("R02, B02");
+        assertThat(used.get(BENCH.unit().consumable("AN").name())).isEqualTo("R02, R03, B02");
         assertThat(used.keySet())
                 .contains(java.util.stream.Stream.of("AN", "RTV", "TL", "TS", "GR", "OI", "MC", "FR")
                         .map(id -> BENCH.unit().consumable(id).name())

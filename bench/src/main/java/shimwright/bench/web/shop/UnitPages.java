@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import shimwright.bench.desk.Desk;
@@ -202,7 +203,7 @@ public final class UnitPages {
     }
 
     private Outcome<Desk.Done> moved(Context ctx, Form form, String job, String type, UnitEdit edit) {
-        PinnedUnit now = desk.shelf().units().get(type);
+        PinnedUnit now = Objects.requireNonNull(desk.shelf().units().get(type), "it was laid there a moment ago");
         return desk.bench(job)
                 .map(bench -> desk.act(
                         job,

@@ -201,7 +201,7 @@ public final class Blocking {
         Optional<Shaft> around = bodies.around(moving);
         boolean leftBehind = around.isPresent() && !with(moving, around.get());
         if (leftBehind
-                && !bodies.rings().get(moving).stream()
+                && !bodies.rings().getOrDefault(moving, List.of()).stream()
                         .allMatch(ring -> RoundBodies.leaves(around.get(), ring, fromHighEnd))) {
             return false;
         }

@@ -8,12 +8,13 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What the rest of a plan costs at least: the larger of unavoidable set-ups, and, for every
- * wait, the time up to its beginning, the wait and all that follows it, less the work. Set-ups are counted by chains of tasks
- * and, where it says more about the problem as a whole, by assignment.
+ * wait, the time up to its beginning, the wait and all that follows it, less the work. Tools are counted by chains of tasks, turning
+ * and walking exactly where they count alone; where it says more about the problem as a whole, all by assignment.
  */
 final class LowerBound {
     private final CompiledProblem c;
     private final SetUpBound tables;
+    private final StandBound stands;
     private final @Nullable Assignment assignment;
     private final List<Wait> waits = new ArrayList<>();
 
@@ -28,6 +29,7 @@ final class LowerBound {
     LowerBound(CompiledProblem c) {
         this.c = c;
         this.tables = new SetUpBound(c, c.all);
+        this.stands = new StandBound(c, tables);
         StateCursor start = new StateCursor(c);
         Assignment whole = new Assignment(c);
         this.assignment = whole.at(start) > tables.least(start) ? whole : null;
@@ -68,7 +70,8 @@ final class LowerBound {
 
     /** Cost still to come at least, counted as {@link Node#cost} counts; quickly, without the assignment. */
     long least(StateCursor at) {
-        long setUps = tables.least(at);
+        SetUpBound.Parts parts = tables.parts(at);
+        long setUps = parts.tools() + Math.max(parts.stands(), stands.least(at));
         long idle = 0;
         if (c.waiting > 0 && !waits.isEmpty()) {
             long left = left(c.all, at);

@@ -98,6 +98,24 @@ final class SetUpBound {
     }
 
     private long least(long[] done, int orientation, int place, int kit) {
+        Parts parts = parts(done, orientation, place, kit);
+        return parts.tools() + parts.stands();
+    }
+
+    /** Set-up time that is still to come at least: laying out tools, and turning and walking. */
+    record Parts(long tools, long stands) {}
+
+    /** Set-up time that is still to come at least, by part. */
+    Parts parts(StateCursor at) {
+        return parts(at.done, at.orientation, at.place, at.kit);
+    }
+
+    /** Turning and walking that are still to come at least. */
+    long stands(long[] done, int orientation, int place) {
+        return parts(done, orientation, place, -1).stands();
+    }
+
+    private Parts parts(long[] done, int orientation, int place, int kit) {
         short[] most = new short[columns];
         long turns = 0;
         for (int w = 0; w < mask.length; w++) {
@@ -111,7 +129,7 @@ final class SetUpBound {
                 }
             }
         }
-        return sum(most, turns, orientation, place);
+        return new Parts(laying(most), standing(most, turns, orientation, place));
     }
 
     /** Set-up time that all tasks of the set take at least once a task that is not of it has been done. */
@@ -141,16 +159,20 @@ final class SetUpBound {
         }
     }
 
-    private long sum(short[] most, long turns, int orientation, int place) {
+    private long laying(short[] most) {
         long sum = 0;
         for (int k = 0; k < tools; k++) {
             sum += price[k] * most[k];
         }
+        return sum;
+    }
+
+    private long standing(short[] most, long turns, int orientation, int place) {
         long walks = 0;
         for (int k = tools; k < turnFrom; k++) {
             walks += price[k] * most[k];
         }
-        sum += place == c.ready.places ? Math.max(0, walks - c.ready.walk) : walks;
+        walks = place == c.ready.places ? Math.max(0, walks - c.ready.walk) : walks;
         long entries = 0;
         long dearest = 0;
         for (int k = turnFrom; k < columns; k++) {
@@ -158,7 +180,7 @@ final class SetUpBound {
             dearest = most[k] > 0 ? Math.max(dearest, price[k]) : dearest;
         }
         entries -= orientation == c.ready.orientations ? dearest : 0;
-        return sum + Math.max(entries, turns);
+        return walks + Math.max(entries, turns);
     }
 
     /** Set-up time after a task at least, whatever went before. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.Task;
@@ -67,21 +68,22 @@ final class SetUpTimes {
         this.orientation = new int[n];
         this.place = new int[n];
         this.kit = new int[n];
-        List<Set<String>> kits = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            Task task = problem.tasks().get(i);
-            orientation[i] = turned.indexOf(task.stand());
-            place[i] = task.stand().isEmpty() ? -1 : beside.indexOf(task.stand()) + 1;
-            kit[i] = task.tools().isEmpty() ? -1 : indexOf(kits, task.tools());
-        }
-        this.startKit = indexOf(kits, problem.start().tools());
-        this.startOrientation = first.isEmpty() ? orientations : turned.indexOf(first);
-        this.startPlace = at.isEmpty() ? places : beside.indexOf(at) + 1;
         List<String> tools = setUps.tools().entrySet().stream()
                 .filter(e -> e.getValue() > 0)
                 .map(java.util.Map.Entry::getKey)
                 .sorted()
                 .toList();
+        // sets that differ in tools without a price alone are the same
+        List<Set<String>> kits = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            Task task = problem.tasks().get(i);
+            orientation[i] = turned.indexOf(task.stand());
+            place[i] = task.stand().isEmpty() ? -1 : beside.indexOf(task.stand()) + 1;
+            kit[i] = task.tools().isEmpty() ? -1 : indexOf(kits, priced(task.tools(), tools));
+        }
+        this.startKit = indexOf(kits, priced(problem.start().tools(), tools));
+        this.startOrientation = first.isEmpty() ? orientations : turned.indexOf(first);
+        this.startPlace = at.isEmpty() ? places : beside.indexOf(at) + 1;
         this.toolTime = tools.stream()
                 .mapToLong(t -> CompiledProblem.milliseconds(setUps.tools().getOrDefault(t, 0.0)))
                 .toArray();
@@ -97,6 +99,10 @@ final class SetUpTimes {
 
     static SetUpTimes of(SequencingProblem problem, CompiledProblem compiled) {
         return new SetUpTimes(problem, compiled);
+    }
+
+    private static Set<String> priced(Set<String> laidOut, List<String> tools) {
+        return tools.stream().filter(laidOut::contains).collect(Collectors.toUnmodifiableSet());
     }
 
     private static int indexOf(List<Set<String>> kits, Set<String> kit) {

@@ -139,7 +139,7 @@ public record Construction(
                         "Give 0 where it has no synchronizer, else 1 to " + MOST_CONES));
             }
         }
-        if (straight < 0 || straight > gears() || straight > 0 && layout.finalDrive()) {
+        if (straight < 0 || straight > gears() || (straight > 0 && layout.finalDrive())) {
             faults.add(Refusal.of(
                     "straight",
                     layout.finalDrive()

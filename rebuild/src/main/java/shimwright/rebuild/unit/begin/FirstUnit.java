@@ -212,7 +212,7 @@ public final class FirstUnit {
                 before = id;
             }
             if (!list.isEmpty()) {
-                ends.put(group, group.station().equals("BENCH") ? together(group, list, before) : before);
+                ends.put(group, group.station().equals("BENCH") ? together(list, before) : before);
             }
         }
     }
@@ -286,7 +286,7 @@ public final class FirstUnit {
     }
 
     /** What was built up on the bench goes into the case as one. */
-    private String together(Group group, List<Part> list, String last) {
+    private String together(List<Part> list, String last) {
         String id = last.charAt(0) + "X";
         out.append("  - id: ").append(id).append('\n');
         out.append("    todo: ").append(list.get(0).name()).append(", built up, into its place.\n");

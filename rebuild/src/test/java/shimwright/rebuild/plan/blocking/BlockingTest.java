@@ -118,10 +118,15 @@ class BlockingTest {
         String in = "installs: [input_shaft, input_gear, input_bearing, pocket, ring_4]";
         assertThat(text).contains(in);
         String late = text.replace(in, "installs: [input_shaft, input_gear, input_bearing, ring_4]")
-                .replace(
-                        "  - id: S01\n",
-                        "  - id: A03\n    todo: Pocket needles in.\n    at: FRONT\n    after: {A02: same_part}\n"
-                                + "    duration: 3 min\n    installs: [pocket]\n  - id: S01\n");
+                .replace("  - id: S01\n", """
+                          - id: A03
+                            todo: Pocket needles in.
+                            at: FRONT
+                            after: {A02: same_part}
+                            duration: 3 min
+                            installs: [pocket]
+                          - id: S01
+                        """);
         UnitFiles.Result result = UnitFiles.read("hb5.yaml", late);
         assertThat(result.problems()).isEmpty();
         assertThat(DrawingComparison.report("hb5.yaml", (UnitFiles.Good) result))

@@ -45,14 +45,16 @@ class FirstUnitTest {
         for (Layout layout : Layout.values()) {
             for (int bits = 0; bits < 1 << Housing.values().length; bits++) {
                 Set<Housing> housings = EnumSet.noneOf(Housing.class);
+                int rest = bits;
                 for (Housing housing : Housing.values()) {
-                    if ((bits >> housing.ordinal() & 1) == 1) {
+                    if (rest % 2 == 1) {
                         housings.add(housing);
                     }
+                    rest /= 2;
                 }
                 for (int gears = Construction.FEWEST; gears <= Construction.MOST; gears++) {
-                    Reverse reverse = Reverse.values()[random.nextInt(2)];
-                    Shift shift = Shift.values()[random.nextInt(3)];
+                    Reverse reverse = random.nextBoolean() ? Reverse.SLIDING : Reverse.SYNCHRONIZED;
+                    Shift shift = List.of(Shift.values()).get(random.nextInt(3));
                     List<Integer> cones = random.ints(gears, 0, 4).boxed().toList();
                     int straight = layout == Layout.IN_LINE ? random.nextInt(gears + 1) : 0;
                     int counters = layout == Layout.IN_LINE ? random.nextBoolean() ? 1 : 3 : 0;

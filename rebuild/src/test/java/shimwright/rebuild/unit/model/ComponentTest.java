@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -58,7 +59,7 @@ class ComponentTest {
                 .isThrownBy(() -> Component.make(Outer.class, new Object[] {"a", "b", 3.0, "d", 5, 6}));
     }
 
-    /** Each short accessor gives the key of its name, not a neighbour's of the same type. */
+    /** Each short accessor that there is gives the key of its name, not a neighbour's of the same type. */
     @ParameterizedTest
     @ValueSource(classes = {UnitType.class, Step.class, Clearance.class})
     void theShortAccessorsGiveTheirKeys(Class<? extends Record> type) throws ReflectiveOperationException {
@@ -69,6 +70,10 @@ class ComponentTest {
         for (Record record : records) {
             for (Component key : Component.of(type)) {
                 String name = key.path().get(key.path().size() - 1).getName();
+                if (Stream.of(type.getMethods())
+                        .noneMatch(method -> method.getName().equals(name))) {
+                    continue;
+                }
                 assertThat(type.getMethod(name).invoke(record)).as(name).isEqualTo(key.in(record));
             }
         }

@@ -81,7 +81,7 @@ class ShippedUnitSenseTest {
                         "{id: slope, what: with the second split the slope is right}\n  - id: H17",
                         "T09 is asked about the second"),
                 new Plant("holds", "40 on 40.00\"", "40 on 40.00, 25 on 25.00\"", "D02 is asked about a lip of 25"),
-                new Plant("holds", "read as they did at K03", "read as they did at D01", "F06 is held against D01"),
+                new Plant("holds", "the mean against K03", "the mean against D01", "F06 is held against D01"),
                 new Plant(
                         "fields",
                         "      - {id: right_depth, what: \"right side cup, its rim over the flange of the cover, four clocks\","
@@ -95,10 +95,11 @@ class ShippedUnitSenseTest {
                         "Y04 fits 2 rings and has 1 fields"),
                 new Plant(
                         "fields",
-                        "      - {id: tail_depth, what: \"pinion tail cup, its rim below face G, three places\", kind: length,"
-                                + " lower: 2.80 mm, upper: 3.20 mm, places: 3, spread: 0.02 mm}\n",
+                        "      - {id: tail_depth, what: \"pinion tail cup, its rim below face G, three places; the mean against"
+                                + " K03\", kind: length, lower: -0.01 mm, upper: 0.01 mm, relative_to: H08/tail_depth,"
+                                + " judged_on: mean, places: 3, spread: 0.02 mm}\n",
                         "",
-                        "K03 reads several"),
+                        "F06 reads several"),
                 new Plant(
                         "at hand",
                         "hold: H06\n    builds: [left_cover]",
