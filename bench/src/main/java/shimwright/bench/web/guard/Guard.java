@@ -12,10 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Handler;
-import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
-import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.util.Callback;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -68,7 +66,7 @@ public final class Guard extends Handler.Wrapper {
         config.jetty.modifyServer(server -> {
             server.setErrorHandler(new Errors());
             server.setHandler(new Guard(entrance));
-            limitConnections(server);
+            server.addBean(new ConnectionLimit(server));
         });
         config.routes.before(ctx -> may(config, ctx));
         config.routes.after(ctx -> {
@@ -94,12 +92,6 @@ public final class Guard extends Handler.Wrapper {
         } catch (IOException | IllegalStateException gone) {
             LOG.warn("nobody heard of it: {}", gone.getMessage());
         }
-    }
-
-    private static void limitConnections(Server server) {
-        NetworkConnectionLimit limit = new NetworkConnectionLimit(RequestLimits.connections(), server);
-        limit.setEndPointIdleTimeout(RequestLimits.IDLE_WHEN_FULL.toMillis());
-        server.addBean(limit);
     }
 
     @Override

@@ -59,16 +59,18 @@ public final class RequestLimits {
     private static final int CONNECTIONS = 400;
     private static final int FEWEST_CONNECTIONS = 32;
     private static final int OWN_HANDLES = 110;
+    private static final int STILL_TO_OPEN = 60;
 
     private RequestLimits() {}
 
     /** Connections at a time: what the program's file handles leave, at most 400. */
     public static int connections() {
         OperatingSystemMXBean system = ManagementFactory.getOperatingSystemMXBean();
-        long handles = system instanceof com.sun.management.UnixOperatingSystemMXBean unix
-                ? unix.getMaxFileDescriptorCount()
-                : CONNECTIONS + OWN_HANDLES;
-        return (int) Math.max(FEWEST_CONNECTIONS, Math.min(CONNECTIONS, handles - OWN_HANDLES));
+        if (!(system instanceof com.sun.management.UnixOperatingSystemMXBean unix)) {
+            return CONNECTIONS;
+        }
+        long own = Math.max(OWN_HANDLES, unix.getOpenFileDescriptorCount() + STILL_TO_OPEN);
+        return (int) Math.max(FEWEST_CONNECTIONS, Math.min(CONNECTIONS, unix.getMaxFileDescriptorCount() - own));
     }
 
     /** Bytes of all bodies that are under way at a time: an eighth of the memory that the program may take. */
