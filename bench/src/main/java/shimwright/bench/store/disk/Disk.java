@@ -119,6 +119,7 @@ public final class Disk {
         }
     }
 
+    /** The folder of a file; of a root the root itself. */
     public static Path parent(Path file) {
         Path above = file.toAbsolutePath().getParent();
         return above == null ? file.toAbsolutePath() : above;

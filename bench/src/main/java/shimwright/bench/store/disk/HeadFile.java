@@ -56,6 +56,7 @@ public final class HeadFile {
         }
     }
 
+    /** True where the head file is there. */
     public boolean exists() {
         return Files.exists(file);
     }

@@ -56,14 +56,17 @@ public record EntryRow(long number, long streamNumber, EntryText written, String
         return streamNumber == head.count() + 1 && streamHash.equals(written.hash(head));
     }
 
+    /** How far the log goes with it. */
     public Head head() {
         return new Head(number, hash);
     }
 
+    /** How far its stream goes with it. */
     public Head streamHead() {
         return new Head(streamNumber, streamHash);
     }
 
+    /** The entry as the house knows it. */
     public LogEntry kept() {
         return new LogEntry(number, streamNumber, written.draft(), hash, streamHash);
     }

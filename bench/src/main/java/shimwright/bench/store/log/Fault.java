@@ -14,6 +14,7 @@ public final class Fault {
 
     private Fault() {}
 
+    /** The log goes less far than the head that was kept beside it. */
     public static Refusal shorter(Object folder, Head head, Head log) {
         long missing = head.count() - log.count();
         return at(
@@ -23,6 +24,7 @@ public final class Fault {
                 RESTORE + ". To go on without what is missing, start once with " + ACCEPT);
     }
 
+    /** The log has another entry where the head file beside it has one. */
     public static Refusal other(Object folder, Head head) {
         return at(
                 folder,
@@ -39,14 +41,17 @@ public final class Fault {
                 RESTORE);
     }
 
+    /** The store cannot be read. */
     public static Refusal damaged(Object folder, String why) {
         return at(folder, "the job log cannot be read: " + why, RESTORE);
     }
 
+    /** The tables are not as this program made them. */
     public static Refusal guard(Object folder) {
         return at(folder, "the job log's tables are not as this program made them", RESTORE);
     }
 
+    /** The store was written by a later program. */
     public static Refusal newer(Object folder, String what) {
         return at(
                 folder,
@@ -54,6 +59,7 @@ public final class Fault {
                 "Nothing was written. Use the newer program");
     }
 
+    /** There is a log and no head beside it. */
     public static Refusal headMissing(Object folder, Head log) {
         return at(
                 folder,
@@ -63,6 +69,7 @@ public final class Fault {
                         + " copying the log back by hand, start once with " + ACCEPT);
     }
 
+    /** The head beside the log cannot be read. */
     public static Refusal headTorn(Object folder, Head log) {
         return at(
                 folder,
@@ -107,6 +114,7 @@ public final class Fault {
                 RESTORE + ". If you put this shop here yourself, start once with " + ACCEPT);
     }
 
+    /** The folder with the keys and heads outside the shop cannot be used. */
     public static Refusal ownerFolder(Object folder, String why) {
         return at(
                 folder,
@@ -114,6 +122,7 @@ public final class Fault {
                 "Make it readable for this user alone, or name another with --owner DIR");
     }
 
+    /** The log was found damaged while the program ran. */
     public static Refusal spoilt(Refusal found) {
         return Refusal.at(
                 found.place(),
@@ -121,6 +130,7 @@ public final class Fault {
                 "Stop the program and restore the newest backup into a new folder");
     }
 
+    /** Another program has the folder open. */
     public static Refusal inUse(Object folder) {
         return at(
                 folder,
@@ -128,14 +138,17 @@ public final class Fault {
                 "Stop that one first, or use its address in the browser");
     }
 
+    /** The folder cannot be written. */
     public static Refusal notWritable(Object folder, String why) {
         return at(folder, "this folder cannot be used: " + why, "Make room or rights, or name another folder");
     }
 
+    /** An entry was not kept. */
     public static Refusal notKept(String why) {
         return Refusal.at("", "not kept: " + why, "Nothing was lost. Put that right and post it again");
     }
 
+    /** An entry was kept and the head beside the log was not. */
     public static Refusal headNotWritten(String why) {
         return Refusal.at(
                 "",
@@ -143,6 +156,7 @@ public final class Fault {
                 "Put that right and post it again; it will not be kept twice");
     }
 
+    /** A fault of a folder, in words. */
     public static Refusal at(Object folder, String fact, String hint) {
         return Refusal.at(folder.toString(), fact, hint);
     }

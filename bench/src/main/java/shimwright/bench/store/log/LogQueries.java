@@ -30,6 +30,7 @@ public final class LogQueries implements AutoCloseable {
         }
     }
 
+    /** The entries of a stream after a head, in order. */
     public List<LogEntry> read(String stream, Head after) {
         List<EntryRow> rows = ask(database -> {
             List<EntryRow> found = Sql.stream(database, stream, after.count());
@@ -42,6 +43,7 @@ public final class LogQueries implements AutoCloseable {
         return sound(rows, stream, after).stream().map(EntryRow::kept).toList();
     }
 
+    /** The entries of the whole log after a head, in order, at most so many. */
     public List<LogEntry> since(Head after, int atMost) {
         List<EntryRow> rows = ask(database -> {
             if (!Sql.headAt(database, after.count()).equals(Optional.of(after))) {
@@ -59,18 +61,22 @@ public final class LogQueries implements AutoCloseable {
         return rows.stream().map(EntryRow::kept).toList();
     }
 
+    /** The entry of that id; empty where there is none. */
     public Optional<LogEntry> find(String id) {
         return ask(database -> Sql.entry(database, id)).map(EntryRow::kept);
     }
 
+    /** The streams of the log, in the order in which they began. */
     public List<String> streams() {
         return ask(Sql::streams);
     }
 
+    /** How far the whole log goes. */
     public Head head() {
         return ask(Sql::head);
     }
 
+    /** How far a stream goes. */
     public Head head(String stream) {
         return ask(database -> Sql.head(database, stream));
     }

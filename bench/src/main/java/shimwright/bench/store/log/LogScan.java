@@ -22,6 +22,7 @@ public final class LogScan {
 
     private LogScan() {}
 
+    /** Reads the whole log once and checks its chain. */
     public static LogScan of(Connection database) throws SQLException {
         LogScan scan = new LogScan();
         try (Statement ask = database.createStatement();
@@ -66,6 +67,7 @@ public final class LogScan {
         return documents;
     }
 
+    /** The entries that hand a unit back, in order. */
     public List<LogEntry> handedBack() {
         return handedBack;
     }

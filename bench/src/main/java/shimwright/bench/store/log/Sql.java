@@ -55,6 +55,7 @@ public final class Sql {
         return "jdbc:sqlite:" + database.toAbsolutePath();
     }
 
+    /** Runs a statement that asks for nothing. */
     public static void run(Connection database, String statement) throws SQLException {
         try (Statement ask = database.createStatement()) {
             ask.execute(statement);
@@ -212,6 +213,7 @@ public final class Sql {
         return found;
     }
 
+    /** Writes an entry. */
     public static void insert(Connection database, EntryRow row) throws SQLException {
         try (PreparedStatement put = database.prepareStatement(
                 "insert into entry (" + EntryRow.COLUMNS + ") values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {

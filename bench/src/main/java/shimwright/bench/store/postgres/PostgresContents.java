@@ -27,6 +27,7 @@ public final class PostgresContents {
         this.connections = connections;
     }
 
+    /** The pictures of the shop. */
     public PictureStore pictures() {
         return new PictureStore() {
             @Override
@@ -43,6 +44,7 @@ public final class PostgresContents {
         };
     }
 
+    /** The unit files and other documents of the shop. */
     public DocumentStore documents() {
         return new DocumentStore() {
             @Override

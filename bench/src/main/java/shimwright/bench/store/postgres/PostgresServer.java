@@ -73,6 +73,7 @@ public final class PostgresServer {
         return name;
     }
 
+    /** A connection to the shop's database. */
     public Connection connect() throws SQLException {
         return source.getConnection();
     }

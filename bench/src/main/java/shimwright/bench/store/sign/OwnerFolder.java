@@ -50,6 +50,7 @@ public final class OwnerFolder {
         return java.nio.file.Files.exists(root.resolve("key"));
     }
 
+    /** The heads that were remembered. */
     public RememberedHeads heads() {
         return heads;
     }
@@ -63,6 +64,7 @@ public final class OwnerFolder {
         }
     }
 
+    /** Keeps a head apart from the shop: printed, backed up, handed back or paired. */
     public void remember(Occasion occasion, String shop, String stream, Head head, String folder) throws IOException {
         heads.add(new RememberedHeads.Remembered(occasion, shop, stream, head, clock.instant(), folder));
     }

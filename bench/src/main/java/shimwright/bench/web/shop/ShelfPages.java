@@ -43,6 +43,7 @@ public final class ShelfPages {
      */
     public record Line(UnitType type, String file, String hash) {}
 
+    /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/units", ctx -> shelf(ctx, List.of(), Map.of()));
         routes.post("/units", this::add);

@@ -304,10 +304,12 @@ public record Clearance(
         return measuring.finalGauge();
     }
 
+    /** The two lengths whose difference it is; empty where it is read as such. */
     public List<ReadLength> difference() {
         return measuring.difference();
     }
 
+    /** Indicators read at once, or places round the ring. */
     public int indicators() {
         return measuring.indicators();
     }
