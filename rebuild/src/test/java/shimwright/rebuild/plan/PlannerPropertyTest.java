@@ -14,6 +14,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.demo.DemoUnit;
+import shimwright.rebuild.plan.search.SearchBudget;
+import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.Choice;
@@ -107,6 +109,7 @@ class PlannerPropertyTest {
         possible(unit, sides, new LinkedHashSet<>(steps.subList(0, random.nextInt(steps.size() + 1))));
     }
 
+    /** What is left of an order can be gone on with, and what is found from there is never dearer. */
     @Property(tries = 4)
     void doneStepByStepThePlanNeverContradictsItself(@ForAll long seed) {
         for (int k = 0; k < TIMES; k++) {
@@ -123,6 +126,13 @@ class PlannerPropertyTest {
         for (int i = 0; i < stop; i++) {
             done.add(first.get(i).id());
         }
-        assertThat(Planner.lay(unit, sides, done).orElseThrow().ahead()).isEqualTo(first.subList(stop, first.size()));
+        List<String> rest =
+                first.subList(stop, first.size()).stream().map(Step::id).toList();
+        BuildState present = BuildState.inOrder(List.copyOf(done));
+        Plan onward = Planner.onward(unit, sides, present, rest).orElseThrow();
+        assertThat(onward.ahead()).isEqualTo(first.subList(stop, first.size()));
+        Plan anew = Planner.lay(unit, sides, present, SearchBudget.page(), SearchObserver.nobody(), rest)
+                .orElseThrow();
+        assertThat(anew.cost().total()).isLessThanOrEqualTo(onward.cost().total() + 1e-6);
     }
 }
