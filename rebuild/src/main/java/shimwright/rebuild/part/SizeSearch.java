@@ -80,7 +80,9 @@ final class SizeSearch {
     private static OptionalDouble best(Measurable part, List<Double> measured) {
         double best = Double.POSITIVE_INFINITY;
         for (double[] sizes : part.ways()) {
-            best = Math.min(best, far(sizes, measured, 0, new boolean[sizes.length]));
+            if (sizes.length >= measured.size()) {
+                best = Math.min(best, far(sizes, measured, 0, new boolean[sizes.length]));
+            }
         }
         return best < Double.POSITIVE_INFINITY ? OptionalDouble.of(best) : OptionalDouble.empty();
     }
