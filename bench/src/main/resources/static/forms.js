@@ -70,8 +70,11 @@ function refused(answer, identity, buttons) {
         return;
     }
     const form = Array.from(document.querySelectorAll("form[data-keep]")).find(f => drafts.identity(f) === identity);
-    if (form) drafts.refill(form, answer.entry.fields);
-    else if (answer.entry.words) notice.say("The form you sent is not on this page any more. In it stood: " + answer.entry.words);
+    if (form) {
+        drafts.refill(form, answer.entry.fields);
+        // it never was away: it stands there as it was sent
+        form.querySelector(".restored")?.remove();
+    } else if (answer.entry.words) notice.say("The form you sent is not on this page any more. In it stood: " + answer.entry.words);
 }
 
 function again() {

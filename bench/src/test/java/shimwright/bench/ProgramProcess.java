@@ -94,6 +94,7 @@ final class ProgramProcess implements AutoCloseable {
 
     @Override
     public void close() {
-        process.destroyForcibly();
+        // its folder is free once it has ended
+        process.destroyForcibly().onExit().join();
     }
 }

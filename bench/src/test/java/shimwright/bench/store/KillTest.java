@@ -10,7 +10,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** What was acknowledged is still there after the program was killed. */
 class KillTest {
     /** Set by {@code -Dshimwright.kills=1000} for a long run. */
-    private static final int KILLS = Integer.getInteger("shimwright.kills", 20);
+    private static final int KILLS = Integer.getInteger("shimwright.kills", 12);
 
     @Test
     void whatWasAcknowledgedSurvivesEveryKill(@TempDir Path work) throws IOException, InterruptedException {
