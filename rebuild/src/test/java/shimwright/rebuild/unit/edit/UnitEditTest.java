@@ -153,6 +153,25 @@ class UnitEditTest {
     }
 
     @Test
+    void whatWaitedForAPartThatIsGoneWaitsForWhatThatOneWaitedFor() {
+        UnitType type = begun();
+        Step hub = byId(type, step(type, "hub_12"));
+        Step wheel = byId(type, step(type, "ring_1"));
+        assertThat(hub.after()).containsKey(wheel.id());
+        UnitType less = edited(type, new UnitEdit.RemoveItem("ring_1"));
+        assertThat(byId(less, hub.id()).after().keySet())
+                .containsAll(wheel.after().keySet())
+                .doesNotContain(wheel.id());
+    }
+
+    private static Step byId(UnitType type, String id) {
+        return type.steps().stream()
+                .filter(step -> step.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
     void aPartAddedIsFittedAfterTheStepThatWasNamed() {
         UnitType type = begun();
         UnitType more = edited(type, new UnitEdit.AddItem("oil baffle", "", 1, "C01"));
