@@ -62,6 +62,9 @@ class HoldPointsTest {
         assertThat(open(bench, "F03"))
                 .containsExactly("hold point H18: read and not within limits: turning torque at the stack nut, oiled, "
                         + "three pulls. Mend it and read again, or pass it with your reason.");
+        drag(bench, "F03", Verdict.NOT_PROVEN);
+        assertThat(standings(bench, "F03")).containsEntry("drag", Standing.NOT_PROVEN);
+        assertThat(open(bench, "F03")).singleElement().asString().startsWith("hold point H18: ");
         drag(bench, "F03", Verdict.IN);
         assertThat(standings(bench, "F03")).containsEntry("drag", Standing.ACCEPTED);
         assertThat(open(bench, "F03")).isEmpty();

@@ -24,6 +24,7 @@ import shimwright.rebuild.plan.Weights;
 import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.workbench.Workbench;
 
 /** What was ordered or sent out: its steps wait, the plan does other things first, and what comes back is checked. */
 class OrderRulesTest {
@@ -62,11 +63,40 @@ class OrderRulesTest {
                 .containsExactly("step D09A: speed driven gear is awaited, due on " + OPENED.plusDays(5)
                         + ". Check it and say so under Orders when it is here.");
         assertThat(against(bench, GEAR)).singleElement().asString().contains("is awaited already");
+        bench.keep(new Entry.CameBack(sent.draft().id(), false, "teeth 21"));
+        assertThat(bench.job().awaited()).hasSize(1);
+        assertThat(against(bench, new Entry.StepDone("D09A", "")))
+                .singleElement()
+                .asString()
+                .contains("speed driven gear");
         bench.keep(new Entry.CameBack(sent.draft().id(), true, "teeth 19, bore 10.02"));
         assertThat(bench.job().awaited()).isEmpty();
         assertThat(against(bench, new Entry.StepDone("D09A", ""))).isEmpty();
         bench.keep(new Entry.StepDone("D09A", ""));
         assertThat(against(bench, GEAR)).singleElement().asString().contains("is in the unit");
+    }
+
+    @Test
+    void aCureThatRunsStandsAgainstItsStepUntilThatIsOverruledWithAReason() {
+        DemoWorkbench bench = DemoWorkbench.open();
+        Order.of(DemoUnit.A, Map.of()).leadingTo("X05").forEach(bench::layDone);
+        Workbench lying = bench.lying();
+        Entry.OfJob done = new Entry.StepDone("X05", "");
+        List<ClockRules.Broken> broken = ClockRules.broken(lying, "X05");
+        assertThat(broken).isNotEmpty().allMatch(ClockRules.Broken::early);
+        assertThat(ClockRules.against(lying, "X05"))
+                .hasSameSizeAs(broken)
+                .allMatch(refusal -> refusal.hint().startsWith("Wait, or say why"));
+        assertThat(Rules.check(lying, done)).containsAll(ClockRules.against(lying, "X05"));
+        for (ClockRules.Broken one : broken) {
+            lying = lying.after(new Entry.TimeOverruled(
+                    "X05",
+                    one.what(),
+                    one.timer().name(),
+                    Map.of("left", one.seconds()),
+                    "cured by lamp, tried by nail"));
+        }
+        assertThat(ClockRules.against(lying, "X05")).isEmpty();
     }
 
     @Test
