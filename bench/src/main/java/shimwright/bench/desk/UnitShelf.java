@@ -1,14 +1,18 @@
 package shimwright.bench.desk;
 
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -23,6 +27,8 @@ public final class UnitShelf {
     private final DocumentStore documents;
     private final Map<String, Optional<PinnedUnit>> pinned = new ConcurrentHashMap<>();
     private volatile @Nullable Shelved shelved;
+    /** Changes that were made since the program began, by id. */
+    private final Set<String> changes = new HashSet<>();
 
     /**
      * A unit file that was read without a fault.
@@ -152,6 +158,30 @@ public final class UnitShelf {
                 .map(place -> {
                     shelved = null;
                     return ok.value();
+                });
+    }
+
+    /**
+     * Changes the file of the shelf for a unit type; what comes twice, as after an answer that was lost, is done once.
+     *
+     * @param id of the change, as the client made it
+     * @param change the text of the changed file, from the unit type as it stands now
+     * @return what it says now; refused with every problem that the change would bring
+     */
+    public synchronized Outcome<UnitType> change(String type, String id, Function<UnitType, Outcome<String>> change) {
+        PinnedUnit now = units().get(type);
+        if (now == null) {
+            return Outcome.refused(
+                    Refusal.of("type", "there is no unit type " + type + " on this shelf", "Choose another"));
+        }
+        if (changes.contains(id)) {
+            return Outcome.ok(now.type());
+        }
+        return change.apply(now.type())
+                .flatMap(text -> add(type + ".yaml", text.getBytes(StandardCharsets.UTF_8)))
+                .map(changed -> {
+                    changes.add(id);
+                    return changed;
                 });
     }
 

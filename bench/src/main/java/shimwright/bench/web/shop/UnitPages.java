@@ -32,6 +32,12 @@ import shimwright.rebuild.workbench.PinnedUnit;
 
 /** One unit type: what it can do, what it lacks, and a form for each fact. A job from which one comes moves to the changed file. */
 public final class UnitPages {
+    /** What travel can read. */
+    private static final Map<String, Clearance.Sense> SENSES = Map.of(
+            "END_PLAY", Clearance.Sense.END_PLAY,
+            "BACKLASH", Clearance.Sense.BACKLASH,
+            "RING_PLAY", Clearance.Sense.RING_PLAY);
+
     private static final String HERE = "/units/type/{type}";
 
     private final Desk desk;
@@ -94,16 +100,16 @@ public final class UnitPages {
     }
 
     private static UnitEdit clearance(Form form) {
-        Clearance.Sense sense = Clearance.Sense.END_PLAY;
-        for (Clearance.Sense one : Clearance.Sense.values()) {
-            sense = one.name().equals(form.raw("sense")) ? one : sense;
+        Clearance.Sense sense = SENSES.get(form.raw("sense"));
+        if (sense == null) {
+            form.fault("sense", "what it is", "nothing chosen", "Say end play, backlash or ring play");
         }
-        Range any = new Range(-5e-3, 5e-3);
+        Range any = new Range(0, 5e-3);
         Range size = new Range(1e-3, 1);
         Range thick = new Range(0.01e-3, 0.05);
         return new AddClearance(
                 needed(form, "name", "name", "Name it, such as input end play"),
-                sense,
+                sense == null ? Clearance.Sense.END_PLAY : sense,
                 form.quantity("lower", Kind.LENGTH, "lower limit", any),
                 form.quantity("upper", Kind.LENGTH, "upper limit", any),
                 needed(
@@ -154,22 +160,22 @@ public final class UnitPages {
         }
         Form form = door.form(ctx);
         UnitEdit edit = read.apply(form);
-        Outcome<String> text = form.sound() ? UnitEdit.text(type.get(), edit) : Outcome.refused(form.faults());
-        Outcome<UnitType> added = text.flatMap(
-                file -> desk.shelf().add(type.get().id() + ".yaml", file.getBytes(StandardCharsets.UTF_8)));
-        if (!added.isOk()) {
-            unit(ctx, added.refusals(), form.typed());
+        Outcome<UnitType> changed = form.sound()
+                ? desk.shelf().change(type.get().id(), door.entryId(form), now -> UnitEdit.text(now, edit))
+                : Outcome.refused(form.faults());
+        if (!changed.isOk()) {
+            unit(ctx, changed.refusals(), form.typed());
             return;
         }
         String said = "Kept: " + edit.words();
         String job = form.raw("job");
         if (!job.isEmpty()) {
             Outcome<Desk.Done> moved = moved(ctx, form, job, type.get().id(), edit);
-            if (!moved.isOk()) {
-                unit(ctx, moved.refusals(), form.typed());
-                return;
-            }
-            said = said + ". The job stands on the changed file";
+            said = said
+                    + (moved.isOk()
+                            ? ". The job stands on the changed file"
+                            : ". The job stays on the file it had: "
+                                    + moved.refusals().get(0).sentence());
         }
         door.on(ctx, "/units/type/" + type.get().id() + (job.isEmpty() ? "" : "?job=" + Pages.encoded(job)), said);
     }

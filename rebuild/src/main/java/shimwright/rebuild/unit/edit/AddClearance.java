@@ -10,10 +10,10 @@ import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Component;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.ShimFamily;
 import shimwright.rebuild.unit.model.Step;
-import shimwright.rebuild.unit.model.UnitKeys;
 import shimwright.rebuild.unit.model.UnitType;
 
 /**
@@ -21,9 +21,9 @@ import shimwright.rebuild.unit.model.UnitType;
  * one that reads it with trial shims and one that reads it with the chosen ones.
  *
  * @param name in the trade's words
- * @param sense end play, preload, backlash or ring play
- * @param lower lower limit, signed as play, m
- * @param upper upper limit, signed as play, m, above the lower
+ * @param sense end play, backlash or ring play; a preload and a distance are refused, since travel reads neither
+ * @param lower lower limit, m, 0 or more
+ * @param upper upper limit, m, above the lower
  * @param origin where the limits come from: book and page, told, common practice, guess
  * @param where where the shims go
  * @param shims sizes of the shims
@@ -43,9 +43,13 @@ public record AddClearance(
         String gauge,
         String after)
         implements UnitEdit {
+    /** Readings that agree so far have settled, and pieces may differ so much round their ring, m; common practice, no source. */
     private static final double SETTLED = 0.02e-3;
+
     private static final double SPREAD = 0.01e-3;
+    /** Common practice, no source. */
     private static final double MINUTES = 15 * 60;
+
     private static final int MOST_SHIMS = 3;
 
     /** Sizes of the shims, m. */
@@ -60,6 +64,13 @@ public record AddClearance(
         if (before == null) {
             return Outcome.refused(Refusal.of(
                     "after", "there is no step \"" + after + "\"", "Choose after which step it can be read"));
+        }
+        if (sense == Clearance.Sense.PRELOAD || sense == Clearance.Sense.DISTANCE || lower < 0) {
+            return Outcome.refused(Refusal.of(
+                    "sense",
+                    "travel reads no preload and no distance",
+                    "A preload is proven by its turning torque, a distance by its lengths: put it into the file, the shelf gives"
+                            + " it out and takes it back"));
         }
         String id = letter(type);
         String family = TypeParts.freeId("F", type.shimFamilies().keySet());
@@ -92,9 +103,14 @@ public record AddClearance(
                 .toList();
         Map<String, String> tools = new LinkedHashMap<>(type.tools());
         tools.putIfAbsent(tool, gauge);
-        UnitType with = TypeParts.withClearance(TypeParts.withItems(type, items), families, clearances);
-        return Outcome.ok(TypeParts.withSteps(
-                TypeParts.with(with, new UnitKeys.Bench(with.stations(), tools)), steps(type, before, id, item, tool)));
+        List<String> order = new ArrayList<>(type.settingOrder());
+        order.add(id);
+        UnitType with = Component.with(type, "items", items);
+        with = Component.with(with, "shim_families", families);
+        with = Component.with(with, "clearances", clearances);
+        with = Component.with(with, "setting_order", List.copyOf(order));
+        with = Component.with(with, "tools", tools);
+        return Outcome.ok(Component.with(with, "steps", steps(type, before, id, item, tool)));
     }
 
     @Override
@@ -115,7 +131,7 @@ public record AddClearance(
         String trial = TypeParts.freeId("P", taken);
         String last = TypeParts.freeId(
                 "P", Stream.concat(taken.stream(), Stream.of(trial)).toList());
-        Step reads = lasting(TypeParts.reading(
+        Step reads = reading(
                 TypeParts.step(
                         trial,
                         "Trial shims in. Read " + name + ".",
@@ -124,8 +140,8 @@ public record AddClearance(
                         List.of(item)),
                 id,
                 Step.Phase.TRIAL,
-                tool));
-        Step proves = lasting(TypeParts.reading(
+                tool);
+        Step proves = reading(
                 TypeParts.step(
                         last,
                         "Chosen shims in. Read " + name + " again.",
@@ -134,7 +150,7 @@ public record AddClearance(
                         List.of()),
                 id,
                 Step.Phase.FINAL,
-                tool));
+                tool);
         List<Step> steps = new ArrayList<>();
         for (Step step : type.steps()) {
             steps.add(step.after().get(after) == Step.Why.BLOCKED ? waiting(step, last) : step);
@@ -149,24 +165,14 @@ public record AddClearance(
     private static Step waiting(Step step, String last) {
         Map<String, Step.Why> before = new LinkedHashMap<>(step.after());
         before.put(last, Step.Why.MEASURE_FIRST);
-        return TypeParts.ordered(step, new Step.Order(before, step.because()));
+        return Component.with(step, "after", before);
     }
 
-    private static Step lasting(Step s) {
-        return new Step(
-                s.id(),
-                s.todo(),
-                s.at(),
-                s.order(),
-                MINUTES,
-                s.tools(),
-                s.undoing(),
-                s.care(),
-                s.parts(),
-                s.reading(),
-                s.dangers(),
-                s.persons(),
-                s.only());
+    private static Step reading(Step step, String clearance, Step.Phase phase, String tool) {
+        Step reads = Component.with(step, "duration", MINUTES);
+        reads = Component.with(reads, "tools", List.of(tool));
+        reads = Component.with(reads, "clearance", clearance);
+        return Component.with(reads, "phase", phase);
     }
 
     private static String letter(UnitType type) {

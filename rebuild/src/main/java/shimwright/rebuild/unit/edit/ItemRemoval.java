@@ -6,10 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import shimwright.rebuild.unit.model.Component;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Section;
 import shimwright.rebuild.unit.model.Step;
-import shimwright.rebuild.unit.model.UnitKeys;
 import shimwright.rebuild.unit.model.UnitType;
 
 /** A unit type without one of its items. */
@@ -22,7 +22,7 @@ final class ItemRemoval {
         List<Step> without = new ArrayList<>();
         Map<String, Step> gone = new LinkedHashMap<>();
         for (Step step : type.steps()) {
-            Step less = TypeParts.fitting(step, without(step.parts(), id));
+            Step less = without(step, id);
             boolean fits = fits(step)
                     && !fits(less)
                     && less.fasteners().isEmpty()
@@ -34,17 +34,13 @@ final class ItemRemoval {
             }
         }
         List<Step> steps = without.stream().map(step -> passed(step, gone)).toList();
-        return TypeParts.withSteps(undrawn(TypeParts.withItems(type, items), id), steps);
+        return Component.with(undrawn(Component.with(type, "items", items), id), "steps", steps);
     }
 
-    private static Step.Parts without(Step.Parts p, String id) {
-        return new Step.Parts(
-                less(p.builds(), id),
-                less(p.installs(), id),
-                less(p.removes(), id),
-                p.fasteners(),
-                p.tightened(),
-                p.consumables());
+    private static Step without(Step step, String id) {
+        Step less = Component.with(step, "builds", less(step.builds(), id));
+        less = Component.with(less, "installs", less(step.installs(), id));
+        return Component.with(less, "removes", less(step.removes(), id));
     }
 
     private static List<String> less(List<String> ids, String id) {
@@ -62,7 +58,7 @@ final class ItemRemoval {
         Map<String, Step.Why> after = new LinkedHashMap<>();
         Map<String, String> because = new LinkedHashMap<>();
         pass(step, gone, after, because, new LinkedHashSet<>());
-        return TypeParts.ordered(step, new Step.Order(after, because));
+        return Component.with(Component.with(step, "after", after), "because", because);
     }
 
     private static void pass(
@@ -88,24 +84,11 @@ final class ItemRemoval {
     private static UnitType undrawn(UnitType type, String id) {
         Section section = type.section();
         List<Section.Shaft> shafts = section.shafts().stream()
-                .map(s -> s.item().equals(id)
-                        ? new Section.Shaft(s.id(), s.name(), s.axis(), s.at(), s.steps(), s.bores(), "", s.drawn())
-                        : s)
+                .map(s -> s.item().equals(id) ? Component.with(s, "item", "") : s)
                 .toList();
         List<Section.Outline> castings = section.castings().stream()
                 .filter(outline -> !outline.item().equals(id))
                 .toList();
-        UnitKeys.Parts p = type.parts();
-        return TypeParts.with(
-                type,
-                new UnitKeys.Parts(
-                        p.items(),
-                        new Section(shafts, castings, section.scheme()),
-                        p.gears(),
-                        p.bearings(),
-                        p.seals(),
-                        p.splines(),
-                        p.fits(),
-                        p.fasteners()));
+        return Component.with(type, "section", new Section(shafts, castings, section.scheme()));
     }
 }

@@ -10,10 +10,10 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.unit.begin.FirstUnit;
 import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.model.Component;
 import shimwright.rebuild.unit.model.Fastener;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Step;
-import shimwright.rebuild.unit.model.UnitKeys;
 import shimwright.rebuild.unit.model.UnitType;
 
 /** One fact that a person puts into a unit file: the same file with it, checked as any other file is. */
@@ -55,21 +55,7 @@ public sealed interface UnitEdit
     record Weigh(double kilograms) implements UnitEdit {
         @Override
         public Outcome<UnitType> on(UnitType type) {
-            UnitKeys.Identity was = type.identity();
-            return Outcome.ok(TypeParts.with(
-                    type,
-                    new UnitKeys.Identity(
-                            was.format(),
-                            was.id(),
-                            was.maker(),
-                            was.model(),
-                            was.about(),
-                            was.invented(),
-                            kilograms,
-                            was.ratedTorque(),
-                            was.fluid(),
-                            was.variants(),
-                            was.tellTales())));
+            return Outcome.ok(Component.with(type, "mass", kilograms));
         }
 
         @Override
@@ -88,21 +74,7 @@ public sealed interface UnitEdit
     record Fill(String spec, double volume, String level) implements UnitEdit {
         @Override
         public Outcome<UnitType> on(UnitType type) {
-            UnitKeys.Identity was = type.identity();
-            return Outcome.ok(TypeParts.with(
-                    type,
-                    new UnitKeys.Identity(
-                            was.format(),
-                            was.id(),
-                            was.maker(),
-                            was.model(),
-                            was.about(),
-                            was.invented(),
-                            was.mass(),
-                            was.ratedTorque(),
-                            new UnitType.Fluid(spec, volume, level),
-                            was.variants(),
-                            was.tellTales())));
+            return Outcome.ok(Component.with(type, "fluid", new UnitType.Fluid(spec, volume, level)));
         }
 
         @Override
@@ -120,21 +92,10 @@ public sealed interface UnitEdit
     record CopyAs(String maker, String model) implements UnitEdit {
         @Override
         public Outcome<UnitType> on(UnitType type) {
-            UnitKeys.Identity was = type.identity();
-            return Outcome.ok(TypeParts.with(
-                    type,
-                    new UnitKeys.Identity(
-                            was.format(),
-                            FirstUnit.id(maker, model),
-                            maker,
-                            model,
-                            was.about(),
-                            false,
-                            was.mass(),
-                            was.ratedTorque(),
-                            was.fluid(),
-                            was.variants(),
-                            was.tellTales())));
+            UnitType other = Component.with(type, "id", FirstUnit.id(maker, model));
+            other = Component.with(other, "maker", maker);
+            other = Component.with(other, "model", model);
+            return Outcome.ok(Component.with(other, "invented", false));
         }
 
         @Override
@@ -158,9 +119,14 @@ public sealed interface UnitEdit
                 return Outcome.refused(Refusal.of("item", "there is no item " + id, "Load the page again"));
             }
             List<Item> items = type.items().stream()
-                    .map(item -> item.id().equals(id) ? TypeParts.named(item, name, part, renewed) : item)
+                    .map(item -> item.id().equals(id) ? named(item) : item)
                     .toList();
-            return Outcome.ok(TypeParts.withItems(type, items));
+            return Outcome.ok(Component.with(type, "items", items));
+        }
+
+        private Item named(Item item) {
+            Item named = Component.with(item, "name", name);
+            return Component.with(Component.with(named, "part", part), "renew", renewed);
         }
 
         @Override
@@ -201,7 +167,7 @@ public sealed interface UnitEdit
             steps.add(steps.indexOf(before) + 1, fit);
             List<Item> items =
                     Stream.concat(type.items().stream(), Stream.of(item)).toList();
-            return Outcome.ok(TypeParts.withSteps(TypeParts.withItems(type, items), steps));
+            return Outcome.ok(Component.with(Component.with(type, "items", items), "steps", steps));
         }
 
         @Override
@@ -270,9 +236,15 @@ public sealed interface UnitEdit
             List<Fastener> all =
                     Stream.concat(type.fasteners().stream(), Stream.of(bolt)).toList();
             List<Step> steps = type.steps().stream()
-                    .map(one -> one.id().equals(step) ? TypeParts.tightening(one, id) : one)
+                    .map(one -> one.id().equals(step) ? tightening(one, id) : one)
                     .toList();
-            return Outcome.ok(TypeParts.withSteps(TypeParts.withFasteners(type, all), steps));
+            return Outcome.ok(Component.with(Component.with(type, "fasteners", all), "steps", steps));
+        }
+
+        private static Step tightening(Step one, String fastener) {
+            List<String> all = new ArrayList<>(one.fasteners());
+            all.add(fastener);
+            return Component.with(one, "fasteners", List.copyOf(all));
         }
 
         @Override

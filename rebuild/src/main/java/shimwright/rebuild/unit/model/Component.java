@@ -101,6 +101,24 @@ public record Component(String key, Field field, Kind kind, Type type, List<Reco
         return record.cast(made(record, Arrays.asList(values).iterator()));
     }
 
+    /**
+     * The same record with another value under one of its keys.
+     *
+     * @param key as written in the file; one that the record does not have is a bug and throws
+     */
+    public static <T extends Record> T with(T record, String key, Object value) {
+        List<Component> all = of(record.getClass());
+        if (all.stream().noneMatch(one -> one.key().equals(key))) {
+            throw new IllegalArgumentException(record.getClass() + " has no " + key);
+        }
+        Object[] values = all.stream()
+                .map(one -> one.key().equals(key) ? value : one.in(record))
+                .toArray();
+        @SuppressWarnings("unchecked") // the class of a T
+        Class<T> type = (Class<T>) record.getClass();
+        return make(type, values);
+    }
+
     private static Object made(Class<?> record, Iterator<Object> values) {
         Maker maker = MAKERS.computeIfAbsent(record, Component::maker);
         Object[] given = new Object[maker.parts().size()];

@@ -207,6 +207,22 @@ class UnitEditTest {
                 "dial indicator",
                 "C01");
         assertThat(UnitEdit.text(type, upside).refusals()).isNotEmpty();
+        for (Clearance.Sense sense : List.of(Clearance.Sense.PRELOAD, Clearance.Sense.DISTANCE)) {
+            UnitEdit unread = new AddClearance(
+                    "x",
+                    sense,
+                    0.05e-3,
+                    0.15e-3,
+                    "guess",
+                    "here",
+                    new AddClearance.Shims(44e-3, 52e-3, 0.2e-3, 1e-3),
+                    true,
+                    "dial indicator",
+                    "C01");
+            assertThat(UnitEdit.text(type, unread).refusals())
+                    .singleElement()
+                    .matches(r -> r.key().equals("sense"));
+        }
     }
 
     @Test
