@@ -156,6 +156,21 @@ class BoxWithoutFileTest {
     }
 
     @Test
+    void whatIsSentTwiceIsThereOnceAndAJobThatIsGoneIsSaid() {
+        bench.post("/begin", with("model", "fourth"));
+        String here = "/units/type/old-works-fourth";
+        String[] part = {
+            "entry", "fact-twice-1", "job", "job-none", "name", "oil baffle", "quantity", "1", "after", "C01"
+        };
+        assertThat(bench.post(here + "/add", part).body()).contains("The job stays on the file it had");
+        assertThat(bench.post(here + "/add", part).statusCode()).isEqualTo(200);
+        assertThat(bench.page(here).select("a.partlink b").eachText()).containsOnlyOnce("oil baffle");
+        assertThat(bench.post(here + "/clearance", "name", "x", "sense", "PRELOAD")
+                        .body())
+                .contains("Say end play, backlash or ring play");
+    }
+
+    @Test
     void anotherBoxBeginsAsACopyOfOneThatIsLikeIt() {
         bench.post("/begin", with("model", "first of two"));
         String here = "/units/type/old-works-first-of-two";
