@@ -95,6 +95,10 @@ class BoxInHandTest {
         tap("a.partlink");
         tap("form[action$='/remove'] button");
         assertThat(browser.text()).contains("a part that it does not have");
+        int parts = browser.all("a.partlink").size();
+        tap("form[action$='/back'] button");
+        assertThat(browser.text()).contains("taken back", "The job stands on the changed file");
+        assertThat(browser.all("a.partlink")).hasSize(parts + 1);
         browser.open(bench.url("/parts"));
         type("input[name=stamp]", "zzzzzzz");
         tap("form[action='/parts'] button");

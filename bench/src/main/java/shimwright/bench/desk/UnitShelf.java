@@ -3,7 +3,9 @@ package shimwright.bench.desk;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayDeque;
 import java.util.Collection;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
@@ -29,6 +31,16 @@ public final class UnitShelf {
     private volatile @Nullable Shelved shelved;
     /** Changes that were made since the program began, by id. */
     private final Set<String> changes = new HashSet<>();
+    /** What was changed since the program began and can be taken back, by unit type, the latest first. */
+    private final Map<String, Deque<Change>> earlier = new ConcurrentHashMap<>();
+
+    /**
+     * A change that can be taken back.
+     *
+     * @param words what was changed
+     * @param before the file as it was
+     */
+    private record Change(String words, ReadFile before) {}
 
     /**
      * A unit file that was read without a fault.
@@ -165,10 +177,12 @@ public final class UnitShelf {
      * Changes the file of the shelf for a unit type; what comes twice, as after an answer that was lost, is done once.
      *
      * @param id of the change, as the client made it
+     * @param words what is changed
      * @param change the text of the changed file, from the unit type as it stands now
      * @return what it says now; refused with every problem that the change would bring
      */
-    public synchronized Outcome<UnitType> change(String type, String id, Function<UnitType, Outcome<String>> change) {
+    public synchronized Outcome<UnitType> change(
+            String type, String id, String words, Function<UnitType, Outcome<String>> change) {
         PinnedUnit now = units().get(type);
         if (now == null) {
             return Outcome.refused(
@@ -177,12 +191,36 @@ public final class UnitShelf {
         if (changes.contains(id)) {
             return Outcome.ok(now.type());
         }
+        Optional<ReadFile> before = file(type);
         return change.apply(now.type())
                 .flatMap(text -> add(type + ".yaml", text.getBytes(StandardCharsets.UTF_8)))
                 .map(changed -> {
                     changes.add(id);
+                    before.ifPresent(file -> earlier.computeIfAbsent(type, none -> new ArrayDeque<>())
+                            .push(new Change(words, file)));
                     return changed;
                 });
+    }
+
+    /** What was changed last and can be taken back; empty where nothing was changed since the program began. */
+    public synchronized Optional<String> lastChange(String type) {
+        return Optional.ofNullable(earlier.get(type)).map(Deque::peek).map(Change::words);
+    }
+
+    /** Puts the file of the shelf back as it was before the last change; refused where there is none to take back. */
+    public synchronized Outcome<UnitType> takeBack(String type) {
+        Deque<Change> changed = earlier.getOrDefault(type, new ArrayDeque<>());
+        Change last = changed.peek();
+        if (last == null) {
+            return Outcome.refused(Refusal.of(
+                    "type",
+                    "nothing was changed since the program began",
+                    "Save the file, mend it in an editor and put it on the shelf again"));
+        }
+        return add(last.before().name(), last.before().content()).map(was -> {
+            changed.pop();
+            return was;
+        });
     }
 
     /** Keeps the file of the shelf under a hash, so that a job can stand on it for ever; refused where the disk does not take it. */

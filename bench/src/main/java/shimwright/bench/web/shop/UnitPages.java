@@ -82,6 +82,7 @@ public final class UnitPages {
         on(routes, "fastener", UnitPages::fastener);
         on(routes, "clearance", UnitPages::clearance);
         routes.post(HERE + "/copy", this::copy);
+        routes.post(HERE + "/back", this::takeBack);
     }
 
     private void on(RoutesConfig routes, String what, Function<Form, UnitEdit> read) {
@@ -161,23 +162,42 @@ public final class UnitPages {
         Form form = door.form(ctx);
         UnitEdit edit = read.apply(form);
         Outcome<UnitType> changed = form.sound()
-                ? desk.shelf().change(type.get().id(), door.entryId(form), now -> UnitEdit.text(now, edit))
+                ? desk.shelf()
+                        .change(type.get().id(), door.entryId(form), edit.words(), now -> UnitEdit.text(now, edit))
                 : Outcome.refused(form.faults());
         if (!changed.isOk()) {
             unit(ctx, changed.refusals(), form.typed());
             return;
         }
-        String said = "Kept: " + edit.words();
+        follow(ctx, form, type.get().id(), edit.words());
+    }
+
+    /** The shelf's file is as it was before the last change, and the job goes with it. */
+    private void takeBack(Context ctx) {
+        Form form = door.form(ctx);
+        String type = ctx.pathParam("type");
+        String words = desk.shelf().lastChange(type).orElse("");
+        Outcome<UnitType> was = desk.shelf().takeBack(type);
+        if (was.isOk()) {
+            follow(ctx, form, type, "taken back, " + words);
+        } else {
+            unit(ctx, was.refusals(), form.typed());
+        }
+    }
+
+    /** The job from which one comes goes with the file of the shelf, and the page says what became of both. */
+    private void follow(Context ctx, Form form, String type, String words) {
+        String said = "Kept: " + words;
         String job = form.raw("job");
         if (!job.isEmpty()) {
-            Outcome<Desk.Done> moved = moved(ctx, form, job, type.get().id(), edit);
+            Outcome<Desk.Done> moved = moved(ctx, form, job, type, words);
             said = said
                     + (moved.isOk()
                             ? ". The job stands on the changed file"
                             : ". The job stays on the file it had: "
                                     + moved.refusals().get(0).sentence());
         }
-        door.on(ctx, "/units/type/" + type.get().id() + (job.isEmpty() ? "" : "?job=" + Pages.encoded(job)), said);
+        door.on(ctx, "/units/type/" + type + (job.isEmpty() ? "" : "?job=" + Pages.encoded(job)), said);
     }
 
     /** Another unit type begins as a copy of this one; that one stays as it is. */
@@ -208,13 +228,13 @@ public final class UnitPages {
         }
     }
 
-    private Outcome<Desk.Done> moved(Context ctx, Form form, String job, String type, UnitEdit edit) {
+    private Outcome<Desk.Done> moved(Context ctx, Form form, String job, String type, String words) {
         PinnedUnit now = Objects.requireNonNull(desk.shelf().units().get(type), "it was laid there a moment ago");
         return desk.bench(job)
                 .map(bench -> desk.act(
                         job,
                         new IntakeActs.MoveUnit(
-                                now.hash(), bench.job().variant(), "at the bench it was found: " + edit.words()),
+                                now.hash(), bench.job().variant(), "at the bench it was found: " + words),
                         door.signed(ctx, form)))
                 .orElseGet(() -> Outcome.refused(Refusal.of("job", "there is no job " + job, "Go back to the shop")));
     }
@@ -237,6 +257,7 @@ public final class UnitPages {
         all.put("type", type);
         all.put("gaps", UnitGap.of(type));
         all.put("steps", UnitEdit.steps(type));
+        all.put("last", desk.shelf().lastChange(type.id()).orElse(""));
         all.put("job", job.toLowerCase(Locale.ROOT));
         all.put("open", open.orElse(null));
         all.put(
