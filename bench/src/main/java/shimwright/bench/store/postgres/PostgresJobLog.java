@@ -15,6 +15,7 @@ import shimwright.bench.store.log.LogQueries;
 import shimwright.bench.store.log.LogWalk;
 import shimwright.bench.store.log.OpenLog;
 import shimwright.bench.store.log.OwnerCheck;
+import shimwright.bench.store.log.QueriedLog;
 import shimwright.bench.store.log.Sql;
 import shimwright.bench.store.sign.LogSigning;
 import shimwright.bench.store.sign.OwnerFolder;
@@ -36,7 +37,7 @@ import shimwright.rebuild.job.StoreFailure;
  * <p>An act is answered after the database has synced its commit. What a torn file is to a log on a disk of its own, the
  * database's own log takes care of; that an older database was put back shows in the heads that the owner remembers.
  */
-public final class PostgresJobLog implements OpenLog {
+public final class PostgresJobLog implements OpenLog, QueriedLog {
     /** Of all programs that write to a shop; any number that is always the same. */
     private static final String LOCK = "select pg_advisory_xact_lock(8613)";
 
@@ -182,33 +183,8 @@ public final class PostgresJobLog implements OpenLog {
     }
 
     @Override
-    public Optional<LogEntry> find(String id) {
-        return readers.find(id);
-    }
-
-    @Override
-    public List<LogEntry> read(String stream, Head after) {
-        return readers.read(stream, after);
-    }
-
-    @Override
-    public List<LogEntry> since(Head after, int atMost) {
-        return readers.since(after, atMost);
-    }
-
-    @Override
-    public List<String> streams() {
-        return readers.streams();
-    }
-
-    @Override
-    public Head head() {
-        return readers.head();
-    }
-
-    @Override
-    public Head head(String stream) {
-        return readers.head(stream);
+    public LogQueries readers() {
+        return readers;
     }
 
     /** The connections, for what else lies in the database. */

@@ -4,22 +4,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
-import java.util.Optional;
 import shimwright.bench.store.disk.DataFolder;
 import shimwright.bench.store.log.Connections;
 import shimwright.bench.store.log.LogQueries;
+import shimwright.bench.store.log.QueriedLog;
 import shimwright.bench.store.log.Sql;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.AppendResult;
 import shimwright.rebuild.job.Draft;
-import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Heads;
-import shimwright.rebuild.job.JobLog;
-import shimwright.rebuild.job.LogEntry;
 
 /** A data folder's job log for reading, also while another program writes it. */
-public final class ReadOnlyJobLog implements JobLog, AutoCloseable {
+public final class ReadOnlyJobLog implements QueriedLog, AutoCloseable {
     private final Path folder;
     private final LogQueries readers;
 
@@ -44,33 +41,8 @@ public final class ReadOnlyJobLog implements JobLog, AutoCloseable {
     }
 
     @Override
-    public Optional<LogEntry> find(String id) {
-        return readers.find(id);
-    }
-
-    @Override
-    public List<LogEntry> read(String stream, Head after) {
-        return readers.read(stream, after);
-    }
-
-    @Override
-    public List<LogEntry> since(Head after, int atMost) {
-        return readers.since(after, atMost);
-    }
-
-    @Override
-    public List<String> streams() {
-        return readers.streams();
-    }
-
-    @Override
-    public Head head() {
-        return readers.head();
-    }
-
-    @Override
-    public Head head(String stream) {
-        return readers.head(stream);
+    public LogQueries readers() {
+        return readers;
     }
 
     @Override

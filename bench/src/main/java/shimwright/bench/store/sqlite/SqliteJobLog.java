@@ -25,6 +25,7 @@ import shimwright.bench.store.log.Fault;
 import shimwright.bench.store.log.LogQueries;
 import shimwright.bench.store.log.OpenLog;
 import shimwright.bench.store.log.OwnerCheck;
+import shimwright.bench.store.log.QueriedLog;
 import shimwright.bench.store.log.Schema;
 import shimwright.bench.store.log.Sql;
 import shimwright.bench.store.sign.LogSigning;
@@ -45,7 +46,7 @@ import shimwright.rebuild.job.Signing;
  *
  * <p>An entry is answered after the database has synced its commit and the head file has synced the new head.
  */
-public final class SqliteJobLog implements OpenLog {
+public final class SqliteJobLog implements OpenLog, QueriedLog {
     private final DataFolder files;
     private final HeadFile headFile;
     private final FileChannel lock;
@@ -276,33 +277,8 @@ public final class SqliteJobLog implements OpenLog {
     }
 
     @Override
-    public Optional<LogEntry> find(String id) {
-        return readers.find(id);
-    }
-
-    @Override
-    public List<LogEntry> read(String stream, Head after) {
-        return readers.read(stream, after);
-    }
-
-    @Override
-    public List<LogEntry> since(Head after, int atMost) {
-        return readers.since(after, atMost);
-    }
-
-    @Override
-    public List<String> streams() {
-        return readers.streams();
-    }
-
-    @Override
-    public Head head() {
-        return readers.head();
-    }
-
-    @Override
-    public Head head(String stream) {
-        return readers.head(stream);
+    public LogQueries readers() {
+        return readers;
     }
 
     @Override
