@@ -113,7 +113,8 @@ class HostileRequestsTest {
         assertThat(bench.get("/").statusCode()).isEqualTo(200);
         // nearly all were understood well enough to be answered
         assertThat(statuses.getOrDefault(0, 0)).as("%s", statuses).isLessThan(COUNT / 10);
-        assertThat(statuses.keySet()).contains(200, 303, 400, 403, 404, 405, 421, 422);
+        // a few hundred requests by lot need not meet every refusal; each has its own test in AttacksTest
+        assertThat(statuses.keySet()).contains(200, 303, 400, 404, 422);
         if (COUNT > 400) {
             org.slf4j.LoggerFactory.getLogger(HostileRequestsTest.class)
                     .warn(

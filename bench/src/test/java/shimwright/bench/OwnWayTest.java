@@ -84,6 +84,7 @@ class OwnWayTest {
     void afterASurpriseNobodyWaitsAndTheBetterPlanComesByItself() {
         try (DemoBench own = DemoBench.fresh()) {
             browser.open(own.url(JOB + "/build?step=X07"));
+            browser.wait("a page at rest", () -> browser.has("[data-again]") ? null : true);
             browser.script("document.querySelectorAll('details').forEach(d => d.open = true)");
             browser.script(PAGES);
             browser.one("form[action$='/leftout'] input[name='reason']").sendKeys("the owner does it");

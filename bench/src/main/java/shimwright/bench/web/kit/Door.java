@@ -177,7 +177,7 @@ public final class Door {
     }
 
     /** True for an address within this shop: a path, which no browser reads as another machine's name. */
-    static boolean local(String address) {
+    public static boolean local(String address) {
         boolean path = address.startsWith("/") && !address.startsWith("//");
         return path && address.chars().allMatch(c -> c > ' ' && c < 0x7F && c != '\\');
     }

@@ -58,7 +58,7 @@ public final class Pages {
         }
     }
 
-    /** Reads an act on the shop, does it and goes on. */
+    /** Reads an act on the shop, does it and goes on; the address remembers where somebody came from. */
     public static void act(
             Context ctx, Desk desk, Door door, Class<? extends Act.OfShop> type, Again again, String next) {
         Form form = door.form(ctx);
@@ -69,7 +69,10 @@ public final class Pages {
         }
         Outcome<Desk.Done> done = desk.act(act, door.signed(ctx, form));
         if (done instanceof Outcome.Ok<Desk.Done> ok) {
-            door.on(ctx, next, ok.value().said());
+            door.on(
+                    ctx,
+                    remembering(next, cameFrom(ctx, form.typed())),
+                    ok.value().said());
         } else {
             again.show(ctx, done.refusals(), form.typed());
         }
@@ -82,10 +85,10 @@ public final class Pages {
     }
 
     /** Where somebody came from and wants to go back to, as address or form say; empty for nowhere in this shop. */
-    public static String cameFrom(Context ctx) {
+    public static String cameFrom(Context ctx, Map<String, String> typed) {
         String asked = ctx.queryParam("back");
-        String from = asked == null ? ctx.formParam("back") : asked;
-        return from != null && Door.local(from) ? from : "";
+        String from = asked == null ? typed.getOrDefault("back", "") : asked;
+        return Door.local(from) ? from : "";
     }
 
     /** An address that remembers where somebody came from. */

@@ -37,7 +37,7 @@ public final class GaugePages {
 
     private void on(
             RoutesConfig routes, String path, Class<? extends Act.OfShop> type, String next, Pages.Again again) {
-        routes.post(path, ctx -> Pages.act(ctx, desk, door, type, again, Pages.remembering(next, Pages.cameFrom(ctx))));
+        routes.post(path, ctx -> Pages.act(ctx, desk, door, type, again, next));
     }
 
     private void gauges(Context ctx, List<Refusal> faults, Map<String, String> typed) {
@@ -55,7 +55,7 @@ public final class GaugePages {
                         "wanted",
                         wanted(),
                         "back",
-                        Pages.cameFrom(ctx)));
+                        Pages.cameFrom(ctx, typed)));
     }
 
     /** What the form begins with: a usual kind, or a gauge of the shop that is to be changed. */

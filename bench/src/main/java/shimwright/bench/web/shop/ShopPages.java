@@ -94,15 +94,12 @@ public final class ShopPages {
         more.put("spreads", spreads);
         more.put("names", names);
         more.put("gone", gone);
-        more.put("back", Pages.cameFrom(ctx));
+        more.put("back", Pages.cameFrom(ctx, typed));
         door.show(ctx, "drawer", page, more);
     }
 
     private void on(RoutesConfig routes, String path, Class<? extends Act.OfShop> type) {
-        routes.post(
-                path,
-                ctx -> Pages.act(
-                        ctx, desk, door, type, this::drawer, Pages.remembering("/drawer", Pages.cameFrom(ctx))));
+        routes.post(path, ctx -> Pages.act(ctx, desk, door, type, this::drawer, "/drawer"));
     }
 
     private void me(Context ctx) {
@@ -114,6 +111,6 @@ public final class ShopPages {
             door.remember(ctx, "units", form.raw("units").equals("inch") ? "inch" : "metric");
         }
         String back = form.raw("back");
-        door.on(ctx, back.startsWith("/") && !back.startsWith("//") ? back : "/", "");
+        door.on(ctx, Door.local(back) ? back : "/", "");
     }
 }
