@@ -72,7 +72,7 @@ class DeskTest {
     }
 
     @Test
-    void twoJobsThatGoOnInTurnAreReadFromTheirFirstEntryOnce(@TempDir Path folder) {
+    void ofTwoJobsThatGoOnInTurnOnlyWhatIsNewIsRead(@TempDir Path folder) {
         try (ShopStore store =
                 ShopStore.in(folder, OpenLog.Opening.WRITE, Optional.empty()).orElseThrow()) {
             for (String job : List.of("job-1", "job-2")) {
@@ -85,12 +85,15 @@ class DeskTest {
             }
             Desk desk = desk(store);
             for (int post = 0; post < 6; post++) {
+                if (post == 2) {
+                    wholeReads.clear();
+                }
                 String job = "job-" + (1 + post % 2);
                 desk.act(job, new IntakeActs.MakeNote("job", "note " + post), signed("note-" + post))
                         .orElseThrow();
                 assertThat(desk.bench(job)).isPresent();
             }
-            assertThat(wholeReads).doesNotHaveDuplicates();
+            assertThat(wholeReads).isEmpty();
         }
     }
 
