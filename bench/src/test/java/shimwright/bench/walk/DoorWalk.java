@@ -194,7 +194,7 @@ final class DoorWalk {
             }
         }
         act("done", Map.of("step", id));
-        if (step.get("reading").asString().equals("final") && slips.add("undone after it was accepted")) {
+        if (step.get("reading").asString().equals("final") && slips.add("taken back after it was accepted")) {
             act("undo", Map.of("step", id, "reason", "a screw was left over"));
             assertThat(session(clearance).get("accepted").asBoolean()).isFalse();
             return;
