@@ -19,7 +19,7 @@ final class PressBindings {
 
     static void addTo(Map<String, ToDoubleFunction<CheckRow>> bindings) {
         addStressesOfGivenPressure(bindings);
-        bindings.put("contact pressure", row -> ownCase(row).highestPressure() / MPA);
+        bindings.put("contact pressure", row -> ownCase(row).pressure().highestPressure() / MPA);
         bindings.put(
                 "outer part hoop stress at joint", row -> ownCase(row).hub().hoop() / MPA);
         bindings.put(
@@ -35,13 +35,18 @@ final class PressBindings {
             bindings.put(which + " contact pressure", row -> {
                 String nu = row.text("nu");
                 String modulus = row.text("E");
-                return press(row, "interference", modulus, nu, modulus, nu).highestPressure() / MPA;
+                return press(row, "interference", modulus, nu, modulus, nu)
+                                .pressure()
+                                .highestPressure()
+                        / MPA;
             });
         }
-        bindings.put("torque capacity at minimum interference", row -> held(row).torque());
+        bindings.put(
+                "torque capacity at minimum interference",
+                row -> held(row).held().torque());
         bindings.put(
                 "axial press-in/pull-out force at maximum interference",
-                row -> held(row).pressForceHigh() / 1e3);
+                row -> held(row).press().pressForceHigh() / 1e3);
         bindings.put("maximum interference", row -> classesOrParts(row, true));
         bindings.put("minimum interference", row -> classesOrParts(row, false));
         bindings.put(
@@ -65,6 +70,7 @@ final class PressBindings {
                                                 row.text("Rz_bore"),
                                                 "shaftRoughness",
                                                 row.text("Rz_shaft")))
+                                .losses()
                                 .smoothing()
                         / 1e-6);
         bindings.put("radial interference lost by rotation (disk on shaft just loose)", PressBindings::rotation);
@@ -177,6 +183,7 @@ final class PressBindings {
         String e = row.text("E");
         String nu = row.text("nu");
         return press(joint(row), outside(row), row.number("bore"), interference, e, nu, e, nu, Map.of())
+                        .pressure()
                         .highestPressure()
                 / MPA;
     }
@@ -186,7 +193,7 @@ final class PressBindings {
         String e = row.text("E");
         Interference.Result trial =
                 press(joint(row), outside(row), row.number("bore"), 0.1, e, "0.3", e, "0.3", Map.of());
-        return 0.1 / 2 * pressure(row) * MPA / trial.highestPressure();
+        return 0.1 / 2 * pressure(row) * MPA / trial.pressure().highestPressure();
     }
 
     private static double release(CheckRow row) {
@@ -202,6 +209,7 @@ final class PressBindings {
                                 row.text("E_shaft"),
                                 row.text("nu_shaft"),
                                 Map.of())
+                        .pressure()
                         .highestPressure()
                 / MPA;
     }
@@ -209,6 +217,7 @@ final class PressBindings {
     /** A pair whose pressure is the one of the row, with its friction on both sides and no slip factor. */
     private static Interference.Result held(CheckRow row) {
         double trial = press(joint(row), 45, 0, 0.03, "207 GPa", "0.292", "207 GPa", "0.292", Map.of())
+                .pressure()
                 .highestPressure();
         double interference = 0.03 * pressure(row) * MPA / trial;
         Map<String, String> more = Map.of(
@@ -232,7 +241,7 @@ final class PressBindings {
                         row.text("hole").replace("..", ", "),
                         "diameter",
                         row.text("shaft").replace("..", ", ")));
-        return (tightest ? fit.measuredTightest() : fit.measuredLoosest()) / Units.IN.factor();
+        return (tightest ? fit.sizes().measuredTightest() : fit.sizes().measuredLoosest()) / Units.IN.factor();
     }
 
     private static double elastic(double joint, double outside, double yield, String criterion) {
@@ -269,12 +278,13 @@ final class PressBindings {
         Interference.Result fit =
                 press(joint, 2 * joint, 0, allowance * 25.4, "30000 ksi", "0.3", "30000 ksi", "0.3", more);
         double tons = Math.PI * row.number("diameter") * allowance * row.number("F") / 2;
-        return tons * Units.US_TON_FORCE.factor() / fit.pressForceHigh();
+        return tons * Units.US_TON_FORCE.factor() / fit.press().pressForceHigh();
     }
 
     private static double perDiameter(CheckRow row) {
         double joint = row.number("D") * 25.4;
         return press(joint, 2 * joint, 0, row.number("allowance") * 25.4, "206 GPa", "0.3", "206 GPa", "0.3", Map.of())
+                .sizes()
                 .perDiameter();
     }
 }
