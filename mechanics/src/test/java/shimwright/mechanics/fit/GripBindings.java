@@ -1,8 +1,8 @@
 package shimwright.mechanics.fit;
 
-import java.util.Map;
-import java.util.function.ToDoubleFunction;
 import shimwright.mechanics.fit.BearingClearance.Case.Finish;
+import shimwright.mechanics.published.Bindings;
+import shimwright.mechanics.published.PublishedRow;
 
 /** Rows answered by {@code housing-grip} and {@code bearing-clearance}. */
 final class GripBindings {
@@ -11,45 +11,45 @@ final class GripBindings {
 
     private GripBindings() {}
 
-    static void addTo(Map<String, ToDoubleFunction<CheckRow>> bindings) {
-        bindings.put(
+    static void addTo(Bindings bindings) {
+        bindings.quantity(
                 "interference lost when housing and ring warm uniformly",
                 row -> grip(row.number("diameter"), 50, row, 20 + row.number("rise"))
                                 .heatLoss()
                         / UM);
-        bindings.put(
+        bindings.quantity(
                 "temperature at which interference is gone",
                 row -> grip(row.number("diameter"), row.number("interference_at_20C"), row, 80)
                                 .lettingGo()
                         - ZERO);
-        bindings.put(
+        bindings.quantity(
                 "contact pressure at 80 C, race in A380 boss",
                 row -> race(row, 80).pressureHot() / 1e6);
-        bindings.put(
+        bindings.quantity(
                 "cold-start contact pressure, race in A380 boss at -40 C",
                 row -> race(row, -40).pressureHot() / 1e6);
-        bindings.put(
+        bindings.quantity(
                 "cold-start boss hoop stress at -40 C",
                 row -> Cylinder.hoopUnderInside(
                         row.number("contact_pressure"),
                         row.number("joint_diameter"),
                         row.number("boss_outer"),
                         row.number("joint_diameter")));
-        bindings.put(
+        bindings.quantity(
                 "axial equivalent of a radial raceway change",
                 row -> HousingGrip.axial(
                         2 * row.number("radial_change"), Math.toRadians(row.number("cup_half_angle"))));
-        bindings.put(
+        bindings.quantity(
                 "internal clearance lost per unit interference, inner ring on solid steel shaft",
                 row -> inner(row).innerShare());
-        bindings.put("internal clearance lost, inner ring", row -> inner(row).innerLoss() / UM);
-        bindings.put(
+        bindings.quantity("internal clearance lost, inner ring", row -> inner(row).innerLoss() / UM);
+        bindings.quantity(
                 "internal clearance lost, inner ring on hollow shaft",
                 row -> inner(row).innerLoss() / UM);
-        bindings.put("internal clearance lost, outer ring", row -> outer(row) / UM);
-        bindings.put("effective interference, ground shaft in bearing bore", row -> effective(row, Finish.GROUND));
-        bindings.put("effective interference, turned shaft in bearing bore", row -> effective(row, Finish.TURNED));
-        bindings.put(
+        bindings.quantity("internal clearance lost, outer ring", row -> outer(row) / UM);
+        bindings.quantity("effective interference, ground shaft in bearing bore", row -> effective(row, Finish.GROUND));
+        bindings.quantity("effective interference, turned shaft in bearing bore", row -> effective(row, Finish.TURNED));
+        bindings.quantity(
                 "interference lost by radial load, inner ring",
                 row -> FitAnswers.result(
                                         BearingClearance.SHEET,
@@ -66,7 +66,7 @@ final class GripBindings {
     }
 
     /** A race whose coefficient is 12.5, in a housing that exceeds it by the difference of the row. */
-    private static HousingGrip.Result grip(double diameter, double interferenceUm, CheckRow row, double celsius) {
+    private static HousingGrip.Result grip(double diameter, double interferenceUm, PublishedRow row, double celsius) {
         double alpha = 12.5e-6 + row.number("alpha_difference");
         return FitAnswers.result(
                 HousingGrip.SHEET,
@@ -90,11 +90,11 @@ final class GripBindings {
                         celsius + " °C"));
     }
 
-    private static HousingGrip.Result race(CheckRow row, double celsius) {
+    private static HousingGrip.Result race(PublishedRow row, double celsius) {
         return grip(row.number("joint_diameter"), row.number("interference_20C") * 1e3, row, celsius);
     }
 
-    private static BearingClearance.Result inner(CheckRow row) {
+    private static BearingClearance.Result inner(PublishedRow row) {
         String fit = row.has("effective_interference") ? row.text("effective_interference") : "20 um";
         return FitAnswers.result(
                 BearingClearance.SHEET,
@@ -114,7 +114,7 @@ final class GripBindings {
                         "bearing steel: 206 GPa: 0.3"));
     }
 
-    private static double outer(CheckRow row) {
+    private static double outer(PublishedRow row) {
         String around = row.text("housing_outer");
         return FitAnswers.result(
                         BearingClearance.SHEET,
@@ -135,7 +135,7 @@ final class GripBindings {
                 .outerLoss();
     }
 
-    private static double effective(CheckRow row, Finish finish) {
+    private static double effective(PublishedRow row, Finish finish) {
         return FitAnswers.result(
                                 BearingClearance.SHEET,
                                 FitAnswers.changed(

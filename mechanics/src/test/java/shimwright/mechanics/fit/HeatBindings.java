@@ -2,7 +2,8 @@ package shimwright.mechanics.fit;
 
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
+import shimwright.mechanics.published.Bindings;
+import shimwright.mechanics.published.PublishedRow;
 import shimwright.mechanics.reference.Table;
 
 /** Rows answered by {@code heat-to-fit}, {@code time-to-grab} and the tables of materials and ceilings. */
@@ -12,9 +13,9 @@ final class HeatBindings {
 
     private HeatBindings() {}
 
-    static void addTo(Map<String, ToDoubleFunction<CheckRow>> bindings) {
-        bindings.put("temperature rise to assemble", HeatBindings::rise);
-        bindings.put(
+    static void addTo(Bindings bindings) {
+        bindings.quantity("temperature rise to assemble", HeatBindings::rise);
+        bindings.quantity(
                 "free bore growth on heating",
                 row -> plan(
                                         row.text("bore"),
@@ -26,7 +27,7 @@ final class HeatBindings {
                                         "150 °C")
                                 .growthAtCeiling()
                         / UM);
-        bindings.put(
+        bindings.quantity(
                 "free shaft contraction on cooling",
                 row -> plan(
                                         row.text("diameter"),
@@ -40,7 +41,7 @@ final class HeatBindings {
                                         row.text("to"))
                                 .innerShrink()
                         / UM);
-        bindings.put(
+        bindings.quantity(
                 "hub temperature with shaft pre-cooled",
                 row -> plan(
                                         row.text("joint"),
@@ -62,7 +63,7 @@ final class HeatBindings {
     }
 
     /** Shop at 0 °C, so that 332 K of rise stay under the ceiling of structural steel. */
-    private static double rise(CheckRow row) {
+    private static double rise(PublishedRow row) {
         return plan(
                         diametral(row, "joint_radius"),
                         "structural steel",
@@ -74,7 +75,7 @@ final class HeatBindings {
                 .outerRise();
     }
 
-    private static String diametral(CheckRow row, String key) {
+    private static String diametral(PublishedRow row, String key) {
         return 2 * row.number(key) + " mm";
     }
 
@@ -101,32 +102,32 @@ final class HeatBindings {
         return FitAnswers.result(HeatToFit.SHEET, given);
     }
 
-    private static void addCooling(Map<String, ToDoubleFunction<CheckRow>> bindings) {
-        bindings.put(
+    private static void addCooling(Bindings bindings) {
+        bindings.quantity(
                 "diameter of sphere for time constant",
                 row -> 6
                         * row.number("tau")
                         / Cooling.timeConstant(row.number("rho"), row.number("c"), 1, row.number("h")));
-        bindings.put(
+        bindings.quantity(
                 "radiation coefficient",
                 row -> Cooling.radiation(row.number("emissivity"), row.number("T"), row.number("Tsur")));
-        bindings.put("Biot number", row -> Cooling.biot(row.number("h"), row.number("D") / 1e3 / 6, row.number("k")));
-        bindings.put(
+        bindings.quantity("Biot number", row -> Cooling.biot(row.number("h"), row.number("D") / 1e3 / 6, row.number("k")));
+        bindings.quantity(
                 "Biot number (lumped model not allowed)",
                 row -> Cooling.biot(row.number("h"), row.number("L") / 1e3, row.number("k")));
-        bindings.put(
+        bindings.quantity(
                 "Biot number of that gear",
                 row -> Cooling.biot(row.number("h"), row.number("V/A") / 1e3, row.number("k")));
-        bindings.put(
+        bindings.quantity(
                 "lumped time to temperature",
                 row -> Cooling.time(constant(row), row.number("T0"), row.number("T"), row.number("Tinf")));
-        bindings.put("lumped inverse time constant", row -> 1 / constant(row));
-        bindings.put("initial cooling rate", row -> (row.number("T0") - row.number("Tinf")) / constant(row));
+        bindings.quantity("lumped inverse time constant", row -> 1 / constant(row));
+        bindings.quantity("initial cooling rate", row -> (row.number("T0") - row.number("Tinf")) / constant(row));
     }
 
     // size: one entry a published row
-    private static void addTimes(Map<String, ToDoubleFunction<CheckRow>> bindings) {
-        bindings.put(
+    private static void addTimes(Bindings bindings) {
+        bindings.quantity(
                 "characteristic length V/A of a gear blank",
                 row -> FitAnswers.result(
                                         TimeToGrab.SHEET,
@@ -140,7 +141,7 @@ final class HeatBindings {
                                                 row.text("width")))
                                 .length()
                         * 1e3);
-        bindings.put(
+        bindings.quantity(
                 "free-air time before a chilled race becomes tight",
                 row -> FitAnswers.result(
                                 TimeToGrab.SHEET,
@@ -165,7 +166,7 @@ final class HeatBindings {
                                         "needed",
                                         row.text("contraction_needed")))
                         .timeInAir());
-        bindings.put(
+        bindings.quantity(
                 "time constant of a hot inner ring once it touches the shaft",
                 row -> FitAnswers.result(
                                 TimeToGrab.SHEET,
@@ -180,7 +181,7 @@ final class HeatBindings {
                                         "contact",
                                         String.valueOf(row.number("contact_coefficient"))))
                         .contactTimeConstant());
-        bindings.put(
+        bindings.quantity(
                 "axial gap opened at the shoulder as a hub cools after gripping",
                 row -> FitAnswers.result(
                                         TimeToGrab.SHEET,
@@ -197,7 +198,7 @@ final class HeatBindings {
     }
 
     /** Time constant of the body of the row; volume over area of a sphere is D/6, of a plate half its thickness. */
-    private static double constant(CheckRow row) {
+    private static double constant(PublishedRow row) {
         double length;
         if (row.has("thickness")) {
             length = row.number("thickness") / 2e3;
@@ -209,26 +210,26 @@ final class HeatBindings {
         return Cooling.timeConstant(row.number("rho"), row.number("c"), length, row.number("h"));
     }
 
-    private static void addConstants(Map<String, ToDoubleFunction<CheckRow>> bindings) {
+    private static void addConstants(Bindings bindings) {
         for (String kind : new String[] {"material constant", "material/limit constant"}) {
-            bindings.put(kind + ": yield strength", row -> material(row).data().yield() / 1e6);
-            bindings.put(
+            bindings.quantity(kind + ": yield strength", row -> material(row).data().yield() / 1e6);
+            bindings.quantity(
                     kind + ": thermal expansion", row -> material(row).data().expansion() / 1e-6);
         }
-        bindings.put("material constant: modulus", row -> material(row).data().modulus() / 1e9);
-        bindings.put(
+        bindings.quantity("material constant: modulus", row -> material(row).data().modulus() / 1e9);
+        bindings.quantity(
                 "material/limit constant: Poisson ratio",
                 row -> material(row).data().poisson());
-        bindings.put(
+        bindings.quantity(
                 "material constant: yield 52100 hardened",
                 row -> Material.BEARING_STEEL.data().yield() / 1e6);
-        bindings.put(
+        bindings.quantity(
                 "material constant: thermal expansion ductile iron",
                 row -> Material.DUCTILE_IRON_500.data().expansion() / 1e-6);
-        bindings.put(
+        bindings.quantity(
                 "material/limit constant: bearing heating limit, metal cage, no seals, 8 h",
                 row -> HeatedPart.OPEN_BEARING.ceiling() - ZERO);
-        bindings.put(
+        bindings.quantity(
                 "material/limit constant: tempering range, lower",
                 row -> Table.read("heat/ceilings.csv").rows().stream()
                         .filter(part -> part.text("part").equals("BARE_RING"))
@@ -237,7 +238,7 @@ final class HeatBindings {
                         .number("temper"));
     }
 
-    private static Material material(CheckRow row) {
+    private static Material material(PublishedRow row) {
         String text = row.text("material");
         if (text.startsWith("A380")) {
             return Material.ALUMINUM_A380;

@@ -2,8 +2,8 @@ package shimwright.mechanics.fit;
 
 import static java.util.Objects.requireNonNull;
 
-import java.util.Map;
-import java.util.function.ToDoubleFunction;
+import shimwright.mechanics.published.Bindings;
+import shimwright.mechanics.published.PublishedRow;
 
 /** Rows answered by {@code limits-and-fits}. */
 final class LimitsBindings {
@@ -12,31 +12,31 @@ final class LimitsBindings {
 
     private LimitsBindings() {}
 
-    static void addTo(Map<String, ToDoubleFunction<CheckRow>> bindings) {
-        bindings.put("upper limit deviation", row -> limits(row).upper() / UM);
-        bindings.put("lower limit deviation", row -> limits(row).lower() / UM);
-        bindings.put(
+    static void addTo(Bindings bindings) {
+        bindings.quantity("upper limit deviation", row -> limits(row).upper() / UM);
+        bindings.quantity("lower limit deviation", row -> limits(row).lower() / UM);
+        bindings.quantity(
                 "upper limit deviation (corrected by corrigendum)",
                 row -> limits(row).upper() / UM);
-        bindings.put("maximum hole size", row -> limits(row).largest() / MM);
-        bindings.put("maximum shaft size", row -> limits(row).largest() / MM);
-        bindings.put("minimum shaft size", row -> limits(row).smallest() / MM);
-        bindings.put("standard tolerance IT", row -> graded(row, "H").tolerance() / UM);
-        bindings.put(
+        bindings.quantity("maximum hole size", row -> limits(row).largest() / MM);
+        bindings.quantity("maximum shaft size", row -> limits(row).largest() / MM);
+        bindings.quantity("minimum shaft size", row -> limits(row).smallest() / MM);
+        bindings.quantity("standard tolerance IT", row -> graded(row, "H").tolerance() / UM);
+        bindings.quantity(
                 "delta for holes K..ZC (ITn - IT(n-1))",
                 row -> requireNonNull(graded(row, "P").delta()) / UM);
-        bindings.put(
+        bindings.quantity(
                 "JS limit magnitude, rounded down (IT odd, grades 7-11)",
                 row -> requireNonNull(limits(row).roundedHalf()) / UM);
-        bindings.put("maximum clearance", row -> -pair(row, false));
-        bindings.put("minimum clearance", row -> -pair(row, true));
+        bindings.quantity("maximum clearance", row -> -pair(row, false));
+        bindings.quantity("minimum clearance", row -> -pair(row, true));
     }
 
-    private static SizeLimits limits(CheckRow row) {
+    private static SizeLimits limits(PublishedRow row) {
         return limitsOf(row.text("nominal"), row.text("class"));
     }
 
-    private static SizeLimits graded(CheckRow row, String letter) {
+    private static SizeLimits graded(PublishedRow row, String letter) {
         return limitsOf(row.text("nominal"), letter + row.text("grade").substring(2));
     }
 
@@ -48,7 +48,7 @@ final class LimitsBindings {
     }
 
     /** From classes, in mm. */
-    static double pair(CheckRow row, boolean tightest) {
+    static double pair(PublishedRow row, boolean tightest) {
         LimitsAndFits.Result both = FitAnswers.result(
                 LimitsAndFits.SHEET,
                 "nominal",
