@@ -84,13 +84,13 @@ public record PublishedRow(
         return inputs + " " + quantity;
     }
 
-    /** The inputs by name, without remarks; a list and an order have spaces between their numbers. */
+    /** The inputs by name, without remarks; a list and an order have spaces between their numbers, a range a comma. */
     Map<String, String> named() {
         Map<String, String> named = new LinkedHashMap<>();
         for (String part : PARTS.split(inputs, -1)) {
             String[] sides = part.split("=", 2);
             if (sides.length == 2) {
-                String value = REMARK.matcher(sides[1]).replaceAll("").strip().replace('|', ' ');
+                String value = REMARK.matcher(sides[1]).replaceAll("").strip().replace('|', ' ').replace("..", ", ");
                 named.putIfAbsent(
                         sides[0].strip(), ORDER.matcher(value).matches() ? value.replace('-', ' ') : value);
             }
