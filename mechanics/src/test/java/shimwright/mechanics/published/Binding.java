@@ -32,7 +32,6 @@ record Binding(
         Function<PublishedRow, Map<String, String>> given,
         BiFunction<PublishedRow, Map<String, String>, Object> answer) {
     private static final Pattern PLACE = Pattern.compile("\\{([^}]+?)(#?)}");
-    private static final Pattern NEXT_KEY = Pattern.compile(";\\s*(?=[a-zA-Z][\\w.]*=)");
     private static final String EXAMPLE = "example;";
 
     /** Answered by a function of ours, in the row's unit. */
@@ -86,11 +85,11 @@ record Binding(
         boolean onExample = inputs.startsWith(EXAMPLE);
         Map<String, String> typed =
                 new LinkedHashMap<>(onExample ? Registry.find(sheet).orElseThrow().example() : Map.of());
-        for (String pair : NEXT_KEY.split(filled(row, onExample ? inputs.substring(EXAMPLE.length()) : inputs), -1)) {
-            String[] sides = pair.split("=", 2);
-            typed.keySet().removeIf(key -> key.startsWith(sides[0].strip() + "."));
-            typed.put(sides[0].strip(), sides[1].strip());
-        }
+        SheetAnswers.typed(filled(row, onExample ? inputs.substring(EXAMPLE.length()) : inputs))
+                .forEach((key, value) -> {
+                    typed.keySet().removeIf(old -> old.startsWith(key + "."));
+                    typed.put(key, value);
+                });
         return typed;
     }
 
@@ -127,7 +126,7 @@ record Binding(
             return unit(unit, line.kind()).fromSi(line.value());
         }
         List<String> steps = Arrays.asList(result.split("\\s*/\\s*", -1));
-        Map<?, ?> found = SheetAnswers.at(answer, steps.get(0));
+        Map<?, ?> found = (Map<?, ?>) SheetAnswers.at(answer, steps.get(0));
         if (!(found.get("value") instanceof Number si)) {
             return String.valueOf(found.get("text"));
         }

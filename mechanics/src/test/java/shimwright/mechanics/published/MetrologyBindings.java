@@ -3,16 +3,12 @@ package shimwright.mechanics.published;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
 import shimwright.mechanics.axial.reading.EndPlay;
-import shimwright.mechanics.axial.stack.Growth;
-import shimwright.mechanics.axial.stack.GrowthLeg;
 import shimwright.mechanics.conformity.Conformity;
 import shimwright.mechanics.conformity.Limits;
-import shimwright.mechanics.decision.DecisionRisk;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Combination;
 import shimwright.mechanics.measure.Contribution;
@@ -22,8 +18,8 @@ import shimwright.mechanics.measure.Student;
 import shimwright.mechanics.measure.Trend;
 import shimwright.mechanics.measure.Uncertainties;
 import shimwright.mechanics.measure.VonNeumann;
-import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.quantity.Units;
+import shimwright.mechanics.worksheet.Answer;
 
 /** Rows of metrology.csv that concern measuring and deciding. */
 final class MetrologyBindings {
@@ -201,8 +197,6 @@ final class MetrologyBindings {
                 .bind("CA-12", r -> Conformity.probability(-r.number("z"), 1, INF, new Limits(null, 0.0)))
                 .bind("CA-13", r -> Conformity.guardBand(r.number("p"), 1 / r.number("k"), INF))
                 .bind("CA-15", r -> Conformity.leastCapability(r.number("p")))
-                .bind("CA-16", r -> risk(r).consumer())
-                .bind("CA-(17|19|21)", r -> risk(r).producer())
                 .bind("CA-2[45]", r -> {
                     List<Double> all = r.all();
                     return Conformity.probability(
@@ -212,26 +206,6 @@ final class MetrologyBindings {
                             new Limits(all.get(all.size() - 2), all.get(all.size() - 1)));
                 })
                 .bind("CA-26", r -> Conformity.largestStep(r.number("u"), r.number("p"), new Limits(0.050, 0.100)));
-    }
-
-    /** The sheet as typed, 1 mm for each ohm: a risk has no unit. */
-    private static DecisionRisk.Result risk(PublishedRow r) {
-        String[] pairs = {
-            "mean", "1500 mm",
-            "deviation", "0.12 mm",
-            "u", r.number("u_m") + " mm",
-            "lower", r.number("T_L") + " mm",
-            "upper", r.number("T_U") + " mm",
-            "guard", r.number("w") + " mm"
-        };
-        Map<String, String> given = new LinkedHashMap<>();
-        for (int i = 0; i < pairs.length; i += 2) {
-            given.put(pairs[i], pairs[i + 1]);
-        }
-        return (DecisionRisk.Result) DecisionRisk.SHEET
-                .answer(given, UnitSystem.METRIC)
-                .orElseThrow()
-                .result();
     }
 
     private static void statistics(Bindings checks) {
@@ -268,33 +242,11 @@ final class MetrologyBindings {
                     double travel = r.number("true movement");
                     return 1e3 * (EndPlay.tiltedPlungerReading(travel, Units.DEGREE.toSi(r.number("tilt"))) - travel);
                 })
-                .bind("THX-1[12]", r -> {
-                    double rise = r.number("T") - r.number("T_ref");
-                    GrowthLeg leg = new GrowthLeg(
-                            "case", r.number("L") / 1000, r.number("alpha_case"), r.number("alpha_shaft"));
-                    return 1e3
-                            * Growth.work(new Growth.Case(List.of(leg), rise, rise, null))
-                                    .orElseThrow()
-                                    .result()
-                                    .change();
-                })
-                .bind(
-                        "THX-13",
-                        r -> 1e6
-                                * Growth.SHEET
-                                        .answer(
-                                                Map.of(
-                                                        "legs",
-                                                        "case: 200 mm: 21.8e-6 ± " + 1.5e-6 / Math.sqrt(3)
-                                                                + " 1/K: 11.3e-6 1/K",
-                                                        "caseRise",
-                                                        "60 K",
-                                                        "shaftRise",
-                                                        "60 K"),
-                                                UnitSystem.METRIC)
-                                        .orElseThrow()
-                                        .budgets()
-                                        .getOrDefault("change", Budget.NONE)
-                                        .u());
+                .bind("THX-13", r -> {
+                    Map<String, String> typed = SheetAnswers.typed("legs=case: 200 mm: 21.8e-6 ± " + 1.5e-6 / Math.sqrt(3)
+                            + " 1/K: 11.3e-6 1/K; caseRise=60 K; shaftRise=60 K");
+                    Answer answer = SheetAnswers.ask("growth", typed).orElseThrow();
+                    return 1e6 * answer.budgets().getOrDefault("change", Budget.NONE).u();
+                });
     }
 }
