@@ -31,9 +31,9 @@ public final class FitBindings {
     private static void limits(Bindings bindings) {
         bindings.quantity("upper limit deviation", row -> limits(row).upper() / Units.UM.factor());
         bindings.quantity("lower limit deviation", row -> limits(row).lower() / Units.UM.factor());
-        bindings.quantity("upper limit deviation (corrected by corrigendum)", row -> limits(row)
-                        .upper()
-                / Units.UM.factor());
+        bindings.quantity(
+                "upper limit deviation (corrected by corrigendum)",
+                row -> limits(row).upper() / Units.UM.factor());
         bindings.quantity("maximum hole size", row -> limits(row).largest() / Units.MM.factor());
         bindings.quantity("maximum shaft size", row -> limits(row).largest() / Units.MM.factor());
         bindings.quantity("minimum shaft size", row -> limits(row).smallest() / Units.MM.factor());
@@ -51,7 +51,8 @@ public final class FitBindings {
     }
 
     private static SizeLimits graded(PublishedRow row, String letter) {
-        return FitAnswers.limitsOf(row.text("nominal"), letter + row.text("grade").substring(2));
+        return FitAnswers.limitsOf(
+                row.text("nominal"), letter + row.text("grade").substring(2));
     }
 
     private static void stressesOfGivenPressure(Bindings bindings) {
@@ -119,7 +120,13 @@ public final class FitBindings {
 
     /** What {@code interference} says to a pair of one steel; sizes in mm. */
     private static double press(
-            double joint, double outside, double bore, double interference, String steel, String result, String... more) {
+            double joint,
+            double outside,
+            double bore,
+            double interference,
+            String steel,
+            String result,
+            String... more) {
         Map<String, String> given = FitAnswers.given(
                 "bore", FitAnswers.mm(joint),
                 "diameter", FitAnswers.mm(joint + interference),
@@ -134,8 +141,8 @@ public final class FitBindings {
 
     /** Pressure is proportional to interference, so one trial gives the allowance. Radial, mm. */
     private static double allowance(PublishedRow row) {
-        double trial = press(
-                joint(row), outside(row), row.number("bore"), 0.1, row.text("E") + ": 0.3", "highestPressure");
+        double trial =
+                press(joint(row), outside(row), row.number("bore"), 0.1, row.text("E") + ": 0.3", "highestPressure");
         return 0.1 / 2 * pressure(row) * MPA / trial;
     }
 
@@ -195,9 +202,7 @@ public final class FitBindings {
                         row -> 6
                                 * row.number("tau")
                                 / Cooling.timeConstant(row.number("rho"), row.number("c"), 1, row.number("h")))
-                .bind(
-                        "F282",
-                        row -> Cooling.radiation(row.number("emissivity"), row.number("T"), row.number("Tsur")))
+                .bind("F282", row -> Cooling.radiation(row.number("emissivity"), row.number("T"), row.number("Tsur")))
                 .bind("F284", row -> biot(row, row.number("D") / 6))
                 .bind("F295", row -> biot(row, row.number("L")))
                 .bind("F298", row -> biot(row, row.number("V/A")))
@@ -238,11 +243,13 @@ public final class FitBindings {
         constant(bindings, "F348", Material.STEEL_4140_NORMALIZED, Data::yield, MPA);
         constant(bindings, "F355", Material.BEARING_STEEL, Data::yield, MPA);
         constant(bindings, "F357", Material.DUCTILE_IRON_500, Data::expansion, 1e-6);
-        bindings.bind("F351", row -> Table.read("heat/ceilings.csv").rows().stream()
-                        .filter(part -> part.text("part").equals("BARE_RING"))
-                        .findFirst()
-                        .orElseThrow()
-                        .number("temper"))
+        bindings.bind(
+                        "F351",
+                        row -> Table.read("heat/ceilings.csv").rows().stream()
+                                .filter(part -> part.text("part").equals("BARE_RING"))
+                                .findFirst()
+                                .orElseThrow()
+                                .number("temper"))
                 .bind("F352", row -> HeatedPart.OPEN_BEARING.ceiling() - ZERO);
     }
 

@@ -71,13 +71,20 @@ class InterferenceTest {
         double interference = 0.001 * joint;
         Interference.Result fit = FitAnswers.result(
                 Interference.SHEET,
-                "bore", FitAnswers.mm(joint),
-                "diameter", FitAnswers.mm(joint + interference),
-                "hubOutside", FitAnswers.mm(outward * joint),
-                "shaftBore", FitAnswers.mm(bore),
-                "length", "20 mm",
-                "hub", "steel: " + eo + " GPa: " + no,
-                "shaft", "steel: 206 GPa: 0.3");
+                "bore",
+                FitAnswers.mm(joint),
+                "diameter",
+                FitAnswers.mm(joint + interference),
+                "hubOutside",
+                FitAnswers.mm(outward * joint),
+                "shaftBore",
+                FitAnswers.mm(bore),
+                "length",
+                "20 mm",
+                "hub",
+                "steel: " + eo + " GPa: " + no,
+                "shaft",
+                "steel: 206 GPa: 0.3");
         double expected = boundaryValue(bore, joint, outward * joint, interference, eo, no, 206, 0.3);
         assertThat(fit.highestPressure() / 1e6).isCloseTo(expected, within(1e-4 * expected));
     }

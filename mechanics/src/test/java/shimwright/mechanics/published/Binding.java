@@ -70,21 +70,38 @@ record Binding(
 
     /** Whether it answers a row. */
     boolean answers(PublishedRow row) {
-        return rows.startsWith("\"")
-                ? rows.equals('"' + row.quantity() + '"')
-                : Arrays.stream(rows.split(" ", -1)).anyMatch(row.id()::matches);
+        return names().stream().anyMatch(name -> names(name, row));
+    }
+
+    /** Names of rows it means to answer that none of these has. */
+    List<String> missing(List<PublishedRow> all) {
+        return names().stream()
+                .filter(name -> all.stream().noneMatch(row -> names(name, row)))
+                .toList();
+    }
+
+    private List<String> names() {
+        return rows.startsWith("\"") ? List.of(rows) : List.of(rows.split(" ", -1));
+    }
+
+    private static boolean names(String name, PublishedRow row) {
+        return name.startsWith("\"")
+                ? name.equals('"' + row.quantity() + '"')
+                : row.id().matches(name);
     }
 
     private static double read(PublishedRow row, String text, Kind kind) {
         MeasureUnit usual = UnitSystem.METRIC.display(kind).unit();
         return unit(row.unit(), kind)
-                .fromSi(Quantities.parse(text, kind, usual, row.id()).orElseThrow().si());
+                .fromSi(Quantities.parse(text, kind, usual, row.id())
+                        .orElseThrow()
+                        .si());
     }
 
     private static Map<String, String> typed(PublishedRow row, String sheet, String inputs) {
         boolean onExample = inputs.startsWith(EXAMPLE);
-        Map<String, String> typed =
-                new LinkedHashMap<>(onExample ? Registry.find(sheet).orElseThrow().example() : Map.of());
+        Map<String, String> typed = new LinkedHashMap<>(
+                onExample ? Registry.find(sheet).orElseThrow().example() : Map.of());
         SheetAnswers.typed(filled(row, onExample ? inputs.substring(EXAMPLE.length()) : inputs))
                 .forEach((key, value) -> {
                     typed.keySet().removeIf(old -> old.startsWith(key + "."));
@@ -95,7 +112,8 @@ record Binding(
 
     private static String filled(PublishedRow row, String inputs) {
         return PLACE.matcher(inputs)
-                .replaceAll(place -> Matcher.quoteReplacement(place(row, place.group(1), !place.group(2).isEmpty())));
+                .replaceAll(place -> Matcher.quoteReplacement(
+                        place(row, place.group(1), !place.group(2).isEmpty())));
     }
 
     private static String place(PublishedRow row, String name, boolean number) {
@@ -143,10 +161,10 @@ record Binding(
                 .orElseThrow();
     }
 
-    /** A plain number may stand under any word; everything else has a unit of its kind. */
+    /** A plain number may stand under rad and any word that is no unit; everything else has a unit of its kind. */
     private static MeasureUnit unit(String written, Kind kind) {
         return Units.find(written.equals("kpsi") ? "ksi" : written, kind).orElseGet(() -> {
-            if (kind == Kind.NUMBER) {
+            if (kind == Kind.NUMBER && Units.findAny(written).orElse(Units.RADIAN) == Units.RADIAN) {
                 return Units.ONE;
             }
             throw new IllegalArgumentException(written + " is not a unit of " + kind);

@@ -39,7 +39,9 @@ public final class Bindings {
     /** Those of {@code TOPIC.txt} beside this class. */
     static Bindings of(String topic) {
         try (InputStream text = requireNonNull(Bindings.class.getResourceAsStream(topic + ".txt"), topic)) {
-            return new Bindings(new String(text.readAllBytes(), StandardCharsets.UTF_8).lines().toList());
+            return new Bindings(new String(text.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .toList());
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

@@ -25,17 +25,23 @@ record ChecksPage(List<Finding> findings, Map<String, List<Finding>> topics) {
         for (Table.Row row : Table.read("../published/topics.csv").rows()) {
             titles.put(row.text("file") + " " + row.text("letters"), row.text("topic"));
         }
-        return new ChecksPage(findings, findings.stream().collect(groupingBy(
-                finding -> {
-                    String letters = finding.row().topic() + " " + finding.row().id().replaceFirst("[^A-Za-z].*", "");
-                    return titles.getOrDefault(letters, letters);
-                },
-                LinkedHashMap::new,
-                toList())));
+        return new ChecksPage(
+                findings,
+                findings.stream()
+                        .collect(groupingBy(
+                                finding -> {
+                                    String letters = finding.row().topic() + " "
+                                            + finding.row().id().replaceFirst("[^A-Za-z].*", "");
+                                    return titles.getOrDefault(letters, letters);
+                                },
+                                LinkedHashMap::new,
+                                toList())));
     }
 
     private static long count(List<Finding> findings, Set<Fate> fates) {
-        return findings.stream().filter(finding -> fates.contains(finding.fate())).count();
+        return findings.stream()
+                .filter(finding -> fates.contains(finding.fate()))
+                .count();
     }
 
     /** One line: bound, met, circular, listed, skipped. */
@@ -65,8 +71,9 @@ record ChecksPage(List<Finding> findings, Map<String, List<Finding>> topics) {
                 + " % of the rows.\n\n## Not bound\n\n| row | why |\n|---|---|\n"
                 + findings.stream()
                         .filter(finding -> !BOUND.contains(finding.fate()))
-                        .map(finding -> "| " + finding.row().topic() + " " + finding.row().id() + " | "
-                                + (finding.fate() == Fate.CIRCULAR ? "circular: " : "") + finding.words() + " |\n")
+                        .map(finding -> "| " + finding.row().topic() + " "
+                                + finding.row().id() + " | " + (finding.fate() == Fate.CIRCULAR ? "circular: " : "")
+                                + finding.words() + " |\n")
                         .collect(joining());
     }
 

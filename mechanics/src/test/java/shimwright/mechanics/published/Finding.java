@@ -41,7 +41,7 @@ record Finding(PublishedRow row, Fate fate, String words, List<String> faults) {
         Set<String> ids = new HashSet<>();
         rows.forEach(row -> must(ids.add(row.id()), "two rows " + row.id()));
         for (Binding binding : bindings.all) {
-            must(rows.stream().anyMatch(binding::answers), "no row for " + binding.rows());
+            must(binding.missing(rows).isEmpty(), "no row for " + binding.missing(rows));
         }
         for (Map<String, String> names : List.of(bindings.listed, bindings.circular)) {
             names.keySet().forEach(id -> must(ids.contains(id), "no row " + id));
@@ -66,7 +66,7 @@ record Finding(PublishedRow row, Fate fate, String words, List<String> faults) {
                     : new Finding(row, Fate.LISTED, listed, List.of());
         }
         List<String> found = new ArrayList<>();
-        List<String> faults = new ArrayList<>();
+        List<String> faults = new ArrayList<>(row.source().isBlank() ? List.of("no source") : List.of());
         boolean circular = false;
         for (Binding binding : bound) {
             try {

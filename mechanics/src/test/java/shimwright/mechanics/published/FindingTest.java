@@ -16,7 +16,14 @@ class FindingTest {
 
     private static PublishedRow row(String expected, String tolerance) {
         return new PublishedRow(
-                "made-up", "W01", "torque", "setting=60 N.m; L=12 in; E=2 in", expected, "N.m", tolerance, "60 × 14/12");
+                "made-up",
+                "W01",
+                "torque",
+                "setting=60 N.m; L=12 in; E=2 in",
+                expected,
+                "N.m",
+                tolerance,
+                "60 × 14/12");
     }
 
     private static Finding judged(PublishedRow row, String... lines) {
@@ -80,7 +87,7 @@ class FindingTest {
                 .containsExactly("named circular and is not");
         Bindings code = new Bindings(List.of()).bind("W01", given -> given.number("setting"));
         assertThat(Finding.all(List.of(copy), code).get(0).fate()).isEqualTo(Fate.CIRCULAR);
-        PublishedRow door = new PublishedRow("made-up", "X01", "", "value=5 mm", "5", "mm", "0", "");
+        PublishedRow door = new PublishedRow("made-up", "X01", "", "value=5 mm", "5", "mm", "0", "arithmetic");
         assertThat(judged(door, "X01 | unit | {value} | LENGTH").fate()).isEqualTo(Fate.CIRCULAR);
         assertThat(judged(door, "X01 | unit | {value} | TORQUE").fate()).isEqualTo(Fate.MISSED);
     }
@@ -89,7 +96,10 @@ class FindingTest {
     void aTableWithMistakesIsNotRead() {
         List<PublishedRow> rows = List.of(row("70", "0.01"));
         for (String mistaken : List.of(
-                "W02 | unit | {x} | LENGTH", "\"toque\" | unit | {x} | LENGTH", "W02 | listed | no", "W01 | listed |")) {
+                "W01 W02 | unit | {x} | LENGTH",
+                "\"toque\" | unit | {x} | LENGTH",
+                "W02 | listed | no",
+                "W01 | listed |")) {
             assertThatThrownBy(() -> Finding.all(rows, new Bindings(List.of(mistaken))))
                     .as(mistaken)
                     .isInstanceOf(IllegalArgumentException.class);
@@ -112,9 +122,21 @@ class FindingTest {
     }
 
     @Test
+    void aLengthIsNotComparedWithAPlainNumberNorARowWithoutASource() {
+        assertThat(judged(row("70", "0.01"), LINE.replace("| torque", "| torque | mm"))
+                        .faults())
+                .hasSize(1);
+        PublishedRow ratio = new PublishedRow("made-up", "R01", "", "a=2; b=3", "2", "mm", "0", "arithmetic");
+        assertThat(judged(ratio, "R01 | unit | {a} | NUMBER").fate()).isEqualTo(Fate.MISSED);
+        PublishedRow sourceless = new PublishedRow("made-up", "X01", "", "value=1 in", "25.4", "mm", "0", " ");
+        assertThat(judged(sourceless, "X01 | unit | {value} | LENGTH").faults()).containsExactly("no source");
+    }
+
+    @Test
     void inputsAreReadByOneGrammar() {
         PublishedRow row = row("70", "0")
-                .with("d=10 mm coarse; F=1|2.5 kN; order=1-3-2; u1=5.8 nm, nu1=24; y=1, -2e-3 V; m=383 (near) cast; d=3");
+                .with(
+                        "d=10 mm coarse; F=1|2.5 kN; order=1-3-2; u1=5.8 nm, nu1=24; y=1, -2e-3 V; m=383 (near) cast; d=3");
         assertThat(row.text("d")).isEqualTo("10 mm");
         assertThat(row.text("F")).isEqualTo("1 2.5 kN");
         assertThat(row.text("order")).isEqualTo("1 3 2");

@@ -71,7 +71,8 @@ final class MetrologyBindings {
                 .bind("BUD-01", r -> budget(r).u())
                 .bind(
                         "BUD-02",
-                        r -> budget(r.with("readings=5; s=4 um; step=10 um; MPE=5 um; retrace=3 um")).nu())
+                        r -> budget(r.with("readings=5; s=4 um; step=10 um; MPE=5 um; retrace=3 um"))
+                                .nu())
                 .bind("BUD-03", r -> {
                     double one = Uncertainties.rectangular(r.number("a"));
                     return 1e3
@@ -243,10 +244,13 @@ final class MetrologyBindings {
                     return 1e3 * (EndPlay.tiltedPlungerReading(travel, Units.DEGREE.toSi(r.number("tilt"))) - travel);
                 })
                 .bind("THX-13", r -> {
-                    Map<String, String> typed = SheetAnswers.typed("legs=case: 200 mm: 21.8e-6 ± " + 1.5e-6 / Math.sqrt(3)
-                            + " 1/K: 11.3e-6 1/K; caseRise=60 K; shaftRise=60 K");
+                    Map<String, String> typed = SheetAnswers.typed("legs=case: 200 mm: 21.8e-6 ± "
+                            + 1.5e-6 / Math.sqrt(3) + " 1/K: 11.3e-6 1/K; caseRise=60 K; shaftRise=60 K");
                     Answer answer = SheetAnswers.ask("growth", typed).orElseThrow();
-                    return 1e6 * answer.budgets().getOrDefault("change", Budget.NONE).u();
+                    return 1e6
+                            * answer.budgets()
+                                    .getOrDefault("change", Budget.NONE)
+                                    .u();
                 });
     }
 }

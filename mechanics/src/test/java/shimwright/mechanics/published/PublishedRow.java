@@ -52,8 +52,8 @@ public record PublishedRow(
                 .setHeader()
                 .setSkipHeaderRecord(true)
                 .get();
-        try (Reader file = Files.newBufferedReader(
-                PublishedFiles.file("checks/" + topic + ".csv"), StandardCharsets.UTF_8)) {
+        try (Reader file =
+                Files.newBufferedReader(PublishedFiles.file("checks/" + topic + ".csv"), StandardCharsets.UTF_8)) {
             return format.parse(file).getRecords().stream()
                     .map(line -> row(topic, line))
                     .toList();
@@ -90,9 +90,12 @@ public record PublishedRow(
         for (String part : PARTS.split(inputs, -1)) {
             String[] sides = part.split("=", 2);
             if (sides.length == 2) {
-                String value = REMARK.matcher(sides[1]).replaceAll("").strip().replace('|', ' ').replace("..", ", ");
-                named.putIfAbsent(
-                        sides[0].strip(), ORDER.matcher(value).matches() ? value.replace('-', ' ') : value);
+                String value = REMARK.matcher(sides[1])
+                        .replaceAll("")
+                        .strip()
+                        .replace('|', ' ')
+                        .replace("..", ", ");
+                named.putIfAbsent(sides[0].strip(), ORDER.matcher(value).matches() ? value.replace('-', ' ') : value);
             }
         }
         return named;

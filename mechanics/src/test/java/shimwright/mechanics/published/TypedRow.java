@@ -48,7 +48,8 @@ record TypedRow(
         });
         boolean made = typed.stream()
                 .anyMatch(t -> !t.printed() && near(Math.abs(t.power()), 1) && madeFromTheAnswer(t.value()));
-        List<Typed> moving = typed.stream().filter(t -> !near(t.power(), 0)).toList();
+        List<Typed> moving =
+                typed.stream().filter(t -> Math.abs(t.power()) >= NEAR).toList();
         return made
                 || (moving.size() == 1
                         && near(moving.get(0).power(), 1)
