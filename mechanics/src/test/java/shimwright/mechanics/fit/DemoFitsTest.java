@@ -79,7 +79,7 @@ class DemoFitsTest {
         }
         Matcher cell = Pattern.compile("(\\d+)(\\D+\\d+)").matcher(name);
         assertThat(cell.matches()).as(name).isTrue();
-        return LimitsBindings.limitsOf(cell.group(1) + " mm", cell.group(2));
+        return FitAnswers.limitsOf(cell.group(1) + " mm", cell.group(2));
     }
 
     /** The sleeve as bored and pressed, before its inside is finished. */

@@ -69,16 +69,22 @@ class InterferenceTest {
             @ForAll @DoubleRange(min = 0.2, max = 0.35) double no) {
         double bore = inward < 0.2 ? 0 : inward * joint;
         double interference = 0.001 * joint;
-        Interference.Result fit = PressBindings.press(
-                joint,
-                outward * joint,
-                bore,
-                interference,
-                eo + " GPa",
-                String.valueOf(no),
-                "206 GPa",
-                "0.3",
-                Map.of());
+        Interference.Result fit = FitAnswers.result(
+                Interference.SHEET,
+                "bore",
+                FitAnswers.mm(joint),
+                "diameter",
+                FitAnswers.mm(joint + interference),
+                "hubOutside",
+                FitAnswers.mm(outward * joint),
+                "shaftBore",
+                FitAnswers.mm(bore),
+                "length",
+                "20 mm",
+                "hub",
+                "steel: " + eo + " GPa: " + no,
+                "shaft",
+                "steel: 206 GPa: 0.3");
         double expected = boundaryValue(bore, joint, outward * joint, interference, eo, no, 206, 0.3);
         assertThat(fit.pressure().highestPressure() / 1e6).isCloseTo(expected, within(1e-4 * expected));
     }
