@@ -42,7 +42,9 @@ public final class Van7 {
             script.computeIfAbsent(parts[0], step -> new ArrayList<>()).add(parts);
         }
         // each step that the plan names is done in turn, so the plan laid first stays the plan
-        order = Planner.lay(bench.unit(), bench.job().sides(), bench.job().stepsDone()).orElseThrow().ahead();
+        order = Planner.lay(bench.unit(), bench.job().sides(), bench.job().stepsDone())
+                .orElseThrow()
+                .ahead();
         keptBefore.put(order.get(0).id(), bench.entries().size());
     }
 
