@@ -9,6 +9,7 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitCallTarget;
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
@@ -74,6 +75,7 @@ final class HouseRules {
         rules.put("no package cycles", noPackageCycles());
         rules.put("every package says what may be null", everyPackageSaysWhatMayBeNull());
         rules.put("every type has a name of its own", everyTypeHasANameOfItsOwn());
+        rules.put("no record of twenty values in a row", noRecordOfTwentyValues());
         return rules;
     }
 
@@ -279,6 +281,24 @@ final class HouseRules {
                         List<JavaClass> same = byName.getOrDefault(item.getSimpleName(), List.of());
                         String names = same.stream().map(JavaClass::getName).collect(Collectors.joining(" and "));
                         events.add(new SimpleConditionEvent(item, same.size() == 1, names + " share a name"));
+                    }
+                });
+    }
+
+    /** So many values in a row are told apart by nobody; they go into groups with names. */
+    ArchRule noRecordOfTwentyValues() {
+        return classes()
+                .that(resideInAnyPackage(mechanics + "..", rebuild + "..", bench + ".."))
+                .and()
+                .areRecords()
+                .should(new ArchCondition<>("have fewer than twenty components") {
+                    @Override
+                    public void check(JavaClass item, ConditionEvents events) {
+                        long values = item.getFields().stream()
+                                .filter(field -> !field.getModifiers().contains(JavaModifier.STATIC))
+                                .count();
+                        events.add(new SimpleConditionEvent(
+                                item, values < 20, "%s has %d values".formatted(item.getName(), values)));
                     }
                 });
     }

@@ -37,7 +37,8 @@ class HouseRulesTest {
             Map.entry("doors make no entries", "web.MakesAnEntry"),
             Map.entry("no package cycles", "axial.KnowsAnotherTopic"),
             Map.entry("every package says what may be null", "web.Prints"),
-            Map.entry("every type has a name of its own", "axial.Twice"));
+            Map.entry("every type has a name of its own", "axial.Twice"),
+            Map.entry("no record of twenty values in a row", "axial.TwentyInARow"));
 
     static Stream<Arguments> rulesOfTheHouse() {
         return new HouseRules("shimwright").all().entrySet().stream().map(e -> Arguments.of(e.getKey(), e.getValue()));

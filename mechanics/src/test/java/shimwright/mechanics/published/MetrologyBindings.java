@@ -3,19 +3,12 @@ package shimwright.mechanics.published;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.DynamicTest;
-import org.junit.jupiter.api.TestFactory;
 import shimwright.mechanics.axial.reading.EndPlay;
-import shimwright.mechanics.axial.stack.Growth;
-import shimwright.mechanics.axial.stack.GrowthLeg;
 import shimwright.mechanics.conformity.Conformity;
 import shimwright.mechanics.conformity.Limits;
-import shimwright.mechanics.decision.DecisionRisk;
 import shimwright.mechanics.measure.Budget;
 import shimwright.mechanics.measure.Combination;
 import shimwright.mechanics.measure.Contribution;
@@ -25,36 +18,25 @@ import shimwright.mechanics.measure.Student;
 import shimwright.mechanics.measure.Trend;
 import shimwright.mechanics.measure.Uncertainties;
 import shimwright.mechanics.measure.VonNeumann;
-import shimwright.mechanics.published.PublishedChecks.Row;
-import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.quantity.Units;
+import shimwright.mechanics.worksheet.Answer;
 
 /** Rows of metrology.csv that concern measuring and deciding. */
-class MetrologyChecksTest {
+final class MetrologyBindings {
     private static final double INF = Double.POSITIVE_INFINITY;
 
-    @TestFactory
-    Stream<DynamicTest> measuringAndDeciding() {
-        return checks().tests();
-    }
+    private MetrologyBindings() {}
 
-    static PublishedChecks checks() {
-        PublishedChecks checks = PublishedChecks.of("metrology");
+    static void addTo(Bindings checks) {
         typeAAndB(checks);
         endGauge(checks);
         correlated(checks);
         conformity(checks);
         statistics(checks);
         axial(checks);
-        StatisticsBindings.monteCarlo(checks);
-        StatisticsBindings.gauges(checks);
-        StatisticsBindings.loops(checks);
-        StatisticsBindings.charts(checks);
-        StatisticsBindings.lives(checks);
-        return checks.listed("LRN-03", "its data stand in a row LRN-01 that the file does not hold");
     }
 
-    private static void typeAAndB(PublishedChecks checks) {
+    private static void typeAAndB(Bindings checks) {
         checks.bind("GUM-B01", r -> Uncertainties.rectangular(r.number("a")))
                 .bind(
                         "GUM-B03",
@@ -75,7 +57,7 @@ class MetrologyChecksTest {
                 .bind("GUM-A04", r -> Uncertainties.ofMean(r.number("s_pooled"), (int) r.number("readings now")))
                 .bind("GUM-A0[567]", r -> 100 * Statistics.relativeUncertaintyOfDeviation((int) r.number("n")))
                 .bind("GUM-T10", r -> Student.quantile(r.number("p_one_sided"), r.number("nu")))
-                .bind("GUM-T.*", r -> Student.coverageFactor(r.number("p"), r.number("nu")))
+                .bind("GUM-T0.", r -> Student.coverageFactor(r.number("p"), r.number("nu")))
                 .bind("MC-05", r -> Math.sqrt(sds(r).map(s -> s * s).sum()))
                 .bind(
                         "MC-06",
@@ -89,13 +71,7 @@ class MetrologyChecksTest {
                 .bind("BUD-01", r -> budget(r).u())
                 .bind(
                         "BUD-02",
-                        r -> budget(new Row(
-                                        "BUD-01",
-                                        "",
-                                        "readings=5; s=4 um; step=10 um; MPE=5 um rectangular; retrace=3 um rectangular",
-                                        0,
-                                        0,
-                                        ""))
+                        r -> budget(r.with("readings=5; s=4 um; step=10 um; MPE=5 um; retrace=3 um"))
                                 .nu())
                 .bind("BUD-03", r -> {
                     double one = Uncertainties.rectangular(r.number("a"));
@@ -106,15 +82,15 @@ class MetrologyChecksTest {
                 .bind("BUD-06", r -> Uncertainties.stepTwice(r.number("step")));
     }
 
-    private static DoubleStream sds(Row r) {
+    private static DoubleStream sds(PublishedRow r) {
         return DoubleStream.of(r.number("sd1"), r.number("sd2"), r.number("sd3"), r.number("sd4"));
     }
 
-    private static double interval(Row r, int side) {
+    private static double interval(PublishedRow r, int side) {
         return r.number("y") + side * Student.coverageFactor(0.99, r.number("nu_eff")) * r.number("u");
     }
 
-    private static Budget budget(Row r) {
+    private static Budget budget(PublishedRow r) {
         int n = (int) r.number("readings");
         return Budget.of(List.of(
                 Contribution.of("repeat", Uncertainties.ofMean(r.number("s"), n), n - 1),
@@ -128,7 +104,7 @@ class MetrologyChecksTest {
         return x[0] + x[1] - x[0] * (x[2] * x[3] + x[4] * x[5]);
     }
 
-    private static double endGauge(Row r, boolean second) {
+    private static double endGauge(PublishedRow r, boolean second) {
         List<Double> all = r.all();
         double[] x = new double[6];
         double[] u = new double[6];
@@ -137,11 +113,11 @@ class MetrologyChecksTest {
             u[i] = all.get(2 * i + 1);
         }
         return second
-                ? Combination.secondOrder(MetrologyChecksTest::endGaugeLength, x, u)
-                : Combination.firstOrder(MetrologyChecksTest::endGaugeLength, x, u);
+                ? Combination.secondOrder(MetrologyBindings::endGaugeLength, x, u)
+                : Combination.firstOrder(MetrologyBindings::endGaugeLength, x, u);
     }
 
-    private static void endGauge(PublishedChecks checks) {
+    private static void endGauge(Bindings checks) {
         checks.bind(
                         "GUM-H102",
                         r -> Budget.degreesOfFreedom(
@@ -156,8 +132,8 @@ class MetrologyChecksTest {
                     return Contribution.of("expansion", r.number("u(delta alpha)"), c, INF)
                             .part();
                 })
-                .bind("GUM-H107", r -> endGauge(withoutUnits(r), false))
-                .bind("GUM-H108", r -> endGauge(withoutUnits(r), true))
+                .bind("GUM-H107", r -> endGauge(r.with(r.inputs().replace("1/K", "")), false))
+                .bind("GUM-H108", r -> endGauge(r.with(r.inputs().replace("1/K", "")), true))
                 .bind(
                         "GUM-H109",
                         r -> 1e-6
@@ -166,12 +142,7 @@ class MetrologyChecksTest {
                 .bind("GUM-H112", r -> Student.coverageFactor(r.number("p"), r.number("nu_eff")) * r.number("u_c"));
     }
 
-    /** "1/K" holds a number of its own. */
-    private static Row withoutUnits(Row r) {
-        return new Row(r.id(), r.quantity(), r.inputs().replace("1/K", ""), r.expected(), r.tolerance(), r.source());
-    }
-
-    private static void correlated(PublishedChecks checks) {
+    private static void correlated(Bindings checks) {
         checks.bind("GUM-H202", r -> impedance(r)[0])
                 .bind("GUM-H203", r -> impedance(r)[1])
                 .bind("GUM-H204", r -> impedance(r)[2])
@@ -180,7 +151,7 @@ class MetrologyChecksTest {
     }
 
     /** u(R), X, Z, r(X,Z) of JCGM 100:2008 H.2 from the simultaneous readings, in V, A, rad. */
-    private static double[] impedance(Row r) {
+    private static double[] impedance(PublishedRow r) {
         List<List<Double>> series = List.of(
                 r.numbers("V"), r.numbers("I").stream().map(i -> i / 1000).toList(), r.numbers("phi"));
         double[] u = series.stream()
@@ -208,7 +179,7 @@ class MetrologyChecksTest {
         };
     }
 
-    private static void conformity(PublishedChecks checks) {
+    private static void conformity(Bindings checks) {
         checks.bind(
                         "CA-01",
                         r -> Conformity.probability(
@@ -227,8 +198,6 @@ class MetrologyChecksTest {
                 .bind("CA-12", r -> Conformity.probability(-r.number("z"), 1, INF, new Limits(null, 0.0)))
                 .bind("CA-13", r -> Conformity.guardBand(r.number("p"), 1 / r.number("k"), INF))
                 .bind("CA-15", r -> Conformity.leastCapability(r.number("p")))
-                .bind("CA-16", r -> risk(r).consumer())
-                .bind("CA-(17|19|21)", r -> risk(r).producer())
                 .bind("CA-2[45]", r -> {
                     List<Double> all = r.all();
                     return Conformity.probability(
@@ -240,27 +209,7 @@ class MetrologyChecksTest {
                 .bind("CA-26", r -> Conformity.largestStep(r.number("u"), r.number("p"), new Limits(0.050, 0.100)));
     }
 
-    /** The sheet as typed, 1 mm for each ohm: a risk has no unit. */
-    private static DecisionRisk.Result risk(Row r) {
-        String[] pairs = {
-            "mean", "1500 mm",
-            "deviation", "0.12 mm",
-            "u", r.number("u_m") + " mm",
-            "lower", r.number("T_L") + " mm",
-            "upper", r.number("T_U") + " mm",
-            "guard", r.number("w") + " mm"
-        };
-        Map<String, String> given = new LinkedHashMap<>();
-        for (int i = 0; i < pairs.length; i += 2) {
-            given.put(pairs[i], pairs[i + 1]);
-        }
-        return (DecisionRisk.Result) DecisionRisk.SHEET
-                .answer(given, UnitSystem.METRIC)
-                .orElseThrow()
-                .result();
-    }
-
-    private static void statistics(PublishedChecks checks) {
+    private static void statistics(Bindings checks) {
         checks.bind("STR-0(4|7)", r -> Statistics.mean(r.numbers("y")))
                 .bind("STR-0(2|5)", r -> Statistics.deviation(r.numbers("y")))
                 .bind("STR-0(3|9)", r -> Statistics.lag1(r.numbers("y")))
@@ -280,7 +229,7 @@ class MetrologyChecksTest {
                 .bind("THX-(03|04|05|08|09)", r -> 1e6 * Units.PER_FAHRENHEIT.toSi(1e-6 * r.number("alpha")));
     }
 
-    private static List<Double> alternating(Row r) {
+    private static List<Double> alternating(PublishedRow r) {
         List<Double> numbers = r.all();
         List<Double> y = new ArrayList<>(List.of(numbers.get(0)));
         for (int i = 0; i < numbers.get(3); i++) {
@@ -289,38 +238,19 @@ class MetrologyChecksTest {
         return y;
     }
 
-    private static void axial(PublishedChecks checks) {
+    private static void axial(Bindings checks) {
         checks.bind("DIA-08", r -> {
                     double travel = r.number("true movement");
                     return 1e3 * (EndPlay.tiltedPlungerReading(travel, Units.DEGREE.toSi(r.number("tilt"))) - travel);
                 })
-                .bind("THX-1[12]", r -> {
-                    double rise = r.number("T") - r.number("T_ref");
-                    GrowthLeg leg = new GrowthLeg(
-                            "case", r.number("L") / 1000, r.number("alpha_case"), r.number("alpha_shaft"));
-                    return 1e3
-                            * Growth.work(new Growth.Case(List.of(leg), rise, rise, null))
-                                    .orElseThrow()
-                                    .result()
-                                    .change();
-                })
-                .bind(
-                        "THX-13",
-                        r -> 1e6
-                                * Growth.SHEET
-                                        .answer(
-                                                Map.of(
-                                                        "legs",
-                                                        "case: 200 mm: 21.8e-6 ± " + 1.5e-6 / Math.sqrt(3)
-                                                                + " 1/K: 11.3e-6 1/K",
-                                                        "caseRise",
-                                                        "60 K",
-                                                        "shaftRise",
-                                                        "60 K"),
-                                                UnitSystem.METRIC)
-                                        .orElseThrow()
-                                        .budgets()
-                                        .getOrDefault("change", Budget.NONE)
-                                        .u());
+                .bind("THX-13", r -> {
+                    Map<String, String> typed = SheetAnswers.typed("legs=case: 200 mm: 21.8e-6 ± "
+                            + 1.5e-6 / Math.sqrt(3) + " 1/K: 11.3e-6 1/K; caseRise=60 K; shaftRise=60 K");
+                    Answer answer = SheetAnswers.ask("growth", typed).orElseThrow();
+                    return 1e6
+                            * answer.budgets()
+                                    .getOrDefault("change", Budget.NONE)
+                                    .u();
+                });
     }
 }
