@@ -164,7 +164,8 @@ record Binding(
     /** A plain number may stand under rad and any word that is no unit; everything else has a unit of its kind. */
     private static MeasureUnit unit(String written, Kind kind) {
         return Units.find(written.equals("kpsi") ? "ksi" : written, kind).orElseGet(() -> {
-            if (kind == Kind.NUMBER && Units.findAny(written).orElse(Units.RADIAN) == Units.RADIAN) {
+            if (kind == Kind.NUMBER
+                    && Units.findAny(written).orElse(Units.RADIAN).equals(Units.RADIAN)) {
                 return Units.ONE;
             }
             throw new IllegalArgumentException(written + " is not a unit of " + kind);

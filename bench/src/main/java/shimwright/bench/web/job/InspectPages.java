@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import shimwright.bench.desk.Desk;
@@ -19,6 +18,7 @@ import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.learn.PartsStillIn;
+import shimwright.rebuild.record.Findings;
 import shimwright.rebuild.unit.model.WearLimit;
 
 /** Strip-down and inspection: what came off in order, what was measured, what becomes of it. */
@@ -79,8 +79,7 @@ public final class InspectPages {
             List<Job.Said<Entry.Found>> found = bench.job().found().stream()
                     .filter(said -> said.what().limit().equals(wear.id()))
                     .toList();
-            rows.add(new WearRows.WearRow(
-                    wear, found, Optional.ofNullable(bench.job().judged().get(wear.id()))));
+            rows.add(new WearRows.WearRow(wear, found, Findings.verdict(bench.job(), wear.id())));
         }
         return rows;
     }
