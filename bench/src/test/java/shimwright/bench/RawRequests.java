@@ -69,6 +69,21 @@ final class RawRequests {
         }
     }
 
+    /** Sends bytes and says that no more will come, so that half a request is not waited for; reads one answer. */
+    static Answer sendAll(int port, byte[] bytes) {
+        try (Socket socket = connect(port)) {
+            try {
+                socket.getOutputStream().write(bytes);
+                socket.shutdownOutput();
+            } catch (IOException hungUp) {
+                // it may have answered before all was sent
+            }
+            return read(socket.getInputStream());
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
     static Answer send(Socket socket, byte[] bytes) throws IOException {
         try {
             socket.getOutputStream().write(bytes);
