@@ -25,7 +25,6 @@ import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.unit.model.Unit;
-import shimwright.rebuild.unit.model.UnitType;
 
 /** The session of a clearance, made from the log. */
 public final class Sessions {
