@@ -248,8 +248,7 @@ class ChangedChoicesTest {
                 .isEqualTo(
                         "If other pieces are in than those named, name them: its 2 rounds then no longer count, for they "
                                 + "were read with another pack.");
-        bench.keep(Decisions.packIn(
-                        bench.session("f"), Phase.FINAL, bench.pack("ring=r22-03"), bench.shop(), "V-0093")
+        bench.keep(Decisions.packIn(bench.session("f"), Phase.FINAL, bench.pack("ring=r22-03"), bench.shop(), "V-0093")
                 .orElseThrow());
         Session f = bench.session("f");
         assertThat(f.stage()).isEqualTo(Stage.READ_LAST);
