@@ -102,7 +102,8 @@ class ScriptTest {
         assertThat(browser.script("return document.querySelector(\"" + form + " input[name=decision]\").checked"))
                 .isEqualTo(true);
         assertThat(browser.all("form[action$='/judge'] input[name=consent]"))
-                .filteredOn(other -> !String.valueOf(other.getDomProperty("value")).isEmpty())
+                .filteredOn(
+                        other -> !String.valueOf(other.getDomProperty("value")).isEmpty())
                 .hasSize(1);
     }
 

@@ -108,7 +108,8 @@ class ChangedChoicesTest {
                         "Undoing it opens the trial reading of b, pinion bearing preload, again: its 3 rounds no longer "
                                 + "count.");
         assertThat(bench.session("b").change().undoing())
-                .isEqualTo("Undoing step T04 opens this reading again: its 3 rounds no longer count, and it is read anew.");
+                .isEqualTo(
+                        "Undoing step T04 opens this reading again: its 3 rounds no longer count, and it is read anew.");
         for (String step : bench.session("b").change().undoFirst()) {
             assertThat(bench.job().stepsDone()).contains(step);
         }
