@@ -110,7 +110,7 @@ final class FoldCache {
     }
 
     /** The shop's entries, what is in the units, and the shop that comes of both. */
-    private record Stock(Head head, Map<String, String> taken, Shop shop) {}
+    private record Stock(Head head, Map<String, String> taken, Shop shop, String mark) {}
 
     /** The job of a stream; empty where there is none. */
     Optional<Job> job(String stream) {
@@ -142,15 +142,14 @@ final class FoldCache {
             return before.shop();
         }
         Shop shop = Shop.of(log.read(JobLog.SHOP), taken);
-        stock = new Stock(head, taken, shop);
+        stock = new Stock(head, taken, shop, head.count() + "-" + Integer.toHexString(taken.hashCode()));
         return shop;
     }
 
     /** A word that changes whenever the shop does, as {@link #shop} gives it. */
     synchronized String shopMark() {
         shop();
-        Stock now = Objects.requireNonNull(stock);
-        return now.head().count() + "-" + Integer.toHexString(now.taken().hashCode());
+        return Objects.requireNonNull(stock).mark();
     }
 
     /** Takes in what came since the lines were last worked out, from whichever bench. */
