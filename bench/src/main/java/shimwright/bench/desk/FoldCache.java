@@ -42,7 +42,7 @@ final class FoldCache {
     private final Map<String, Summaries.Summary> unwritten = new LinkedHashMap<>();
     private final Map<String, JobSummary> known = new LinkedHashMap<>();
     private Head seen = Head.EMPTY;
-    private List<JobSummary> lines = List.of();
+    private @Nullable List<JobSummary> lines;
     private Set<String> names = Set.of();
     private Map<String, String> taken = Map.of();
     private @Nullable Stock stock;
@@ -130,7 +130,13 @@ final class FoldCache {
     synchronized List<JobSummary> lines() {
         catchUp();
         write(1);
-        return lines;
+        List<JobSummary> listed = lines;
+        if (listed == null) {
+            // a post does not ask for them: they are listed when somebody looks
+            listed = List.copyOf(known.values());
+            lines = listed;
+        }
+        return listed;
     }
 
     /** Drawer and gauges as they are now; the same value while nothing of it changes. */
@@ -202,13 +208,13 @@ final class FoldCache {
     }
 
     private void listed(boolean otherPieces) {
-        lines = List.copyOf(known.values());
+        lines = null;
         if (names.size() != known.size()) {
             names = Collections.unmodifiableSet(new LinkedHashSet<>(known.keySet()));
         }
         if (otherPieces) {
             Map<String, String> all = new LinkedHashMap<>();
-            lines.forEach(line -> line.pieces().forEach(piece -> all.put(piece, line.number())));
+            known.values().forEach(line -> line.pieces().forEach(piece -> all.put(piece, line.number())));
             taken = all;
         }
     }
