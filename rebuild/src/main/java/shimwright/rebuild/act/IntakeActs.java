@@ -103,7 +103,18 @@ public final class IntakeActs {
             implements Act.OfJob {
         @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
-            return kept(bench, new Entry.TakenOff(gone, items, note), "Kept: " + gone);
+            List<Refusal> unknown = items.stream()
+                    .filter(item -> bench.unit().type().items().stream()
+                            .noneMatch(known -> known.id().equals(item)))
+                    .map(item -> new Refusal(
+                            "items",
+                            "items of the unit",
+                            "this unit has no item " + item,
+                            "Take one of those that it has, or none"))
+                    .toList();
+            return unknown.isEmpty()
+                    ? kept(bench, new Entry.TakenOff(gone, items, note), "Kept: " + gone)
+                    : Outcome.refused(unknown);
         }
     }
 
