@@ -15,6 +15,7 @@ import shimwright.bench.web.kit.Pages;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.IntakeActs;
+import shimwright.rebuild.act.StripActs;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.learn.PartsStillIn;
@@ -34,7 +35,7 @@ public final class InspectPages {
     /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/strip", ctx -> strip(ctx, List.of(), Map.of()));
-        routes.post("/job/{job}/strip", ctx -> act(ctx, IntakeActs.TakeOff.class, this::strip, form -> "/strip"));
+        routes.post("/job/{job}/strip", ctx -> act(ctx, StripActs.TakeOff.class, this::strip, form -> "/strip"));
         routes.get("/job/{job}/inspect", ctx -> inspect(ctx, List.of(), Map.of()));
         routes.post("/job/{job}/inspect", ctx -> act(ctx, IntakeActs.Inspect.class, this::inspect, this::onto));
         routes.post("/job/{job}/observe", ctx -> act(ctx, IntakeActs.Observe.class, this::inspect, this::onto));
