@@ -80,8 +80,8 @@ public sealed interface Entry {
      * One step of the strip-down, in order: what came off.
      *
      * @param items of the unit file, by id; may be empty
-     * @param inTheWay what had to be off before it, by entry; {@link #NOTHING} alone where it could have come off any time,
-     *     empty where nobody was asked
+     * @param inTheWay what had to be off before it, by entry; with {@link #NOTHING} where nothing else was, which alone says that
+     *     it could have come off any time; empty where nobody was asked
      * @param asOneWith what it had come out with as one, by entry: it was taken off that on the bench
      * @param byForce press, puller, heat or blows that it took; empty for none
      * @param destroyed what was destroyed getting it off; empty for nothing
@@ -101,7 +101,7 @@ public sealed interface Entry {
             String fasteners,
             Map<String, String> shims)
             implements OfJob {
-        /** Nothing was in its way. */
+        /** Nothing else was in its way. */
         public static final String NOTHING = "nothing";
 
         /** As it was written before anything was asked of what came off. */

@@ -1,6 +1,7 @@
 package shimwright.rebuild.rules;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -69,19 +70,16 @@ final class IntakeRules {
     private static List<Refusal> off(Entry.TakenOff e, List<Said<Entry.TakenOff>> before) {
         List<Refusal> refusals =
                 new ArrayList<>(Rules.needed(e.gone(), "gone", "what came off", "Name the part, as you would on a tag"));
-        Set<String> known = before.stream().map(Said::id).collect(Collectors.toSet());
-        boolean nothing = e.inTheWay().contains(Entry.TakenOff.NOTHING);
-        if (nothing && e.inTheWay().size() > 1) {
-            refusals.add(new Refusal(
-                    "inTheWay", "what was in its way", "nothing and something are both chosen", "Choose one of them"));
-        }
-        if (!nothing && !known.containsAll(e.inTheWay())) {
+        Set<String> known = before.stream().map(Said::id).collect(Collectors.toCollection(HashSet::new));
+        known.add(Entry.TakenOff.NOTHING);
+        if (!known.containsAll(e.inTheWay())) {
             refusals.add(new Refusal(
                     "inTheWay",
                     "what was in its way",
                     "it names something that did not come off before it",
                     "Load the page again and choose from what is off"));
         }
+        known.remove(Entry.TakenOff.NOTHING);
         if (!known.containsAll(e.asOneWith())) {
             refusals.add(new Refusal(
                     "asOneWith",
