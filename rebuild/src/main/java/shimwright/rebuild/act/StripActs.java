@@ -5,8 +5,11 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.plan.learn.AsFound;
 import shimwright.rebuild.workbench.Workbench;
 
 /** The strip-down: what comes off, what was in its way, and the putting right of what was said of it. */
@@ -96,6 +99,31 @@ public final class StripActs {
                     bench,
                     new Entry.TakenOffCorrected(takenOff, now, reason),
                     "Put right; what was said before stays in the log");
+        }
+    }
+
+    /** A play or a drag read as found, before anything comes off that ends it. */
+    @MakesEntries(Entry.Found.class)
+    public record ReadAsFound(
+            @ActInput(value = "what was read", missing = "Name the play or drag")
+            String what,
+
+            @ActInput(value = "play", kind = Kind.LENGTH, least = 0, most = 20e-3) double play,
+            @ActInput(value = "drag", kind = Kind.TORQUE, least = 0, most = 200) double drag,
+            @ActInput("remark") String words)
+            implements Act.OfJob {
+        @Override
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            if (play == 0 && drag == 0 && words.isBlank()) {
+                return Outcome.refused(new Refusal(
+                        "play", what, "nothing was read", "Type the reading; for none at all write so in the remark"));
+            }
+            Kind kind = drag > 0 ? Kind.TORQUE : Kind.LENGTH;
+            return IntakeActs.kept(
+                    bench,
+                    new Entry.Found(
+                            "", List.of(), AsFound.LEAD + what, List.of(drag > 0 ? drag : play), kind, words, "", List.of()),
+                    "Kept as found: " + what);
         }
     }
 

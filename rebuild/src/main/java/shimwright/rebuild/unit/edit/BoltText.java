@@ -98,10 +98,13 @@ record BoltText(int quantity, String thread, String strength, double diameter, d
         if (pitch <= 0 || strength.isEmpty() || diameter < 1e-3) {
             return OptionalDouble.empty();
         }
+        boolean metric = thread.startsWith("M") || thread.startsWith("m");
+        Double metres = metric ? pitch : null;
+        Double perInch = metric ? null : INCH / pitch;
         Tightening.Case bolt = new Tightening.Case(
-                new Tightening.Case.Fastening(diameter, pitch, null, strength, null, null, null),
+                new Tightening.Case.Fastening(diameter, metres, perInch, strength, null, null, null),
                 new Tightening.Case.Wanted(null, null, share(), Basis.THIS_JOINT, !steel),
-                new Tightening.Case.Rubbing(Form.NUT_FACTOR, null, Surface.UNKNOWN, null, null, null, null, null),
+                new Tightening.Case.Rubbing(Form.NUT_FACTOR, null, Surface.LUBRICATED, null, null, null, null, null),
                 new Tightening.Case.Judged(0.9, Method.TORQUE_WRENCH, null, null, 0.04),
                 new Tightening.Case.Locking(0, false),
                 new Tightening.Case.Clamped(0, null, null, null, 206e9));
@@ -122,8 +125,8 @@ record BoltText(int quantity, String thread, String strength, double diameter, d
 
     /** How the torque came about, for the note of the fastener. */
     String origin() {
-        return "computed from the mark on the head, " + Math.round(share() * 100) + " % of the proof load, nut factor of an"
-                + " unknown surface; " + (steel ? "thread in steel" : "thread in light alloy of unknown length: "
+        return "computed from the mark on the head, " + Math.round(share() * 100) + " % of the proof load, threads clean"
+                + " and lightly oiled; " + (steel ? "thread in steel" : "thread in light alloy of unknown length: "
                         + "check what the thread bears") + "; a printed one takes its place";
     }
 

@@ -70,8 +70,9 @@ final class LearnedOrder {
         if (circle.isPresent()) {
             return Outcome.refused(circle.get());
         }
+        order.keepWhatWasSeen();
         order.keepHabits();
-        order.keepWhatIsUnknown();
+        order.keepWhatStood();
         return Outcome.ok(was.stream().map(order::written).toList());
     }
 
@@ -99,7 +100,12 @@ final class LearnedOrder {
 
     /** True where an earlier strip-down bound two of which this one knows only that the first came off. */
     private boolean unsaid(Step step, String before) {
-        return learned(step, before) && off.containsKey(before) && !off.containsKey(step.id());
+        return learned(step, before) && asked(before) && !off.containsKey(step.id());
+    }
+
+    private boolean asked(String step) {
+        Integer k = off.get(step);
+        return k != null && strip.get(k).asked();
     }
 
     /** True where the strip-down says everything of the two: whether the first must be there before the second. */
@@ -128,7 +134,7 @@ final class LearnedOrder {
                 boolean refuted = usual
                         && (why == Step.Why.BLOCKED || why == Step.Why.SAME_PART)
                         && cameOffFirst(before, step.id());
-                boolean again = earlier && (settled(before, step.id()) || unsaid(step, before));
+                boolean again = earlier && asked(before);
                 if (why != Step.Why.HABIT && !refuted && !again) {
                     put(step.id(), before, why, step.because().getOrDefault(before, ""));
                 }
@@ -163,21 +169,34 @@ final class LearnedOrder {
         }
     }
 
-    /** What stood in order before, or came off in order, stays so where nobody said that it is free. */
-    private void keepWhatIsUnknown() {
-        Map<String, Set<String>> stood = new HashMap<>();
-        was.forEach(step -> stood.put(step.id(), led(step.id(), earlier())));
+    /** What came off in order stays so where nobody said that it is free; it goes before any habit, for it was possible. */
+    private void keepWhatWasSeen() {
+        Map<String, Set<String>> seen = new HashMap<>();
         for (int k = 0; k < strip.size(); k++) {
             for (int over = 0; over < strip.get(k).knownFrom(k); over++) {
                 for (String then : nodes.get(over)) {
-                    stood.getOrDefault(then, new HashSet<>()).addAll(nodes.get(k));
+                    seen.computeIfAbsent(then, none -> new HashSet<>()).addAll(nodes.get(k));
                 }
             }
         }
+        keep(seen);
+    }
+
+    /** What stood in order before stays so where the strip-down does not settle it. */
+    private void keepWhatStood() {
+        Map<String, Map<String, Step.Why>> earlier = new HashMap<>();
+        was.forEach(step -> earlier.put(step.id(), step.after()));
+        Map<String, Set<String>> stood = new HashMap<>();
+        was.forEach(step -> stood.put(step.id(), led(step.id(), earlier)));
+        keep(stood);
+    }
+
+    /** Binds, as habit, what is not settled and not bound yet, the nearest first; what would close a circle yields. */
+    private void keep(Map<String, Set<String>> pairs) {
         List<Step> nearest = new ArrayList<>(was);
         Collections.reverse(nearest);
         for (Step step : was) {
-            Set<String> open = new HashSet<>(stood.getOrDefault(step.id(), Set.of()));
+            Set<String> open = new HashSet<>(pairs.getOrDefault(step.id(), Set.of()));
             open.remove(step.id());
             open.removeIf(before -> settled(before, step.id()));
             for (Step near : nearest) {
@@ -187,12 +206,6 @@ final class LearnedOrder {
                 }
             }
         }
-    }
-
-    private Map<String, Map<String, Step.Why>> earlier() {
-        Map<String, Map<String, Step.Why>> earlier = new HashMap<>();
-        was.forEach(step -> earlier.put(step.id(), step.after()));
-        return earlier;
     }
 
     /** True where the first must be done before the second as it stands now. */

@@ -25,6 +25,11 @@ public record Removal(
         satOn = List.copyOf(satOn);
     }
 
+    /** True where anything was said of what was in its way. */
+    boolean asked() {
+        return nothingElse || !inTheWay.isEmpty();
+    }
+
     /**
      * From which thing on it is known whether it was in the way: from the very first where nothing else was, else from the first that
      * was named; of what came off before that nobody spoke, however likely it is that the last alone was named.
