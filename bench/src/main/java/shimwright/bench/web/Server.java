@@ -40,6 +40,7 @@ import shimwright.bench.web.shop.EntryPages;
 import shimwright.bench.web.shop.GaugePages;
 import shimwright.bench.web.shop.ShelfPages;
 import shimwright.bench.web.shop.ShopPages;
+import shimwright.bench.web.shop.UnitHistoryPages;
 import shimwright.bench.web.shop.UnitPages;
 import shimwright.rebuild.job.StoreFailure;
 
@@ -76,6 +77,7 @@ public final class Server {
             new GaugePages(desk, door).routes(config.routes);
             new ShelfPages(desk, door).routes(config.routes);
             new UnitPages(desk, door).routes(config.routes);
+            new UnitHistoryPages(desk, door).routes(config.routes);
             new EntryPages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
             new FirstUnitPages(desk, door).routes(config.routes);

@@ -25,8 +25,8 @@ final class UnitChange {
 
     /** Keeps the change; the faults that stand against it, none where it is kept. */
     List<Refusal> keep(Form form, String type, UnitEdit edit, Context ctx) {
-        return desk.shelf()
-                .change(type, door.entryId(form), edit.words(), now -> UnitEdit.text(now, edit))
+        return desk.versions()
+                .change(type, door.signed(ctx, form), edit.words(), form.raw("why"), now -> UnitEdit.text(now, edit))
                 .refusals();
     }
 
@@ -51,12 +51,14 @@ final class UnitChange {
 
     private Outcome<Desk.Done> moved(Context ctx, Form form, String job, String type, String words) {
         PinnedUnit now = Objects.requireNonNull(desk.shelf().units().get(type), "it was laid there a moment ago");
+        Desk.Signed signed = door.signed(ctx, form);
+        Desk.Signed own = new Desk.Signed(signed.id() + "-job", signed.by(), signed.units());
         return desk.bench(job)
                 .map(bench -> desk.act(
                         job,
                         new IntakeActs.MoveUnit(
                                 now.hash(), bench.job().variant(), "at the bench it was found: " + words),
-                        door.signed(ctx, form)))
+                        own))
                 .orElseGet(() -> Outcome.refused(Refusal.of("job", "there is no job " + job, "Go back to the shop")));
     }
 }

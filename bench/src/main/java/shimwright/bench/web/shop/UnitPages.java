@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.UnitVersions;
 import shimwright.bench.sheet.PartLookup;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
@@ -174,10 +175,16 @@ public final class UnitPages {
     private void takeBack(Context ctx) {
         Form form = door.form(ctx);
         String type = ctx.pathParam("type");
-        String words = desk.shelf().lastChange(type).orElse("");
-        Outcome<UnitType> was = desk.shelf().takeBack(type);
+        Optional<UnitVersions.Version> last = desk.versions().last(type);
+        if (last.isEmpty()) {
+            unit(ctx, List.of(Refusal.at("unit file", "there is no change to take back", "Look at its history")), form.typed());
+            return;
+        }
+        String words = "taken back, " + last.get().change().what();
+        Outcome<UnitType> was = desk.versions()
+                .back(type, last.get().change().before(), door.signed(ctx, form), words, form.raw("why"));
         if (was.isOk()) {
-            change.follow(ctx, form, type, "taken back, " + words, "");
+            change.follow(ctx, form, type, words, "");
         } else {
             unit(ctx, was.refusals(), form.typed());
         }
@@ -199,7 +206,12 @@ public final class UnitPages {
         }
         Outcome<UnitType> added = form.sound()
                 ? UnitEdit.text(type.get(), new UnitEdit.CopyAs(maker, model))
-                        .flatMap(text -> desk.shelf().add(id + ".yaml", text.getBytes(StandardCharsets.UTF_8)))
+                        .flatMap(text -> desk.versions()
+                                .add(
+                                        id + ".yaml",
+                                        text.getBytes(StandardCharsets.UTF_8),
+                                        door.signed(ctx, form),
+                                        "begun as a copy of " + type.get().model()))
                 : Outcome.refused(form.faults());
         if (added.isOk()) {
             door.on(
@@ -230,7 +242,9 @@ public final class UnitPages {
         all.put("sections", FileSection.all());
         all.put("gaps", UnitGap.of(type));
         all.put("steps", UnitEdit.steps(type));
-        all.put("last", desk.shelf().lastChange(type.id()).orElse(""));
+        all.put(
+                "last",
+                desk.versions().last(type.id()).map(last -> last.change().what()).orElse(""));
         all.put("job", job.toLowerCase(Locale.ROOT));
         all.put("open", open.orElse(null));
         all.put(

@@ -92,7 +92,10 @@ public record PutEntry(String section, String was, Map<String, Object> fields) i
     @Override
     public String words() {
         FileSection in = FileSection.find(section).orElse(null);
-        String name = in == null || in.single() ? "" : in.named(fields).isEmpty() ? was : in.named(fields);
-        return in == null ? section : (in.title() + " " + name).strip();
+        if (in == null || in.single()) {
+            return in == null ? section : in.title();
+        }
+        String name = in.named(fields).isEmpty() ? was : in.named(fields);
+        return (in.title() + " " + (name.isEmpty() ? EntryForm.said(in, fields) : name)).strip();
     }
 }
