@@ -189,7 +189,10 @@ final class Serving {
                                 summaries,
                                 units,
                                 entrance,
-                                CompletableFuture.runAsync(() -> desk.pinOlderJobs("the program"))));
+                                CompletableFuture.runAsync(() -> {
+                                    desk.versions().makeUp();
+                                    desk.pinOlderJobs("the program");
+                                })));
                     });
             if (!(running instanceof Outcome.Ok<Running>)) {
                 kept.close();
