@@ -390,8 +390,7 @@ public sealed interface Entry {
      * @param changes each key that changed, with what it was and is
      * @param why in the person's words; may be empty
      */
-    record UnitChanged(
-            String unitType, String before, String after, String what, List<String> changes, String why)
+    record UnitChanged(String unitType, String before, String after, String what, List<String> changes, String why)
             implements OfShop {}
 
     /** What the shop is and how it works: facts by name, such as {@code name}, {@code units}, {@code evening}, {@code rate}. */

@@ -68,8 +68,8 @@ final class IntakeRules {
 
     /** Something that came off, after what came off before it. */
     private static List<Refusal> off(Entry.TakenOff e, List<Said<Entry.TakenOff>> before) {
-        List<Refusal> refusals =
-                new ArrayList<>(Rules.needed(e.gone(), "gone", "what came off", "Name the part, as you would on a tag"));
+        List<Refusal> refusals = new ArrayList<>(
+                Rules.needed(e.gone(), "gone", "what came off", "Name the part, as you would on a tag"));
         Set<String> known = before.stream().map(Said::id).collect(Collectors.toCollection(HashSet::new));
         known.add(Entry.TakenOff.NOTHING);
         if (!known.containsAll(e.inTheWay())) {
@@ -90,7 +90,10 @@ final class IntakeRules {
         String acts = e.shims().getOrDefault("acts", "");
         if (!Set.of("", "closes", "opens").contains(acts)) {
             refusals.add(new Refusal(
-                    "shims", "shims found", "\"" + acts + "\" says no direction", "Say closes or opens, or leave it open"));
+                    "shims",
+                    "shims found",
+                    "\"" + acts + "\" says no direction",
+                    "Say closes or opens, or leave it open"));
         }
         return refusals;
     }

@@ -81,7 +81,10 @@ public final class StripPages {
             List<Said<Entry.TakenOff>> off = bench.job().takenOff();
             String right = typed.getOrDefault("takenOff", asked(ctx, "right"));
             StripView view = StripView.of(
-                    PartsStillIn.of(bench.unit(), StripView.items(off)), off, AsFound.of(bench.unit(), bench.job()), right);
+                    PartsStillIn.of(bench.unit(), StripView.items(off)),
+                    off,
+                    AsFound.of(bench.unit(), bench.job()),
+                    right);
             door.show(
                     ctx,
                     "strip",
@@ -100,17 +103,24 @@ public final class StripPages {
             UnitType was = shelved(bench);
             Outcome<OrderChanges> changes = changes(was, edit);
             Map<String, Object> more = new LinkedHashMap<>();
-            more.put("changes", changes instanceof Outcome.Ok<OrderChanges> ok ? ok.value() : OrderChanges.of(was, was));
+            more.put(
+                    "changes", changes instanceof Outcome.Ok<OrderChanges> ok ? ok.value() : OrderChanges.of(was, was));
             more.put("refused", changes.refusals());
             more.put("bolts", edit.withoutTorque());
             more.put("off", edit.strip().size());
-            door.show(ctx, "striporder", door.page(ctx, "The order of the strip-down", "strip", bench, faults, typed), more);
+            door.show(
+                    ctx,
+                    "striporder",
+                    door.page(ctx, "The order of the strip-down", "strip", bench, faults, typed),
+                    more);
         });
     }
 
     /** The file of the shelf, which a change goes into; the job's own where the shelf has none. */
     private UnitType shelved(JobOnBench bench) {
-        return desk.shelf().type(bench.unit().type().id()).orElse(bench.bench().file().type());
+        return desk.shelf()
+                .type(bench.unit().type().id())
+                .orElse(bench.bench().file().type());
     }
 
     private static Outcome<OrderChanges> changes(UnitType was, StripDownOrder edit) {
@@ -125,10 +135,10 @@ public final class StripPages {
             Form form = door.form(ctx);
             StripDownOrder edit = StripDown.order(bench.job().takenOff());
             String type = bench.unit().type().id();
-            String entry = door.entryId(form);
-            Outcome<Desk.Done> moved = desk.shelf()
-                    .change(type, entry, edit.words(), now -> UnitEdit.text(now, edit))
-                    .flatMap(now -> moved(ctx, bench, type, entry, edit, form));
+            Desk.Signed signed = door.signed(ctx, form);
+            Outcome<Desk.Done> moved = desk.versions()
+                    .change(type, signed, edit.words(), "", now -> UnitEdit.text(now, edit))
+                    .flatMap(now -> moved(bench, type, signed, edit));
             if (moved.isOk()) {
                 door.on(ctx, "/job/" + bench.job().id() + "/strip", "The order of the strip-down stands in the unit");
             } else {
@@ -137,12 +147,12 @@ public final class StripPages {
         });
     }
 
-    private Outcome<Desk.Done> moved(
-            Context ctx, JobOnBench bench, String type, String entry, StripDownOrder edit, Form form) {
+    private Outcome<Desk.Done> moved(JobOnBench bench, String type, Desk.Signed signed, StripDownOrder edit) {
         PinnedUnit now = Objects.requireNonNull(desk.shelf().units().get(type), "it was laid there a moment ago");
         return desk.act(
                 bench.job().id(),
-                new IntakeActs.MoveUnit(now.hash(), bench.job().variant(), "at the bench it was found: " + edit.words()),
-                new Desk.Signed(entry, door.who(ctx), form.system()));
+                new IntakeActs.MoveUnit(
+                        now.hash(), bench.job().variant(), "at the bench it was found: " + edit.words()),
+                new Desk.Signed(signed.id() + "-job", signed.by(), signed.units()));
     }
 }

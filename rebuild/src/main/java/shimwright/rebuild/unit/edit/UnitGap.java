@@ -85,10 +85,12 @@ public record UnitGap(String ability, String lacks, Kind kind) {
             gaps.add(new UnitGap("Prove", "No hold point and no proof is there.", Kind.PROOF));
         }
         if (type.section().scheme()) {
-            gaps.add(new UnitGap("Draw to scale", "The drawing is a scheme; nothing in it was measured.", Kind.DRAWING));
+            gaps.add(
+                    new UnitGap("Draw to scale", "The drawing is a scheme; nothing in it was measured.", Kind.DRAWING));
         }
         if (type.tellTales().isEmpty() && type.variants().size() > 1) {
-            gaps.add(new UnitGap("Tell variants apart", "What would tell another variant is not written.", Kind.VARIANT));
+            gaps.add(new UnitGap(
+                    "Tell variants apart", "What would tell another variant is not written.", Kind.VARIANT));
         }
         return List.copyOf(gaps);
     }
