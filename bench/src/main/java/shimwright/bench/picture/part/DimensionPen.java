@@ -67,10 +67,13 @@ final class DimensionPen {
 
     void face(List<Dimension> dimensions, PartFigure figure, AffineTransform place) {
         Rectangle2D box = place.createTransformedShape(figure.box()).getBounds2D();
-        dimensions.stream()
-                .filter(d -> d.line() == Line.FACE)
-                .map(d -> new Dimension(d.line(), -d.b(), d.b(), d.text(), d.size()))
-                .forEach(d -> length(d, figure, place, box.getMaxY() + AWAY, false));
+        int below = 0;
+        for (Dimension d : dimensions) {
+            if (d.line() == Line.FACE) {
+                Dimension across = new Dimension(d.line(), -d.b(), d.b(), d.text(), d.size());
+                length(across, figure, place, box.getMaxY() + AWAY + STEP * below++, false);
+            }
+        }
     }
 
     private void diameter(Dimension d, AffineTransform place, double x, boolean left) {
@@ -110,7 +113,10 @@ final class DimensionPen {
     }
 
     private void length(Dimension d, PartFigure figure, AffineTransform place, double y, boolean above) {
-        double[] ends = {d.a(), edge(figure, d.a(), above), d.b(), edge(figure, d.b(), above)};
+        boolean facing = d.line() == Line.FACE;
+        double[] ends = {
+            d.a(), facing ? 0 : edge(figure, d.a(), above), d.b(), facing ? 0 : edge(figure, d.b(), above)
+        };
         place.transform(ends, 0, ends, 0, 2);
         double from = ends[0];
         double to = ends[2];

@@ -56,9 +56,9 @@ final class FormWords {
             row("tubes?", PartForm.TUBE),
             row("levers?|brackets?|fingers?|pawls?|interlocks?|arms?", PartForm.LEVER),
             row("selector box|gate|cross shaft housing", PartForm.HOUSING),
+            row("(intermediate |end |retaining |cover )?plates?|covers?|caps?|pans?", PartForm.PLATE),
             row("shafts?|countershafts?|layshafts?|mainshafts?|pinion with its shaft", PartForm.SHAFT),
             row("wheels?|gears?|idlers?|pinions?|worm", PartForm.GEAR),
-            row("(intermediate |end |retaining |cover )?plates?|covers?|caps?|pans?", PartForm.PLATE),
             row("cases?|housings?|bell ?housings?|bells?|castings?|halves|half|carriers?", PartForm.HOUSING),
             row("springs?", PartForm.SPRING),
             row("pins?", PartForm.PIN),
@@ -81,11 +81,16 @@ final class FormWords {
     /** The form that a name means; unknown where no word of the table stands in it. */
     static PartForm of(String name) {
         String whole = name.toLowerCase(Locale.ROOT).strip();
-        String head = BEHIND.split(whole, 2)[0];
+        String head = head(name);
         return find(WHOLE, whole)
                 .or(() -> find(TABLE, head))
                 .or(() -> find(TABLE, whole))
                 .orElse(PartForm.UNKNOWN);
+    }
+
+    /** What a name calls the part itself, without where it sits and what hangs on it. */
+    static String head(String name) {
+        return BEHIND.split(name.toLowerCase(Locale.ROOT).strip(), 2)[0];
     }
 
     private static Optional<PartForm> find(List<Row> table, String text) {

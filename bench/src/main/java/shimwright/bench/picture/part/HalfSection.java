@@ -40,6 +40,20 @@ final class HalfSection {
         return new PartFigure(whole.item(), pieces, lines);
     }
 
+    /** Only what is cut above the axis. */
+    static PartFigure ring(PartFigure whole) {
+        Rectangle2D box = whole.box();
+        Area above = new Area(new Rectangle2D.Double(
+                box.getMinX() - box.getWidth(), 0, 3 * box.getWidth(), Math.max(box.getMaxY(), 0) + 1));
+        List<Piece> pieces = new ArrayList<>();
+        for (Piece piece : whole.pieces()) {
+            Area upper = new Area(piece.outline());
+            upper.intersect(above);
+            pieces.add(new Piece(upper, piece.fill()));
+        }
+        return new PartFigure(whole.item(), pieces, List.of());
+    }
+
     /** What the upper half covers when looked at from outside: everything between its outline and the axis. */
     private static Area shadow(PartFigure whole, double fine) {
         Area shadow = new Area();

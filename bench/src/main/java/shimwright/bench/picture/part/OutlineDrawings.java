@@ -64,7 +64,7 @@ final class OutlineDrawings {
             side.both(Fill.PLAIN, body);
             side.across(Mark.EDGE, length - chamfer, d / 2);
             return PartDrawing.of(subject, side.build())
-                    .notToScale()
+                    .needs(Place.OUTSIDE, Place.LENGTH)
                     .size(Line.LEFT, Place.OUTSIDE, "⌀", 0, d / 2)
                     .size(Line.ABOVE, Place.LENGTH, "", 0, length)
                     .build();

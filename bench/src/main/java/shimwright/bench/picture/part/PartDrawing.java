@@ -13,6 +13,7 @@ import shimwright.bench.picture.section.PartFigure;
  * @param side the view with the axis from left to right
  * @param face the view along the axis
  * @param half true where the side view is cut above its axis
+ * @param detail true where only what is cut is shown, enlarged
  * @param scale true where the shape is to scale
  * @param dimensions sizes with their lines
  * @param pointers words at places of the side view
@@ -21,6 +22,7 @@ record PartDrawing(
         PartFigure side,
         Optional<PartFigure> face,
         boolean half,
+        boolean detail,
         boolean scale,
         List<Dimension> dimensions,
         List<Pointer> pointers) {
@@ -35,7 +37,7 @@ record PartDrawing(
         ABOVE,
         /** A length below the side view from a to b. */
         BELOW,
-        /** A width below the face from -b to b. */
+        /** A width or diameter below the face from -b to b. */
         FACE
     }
 
@@ -63,6 +65,7 @@ record PartDrawing(
         private final List<Pointer> pointers = new ArrayList<>();
         private Optional<PartFigure> face = Optional.empty();
         private boolean half;
+        private boolean detail;
         private boolean scale = true;
 
         private Builder(PartSubject subject, PartFigure side) {
@@ -77,6 +80,12 @@ record PartDrawing(
 
         Builder half() {
             half = true;
+            return this;
+        }
+
+        /** Only the ring's own section, larger than the face. */
+        Builder detail() {
+            detail = true;
             return this;
         }
 
@@ -111,7 +120,7 @@ record PartDrawing(
         }
 
         PartDrawing build() {
-            return new PartDrawing(side, face, half, scale, List.copyOf(dimensions), List.copyOf(pointers));
+            return new PartDrawing(side, face, half, detail, scale, List.copyOf(dimensions), List.copyOf(pointers));
         }
     }
 }

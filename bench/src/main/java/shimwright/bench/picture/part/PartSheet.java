@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import shimwright.bench.picture.part.PartDrawing.Dimension;
 import shimwright.bench.picture.part.PartDrawing.Line;
 import shimwright.bench.picture.part.PartDrawing.Pointer;
@@ -28,6 +29,8 @@ final class PartSheet {
     private static final double HIGHEST = 190;
     private static final double STEP = 22;
     private static final double THIN = 7;
+    private static final double DETAIL = 118;
+    private static final Set<PartForm> HELD = Set.of(PartForm.PLATE, PartForm.HOUSING, PartForm.LEVER);
     private static final Stroke LEADER = new Stroke(DrawingStyle.INK, 0.8);
 
     private final PartSubject subject;
@@ -37,14 +40,17 @@ final class PartSheet {
     private final Optional<PartFigure> face;
     private final double left;
     private final double between;
-    private final double scale;
+    private final double sideScale;
+    private final double faceScale;
     private final Rectangle2D room;
 
     PartSheet(PartSubject subject, PartDrawing drawing, UnitSystem units) {
         this.subject = subject;
         this.drawing = drawing;
         this.units = units;
-        this.side = drawing.half() ? HalfSection.of(drawing.side()) : drawing.side();
+        this.side = drawing.detail()
+                ? HalfSection.ring(drawing.side())
+                : drawing.half() ? HalfSection.of(drawing.side()) : drawing.side();
         this.face = drawing.face();
         Rectangle2D wanted = side.box();
         for (Pointer pointer : drawing.pointers()) {
@@ -52,11 +58,28 @@ final class PartSheet {
         }
         this.room = wanted;
         this.left = column(Line.LEFT, MARGIN);
-        this.between = column(Line.RIGHT, face.isPresent() ? 2 * MARGIN : MARGIN) + (drawing.pointers().isEmpty() ? 0 : 8);
+        this.between =
+                column(Line.RIGHT, face.isPresent() ? 2 * MARGIN : MARGIN) + (drawing.pointers().isEmpty() ? 0 : 12);
         double width = PartPicture.WIDTH - left - between - (face.isPresent() ? 2 * MARGIN : 0);
-        double high = Math.max(room.getHeight(), face.map(f -> f.box().getHeight()).orElse(0.0));
-        double wide = room.getWidth() + face.map(f -> f.box().getWidth()).orElse(0.0);
-        this.scale = Math.min(width / wide, HIGHEST / high);
+        Rectangle2D front = front();
+        double together = Math.min(
+                width / (room.getWidth() + front.getWidth()), HIGHEST / Math.max(room.getHeight(), front.getHeight()));
+        double enlarged = Math.min(DETAIL / room.getWidth(), DETAIL / room.getHeight());
+        this.sideScale = drawing.detail() ? enlarged : together;
+        this.faceScale = drawing.detail()
+                ? Math.min((width - enlarged * room.getWidth()) / front.getWidth(), HIGHEST / front.getHeight())
+                : together;
+    }
+
+    private Rectangle2D front() {
+        return face.map(PartFigure::box).orElse(new Rectangle2D.Double());
+    }
+
+    /** How far the views reach above their axis, or below it, pixels. */
+    private double reach(boolean above) {
+        double own = above ? room.getMaxY() : -room.getMinY();
+        double facing = faceScale * (above ? front().getMaxY() : -front().getMinY());
+        return Math.max(drawing.detail() ? sideScale * room.getHeight() / 2 : sideScale * own, facing);
     }
 
     private double column(Line line, double least) {
@@ -67,8 +90,12 @@ final class PartSheet {
                 .orElse(least);
     }
 
+    private long count(Line line) {
+        return drawing.dimensions().stream().filter(d -> d.line() == line).count();
+    }
+
     private boolean any(Line line) {
-        return drawing.dimensions().stream().anyMatch(d -> d.line() == line);
+        return count(line) > 0;
     }
 
     String draw(String prefix) {
@@ -77,10 +104,10 @@ final class PartSheet {
         List<String> lines = new ArrayList<>();
         told().forEach(line -> lines.addAll(
                 TextMetrics.wrap(line, DrawingStyle.SMALL, false, PartPicture.WIDTH - 2 * MARGIN)));
-        double top = 8 + 17 * head.size() + (any(Line.ABOVE) ? 30 : 14);
-        double high = scale * Math.max(room.getHeight(), face.map(f -> f.box().getHeight()).orElse(0.0));
-        long below = drawing.dimensions().stream().filter(d -> d.line() == Line.BELOW).count();
-        double under = top + high + Math.max(STEP * below, any(Line.FACE) ? STEP : 0) + 26;
+        double top = 8 + 17 * head.size() + (any(Line.ABOVE) ? 32 : 14);
+        double high = reach(true) + reach(false);
+        long below = Math.max(count(Line.BELOW), count(Line.FACE));
+        double under = top + high + STEP * below + 26;
         Svg svg = new Svg();
         svg.root(
                 prefix,
@@ -92,49 +119,50 @@ final class PartSheet {
         for (int i = 0; i < head.size(); i++) {
             svg.text(MARGIN, 20 + 17 * i, head.get(i), Letter.start(DrawingStyle.TEXT).strong());
         }
-        views(svg, top, high);
+        views(svg, top + reach(true));
         for (int i = 0; i < lines.size(); i++) {
             svg.text(MARGIN, under + 16 * i, lines.get(i), Letter.start(DrawingStyle.SMALL));
         }
         return svg.done();
     }
 
-    private void views(Svg svg, double top, double high) {
+    private void views(Svg svg, double axis) {
         FigurePen pen = new FigurePen(svg);
         double free = PartPicture.WIDTH
                 - left
                 - between
-                - scale * (room.getWidth() + face.map(f -> f.box().getWidth()).orElse(0.0))
+                - sideScale * room.getWidth()
+                - faceScale * front().getWidth()
                 - (face.isPresent() ? 2 * MARGIN : 0);
-        double x = left + Math.max(0, free / 2) - scale * room.getMinX();
-        boolean turned = drawing.half() || face.isPresent();
-        double middle = turned && drawing.pointers().isEmpty() ? 0 : room.getCenterY();
-        double axis = top + high / 2 + scale * middle;
-        AffineTransform place = new AffineTransform(scale, 0, 0, -scale, x, axis);
-        boolean thin = scale * side.box().getWidth() < THIN;
-        FigurePen.Look look = new FigurePen.Look(Stand.FITTED, thin, false, subject.brass());
-        pen.figure(side, place, look);
-        DimensionPen dimensions = new DimensionPen(svg, this::text, drawing.half());
-        if (turned || any(Line.LEFT)) {
-            pen.centreLine(x + scale * side.box().getMinX() - 8, axis, x + scale * side.box().getMaxX() + 8, axis);
+        double x = left + Math.max(0, free / 2) - sideScale * room.getMinX();
+        double shift = drawing.detail() ? sideScale * room.getCenterY() : 0;
+        AffineTransform place = new AffineTransform(sideScale, 0, 0, -sideScale, x, axis + shift);
+        boolean thin = sideScale * side.box().getWidth() < THIN;
+        pen.figure(side, place, new FigurePen.Look(Stand.FITTED, thin, false, subject.brass()));
+        boolean turned = drawing.half() || face.isPresent() || any(Line.LEFT);
+        if (turned && !drawing.detail()) {
+            pen.centreLine(
+                    x + sideScale * side.box().getMinX() - 8, axis, x + sideScale * side.box().getMaxX() + 8, axis);
         }
+        DimensionPen dimensions = new DimensionPen(svg, this::text, drawing.half());
         dimensions.side(drawing.dimensions(), side, place);
         face.ifPresent(view -> {
-            double right = x + scale * room.getMaxX() + between + MARGIN;
-            double centreX = right - scale * view.box().getMinX();
-            AffineTransform facing = new AffineTransform(scale, 0, 0, -scale, centreX, axis);
-            pen.figure(view, facing, new FigurePen.Look(Stand.FITTED, false, false, subject.brass()));
-            pen.centreLine(right - 6, axis, right + scale * view.box().getWidth() + 6, axis);
-            pen.centreLine(
-                    centreX,
-                    axis - scale * view.box().getMaxY() - 6,
-                    centreX,
-                    axis - scale * view.box().getMinY() + 6);
-            dimensions.face(drawing.dimensions(), view, facing);
+            double near = x + sideScale * room.getMaxX() + between + MARGIN;
+            face(svg, pen, view, near, axis);
         });
         for (int i = 0; i < drawing.pointers().size(); i++) {
             pointer(svg, place, drawing.pointers().get(i), i + 1);
         }
+    }
+
+    private void face(Svg svg, FigurePen pen, PartFigure view, double near, double axis) {
+        Rectangle2D box = view.box();
+        double centre = near - faceScale * box.getMinX();
+        AffineTransform facing = new AffineTransform(faceScale, 0, 0, -faceScale, centre, axis);
+        pen.figure(view, facing, new FigurePen.Look(Stand.FITTED, false, false, subject.brass()));
+        pen.centreLine(near - 6, axis, near + faceScale * box.getWidth() + 6, axis);
+        pen.centreLine(centre, axis - faceScale * box.getMaxY() - 6, centre, axis - faceScale * box.getMinY() + 6);
+        new DimensionPen(svg, this::text, drawing.half()).face(drawing.dimensions(), view, facing);
     }
 
     private static void pointer(Svg svg, AffineTransform place, Pointer pointer, int number) {
@@ -162,7 +190,7 @@ final class PartSheet {
             boolean single = size.place() == Place.ROWS && size.value() < 2;
             if (!single) {
                 sizes.computeIfAbsent(size.origin(), origin -> new ArrayList<>())
-                        .add(size.place().words() + " " + value(size));
+                        .add(size.place().words() + "\u00a0" + value(size));
             }
         }
         String unit = units == UnitSystem.INCH ? "inches" : "mm";
@@ -171,15 +199,19 @@ final class PartSheet {
         if (subject.quantity() > 1) {
             lines.add(subject.quantity() + " pieces in one unit.");
         }
-        if (subject.holes() > 0 && subject.form().outline()) {
+        if (subject.holes() > 0 && HELD.contains(subject.form())) {
             lines.add("Held by " + subject.holes() + " bolts.");
+        }
+        if (drawing.detail()) {
+            lines.add("Its section is enlarged.");
         }
         subject.notes().forEach(note -> lines.add(DimensionPen.upper(note) + "."));
         if (subject.form() == PartForm.UNKNOWN) {
             lines.add("What it looks like is not known; a photograph of it helps.");
         } else if (!drawing.scale()) {
-            lines.add("Shape not to scale.");
-        } else if (subject.form().compareTo(PartForm.LIP_SEAL) <= 0) {
+            boolean chosen = subject.chosen() && subject.sizes().has(Place.INSIDE, Place.OUTSIDE);
+            lines.add(chosen ? "Its thickness is not to scale." : "Shape not to scale.");
+        } else if (subject.form().compareTo(PartForm.LIP_SEAL) <= 0 && subject.form() != PartForm.TAPER_CUP) {
             lines.add("What is inside is drawn in usual proportions.");
         }
         return lines;

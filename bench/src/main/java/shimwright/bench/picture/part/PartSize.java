@@ -56,6 +56,7 @@ record PartSize(Place place, double value, Origin origin) {
         COLLAR("collar"),
         ROOT("root"),
         TEETH("teeth"),
+        MODULE("module"),
         ROWS("rows");
 
         private final String words;

@@ -14,6 +14,7 @@ import shimwright.bench.picture.section.PartFigures;
 import shimwright.bench.picture.section.ShaftFigures;
 import shimwright.rebuild.part.StandardPart;
 import shimwright.rebuild.unit.model.Bearing;
+import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Fastener;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Step;
@@ -30,6 +31,7 @@ import shimwright.rebuild.unit.model.Unit;
  * @param holes bolt holes, where the fasteners of its step tell how many; 0 where they do not
  * @param quantity pieces in one unit
  * @param brass true for brass or bronze
+ * @param chosen true where its thickness is chosen for a clearance
  * @param notes further sentences
  */
 record PartSubject(
@@ -41,6 +43,7 @@ record PartSubject(
         int holes,
         int quantity,
         boolean brass,
+        boolean chosen,
         List<String> notes) {
 
     static PartSubject of(StandardPart part) {
@@ -51,7 +54,7 @@ record PartSubject(
         boolean threaded = form == PartForm.SCREW || form == PartForm.SOCKET_SCREW || form == PartForm.PLUG;
         String thread = threaded ? part.designation().replaceFirst("^DIN \\d+( A)? ", "") : "";
         String name = part.designation() + ", " + part.family().words();
-        return new PartSubject(name, form, sizes, Optional.empty(), thread, 0, 1, false, List.of());
+        return new PartSubject(name, form, sizes, Optional.empty(), thread, 0, 1, false, false, List.of());
     }
 
     static PartSubject of(Unit unit, Fastener fastener) {
@@ -77,7 +80,7 @@ record PartSubject(
         }
         String name = fastener.thread() + ", " + fastener.where();
         return new PartSubject(
-                name, form, sizes, Optional.empty(), thread, 0, fastener.quantity(), false, List.copyOf(notes));
+                name, form, sizes, Optional.empty(), thread, 0, fastener.quantity(), false, false, List.copyOf(notes));
     }
 
     static PartSubject of(Unit unit, Item item, Optional<Step> step) {
@@ -90,9 +93,13 @@ record PartSubject(
             form = figure.isPresent() && !form.outline() ? PartForm.SHAFT : form;
         }
         if (figure.isPresent() && !scheme) {
-            measured(sizes, item, figure.get());
+            measured(sizes, item, figure.get(), chosen(unit, item).isEmpty());
         }
         NameSizes.add(sizes, form, item.name(), Origin.NAME);
+        String thread = thread(unit, item, form);
+        if (NameSizes.threadOf(item.name()).isEmpty() && !thread.isEmpty()) {
+            NameSizes.add(sizes, form, thread, Origin.UNIT_FILE);
+        }
         List<String> notes = new ArrayList<>();
         bearing(unit, item).ifPresent(bearing -> {
             notes.add("belongs to the bearing " + bearing.size() + ", " + bearing.where());
@@ -104,9 +111,11 @@ record PartSubject(
                 .filter(g -> g.driverItem().equals(item.id()) || g.drivenItem().equals(item.id()))
                 .findFirst()
                 .ifPresent(g -> sizes.with(
-                        Place.TEETH,
-                        g.driverItem().equals(item.id()) ? g.driver() : g.driven(),
-                        Origin.UNIT_FILE));
+                                Place.TEETH,
+                                g.driverItem().equals(item.id()) ? g.driver() : g.driven(),
+                                Origin.UNIT_FILE)
+                        .with(Place.MODULE, g.module(), Origin.UNIT_FILE));
+        chosen(unit, item).ifPresent(c -> notes.add("its thickness is chosen for: " + c.name()));
         if (scheme && figure.isPresent()) {
             notes.add("a scheme, nothing measured yet");
         }
@@ -115,16 +124,38 @@ record PartSubject(
                 form,
                 sizes,
                 figure,
-                NameSizes.threadOf(item.name()),
+                NameSizes.threadOf(thread),
                 holes(unit, item, step),
                 item.quantity(),
                 Set.of("brass", "bronze").contains(item.material()),
+                chosen(unit, item).isPresent(),
                 List.copyOf(notes));
     }
 
-    private static void measured(PartSizes sizes, Item item, PartFigure figure) {
+    /** The thread of a nut, plug or switch: that of its name, else of the fastener that is it. */
+    private static String thread(Unit unit, Item item, PartForm form) {
+        boolean threaded = form == PartForm.NUT || form == PartForm.PLUG || form == PartForm.SWITCH;
+        if (!threaded || !NameSizes.threadOf(item.name()).isEmpty()) {
+            return threaded ? item.name() : "";
+        }
+        String own = FormWords.head(item.name());
+        return unit.type().fasteners().stream()
+                .filter(f -> f.quantity() == 1 && FormWords.head(f.where()).equals(own))
+                .map(Fastener::thread)
+                .findFirst()
+                .orElse("");
+    }
+
+    /** The clearance by which its thickness is chosen. */
+    private static Optional<Clearance> chosen(Unit unit, Item item) {
+        return unit.type().clearances().stream()
+                .filter(c -> c.positions().stream().anyMatch(p -> p.item().equals(item.id())))
+                .findFirst();
+    }
+
+    private static void measured(PartSizes sizes, Item item, PartFigure figure, boolean fixed) {
         Extent.of(item).ifPresent(e -> {
-            sizes.with(Place.WIDTH, e.to() - e.from(), Origin.UNIT_FILE)
+            sizes.with(Place.WIDTH, fixed ? e.to() - e.from() : 0, Origin.UNIT_FILE)
                     .with(Place.OUTSIDE, 2 * e.outer(), Origin.UNIT_FILE)
                     .with(Place.INSIDE, 2 * e.inner(), Origin.UNIT_FILE);
         });
@@ -161,10 +192,14 @@ record PartSubject(
                 .orElseGet(() -> unit.type().steps().stream()
                         .filter(s -> s.installs().contains(item.id()))
                         .toList());
+        String own = FormWords.head(item.name());
         return steps.stream()
                 .flatMap(s -> s.fasteners().stream().map(unit::fastener))
                 .filter(f -> f.quantity() > 1 && alike(f.where(), item.name()) > 0)
                 .max(Comparator.comparingLong(f -> alike(f.where(), item.name())))
+                .or(() -> unit.type().fasteners().stream()
+                        .filter(f -> f.quantity() > 1 && f.where().startsWith(own))
+                        .findFirst())
                 .map(Fastener::quantity)
                 .orElse(0);
     }

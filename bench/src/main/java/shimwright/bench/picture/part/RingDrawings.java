@@ -58,13 +58,13 @@ final class RingDrawings {
                 .annulus(Fill.PLAIN, inner + 0.36 * wall, outer)
                 .annulus(Fill.OPEN, inner, inner + 0.36 * wall)
                 .circle(Mark.EDGE, inner + 0.14 * wall);
-        return sized(side.build(), face, 0, width, inner, outer)
-                .point(lipAt, inner, lipAt + 0.1 * width, 0.45 * inner, "sealing lip")
+        return detailed(side.build(), face, 0, width, inner, outer)
+                .point(lipAt, inner, width + 0.22 * wall, inner + 0.06 * wall, "sealing lip")
                 .point(
                         lipAt,
                         inner + 0.3 * wall + spring,
-                        lipAt + Math.max(0.8 * width, 0.3 * outer),
-                        outer - 0.15 * wall,
+                        width + 0.22 * wall,
+                        inner + 0.62 * wall,
                         "spring of the lip: this side to the oil")
                 .build();
     }
@@ -73,13 +73,14 @@ final class RingDrawings {
         double inner = sizes.or(Place.INSIDE, 32e-3) / 2;
         double cord = sizes.or(Place.CORD, 3e-3);
         Sketch side = PartFigure.of(FaceView.ALONE);
-        side.both(cord > 0.15 * inner ? Fill.CLOSE : Fill.BLACK, FaceView.disc(cord / 2, inner + cord / 2, cord / 2));
+        side.both(Fill.CLOSE, FaceView.disc(cord / 2, inner + cord / 2, cord / 2));
         FaceView face = new FaceView().annulus(Fill.PLAIN, inner, inner + cord).circle(Mark.CENTRE, inner + cord / 2);
         return PartDrawing.of(subject, side.build())
                 .face(face.build())
                 .half()
+                .detail()
                 .needs(Place.INSIDE, Place.CORD)
-                .size(Line.RIGHT, Place.INSIDE, "⌀", cord, inner)
+                .size(Line.FACE, Place.INSIDE, "⌀", 0, inner)
                 .size(Line.ABOVE, Place.CORD, "⌀", 0, cord)
                 .build();
     }
@@ -175,6 +176,18 @@ final class RingDrawings {
             face.round(
                     Fill.OPEN, FaceView.disc(circle, 0, 0.05 * outer), Math.min(subject.holes(), 24));
         }
+    }
+
+    /** With the section of the ring enlarged, and the diameters at the face. */
+    private Builder detailed(PartFigure side, FaceView face, double from, double to, double inner, double outer) {
+        return PartDrawing.of(subject, side)
+                .face(face.build())
+                .half()
+                .detail()
+                .needs(Place.OUTSIDE, Place.INSIDE, Place.WIDTH)
+                .size(Line.FACE, Place.INSIDE, "⌀", 0, inner)
+                .size(Line.FACE, Place.OUTSIDE, "⌀", 0, outer)
+                .size(Line.ABOVE, Place.WIDTH, "", from, to);
     }
 
     private Builder sized(PartFigure side, FaceView face, double from, double to, double inner, double outer) {

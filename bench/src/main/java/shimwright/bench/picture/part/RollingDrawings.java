@@ -83,6 +83,9 @@ final class RollingDrawings {
             raceIn = inner + 0.24 * wall();
             raceOut = outer - 0.2 * wall();
         }
+        if (subject.figure().isPresent()) {
+            return outerRing(subject.figure().get());
+        }
         Sketch side = PartFigure.of(FaceView.ALONE);
         side.ring(Fill.CLOSE, 0, width, inner, raceIn);
         BearingFigures.outer(
@@ -91,6 +94,21 @@ final class RollingDrawings {
         FaceView face = rings(raceIn, outer - 0.9 * (outer - raceOut));
         balls(face, (raceIn + raceOut) / 2, 0.9 * roller);
         return bounded(side.build(), face);
+    }
+
+    /** An outer ring with its rollers as the unit file draws it. */
+    private PartDrawing outerRing(PartFigure side) {
+        double low = outer;
+        for (PartFigure.Piece piece : side.pieces()) {
+            if (piece.fill() == Fill.PLAIN) {
+                Area upper = new Area(piece.outline());
+                upper.intersect(FaceView.box(side.box().getMinX() - 1, 0, side.box().getMaxX() + 1, outer));
+                low = Math.min(low, upper.getBounds2D().getMinY());
+            }
+        }
+        FaceView face = new FaceView().annulus(Fill.PLAIN, inner - 0.2 * wall(), outer);
+        balls(face, (low + inner) / 2, 0.96 * Math.max(inner - low, 0.2 * wall()) / 2);
+        return bounded(side, face);
     }
 
     PartDrawing taper() {

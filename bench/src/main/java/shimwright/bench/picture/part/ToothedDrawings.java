@@ -34,11 +34,10 @@ final class ToothedDrawings {
 
     PartDrawing gear() {
         Sketch side = PartFigure.of(FaceView.ALONE);
-        double depth = 0.11 * outer;
-        side.ring(Fill.RISING, 0, width, inner, outer - depth);
-        side.ring(Fill.PLAIN, 0, width, outer - depth, outer);
+        double module = sizes.or(Place.MODULE, 0.05 * outer);
+        side.ring(Fill.RISING, 0, width, inner, outer - 2.25 * module);
+        side.ring(Fill.PLAIN, 0, width, outer - 2.25 * module, outer);
         int teeth = (int) sizes.or(Place.TEETH, 0);
-        double module = teeth > 0 ? 2 * outer / (teeth + 2) : depth / 2.25;
         FaceView face = new FaceView();
         if (teeth > 0 && teeth <= MOST_TEETH) {
             face.piece(Fill.PLAIN, bored(FaceView.toothed(teeth, outer - 2.25 * module, outer)));
@@ -117,10 +116,14 @@ final class ToothedDrawings {
                 at(width, outer),
                 at(width, bore));
         Area teeth = FaceView.toothed(36, 1.05 * bore, bore);
-        FaceView face = new FaceView()
-                .piece(Fill.PLAIN, FaceView.without(FaceView.disc(0, 0, outer), teeth))
+        PartFigure drawn = subject.figure().orElse(side.build());
+        FaceView face = new FaceView();
+        if (drawn.box().getHeight() > 2.02 * outer) {
+            face.annulus(Fill.PLAIN, outer, drawn.box().getHeight() / 2);
+        }
+        face.piece(Fill.PLAIN, FaceView.without(FaceView.disc(0, 0, outer), teeth))
                 .circle(Mark.EDGE, floor);
-        return sized(subject.figure().orElse(side.build()), face);
+        return sized(drawn, face);
     }
 
     /** A blocker ring: its teeth and the wide end of its cone to the left. */
@@ -154,11 +157,17 @@ final class ToothedDrawings {
         return PartDrawing.of(subject, side.build())
                 .face(face.build())
                 .half()
+                .detail()
                 .needs(Place.OUTSIDE, Place.INSIDE, Place.WIDTH)
-                .size(Line.LEFT, Place.OUTSIDE, "⌀", 0, outer)
-                .size(Line.RIGHT, Place.INSIDE, "⌀", own, bore)
+                .size(Line.FACE, Place.INSIDE, "⌀", 0, bore)
+                .size(Line.FACE, Place.OUTSIDE, "⌀", 0, outer)
                 .size(Line.ABOVE, Place.WIDTH, "", 0, own)
-                .point(0.5 * own, bore + 0.5 * taper, 0.6 * own, 0.4 * bore, "cone: look for threads worn smooth")
+                .point(
+                        0.5 * own,
+                        bore + 0.5 * taper,
+                        0.5 * own,
+                        bore - 0.35 * own,
+                        "cone, wide end to its wheel: look for threads worn smooth")
                 .build();
     }
 
