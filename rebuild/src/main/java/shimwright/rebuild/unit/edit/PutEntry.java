@@ -54,10 +54,22 @@ public record PutEntry(String section, String was, Map<String, Object> fields) i
             entries.add(entry);
         }
         in.put(tree, entries);
+        inSettingOrder(in, tree, name);
         String old = in.named(before);
         boolean other = !was.isEmpty() && !in.single() && !name.equals(old) && !ids.contains(name);
         Map<String, Object> whole = other && was.equals(old) ? new Mentions(in.name(), old, name).in(tree) : tree;
         return EntryFaults.read(type, whole, in.prefix(index, entry), in);
+    }
+
+    /** A further clearance is set last, until somebody says otherwise. */
+    private void inSettingOrder(FileSection in, Map<String, Object> tree, String name) {
+        if (was.isEmpty() && in.name().equals("clearances") && tree.get("setting_order") instanceof List<?> order) {
+            List<Object> longer = new ArrayList<>(order);
+            if (!longer.contains(name)) {
+                longer.add(name);
+            }
+            tree.put("setting_order", longer);
+        }
     }
 
     /** The entry with a name of its own where nobody typed one and the section's entries go by an id. */
