@@ -31,7 +31,8 @@ public final class Acts {
                 HoldActs.class,
                 ClearanceActs.class,
                 HandBackActs.class,
-                ShopActs.class)) {
+                ShopActs.class,
+                UnitActs.class)) {
             Arrays.stream(room.getDeclaredClasses())
                     .filter(Act.class::isAssignableFrom)
                     .map(type -> type.<Act>asSubclass(Act.class))

@@ -97,8 +97,12 @@ public final class StripActs {
             @ActInput(value = "what was read", missing = "Name the play or drag")
             String what,
 
-            @ActInput(value = "play", kind = Kind.LENGTH, least = 0, most = 20e-3) double play,
-            @ActInput(value = "drag", kind = Kind.TORQUE, least = 0, most = 200) double drag,
+            @ActInput(value = "play", kind = Kind.LENGTH, least = 0, most = 20e-3)
+            double play,
+
+            @ActInput(value = "drag", kind = Kind.TORQUE, least = 0, most = 200)
+            double drag,
+
             @ActInput("remark") String words)
             implements Act.OfJob {
         @Override
@@ -111,7 +115,14 @@ public final class StripActs {
             return IntakeActs.kept(
                     bench,
                     new Entry.Found(
-                            "", List.of(), AsFound.LEAD + what, List.of(drag > 0 ? drag : play), kind, words, "", List.of()),
+                            "",
+                            List.of(),
+                            AsFound.LEAD + what,
+                            List.of(drag > 0 ? drag : play),
+                            kind,
+                            words,
+                            "",
+                            List.of()),
                     "Kept as found: " + what);
         }
     }
@@ -122,7 +133,10 @@ public final class StripActs {
         if (!named.isEmpty() || inTheWay.isEmpty()) {
             return named;
         }
-        return List.of(before.isEmpty() ? Entry.TakenOff.NOTHING : before.get(before.size() - 1).id());
+        return List.of(
+                before.isEmpty()
+                        ? Entry.TakenOff.NOTHING
+                        : before.get(before.size() - 1).id());
     }
 
     /** What was really said of the shims, each size with its unit: fields that were left empty say nothing. */

@@ -381,6 +381,18 @@ public sealed interface Entry {
     /** A piece that had left the drawer lies in it again, and why. */
     record ShimReturned(String piece, String reason) implements OfShop {}
 
+    /**
+     * The shop's file of a unit type was changed, put there or put back as it was; both files are kept under their hashes.
+     *
+     * @param before hash of the file as it was; empty where there was none
+     * @param after hash of the file as it is
+     * @param what was changed, in a few words
+     * @param changes each key that changed, with what it was and is
+     * @param why in the person's words; may be empty
+     */
+    record UnitChanged(String unitType, String before, String after, String what, List<String> changes, String why)
+            implements OfShop {}
+
     /** What the shop is and how it works: facts by name, such as {@code name}, {@code units}, {@code evening}, {@code rate}. */
     record ShopDescribed(Map<String, String> facts) implements OfShop {}
 }

@@ -46,7 +46,7 @@ final class IntakeRules {
     }
 
     static List<Refusal> takenOff(Workbench bench, Entry.TakenOff e) {
-        return off(e, bench.job().takenOff());
+        return off(bench, e, bench.job().takenOff());
     }
 
     static List<Refusal> takenOffCorrected(Workbench bench, Entry.TakenOffCorrected e) {
@@ -59,7 +59,7 @@ final class IntakeRules {
             return Rules.one("takenOff", "what came off", "it is not among what came off", "Load the page again");
         }
         List<Refusal> refusals = new ArrayList<>(Rules.reason(e.reason(), "Say what was wrong before"));
-        refusals.addAll(off(e.now(), off.subList(0, at)));
+        refusals.addAll(off(bench, e.now(), off.subList(0, at)));
         if (e.now().equals(off.get(at).what())) {
             refusals.add(Refusal.at("what came off", "nothing is changed", "Say what is to be different"));
         }
@@ -67,9 +67,18 @@ final class IntakeRules {
     }
 
     /** Something that came off, after what came off before it. */
-    private static List<Refusal> off(Entry.TakenOff e, List<Said<Entry.TakenOff>> before) {
-        List<Refusal> refusals =
-                new ArrayList<>(Rules.needed(e.gone(), "gone", "what came off", "Name the part, as you would on a tag"));
+    private static List<Refusal> off(Workbench bench, Entry.TakenOff e, List<Said<Entry.TakenOff>> before) {
+        List<Refusal> refusals = new ArrayList<>(
+                Rules.needed(e.gone(), "gone", "what came off", "Name the part, as you would on a tag"));
+        e.items().stream()
+                .filter(item -> bench.unit().type().items().stream()
+                        .noneMatch(one -> one.id().equals(item)))
+                .map(item -> new Refusal(
+                        "items",
+                        "items of the unit",
+                        "this unit has no item " + item,
+                        "Take one of those that it has, or none"))
+                .forEach(refusals::add);
         Set<String> known = before.stream().map(Said::id).collect(Collectors.toCollection(HashSet::new));
         known.add(Entry.TakenOff.NOTHING);
         if (!known.containsAll(e.inTheWay())) {
@@ -90,7 +99,10 @@ final class IntakeRules {
         String acts = e.shims().getOrDefault("acts", "");
         if (!Set.of("", "closes", "opens").contains(acts)) {
             refusals.add(new Refusal(
-                    "shims.acts", "shims found", "\"" + acts + "\" says no direction", "Say closes or opens, or leave it open"));
+                    "shims.acts",
+                    "shims found",
+                    "\"" + acts + "\" says no direction",
+                    "Say closes or opens, or leave it open"));
         }
         return refusals;
     }

@@ -32,9 +32,9 @@ final class StripUnit {
     /** Changes the file of the shelf and moves the job to it; refused with every problem that the change would bring. */
     Outcome<Desk.Done> put(Context ctx, Form form, JobOnBench bench, UnitEdit edit) {
         String type = bench.unit().type().id();
-        String entry = door.entryId(form);
-        return desk.shelf()
-                .change(type, entry, edit.words(), now -> UnitEdit.text(now, edit))
+        Desk.Signed signed = door.signed(ctx, form);
+        return desk.versions()
+                .change(type, signed, edit.words(), "", now -> UnitEdit.text(now, edit))
                 .flatMap(now -> {
                     PinnedUnit pinned =
                             Objects.requireNonNull(desk.shelf().units().get(type), "it was laid there a moment ago");
@@ -42,7 +42,7 @@ final class StripUnit {
                     return desk.act(
                             bench.job().id(),
                             new IntakeActs.MoveUnit(pinned.hash(), bench.job().variant(), why),
-                            new Desk.Signed(entry, door.who(ctx), form.system()));
+                            new Desk.Signed(signed.id() + "-job", signed.by(), signed.units()));
                 });
     }
 }

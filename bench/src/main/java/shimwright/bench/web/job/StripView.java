@@ -31,8 +31,7 @@ public record StripView(
      * @param strip what came off, in order
      * @param right the entry to be put right; empty for none: what came off before it may have been in its way
      */
-    static StripView of(
-            PartsStillIn in, List<Said<Entry.TakenOff>> strip, List<AsFound> readings, String right) {
+    static StripView of(PartsStillIn in, List<Said<Entry.TakenOff>> strip, List<AsFound> readings, String right) {
         List<Said<Entry.TakenOff>> wrong =
                 strip.stream().filter(said -> said.id().equals(right)).toList();
         List<Off> before = new ArrayList<>();
@@ -44,7 +43,11 @@ public record StripView(
         }
         int large = Math.min(PartsStillIn.LARGE, before.size());
         return new StripView(
-                in, List.copyOf(before.subList(0, large)), List.copyOf(before.subList(large, before.size())), readings, wrong);
+                in,
+                List.copyOf(before.subList(0, large)),
+                List.copyOf(before.subList(large, before.size())),
+                readings,
+                wrong);
     }
 
     /** What was in the way of something, in words; empty where nobody was asked. */
@@ -75,6 +78,17 @@ public record StripView(
                 .filter(fact -> !fact.getValue().isBlank())
                 .map(fact -> fact.getKey() + fact.getValue())
                 .collect(Collectors.joining("; "));
+    }
+
+    /** What was said of something, by the fields of its form. */
+    public static Map<String, String> facts(Entry.TakenOff one) {
+        Map<String, String> facts = new LinkedHashMap<>(one.shims());
+        facts.put("fasteners", one.fasteners());
+        facts.put("sideUp", one.sideUp());
+        facts.put("byForce", one.byForce());
+        facts.put("destroyed", one.destroyed());
+        facts.put("note", one.note());
+        return facts;
     }
 
     /** The readings that taking an item off would end, by name; empty where it ends none. */

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Item;
@@ -90,10 +89,8 @@ public record AsFound(String id, String name, Kind kind, Set<String> endedBy, bo
             }
         }
         ends.remove("");
-        Set<String> trial = unit.type().items().stream()
-                .filter(Item::trial)
-                .map(Item::id)
-                .collect(Collectors.toSet());
+        Set<String> trial =
+                unit.type().items().stream().filter(Item::trial).map(Item::id).collect(Collectors.toSet());
         ends.removeAll(trial);
         return ends;
     }
@@ -105,7 +102,8 @@ public record AsFound(String id, String name, Kind kind, Set<String> endedBy, bo
         List<AsFound> all = new ArrayList<>();
         for (Item shaft : items) {
             String name = shaft.name().toLowerCase(Locale.ROOT);
-            if (name.matches("(input|output|counter).*shaft.*|countershaft.*|differential case") && !name.contains("seal")
+            if (name.matches("(input|output|counter).*shaft.*|countershaft.*|differential case")
+                    && !name.contains("seal")
                     && !name.matches(".*(nut|bearing|ring).*")) {
                 Set<String> ends = new HashSet<>(covers);
                 ends.add(shaft.id());

@@ -25,6 +25,11 @@ public record SharpQuestion(String entry, String gone, double minutes) {
     /** So many are asked at most. */
     public static final int MOST = 10;
 
+    /** The work in words. */
+    public String work() {
+        return Math.round(minutes) + " min";
+    }
+
     /**
      * The questions of a strip-down, the one that sets most work free first.
      *

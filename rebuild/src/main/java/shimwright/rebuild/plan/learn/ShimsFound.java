@@ -55,7 +55,17 @@ public record ShimsFound(
      * @param warm what the play gains for each metre between the bearings when case and shaft are warm, by the materials of the
      *     file, m/m
      */
-    public record CommonPlay(double lower, double upper, String bearing, double warm) {}
+    public record CommonPlay(double lower, double upper, String bearing, double warm) {
+        /** The middle of the limits, m. */
+        public double middle() {
+            return (lower + upper) / 2;
+        }
+
+        /** What the play gains for each 100 mm between the bearings, m. */
+        public double warmPerDecimetre() {
+            return warm * 0.1;
+        }
+    }
 
     /** All the shims together, m. */
     public double total() {

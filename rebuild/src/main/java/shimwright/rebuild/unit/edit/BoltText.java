@@ -34,7 +34,8 @@ record BoltText(int quantity, String thread, String strength, double diameter, d
             "(?:([1-9][0-9]?)\\s*[x×*]\\s*)?(M([0-9]{1,2}(?:\\.[0-9])?)((?:\\s*[x×]\\s*[0-9]+(?:\\.[0-9]+)?){0,2})"
                     + "|([0-9]{1,2})(?:/([0-9]{1,2}))?\"?-([0-9]{1,2}))(.*)",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern MARK = Pattern.compile("(?:grade\\s*[0-9.]+|[0-9]{1,2}\\.[0-9])", Pattern.CASE_INSENSITIVE);
+    private static final Pattern MARK =
+            Pattern.compile("(?:grade\\s*[0-9.]+|[0-9]{1,2}\\.[0-9])", Pattern.CASE_INSENSITIVE);
     private static final double INCH = 25.4e-3;
     /** A number behind the diameter from here on is a length: no bolt of a gearbox has such a pitch, mm. */
     private static final double LENGTH_FROM = 6;
@@ -125,9 +126,13 @@ record BoltText(int quantity, String thread, String strength, double diameter, d
 
     /** How the torque came about, for the note of the fastener. */
     String origin() {
-        return "computed from the mark on the head, " + Math.round(share() * 100) + " % of the proof load, threads clean"
-                + " and lightly oiled; " + (steel ? "thread in steel" : "thread in light alloy of unknown length: "
-                        + "check what the thread bears") + "; a printed one takes its place";
+        return "computed from the mark on the head, " + Math.round(share() * 100)
+                + " % of the proof load, threads clean"
+                + " and lightly oiled; "
+                + (steel
+                        ? "thread in steel"
+                        : "thread in light alloy of unknown length: " + "check what the thread bears")
+                + "; a printed one takes its place";
     }
 
     /** In words with its torque, where there is one. */
@@ -142,6 +147,7 @@ record BoltText(int quantity, String thread, String strength, double diameter, d
     /** True for the same part in the hand: thread without its length and the count. */
     boolean like(String otherThread, int otherQuantity) {
         return quantity == otherQuantity
-                && thread.replace('×', 'x').equalsIgnoreCase(otherThread.replace('×', 'x').replaceAll("\\s", ""));
+                && thread.replace('×', 'x')
+                        .equalsIgnoreCase(otherThread.replace('×', 'x').replaceAll("\\s", ""));
     }
 }

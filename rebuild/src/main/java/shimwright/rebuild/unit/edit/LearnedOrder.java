@@ -77,8 +77,7 @@ final class LearnedOrder {
     }
 
     private Step written(Step step) {
-        return Component.with(
-                Component.with(step, "after", get(after, step.id())), "because", get(because, step.id()));
+        return Component.with(Component.with(step, "after", get(after, step.id())), "because", get(because, step.id()));
     }
 
     private static <V> Map<String, V> get(Map<String, Map<String, V>> by, String id) {
@@ -163,7 +162,11 @@ final class LearnedOrder {
                 boolean unsaid = unsaid(step, before);
                 boolean habit = (why == Step.Why.HABIT && !settled(before, step.id())) || unsaid;
                 if (habit && !get(after, step.id()).containsKey(before) && !leads(step.id(), before)) {
-                    put(step.id(), before, Step.Why.HABIT, unsaid ? SEEN : step.because().getOrDefault(before, ""));
+                    put(
+                            step.id(),
+                            before,
+                            Step.Why.HABIT,
+                            unsaid ? SEEN : step.because().getOrDefault(before, ""));
                 }
             });
         }
@@ -217,7 +220,8 @@ final class LearnedOrder {
         Set<String> found = new HashSet<>();
         List<String> open = new ArrayList<>(List.of(step));
         while (!open.isEmpty()) {
-            for (String before : order.getOrDefault(open.remove(open.size() - 1), Map.of()).keySet()) {
+            for (String before :
+                    order.getOrDefault(open.remove(open.size() - 1), Map.of()).keySet()) {
                 if (found.add(before)) {
                     open.add(before);
                 }
@@ -229,7 +233,8 @@ final class LearnedOrder {
     private Optional<Refusal> circle() {
         for (Step step : was) {
             Optional<String> back = get(after, step.id()).keySet().stream()
-                    .filter(before -> get(because, step.id()).getOrDefault(before, "").equals(STRIPPED))
+                    .filter(before ->
+                            get(because, step.id()).getOrDefault(before, "").equals(STRIPPED))
                     .filter(before -> before.equals(step.id()) || leads(step.id(), before))
                     .findFirst();
             if (back.isPresent()) {

@@ -62,7 +62,11 @@ public record StripDownOrder(List<Removal> strip) implements UnitEdit {
         for (int k = 0; k < strip.size(); k++) {
             Removal one = strip.get(k);
             Set<String> nodes = turned.nodes().get(k);
-            String main = ordered.stream().map(Step::id).filter(nodes::contains).reduce((a, b) -> b).orElse("");
+            String main = ordered.stream()
+                    .map(Step::id)
+                    .filter(nodes::contains)
+                    .reduce((a, b) -> b)
+                    .orElse("");
             if (main.isEmpty()) {
                 continue;
             }
@@ -70,7 +74,9 @@ public record StripDownOrder(List<Removal> strip) implements UnitEdit {
             steps.put(main, bolted(said, one, fasteners));
             if (StripWords.itself(one)) {
                 Step now = find(steps, main);
-                Set<String> own = Stream.of(now.builds(), now.installs()).flatMap(List::stream).collect(Collectors.toSet());
+                Set<String> own = Stream.of(now.builds(), now.installs())
+                        .flatMap(List::stream)
+                        .collect(Collectors.toSet());
                 items.replaceAll(item -> item.name().equalsIgnoreCase(one.name().strip()) && own.contains(item.id())
                         ? Component.with(item, "renew", true)
                         : item);
@@ -115,8 +121,7 @@ public record StripDownOrder(List<Removal> strip) implements UnitEdit {
             boolean there = all.stream()
                     .anyMatch(known -> at.contains(known.id()) && bolt.like(known.thread(), known.quantity()));
             if (torque.isPresent() && !there) {
-                String id =
-                        TypeParts.freeId("B", all.stream().map(Fastener::id).toList());
+                String id = TypeParts.freeId("B", all.stream().map(Fastener::id).toList());
                 all.add(new Fastener(
                         id,
                         one.name().strip(),

@@ -66,7 +66,8 @@ final class StripNodes {
             ids = List.of(added(one));
         }
         List<String> without = ids.stream()
-                .filter(id -> bringing(id, false).isEmpty() && bringing(id, true).isEmpty())
+                .filter(id ->
+                        bringing(id, false).isEmpty() && bringing(id, true).isEmpty())
                 .toList();
         if (!without.isEmpty()) {
             fitted(without, one.name(), k);
@@ -211,7 +212,12 @@ final class StripNodes {
         Step was = get(id);
         String whole = TypeParts.freeId("N", ids());
         Step in = Component.with(
-                TypeParts.step(whole, strip.get(onto).name() + " with what is on it, into its place.", was.at(), Map.of(), was.installs()),
+                TypeParts.step(
+                        whole,
+                        strip.get(onto).name() + " with what is on it, into its place.",
+                        was.at(),
+                        Map.of(),
+                        was.installs()),
                 "after",
                 was.after());
         steps.add(steps.indexOf(was) + 1, waiting(Component.with(in, "because", was.because()), id));
@@ -300,8 +306,7 @@ final class StripNodes {
             at = steps.indexOf(before);
             station = before.at();
         }
-        Step step = TypeParts.step(
-                TypeParts.freeId("N", ids()), "Fit " + name.strip() + ".", station, Map.of(), fresh);
+        Step step = TypeParts.step(TypeParts.freeId("N", ids()), "Fit " + name.strip() + ".", station, Map.of(), fresh);
         steps.add(at, step);
     }
 

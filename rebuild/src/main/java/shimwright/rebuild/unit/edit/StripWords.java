@@ -60,8 +60,7 @@ final class StripWords {
     /** True where the part itself was destroyed, so that it is renewed whenever it has been out. */
     static boolean itself(Removal one) {
         String destroyed = one.found().destroyed().strip().toLowerCase(Locale.ROOT);
-        return ITSELF.contains(destroyed)
-                || destroyed.equals(one.name().strip().toLowerCase(Locale.ROOT));
+        return ITSELF.contains(destroyed) || destroyed.equals(one.name().strip().toLowerCase(Locale.ROOT));
     }
 
     private static String destroys(Removal one) {

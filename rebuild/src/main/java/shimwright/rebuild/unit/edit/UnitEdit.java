@@ -26,7 +26,9 @@ public sealed interface UnitEdit
                 UnitEdit.RemoveItem,
                 UnitEdit.AddFastener,
                 AddClearance,
-                StripDownOrder {
+                StripDownOrder,
+                PutEntry,
+                DropEntry {
     /** The unit type with the fact in it; refused where the fact cannot be. */
     Outcome<UnitType> on(UnitType type);
 

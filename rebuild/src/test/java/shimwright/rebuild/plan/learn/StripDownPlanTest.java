@@ -17,8 +17,15 @@ class StripDownPlanTest {
 
     private static void is(Learned learned, Integer... figures) {
         assertThat(learned.freed()).isEmpty();
-        assertThat(List.of(learned.things(), learned.pairs(), learned.right(), learned.unseen(), learned.taps(), learned.most()))
-                .as("things, pairs, right, bound by a reading or heat alone and not seen, taps, most taps besides that on the part")
+        assertThat(List.of(
+                        learned.things(),
+                        learned.pairs(),
+                        learned.right(),
+                        learned.unseen(),
+                        learned.taps(),
+                        learned.most()))
+                .as(
+                        "things, pairs, right, bound by a reading or heat alone and not seen, taps, most taps besides that on the part")
                 .isEqualTo(List.of(figures));
     }
 

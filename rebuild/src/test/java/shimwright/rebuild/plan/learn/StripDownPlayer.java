@@ -37,14 +37,7 @@ final class StripDownPlayer {
      * @param most taps at one thing besides the one on the part
      */
     record Learned(
-            int things,
-            int pairs,
-            int right,
-            List<String> freed,
-            List<String> bound,
-            int unseen,
-            int taps,
-            int most) {}
+            int things, int pairs, int right, List<String> freed, List<String> bound, int unseen, int taps, int most) {}
 
     private final Unit unit;
     private final Order order;
@@ -129,7 +122,8 @@ final class StripDownPlayer {
                 Construction.Reverse.SLIDING,
                 Construction.Shift.RAILS,
                 0);
-        UnitType first = UnitFiles.read("b.yaml", FirstUnit.text(any, "Some", "Box").orElseThrow())
+        UnitType first = UnitFiles.read(
+                        "b.yaml", FirstUnit.text(any, "Some", "Box").orElseThrow())
                 .outcome()
                 .orElseThrow();
         List<Item> items = unit.type().items().stream()
@@ -210,8 +204,10 @@ final class StripDownPlayer {
             }
         }
         return all.stream()
-                .filter(over -> all.stream().noneMatch(nearer -> !nearer.equals(over)
-                        && before(things.get(over).step()).contains(things.get(nearer).step())))
+                .filter(over -> all.stream()
+                        .noneMatch(nearer -> !nearer.equals(over)
+                                && before(things.get(over).step())
+                                        .contains(things.get(nearer).step())))
                 .toList();
     }
 
@@ -234,10 +230,13 @@ final class StripDownPlayer {
                     continue;
                 }
                 pairs++;
-                boolean must = before(things.get(one).step()).contains(things.get(other).step());
+                boolean must = before(things.get(one).step())
+                        .contains(things.get(other).step());
                 boolean is = led.contains(nodes.get(other));
-                boolean any = order.leadingTo(things.get(one).step()).contains(things.get(other).step());
-                String words = things.get(other).step() + " before " + things.get(one).step();
+                boolean any = order.leadingTo(things.get(one).step())
+                        .contains(things.get(other).step());
+                String words =
+                        things.get(other).step() + " before " + things.get(one).step();
                 if (must && !is) {
                     freed.add(words);
                 } else if (is && !any) {
@@ -256,8 +255,11 @@ final class StripDownPlayer {
         String item = thing.items().isEmpty() ? "" : thing.items().get(0);
         return learned.steps().stream()
                 .filter(step -> item.isEmpty()
-                        ? step.todo().matches(".*assembly of " + thing.step() + "\\b.*") && !step.installs().isEmpty()
-                        : carries ? step.installs().contains(item) : step.builds().contains(item))
+                        ? step.todo().matches(".*assembly of " + thing.step() + "\\b.*")
+                                && !step.installs().isEmpty()
+                        : carries
+                                ? step.installs().contains(item)
+                                : step.builds().contains(item))
                 .findFirst()
                 .or(() -> learned.steps().stream()
                         .filter(step -> step.installs().contains(item))

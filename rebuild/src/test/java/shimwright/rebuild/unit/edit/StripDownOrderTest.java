@@ -115,8 +115,9 @@ class StripDownOrderTest {
         Step step = fitting(learned, item.id());
         assertThat(item.renew()).isTrue();
         assertThat(step.todo())
-                .isEqualTo("Fit oil baffle. As it came off: side up tongue to the gears; held by 3 × M6x1 8.8; 1 x M8; it took"
-                        + " puller; destroyed: oil baffle; bent.");
+                .isEqualTo(
+                        "Fit oil baffle. As it came off: side up tongue to the gears; held by 3 × M6x1 8.8; 1 x M8; it took"
+                                + " puller; destroyed: oil baffle; bent.");
         assertThat(step.oneWay()).isTrue();
         assertThat(step.dangers()).contains(Step.Danger.PRESS);
         assertThat(fitting(learned, "bell").after()).containsEntry(step.id(), Why.BLOCKED);
@@ -148,8 +149,7 @@ class StripDownOrderTest {
                 .orElseThrow();
         assertThat(whole.installs()).contains("output_rear_bearing").doesNotContain("output_nut");
         assertThat(nut.after()).containsEntry(whole.id(), Why.SAME_PART);
-        Removal onIt = new Removal(
-                "sensor ring", List.of(), List.of(1), false, List.of(1), Removal.Found.NOTHING);
+        Removal onIt = new Removal("sensor ring", List.of(), List.of(1), false, List.of(1), Removal.Found.NOTHING);
         UnitType asOne = after(BEGUN, free("bell housing", "bell"), off("breather hose bracket", "", 0), onIt);
         Step ring = asOne.steps().stream()
                 .filter(step -> step.todo().startsWith("Fit sensor ring"))
@@ -166,8 +166,8 @@ class StripDownOrderTest {
         Section section = BEGUN.section();
         UnitType known = Component.with(BEGUN, "section", new Section(section.shafts(), section.castings(), false));
         // the wheel sits on its needles: they cannot have come off before it
-        List<Refusal> refused = new StripDownOrder(List.of(
-                        free("needles under the wheel of 2nd", "needles_2"), off("wheel of 2nd", "wheel_2", 0)))
+        List<Refusal> refused = new StripDownOrder(
+                        List.of(free("needles under the wheel of 2nd", "needles_2"), off("wheel of 2nd", "wheel_2", 0)))
                 .on(known)
                 .refusals();
         assertThat(refused).hasSize(1);
@@ -218,7 +218,9 @@ class StripDownOrderTest {
                         : was.leadingTo(fitting(BEGUN, then).id())
                                 .contains(fitting(BEGUN, first).id());
                 if (must) {
-                    assertThat(led.contains(before) || order.leadingTo(before).contains(fitting(learned, then).id()))
+                    assertThat(led.contains(before)
+                                    || order.leadingTo(before)
+                                            .contains(fitting(learned, then).id()))
                             .as(first + " before " + then + ", off " + gone)
                             .isTrue();
                 }
