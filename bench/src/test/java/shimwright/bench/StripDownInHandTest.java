@@ -32,8 +32,32 @@ class StripDownInHandTest {
 
     private static String job(String name) {
         String[] box = {
-            "maker", "Old Works", "model", name, "layout", "ACROSS", "housing-BELL", "yes", "gears", "5", "straight", "0",
-            "reverse", "SLIDING", "shift", "RAILS", "cones1", "1", "cones2", "1", "cones3", "1", "cones4", "1", "cones5", "1"
+            "maker",
+            "Old Works",
+            "model",
+            name,
+            "layout",
+            "ACROSS",
+            "housing-BELL",
+            "yes",
+            "gears",
+            "5",
+            "straight",
+            "0",
+            "reverse",
+            "SLIDING",
+            "shift",
+            "RAILS",
+            "cones1",
+            "1",
+            "cones2",
+            "1",
+            "cones3",
+            "1",
+            "cones4",
+            "1",
+            "cones5",
+            "1"
         };
         assertThat(bench.post("/begin", box).statusCode()).isEqualTo(200);
         bench.post("/new/old-works-" + name, "number", name, "owner", "a farm");
@@ -71,7 +95,9 @@ class StripDownInHandTest {
         browser.script("document.querySelectorAll('.way-of .choice input')[1].click()");
         browser.picture("strip-choose-" + name);
         tap("button[value=left_seal]");
-        assertThat(browser.one("ol.log > li").getText()).contains("in its way: bell housing").doesNotContain("input seal,");
+        assertThat(browser.one("ol.log > li").getText())
+                .contains("in its way: bell housing")
+                .doesNotContain("input seal,");
         browser.script("document.querySelector('.way-of input[value=nothing]').click()");
         tap("button[value=right_seal]");
         assertThat(browser.one("ol.log > li").getText()).contains("nothing in its way");
@@ -93,7 +119,12 @@ class StripDownInHandTest {
         assertThat(browser.one("ol.log > li").getText()).contains("nothing else");
         tap("a[href$='/strip/order']");
         assertThat(browser.text())
-                .contains("New part: oil baffle", "input seal need not wait", "3 × M6x1", "computed", "Need not wait any more");
+                .contains(
+                        "New part: oil baffle",
+                        "input seal need not wait",
+                        "3 × M6x1",
+                        "computed",
+                        "Need not wait any more");
         browser.picture("strip-order-" + name);
         tap("form[action$='/strip/order'] button.main");
         assertThat(browser.text()).contains("The order of the strip-down stands in the unit");
@@ -113,7 +144,16 @@ class StripDownInHandTest {
         assertThat(bench.post(job + "/strip", "entry", "strip-wrong-1", "tap", "magnet", "inTheWay", "no-such-entry")
                         .body())
                 .contains("it names something that did not come off before it");
-        bench.post(job + "/strike", "entry", "strip-strike-1", "struck", "strip-bell-1", "reason", "it is on", "page", "strip");
+        bench.post(
+                job + "/strike",
+                "entry",
+                "strip-strike-1",
+                "struck",
+                "strip-bell-1",
+                "reason",
+                "it is on",
+                "page",
+                "strip");
         Document log = bench.page(job + "/strip");
         assertThat(log.select("ol.log").text()).doesNotContain("in its way");
         assertThat(bench.page(job + "/strip/order").text()).contains("bell housing after input seal (habit)");
@@ -126,7 +166,13 @@ class StripDownInHandTest {
         assertThat(page.select(".readfirst").text()).contains("end play of the input shaft", "backlash", "drag");
         assertThat(page.select("button[value=bell]").text()).contains("read first: end play of the input shaft");
         String found = bench.post(
-                        job + "/strip/found", "entry", "strip-found-1", "what", "end play of the input shaft", "play", "0.12")
+                        job + "/strip/found",
+                        "entry",
+                        "strip-found-1",
+                        "what",
+                        "end play of the input shaft",
+                        "play",
+                        "0.12")
                 .body();
         assertThat(Jsoup.parse(found).select(".readfirst").text()).doesNotContain("end play of the input shaft");
         assertThat(bench.page(job + "/record").text()).contains("as found: end play of the input shaft");
@@ -138,14 +184,33 @@ class StripDownInHandTest {
     @Test
     void shimsThatWereFoundBecomeAClearanceWhoseGuessIsNeverProven() {
         String job = job("shims");
-        bench.post(job + "/strip/found", "entry", "shims-found-1", "what", "end play of the input shaft", "play", "0.22");
+        bench.post(
+                job + "/strip/found", "entry", "shims-found-1", "what", "end play of the input shaft", "play", "0.22");
         assertThat(bench.post(
-                                job + "/strip", "entry", "shims-bell-1", "tap", "bell", "inTheWay", "last", "shims-sizes", "0.40; x")
+                                job + "/strip",
+                                "entry",
+                                "shims-bell-1",
+                                "tap",
+                                "bell",
+                                "inTheWay",
+                                "last",
+                                "shims-sizes",
+                                "0.40; x")
                         .statusCode())
                 .isEqualTo(422);
         String[] bell = {
-            "entry", "shims-bell-2", "tap", "bell", "inTheWay", "last", "shims-sizes", "0.40; 0.15", "shims-place",
-            "behind the input bearing", "shims-acts", "closes"
+            "entry",
+            "shims-bell-2",
+            "tap",
+            "bell",
+            "inTheWay",
+            "last",
+            "shims-sizes",
+            "0.40; 0.15",
+            "shims-place",
+            "behind the input bearing",
+            "shims-acts",
+            "closes"
         };
         assertThat(bench.post(job + "/strip", bell).body()).contains("a clearance from these shims");
         Document page = bench.page(job + "/strip/clearance?of=shims-bell-2");
@@ -153,12 +218,39 @@ class StripDownInHandTest {
         assertThat(page.text()).contains("0.55 mm together", "0.22 mm", "with 0.67 mm", "common practice");
         assertThat(page.select("input[name=origin]").val()).startsWith("guess");
         String[] keep = {
-            "entry", "shims-keep-1", "of", "shims-bell-2", "name", "input end play", "sense", "END_PLAY", "lower", "0.05",
-            "upper", "0.15", "origin", page.select("input[name=origin]").val(), "gauge", "dial indicator 0.01 mm", "where",
-            "behind the input bearing", "acts", "closes", "inner", "44", "outer", "52", "thinnest", "0.15", "thickest", "0.40",
-            "after", page.select("select[name=after] option[selected]").val()
+            "entry",
+            "shims-keep-1",
+            "of",
+            "shims-bell-2",
+            "name",
+            "input end play",
+            "sense",
+            "END_PLAY",
+            "lower",
+            "0.05",
+            "upper",
+            "0.15",
+            "origin",
+            page.select("input[name=origin]").val(),
+            "gauge",
+            "dial indicator 0.01 mm",
+            "where",
+            "behind the input bearing",
+            "acts",
+            "closes",
+            "inner",
+            "44",
+            "outer",
+            "52",
+            "thinnest",
+            "0.15",
+            "thickest",
+            "0.40",
+            "after",
+            page.select("select[name=after] option[selected]").val()
         };
-        assertThat(bench.post(job + "/strip/clearance", keep).body()).contains("It can be set by travel: input end play");
+        assertThat(bench.post(job + "/strip/clearance", keep).body())
+                .contains("It can be set by travel: input end play");
         assertThat(bench.page(job + "/clearance/a").text()).contains("Nobody stands behind these limits");
     }
 
@@ -172,8 +264,11 @@ class StripDownInHandTest {
         Document page = bench.page(job + "/strip/questions");
         int many = page.select("form[action$=/questions]").size();
         assertThat(many).isBetween(1, 10);
-        String asked = page.select("form[action$=/questions] input[name=takenOff]").first().val();
-        String after = bench.post(job + "/strip/questions", "entry", "asked-answer-1", "takenOff", asked).body();
+        String asked = page.select("form[action$=/questions] input[name=takenOff]")
+                .first()
+                .val();
+        String after = bench.post(job + "/strip/questions", "entry", "asked-answer-1", "takenOff", asked)
+                .body();
         assertThat(Jsoup.parse(after).select("form[action$=/questions]")).hasSize(many - 1);
         assertThat(bench.page(job + "/strip").select("ol.log").text()).contains("nothing else");
     }

@@ -73,7 +73,8 @@ final class StripClearance {
         first.put("upper", Quantities.brief(found.usual().upper(), length));
         first.put("origin", "guess, common practice for " + found.usual().bearing());
         first.put("where", found.place());
-        double[] sizes = found.sizes().stream().mapToDouble(size -> size).sorted().toArray();
+        double[] sizes =
+                found.sizes().stream().mapToDouble(size -> size).sorted().toArray();
         first.put("thinnest", Quantities.brief(sizes[0], length));
         first.put("thickest", Quantities.brief(Arrays.stream(sizes).max().orElse(0), length));
         return first;
@@ -83,8 +84,7 @@ final class StripClearance {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             Form form = door.form(ctx);
             AddClearance edit = read(form);
-            Outcome<Desk.Done> kept =
-                    form.sound() ? unit.put(ctx, form, bench, edit) : Outcome.refused(form.faults());
+            Outcome<Desk.Done> kept = form.sound() ? unit.put(ctx, form, bench, edit) : Outcome.refused(form.faults());
             if (kept.isOk()) {
                 door.on(ctx, "/job/" + bench.job().id() + "/clearances", "It can be set by travel: " + edit.words());
             } else {

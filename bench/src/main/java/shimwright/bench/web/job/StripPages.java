@@ -86,7 +86,10 @@ public final class StripPages {
             List<Said<Entry.TakenOff>> off = bench.job().takenOff();
             String right = typed.getOrDefault("takenOff", asked(ctx, "right"));
             StripView view = StripView.of(
-                    PartsStillIn.of(bench.unit(), StripView.items(off)), off, AsFound.of(bench.unit(), bench.job()), right);
+                    PartsStillIn.of(bench.unit(), StripView.items(off)),
+                    off,
+                    AsFound.of(bench.unit(), bench.job()),
+                    right);
             door.show(
                     ctx,
                     "strip",
@@ -105,11 +108,16 @@ public final class StripPages {
             UnitType was = unit.shelved(bench);
             Outcome<OrderChanges> changes = changes(was, edit);
             Map<String, Object> more = new LinkedHashMap<>();
-            more.put("changes", changes instanceof Outcome.Ok<OrderChanges> ok ? ok.value() : OrderChanges.of(was, was));
+            more.put(
+                    "changes", changes instanceof Outcome.Ok<OrderChanges> ok ? ok.value() : OrderChanges.of(was, was));
             more.put("refused", changes.refusals());
             more.put("bolts", edit.withoutTorque());
             more.put("off", edit.strip().size());
-            door.show(ctx, "striporder", door.page(ctx, "The order of the strip-down", "strip", bench, faults, typed), more);
+            door.show(
+                    ctx,
+                    "striporder",
+                    door.page(ctx, "The order of the strip-down", "strip", bench, faults, typed),
+                    more);
         });
     }
 
@@ -141,7 +149,11 @@ public final class StripPages {
                     ctx,
                     "stripquestions",
                     door.page(ctx, "Questions that loosen the order", "strip", bench, faults, typed),
-                    Map.of("questions", SharpQuestion.of(unit.shelved(bench), bench.job().takenOff()), "off", off));
+                    Map.of(
+                            "questions",
+                            SharpQuestion.of(unit.shelved(bench), bench.job().takenOff()),
+                            "off",
+                            off));
         });
     }
 

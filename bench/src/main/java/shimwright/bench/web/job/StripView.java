@@ -80,6 +80,11 @@ public record StripView(
                 .collect(Collectors.joining("; "));
     }
 
+    /** True where one of those further back is chosen. */
+    public boolean amongFar(List<String> chosen) {
+        return far.stream().map(Off::entry).anyMatch(chosen::contains);
+    }
+
     /** What was said of something, by the fields of its form. */
     public static Map<String, String> facts(Entry.TakenOff one) {
         Map<String, String> facts = new LinkedHashMap<>(one.shims());

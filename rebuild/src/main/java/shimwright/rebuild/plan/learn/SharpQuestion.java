@@ -50,7 +50,8 @@ public record SharpQuestion(String entry, String gone, double minutes) {
             for (int over = 0; over < known; over++) {
                 for (String then : nodes.get(over)) {
                     Step step = steps.get(then);
-                    boolean bound = nodes.get(k).stream().anyMatch(mine -> binding(steps, then).contains(mine));
+                    boolean bound = nodes.get(k).stream()
+                            .anyMatch(mine -> binding(steps, then).contains(mine));
                     free += step == null || bound ? 0 : step.duration() / 60;
                 }
             }

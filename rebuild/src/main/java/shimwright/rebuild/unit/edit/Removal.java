@@ -40,7 +40,9 @@ public record Removal(
      * @param own place of this thing, from which on nothing is known where nobody was asked
      */
     public int knownFrom(int own) {
-        return nothingElse ? 0 : inTheWay.stream()
+        return nothingElse
+                ? 0
+                : inTheWay.stream()
                         .filter(over -> over != STRUCK)
                         .mapToInt(over -> over)
                         .min()
