@@ -233,7 +233,8 @@ public sealed interface UnitEdit
                     "",
                     "",
                     false,
-                    "Torque: " + origin,
+                    "",
+                    origin,
                     Set.of());
             List<Fastener> all =
                     Stream.concat(type.fasteners().stream(), Stream.of(bolt)).toList();
