@@ -184,12 +184,7 @@ final class Serving {
                             summaries.ifPresent(SummaryFile::close);
                         }
                         return listening.map(open -> new Running(
-                                open,
-                                kept.log(),
-                                summaries,
-                                units,
-                                entrance,
-                                CompletableFuture.runAsync(() -> {
+                                open, kept.log(), summaries, units, entrance, CompletableFuture.runAsync(() -> {
                                     desk.versions().makeUp();
                                     desk.pinOlderJobs("the program");
                                 })));

@@ -46,7 +46,8 @@ class EntryPagesTest {
                     case "textarea" -> field.wholeText();
                     default -> field.val();
                 };
-                sent.computeIfAbsent(field.attr("name"), none -> new ArrayList<>()).add(value);
+                sent.computeIfAbsent(field.attr("name"), none -> new ArrayList<>())
+                        .add(value);
             }
         }
         Map<String, String> fields = new LinkedHashMap<>();
@@ -108,7 +109,8 @@ class EntryPagesTest {
         mass.put("why", "weighed on the crane scale");
         assertThat(send(HERE + "/unit/entry", mass).statusCode()).isEqualTo(200);
         assertThat(bench.page(HERE + "/unit").select("[name=mass]").val()).isEqualTo("39 kg");
-        HttpResponse<String> added = bench.post(HERE + "/tools/entry", "was", "", "entry", "add-a-tool", "value", "oil gun");
+        HttpResponse<String> added =
+                bench.post(HERE + "/tools/entry", "was", "", "entry", "add-a-tool", "value", "oil gun");
         assertThat(added.body()).contains("Kept: tools oil gun");
         bench.post(HERE + "/tools/entry", "was", "", "entry", "add-a-tool", "value", "oil gun");
         assertThat(bench.page(HERE + "/tools").select("li").eachText().stream().filter(t -> t.contains("oil gun")))
@@ -129,7 +131,8 @@ class EntryPagesTest {
     void everyGapNamesThePageWhereItIsMended() {
         for (Element gap : bench.page(HERE).select(".gaps a")) {
             String at = gap.attr("href");
-            assertThat(at.startsWith("#") ? bench.page(HERE).select(at).size() : 1).isPositive();
+            assertThat(at.startsWith("#") ? bench.page(HERE).select(at).size() : 1)
+                    .isPositive();
             assertThat(bench.get(at.startsWith("#") ? HERE : at).statusCode()).isEqualTo(200);
         }
     }
@@ -146,7 +149,8 @@ class EntryPagesTest {
                 unit.put("entry", "weigh-" + kilograms.replace(' ', '-'));
                 List<String> all = new ArrayList<>();
                 unit.forEach((name, value) -> all.addAll(List.of(name, value)));
-                assertThat(own.post(HERE + "/unit/entry", all.toArray(String[]::new)).statusCode())
+                assertThat(own.post(HERE + "/unit/entry", all.toArray(String[]::new))
+                                .statusCode())
                         .isEqualTo(200);
             }
             own.restart();
@@ -154,19 +158,24 @@ class EntryPagesTest {
             assertThat(history.select("ul.shelf > li")).hasSize(2);
             assertThat(history.select("ul.shelf > li").get(0).text())
                     .contains("what it is", "weighed 41 kg", "mass: 39 kg → 41 kg");
-            String before = history.select("ul.shelf > li").get(1).select("a:contains(before)").attr("href");
+            String before = history.select("ul.shelf > li")
+                    .get(1)
+                    .select("a:contains(before)")
+                    .attr("href");
             assertThat(own.get(before).body()).isEqualTo(text);
-            assertThat(own.get(HERE + "/history/" + "0".repeat(64)).statusCode()).isEqualTo(404);
+            assertThat(own.get(HERE + "/history/" + "0".repeat(64)).statusCode())
+                    .isEqualTo(404);
             String hash = before.substring(before.lastIndexOf('/') + 1);
-            assertThat(own.post(HERE + "/history/back", "hash", hash, "entry", "back-to-first").body())
+            assertThat(own.post(HERE + "/history/back", "hash", hash, "entry", "back-to-first")
+                            .body())
                     .contains("Kept: back to");
             assertThat(own.page(HERE + "/unit").select("[name=mass]").val()).isEqualTo(was);
             assertThat(own.get("/units/shelf/ambleholt-l5-74.yaml").body()).isEqualTo(text);
             assertThat(own.post(HERE + "/back", "entry", "take-it-back").body()).contains("taken back");
             assertThat(own.page(HERE + "/unit").select("[name=mass]").val()).isEqualTo("41 kg");
             assertThat(own.page(HERE + "/history").select("ul.shelf > li")).hasSize(4);
-            HttpResponse<String> late = own.post(
-                    HERE + "/history/text", "before", hash, "text", text, "entry", "late-text");
+            HttpResponse<String> late =
+                    own.post(HERE + "/history/text", "before", hash, "text", text, "entry", "late-text");
             assertThat(late.statusCode()).isEqualTo(422);
             assertThat(late.body()).contains("changed meanwhile");
         }

@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
 final class RawRequests {
     private static final int PATIENCE_MS = 90_000;
 
+    /** Of a long run beside others that take the machine. */
+    private static final int LONG_PATIENCE_MS = 20 * 60_000;
+
     private RawRequests() {}
 
     /**
@@ -64,6 +67,22 @@ final class RawRequests {
     static Answer send(int port, byte[] bytes) {
         try (Socket socket = connect(port)) {
             return send(socket, bytes);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    /** Sends bytes and says that no more will come, so that half a request is not waited for; reads one answer. */
+    static Answer sendAll(int port, byte[] bytes) {
+        try (Socket socket = connect(port)) {
+            socket.setSoTimeout(LONG_PATIENCE_MS);
+            try {
+                socket.getOutputStream().write(bytes);
+                socket.shutdownOutput();
+            } catch (IOException hungUp) {
+                // it may have answered before all was sent
+            }
+            return read(socket.getInputStream());
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

@@ -3,13 +3,15 @@ package shimwright.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.Socket;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.slf4j.LoggerFactory;
 
-/** Little memory: a sentence where something cannot be done, and the program lives on. */
+/** Little memory and few file handles: a sentence where something cannot be done, and the program lives on. */
 class ScarceTest {
     private static final String JOB = "/job/job-v-0093";
 
@@ -51,5 +53,27 @@ class ScarceTest {
             assertThat(answer.body()).contains("memory").doesNotContain("OutOfMemory", "\tat ");
         }
         return answer.status();
+    }
+
+    @Test
+    void atTwoHundredAndFiftySixFileHandlesIdleConnectionsHoldUpNobody() throws IOException {
+        List<Socket> idle = new ArrayList<>();
+        try (ProgramProcess program = ProgramProcess.serve(work, DemoBench.copy(), 256, List.of("-Xmx128m"))) {
+            for (int i = 0; i < 204; i++) {
+                idle.add(RawRequests.connect(program.port()));
+            }
+            assertThat(RawRequests.get(program.port(), "/", "").status()).isEqualTo(200);
+            for (int i = 0; i < 100; i++) {
+                idle.add(RawRequests.connect(program.port()));
+            }
+            assertThat(RawRequests.form(program.port(), JOB + "/note", "", "step=E02&text=many&entry=many-idle-1")
+                            .status())
+                    .isEqualTo(303);
+            assertThat(program.errors()).doesNotContain("Too many open files", "Exception");
+        } finally {
+            for (Socket socket : idle) {
+                socket.close();
+            }
+        }
     }
 }

@@ -59,6 +59,7 @@ final class HouseRules {
         rules.put("mechanics knows neither rebuild nor bench", mechanicsKnowsNeitherRebuildNorBench());
         rules.put("rebuild does not know bench", rebuildDoesNotKnowBench());
         rules.put("the check of plans shares nothing with the search", thePlanCheckIsIndependent());
+        rules.put("no plan is searched while an entry is decided", noPlanWhileDeciding());
         rules.put("mechanics uses the JDK and the numerics library", mechanicsUsesTheJdkAndNumerics());
         rules.put("topics do not know each other", topicsDoNotKnowEachOther());
         rules.put("below the topics nobody knows a topic", belowTheTopicsNobodyKnowsATopic());
@@ -95,6 +96,18 @@ final class HouseRules {
                 .should()
                 .onlyDependOnClassesThat(resideInAnyPackage(
                         "java..", "org.jspecify..", rebuild + ".plan.verify..", rebuild + ".plan.model.."));
+    }
+
+    /** The writer waits for what an act and its rules say. */
+    ArchRule noPlanWhileDeciding() {
+        return noClasses()
+                .that(resideInAnyPackage(rebuild + ".act..", rebuild + ".rules..", rebuild + ".workbench.."))
+                .should()
+                .callCodeUnitWhere(DescribedPredicate.describe(
+                        "searches a plan",
+                        (JavaCall<?> call) -> call.getTargetOwner().getName().equals(rebuild + ".plan.Planner")
+                                && Set.of("lay", "onward")
+                                        .contains(call.getTarget().getName())));
     }
 
     ArchRule mechanicsUsesTheJdkAndNumerics() {

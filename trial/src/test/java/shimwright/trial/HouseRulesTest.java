@@ -22,6 +22,7 @@ class HouseRulesTest {
             Map.entry("mechanics knows neither rebuild nor bench", "axial.KnowsRebuild"),
             Map.entry("rebuild does not know bench", "job.KnowsBench"),
             Map.entry("the check of plans shares nothing with the search", "plan.verify.KnowsTheSearch"),
+            Map.entry("no plan is searched while an entry is decided", "rules.SearchesAPlan"),
             Map.entry("mechanics uses the JDK and the numerics library", "axial.UsesALibrary"),
             Map.entry("topics do not know each other", "axial.KnowsAnotherTopic"),
             Map.entry("below the topics nobody knows a topic", "quantity.KnowsATopic"),

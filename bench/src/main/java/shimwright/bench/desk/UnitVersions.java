@@ -114,8 +114,9 @@ public final class UnitVersions {
     }
 
     private Outcome<UnitType> put(String type, String text, Desk.Signed signed, String what, String why) {
-        String before =
-                Optional.ofNullable(shelf.units().get(type)).map(PinnedUnit::hash).orElse("");
+        String before = Optional.ofNullable(shelf.units().get(type))
+                .map(PinnedUnit::hash)
+                .orElse("");
         if (before.equals(PinnedUnit.hash(text.getBytes(StandardCharsets.UTF_8)))) {
             return Outcome.ok(shelf.type(type).orElseThrow());
         }
@@ -174,7 +175,8 @@ public final class UnitVersions {
                 of(type).stream()
                         .findFirst()
                         .map(Version::change)
-                        .filter(last -> last.before().equals(there) && !last.after().equals(there))
+                        .filter(last ->
+                                last.before().equals(there) && !last.after().equals(there))
                         .flatMap(last -> text(type, last.after()))
                         .ifPresent(text -> shelf.lay(type, text.getBytes(StandardCharsets.UTF_8)));
             });

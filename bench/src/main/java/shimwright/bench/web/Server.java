@@ -22,6 +22,7 @@ import shimwright.bench.web.guard.Guard;
 import shimwright.bench.web.guard.Memory;
 import shimwright.bench.web.guard.RequestDenied;
 import shimwright.bench.web.job.BuildPages;
+import shimwright.bench.web.job.PartDrawings;
 import shimwright.bench.web.job.FirstUnitPages;
 import shimwright.bench.web.job.InspectPages;
 import shimwright.bench.web.job.IntakePages;
@@ -85,6 +86,7 @@ public final class Server {
             new InspectPages(desk, door).routes(config.routes);
             new OrderPages(desk, door).routes(config.routes);
             new BuildPages(desk, door).routes(config.routes);
+            new PartDrawings(desk, door).routes(config.routes);
             new PlanPages(desk, door).routes(config.routes);
             new PeoplePages(desk, door).routes(config.routes);
             new LearnPages(desk, door).routes(config.routes);

@@ -79,7 +79,8 @@ class DeskTest {
                 Entry opened = new Entry.JobOpened(job, "ambleholt-l5-74", "A", "owner", List.of(), Map.of(), "", "");
                 store.log()
                         .append(
-                                List.of(new Draft(job, "opened-" + job, Clock.systemUTC().instant(), "the bench", opened)),
+                                List.of(new Draft(
+                                        job, "opened-" + job, Clock.systemUTC().instant(), "the bench", opened)),
                                 Heads.ofLog(store.log().head()))
                         .orElseThrow();
             }

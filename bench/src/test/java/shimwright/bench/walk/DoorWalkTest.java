@@ -71,7 +71,8 @@ class DoorWalkTest {
             walk.takeIn();
             walk.build();
             walk.handBack();
-            assertThat(walk.slips()).contains(
+            assertThat(walk.slips())
+                    .contains(
                             "awaited",
                             "misnamed",
                             "wrong ring",

@@ -8,47 +8,47 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import shimwright.mechanics.published.Finding.Fate;
+import shimwright.mechanics.published.RowVerdict.Fate;
 import shimwright.mechanics.reference.Table;
 
 /**
  * The account of published values.
  *
- * @param findings all of them
+ * @param verdicts all of them
  * @param topics them by the title of their topic
  */
-record ChecksPage(List<Finding> findings, Map<String, List<Finding>> topics) {
+record ChecksPage(List<RowVerdict> verdicts, Map<String, List<RowVerdict>> topics) {
     private static final Set<Fate> BOUND = Set.of(Fate.MET, Fate.MISSED);
 
-    static ChecksPage of(List<Finding> findings) {
+    static ChecksPage of(List<RowVerdict> verdicts) {
         Map<String, String> titles = new LinkedHashMap<>();
         for (Table.Row row : Table.read("../published/topics.csv").rows()) {
             titles.put(row.text("file") + " " + row.text("letters"), row.text("topic"));
         }
         return new ChecksPage(
-                findings,
-                findings.stream()
+                verdicts,
+                verdicts.stream()
                         .collect(groupingBy(
-                                finding -> {
-                                    String letters = finding.row().topic() + " "
-                                            + finding.row().id().replaceFirst("[^A-Za-z].*", "");
+                                verdict -> {
+                                    String letters = verdict.row().topic() + " "
+                                            + verdict.row().id().replaceFirst("[^A-Za-z].*", "");
                                     return titles.getOrDefault(letters, letters);
                                 },
                                 LinkedHashMap::new,
                                 toList())));
     }
 
-    private static long count(List<Finding> findings, Set<Fate> fates) {
-        return findings.stream()
-                .filter(finding -> fates.contains(finding.fate()))
+    private static long count(List<RowVerdict> verdicts, Set<Fate> fates) {
+        return verdicts.stream()
+                .filter(verdict -> fates.contains(verdict.fate()))
                 .count();
     }
 
     /** One line: bound, met, circular, listed, skipped. */
     String sum() {
-        return "checks: " + count(findings, BOUND) + " bound, " + count(findings, Set.of(Fate.MET)) + " met, "
-                + count(findings, Set.of(Fate.CIRCULAR)) + " circular, " + count(findings, Set.of(Fate.LISTED))
-                + " listed, " + count(findings, Set.of(Fate.SKIPPED)) + " skipped\n";
+        return "checks: " + count(verdicts, BOUND) + " bound, " + count(verdicts, Set.of(Fate.MET)) + " met, "
+                + count(verdicts, Set.of(Fate.CIRCULAR)) + " circular, " + count(verdicts, Set.of(Fate.LISTED))
+                + " listed, " + count(verdicts, Set.of(Fate.SKIPPED)) + " skipped\n";
     }
 
     /** The page by topic, and the reasons of what is not bound. */
@@ -66,20 +66,20 @@ record ChecksPage(List<Finding> findings, Map<String, List<Finding>> topics) {
                 + topics.entrySet().stream()
                         .map(topic -> row(topic.getKey(), topic.getValue()))
                         .collect(joining())
-                + row("**all**", findings)
-                + "\nBound: " + Math.round(1000.0 * count(findings, BOUND) / findings.size()) / 10.0
+                + row("**all**", verdicts)
+                + "\nBound: " + Math.round(1000.0 * count(verdicts, BOUND) / verdicts.size()) / 10.0
                 + " % of the rows.\n\n## Not bound\n\n| row | why |\n|---|---|\n"
-                + findings.stream()
-                        .filter(finding -> !BOUND.contains(finding.fate()))
-                        .map(finding -> "| " + finding.row().topic() + " "
-                                + finding.row().id() + " | " + (finding.fate() == Fate.CIRCULAR ? "circular: " : "")
-                                + finding.words() + " |\n")
+                + verdicts.stream()
+                        .filter(verdict -> !BOUND.contains(verdict.fate()))
+                        .map(verdict -> "| " + verdict.row().topic() + " "
+                                + verdict.row().id() + " | " + (verdict.fate() == Fate.CIRCULAR ? "circular: " : "")
+                                + verdict.words() + " |\n")
                         .collect(joining());
     }
 
-    private static String row(String title, List<Finding> findings) {
-        return "| " + title + " | " + findings.size() + " | " + count(findings, BOUND) + " | "
-                + count(findings, Set.of(Fate.MET)) + " | " + count(findings, Set.of(Fate.CIRCULAR)) + " | "
-                + count(findings, Set.of(Fate.LISTED)) + " |\n";
+    private static String row(String title, List<RowVerdict> verdicts) {
+        return "| " + title + " | " + verdicts.size() + " | " + count(verdicts, BOUND) + " | "
+                + count(verdicts, Set.of(Fate.MET)) + " | " + count(verdicts, Set.of(Fate.CIRCULAR)) + " | "
+                + count(verdicts, Set.of(Fate.LISTED)) + " |\n";
     }
 }

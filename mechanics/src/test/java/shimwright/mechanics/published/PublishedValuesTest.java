@@ -23,11 +23,11 @@ import shimwright.mechanics.fit.FitBindings;
  */
 class PublishedValuesTest {
     private static final Path ROOT = Path.of(System.getProperty("shimwright.root", ".."));
-    private static final List<Finding> FINDINGS = new ArrayList<>();
+    private static final List<RowVerdict> VERDICTS = new ArrayList<>();
 
     @BeforeAll
     static void askForEveryRow() {
-        FINDINGS.clear();
+        VERDICTS.clear();
         judge("metrology", bindings -> {
             MetrologyBindings.addTo(bindings);
             StatisticsBindings.addTo(bindings);
@@ -40,15 +40,15 @@ class PublishedValuesTest {
     private static void judge(String topic, Consumer<Bindings> code) {
         Bindings bindings = Bindings.of(topic);
         code.accept(bindings);
-        FINDINGS.addAll(Finding.all(PublishedRow.of(topic), bindings));
+        VERDICTS.addAll(RowVerdict.all(PublishedRow.of(topic), bindings));
     }
 
     @TestFactory
     Stream<DynamicTest> everyValueIsMetOrSaidWhyNot() {
-        return FINDINGS.stream()
-                .map(finding -> DynamicTest.dynamicTest(
-                        finding.row().id() + " " + finding.row().quantity(),
-                        () -> assertThat(finding.faults()).as(finding.line()).isEmpty()));
+        return VERDICTS.stream()
+                .map(verdict -> DynamicTest.dynamicTest(
+                        verdict.row().id() + " " + verdict.row().quantity(),
+                        () -> assertThat(verdict.faults()).as(verdict.line()).isEmpty()));
     }
 
     @Test
@@ -56,8 +56,8 @@ class PublishedValuesTest {
         Path target = Files.createDirectories(ROOT.resolve("mechanics/target"));
         Files.write(
                 target.resolve("published.txt"),
-                FINDINGS.stream().map(Finding::line).toList());
-        ChecksPage page = ChecksPage.of(FINDINGS);
+                VERDICTS.stream().map(RowVerdict::line).toList());
+        ChecksPage page = ChecksPage.of(VERDICTS);
         Files.writeString(target.resolve("checks.txt"), page.sum());
         Path kept = ROOT.resolve("docs/checks.md");
         if (Boolean.getBoolean("shimwright.write")) {

@@ -83,8 +83,9 @@ public final class StepActs {
     /** True where the step takes a reading with trial pieces or only makes it ready: what it tightens comes apart again. */
     private static boolean trial(Workbench bench, String step) {
         List<Step> waiting = bench.order().waiting(step);
-        boolean reads = bench.step(step).filter(s -> s.phase() == Step.Phase.TRIAL).isPresent();
-        return reads || !waiting.isEmpty() && waiting.stream().allMatch(next -> next.phase() == Step.Phase.TRIAL);
+        boolean reads =
+                bench.step(step).filter(s -> s.phase() == Step.Phase.TRIAL).isPresent();
+        return reads || (!waiting.isEmpty() && waiting.stream().allMatch(next -> next.phase() == Step.Phase.TRIAL));
     }
 
     private static Outcome<List<Entry.Tightened>> tightened(

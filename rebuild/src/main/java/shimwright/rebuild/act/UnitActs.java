@@ -45,14 +45,21 @@ public final class UnitActs {
             }
             if (!ok.value().id().equals(type)) {
                 return Outcome.refused(new Refusal(
-                        "type", "unit type", "the file is one of " + ok.value().id(), "Say the type that the file says"));
+                        "type",
+                        "unit type",
+                        "the file is one of " + ok.value().id(),
+                        "Say the type that the file says"));
             }
             Optional<PinnedUnit> now = around.floor().unit(type);
             if (!before.equals(now.map(PinnedUnit::hash).orElse(""))) {
                 return Outcome.refused(new Refusal(
-                        "before", "unit file", "it was changed meanwhile", "Load the page again, and look what was changed"));
+                        "before",
+                        "unit file",
+                        "it was changed meanwhile",
+                        "Load the page again, and look what was changed"));
             }
-            List<String> changes = now.map(unit -> FileChanges.of(unit.type(), ok.value())).orElse(List.of());
+            List<String> changes =
+                    now.map(unit -> FileChanges.of(unit.type(), ok.value())).orElse(List.of());
             return Outcome.ok(new ActResult(
                     JobLog.SHOP,
                     List.of(new Entry.UnitChanged(type, before, PinnedUnit.hash(content), what, changes, why)),

@@ -135,7 +135,9 @@ public record Shop(
             } else if (kept.body() instanceof Entry.ShopDescribed e) {
                 facts.putAll(e.facts());
             } else if (kept.body() instanceof Entry.UnitChanged e) {
-                unitFiles.computeIfAbsent(e.unitType(), none -> new ArrayList<>()).add(kept);
+                unitFiles
+                        .computeIfAbsent(e.unitType(), none -> new ArrayList<>())
+                        .add(kept);
             } else {
                 take(pieces, kept.body());
             }

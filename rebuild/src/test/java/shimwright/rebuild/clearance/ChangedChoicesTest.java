@@ -90,7 +90,7 @@ class ChangedChoicesTest {
         DemoWorkbench bench = Van7.before("J01");
         choose(bench, "b", "the depth will follow", "d38-02");
         choose(bench, "a", "", "d80-11");
-        assertThat(SharedShims.due(bench.unit(), bench.job(), bench.shop())).isTrue();
+        assertThat(SharedShims.due(bench.unit(), bench::session)).isTrue();
         List<String> group = SharedShims.groups(bench.unit()).get(0);
         Map<String, List<PieceIn>> pieces = bench.pack("sP=d80-11 SP=d38-02 sL=d80-16 sR=d80-13");
         PackChosen b = SharedShims.choose(bench.unit(), bench.job(), bench.shop(), group, pieces, "to see")
@@ -107,6 +107,9 @@ class ChangedChoicesTest {
                 .contains(
                         "Undoing it opens the trial reading of b, pinion bearing preload, again: its 3 rounds no longer "
                                 + "count.");
+        assertThat(bench.session("b").change().undoing())
+                .isEqualTo(
+                        "Undoing step T04 opens this reading again: its 3 rounds no longer count, and it is read anew.");
         for (String step : bench.session("b").change().undoFirst()) {
             assertThat(bench.job().stepsDone()).contains(step);
         }
@@ -248,8 +251,7 @@ class ChangedChoicesTest {
                 .isEqualTo(
                         "If other pieces are in than those named, name them: its 2 rounds then no longer count, for they "
                                 + "were read with another pack.");
-        bench.keep(Decisions.packIn(
-                        bench.session("f"), Phase.FINAL, bench.pack("ring=r22-03"), bench.shop(), "V-0093")
+        bench.keep(Decisions.packIn(bench.session("f"), Phase.FINAL, bench.pack("ring=r22-03"), bench.shop(), "V-0093")
                 .orElseThrow());
         Session f = bench.session("f");
         assertThat(f.stage()).isEqualTo(Stage.READ_LAST);

@@ -148,8 +148,7 @@ class RulesTest {
         bench.keepInShop(new Entry.ShimRemoved("d52-09", "bent"));
         Workbench lying = bench.lying();
         Shop shop = Shop.of(bench.shopEntries(), taken);
-        return said(
-                Rules.check(new Workbench(lying.job(), lying.file(), shop, lying.now(), ZoneOffset.UTC), entry));
+        return said(Rules.check(new Workbench(lying.job(), lying.file(), shop, lying.now(), ZoneOffset.UTC), entry));
     }
 
     @Test
@@ -164,8 +163,7 @@ class RulesTest {
                 .containsExactly(refused);
         assertThat(against(
                         taken,
-                        new Entry.PackChosen(
-                                "c", "sI", pieces, 5e-5, 5e-6, 0.97, Verdict.IN, "", List.of(), Map.of())))
+                        new Entry.PackChosen("c", "sI", pieces, 5e-5, 5e-6, 0.97, Verdict.IN, "", List.of(), Map.of())))
                 .containsExactly(refused);
         assertThat(against(
                         taken,
@@ -179,13 +177,11 @@ class RulesTest {
         Map<String, String> none = Map.of();
         assertThat(against(
                         none,
-                        new Entry.Found(
-                                "C99", List.of(), "gap", List.of(Double.NaN), Kind.LENGTH, "", "", List.of())))
+                        new Entry.Found("C99", List.of(), "gap", List.of(Double.NaN), Kind.LENGTH, "", "", List.of())))
                 .containsExactly(
                         "limit C99: this unit has no such limit. Go back to the inspection.",
                         "gap: a reading is not a number. Read it again.");
-        assertThat(against(
-                        none, new Entry.Found("", List.of(), " ", List.of(), Kind.NUMBER, "seen", "", List.of())))
+        assertThat(against(none, new Entry.Found("", List.of(), " ", List.of(), Kind.NUMBER, "seen", "", List.of())))
                 .containsExactly("item: nothing typed. Name the part or feature.");
         assertThat(against(none, new Entry.Judged("C99", List.of(), "gap", Entry.Decision.REUSE, "", "")))
                 .containsExactly(
@@ -193,7 +189,8 @@ class RulesTest {
                         "limit C99: this unit has no such limit. Go back to the inspection.");
         assertThat(against(none, new Entry.PictureAdded("job", "no hash", "image/png", 3, "")))
                 .containsExactly("picture: it is not kept. Take or choose it again.");
-        assertThat(against(none, new Entry.NoteMade("job", " "))).containsExactly("note: nothing typed. Type the note.");
+        assertThat(against(none, new Entry.NoteMade("job", " ")))
+                .containsExactly("note: nothing typed. Type the note.");
     }
 
     @Test
@@ -240,7 +237,8 @@ class RulesTest {
     @Test
     void handBackIsRefusedWhileWhatWasFoundOutsideItsLimitHasNoVerdict() {
         DemoWorkbench bench = DemoWorkbench.open();
-        String undecided = ": it was found outside its limit and nothing was decided. Say under Inspect what becomes of it.";
+        String undecided =
+                ": it was found outside its limit and nothing was decided since. Say under Inspect what becomes of it.";
         bench.keep(found("C01", "ring gap", "0.42 mm is below the limit", Map.of("verdict", "OUT")));
         bench.keep(found("C02", "of before", "0.3 mm is below the limit of 0.5 mm: rework or replace.", Map.of()));
         bench.keep(found("C03", "read again", "", Map.of("verdict", "OUT")));

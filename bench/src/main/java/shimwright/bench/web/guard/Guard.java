@@ -66,7 +66,7 @@ public final class Guard extends Handler.Wrapper {
         config.jetty.modifyServer(server -> {
             server.setErrorHandler(new Errors());
             server.setHandler(new Guard(entrance));
-            server.addBean(new ConnectionLimit(server));
+            server.addBean(new ConnectionLimit(RequestLimits.connections(), server));
         });
         config.routes.before(ctx -> may(config, ctx));
         config.routes.after(ctx -> {

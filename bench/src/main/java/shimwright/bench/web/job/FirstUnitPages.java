@@ -79,8 +79,8 @@ public final class FirstUnitPages {
             return;
         }
         String id = FirstUnit.id(maker, model);
-        Outcome<UnitType> added =
-                desk.versions().add(
+        Outcome<UnitType> added = desk.versions()
+                .add(
                         id + ".yaml",
                         text.orElseThrow().getBytes(StandardCharsets.UTF_8),
                         door.signed(ctx, form),

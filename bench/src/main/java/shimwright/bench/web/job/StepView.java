@@ -19,7 +19,6 @@ import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Reopened;
-import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.backout.LastCallCost;
 import shimwright.rebuild.plan.backout.Loss;
@@ -49,6 +48,7 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param sooner the step that the plan has next instead of this one, though this one could be done; empty where there is none
  * @param drawing the section with what is in, in hand and still to come
  * @param cannot why it could not be done when last tried; null where it was not tried
+ * @param parts what the step puts in, takes out and tightens, each with a picture of its own
  * @param together true where clearances that share shims are all read and wait to be chosen together
  * @param broken waits and windows that it would break if it were done now
  * @param reopens readings and acceptances that undoing it opens again, as sentences; empty where it is not done
@@ -70,6 +70,7 @@ public record StepView(
         String sooner,
         Drawings drawing,
         Job.@Nullable Said<Entry.StepCannot> cannot,
+        List<ShownPart> parts,
         boolean together,
         List<ClockRules.Broken> broken,
         List<String> reopens,
@@ -93,7 +94,6 @@ public record StepView(
     }
 
     static StepView of(JobOnBench bench, @Nullable Step step, Show show) {
-        Shop shop = bench.shop();
         Instant now = bench.bench().now();
         Unit unit = bench.unit();
         List<Step> ahead = ahead(bench).stream()
@@ -117,6 +117,7 @@ public record StepView(
                     "",
                     drawing(bench, null, show),
                     null,
+                    List.of(),
                     false,
                     List.of(),
                     List.of(),
@@ -138,7 +139,8 @@ public record StepView(
                 sooner(bench, step),
                 drawing(bench, step, show),
                 bench.job().cannot().get(step.id()),
-                SharedShims.due(unit, bench.job(), shop),
+                ShownPart.of(unit, step),
+                SharedShims.due(unit, bench::session),
                 ClockRules.broken(bench.bench(), step.id()),
                 reopens(bench, step),
                 now);
@@ -152,6 +154,11 @@ public record StepView(
                         || standing == HoldPoints.Standing.FAILED
                         || standing == HoldPoints.Standing.GUESSED
                         || standing == HoldPoints.Standing.NOT_PROVEN);
+    }
+
+    /** Which view is open first: 0 for the section, else the part of that number. */
+    public int firstShown() {
+        return ShownPart.first(parts);
     }
 
     /** True where a check of the hold point is a clearance. */
@@ -228,6 +235,7 @@ public record StepView(
                 state = state.withClearance(step.clearance());
             }
         }
-        return Drawings.of(EtchedDeviation.drawn(bench.unit(), bench.job()), state, "build", show);
+        Unit drawn = EtchedDeviation.drawn(bench.unit(), bench.job());
+        return Drawings.of(bench.job().id(), drawn, state, "build", show);
     }
 }

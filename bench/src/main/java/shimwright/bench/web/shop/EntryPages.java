@@ -160,7 +160,12 @@ public final class EntryPages {
             UnitEdit edit = new PutEntry(asked.section().name(), was, entry);
             List<Refusal> faults = change.keep(form, asked.type().id(), edit, ctx);
             if (faults.isEmpty()) {
-                change.follow(ctx, form, asked.type().id(), edit.words(), asked.section().single() ? "" : "/" + asked.section().name());
+                change.follow(
+                        ctx,
+                        form,
+                        asked.type().id(),
+                        edit.words(),
+                        asked.section().single() ? "" : "/" + asked.section().name());
             } else {
                 form(ctx, asked, new Shown(was, form.raw("job"), entry, form.raw("why")), faults, form.typed());
             }
@@ -173,7 +178,12 @@ public final class EntryPages {
             UnitEdit edit = new DropEntry(asked.section().name(), form.raw("id"), form.has("mentions"));
             List<Refusal> faults = change.keep(form, asked.type().id(), edit, ctx);
             if (faults.isEmpty()) {
-                change.follow(ctx, form, asked.type().id(), edit.words(), "/" + asked.section().name());
+                change.follow(
+                        ctx,
+                        form,
+                        asked.type().id(),
+                        edit.words(),
+                        "/" + asked.section().name());
             } else {
                 show(ctx, asked, form.raw("job"), faults, form.typed());
             }

@@ -50,7 +50,10 @@ public final class UnitHistoryPages {
         all.put("hash", now.hash());
         all.put("versions", desk.versions().of(type));
         all.put("text", typed.getOrDefault("text", desk.versions().text(type).orElse("")));
-        all.put("job", typed.getOrDefault("job", Optional.ofNullable(ctx.queryParam("job")).orElse("")));
+        all.put(
+                "job",
+                typed.getOrDefault(
+                        "job", Optional.ofNullable(ctx.queryParam("job")).orElse("")));
         door.show(ctx, "history", door.page(ctx, now.type().model(), "", null, faults, typed), all);
     }
 
@@ -80,7 +83,12 @@ public final class UnitHistoryPages {
         Outcome<Desk.Done> done = desk.act(
                 new UnitActs.ChangeUnit(type, form.raw("before"), text, "its text", form.raw("why")),
                 door.signed(ctx, form));
-        done(ctx, form, type, "its text", done.map(kept -> desk.shelf().type(type).orElseThrow()));
+        done(
+                ctx,
+                form,
+                type,
+                "its text",
+                done.map(kept -> desk.shelf().type(type).orElseThrow()));
     }
 
     private void done(Context ctx, Form form, String type, String words, Outcome<UnitType> done) {

@@ -162,8 +162,7 @@ public final class UnitPages {
         }
         Form form = door.form(ctx);
         UnitEdit edit = read.apply(form);
-        List<Refusal> faults =
-                form.sound() ? change.keep(form, type.get().id(), edit, ctx) : form.faults();
+        List<Refusal> faults = form.sound() ? change.keep(form, type.get().id(), edit, ctx) : form.faults();
         if (!faults.isEmpty()) {
             unit(ctx, faults, form.typed());
             return;
@@ -177,7 +176,10 @@ public final class UnitPages {
         String type = ctx.pathParam("type");
         Optional<UnitVersions.Version> last = desk.versions().last(type);
         if (last.isEmpty()) {
-            unit(ctx, List.of(Refusal.at("unit file", "there is no change to take back", "Look at its history")), form.typed());
+            unit(
+                    ctx,
+                    List.of(Refusal.at("unit file", "there is no change to take back", "Look at its history")),
+                    form.typed());
             return;
         }
         String words = "taken back, " + last.get().change().what();
@@ -244,7 +246,10 @@ public final class UnitPages {
         all.put("steps", UnitEdit.steps(type));
         all.put(
                 "last",
-                desk.versions().last(type.id()).map(last -> last.change().what()).orElse(""));
+                desk.versions()
+                        .last(type.id())
+                        .map(last -> last.change().what())
+                        .orElse(""));
         all.put("job", job.toLowerCase(Locale.ROOT));
         all.put("open", open.orElse(null));
         all.put(

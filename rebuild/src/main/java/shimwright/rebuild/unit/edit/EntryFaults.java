@@ -34,12 +34,12 @@ final class EntryFaults {
 
     private static Refusal told(Refusal problem, Map<String, Object> tree, String prefix, FileSection in) {
         String key = problem.key();
-        boolean within = in.single()
-                ? in.keys().stream().anyMatch(c -> problem.within(c.key()))
-                : problem.within(prefix);
+        boolean within =
+                in.single() ? in.keys().stream().anyMatch(c -> problem.within(c.key())) : problem.within(prefix);
         if (within) {
             String inner = in.single() ? key : key.substring(prefix.length()).replaceFirst("^\\.", "");
-            return problem.placed(inner, inner.isEmpty() ? "" : Refusal.words(inner).replace('_', ' '));
+            return problem.placed(
+                    inner, inner.isEmpty() ? "" : Refusal.words(inner).replace('_', ' '));
         }
         return problem.placed("", place(key, tree));
     }
@@ -65,11 +65,15 @@ final class EntryFaults {
     static List<Refusal> emptied(FileSection in, Map<String, Object> before, Map<String, Object> entry) {
         List<Refusal> faults = new ArrayList<>();
         for (Component c : in.keys()) {
-            boolean was = before.containsKey(c.key()) && before.get(c.key()).toString().isBlank();
+            boolean was = before.containsKey(c.key())
+                    && before.get(c.key()).toString().isBlank();
             boolean text = c.required() && c.type() == String.class;
             if (text && !was && entry.getOrDefault(c.key(), "").toString().isBlank()) {
                 faults.add(new Refusal(
-                        c.key(), c.key().replace('_', ' '), "nothing typed", "Say " + c.field().value()));
+                        c.key(),
+                        c.key().replace('_', ' '),
+                        "nothing typed",
+                        "Say " + c.field().value()));
             }
         }
         return faults;

@@ -45,8 +45,7 @@ public final class EntryForm {
      * @param type the unit type as it stands, for what can be referred to
      * @param units in which a bare number is meant
      */
-    public static List<FormField> of(
-            FileSection section, Map<String, Object> entry, UnitType type, UnitSystem units) {
+    public static List<FormField> of(FileSection section, Map<String, Object> entry, UnitType type, UnitSystem units) {
         EntryForm form = new EntryForm(UnitTree.of(type), units);
         List<FormField> fields = new ArrayList<>();
         if (section.form() == FileSection.Shape.KEYED) {
@@ -86,7 +85,12 @@ public final class EntryForm {
             fields.addAll(fields(Component.of(plain), prefix, entry));
         } else {
             fields.add(scalar(
-                    map, (Class<?>) held, prefix + FileSection.VALUE, map.field().value(), entry.get(FileSection.VALUE), true));
+                    map,
+                    (Class<?>) held,
+                    prefix + FileSection.VALUE,
+                    map.field().value(),
+                    entry.get(FileSection.VALUE),
+                    true));
         }
         return fields;
     }
@@ -118,8 +122,9 @@ public final class EntryForm {
             return groups(c, name, pairs(value), (prefix, one) -> behind(c, prefix, one));
         }
         if (inner instanceof Class<?> record && record.isRecord()) {
-            List<Map<String, Object>> there =
-                    value instanceof List<?> all ? all.stream().map(EntryForm::map).toList() : List.of();
+            List<Map<String, Object>> there = value instanceof List<?> all
+                    ? all.stream().map(EntryForm::map).toList()
+                    : List.of();
             return groups(c, name, there, (prefix, one) -> fields(Component.of(record), prefix, one));
         }
         return several(c, inner, name, value);
@@ -186,12 +191,7 @@ public final class EntryForm {
     }
 
     private FormField scalar(
-            Component c,
-            Class<?> type,
-            String name,
-            String label,
-            @Nullable Object value,
-            boolean needed) {
+            Component c, Class<?> type, String name, String label, @Nullable Object value, boolean needed) {
         String typed = text(value);
         if (c.key().equals(Origin.KEY)) {
             List<Option> sources = new ArrayList<>(List.of(new Option("", "not said")));

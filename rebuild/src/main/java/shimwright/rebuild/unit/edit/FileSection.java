@@ -24,7 +24,11 @@ import shimwright.rebuild.unit.model.UnitType;
  * @param entry record of an entry; null where the entry is a single value
  */
 public record FileSection(
-        String name, String path, Shape form, Component component, @Nullable Class<?> entry) {
+        String name,
+        String path,
+        Shape form,
+        Component component,
+        @Nullable Class<?> entry) {
     /** The section of all that stands once. */
     public static final String ONCE = "unit";
 
@@ -96,9 +100,7 @@ public record FileSection(
         if (type.getRawType() == Map.class) {
             return Optional.of(new FileSection(c.key(), path, Shape.KEYED, c, record));
         }
-        return record == null
-                ? Optional.empty()
-                : Optional.of(new FileSection(c.key(), path, Shape.LIST, c, record));
+        return record == null ? Optional.empty() : Optional.of(new FileSection(c.key(), path, Shape.LIST, c, record));
     }
 
     /** The key of a step that names entries of this section; empty where none does. */
@@ -118,15 +120,20 @@ public record FileSection(
 
     /** What it holds, as the file's description says it. */
     public String about() {
-        return single() ? "name, weight, oil and all else that there is once" : component.field().value();
+        return single()
+                ? "name, weight, oil and all else that there is once"
+                : component.field().value();
     }
 
     /** The keys of its entries, each with what it means; of a single value behind a key that of the section. */
     public List<Component> keys() {
         if (single()) {
             return Stream.concat(Component.of(UnitType.class).stream(), SCHEME.stream())
-                    .filter(c -> ALL.stream().noneMatch(section -> section.component().equals(c) && !section.single()))
-                    .filter(c -> c.type() != Section.class && !c.key().equals("format") && !c.key().equals("id"))
+                    .filter(c -> ALL.stream()
+                            .noneMatch(section -> section.component().equals(c) && !section.single()))
+                    .filter(c -> c.type() != Section.class
+                            && !c.key().equals("format")
+                            && !c.key().equals("id"))
                     .toList();
         }
         return entry == null ? List.of() : Component.of(entry);
@@ -146,7 +153,8 @@ public record FileSection(
         if (single()) {
             return ONCE;
         }
-        return entry.getOrDefault(form == Shape.KEYED ? KEY : keys().get(0).key(), "").toString();
+        return entry.getOrDefault(form == Shape.KEYED ? KEY : keys().get(0).key(), "")
+                .toString();
     }
 
     /** Its entries in order, each with its own keys; the key behind which it stands under {@link #KEY}. */

@@ -65,7 +65,8 @@ record Mentions(String list, String id, @Nullable String other) {
         List<Object> changed = new ArrayList<>();
         for (Object one : all) {
             Object now = value(c, held, one);
-            boolean pair = one instanceof List<?> before && now instanceof List<?> after && after.size() < before.size();
+            boolean pair =
+                    one instanceof List<?> before && now instanceof List<?> after && after.size() < before.size();
             if (now != null && !pair) {
                 changed.add(now);
             }

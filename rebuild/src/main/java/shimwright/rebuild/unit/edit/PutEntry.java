@@ -123,8 +123,8 @@ public record PutEntry(String section, String was, Map<String, Object> fields) i
     }
 
     static <T> Outcome<T> missing(FileSection in, String id) {
-        return Outcome.refused(Refusal.at(
-                in.title(), "\"" + id + "\" is not among them any more", "Load the page again and look"));
+        return Outcome.refused(
+                Refusal.at(in.title(), "\"" + id + "\" is not among them any more", "Load the page again and look"));
     }
 
     @Override

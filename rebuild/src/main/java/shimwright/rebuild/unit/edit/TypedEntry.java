@@ -103,7 +103,8 @@ public final class TypedEntry {
         String rest = name.substring(field.name().length()).replaceFirst("^\\.", "");
         for (int i = 0; i < field.groups().size(); i++) {
             FormField first = field.groups().get(i).get(0);
-            boolean own = first.name().endsWith("." + FileSection.KEY) && !first.value().isEmpty();
+            boolean own = first.name().endsWith("." + FileSection.KEY)
+                    && !first.value().isEmpty();
             if (own && (rest.equals(first.value()) || rest.startsWith(first.value() + "."))) {
                 String inner = rest.substring(first.value().length());
                 return field.name() + "." + i + (inner.isEmpty() ? "." + FileSection.VALUE : inner);
@@ -120,7 +121,10 @@ public final class TypedEntry {
         Map<String, Object> entry = new LinkedHashMap<>();
         Type held = Component.held((ParameterizedType) map.type());
         if (held instanceof Class<?> plain && plain.isRecord()) {
-            entry.putAll(record(Component.of(plain), prefix, needed || !raw(prefix + FileSection.KEY).isEmpty()));
+            entry.putAll(record(
+                    Component.of(plain),
+                    prefix,
+                    needed || !raw(prefix + FileSection.KEY).isEmpty()));
         } else {
             Object value = scalar(map, (Class<?>) held, prefix + FileSection.VALUE, prefix);
             boolean say = value != null && !value.toString().isEmpty();
@@ -160,7 +164,8 @@ public final class TypedEntry {
 
     /** What stands at a key that must be there and was left empty. */
     private static Object nothing(Component c) {
-        if (c.type() instanceof ParameterizedType held && !(Component.held(held) == Double.class && c.kind() != Kind.NUMBER)) {
+        if (c.type() instanceof ParameterizedType held
+                && !(Component.held(held) == Double.class && c.kind() != Kind.NUMBER)) {
             return held.getRawType() == Map.class ? Map.of() : List.of();
         }
         return "";
@@ -225,7 +230,8 @@ public final class TypedEntry {
         if (inner == Double.class && c.kind() != Kind.NUMBER) {
             return quantity(text, c.kind());
         }
-        boolean words = !c.field().refersTo().isEmpty() || inner == Double.class || inner instanceof Class<?> e && e.isEnum();
+        boolean words =
+                !c.field().refersTo().isEmpty() || inner == Double.class || inner instanceof Class<?> e && e.isEnum();
         List<Object> all = new ArrayList<>();
         for (String line : (inner instanceof Class<?> && words ? text.replace(',', '\n') : text).split("\n")) {
             if (!line.isBlank()) {

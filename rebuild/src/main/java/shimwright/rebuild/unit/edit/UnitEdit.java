@@ -26,6 +26,7 @@ public sealed interface UnitEdit
                 UnitEdit.RemoveItem,
                 UnitEdit.AddFastener,
                 AddClearance,
+                StripDownOrder,
                 PutEntry,
                 DropEntry {
     /** The unit type with the fact in it; refused where the fact cannot be. */

@@ -88,7 +88,8 @@ public record UnitGap(String ability, String lacks, Kind kind) {
             gaps.add(new UnitGap("Draw to scale", "The drawing is a scheme: measure shafts and parts, then say that it is none.", Kind.DRAWING));
         }
         if (type.tellTales().isEmpty() && type.variants().size() > 1) {
-            gaps.add(new UnitGap("Tell variants apart", "What would tell another variant is not written.", Kind.VARIANT));
+            gaps.add(new UnitGap(
+                    "Tell variants apart", "What would tell another variant is not written.", Kind.VARIANT));
         }
         return List.copyOf(gaps);
     }

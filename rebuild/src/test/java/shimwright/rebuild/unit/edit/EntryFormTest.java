@@ -77,7 +77,9 @@ class EntryFormTest {
             List<String> ids = section.ids(tree);
             for (int i = 0; i < ids.size(); i += Math.max(1, ids.size() - 1)) {
                 Outcome<UnitType> same = put(type, section.name(), ids.get(i), form(type, section, ids.get(i)));
-                assertThat(same.refusals()).as(section.name() + " " + ids.get(i)).isEmpty();
+                assertThat(same.refusals())
+                        .as(section.name() + " " + ids.get(i))
+                        .isEmpty();
                 assertThat(UnitFiles.write(same.orElseThrow()))
                         .as(section.name() + " " + ids.get(i))
                         .isEqualTo(UnitFiles.write(type));
@@ -88,7 +90,8 @@ class EntryFormTest {
     @Test
     void everyKeyOfTheFileHasItsField() {
         UnitType type = shipped("ambleholt-l5-74");
-        List<String> sections = FileSection.all().stream().map(FileSection::name).toList();
+        List<String> sections =
+                FileSection.all().stream().map(FileSection::name).toList();
         FileSection once = FileSection.find(FileSection.ONCE).orElseThrow();
         List<String> fields = EntryForm.of(once, Map.of(), type, UnitSystem.METRIC).stream()
                 .map(FormField::name)
@@ -130,7 +133,11 @@ class EntryFormTest {
         assertThat(changed.orElseThrow().fasteners().get(0).torque())
                 .isCloseTo(20 * 1.3558179483314004, org.assertj.core.data.Offset.offset(1e-9)); // NIST SP 811, App. B.8
         typed.put("torque", "27,5");
-        assertThat(put(type, "fasteners", bolt.id(), typed).orElseThrow().fasteners().get(0).torque())
+        assertThat(put(type, "fasteners", bolt.id(), typed)
+                        .orElseThrow()
+                        .fasteners()
+                        .get(0)
+                        .torque())
                 .isEqualTo(27.5);
     }
 
@@ -168,10 +175,14 @@ class EntryFormTest {
     @Test
     void aNewEntryNamesItselfAndNothingIsWrittenOverAnother() {
         UnitType type = shipped("ambleholt-l5-74");
-        UnitType more = new PutEntry("tools", "", Map.of("value", "torque angle disc")).on(type).orElseThrow();
+        UnitType more = new PutEntry("tools", "", Map.of("value", "torque angle disc"))
+                .on(type)
+                .orElseThrow();
         assertThat(more.tools()).containsValue("torque angle disc");
         String there = type.tools().keySet().iterator().next();
-        assertThat(new PutEntry("tools", "", Map.of("key", there, "value", "x")).on(type).refusals())
+        assertThat(new PutEntry("tools", "", Map.of("key", there, "value", "x"))
+                        .on(type)
+                        .refusals())
                 .hasSize(1);
         String second = type.fasteners().get(1).id();
         Map<String, String> typed = new LinkedHashMap<>(form(
@@ -200,7 +211,11 @@ class EntryFormTest {
         UnitType changed = put(type, "clearances", clearance.id(), typed).orElseThrow();
         assertThat(changed.clearances().get(0).positions()).hasSize(next + 1);
         typed.put("positions." + next + ".gone", "yes");
-        assertThat(put(type, "clearances", clearance.id(), typed).orElseThrow().clearances().get(0).positions())
+        assertThat(put(type, "clearances", clearance.id(), typed)
+                        .orElseThrow()
+                        .clearances()
+                        .get(0)
+                        .positions())
                 .hasSize(next);
     }
 }

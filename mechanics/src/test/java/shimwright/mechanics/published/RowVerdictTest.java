@@ -8,10 +8,10 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import shimwright.mechanics.published.Finding.Fate;
+import shimwright.mechanics.published.RowVerdict.Fate;
 
 /** The harness bites: each fault planted in a table of made-up rows is found; the figures are arithmetic. */
-class FindingTest {
+class RowVerdictTest {
     private static final String LINE = "W01 | wrench-extension | setting={setting}; length={L}; extension={E} | torque";
 
     private static PublishedRow row(String expected, String tolerance) {
@@ -26,8 +26,8 @@ class FindingTest {
                 "60 × 14/12");
     }
 
-    private static Finding judged(PublishedRow row, String... lines) {
-        return Finding.all(List.of(row), new Bindings(List.of(lines))).get(0);
+    private static RowVerdict judged(PublishedRow row, String... lines) {
+        return RowVerdict.all(List.of(row), new Bindings(List.of(lines))).get(0);
     }
 
     @ParameterizedTest
@@ -48,12 +48,12 @@ class FindingTest {
             70      | exact    | MISSED | ours is 70
             """)
     void aWrongValueAndAWrongToleranceAreFound(String expected, String tolerance, Fate fate, @Nullable String fault) {
-        Finding finding = judged(row(expected, tolerance), LINE);
-        assertThat(finding.fate()).isEqualTo(fate);
+        RowVerdict verdict = judged(row(expected, tolerance), LINE);
+        assertThat(verdict.fate()).isEqualTo(fate);
         if (fault == null) {
-            assertThat(finding.faults()).isEmpty();
+            assertThat(verdict.faults()).isEmpty();
         } else {
-            assertThat(finding.faults()).anyMatch(found -> found.contains(fault));
+            assertThat(verdict.faults()).anyMatch(found -> found.contains(fault));
         }
     }
 
@@ -61,7 +61,7 @@ class FindingTest {
     void aRowIsBoundOrSaidWhyNotAndNeverBoth() {
         assertThat(judged(row("70", "0")).fate()).isEqualTo(Fate.SKIPPED);
         assertThat(judged(row("70", "0")).faults()).hasSize(1);
-        Finding listed = judged(row("70", "0"), "W01 | listed | nobody asks");
+        RowVerdict listed = judged(row("70", "0"), "W01 | listed | nobody asks");
         assertThat(listed.fate()).isEqualTo(Fate.LISTED);
         assertThat(listed.faults()).isEmpty();
         assertThat(judged(row("70", "0"), LINE, "W01 | listed | nobody asks").faults())
@@ -86,7 +86,7 @@ class FindingTest {
         assertThat(judged(row("70", "0.01"), LINE, "W01 | circular | a copy").faults())
                 .containsExactly("named circular and is not");
         Bindings code = new Bindings(List.of()).bind("W01", given -> given.number("setting"));
-        assertThat(Finding.all(List.of(copy), code).get(0).fate()).isEqualTo(Fate.CIRCULAR);
+        assertThat(RowVerdict.all(List.of(copy), code).get(0).fate()).isEqualTo(Fate.CIRCULAR);
         PublishedRow door = new PublishedRow("made-up", "X01", "", "value=5 mm", "5", "mm", "0", "arithmetic");
         assertThat(judged(door, "X01 | unit | {value} | LENGTH").fate()).isEqualTo(Fate.CIRCULAR);
         assertThat(judged(door, "X01 | unit | {value} | TORQUE").fate()).isEqualTo(Fate.MISSED);
@@ -100,11 +100,11 @@ class FindingTest {
                 "\"toque\" | unit | {x} | LENGTH",
                 "W02 | listed | no",
                 "W01 | listed |")) {
-            assertThatThrownBy(() -> Finding.all(rows, new Bindings(List.of(mistaken))))
+            assertThatThrownBy(() -> RowVerdict.all(rows, new Bindings(List.of(mistaken))))
                     .as(mistaken)
                     .isInstanceOf(IllegalArgumentException.class);
         }
-        assertThatThrownBy(() -> Finding.all(List.of(rows.get(0), rows.get(0)), new Bindings(List.of(LINE))))
+        assertThatThrownBy(() -> RowVerdict.all(List.of(rows.get(0), rows.get(0)), new Bindings(List.of(LINE))))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 

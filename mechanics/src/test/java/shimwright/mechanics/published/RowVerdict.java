@@ -16,7 +16,7 @@ import java.util.Set;
  * @param words what was found, or why it does not count
  * @param faults what must be mended; empty when all is well
  */
-record Finding(PublishedRow row, Fate fate, String words, List<String> faults) {
+record RowVerdict(PublishedRow row, Fate fate, String words, List<String> faults) {
     /** Wider than this share of the expected value a tolerance lets anything through. */
     private static final double WIDEST = 0.1;
 
@@ -37,7 +37,7 @@ record Finding(PublishedRow row, Fate fate, String words, List<String> faults) {
     }
 
     /** What became of each row; a binding or a name without a row, or two rows of one id, is a mistake of the table. */
-    static List<Finding> all(List<PublishedRow> rows, Bindings bindings) {
+    static List<RowVerdict> all(List<PublishedRow> rows, Bindings bindings) {
         Set<String> ids = new HashSet<>();
         rows.forEach(row -> must(ids.add(row.id()), "two rows " + row.id()));
         for (Binding binding : bindings.all) {
@@ -55,15 +55,15 @@ record Finding(PublishedRow row, Fate fate, String words, List<String> faults) {
         }
     }
 
-    private static Finding of(PublishedRow row, Bindings bindings) {
+    private static RowVerdict of(PublishedRow row, Bindings bindings) {
         List<Binding> bound =
                 bindings.all.stream().filter(binding -> binding.answers(row)).toList();
         String listed = bindings.listed.get(row.id());
         String named = bindings.circular.get(row.id());
         if (bound.isEmpty()) {
             return listed == null
-                    ? new Finding(row, Fate.SKIPPED, "", List.of("neither bound nor listed"))
-                    : new Finding(row, Fate.LISTED, listed, List.of());
+                    ? new RowVerdict(row, Fate.SKIPPED, "", List.of("neither bound nor listed"))
+                    : new RowVerdict(row, Fate.LISTED, listed, List.of());
         }
         List<String> found = new ArrayList<>();
         List<String> faults = new ArrayList<>(row.source().isBlank() ? List.of("no source") : List.of());
@@ -87,7 +87,7 @@ record Finding(PublishedRow row, Fate fate, String words, List<String> faults) {
             faults.add("listed and yet bound");
         }
         Fate fate = circular ? Fate.CIRCULAR : faults.isEmpty() ? Fate.MET : Fate.MISSED;
-        return new Finding(row, fate, named == null ? String.join(", ", found) : named, faults);
+        return new RowVerdict(row, fate, named == null ? String.join(", ", found) : named, faults);
     }
 
     private static List<String> faults(PublishedRow row, Object answer) {
