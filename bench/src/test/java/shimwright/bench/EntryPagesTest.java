@@ -193,15 +193,19 @@ class EntryPagesTest {
         assertThat(bench.postBody(api + "/entries/seals/SX?entry=door-seal-1", "application/json", seal)
                         .statusCode())
                 .isEqualTo(201);
-        assertThat(bench.page(HERE + "/seals/entry?id=SX").select("[name=quantity]").val())
+        assertThat(bench.page(HERE + "/seals/entry?id=SX")
+                        .select("[name=quantity]")
+                        .val())
                 .isEqualTo("2");
-        HttpResponse<String> wrong =
-                bench.postBody(api + "/entries/seals/SX", "application/json", "{\"where\": \"x\", \"quantity\": \"two\"}");
+        HttpResponse<String> wrong = bench.postBody(
+                api + "/entries/seals/SX", "application/json", "{\"where\": \"x\", \"quantity\": \"two\"}");
         assertThat(wrong.statusCode()).isEqualTo(422);
         assertThat(wrong.body()).contains("not a whole number", "\"key\":\"quantity\"");
-        assertThat(bench.postBody(api + "/entries/nothing/x", "application/json", "{}").statusCode())
+        assertThat(bench.postBody(api + "/entries/nothing/x", "application/json", "{}")
+                        .statusCode())
                 .isEqualTo(404);
-        assertThat(bench.postBody(api + "/entries/seals/x", "application/json", "[]").statusCode())
+        assertThat(bench.postBody(api + "/entries/seals/x", "application/json", "[]")
+                        .statusCode())
                 .isEqualTo(400);
         assertThat(bench.delete(api + "/entries/seals/SX?entry=door-seal-2").statusCode())
                 .isEqualTo(201);

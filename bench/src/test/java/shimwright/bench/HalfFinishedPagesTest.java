@@ -58,7 +58,10 @@ class HalfFinishedPagesTest {
         Document page = bench.page(here);
         for (Element gap : page.select(".gaps a")) {
             String at = gap.attr("href");
-            assertThat(at.startsWith("#") ? page.select(at).size() : bench.get(at).statusCode() / 200)
+            assertThat(
+                            at.startsWith("#")
+                                    ? page.select(at).size()
+                                    : bench.get(at).statusCode() / 200)
                     .as(at)
                     .isEqualTo(1);
         }
@@ -71,8 +74,8 @@ class HalfFinishedPagesTest {
             if (!change.isEmpty()) {
                 open.add(change.get(random.nextInt(change.size())));
             }
-            open.forEach(entry ->
-                    assertThat(bench.get(entry).statusCode()).as(entry).isEqualTo(200));
+            open.forEach(
+                    entry -> assertThat(bench.get(entry).statusCode()).as(entry).isEqualTo(200));
         }
     }
 
@@ -83,7 +86,8 @@ class HalfFinishedPagesTest {
             try (DemoBench bench = DemoBench.at(Files.createTempDirectory("shimwright-half-"))) {
                 for (int n = begun; n < Math.min(UNITS, begun + SHELF); n++) {
                     String box = box(random, "half " + n);
-                    int status = bench.postBody("/api/units", "application/json", box).statusCode();
+                    int status = bench.postBody("/api/units", "application/json", box)
+                            .statusCode();
                     assertThat(status).as(box).isIn(201, 422);
                     if (status == 201) {
                         String here = "/units/type/old-works-half-" + n;

@@ -320,7 +320,8 @@ class HoldPointsTest {
                 .allMatch(fault -> fault.key().equals("note") && fault.fact().contains("a guess"));
         assertThat(StepRules.done(guess.lying(), new Entry.StepDone(step.id(), "")))
                 .anyMatch(fault -> fault.place().startsWith("torque of"));
-        assertThat(HoldPoints.guessedTorques(guess.lying(), step, "as the last one")).isEmpty();
+        assertThat(HoldPoints.guessedTorques(guess.lying(), step, "as the last one"))
+                .isEmpty();
         DemoWorkbench told = restingOn("H18", "told: the last owner");
         assertThat(HoldPoints.guessedTorques(told.lying(), step, "")).isEmpty();
     }

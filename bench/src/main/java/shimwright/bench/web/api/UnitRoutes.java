@@ -94,7 +94,8 @@ public final class UnitRoutes {
         faults.addAll(text.refusals());
         String id = FirstUnit.id(maker, model);
         if (faults.isEmpty() && desk.shelf().type(id).isPresent()) {
-            faults.add(Refusal.of("model", "a unit file of that name is on the shelf already", "Call this one otherwise"));
+            faults.add(
+                    Refusal.of("model", "a unit file of that name is on the shelf already", "Call this one otherwise"));
         }
         Outcome<UnitType> begun = faults.isEmpty()
                 ? desk.versions()
@@ -118,7 +119,9 @@ public final class UnitRoutes {
             Map<String, Object> one = new LinkedHashMap<>();
             one.put("type", unit.type().id());
             one.put("file", unit.hash());
-            one.put("lacks", UnitGap.of(unit.type()).stream().map(UnitRoutes::gap).toList());
+            one.put(
+                    "lacks",
+                    UnitGap.of(unit.type()).stream().map(UnitRoutes::gap).toList());
             one.put("content", UnitTree.of(unit.type()));
             answer(ctx, 200, one);
         });
@@ -133,24 +136,29 @@ public final class UnitRoutes {
     }
 
     private void history(Context ctx) {
-        unit(ctx).ifPresent(unit -> answer(
-                ctx,
-                200,
-                Map.of(
-                        "changes",
-                        desk.versions().of(unit.type().id()).stream()
-                                .map(version -> {
-                                    Map<String, Object> one = new LinkedHashMap<>();
-                                    one.put("at", version.entry().draft().at().toString());
-                                    one.put("by", version.entry().draft().by());
-                                    one.put("what", version.change().what());
-                                    one.put("why", version.change().why());
-                                    one.put("before", version.change().before());
-                                    one.put("after", version.change().after());
-                                    one.put("changes", version.change().changes());
-                                    return one;
-                                })
-                                .toList())));
+        unit(ctx)
+                .ifPresent(unit -> answer(
+                        ctx,
+                        200,
+                        Map.of(
+                                "changes",
+                                desk.versions().of(unit.type().id()).stream()
+                                        .map(version -> {
+                                            Map<String, Object> one = new LinkedHashMap<>();
+                                            one.put(
+                                                    "at",
+                                                    version.entry().draft().at().toString());
+                                            one.put(
+                                                    "by",
+                                                    version.entry().draft().by());
+                                            one.put("what", version.change().what());
+                                            one.put("why", version.change().why());
+                                            one.put("before", version.change().before());
+                                            one.put("after", version.change().after());
+                                            one.put("changes", version.change().changes());
+                                            return one;
+                                        })
+                                        .toList())));
     }
 
     private void put(Context ctx) {
@@ -199,10 +207,13 @@ public final class UnitRoutes {
     }
 
     private void drop(Context ctx) {
-        section(ctx).ifPresent(section -> change(
-                ctx,
-                now -> new DropEntry(
-                        section.name(), ctx.pathParam("id"), query(ctx, "mentions").equals("true"))));
+        section(ctx)
+                .ifPresent(section -> change(
+                        ctx,
+                        now -> new DropEntry(
+                                section.name(),
+                                ctx.pathParam("id"),
+                                query(ctx, "mentions").equals("true"))));
     }
 
     private Optional<FileSection> section(Context ctx) {
@@ -211,7 +222,8 @@ public final class UnitRoutes {
         }
         Optional<FileSection> section = FileSection.find(ctx.pathParam("section"));
         if (section.isEmpty()) {
-            ApiRoutes.refuse(ctx, 404, "section", "a unit file has none of that name", "GET /api/units/{type} has them");
+            ApiRoutes.refuse(
+                    ctx, 404, "section", "a unit file has none of that name", "GET /api/units/{type} has them");
         }
         return section;
     }
@@ -238,7 +250,11 @@ public final class UnitRoutes {
             String id = ok.value().id();
             Map<String, Object> kept = new LinkedHashMap<>();
             kept.put("type", id);
-            kept.put("file", Optional.ofNullable(desk.shelf().units().get(id)).map(PinnedUnit::hash).orElse(""));
+            kept.put(
+                    "file",
+                    Optional.ofNullable(desk.shelf().units().get(id))
+                            .map(PinnedUnit::hash)
+                            .orElse(""));
             answer(ctx, 201, kept);
         } else {
             ApiRoutes.refuse(ctx, 422, "", done.refusals());

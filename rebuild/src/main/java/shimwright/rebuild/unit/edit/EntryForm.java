@@ -64,7 +64,13 @@ public final class EntryForm {
     private FormField step(String chosen) {
         List<Option> steps = FileSection.find("steps").map(this::options).orElseThrow();
         return new FormField(
-                FileSection.STEP, "step at which it belongs", Widget.ONE, chosen, chosen(steps, chosen, true), "", List.of());
+                FileSection.STEP,
+                "step at which it belongs",
+                Widget.ONE,
+                chosen,
+                chosen(steps, chosen, true),
+                "",
+                List.of());
     }
 
     /** The fields of what stands behind a key: the key, and its record or its one value. */

@@ -64,7 +64,8 @@ public record PutEntry(String section, String was, Map<String, Object> fields) i
         Outcome<UnitType> read = EntryFaults.read(type, whole, in.prefix(index, entry), in);
         return bare.isEmpty()
                 ? read
-                : Outcome.refused(Stream.concat(bare.stream(), read.refusals().stream()).toList());
+                : Outcome.refused(
+                        Stream.concat(bare.stream(), read.refusals().stream()).toList());
     }
 
     private static String text(@Nullable Object value) {

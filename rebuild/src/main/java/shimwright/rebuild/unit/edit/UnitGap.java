@@ -85,7 +85,10 @@ public record UnitGap(String ability, String lacks, Kind kind) {
             gaps.add(new UnitGap("Prove", "No hold point and no proof is there.", Kind.PROOF));
         }
         if (type.section().scheme()) {
-            gaps.add(new UnitGap("Draw to scale", "The drawing is a scheme: measure shafts and parts, then say that it is none.", Kind.DRAWING));
+            gaps.add(new UnitGap(
+                    "Draw to scale",
+                    "The drawing is a scheme: measure shafts and parts, then say that it is none.",
+                    Kind.DRAWING));
         }
         if (type.tellTales().isEmpty() && type.variants().size() > 1) {
             gaps.add(new UnitGap(

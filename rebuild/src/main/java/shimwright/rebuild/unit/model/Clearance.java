@@ -60,7 +60,9 @@ public record Clearance(
             @Field(value = "check that reads the etched digits, as hold point/check", absent = "")
             String etchedBy,
 
-            @Field(value = "where the limits come from: printed, standard, measured, told, common practice or guess", absent = "")
+            @Field(
+                    value = "where the limits come from: printed, standard, measured, told, common practice or guess",
+                    absent = "")
             String origin) {}
 
     /** How the clearance is read. */
@@ -160,14 +162,16 @@ public record Clearance(
 
     /** True where the file says of the limits that they are a guess. */
     public boolean guessed() {
-        return Origin.guess(origin()) || notes.stream()
-                .map(note -> note.toLowerCase(Locale.ROOT))
-                .anyMatch(note -> note.startsWith("limits:") && note.contains("guess"));
+        return Origin.guess(origin())
+                || notes.stream()
+                        .map(note -> note.toLowerCase(Locale.ROOT))
+                        .anyMatch(note -> note.startsWith("limits:") && note.contains("guess"));
     }
 
     /** The same clearance with limits and aim moved, as a deviation etched on the part asks. */
     public Clearance movedBy(double metres) {
-        Limits moved = new Limits(lower() + metres, upper() + metres, aim() + metres, etchedStep(), etchedBy(), origin());
+        Limits moved =
+                new Limits(lower() + metres, upper() + metres, aim() + metres, etchedStep(), etchedBy(), origin());
         return new Clearance(id, name, sense, moved, measuring, positions, loop, heating, dependsOn, drag, notes, only);
     }
 

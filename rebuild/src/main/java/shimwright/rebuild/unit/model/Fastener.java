@@ -29,7 +29,9 @@ public record Fastener(
         @Field(value = "once only", absent = "false") boolean once,
         @Field(value = "remark", absent = "") String note,
 
-        @Field(value = "where the torque comes from: printed, standard, computed, told, common practice or guess", absent = "")
+        @Field(
+                value = "where the torque comes from: printed, standard, computed, told, common practice or guess",
+                absent = "")
         String origin,
 
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")

@@ -56,13 +56,16 @@ public record Origin(Optional<Source> source, String words) {
 
     /** The text of a source and words. */
     public static String text(String source, String words) {
-        return source.isBlank() ? words.strip() : words.isBlank() ? source.strip() : source.strip() + ": " + words.strip();
+        return source.isBlank()
+                ? words.strip()
+                : words.isBlank() ? source.strip() : source.strip() + ": " + words.strip();
     }
 
     /** True where a text says that the number is a guess, by its source or by its first word. */
     public static boolean guess(String text) {
         Origin origin = of(text);
         return origin.source().equals(Optional.of(Source.GUESS))
-                || (origin.source().isEmpty() && origin.words().toLowerCase(Locale.ROOT).startsWith("guess"));
+                || (origin.source().isEmpty()
+                        && origin.words().toLowerCase(Locale.ROOT).startsWith("guess"));
     }
 }

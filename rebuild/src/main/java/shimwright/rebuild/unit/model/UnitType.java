@@ -236,7 +236,9 @@ public record UnitType(
             @Field(value = "what answers it without being asked; none where a person reads or says it", absent = "none")
             WorkedOut workedOut,
 
-            @Field(value = "where the limits come from: printed, standard, measured, told, common practice or guess", absent = "")
+            @Field(
+                    value = "where the limits come from: printed, standard, measured, told, common practice or guess",
+                    absent = "")
             String origin,
 
             @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")

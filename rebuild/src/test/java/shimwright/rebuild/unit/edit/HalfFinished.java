@@ -73,7 +73,8 @@ final class HalfFinished {
     /** Any change: an entry taken out with or without its mentions, a copy under another id, a gap mended. */
     private UnitEdit change(UnitType type) {
         List<FileSection> sections = FileSection.all().stream()
-                .filter(section -> !section.single() && !section.ids(UnitTree.of(type)).isEmpty())
+                .filter(section ->
+                        !section.single() && !section.ids(UnitTree.of(type)).isEmpty())
                 .toList();
         FileSection section = sections.get(random.nextInt(sections.size()));
         Map<String, Object> tree = UnitTree.of(type);
@@ -144,7 +145,10 @@ final class HalfFinished {
                         "",
                         Map.of(
                                 "what", "all gears engage",
-                                "step", type.steps().get(type.steps().size() - 1).id(),
+                                "step",
+                                        type.steps()
+                                                .get(type.steps().size() - 1)
+                                                .id(),
                                 "checks", List.of(Map.of("id", "shift", "what", "each gear engages by hand"))));
             case DRAWING -> {
                 FileSection once = FileSection.find(FileSection.ONCE).orElseThrow();
@@ -153,8 +157,7 @@ final class HalfFinished {
                 entry.put("scheme", "false");
                 yield new PutEntry(FileSection.ONCE, FileSection.ONCE, entry);
             }
-            case VARIANT ->
-                new PutEntry("tell_tales", "", Map.of("look", "tag", "weight", "weak", "shows", Map.of()));
+            case VARIANT -> new PutEntry("tell_tales", "", Map.of("look", "tag", "weight", "weak", "shows", Map.of()));
         };
     }
 
@@ -168,8 +171,11 @@ final class HalfFinished {
         }
         Map<String, Object> entry = new LinkedHashMap<>(steps.entries(tree).get(index));
         Map<String, Object> after = new LinkedHashMap<>();
-        type.steps().get(index).after().forEach((id, why) -> after.put(
-                id, why == Step.Why.HABIT ? "same_part" : why.name().toLowerCase(java.util.Locale.ROOT)));
+        type.steps()
+                .get(index)
+                .after()
+                .forEach((id, why) -> after.put(
+                        id, why == Step.Why.HABIT ? "same_part" : why.name().toLowerCase(java.util.Locale.ROOT)));
         entry.put("after", after);
         return new PutEntry("steps", steps.ids(tree).get(index), entry);
     }

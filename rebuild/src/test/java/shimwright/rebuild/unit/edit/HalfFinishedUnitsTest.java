@@ -28,7 +28,8 @@ class HalfFinishedUnitsTest {
     void everyFormOfEverySectionIsThere() {
         for (int n = 0; n < UNITS; n++) {
             UnitType type = new HalfFinished(SEED + n).unit();
-            assertThat(UnitFiles.read("half.yaml", UnitFiles.write(type)).problems()).isEmpty();
+            assertThat(UnitFiles.read("half.yaml", UnitFiles.write(type)).problems())
+                    .isEmpty();
             Map<String, Object> tree = UnitTree.of(type);
             for (FileSection section : FileSection.all()) {
                 List<Map<String, Object>> entries = new ArrayList<>(section.entries(tree));
@@ -57,7 +58,8 @@ class HalfFinishedUnitsTest {
                 type = mended.orElseThrow();
             }
             assertThat(UnitGap.of(type)).as("seed %d", SEED + n).isEmpty();
-            assertThat(UnitFiles.read("half.yaml", UnitFiles.write(type)).problems()).isEmpty();
+            assertThat(UnitFiles.read("half.yaml", UnitFiles.write(type)).problems())
+                    .isEmpty();
         }
     }
 }
