@@ -41,7 +41,7 @@ public final class UnitTree {
     private static Map<String, Object> known(UnitType type) {
         synchronized (LATELY) {
             for (Known known : LATELY) {
-                if (known.type().get() == type) {
+                if (known.type().refersTo(type)) {
                     return known.tree();
                 }
             }
