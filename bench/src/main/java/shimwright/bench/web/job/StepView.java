@@ -152,6 +152,7 @@ public record StepView(
                 .map(HoldPoints.CheckStanding::standing)
                 .anyMatch(standing -> standing == HoldPoints.Standing.OPEN
                         || standing == HoldPoints.Standing.FAILED
+                        || standing == HoldPoints.Standing.GUESSED
                         || standing == HoldPoints.Standing.NOT_PROVEN);
     }
 

@@ -28,7 +28,7 @@ public record UnitGap(String ability, String lacks, Kind kind) {
         ORDER("/steps"),
         WEAR("/wear_limits"),
         PROOF("/hold_points"),
-        DRAWING("/shafts"),
+        DRAWING("/unit"),
         VARIANT("/tell_tales");
 
         private final String at;
@@ -86,8 +86,10 @@ public record UnitGap(String ability, String lacks, Kind kind) {
             gaps.add(new UnitGap("Prove", "No hold point and no proof is there.", Kind.PROOF));
         }
         if (type.section().scheme()) {
-            gaps.add(
-                    new UnitGap("Draw to scale", "The drawing is a scheme; nothing in it was measured.", Kind.DRAWING));
+            gaps.add(new UnitGap(
+                    "Draw to scale",
+                    "The drawing is a scheme: measure shafts and parts, then say that it is none.",
+                    Kind.DRAWING));
         }
         if (type.tellTales().isEmpty() && type.variants().size() > 1) {
             gaps.add(new UnitGap(
