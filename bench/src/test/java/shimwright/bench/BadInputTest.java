@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jsoup.Jsoup;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import shimwright.rebuild.job.Entry;
 
 /** Bad input is answered with a sentence, nothing typed is lost, and nothing is kept. */
 class BadInputTest {
@@ -247,5 +249,22 @@ class BadInputTest {
         assertThat(post("/drawer", "piece", "d52-10", "family", "SH52", "t1", "0.7", "t2", "0.7", "t3", "0.7")
                         .statusCode())
                 .isEqualTo(422);
+    }
+
+    /** Such an entry once made the learnt steps answer with a fault of ours for ever. */
+    @Test
+    void aPartOffNamesItemsOfTheUnitAndAnOldOneThatDoesNotHarmsNothing() {
+        assertThat(faults(post("/job/job-v-0093/strip", "gone", "a lid", "items", "job-v-0093")))
+                .containsExactly(
+                        "items of the unit: this unit has no item job-v-0093. Take one of those that it has, or none.");
+        assertThat(bench.get("/job/job-v-0093/learn/steps").statusCode()).isEqualTo(200);
+        Path folder = DemoBench.copy();
+        OldNotes.keep(folder, "job-v-0093", new Entry.TakenOff("an old lid", List.of("no such item"), ""));
+        try (DemoBench old = DemoBench.at(folder)) {
+            assertThat(old.get("/job/job-v-0093/learn/steps").body())
+                    .contains("Fit: an old lid")
+                    .doesNotContain("no such item");
+            assertThat(old.get("/job/job-v-0093/strip").statusCode()).isEqualTo(200);
+        }
     }
 }

@@ -80,6 +80,9 @@ final class HostileTexts {
             "get",
             "P\u00d6ST",
             "");
+    /** Those with which a form of ours is sent. */
+    static final List<String> FORMS = List.of("application/x-www-form-urlencoded", "multipart/form-data; boundary=e");
+
     static final List<String> TYPES = List.of(
             "application/x-www-form-urlencoded",
             "application/x-www-form-urlencoded",

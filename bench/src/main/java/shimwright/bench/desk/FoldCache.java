@@ -42,7 +42,7 @@ final class FoldCache {
     private final Map<String, Summaries.Summary> unwritten = new LinkedHashMap<>();
     private final Map<String, JobSummary> known = new LinkedHashMap<>();
     private Head seen = Head.EMPTY;
-    private List<JobSummary> lines = List.of();
+    private @Nullable List<JobSummary> lines;
     private Set<String> names = Set.of();
     private Map<String, String> taken = Map.of();
     private @Nullable Stock stock;
@@ -110,7 +110,7 @@ final class FoldCache {
     }
 
     /** The shop's entries, what is in the units, and the shop that comes of both. */
-    private record Stock(Head head, Map<String, String> taken, Shop shop) {}
+    private record Stock(Head head, Map<String, String> taken, Shop shop, String mark) {}
 
     /** The job of a stream; empty where there is none. */
     Optional<Job> job(String stream) {
@@ -130,7 +130,13 @@ final class FoldCache {
     synchronized List<JobSummary> lines() {
         catchUp();
         write(1);
-        return lines;
+        List<JobSummary> listed = lines;
+        if (listed == null) {
+            // a post does not ask for them: they are listed when somebody looks
+            listed = List.copyOf(known.values());
+            lines = listed;
+        }
+        return listed;
     }
 
     /** Drawer and gauges as they are now; the same value while nothing of it changes. */
@@ -142,15 +148,14 @@ final class FoldCache {
             return before.shop();
         }
         Shop shop = Shop.of(log.read(JobLog.SHOP), taken);
-        stock = new Stock(head, taken, shop);
+        stock = new Stock(head, taken, shop, head.count() + "-" + Integer.toHexString(taken.hashCode()));
         return shop;
     }
 
     /** A word that changes whenever the shop does, as {@link #shop} gives it. */
     synchronized String shopMark() {
         shop();
-        Stock now = Objects.requireNonNull(stock);
-        return now.head().count() + "-" + Integer.toHexString(now.taken().hashCode());
+        return Objects.requireNonNull(stock).mark();
     }
 
     /** Takes in what came since the lines were last worked out, from whichever bench. */
@@ -203,13 +208,13 @@ final class FoldCache {
     }
 
     private void listed(boolean otherPieces) {
-        lines = List.copyOf(known.values());
+        lines = null;
         if (names.size() != known.size()) {
             names = Collections.unmodifiableSet(new LinkedHashSet<>(known.keySet()));
         }
         if (otherPieces) {
             Map<String, String> all = new LinkedHashMap<>();
-            lines.forEach(line -> line.pieces().forEach(piece -> all.put(piece, line.number())));
+            known.values().forEach(line -> line.pieces().forEach(piece -> all.put(piece, line.number())));
             taken = all;
         }
     }

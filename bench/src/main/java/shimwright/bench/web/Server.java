@@ -37,9 +37,11 @@ import shimwright.bench.web.record.RecordPages;
 import shimwright.bench.web.sheet.PartPages;
 import shimwright.bench.web.sheet.SheetPages;
 import shimwright.bench.web.shop.DevicePages;
+import shimwright.bench.web.shop.EntryPages;
 import shimwright.bench.web.shop.GaugePages;
 import shimwright.bench.web.shop.ShelfPages;
 import shimwright.bench.web.shop.ShopPages;
+import shimwright.bench.web.shop.UnitHistoryPages;
 import shimwright.bench.web.shop.UnitPages;
 import shimwright.rebuild.job.StoreFailure;
 
@@ -76,6 +78,8 @@ public final class Server {
             new GaugePages(desk, door).routes(config.routes);
             new ShelfPages(desk, door).routes(config.routes);
             new UnitPages(desk, door).routes(config.routes);
+            new UnitHistoryPages(desk, door).routes(config.routes);
+            new EntryPages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
             new FirstUnitPages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);

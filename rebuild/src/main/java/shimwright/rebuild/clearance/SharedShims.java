@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.axial.shim.Drawer;
 import shimwright.mechanics.outcome.Outcome;
@@ -79,15 +80,17 @@ public record SharedShims(
         return unit.clearance(b).positions().stream().anyMatch(p -> of.contains(p.id()));
     }
 
-    /** True where a whole group is read and its packs are not all chosen, or one of them is no longer proven. */
-    public static boolean due(Unit unit, Job job, Shop shop) {
+    /**
+     * True where a whole group is read and its packs are not all chosen, or one of them is no longer proven.
+     *
+     * @param unit as the job builds it
+     * @param session how each of its clearances stands
+     */
+    public static boolean due(Unit unit, Function<String, Session> session) {
         for (List<String> group : groups(unit)) {
-            List<Session> sessions =
-                    group.stream().map(id -> Sessions.of(unit, job, shop, id)).toList();
-            boolean read = sessions.stream().allMatch(session -> session.advice() != null);
-            if (read
-                    && sessions.stream()
-                            .anyMatch(session -> session.chosen().isEmpty() || session.stage() == Stage.CHOOSE)) {
+            List<Session> sessions = group.stream().map(session).toList();
+            boolean read = sessions.stream().allMatch(one -> one.advice() != null);
+            if (read && sessions.stream().anyMatch(one -> one.chosen().isEmpty() || one.stage() == Stage.CHOOSE)) {
                 return true;
             }
         }

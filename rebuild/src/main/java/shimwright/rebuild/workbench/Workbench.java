@@ -46,18 +46,25 @@ public final class Workbench {
      * @param zone in which the shop's days begin
      */
     public Workbench(Job job, PinnedUnit file, Shop shop, Instant now, ZoneId zone) {
-        this(job, file, shop, now, zone, new ConcurrentHashMap<>());
-    }
-
-    private Workbench(Job job, PinnedUnit file, Shop shop, Instant now, ZoneId zone, Map<String, Session> sessions) {
         this.job = job;
         this.file = file;
-        this.sessions = sessions;
+        this.sessions = new ConcurrentHashMap<>();
         this.unit = job.unit(file.unit(job.variant()).orElseThrow());
         this.shop = shop;
         this.now = now;
         this.zone = zone;
         this.order = Order.of(unit, job.sides());
+    }
+
+    private Workbench(Workbench same, Instant now) {
+        this.job = same.job;
+        this.file = same.file;
+        this.sessions = same.sessions;
+        this.unit = same.unit;
+        this.shop = same.shop;
+        this.now = now;
+        this.zone = same.zone;
+        this.order = same.order;
     }
 
     /** The job on the bench, as its log has it. */
@@ -131,9 +138,9 @@ public final class Workbench {
         return known;
     }
 
-    /** The same bench at another moment; sessions know no clock and are kept. */
+    /** The same bench at another moment; sessions and order know no clock and are kept. */
     public Workbench at(Instant moment) {
-        return new Workbench(job, file, shop, moment, zone, sessions);
+        return new Workbench(this, moment);
     }
 
     /** The bench as it would lie once an entry were kept, for judging one that goes with it. */

@@ -90,7 +90,7 @@ class ChangedChoicesTest {
         DemoWorkbench bench = Van7.before("J01");
         choose(bench, "b", "the depth will follow", "d38-02");
         choose(bench, "a", "", "d80-11");
-        assertThat(SharedShims.due(bench.unit(), bench.job(), bench.shop())).isTrue();
+        assertThat(SharedShims.due(bench.unit(), bench::session)).isTrue();
         List<String> group = SharedShims.groups(bench.unit()).get(0);
         Map<String, List<PieceIn>> pieces = bench.pack("sP=d80-11 SP=d38-02 sL=d80-16 sR=d80-13");
         PackChosen b = SharedShims.choose(bench.unit(), bench.job(), bench.shop(), group, pieces, "to see")

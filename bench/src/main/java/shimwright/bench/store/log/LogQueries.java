@@ -1,9 +1,14 @@
 package shimwright.bench.store.log;
 
 import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.StoreFailure;
@@ -32,15 +37,50 @@ public final class LogQueries implements AutoCloseable {
 
     /** The entries of a stream after a head, in order. */
     public List<LogEntry> read(String stream, Head after) {
-        List<EntryRow> rows = ask(database -> {
-            List<EntryRow> found = Sql.stream(database, stream, after.count());
+        return ask(database -> {
+            StreamReader reader = new StreamReader(stream, after);
+            Sql.stream(database, stream, after.count(), reader::take);
             // the head it had, not the head it has: another entry may come between two questions
-            if (found.isEmpty() && !Sql.headAt(database, stream, after.count()).equals(Optional.of(after))) {
+            if (reader.found.isEmpty()
+                    && !Sql.headAt(database, stream, after.count()).equals(Optional.of(after))) {
                 throw damaged(stream, after);
             }
-            return found;
+            return Collections.unmodifiableList(reader.found);
         });
-        return sound(rows, stream, after).stream().map(EntryRow::kept).toList();
+    }
+
+    /**
+     * Takes the rows of a stream one by one, if each follows from the one before. Nothing of a row is held but its entry, and
+     * what stands in every row is held once: a stream may be long.
+     */
+    private static final class StreamReader {
+        private final String stream;
+        private final List<LogEntry> found = new ArrayList<>();
+        private final Map<String, String> once = new HashMap<>();
+        private Head head;
+
+        StreamReader(String stream, Head after) {
+            this.stream = stream;
+            this.head = after;
+        }
+
+        /** Throws {@link StoreFailure} where it does not follow: the file was damaged after it was opened. */
+        void take(EntryRow row) {
+            if (!row.followsInStream(head)) {
+                throw damaged(stream, head);
+            }
+            head = row.streamHead();
+            LogEntry kept = row.kept();
+            Draft draft = kept.draft();
+            Draft lean =
+                    new Draft(stream, draft.id(), draft.at(), once(draft.by()), once(draft.device()), draft.body());
+            found.add(new LogEntry(kept.number(), kept.streamNumber(), lean, kept.hash(), kept.streamHash()));
+        }
+
+        private String once(String text) {
+            String known = once.putIfAbsent(text, text);
+            return known == null ? text : known;
+        }
     }
 
     /** The entries of the whole log after a head, in order, at most so many. */
@@ -79,22 +119,6 @@ public final class LogQueries implements AutoCloseable {
     /** How far a stream goes. */
     public Head head(String stream) {
         return ask(database -> Sql.head(database, stream));
-    }
-
-    /**
-     * The rows of one stream if each follows from the one before.
-     *
-     * @throws StoreFailure when one does not: the file was damaged after it was opened
-     */
-    private static List<EntryRow> sound(List<EntryRow> rows, String stream, Head after) {
-        Head head = after;
-        for (EntryRow row : rows) {
-            if (!row.followsInStream(head)) {
-                throw damaged(stream, head);
-            }
-            head = row.streamHead();
-        }
-        return rows;
     }
 
     private static StoreFailure damaged(String stream, Head sound) {

@@ -9,6 +9,7 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
@@ -88,20 +89,18 @@ public final class Sql {
         }
     }
 
-    /** The rows of a stream after its first {@code skipped}, in order. */
-    static List<EntryRow> stream(Connection database, String stream, long skipped) throws SQLException {
-        List<EntryRow> found = new ArrayList<>();
+    /** Hands on the rows of a stream after its first {@code skipped}, in order. */
+    static void stream(Connection database, String stream, long skipped, Consumer<EntryRow> to) throws SQLException {
         try (PreparedStatement ask = database.prepareStatement("select " + EntryRow.COLUMNS
                 + " from entry where stream = ? and stream_number > ? order by stream_number")) {
             ask.setString(1, stream);
             ask.setLong(2, skipped);
             try (ResultSet rows = ask.executeQuery()) {
                 while (rows.next()) {
-                    found.add(EntryRow.of(rows));
+                    to.accept(EntryRow.of(rows));
                 }
             }
         }
-        return found;
     }
 
     /** The rows after the first {@code skipped} of the whole log, in order. */

@@ -96,7 +96,7 @@ final class JobJson {
                 SharedShims.groups(bench.unit()).stream()
                         .map(group -> together(bench, group))
                         .toList());
-        all.put("togetherDue", SharedShims.due(bench.unit(), job, bench.shop()));
+        all.put("togetherDue", SharedShims.due(bench.unit(), bench::session));
         all.put(
                 "limits",
                 bench.unit().type().wearLimits().stream()

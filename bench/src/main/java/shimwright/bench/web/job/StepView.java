@@ -19,7 +19,6 @@ import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Reopened;
-import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.backout.LastCallCost;
 import shimwright.rebuild.plan.backout.Loss;
@@ -95,7 +94,6 @@ public record StepView(
     }
 
     static StepView of(JobOnBench bench, @Nullable Step step, Show show) {
-        Shop shop = bench.shop();
         Instant now = bench.bench().now();
         Unit unit = bench.unit();
         List<Step> ahead = ahead(bench).stream()
@@ -142,7 +140,7 @@ public record StepView(
                 drawing(bench, step, show),
                 bench.job().cannot().get(step.id()),
                 ShownPart.of(unit, step),
-                SharedShims.due(unit, bench.job(), shop),
+                SharedShims.due(unit, bench::session),
                 ClockRules.broken(bench.bench(), step.id()),
                 reopens(bench, step),
                 now);
@@ -236,6 +234,7 @@ public record StepView(
                 state = state.withClearance(step.clearance());
             }
         }
-        return Drawings.of(EtchedDeviation.drawn(bench.unit(), bench.job()), state, "build", show);
+        Unit drawn = EtchedDeviation.drawn(bench.unit(), bench.job());
+        return Drawings.of(bench.job().id(), drawn, state, "build", show);
     }
 }

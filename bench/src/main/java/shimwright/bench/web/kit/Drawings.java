@@ -1,8 +1,11 @@
 package shimwright.bench.web.kit;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import shimwright.bench.picture.section.SectionDrawing;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.picture.section.SectionView;
+import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.unit.model.Unit;
 
 /**
@@ -15,11 +18,46 @@ public record Drawings(String wide, String narrow) {
     private static final double WIDE = 620;
     private static final double NARROW = 370;
 
-    /** The drawings of a unit in a state of its build. */
-    public static Drawings of(Unit unit, SectionState state, String id, Show show) {
+    /** Drawings that are remembered: the latest of each page of the jobs that are worked on. */
+    private static final int REMEMBERED = 60;
+
+    private static final Map<Place, Drawn> LATEST = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Place, Drawn> eldest) {
+            return size() > REMEMBERED;
+        }
+    };
+
+    /** Where a drawing is shown. */
+    private record Place(String job, String id, UnitSystem system) {}
+
+    /** What was drawn there last, and of what. */
+    private record Drawn(Unit unit, SectionState state, Drawings drawings) {}
+
+    /**
+     * The drawings of a unit in a state of its build; drawn once while neither changes.
+     *
+     * @param job whose page shows it
+     * @param id of the drawing in its page
+     */
+    public static Drawings of(String job, Unit unit, SectionState state, String id, Show show) {
+        Place place = new Place(job, id, show.system());
+        Drawn before;
+        synchronized (LATEST) {
+            before = LATEST.get(place);
+        }
+        if (before != null && before.state().equals(state) && before.unit().equals(unit)) {
+            return before.drawings();
+        }
         SectionView view = SectionView.FULL.in(show.system());
-        return new Drawings(
+        Drawings drawings = new Drawings(
                 SectionDrawing.svg(unit, state, id, view.forWidth(WIDE)),
                 SectionDrawing.svg(unit, state, id + "-narrow", view.forWidth(NARROW)));
+        synchronized (LATEST) {
+            LATEST.put(place, new Drawn(unit, state, drawings));
+        }
+        return drawings;
     }
 }

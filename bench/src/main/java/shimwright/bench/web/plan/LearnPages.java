@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.Door;
@@ -17,6 +18,7 @@ import shimwright.rebuild.plan.learn.Learning;
 import shimwright.rebuild.plan.learn.Question;
 import shimwright.rebuild.plan.learn.RemovedParts;
 import shimwright.rebuild.plan.learn.StepText;
+import shimwright.rebuild.unit.model.Item;
 
 /**
  * The strip-down turned round: yes-or-no questions relax the order seen, and what was learnt is written as steps of a unit
@@ -46,7 +48,7 @@ public final class LearnPages {
      * @param answers y and n, in the order of the questions
      */
     private static Learning learnt(Desk desk, JobOnBench bench, String answers) {
-        Learning learning = Learning.of(off(bench.job()));
+        Learning learning = Learning.of(off(bench));
         for (Job other : desk.jobs(bench.job().opened().unitType(), OTHERS)) {
             if (!other.id().equals(bench.job().id())) {
                 learning = learning.withOrder(seen(bench.job(), other));
@@ -66,6 +68,17 @@ public final class LearnPages {
 
     private static List<RemovedParts> off(Job job) {
         return RemovedParts.of(job.takenOff().stream().map(Job.Said::what).toList());
+    }
+
+    /** The strip-down of a job; an item that its unit has not, or has no longer, is left out of it. */
+    private static List<RemovedParts> off(JobOnBench bench) {
+        Set<String> known = bench.unit().type().items().stream().map(Item::id).collect(Collectors.toSet());
+        return off(bench.job()).stream()
+                .map(off -> new RemovedParts(
+                        off.id(),
+                        off.name(),
+                        off.items().stream().filter(known::contains).toList()))
+                .toList();
     }
 
     /** Another job's strip-down in the ids of this one, by the words under which things came off. */
