@@ -184,12 +184,10 @@ final class Serving {
                             summaries.ifPresent(SummaryFile::close);
                         }
                         return listening.map(open -> new Running(
-                                open,
-                                kept.log(),
-                                summaries,
-                                units,
-                                entrance,
-                                CompletableFuture.runAsync(() -> desk.pinOlderJobs("the program"))));
+                                open, kept.log(), summaries, units, entrance, CompletableFuture.runAsync(() -> {
+                                    desk.versions().makeUp();
+                                    desk.pinOlderJobs("the program");
+                                })));
                     });
             if (!(running instanceof Outcome.Ok<Running>)) {
                 kept.close();

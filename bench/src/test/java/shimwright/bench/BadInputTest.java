@@ -255,7 +255,8 @@ class BadInputTest {
     @Test
     void aPartOffNamesItemsOfTheUnitAndAnOldOneThatDoesNotHarmsNothing() {
         assertThat(faults(post("/job/job-v-0093/strip", "gone", "a lid", "items", "job-v-0093")))
-                .containsExactly("items of the unit: this unit has no item job-v-0093. Take one of those that it has, or none.");
+                .containsExactly(
+                        "items of the unit: this unit has no item job-v-0093. Take one of those that it has, or none.");
         assertThat(bench.get("/job/job-v-0093/learn/steps").statusCode()).isEqualTo(200);
         Path folder = DemoBench.copy();
         OldNotes.keep(folder, "job-v-0093", new Entry.TakenOff("an old lid", List.of("no such item"), ""));

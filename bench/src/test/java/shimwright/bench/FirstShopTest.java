@@ -36,8 +36,18 @@ class FirstShopTest {
             Map.entry("float_2", "0.010"),
             Map.entry("float_3", "0.010"));
 
+    /**
+     * Seconds by the keystroke-level model: pointing, thinking and tapping 1.10 + 1.35 + 0.20, a key 0.75 as for complex codes
+     * (S. K. Card, T. P. Moran, A. Newell, Communications of the ACM 23 (1980) 7; figures from memory).
+     */
+    private static final double A_TAP = 2.65;
+
+    private static final double A_KEY = 0.75;
+
     private static DemoBench bench;
     private static Browser browser;
+    private static int taps;
+    private static int keys;
 
     @BeforeAll
     static void start() throws IOException {
@@ -55,9 +65,17 @@ class FirstShopTest {
         WebElement field = browser.one(css);
         field.clear();
         field.sendKeys(text);
+        taps++;
+        keys += text.length();
+    }
+
+    private static void open(String path) {
+        browser.open(bench.url(path));
+        taps++;
     }
 
     private static void press(String css) {
+        taps++;
         browser.changes(() -> {
             WebElement button = browser.one(css);
             browser.script(
@@ -68,6 +86,7 @@ class FirstShopTest {
 
     /** Presses a button whose act is refused: the page says why and stays. */
     private static String refused(String css) {
+        taps++;
         browser.script("document.querySelectorAll('.faults').forEach(f => f.remove())");
         browser.script("document.querySelector(\"" + css.replace("\"", "'") + "\").scrollIntoView({block: 'center'})");
         browser.one(css).click();
@@ -83,11 +102,15 @@ class FirstShopTest {
         job();
         build();
         clearance();
+        // under ten minutes of one person's taps and keys, the wrong ones among them
+        assertThat(taps * A_TAP + keys * A_KEY)
+                .as("%d taps, %d characters", taps, keys)
+                .isBetween(120.0, 600.0);
         fits();
     }
 
     private void shelf() {
-        browser.open(bench.url("/"));
+        open("/");
         press("main a[href='/new']");
         press("main a[href='/units']");
         type("textarea[name=text]", "unit: nothing of a unit");
@@ -113,7 +136,7 @@ class FirstShopTest {
     }
 
     private void drawer() {
-        browser.open(bench.url("/drawer"));
+        open("/drawer");
         assertThat(browser.text()).contains("selective mid rings 46 x 37");
         String keep = "form[action='/drawer/list'] button";
         type("textarea[name=list]", "M1 2.39\nM2 MR46 2.42 2.42 2.42\nM2 MR46 2.45");
@@ -127,10 +150,10 @@ class FirstShopTest {
     }
 
     private void job() {
-        browser.open(bench.url("/new/" + UNIT));
+        open("/new/" + UNIT);
         browser.gauge("77");
-        browser.open(bench.url("/"));
-        browser.open(bench.url("/new/" + UNIT));
+        open("/");
+        open("/new/" + UNIT);
         // what was typed before is back, says so, and the next key takes its place
         assertThat(browser.one(".restored").getText()).contains("is back");
         browser.gauge("1");
@@ -139,6 +162,7 @@ class FirstShopTest {
         for (String choice : List.of("input[name=tale-I2][value^=open]", "input[name=tale-I3][value='26']")) {
             browser.script("document.querySelector(\"" + choice + "\").scrollIntoView({block: 'center'})");
             browser.one(choice).click();
+            taps++;
         }
         press("main form button.main");
         assertThat(browser.path()).isEqualTo("/job/job-1/strip");
@@ -148,7 +172,7 @@ class FirstShopTest {
     }
 
     private void build() {
-        browser.open(bench.url("/job/job-1/build"));
+        open("/job/job-1/build");
         String open = ".hold.open form[action$='/check']";
         for (int page = 0; page < 60 && !browser.has("main a[href*='/clearance/']"); page++) {
             if (!browser.has(open)) {
@@ -176,7 +200,7 @@ class FirstShopTest {
         type(tags, "M2");
         press("form[action$='/trial'] button");
         assertThat(browser.one("#in").getText()).contains("M2").doesNotContain("M1");
-        browser.open(bench.url("/drawer?back=/job/job-1/clearance/mid"));
+        open("/drawer?back=/job/job-1/clearance/mid");
         type("form[action='/drawer'] input[name=piece]", "M4");
         type("form[action='/drawer'] input[name=family]", "MR46");
         type("form[action='/drawer'] input[name=t1]", "2.48");
@@ -192,7 +216,7 @@ class FirstShopTest {
         round("0.04", "0.05");
         assertThat(browser.number(".value")).isEqualTo(0.045);
         press("form[action$='/accept'] button");
-        browser.open(bench.url("/job/job-1/clearance/mid"));
+        open("/job/job-1/clearance/mid");
         assertThat(browser.text()).contains("Set and accepted");
     }
 

@@ -81,8 +81,7 @@ final class HostileTexts {
             "P\u00d6ST",
             "");
     /** Those with which a form of ours is sent. */
-    static final List<String> FORMS =
-            List.of("application/x-www-form-urlencoded", "multipart/form-data; boundary=e");
+    static final List<String> FORMS = List.of("application/x-www-form-urlencoded", "multipart/form-data; boundary=e");
 
     static final List<String> TYPES = List.of(
             "application/x-www-form-urlencoded",

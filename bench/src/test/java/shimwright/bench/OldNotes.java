@@ -20,12 +20,7 @@ final class OldNotes {
     static void keep(Path folder, String job, Entry entry) {
         try (SqliteJobLog log = SqliteJobLog.open(folder, OpenLog.Opening.WRITE).orElseThrow()) {
             log.append(
-                            new Draft(
-                                    job,
-                                    "old-note-1",
-                                    Instant.parse("2026-01-01T00:00:00Z"),
-                                    "the bench",
-                                    entry),
+                            new Draft(job, "old-note-1", Instant.parse("2026-01-01T00:00:00Z"), "the bench", entry),
                             stream -> List.of())
                     .orElseThrow();
         }

@@ -107,6 +107,8 @@ class OwnWayTest {
                 .contains("What it destroys")
                 .contains("Undo, in this order")
                 .contains("Then do again");
+        // a bevel pair is run in together (common practice, no source)
+        assertThat(bench.page(JOB + "/back?to=item:pinion&want=renew").text()).contains("A pair crown wheel");
         assertThat(bench.get(JOB + "/back?to=item:nothing").body()).contains("this unit has nothing of that name");
     }
 }

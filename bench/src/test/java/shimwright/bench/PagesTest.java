@@ -281,6 +281,14 @@ class PagesTest {
     }
 
     @Test
+    void aRecordWithoutAnInspectionSaysSo() {
+        String none = "No inspection is on the record";
+        NewJob.open(bench, "V-0777");
+        assertThat(bench.page("/job/job-v-0777/record").text()).contains(none);
+        assertThat(bench.page("/job/job-v-0091/record").text()).doesNotContain(none);
+    }
+
+    @Test
     void aRecordThatWasHandedBackIsClosed() {
         HttpResponse<String> late =
                 bench.post("/job/job-v-0091/cannot", "entry", "test-late-1", "step", "X07", "reason", "x");

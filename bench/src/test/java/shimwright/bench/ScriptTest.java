@@ -91,7 +91,7 @@ class ScriptTest {
     void whatWasRefusedIsStillInItsFormWhereverThatIs() {
         browser.open(bench.url(JOB + "/inspect"));
         browser.script("document.querySelectorAll('.wear details').forEach(d => d.open = true)");
-        String form = "form[action$='/judge']";
+        String form = "form[action$='/judge']:has(input[name=limit][value='C14'])";
         browser.script("document.querySelector(\"" + form + " input[name=decision]\").checked = true");
         browser.one(form + " input[name=consent]").sendKeys("the owner, by telephone");
         browser.changes(() -> browser.one(form + " button").click());
@@ -101,6 +101,10 @@ class ScriptTest {
         assertThat(consent.isDisplayed()).isTrue();
         assertThat(browser.script("return document.querySelector(\"" + form + " input[name=decision]\").checked"))
                 .isEqualTo(true);
+        assertThat(browser.all("form[action$='/judge'] input[name=consent]"))
+                .filteredOn(
+                        other -> !String.valueOf(other.getDomProperty("value")).isEmpty())
+                .hasSize(1);
     }
 
     @Test
@@ -135,6 +139,13 @@ class ScriptTest {
         browser.touchTablet();
         browser.open(bench.url("/drawer"));
         browser.script("document.querySelector('input[name=piece]').value = 'd52-99'");
+        browser.script("document.querySelector('input[name=t1]').focus()");
+        // the pad stays while the finger is down: the page must not move away under it
+        browser.script("document.body.dispatchEvent(new PointerEvent('pointerdown', {bubbles: true}));"
+                + " document.activeElement.blur()");
+        assertThat(browser.one(".pad").isDisplayed()).isTrue();
+        browser.script("document.body.click()");
+        browser.wait("the pad closes", () -> browser.one(".pad").isDisplayed() ? null : true);
         browser.script("document.querySelector('input[name=t1]').focus()");
         String send = "document.querySelector('form.card[action=\"/drawer\"] button').getBoundingClientRect()";
         browser.script("scrollBy(0, Math.max(0, " + send + ".bottom + 8 - " + padTop() + "))");

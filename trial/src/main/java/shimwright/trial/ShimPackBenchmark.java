@@ -37,7 +37,7 @@ public class ShimPackBenchmark {
     private static final double MICROMETRE = 1e-6;
 
     /** Most pieces in a pack. */
-    @Param({"2", "3", "4"})
+    @Param({"2", "3", "4", "6"})
     public int most = 2;
 
     private ShimPack.Case question = question(most);

@@ -9,6 +9,7 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitCallTarget;
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
@@ -58,6 +59,7 @@ final class HouseRules {
         rules.put("mechanics knows neither rebuild nor bench", mechanicsKnowsNeitherRebuildNorBench());
         rules.put("rebuild does not know bench", rebuildDoesNotKnowBench());
         rules.put("the check of plans shares nothing with the search", thePlanCheckIsIndependent());
+        rules.put("no plan is searched while an entry is decided", noPlanWhileDeciding());
         rules.put("mechanics uses the JDK and the numerics library", mechanicsUsesTheJdkAndNumerics());
         rules.put("topics do not know each other", topicsDoNotKnowEachOther());
         rules.put("below the topics nobody knows a topic", belowTheTopicsNobodyKnowsATopic());
@@ -73,6 +75,7 @@ final class HouseRules {
         rules.put("no package cycles", noPackageCycles());
         rules.put("every package says what may be null", everyPackageSaysWhatMayBeNull());
         rules.put("every type has a name of its own", everyTypeHasANameOfItsOwn());
+        rules.put("no record of twenty values in a row", noRecordOfTwentyValues());
         return rules;
     }
 
@@ -93,6 +96,18 @@ final class HouseRules {
                 .should()
                 .onlyDependOnClassesThat(resideInAnyPackage(
                         "java..", "org.jspecify..", rebuild + ".plan.verify..", rebuild + ".plan.model.."));
+    }
+
+    /** The writer waits for what an act and its rules say. */
+    ArchRule noPlanWhileDeciding() {
+        return noClasses()
+                .that(resideInAnyPackage(rebuild + ".act..", rebuild + ".rules..", rebuild + ".workbench.."))
+                .should()
+                .callCodeUnitWhere(DescribedPredicate.describe(
+                        "searches a plan",
+                        (JavaCall<?> call) -> call.getTargetOwner().getName().equals(rebuild + ".plan.Planner")
+                                && Set.of("lay", "onward")
+                                        .contains(call.getTarget().getName())));
     }
 
     ArchRule mechanicsUsesTheJdkAndNumerics() {
@@ -266,6 +281,24 @@ final class HouseRules {
                         List<JavaClass> same = byName.getOrDefault(item.getSimpleName(), List.of());
                         String names = same.stream().map(JavaClass::getName).collect(Collectors.joining(" and "));
                         events.add(new SimpleConditionEvent(item, same.size() == 1, names + " share a name"));
+                    }
+                });
+    }
+
+    /** So many values in a row are told apart by nobody; they go into groups with names. */
+    ArchRule noRecordOfTwentyValues() {
+        return classes()
+                .that(resideInAnyPackage(mechanics + "..", rebuild + "..", bench + ".."))
+                .and()
+                .areRecords()
+                .should(new ArchCondition<>("have fewer than twenty components") {
+                    @Override
+                    public void check(JavaClass item, ConditionEvents events) {
+                        long values = item.getFields().stream()
+                                .filter(field -> !field.getModifiers().contains(JavaModifier.STATIC))
+                                .count();
+                        events.add(new SimpleConditionEvent(
+                                item, values < 20, "%s has %d values".formatted(item.getName(), values)));
                     }
                 });
     }

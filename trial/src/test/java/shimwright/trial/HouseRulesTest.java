@@ -22,6 +22,7 @@ class HouseRulesTest {
             Map.entry("mechanics knows neither rebuild nor bench", "axial.KnowsRebuild"),
             Map.entry("rebuild does not know bench", "job.KnowsBench"),
             Map.entry("the check of plans shares nothing with the search", "plan.verify.KnowsTheSearch"),
+            Map.entry("no plan is searched while an entry is decided", "rules.SearchesAPlan"),
             Map.entry("mechanics uses the JDK and the numerics library", "axial.UsesALibrary"),
             Map.entry("topics do not know each other", "axial.KnowsAnotherTopic"),
             Map.entry("below the topics nobody knows a topic", "quantity.KnowsATopic"),
@@ -36,7 +37,8 @@ class HouseRulesTest {
             Map.entry("doors make no entries", "web.MakesAnEntry"),
             Map.entry("no package cycles", "axial.KnowsAnotherTopic"),
             Map.entry("every package says what may be null", "web.Prints"),
-            Map.entry("every type has a name of its own", "axial.Twice"));
+            Map.entry("every type has a name of its own", "axial.Twice"),
+            Map.entry("no record of twenty values in a row", "axial.TwentyInARow"));
 
     static Stream<Arguments> rulesOfTheHouse() {
         return new HouseRules("shimwright").all().entrySet().stream().map(e -> Arguments.of(e.getKey(), e.getValue()));

@@ -18,6 +18,7 @@ import shimwright.rebuild.act.HoldActs;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.ShopActs;
 import shimwright.rebuild.act.StepActs;
+import shimwright.rebuild.act.StripActs;
 import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.plan.Timers.Timer;
@@ -105,7 +106,7 @@ final class Player {
 
     private void story(Line line) {
         switch (line.word()) {
-            case "off" -> act(new IntakeActs.TakeOff(line.part(0), List.of(), line.part(1)));
+            case "off" -> act(new StripActs.TakeOff(line.part(0), List.of(), line.part(1)));
             case "found" -> found(line);
             case "seen" -> act(new IntakeActs.Observe(line.part(0), line.part(1)));
             case "judge" -> judge(line);

@@ -17,6 +17,7 @@ import shimwright.rebuild.act.ActResult;
 import shimwright.rebuild.act.Acts;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.ShopActs;
+import shimwright.rebuild.act.UnitActs;
 import shimwright.rebuild.job.AppendResult;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
@@ -51,6 +52,7 @@ public final class Desk {
     private final Clock clock;
     private final FoldCache streams;
     private final PlanCache plans;
+    private final UnitVersions versions;
     private final Recent<Workbench> benches =
             new Recent<>(ENTRIES, bench -> bench.job().entries().size());
 
@@ -70,6 +72,7 @@ public final class Desk {
         this.shelf = shelf;
         this.clock = clock;
         this.streams = new FoldCache(log, summaries);
+        this.versions = new UnitVersions(this, log, shelf);
         this.plans = new PlanCache(clock, SearchBudget.page(), SearchBudget.proof(), PlanCache.behind());
     }
 
@@ -88,6 +91,11 @@ public final class Desk {
     /** The unit files that the shop knows. */
     public UnitShelf shelf() {
         return shelf;
+    }
+
+    /** The unit files of the shop as they were and are. */
+    public UnitVersions versions() {
+        return versions;
     }
 
     /** The plans of the jobs, laid when asked for. */
@@ -221,6 +229,12 @@ public final class Desk {
 
     /** Does something in the shop, or opens a job. */
     public Outcome<Done> act(Act.OfShop act, Signed signed) {
+        return act instanceof UnitActs.ChangeUnit change
+                ? versions.keep(change, signed, () -> kept(act, signed))
+                : kept(act, signed);
+    }
+
+    private Outcome<Done> kept(Act.OfShop act, Signed signed) {
         Optional<LogEntry> known = log.find(signed.id());
         if (known.isPresent()) {
             return repeated(act, signed, known.get());

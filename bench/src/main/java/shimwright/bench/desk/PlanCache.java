@@ -5,9 +5,11 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
@@ -31,6 +33,9 @@ import shimwright.rebuild.workbench.Workbench;
 public final class PlanCache {
     /** Seconds for which a plan stands while a clock runs. */
     private static final long SLICE = 300;
+
+    /** Milliseconds that a bench must lie still before a better plan is looked for behind it. */
+    private static final long PAUSE = 300;
 
     /** Plans that are held in memory. */
     private static final long PLANS = 100;
@@ -56,13 +61,17 @@ public final class PlanCache {
         this.behind = behind;
     }
 
-    /** One plan after the other, in a thread of its own that keeps no program from ending. */
+    /**
+     * One plan after the other, in a thread of its own that keeps no program from ending; a little later, so that nothing is
+     * looked for where the next act follows at once.
+     */
     static Executor behind() {
-        return Executors.newSingleThreadExecutor(work -> {
+        Executor one = Executors.newSingleThreadExecutor(work -> {
             Thread thread = new Thread(work, "makes plans better");
             thread.setDaemon(true);
             return thread;
         });
+        return CompletableFuture.delayedExecutor(PAUSE, TimeUnit.MILLISECONDS, one);
     }
 
     /** A plan, what it was laid for, and whether a better one is still looked for; the time counts where a clock runs or something is awaited. */

@@ -44,6 +44,7 @@ class ManualTest {
 
     @Test
     void theCommandOfEveryPageGivesTheAnswerOfThePage() {
+        Map<String, String> pages = Manual.pages();
         for (Worksheet<?, ?> sheet : Registry.all()) {
             String command = Manual.command(sheet);
             List<String> args = new ArrayList<>(List.of(sheet.name()));
@@ -54,7 +55,7 @@ class ManualTest {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             PrintStream stream = new PrintStream(out, true, StandardCharsets.UTF_8);
             assertThat(CalcCommand.run(args, stream, stream)).as(command).isZero();
-            String page = Manual.pages().getOrDefault(sheet.name() + ".md", "");
+            String page = pages.getOrDefault(sheet.name() + ".md", "");
             assertThat(page)
                     .contains(command, out.toString(StandardCharsets.UTF_8).strip());
             assertThat(page).contains("## Inputs", "## Results", "## Cautions", "## Sources", "## What it refuses");

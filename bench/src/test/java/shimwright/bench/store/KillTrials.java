@@ -17,6 +17,7 @@ import java.util.Random;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import java.util.function.IntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -103,8 +104,13 @@ final class KillTrials {
 
     /** So many kills, over the same folder up to a hundred of them. */
     void run(int kills) throws IOException, InterruptedException {
+        runUntil(kills, () -> false);
+    }
+
+    /** At most so many kills, and none after what is looked for was found. */
+    void runUntil(int kills, BooleanSupplier found) throws IOException, InterruptedException {
         Process next = start(0);
-        for (int kill = 0; kill < kills; kill++) {
+        for (int kill = 0; kill < kills && !found.getAsBoolean(); kill++) {
             Process child = next;
             // the next one warms up while this one works
             next = start(kill + 1);

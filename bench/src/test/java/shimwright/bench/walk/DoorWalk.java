@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -44,6 +43,7 @@ final class DoorWalk {
     private final Set<String> named = new HashSet<>();
     private final Set<String> shared = new HashSet<>();
     private String job = "";
+    private String lastRound = "";
     private int acts;
 
     /**
@@ -74,49 +74,10 @@ final class DoorWalk {
 
     /** From the empty shop to the job opened, stripped and inspected. */
     void takeIn() {
-        furnish();
+        thickness.putAll(FurnishedShop.furnish(door, unit, truth));
         open();
         strip();
         inspect();
-    }
-
-    private void furnish() {
-        door.inShop("describe-shop", Map.of("fact", Map.of("name", "A shop that begins", "units", "metric")));
-        gauge("clock 1", "clock on a stand", "0.005 mm", "0.003 mm", "10 mm");
-        gauge("rod 7", "rod between faces", "0.004 mm", "0", "200 mm");
-        gauge("leaves", "leaves", "0.005 mm", "0", "1 mm");
-        List<String> lines = new ArrayList<>();
-        Map<String, Double> about = new LinkedHashMap<>();
-        unit.type().clearances().stream()
-                .flatMap(c -> c.positions().stream())
-                .forEach(p -> about.putIfAbsent(p.family(), truth.nominal(p) / p.most()));
-        about.forEach((family, nominal) -> {
-            var shims = unit.shimFamily(family);
-            double from = Math.max(shims.thinnest() + 1e-5, nominal - 0.40e-3);
-            double to = Math.min(shims.thickest() - 1e-5, nominal + 0.40e-3);
-            int number = 0;
-            for (double size = from; size <= to; size += 0.02e-3) {
-                String tag = family.toLowerCase(Locale.ROOT) + "-" + ++number;
-                List<Double> read = truth.piece(tag, size);
-                thickness.put(tag, (read.get(0) + read.get(1) + read.get(2)) / 3000);
-                lines.add(tag + " " + family + " " + read.get(0) + " " + read.get(1) + " " + read.get(2));
-            }
-        });
-        door.inShop("add-shims", Map.of("family", "", "list", String.join("\n", lines)));
-        assertThat(door.shop().get("pieces")).hasSize(lines.size());
-    }
-
-    private void gauge(String mark, String name, String errorLimit, String retrace, String range) {
-        door.inShop(
-                "add-gauge",
-                Map.of(
-                        "gauge", mark,
-                        "name", name,
-                        "step", "0.01 mm",
-                        "errorLimit", errorLimit,
-                        "retrace", retrace,
-                        "range", range,
-                        "calibrated", "2026-01-09"));
     }
 
     private void open() {
@@ -233,6 +194,11 @@ final class DoorWalk {
             }
         }
         act("done", Map.of("step", id));
+        if (step.get("reading").asString().equals("final") && slips.add("taken back after it was accepted")) {
+            act("undo", Map.of("step", id, "reason", "a screw was left over"));
+            assertThat(session(clearance).get("accepted").asBoolean()).isFalse();
+            return;
+        }
         boolean undo = slips.stream().noneMatch(s -> s.startsWith("undone"))
                 && now.get("done").size() > 20;
         if (undo && clearance.isEmpty() && hold.isEmpty()) {
@@ -374,7 +340,11 @@ final class DoorWalk {
         List<String> shown = truth.round(id, lies).stream()
                 .map(v -> String.format(Locale.ROOT, "%.2f", v))
                 .toList();
-        act("read-round", Map.of("clearance", id, "gauge", gauge(id), "second", "clock 1", "v", shown));
+        lastRound = act("read-round", Map.of("clearance", id, "gauge", gauge(id), "second", "clock 1", "v", shown))
+                .get("entries")
+                .get(0)
+                .get("id")
+                .asString();
     }
 
     /** What is chosen for every place, as the door says it. */
@@ -462,6 +432,10 @@ final class DoorWalk {
         String id = s.get("clearance").asString();
         if (s.get("closing").get("verdict").asString().equals("IN")) {
             act("accept-clearance", Map.of("clearance", id));
+            if (slips.add("struck after it was accepted")) {
+                act("strike", Map.of("struck", lastRound, "reason", "the plunger hung"));
+                assertThat(session(id).get("stage").asString()).isEqualTo("read_last");
+            }
             return;
         }
         assertThat(wrongRing).as("a pack that was advised is not in: %s", s).isNotEmpty();

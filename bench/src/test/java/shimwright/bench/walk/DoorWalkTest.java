@@ -71,7 +71,15 @@ class DoorWalkTest {
             walk.takeIn();
             walk.build();
             walk.handBack();
-            assertThat(walk.slips()).contains("awaited", "misnamed", "wrong ring", "magnitude", "undone");
+            assertThat(walk.slips())
+                    .contains(
+                            "awaited",
+                            "misnamed",
+                            "wrong ring",
+                            "magnitude",
+                            "undone",
+                            "struck after it was accepted",
+                            "taken back after it was accepted");
             for (Clearance c : type.resolve(variant).type().clearances()) {
                 List<Double> limits = walk.limits(c);
                 assertThat(walk.truths().get(c.id())).as(c.id()).isBetween(limits.get(0), limits.get(1));

@@ -55,7 +55,7 @@ final class FitPictures {
                 List.of(
                         zone("bore", 1, c.bore(), nominal, Look.SECOND),
                         zone("shaft", 2, c.diameter(), nominal, Look.MAIN)));
-        if (r.pressForceHigh() <= 0) {
+        if (r.press().pressForceHigh() <= 0) {
             return List.of(sizes);
         }
         List<Part> parts = new ArrayList<>();
@@ -67,7 +67,7 @@ final class FitPictures {
                 "least to expect",
                 r.curve().stream().map(p -> new Point(p.travel(), p.low())).toList(),
                 Look.SECOND));
-        parts.add(new Rule("stop and look", false, r.stopForce()));
+        parts.add(new Rule("stop and look", false, r.press().stopForce()));
         return List.of(
                 sizes,
                 new Graph(

@@ -10,6 +10,7 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.Units;
 import shimwright.mechanics.working.Worked;
+import shimwright.mechanics.worksheet.Group;
 import shimwright.mechanics.worksheet.Input;
 import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
@@ -136,85 +137,134 @@ public final class Interference {
      * Result of {@code interference}. "Tightest" pairs the largest shaft with the smallest bore, "loosest" the other way.
      * Lengths in metres, diametral, interference positive; pressures, stresses in Pa, tension positive.
      *
-     * @param measuredTightest interference by size at 20 °C
-     * @param measuredLoosest the same of the loosest pair; may be negative
-     * @param perDiameter tightest interference over joint diameter
-     * @param smoothing lost as the roughness is pressed flat
-     * @param heatLoss lost between 20 °C and work; negative when gained
-     * @param speedLoss lost by turning
-     * @param tightest what is left at work of the tightest
-     * @param loosest what is left at work of the loosest
-     * @param highestPressure joint pressure of the tightest, the greater of as fitted at 20 °C and at work
-     * @param lowestPressure joint pressure of the loosest, the smaller of the two
+     * @param sizes interference by size
+     * @param losses what is lost of it on the way to work
+     * @param left what is left of it at work
+     * @param pressure of the joint
      * @param hub stresses of the hub at the highest pressure
      * @param shaft stresses of the shaft at the highest pressure
-     * @param torque held at the lowest pressure with low friction and the slip factor, N·m
-     * @param axialForce held likewise, N
-     * @param pressForceLow least to expect at full travel: loosest pair at 20 °C, low friction, N
-     * @param pressForceHigh most to expect at full travel: tightest pair at 20 °C, high friction, N
-     * @param stopForce force at which even high friction says the hub is at its limit, N
-     * @param hubGrowth by which the outside of the hub grows
-     * @param shaftBoreShrink by which the bore of the shaft closes
+     * @param held torque and axial force
+     * @param press what the press will need
+     * @param changes of the sizes around the joint
      * @param curve force over travel
      */
     public record Result(
-            @Output(kind = Kind.LENGTH, decimals = 4, meaning = "interference by size, tightest")
-            double measuredTightest,
-
-            @Output(kind = Kind.LENGTH, decimals = 4, meaning = "interference by size, loosest")
-            double measuredLoosest,
-
-            @Output(decimals = 6, meaning = "tightest interference per diameter")
-            double perDiameter,
-
-            @Output(kind = Kind.LENGTH, decimals = 4, meaning = "lost to roughness")
-            double smoothing,
-
-            @Output(kind = Kind.LENGTH, decimals = 4, meaning = "lost to heat at work")
-            double heatLoss,
-
-            @Output(kind = Kind.LENGTH, decimals = 4, meaning = "lost to speed")
-            double speedLoss,
-
-            @Output(kind = Kind.LENGTH, decimals = 4, meaning = "interference at work, tightest")
-            double tightest,
-
-            @Output(kind = Kind.LENGTH, decimals = 4, meaning = "interference at work, loosest")
-            double loosest,
-
-            @Output(kind = Kind.PRESSURE, meaning = "highest joint pressure")
-            double highestPressure,
-
-            @Output(kind = Kind.PRESSURE, meaning = "lowest joint pressure")
-            double lowestPressure,
-
+            @Group BySize sizes,
+            @Group Losses losses,
+            @Group AtWork left,
+            @Group JointPressure pressure,
             @Output(meaning = "hub at the highest pressure") Hub hub,
 
             @Output(meaning = "shaft at the highest pressure")
             Shaft shaft,
 
-            @Output(kind = Kind.TORQUE, meaning = "torque surely held")
-            double torque,
-
-            @Output(kind = Kind.FORCE, meaning = "axial force surely held")
-            double axialForce,
-
-            @Output(kind = Kind.FORCE, unit = "kN", decimals = 2, meaning = "press force to expect, least")
-            double pressForceLow,
-
-            @Output(kind = Kind.FORCE, unit = "kN", decimals = 2, meaning = "press force to expect, most")
-            double pressForceHigh,
-
-            @Output(kind = Kind.FORCE, unit = "kN", decimals = 2, meaning = "stop and look at")
-            double stopForce,
-
-            @Output(kind = Kind.LENGTH, decimals = 4, meaning = "hub outside grows by")
-            double hubGrowth,
-
-            @Output(kind = Kind.LENGTH, decimals = 4, meaning = "shaft bore closes by")
-            double shaftBoreShrink,
-
+            @Group Held held,
+            @Group PressForce press,
+            @Group Changes changes,
             @Output(meaning = "press force over travel") List<Point> curve) {
+        /**
+         * Interference by size at 20 °C.
+         *
+         * @param measuredTightest interference by size at 20 °C
+         * @param measuredLoosest the same of the loosest pair; may be negative
+         * @param perDiameter tightest interference over joint diameter
+         */
+        public record BySize(
+                @Output(kind = Kind.LENGTH, decimals = 4, meaning = "interference by size, tightest")
+                double measuredTightest,
+
+                @Output(kind = Kind.LENGTH, decimals = 4, meaning = "interference by size, loosest")
+                double measuredLoosest,
+
+                @Output(decimals = 6, meaning = "tightest interference per diameter")
+                double perDiameter) {}
+
+        /**
+         * What is lost of it.
+         *
+         * @param smoothing lost as the roughness is pressed flat
+         * @param heatLoss lost between 20 °C and work; negative when gained
+         * @param speedLoss lost by turning
+         */
+        public record Losses(
+                @Output(kind = Kind.LENGTH, decimals = 4, meaning = "lost to roughness")
+                double smoothing,
+
+                @Output(kind = Kind.LENGTH, decimals = 4, meaning = "lost to heat at work")
+                double heatLoss,
+
+                @Output(kind = Kind.LENGTH, decimals = 4, meaning = "lost to speed")
+                double speedLoss) {}
+
+        /**
+         * What is left of it at work.
+         *
+         * @param tightest what is left at work of the tightest
+         * @param loosest what is left at work of the loosest
+         */
+        public record AtWork(
+                @Output(kind = Kind.LENGTH, decimals = 4, meaning = "interference at work, tightest")
+                double tightest,
+
+                @Output(kind = Kind.LENGTH, decimals = 4, meaning = "interference at work, loosest")
+                double loosest) {}
+
+        /**
+         * Pressure in the joint.
+         *
+         * @param highestPressure joint pressure of the tightest, the greater of as fitted at 20 °C and at work
+         * @param lowestPressure joint pressure of the loosest, the smaller of the two
+         */
+        public record JointPressure(
+                @Output(kind = Kind.PRESSURE, meaning = "highest joint pressure")
+                double highestPressure,
+
+                @Output(kind = Kind.PRESSURE, meaning = "lowest joint pressure")
+                double lowestPressure) {}
+
+        /**
+         * What the joint surely holds.
+         *
+         * @param torque held at the lowest pressure with low friction and the slip factor, N·m
+         * @param axialForce held likewise, N
+         */
+        public record Held(
+                @Output(kind = Kind.TORQUE, meaning = "torque surely held")
+                double torque,
+
+                @Output(kind = Kind.FORCE, meaning = "axial force surely held")
+                double axialForce) {}
+
+        /**
+         * Force of the press over the whole travel.
+         *
+         * @param pressForceLow least to expect at full travel: loosest pair at 20 °C, low friction, N
+         * @param pressForceHigh most to expect at full travel: tightest pair at 20 °C, high friction, N
+         * @param stopForce force at which even high friction says the hub is at its limit, N
+         */
+        public record PressForce(
+                @Output(kind = Kind.FORCE, unit = "kN", decimals = 2, meaning = "press force to expect, least")
+                double pressForceLow,
+
+                @Output(kind = Kind.FORCE, unit = "kN", decimals = 2, meaning = "press force to expect, most")
+                double pressForceHigh,
+
+                @Output(kind = Kind.FORCE, unit = "kN", decimals = 2, meaning = "stop and look at")
+                double stopForce) {}
+
+        /**
+         * How the sizes around it change.
+         *
+         * @param hubGrowth by which the outside of the hub grows
+         * @param shaftBoreShrink by which the bore of the shaft closes
+         */
+        public record Changes(
+                @Output(kind = Kind.LENGTH, decimals = 4, meaning = "hub outside grows by")
+                double hubGrowth,
+
+                @Output(kind = Kind.LENGTH, decimals = 4, meaning = "shaft bore closes by")
+                double shaftBoreShrink) {}
+
         public Result {
             curve = List.copyOf(curve);
         }

@@ -95,25 +95,16 @@ final class PressFitSolution {
                 Kind.FORCE);
         cautions(left.fittedTight(), least, hubState, shaftState, stop);
         return w.worked(new Interference.Result(
-                left.tight(),
-                left.loose(),
-                left.tight() / joint,
-                left.smoothing(),
-                left.heat(),
-                left.speed(),
-                left.workTight(),
-                left.workLoose(),
-                highest,
-                lowest,
+                new Interference.Result.BySize(left.tight(), left.loose(), left.tight() / joint),
+                new Interference.Result.Losses(left.smoothing(), left.heat(), left.speed()),
+                new Interference.Result.AtWork(left.workTight(), left.workLoose()),
+                new Interference.Result.JointPressure(highest, lowest),
                 hubState,
                 shaftState,
-                w.line("torque held", "axial force × d/2", axial * joint / 2, Kind.TORQUE, SHIGLEY),
-                axial,
-                forceLow,
-                forceHigh,
-                stop,
-                hubGrowth(highest),
-                boreShrink(highest),
+                new Interference.Result.Held(
+                        w.line("torque held", "axial force × d/2", axial * joint / 2, Kind.TORQUE, SHIGLEY), axial),
+                new Interference.Result.PressForce(forceLow, forceHigh, stop),
+                new Interference.Result.Changes(hubGrowth(highest), boreShrink(highest)),
                 curve(forceLow, forceHigh)));
     }
 

@@ -32,36 +32,41 @@ record Friction(double pitch, double thread, double head, double total) {
 
     /** The lever of a case; refused where the friction it needs is not given. */
     static Outcome<Friction> of(Tightening.Case c, ThreadForm form, Working w) {
-        return c.form() == Form.NUT_FACTOR ? byNutFactor(c, w) : byFriction(c, form, w);
+        return c.friction().form() == Form.NUT_FACTOR ? byNutFactor(c, w) : byFriction(c, form, w);
     }
 
     private static Outcome<Friction> byNutFactor(Tightening.Case c, Working w) {
-        if (c.nutFactor() != null) {
-            double given = w.line("T/F", "K × d", c.nutFactor() * c.diameter(), Kind.LENGTH, "K given");
+        if (c.friction().nutFactor() != null) {
+            double given =
+                    w.line("T/F", "K × d", c.friction().nutFactor() * c.bolt().diameter(), Kind.LENGTH, "K given");
             return Outcome.ok(new Friction(0, 0, 0, given));
         }
-        if (c.condition() == Surface.UNKNOWN) {
+        if (c.friction().condition() == Surface.UNKNOWN) {
             return Outcome.refused(Refusal.of(
                     "nutFactor",
                     "neither a nut factor nor the surface is given",
                     "Type nutFactor=0.18 from the manual, or condition=lubricated; dry and oiled differ by a third"));
         }
         Table.Row row = FACTORS.rows().stream()
-                .filter(r -> r.text("condition").equals(c.condition().name()))
+                .filter(r -> r.text("condition").equals(c.friction().condition().name()))
                 .findFirst()
-                .orElseThrow(() -> new IllegalStateException("no nut factor for " + c.condition()));
+                .orElseThrow(() -> new IllegalStateException(
+                        "no nut factor for " + c.friction().condition()));
         double k = w.line("K", "for this surface", row.number("k"), Kind.NUMBER, FACTORS.name());
         if (row.number("high") > row.number("low")) {
             w.caution("For this surface sources give K from " + row.text("low") + " to " + row.text("high")
                     + ". Where it matters, find K on your own bolts with the sheet nut-factor.");
         }
-        return Outcome.ok(new Friction(0, 0, 0, w.line("T/F", "K × d", k * c.diameter(), Kind.LENGTH)));
+        return Outcome.ok(
+                new Friction(0, 0, 0, w.line("T/F", "K × d", k * c.bolt().diameter(), Kind.LENGTH)));
     }
 
     private static Outcome<Friction> byFriction(Tightening.Case c, ThreadForm form, Working w) {
         List<Refusal> refusals = new ArrayList<>();
-        double muThread = needed(c.threadFriction(), "threadFriction", "friction in the thread", "0.12", refusals);
-        double muHead = needed(c.headFriction(), "headFriction", "friction under the head", "0.12", refusals);
+        double muThread =
+                needed(c.friction().threadFriction(), "threadFriction", "friction in the thread", "0.12", refusals);
+        double muHead =
+                needed(c.friction().headFriction(), "headFriction", "friction under the head", "0.12", refusals);
         Outcome<Double> mean = meanDiameter(c, w);
         refusals.addAll(mean.refusals());
         if (!refusals.isEmpty()) {
@@ -69,7 +74,7 @@ record Friction(double pitch, double thread, double head, double total) {
         }
         double pitch = w.line("pitch lever", "P/2π", form.pitch() / (2 * Math.PI), Kind.LENGTH, SUM);
         double head = w.line("head lever", "μK × DKm/2", muHead * mean.orElseThrow() / 2, Kind.LENGTH, SUM);
-        double thread = c.form() == Form.FRICTION
+        double thread = c.friction().form() == Form.FRICTION
                 ? w.line(
                         "thread lever",
                         "μG × d2/(2 cos 30°)",
@@ -90,11 +95,11 @@ record Friction(double pitch, double thread, double head, double total) {
     }
 
     private static Outcome<Double> meanDiameter(Tightening.Case c, Working w) {
-        if (c.headMean() != null) {
-            return Outcome.ok(c.headMean());
+        if (c.friction().headMean() != null) {
+            return Outcome.ok(c.friction().headMean());
         }
-        Double outer = c.headOuter();
-        Double hole = c.headHole();
+        Double outer = c.friction().headOuter();
+        Double hole = c.friction().headHole();
         if (outer == null || hole == null) {
             return Outcome.refused(Refusal.of(
                     "headMean",

@@ -17,14 +17,15 @@ final class PreloadEffects {
 
     static double scatter(Case c, Working w) {
         double own;
-        if (c.scatter() != null) {
-            own = w.line("scatter", "given", c.scatter(), Kind.NUMBER, "given");
-        } else if (c.tighteningFactor() != null) {
-            double factor = c.tighteningFactor();
+        if (c.judged().scatter() != null) {
+            own = w.line("scatter", "given", c.judged().scatter(), Kind.NUMBER, "given");
+        } else if (c.judged().tighteningFactor() != null) {
+            double factor = c.judged().tighteningFactor();
             own = w.line("scatter", "(αA − 1)/(αA + 1)", (factor - 1) / (factor + 1), Kind.NUMBER, "VDI 2230-1");
         } else {
-            boolean dry = c.method() == Method.TORQUE_WRENCH && c.condition() == Surface.BLACK;
-            String row = c.method().name() + (dry ? "_DRY" : "");
+            boolean dry =
+                    c.judged().method() == Method.TORQUE_WRENCH && c.friction().condition() == Surface.BLACK;
+            String row = c.judged().method().name() + (dry ? "_DRY" : "");
             double printed = SCATTER.rows().stream()
                     .filter(r -> r.text("method").equals(row))
                     .findFirst()
@@ -35,14 +36,14 @@ final class PreloadEffects {
         return w.line(
                 "s",
                 "√(scatter² + wrench²)",
-                Math.hypot(own, c.toolTolerance()),
+                Math.hypot(own, c.judged().toolTolerance()),
                 Kind.NUMBER,
                 "independent influences");
     }
 
     static @Nullable Double yieldPreload(Case c, Bolt bolt, Working w) {
         Double yield = bolt.yield();
-        Double mu = c.threadFriction();
+        Double mu = c.friction().threadFriction();
         if (yield == null || mu == null) {
             return null;
         }
@@ -54,14 +55,14 @@ final class PreloadEffects {
         return w.line(
                 "allowed preload",
                 "share × yield × area / √(1 + 3 (1.5 d2/ds (P/πd2 + 1.155 μG))²)",
-                c.yieldShare() * yield * bolt.area() / Math.sqrt(1 + 3 * twist * twist),
+                c.judged().yieldShare() * yield * bolt.area() / Math.sqrt(1 + 3 * twist * twist),
                 Kind.FORCE,
                 "VDI 2230-1");
     }
 
     static @Nullable Double headPressure(Case c, double preload, Working w) {
-        Double outer = c.headOuter();
-        Double hole = c.headHole();
+        Double outer = c.friction().headOuter();
+        Double hole = c.friction().headHole();
         if (outer == null || hole == null) {
             return null;
         }
@@ -70,28 +71,28 @@ final class PreloadEffects {
     }
 
     static @Nullable Double serviceStress(Case c, double preload, double area, Working w) {
-        Double share = c.loadShare();
+        Double share = c.joint().loadShare();
         if (share == null) {
             return null;
         }
         return w.line(
                 "stress under load",
                 "(share × load + preload) / stress area",
-                (share * c.serviceLoad() + preload) / area,
+                (share * c.joint().serviceLoad() + preload) / area,
                 Kind.PRESSURE,
                 "Shigley 9th ed., Eq. 8-24");
     }
 
     static @Nullable Double shortening(Case c, double preload, Working w) {
-        Double length = c.sleeveLength();
-        Double area = c.sleeveArea();
+        Double length = c.joint().sleeveLength();
+        Double area = c.joint().sleeveArea();
         if (length == null || area == null) {
             return null;
         }
         return w.line(
                 "spacer shorter by",
                 "preload × length / (E × section)",
-                preload * length / (c.sleeveModulus() * area),
+                preload * length / (c.joint().sleeveModulus() * area),
                 Kind.LENGTH,
                 "Hooke's law");
     }

@@ -22,10 +22,12 @@ record StripLimits(double majorMin, double pitchMin, double holePitchMax, double
     static Outcome<StripLimits> of(ThreadStrips.Case c, ThreadForm form) {
         Optional<ThreadLimits> table = ThreadLimits.of(form);
         List<Refusal> refusals = new ArrayList<>();
-        double majorMin = one(c.majorMin(), table.map(ThreadLimits::majorMin), "majorMin", refusals);
-        double pitchMin = one(c.pitchMin(), table.map(ThreadLimits::pitchMin), "pitchMin", refusals);
-        double holePitch = one(c.holePitchMax(), table.map(ThreadLimits::holePitchMax), "holePitchMax", refusals);
-        double holeMinor = one(c.holeMinorMax(), table.map(ThreadLimits::holeMinorMax), "holeMinorMax", refusals);
+        double majorMin = one(c.limits().majorMin(), table.map(ThreadLimits::majorMin), "majorMin", refusals);
+        double pitchMin = one(c.limits().pitchMin(), table.map(ThreadLimits::pitchMin), "pitchMin", refusals);
+        double holePitch =
+                one(c.limits().holePitchMax(), table.map(ThreadLimits::holePitchMax), "holePitchMax", refusals);
+        double holeMinor =
+                one(c.limits().holeMinorMax(), table.map(ThreadLimits::holeMinorMax), "holeMinorMax", refusals);
         if (refusals.isEmpty()) {
             double play = form.pitch() * Math.sqrt(3) / 2;
             boolean engage = majorMin > holeMinor
@@ -40,8 +42,10 @@ record StripLimits(double majorMin, double pitchMin, double holePitchMax, double
                         "Look at the four diameters against the nominal one"));
             }
         }
-        boolean given =
-                c.majorMin() != null || c.pitchMin() != null || c.holePitchMax() != null || c.holeMinorMax() != null;
+        boolean given = c.limits().majorMin() != null
+                || c.limits().pitchMin() != null
+                || c.limits().holePitchMax() != null
+                || c.limits().holeMinorMax() != null;
         String source =
                 given ? "diameters as given" : table.map(ThreadLimits::source).orElse("");
         return refusals.isEmpty()

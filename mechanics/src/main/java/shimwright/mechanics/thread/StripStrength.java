@@ -34,9 +34,10 @@ record StripStrength(
     /** Refused where the bolt's or the case's strength is not known. */
     static Outcome<StripStrength> of(ThreadStrips.Case c) {
         List<Refusal> refusals = new ArrayList<>();
-        Outcome<Optional<Strength>> bolt = Strength.of(c.strengthClass(), c.diameter());
+        Outcome<Optional<Strength>> bolt =
+                Strength.of(c.bolt().strengthClass(), c.thread().diameter());
         refusals.addAll(bolt.refusals());
-        Double tensile = c.boltTensile();
+        Double tensile = c.bolt().boltTensile();
         if (tensile == null && bolt.isOk()) {
             tensile = bolt.orElseThrow().map(Strength::tensile).orElse(null);
             if (tensile == null) {
@@ -49,19 +50,19 @@ record StripStrength(
         Optional<Table.Row> alloy = ALLOYS.rows().stream()
                 .filter(row -> row.text("alloy")
                         .toLowerCase(Locale.ROOT)
-                        .equals(c.parent().toLowerCase(Locale.ROOT)))
+                        .equals(c.hole().parent().toLowerCase(Locale.ROOT)))
                 .findFirst();
-        if (!c.parent().isBlank() && alloy.isEmpty()) {
+        if (!c.hole().parent().isBlank() && alloy.isEmpty()) {
             String known = ALLOYS.rows().stream().map(row -> row.text("alloy")).collect(Collectors.joining(", "));
             refusals.add(Refusal.of(
                     "parent",
-                    "\"" + c.parent() + "\" is no alloy known here",
+                    "\"" + c.hole().parent() + "\" is no alloy known here",
                     "Known: " + known + "; for another type parentShear"));
         }
-        Double shear = c.parentShear() != null
-                ? c.parentShear()
+        Double shear = c.hole().parentShear() != null
+                ? c.hole().parentShear()
                 : alloy.map(row -> row.number("shear") * MPA).orElse(null);
-        if (shear == null && c.parent().isBlank()) {
+        if (shear == null && c.hole().parent().isBlank()) {
             refusals.add(Refusal.of(
                     "parentShear",
                     "the strength of the case is not known",
@@ -70,10 +71,10 @@ record StripStrength(
         if (tensile == null || shear == null || !refusals.isEmpty()) {
             return Outcome.refused(refusals);
         }
-        Double caseTensile = c.parentTensile() != null
-                ? c.parentTensile()
+        Double caseTensile = c.hole().parentTensile() != null
+                ? c.hole().parentTensile()
                 : alloy.map(row -> row.number("tensile") * MPA).orElse(null);
-        double boltShear = c.boltShear() != null ? c.boltShear() : STEEL_SHEAR * tensile;
+        double boltShear = c.bolt().boltShear() != null ? c.bolt().boltShear() : STEEL_SHEAR * tensile;
         return Outcome.ok(new StripStrength(tensile, boltShear, shear, caseTensile));
     }
 

@@ -24,9 +24,10 @@ final class ThreadPictures {
     /** The preload that may come out, against what the bolt bears. */
     static List<Diagram> tightening(Tightening.Case c, Tightening.Result r) {
         List<Part> parts = new ArrayList<>();
-        parts.add(new Diagram.Bar("preload to expect", 1, r.preloadLow(), r.preloadHigh(), Look.MAIN));
-        Double proof = r.proofLoad();
-        Double yield = r.yieldPreload();
+        parts.add(new Diagram.Bar(
+                "preload to expect", 1, r.clamp().preloadLow(), r.clamp().preloadHigh(), Look.MAIN));
+        Double proof = r.bears().proofLoad();
+        Double yield = r.bears().yieldPreload();
         if (proof != null) {
             parts.add(new Diagram.Rule("proof load", false, proof));
         }

@@ -7,9 +7,13 @@ import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.mechanics.thread.ThreadStrips.Result.Hole;
+import shimwright.mechanics.thread.ThreadStrips.Result.EngagementNeeded;
+import shimwright.mechanics.thread.ThreadStrips.Result.ShearAreas;
+import shimwright.mechanics.thread.ThreadStrips.Result.StripLoads;
+import shimwright.mechanics.thread.ThreadStrips.Result.Trusted.Hole;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Group;
 import shimwright.mechanics.worksheet.Input;
 import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
@@ -37,159 +41,202 @@ public final class ThreadStrips {
 
     /** A bolt in a tapped hole, whole or damaged. */
     public record Case(
-            @Input(kind = Kind.LENGTH, meaning = "nominal major diameter", min = 0.001, max = 0.1, example = "8 mm")
-            double diameter,
+            @Group Engaged thread,
+            @Group BoltStrength bolt,
+            @Group HoleStrength hole,
+            @Group LimitSizes limits,
+            @Group Asked asked,
+            @Group BlindHole blind) {
+        /** The thread and how much of it holds. */
+        public record Engaged(
+                @Input(kind = Kind.LENGTH, meaning = "nominal major diameter", min = 0.001, max = 0.1, example = "8 mm")
+                double diameter,
 
-            @Input(
-                    kind = Kind.LENGTH,
-                    meaning = "pitch of a metric thread",
-                    min = 1e-4,
-                    max = 0.01,
-                    example = "1.25 mm")
-            @Nullable
-            Double pitch,
+                @Input(
+                        kind = Kind.LENGTH,
+                        meaning = "pitch of a metric thread",
+                        min = 1e-4,
+                        max = 0.01,
+                        example = "1.25 mm")
+                @Nullable
+                Double pitch,
 
-            @Input(meaning = "threads per inch of an inch thread", min = 3, max = 80) @Nullable
-            Double perInch,
+                @Input(meaning = "threads per inch of an inch thread", min = 3, max = 80) @Nullable
+                Double perInch,
 
-            @Input(
-                    kind = Kind.LENGTH,
-                    meaning = "length of thread in engagement",
-                    min = 1e-4,
-                    max = 0.3,
-                    example = "12 mm")
-            double engagement,
+                @Input(
+                        kind = Kind.LENGTH,
+                        meaning = "length of thread in engagement",
+                        min = 1e-4,
+                        max = 0.3,
+                        example = "12 mm")
+                double engagement,
 
-            @Input(
-                    kind = Kind.LENGTH,
-                    meaning = "length of it that is torn or pulled",
-                    orElse = "0 mm",
-                    min = 0,
-                    max = 0.3)
-            double damaged,
+                @Input(
+                        kind = Kind.LENGTH,
+                        meaning = "length of it that is torn or pulled",
+                        orElse = "0 mm",
+                        min = 0,
+                        max = 0.3)
+                double damaged) {}
 
-            @Input(meaning = "mark on the bolt head, such as 8.8", orElse = "", example = "8.8")
-            String strengthClass,
+        /** What is known of the strength of the bolt. */
+        public record BoltStrength(
+                @Input(meaning = "mark on the bolt head, such as 8.8", orElse = "", example = "8.8")
+                String strengthClass,
 
-            @Input(kind = Kind.PRESSURE, meaning = "tensile strength of the bolt", min = 1e7, max = 3e9) @Nullable
-            Double boltTensile,
+                @Input(kind = Kind.PRESSURE, meaning = "tensile strength of the bolt", min = 1e7, max = 3e9) @Nullable
+                Double boltTensile,
 
-            @Input(
-                    kind = Kind.PRESSURE,
-                    meaning = "shear strength of the bolt; else 0.6 of tensile",
-                    min = 1e7,
-                    max = 3e9)
-            @Nullable
-            Double boltShear,
+                @Input(
+                        kind = Kind.PRESSURE,
+                        meaning = "shear strength of the bolt; else 0.6 of tensile",
+                        min = 1e7,
+                        max = 3e9)
+                @Nullable
+                Double boltShear) {}
 
-            @Input(meaning = "alloy of the case, such as A380", orElse = "", example = "A380")
-            String parent,
+        /** What is known of the strength of the case around the hole. */
+        public record HoleStrength(
+                @Input(meaning = "alloy of the case, such as A380", orElse = "", example = "A380")
+                String parent,
 
-            @Input(kind = Kind.PRESSURE, meaning = "shear strength of the case", min = 1e6, max = 2e9) @Nullable
-            Double parentShear,
+                @Input(kind = Kind.PRESSURE, meaning = "shear strength of the case", min = 1e6, max = 2e9) @Nullable
+                Double parentShear,
 
-            @Input(kind = Kind.PRESSURE, meaning = "tensile strength of the case", min = 1e6, max = 3e9) @Nullable
-            Double parentTensile,
+                @Input(kind = Kind.PRESSURE, meaning = "tensile strength of the case", min = 1e6, max = 3e9) @Nullable
+                Double parentTensile,
 
-            @Input(meaning = "share of the strength trusted in a casting", orElse = "0.75", min = 0.1, max = 1)
-            double derate,
+                @Input(meaning = "share of the strength trusted in a casting", orElse = "0.75", min = 0.1, max = 1)
+                double derate,
 
-            @Input(kind = Kind.LENGTH, meaning = "smallest width of the boss or nut", min = 0.001, max = 0.5) @Nullable
-            Double bossWidth,
+                @Input(kind = Kind.LENGTH, meaning = "smallest width of the boss or nut", min = 0.001, max = 0.5)
+                @Nullable
+                Double bossWidth) {}
 
-            @Input(kind = Kind.LENGTH, meaning = "bolt, smallest major diameter", min = 0.001, max = 0.1) @Nullable
-            Double majorMin,
+        /** Limit sizes, where they are not those of the usual classes. */
+        public record LimitSizes(
+                @Input(kind = Kind.LENGTH, meaning = "bolt, smallest major diameter", min = 0.001, max = 0.1) @Nullable
+                Double majorMin,
 
-            @Input(kind = Kind.LENGTH, meaning = "bolt, smallest pitch diameter", min = 0.001, max = 0.1) @Nullable
-            Double pitchMin,
+                @Input(kind = Kind.LENGTH, meaning = "bolt, smallest pitch diameter", min = 0.001, max = 0.1) @Nullable
+                Double pitchMin,
 
-            @Input(kind = Kind.LENGTH, meaning = "hole, largest pitch diameter", min = 0.001, max = 0.1) @Nullable
-            Double holePitchMax,
+                @Input(kind = Kind.LENGTH, meaning = "hole, largest pitch diameter", min = 0.001, max = 0.1) @Nullable
+                Double holePitchMax,
 
-            @Input(kind = Kind.LENGTH, meaning = "hole, largest minor diameter", min = 0.001, max = 0.1) @Nullable
-            Double holeMinorMax,
+                @Input(kind = Kind.LENGTH, meaning = "hole, largest minor diameter", min = 0.001, max = 0.1) @Nullable
+                Double holeMinorMax) {}
 
-            @Input(meaning = "nut factor K", orElse = "0.2", min = 0.03, max = 1)
-            double nutFactor,
+        /** What the joint asks for, and how surely it gets it. */
+        public record Asked(
+                @Input(meaning = "nut factor K", orElse = "0.2", min = 0.03, max = 1)
+                double nutFactor,
 
-            @Input(meaning = "scatter of the preload to each side", orElse = "0.25", min = 0, max = 0.95)
-            double scatter,
+                @Input(meaning = "scatter of the preload to each side", orElse = "0.25", min = 0, max = 0.95)
+                double scatter,
 
-            @Input(kind = Kind.TORQUE, meaning = "torque the joint asks for", min = 1e-3, max = 1e5) @Nullable
-            Double torque,
+                @Input(kind = Kind.TORQUE, meaning = "torque the joint asks for", min = 1e-3, max = 1e5) @Nullable
+                Double torque) {}
 
-            @Input(kind = Kind.LENGTH, meaning = "depth of a blind hole", min = 1e-4, max = 0.5) @Nullable
-            Double holeDepth,
+        /** A blind hole; both or none. */
+        public record BlindHole(
+                @Input(kind = Kind.LENGTH, meaning = "depth of a blind hole", min = 1e-4, max = 0.5) @Nullable
+                Double holeDepth,
 
-            @Input(kind = Kind.LENGTH, meaning = "how far the bolt reaches into it", min = 1e-4, max = 0.5) @Nullable
-            Double reach) {}
+                @Input(kind = Kind.LENGTH, meaning = "how far the bolt reaches into it", min = 1e-4, max = 0.5)
+                @Nullable
+                Double reach) {}
+    }
 
     /** What the thread bears; answers that need a strength which was not given are absent. */
     public record Result(
-            @Output(kind = Kind.AREA, meaning = "shear area of the hole's thread", decimals = 2)
-            double holeArea,
+            @Group ShearAreas areas,
+            @Group StripLoads loads,
+            @Group StripFactors factors,
+            @Group Trusted trusted,
+            @Group EngagementNeeded engagement,
+            @Group InsertNeeded insert) {
+        /** What is sheared off. */
+        public record ShearAreas(
+                @Output(kind = Kind.AREA, meaning = "shear area of the hole's thread", decimals = 2)
+                double holeArea,
 
-            @Output(kind = Kind.AREA, meaning = "shear area of the bolt's thread", decimals = 2)
-            double boltArea,
+                @Output(kind = Kind.AREA, meaning = "shear area of the bolt's thread", decimals = 2)
+                double boltArea) {}
 
-            @Output(kind = Kind.FORCE, meaning = "load that strips the hole")
-            double holeStrip,
+        /** What gives way at which load, at full strength. */
+        public record StripLoads(
+                @Output(kind = Kind.FORCE, meaning = "load that strips the hole")
+                double holeStrip,
 
-            @Output(kind = Kind.FORCE, meaning = "load that strips the bolt's thread")
-            double boltStrip,
+                @Output(kind = Kind.FORCE, meaning = "load that strips the bolt's thread")
+                double boltStrip,
 
-            @Output(kind = Kind.FORCE, meaning = "load that breaks the bolt")
-            double boltBreak,
+                @Output(kind = Kind.FORCE, meaning = "load that breaks the bolt")
+                double boltBreak,
 
-            @Output(meaning = "strength of the hole's thread over the bolt's", decimals = 3)
-            double strengthRatio,
-
-            @Output(meaning = "factor for a boss that widens", decimals = 3)
-            double dilation,
-
-            @Output(meaning = "factor for bending of the bolt's thread", decimals = 3)
-            double boltBending,
-
-            @Output(meaning = "factor for bending of the hole's thread", decimals = 3)
-            double holeBending,
-
-            @Output(kind = Kind.TORQUE, meaning = "torque that strips or breaks")
-            double stripTorque,
-
-            @Output(kind = Kind.FORCE, meaning = "load to be trusted")
-            double safeLoad,
-
-            @Output(kind = Kind.TORQUE, meaning = "torque to be trusted, scatter counted")
-            double safeTorque,
-
-            @Output(meaning = "the hole at the torque asked for")
-            Hole verdict,
-
-            @Output(kind = Kind.LENGTH, meaning = "engagement that breaks the bolt first")
-            double neededEngagement,
-
-            @Output(kind = Kind.LENGTH, meaning = "the same for equal materials, FED-STD-H28 form")
-            double equalEngagement,
-
-            @Output(meaning = "relative strength J", decimals = 3) @Nullable
-            Double relativeStrength,
-
-            @Output(kind = Kind.LENGTH, meaning = "engagement by relative strength, FED-STD-H28 form") @Nullable
-            Double relativeEngagement,
-
-            @Output(meaning = "wire insert, bolt diameters", decimals = 1) @Nullable
-            Double insertRatio,
-
-            @Output(kind = Kind.LENGTH, meaning = "wire insert length", decimals = 1) @Nullable
-            Double insertLength) {
-
-        /** State of a hole at the torque asked for. */
-        public enum Hole {
-            NOT_ASKED,
-            HOLDS,
-            AT_RISK,
-            STRIPS
+                @Output(meaning = "strength of the hole's thread over the bolt's", decimals = 3)
+                double strengthRatio) {
+            double weakest() {
+                return Math.min(boltBreak, Math.min(holeStrip, boltStrip));
+            }
         }
+
+        /** What a thin boss and bent threads take off. */
+        public record StripFactors(
+                @Output(meaning = "factor for a boss that widens", decimals = 3)
+                double dilation,
+
+                @Output(meaning = "factor for bending of the bolt's thread", decimals = 3)
+                double boltBending,
+
+                @Output(meaning = "factor for bending of the hole's thread", decimals = 3)
+                double holeBending) {}
+
+        /** What may be trusted, and how the hole stands against what is asked. */
+        public record Trusted(
+                @Output(kind = Kind.TORQUE, meaning = "torque that strips or breaks")
+                double stripTorque,
+
+                @Output(kind = Kind.FORCE, meaning = "load to be trusted")
+                double safeLoad,
+
+                @Output(kind = Kind.TORQUE, meaning = "torque to be trusted, scatter counted")
+                double safeTorque,
+
+                @Output(meaning = "the hole at the torque asked for")
+                Hole verdict) {
+            /** State of a hole at the torque asked for. */
+            public enum Hole {
+                NOT_ASKED,
+                HOLDS,
+                AT_RISK,
+                STRIPS
+            }
+        }
+
+        /** How much thread it takes; what needs the tensile strength of the case is absent without it. */
+        public record EngagementNeeded(
+                @Output(kind = Kind.LENGTH, meaning = "engagement that breaks the bolt first")
+                double neededEngagement,
+
+                @Output(kind = Kind.LENGTH, meaning = "the same for equal materials, FED-STD-H28 form")
+                double equalEngagement,
+
+                @Output(meaning = "relative strength J", decimals = 3) @Nullable
+                Double relativeStrength,
+
+                @Output(kind = Kind.LENGTH, meaning = "engagement by relative strength, FED-STD-H28 form") @Nullable
+                Double relativeEngagement) {}
+
+        /** The wire insert that saves it, where one does. */
+        public record InsertNeeded(
+                @Output(meaning = "wire insert, bolt diameters", decimals = 1) @Nullable
+                Double insertRatio,
+
+                @Output(kind = Kind.LENGTH, meaning = "wire insert length", decimals = 1) @Nullable
+                Double insertLength) {}
     }
 
     /**
@@ -202,22 +249,23 @@ public final class ThreadStrips {
      *     limits of size, a boss narrower than 1.4 d, a blind hole half given
      */
     public static Outcome<Worked<Result>> work(Case c) {
-        Outcome<ThreadForm> form = ThreadForm.of(c.diameter(), c.pitch(), c.perInch());
+        Outcome<ThreadForm> form = ThreadForm.of(
+                c.thread().diameter(), c.thread().pitch(), c.thread().perInch());
         Outcome<StripStrength> strength = StripStrength.of(c);
         Outcome<StripLimits> limits = form.flatMap(f -> StripLimits.of(c, f));
         List<Refusal> refusals = new ArrayList<>(strength.refusals());
         refusals.addAll(limits.refusals());
-        if (c.damaged() >= c.engagement()) {
+        if (c.thread().damaged() >= c.thread().engagement()) {
             refusals.add(Refusal.of("damaged", "no good thread is left", "Cut it out and fit an insert"));
         }
-        Double boss = c.bossWidth();
-        if (boss != null && boss < NARROW * c.diameter()) {
+        Double boss = c.hole().bossWidth();
+        if (boss != null && boss < NARROW * c.thread().diameter()) {
             refusals.add(Refusal.of(
                     "bossWidth",
                     "the boss is narrower than 1.4 times the thread",
                     "Nothing here covers so thin a wall"));
         }
-        if ((c.holeDepth() == null) != (c.reach() == null)) {
+        if ((c.blind().holeDepth() == null) != (c.blind().reach() == null)) {
             refusals.add(Refusal.of("reach", "the blind hole is half given", "Give holeDepth and reach"));
         }
         if (!refusals.isEmpty()) {
@@ -226,93 +274,90 @@ public final class ThreadStrips {
         return Outcome.ok(stripped(c, form.orElseThrow(), strength.orElseThrow(), limits.orElseThrow()));
     }
 
-    /** Areas in m², loads in N at full strength, ratio without unit. */
-    private record Loads(double holeArea, double boltArea, double hole, double bolt, double breaks, double ratio) {
-        double weakest() {
-            return Math.min(breaks, Math.min(hole, bolt));
-        }
-    }
-
-    private static Loads loads(Case c, ThreadForm form, StripStrength strength, StripLimits limits, Working w) {
+    private static ShearAreas areas(Case c, ThreadForm form, StripLimits limits, Working w) {
         double p = form.pitch();
-        double length = w.line("good length", "engagement − damaged", c.engagement() - c.damaged(), Kind.LENGTH);
-        double holeArea = w.line(
+        double length = w.line(
+                "good length",
+                "engagement − damaged",
+                c.thread().engagement() - c.thread().damaged(),
+                Kind.LENGTH);
+        double hole = w.line(
                 "hole area",
                 "π L/P × dmin (P/2 + (dmin − D2max)/√3)",
                 limits.holeAreaPerLength(p) * length,
                 Kind.AREA,
                 AREAS + "; " + limits.source());
-        double boltArea = w.line(
+        double bolt = w.line(
                 "bolt area",
                 "π L/P × D1max (P/2 + (d2min − D1max)/√3)",
                 limits.boltAreaPerLength(p) * length,
                 Kind.AREA,
                 AREAS + "; " + limits.source());
-        double hole = w.line("hole strips at", "hole area × shear", holeArea * strength.caseShear(), Kind.FORCE);
-        double bolt = w.line("bolt strips at", "bolt area × shear", boltArea * strength.boltShear(), Kind.FORCE);
+        return new ShearAreas(hole, bolt);
+    }
+
+    private static StripLoads loads(ShearAreas areas, ThreadForm form, StripStrength strength, Working w) {
+        double hole =
+                w.line("hole strips at", "hole area × shear", areas.holeArea() * strength.caseShear(), Kind.FORCE);
+        double bolt =
+                w.line("bolt strips at", "bolt area × shear", areas.boltArea() * strength.boltShear(), Kind.FORCE);
         double area = StressArea.of(w, form, null);
         double breaks = w.line("bolt breaks at", "stress area × Rm", area * strength.boltTensile(), Kind.FORCE);
-        double ratio = w.line("Rs", "hole / bolt", hole / bolt, Kind.NUMBER, BENDING);
-        return new Loads(holeArea, boltArea, hole, bolt, breaks, ratio);
+        return new StripLoads(hole, bolt, breaks, w.line("Rs", "hole / bolt", hole / bolt, Kind.NUMBER, BENDING));
     }
 
     private static Worked<Result> stripped(Case c, ThreadForm form, StripStrength strength, StripLimits limits) {
         Working w = new Working();
-        Loads loads = loads(c, form, strength, limits, w);
-        double dilation =
-                w.line("C1", "boss width", StripStrength.dilation(c.bossWidth(), c.diameter()), Kind.NUMBER, BENDING);
-        double boltBending =
-                w.line("C2", "polynomial in Rs", StripStrength.boltBending(loads.ratio()), Kind.NUMBER, BENDING);
-        double holeBending =
-                w.line("C3", "polynomial in Rs", StripStrength.holeBending(loads.ratio()), Kind.NUMBER, BENDING);
-        double lever = c.nutFactor() * c.diameter();
+        ShearAreas areas = areas(c, form, limits, w);
+        StripLoads loads = loads(areas, form, strength, w);
+        double dilation = w.line(
+                "C1",
+                "boss width",
+                StripStrength.dilation(c.hole().bossWidth(), c.thread().diameter()),
+                Kind.NUMBER,
+                BENDING);
+        double boltBending = w.line(
+                "C2", "polynomial in Rs", StripStrength.boltBending(loads.strengthRatio()), Kind.NUMBER, BENDING);
+        double holeBending = w.line(
+                "C3", "polynomial in Rs", StripStrength.holeBending(loads.strengthRatio()), Kind.NUMBER, BENDING);
+        double lever = c.asked().nutFactor() * c.thread().diameter();
         double stripTorque =
                 w.line("strip torque", "K × d × weakest", lever * loads.weakest(), Kind.TORQUE, "T = K F d");
-        double hole = c.derate() * dilation * Math.min(1, holeBending) * loads.hole();
-        double bolt = dilation * Math.min(1, boltBending) * loads.bolt();
+        double hole = c.hole().derate() * dilation * Math.min(1, holeBending) * loads.holeStrip();
+        double bolt = dilation * Math.min(1, boltBending) * loads.boltStrip();
         double safeLoad = w.line(
                 "safe load",
                 "least of derated hole, bolt thread, bolt",
-                Math.min(loads.breaks(), Math.min(hole, bolt)),
+                Math.min(loads.boltBreak(), Math.min(hole, bolt)),
                 Kind.FORCE,
                 "derate is a judgement");
         double safeTorque = w.line(
-                "safe torque", "K × d × safe load/(1 + scatter)", lever * safeLoad / (1 + c.scatter()), Kind.TORQUE);
-        Engagement engagement = engagement(form, strength, limits, loads, w);
+                "safe torque",
+                "K × d × safe load/(1 + scatter)",
+                lever * safeLoad / (1 + c.asked().scatter()),
+                Kind.TORQUE);
+        EngagementNeeded engagement = engagement(form, strength, limits, areas, loads, w);
         Optional<Double> insert = WireInsert.diameters(strength.caseShear(), strength.boltTensile());
-        Hole verdict = verdict(c.torque(), safeTorque, stripTorque);
-        cautions(c, form, verdict, insert.isEmpty(), w);
+        Hole verdict = verdict(c.asked().torque(), safeTorque, stripTorque);
+        StripCautions.of(c, form, verdict, insert.isEmpty(), w);
         return w.worked(new Result(
-                loads.holeArea(),
-                loads.boltArea(),
-                loads.hole(),
-                loads.bolt(),
-                loads.breaks(),
-                loads.ratio(),
-                dilation,
-                boltBending,
-                holeBending,
-                stripTorque,
-                safeLoad,
-                safeTorque,
-                verdict,
-                engagement.needed(),
-                engagement.equal(),
-                engagement.j(),
-                engagement.relative(),
-                insert.orElse(null),
-                insert.map(n -> n * c.diameter()).orElse(null)));
+                areas,
+                loads,
+                new Result.StripFactors(dilation, boltBending, holeBending),
+                new Result.Trusted(stripTorque, safeLoad, safeTorque, verdict),
+                engagement,
+                new Result.InsertNeeded(
+                        insert.orElse(null),
+                        insert.map(n -> n * c.thread().diameter()).orElse(null))));
     }
 
-    /** Lengths in m, j without unit. */
-    private record Engagement(
-            double needed,
-            double equal,
-            @Nullable Double j,
-            @Nullable Double relative) {}
-
-    private static Engagement engagement(
-            ThreadForm form, StripStrength strength, StripLimits limits, Loads loads, Working w) {
+    private static EngagementNeeded engagement(
+            ThreadForm form,
+            StripStrength strength,
+            StripLimits limits,
+            ShearAreas areas,
+            StripLoads loads,
+            Working w) {
         double p = form.pitch();
         double equal = w.line(
                 "Le",
@@ -323,20 +368,20 @@ public final class ThreadStrips {
         double needed = w.line(
                 "needed engagement",
                 "Rm As/(shear × hole area per length)",
-                loads.breaks() / (strength.caseShear() * limits.holeAreaPerLength(p)),
+                loads.boltBreak() / (strength.caseShear() * limits.holeAreaPerLength(p)),
                 Kind.LENGTH,
                 "statics");
         Double tensile = strength.caseTensile();
         if (tensile == null) {
-            return new Engagement(needed, equal, null, null);
+            return new EngagementNeeded(needed, equal, null, null);
         }
         double j = w.line(
                 "J",
                 "bolt area × its Rm/(hole area × its Rm)",
-                loads.boltArea() * strength.boltTensile() / (loads.holeArea() * tensile),
+                areas.boltArea() * strength.boltTensile() / (areas.holeArea() * tensile),
                 Kind.NUMBER,
                 AREAS);
-        return new Engagement(
+        return new EngagementNeeded(
                 needed, equal, j, w.line("Q", "max(1, J) × Le", Math.max(1, j) * equal, Kind.LENGTH, AREAS));
     }
 
@@ -348,30 +393,5 @@ public final class ThreadStrips {
             return Hole.HOLDS;
         }
         return torque < strip ? Hole.AT_RISK : Hole.STRIPS;
-    }
-
-    private static void cautions(Case c, ThreadForm form, Hole verdict, boolean noInsert, Working w) {
-        w.caution(
-                "Count only whole, clean turns: the first and last turn and a chamfer carry little. Test bars flatter a "
-                        + "real boss.");
-        if (verdict == Hole.AT_RISK) {
-            w.caution("A light try will not show it: the hole can let go on the last pull.");
-        }
-        if (verdict == Hole.AT_RISK || verdict == Hole.STRIPS) {
-            w.caution("Do not close the joint on this hole: fit an insert, or have it welded and tapped anew.");
-        }
-        if (noInsert) {
-            w.caution(
-                    "The table prints no wire insert that holds this bolt in this case: a solid bush, or a lower class.");
-        }
-        w.caution("Insert: keep the wall of the boss, set it a quarter to one and a half pitches below the face, break "
-                + "off and count the tang.");
-        Double depth = c.holeDepth();
-        Double reach = c.reach();
-        if (depth != null && reach != null && depth - reach < 2 * form.pitch()) {
-            w.caution(
-                    "The bolt may bottom: less than two pitches are left below it. A bottomed bolt shows torque without "
-                            + "clamping.");
-        }
     }
 }

@@ -46,6 +46,10 @@ final class Fields {
     private static List<SheetField> readInputs(Class<?> record) {
         List<SheetField> fields = new ArrayList<>();
         for (RecordComponent component : record.getRecordComponents()) {
+            if (component.isAnnotationPresent(Group.class)) {
+                fields.addAll(inputs(component.getType()));
+                continue;
+            }
             Input note = component.getAnnotation(Input.class);
             if (note == null) {
                 throw new IllegalArgumentException(where(component) + " has no @Input");
@@ -59,6 +63,10 @@ final class Fields {
     private static List<SheetField> readOutputs(Class<?> record) {
         List<SheetField> fields = new ArrayList<>();
         for (RecordComponent component : record.getRecordComponents()) {
+            if (component.isAnnotationPresent(Group.class)) {
+                fields.addAll(outputs(component.getType()));
+                continue;
+            }
             Output note = component.getAnnotation(Output.class);
             if (note == null) {
                 throw new IllegalArgumentException(where(component) + " has no @Output");

@@ -7,14 +7,16 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Builds records and reads or replaces a value deep inside them, by path. */
 final class Records {
     private Records() {}
 
-    /** What reflection finds in a record class, looked up once. */
-    private record Plan(Constructor<?> constructor, List<String> names, List<Method> accessors) {
+    /** What reflection finds in a record class, looked up once; what a {@link Group} holds counts as the record's own. */
+    private record Plan(
+            Constructor<?> constructor, List<Part> parts, List<String> names, List<List<Method>> accessors) {
         static final ClassValue<Plan> OF = new ClassValue<>() {
             @Override
             protected Plan computeValue(Class<?> type) {
@@ -24,24 +26,55 @@ final class Records {
                 try {
                     Constructor<?> constructor = type.getDeclaredConstructor(types);
                     constructor.setAccessible(true);
-                    List<Method> accessors = Arrays.stream(components)
-                            .map(RecordComponent::getAccessor)
-                            .toList();
-                    accessors.forEach(accessor -> accessor.setAccessible(true));
-                    List<String> names = Arrays.stream(components)
-                            .map(RecordComponent::getName)
-                            .toList();
-                    return new Plan(constructor, names, accessors);
+                    List<Part> parts =
+                            Arrays.stream(components).map(Records::part).toList();
+                    return new Plan(
+                            constructor,
+                            parts,
+                            parts.stream()
+                                    .flatMap(part -> part.names().stream())
+                                    .toList(),
+                            parts.stream()
+                                    .flatMap(part -> part.accessors().stream())
+                                    .toList());
                 } catch (NoSuchMethodException broken) {
                     throw new IllegalStateException("no constructor of " + type.getSimpleName(), broken);
                 }
             }
         };
+
+        /** The record of the values from a place on. */
+        Object build(@Nullable Object[] values, int from) throws ReflectiveOperationException {
+            @Nullable Object[] own = new @Nullable Object[parts.size()];
+            int at = from;
+            for (int i = 0; i < own.length; i++) {
+                Plan group = parts.get(i).group();
+                own[i] = group == null ? values[at] : group.build(values, at);
+                at += parts.get(i).names().size();
+            }
+            return constructor.newInstance(own);
+        }
+    }
+
+    /** A component: what it is called and read by; for a group, its plan and what it holds. */
+    private record Part(@Nullable Plan group, List<String> names, List<List<Method>> accessors) {}
+
+    private static Part part(RecordComponent component) {
+        Method accessor = component.getAccessor();
+        accessor.setAccessible(true);
+        if (!component.isAnnotationPresent(Group.class)) {
+            return new Part(null, List.of(component.getName()), List.of(List.of(accessor)));
+        }
+        Plan group = Plan.OF.get(component.getType());
+        List<List<Method>> through = group.accessors().stream()
+                .map(inner -> Stream.concat(Stream.of(accessor), inner.stream()).toList())
+                .toList();
+        return new Part(group, group.names(), through);
     }
 
     static Object build(Class<?> type, @Nullable Object[] values) {
         try {
-            return Plan.OF.get(type).constructor().newInstance(values);
+            return Plan.OF.get(type).build(values, 0);
         } catch (InvocationTargetException thrown) {
             throw new IllegalStateException("the constructor of " + type.getSimpleName() + " threw", thrown.getCause());
         } catch (ReflectiveOperationException broken) {
@@ -58,12 +91,16 @@ final class Records {
         return read(record, plan.accessors().get(at));
     }
 
-    private static @Nullable Object read(Object record, Method accessor) {
-        try {
-            return accessor.invoke(record);
-        } catch (ReflectiveOperationException broken) {
-            throw new IllegalStateException("cannot read " + accessor.getName(), broken);
+    private static @Nullable Object read(Object record, List<Method> accessors) {
+        @Nullable Object at = record;
+        for (Method accessor : accessors) {
+            try {
+                at = accessor.invoke(at);
+            } catch (ReflectiveOperationException broken) {
+                throw new IllegalStateException("cannot read " + accessor.getName(), broken);
+            }
         }
+        return at;
     }
 
     /** The number at a path such as {@code gauge.step} or {@code rounds[2][0]}. */

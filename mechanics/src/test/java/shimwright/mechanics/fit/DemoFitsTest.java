@@ -79,7 +79,7 @@ class DemoFitsTest {
         }
         Matcher cell = Pattern.compile("(\\d+)(\\D+\\d+)").matcher(name);
         assertThat(cell.matches()).as(name).isTrue();
-        return LimitsBindings.limitsOf(cell.group(1) + " mm", cell.group(2));
+        return FitAnswers.limitsOf(cell.group(1) + " mm", cell.group(2));
     }
 
     /** The sleeve as bored and pressed, before its inside is finished. */
@@ -122,13 +122,14 @@ class DemoFitsTest {
     @Test
     void sleevePressureAndHoopAsFitted() throws IOException {
         Interference.Result fit = asFitted(Map.of());
-        Expected.of("SL-1").met(fit.highestPressure() / 1e6, fit.hub().hoop() / 1e6);
+        Expected.of("SL-1")
+                .met(fit.pressure().highestPressure() / 1e6, fit.hub().hoop() / 1e6);
     }
 
     @Test
     void forceIfItWerePressedCold() throws IOException {
         Interference.Result low = asFitted(Map.of("frictionLow", "0.12", "frictionHigh", "0.20"));
-        Expected.of("SL-2").met(low.pressForceLow() / 1e3, low.pressForceHigh() / 1e3);
+        Expected.of("SL-2").met(low.press().pressForceLow() / 1e3, low.press().pressForceHigh() / 1e3);
     }
 
     @Test

@@ -1,7 +1,10 @@
 package shimwright.mechanics.fit;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
@@ -52,5 +55,16 @@ final class FitAnswers {
         return sheet.answer(changed(sheet, pairs), UnitSystem.METRIC).refusals().stream()
                 .map(refusal -> refusal.placed("", refusal.key()).sentence())
                 .toList();
+    }
+
+    /** Limits of a class such as H7 or s6. */
+    static SizeLimits limitsOf(String nominal, String typed) {
+        boolean hole = Character.isUpperCase(typed.charAt(0));
+        LimitsAndFits.Result both = result(LimitsAndFits.SHEET, "nominal", nominal, hole ? "hole" : "shaft", typed);
+        return requireNonNull(hole ? both.hole() : both.shaft());
+    }
+
+    static String mm(double mm) {
+        return String.format(Locale.ROOT, "%.9f mm", mm);
     }
 }

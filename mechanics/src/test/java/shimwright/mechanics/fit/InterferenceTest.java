@@ -69,18 +69,24 @@ class InterferenceTest {
             @ForAll @DoubleRange(min = 0.2, max = 0.35) double no) {
         double bore = inward < 0.2 ? 0 : inward * joint;
         double interference = 0.001 * joint;
-        Interference.Result fit = PressBindings.press(
-                joint,
-                outward * joint,
-                bore,
-                interference,
-                eo + " GPa",
-                String.valueOf(no),
-                "206 GPa",
-                "0.3",
-                Map.of());
+        Interference.Result fit = FitAnswers.result(
+                Interference.SHEET,
+                "bore",
+                FitAnswers.mm(joint),
+                "diameter",
+                FitAnswers.mm(joint + interference),
+                "hubOutside",
+                FitAnswers.mm(outward * joint),
+                "shaftBore",
+                FitAnswers.mm(bore),
+                "length",
+                "20 mm",
+                "hub",
+                "steel: " + eo + " GPa: " + no,
+                "shaft",
+                "steel: 206 GPa: 0.3");
         double expected = boundaryValue(bore, joint, outward * joint, interference, eo, no, 206, 0.3);
-        assertThat(fit.highestPressure() / 1e6).isCloseTo(expected, within(1e-4 * expected));
+        assertThat(fit.pressure().highestPressure() / 1e6).isCloseTo(expected, within(1e-4 * expected));
     }
 
     @Property(tries = 100)
@@ -93,13 +99,17 @@ class InterferenceTest {
                 changed("bore", "40 mm", "diameter", mm(40 + 2 * interference), "hubOutside", mm(outside));
         Interference.Result thicker =
                 changed("bore", "40 mm", "diameter", mm(40 + interference), "hubOutside", mm(outside + 5));
-        assertThat(two.highestPressure()).isCloseTo(2 * one.highestPressure(), within(1e-3 * two.highestPressure()));
-        assertThat(thicker.highestPressure()).isGreaterThan(one.highestPressure());
-        assertThat(one.pressForceLow()).isLessThan(one.pressForceHigh());
-        assertThat(one.axialForce()).isLessThan(one.pressForceLow());
+        assertThat(two.pressure().highestPressure())
+                .isCloseTo(
+                        2 * one.pressure().highestPressure(),
+                        within(1e-3 * two.pressure().highestPressure()));
+        assertThat(thicker.pressure().highestPressure())
+                .isGreaterThan(one.pressure().highestPressure());
+        assertThat(one.press().pressForceLow()).isLessThan(one.press().pressForceHigh());
+        assertThat(one.held().axialForce()).isLessThan(one.press().pressForceLow());
         assertThat(one.curve()).isSortedAccordingTo((p, q) -> Double.compare(p.high(), q.high()));
-        assertThat(one.curve().get(5).high()).isCloseTo(one.pressForceHigh(), within(1e-9));
-        assertThat(one.torque()).isCloseTo(one.axialForce() * 0.02, within(1e-9));
+        assertThat(one.curve().get(5).high()).isCloseTo(one.press().pressForceHigh(), within(1e-9));
+        assertThat(one.held().torque()).isCloseTo(one.held().axialForce() * 0.02, within(1e-9));
     }
 
     @Test
@@ -135,7 +145,11 @@ class InterferenceTest {
         if (outcome.isOk()) {
             Interference.Result fit =
                     (Interference.Result) outcome.orElseThrow().result();
-            assertThat(List.of(fit.highestPressure(), fit.torque(), fit.hub().equivalent(), fit.pressForceHigh()))
+            assertThat(List.of(
+                            fit.pressure().highestPressure(),
+                            fit.held().torque(),
+                            fit.hub().equivalent(),
+                            fit.press().pressForceHigh()))
                     .allMatch(Double::isFinite)
                     .allMatch(value -> value >= 0);
         } else {
@@ -148,16 +162,19 @@ class InterferenceTest {
         Interference.Result fit =
                 changed("hubTemperature", "100 °C", "hub", "aluminum a380", "shaftTemperature", "100 °C");
         // 35 × (21.8 − 11.7)e-6 × 80, arithmetic
-        assertThat(fit.heatLoss()).isCloseTo(35.002e-3 * 10.1e-6 * 80, within(1e-12));
-        assertThat(fit.tightest()).isCloseTo(fit.measuredTightest() - fit.heatLoss(), within(1e-12));
-        assertThat(fit.highestPressure()).isGreaterThan(fit.lowestPressure());
+        assertThat(fit.losses().heatLoss()).isCloseTo(35.002e-3 * 10.1e-6 * 80, within(1e-12));
+        assertThat(fit.left().tightest())
+                .isCloseTo(fit.sizes().measuredTightest() - fit.losses().heatLoss(), within(1e-12));
+        assertThat(fit.pressure().highestPressure())
+                .isGreaterThan(fit.pressure().lowestPressure());
         Interference.Result cold =
                 changed("hub", "aluminum a380", "hubTemperature", "-40 °C", "shaftTemperature", "-40 °C");
-        assertThat(cold.highestPressure()).isGreaterThan(fit.highestPressure());
+        assertThat(cold.pressure().highestPressure())
+                .isGreaterThan(fit.pressure().highestPressure());
         Interference.Result gone =
                 changed("hub", "aluminum a380", "hubTemperature", "150 °C", "shaftTemperature", "150 °C");
-        assertThat(gone.torque()).isZero();
-        assertThat(gone.lowestPressure()).isZero();
+        assertThat(gone.held().torque()).isZero();
+        assertThat(gone.pressure().lowestPressure()).isZero();
     }
 
     @Test
@@ -261,7 +278,7 @@ class InterferenceTest {
         Interference.Result fit = (Interference.Result) answer.result();
         Budget torque = requireNonNull(answer.budgets().get("torque"));
         // proportional to the interference: 3 of 30 µm are 10 %
-        assertThat(torque.u()).isCloseTo(0.1 * fit.torque(), within(1e-6));
+        assertThat(torque.u()).isCloseTo(0.1 * fit.held().torque(), within(1e-6));
         Answer sure = FitAnswers.answer(
                 Interference.SHEET, FitAnswers.changed(Interference.SHEET, "diameter", "35.030 ± 0 mm"));
         assertThat(sure.budgets().values()).allMatch(budget -> budget.u() == 0);
@@ -273,7 +290,8 @@ class InterferenceTest {
                 changed("bore", "25.4 mm", "diameter", "25.4254 mm", "hubOutside", "50.8 mm", "length", "25.4");
         Interference.Result inch =
                 changed("bore", "1 in", "diameter", "1.001 in", "hubOutside", "2 in", "length", "1 in");
-        assertThat(inch.torque()).isCloseTo(metric.torque(), within(1e-6 * metric.torque()));
+        assertThat(inch.held().torque())
+                .isCloseTo(metric.held().torque(), within(1e-6 * metric.held().torque()));
         assertThat(inch.hub().hoop())
                 .isCloseTo(metric.hub().hoop(), within(1e-6 * metric.hub().hoop()));
     }

@@ -3,7 +3,7 @@ package shimwright.mechanics.fit;
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static shimwright.mechanics.fit.LimitsBindings.limitsOf;
+import static shimwright.mechanics.fit.FitAnswers.limitsOf;
 
 import java.util.List;
 import java.util.Locale;

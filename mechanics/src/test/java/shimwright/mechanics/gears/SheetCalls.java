@@ -1,20 +1,10 @@
 package shimwright.mechanics.gears;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
-import shimwright.mechanics.outcome.Refusal;
-import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.mechanics.quantity.Units;
+import shimwright.mechanics.published.SheetAnswers;
 import shimwright.mechanics.registry.Registry;
 import shimwright.mechanics.worksheet.Answer;
 import shimwright.mechanics.worksheet.Worksheet;
@@ -42,7 +32,7 @@ final class SheetCalls {
     }
 
     static Outcome<Answer> ask(String sheet, String inputs) {
-        return sheet(sheet).answer(inputs(inputs), UnitSystem.METRIC);
+        return SheetAnswers.ask(sheet, inputs(inputs));
     }
 
     static Answer answer(String sheet, String inputs) {
@@ -51,43 +41,14 @@ final class SheetCalls {
 
     /** The SI number at {@code name}, {@code record.name} or {@code list[2].name}. */
     static double number(Answer answer, String path) {
-        return ((Number) Objects.requireNonNull(at(answer, path))).doubleValue();
+        return SheetAnswers.number(answer, path);
     }
 
     static @Nullable Object at(Answer answer, String path) {
-        Object here = Objects.requireNonNull(answer.json().get("result"));
-        for (String step : path.replace("]", "").split("[.\\[]", -1)) {
-            Object next =
-                    here instanceof List<?> list ? list.get(Integer.parseInt(step)) : ((Map<?, ?>) here).get(step);
-            here = Objects.requireNonNull(next, "nothing at " + step + " of " + path);
-        }
-        return here instanceof Map<?, ?> map ? map.get("value") : here;
+        return SheetAnswers.value(answer, path);
     }
 
     static double number(String sheet, String inputs, String path) {
         return number(answer(sheet, inputs), path);
-    }
-
-    static List<String> sentences(String sheet, String inputs) {
-        return ask(sheet, inputs).refusals().stream().map(Refusal::sentence).toList();
-    }
-
-    /** A number in the unit written in a check file; units unknown to the house count as plain. */
-    static double in(double si, String unit) {
-        if (unit.startsWith("x")) {
-            return si / Double.parseDouble(unit.substring(1));
-        }
-        return Units.findAny(unit).map(known -> known.fromSi(si)).orElse(si);
-    }
-
-    static List<String> resource(String name) {
-        try (InputStream stream = Objects.requireNonNull(SheetCalls.class.getResourceAsStream(name), name);
-                BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
-            return reader.lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .toList();
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
     }
 }

@@ -8,14 +8,10 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import shimwright.mechanics.chart.Cusum;
-import shimwright.mechanics.chart.Ewma;
 import shimwright.mechanics.chart.Individuals;
-import shimwright.mechanics.history.Weibull;
 import shimwright.mechanics.measure.Distribution;
 import shimwright.mechanics.measure.DrawSummary;
 import shimwright.mechanics.measure.Interval;
@@ -23,7 +19,6 @@ import shimwright.mechanics.measure.MonteCarlo;
 import shimwright.mechanics.measure.RangeConstants;
 import shimwright.mechanics.measure.RectangularSum;
 import shimwright.mechanics.measure.Sampling;
-import shimwright.mechanics.published.PublishedChecks.Row;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.study.GaugeStudy;
 import shimwright.mechanics.study.ToleranceLoop;
@@ -37,7 +32,15 @@ final class StatisticsBindings {
 
     private StatisticsBindings() {}
 
-    static void monteCarlo(PublishedChecks checks) {
+    static void addTo(Bindings checks) {
+        monteCarlo(checks);
+        gauges(checks);
+        loops(checks);
+        charts(checks);
+        lives(checks);
+    }
+
+    private static void monteCarlo(Bindings checks) {
         checks.bind(
                         "MC-03",
                         r -> new RectangularSum(Math.sqrt(3), Math.sqrt(3), Math.sqrt(3), Math.sqrt(3)).halfWidth(0.95))
@@ -93,7 +96,7 @@ final class StatisticsBindings {
     }
 
     /** JCGM 101:2008 9.5, deviation from the nominal length in nm: δL = L − Lnom. */
-    private static DrawSummary gaugeBlock(Row r) {
+    private static DrawSummary gaugeBlock(PublishedRow r) {
         List<Distribution> inputs = List.of(
                 new Distribution.ScaledT(25, 18),
                 new Distribution.ScaledT(6, 24),
@@ -117,7 +120,7 @@ final class StatisticsBindings {
         return first(MonteCarlo.run(inputs, 1, model, Sampling.of(DRAWS, 1).covering(0.99)));
     }
 
-    static void gauges(PublishedChecks checks) {
+    private static void gauges(Bindings checks) {
         String ranges = "average and range";
         checks.bind("GRR-04", r -> 1e3 * value(aiag(ranges).rangeLimit()))
                 .bind("GRR-05", r -> 1e3 * aiag(ranges).repeatability())
@@ -155,7 +158,7 @@ final class StatisticsBindings {
     }
 
     /** Six readings a day that have the printed mean and standard deviation. */
-    private static String days(Row r, int run) {
+    private static String days(PublishedRow r, int run) {
         List<Double> means = r.numbers("run" + run + " day means");
         List<Double> deviations = r.numbers("run" + run + " s");
         List<String> days = new ArrayList<>();
@@ -172,7 +175,7 @@ final class StatisticsBindings {
         return 1e3 * Math.sqrt(result.table().get(row).meanSquare());
     }
 
-    static void loops(PublishedChecks checks) {
+    private static void loops(Bindings checks) {
         checks.bind("STK-01", r -> inches(loop(r, "normal", Map.of()).nominal()))
                 .bind("STK-03", r -> inches(loop(r, "normal", Map.of()).squares()))
                 .bind(
@@ -191,7 +194,7 @@ final class StatisticsBindings {
     }
 
     /** The loop of STK-01, which STK-05 names; A, C and G must stay. */
-    private static ToleranceLoop.Result loop(Row r, String shape, Map<String, String> more) {
+    private static ToleranceLoop.Result loop(PublishedRow r, String shape, Map<String, String> more) {
         String stack = r.inputs().contains("A=")
                 ? r.inputs()
                 : "A=-0.0505+-0.0015 in; B=+8.000+-0.008 in; C=-0.5093+-0.0025 in; D=+0.400+-0.002 in;"
@@ -209,76 +212,25 @@ final class StatisticsBindings {
         return ask(ToleranceLoop.SHEET, given);
     }
 
-    static void charts(PublishedChecks checks) {
-        individuals(checks, "SPC-02", Individuals.Result::meanRange);
-        individuals(checks, "SPC-03", Individuals.Result::upper);
-        individuals(checks, "SPC-05", Individuals.Result::rangeLimit);
-        individuals(checks, "SPC-06", Individuals.Result::overall);
-        individuals(checks, "SPC-13", result -> (result.nextHigh() - result.nextLow()) / 2);
-        checks.bind("SPC-07", r -> 1e3 * ewma(r).points().get(2).mean())
-                .bind("SPC-08", r -> 1e3 * ewma(r).mean())
-                .bind("SPC-09", r -> 1e3 * ewma(r).upper())
-                .bind("SPC-10", r -> 1e3 * ewma(r).lower())
-                .bind("SPC-11", r -> cusum(r).signalUp())
-                .bind("SPC-12", r -> 1e3 * cusum(r).points().get(12).up());
+    private static void charts(Bindings checks) {
+        checks.bind("SPC-13", r -> {
+            Individuals.Result chart = ask(Individuals.SHEET, Map.of("values", r.text("x")));
+            return 1e3 * (chart.nextHigh() - chart.nextLow()) / 2;
+        });
     }
 
-    private static String values(Row r) {
-        return String.join(" ", r.numbers("x").stream().map(String::valueOf).toList());
+    /** The example has ten more that had not failed at 500 h. */
+    private static void lives(Bindings checks) {
+        checks.bind("WEI-01", r -> nist(r, "shape"))
+                .bind("WEI-02", r -> nist(r, "scale"))
+                .bind("WEI-04", r -> nist(r, "akaike"))
+                .bind("WEI-05", r -> nist(r, "mean"))
+                .bind("WEI-07", r -> nist(r, "life"));
     }
 
-    private static void individuals(PublishedChecks checks, String id, ToDoubleFunction<Individuals.Result> what) {
-        checks.bind(id, r -> 1e3 * what.applyAsDouble(ask(Individuals.SHEET, Map.of("values", values(r)))));
-    }
-
-    private static Ewma.Result ewma(Row r) {
-        return ask(
-                Ewma.SHEET,
-                Map.of(
-                        "values",
-                        values(r),
-                        "weight",
-                        String.valueOf(r.number("lambda")),
-                        "target",
-                        String.valueOf(r.number("target")),
-                        "deviation",
-                        String.valueOf(r.number("s"))));
-    }
-
-    private static Cusum.Result cusum(Row r) {
-        return ask(
-                Cusum.SHEET,
-                Map.of(
-                        "values",
-                        values(r),
-                        "target",
-                        String.valueOf(r.number("target")),
-                        "slack",
-                        String.valueOf(r.number("k")),
-                        "limit",
-                        String.valueOf(r.number("h"))));
-    }
-
-    static void lives(PublishedChecks checks) {
-        checks.bind("WEI-01", r -> nist(r).shape())
-                .bind("WEI-02", r -> value(nist(r).scale()))
-                .bind("WEI-04", r -> value(nist(r).akaike()))
-                .bind("WEI-05", r -> value(nist(r).mean()))
-                .bind("WEI-07", r -> value(nist(r).life()))
-                .bind("WEI-10", r -> value(lives(r, "right-censored").scale()))
-                .bind("WEI-11", r -> lives(r, "suspensions").shape())
-                .bind("WEI-12", r -> value(lives(r, "suspensions").scale()));
-    }
-
-    private static Weibull.Result nist(Row r) {
-        return Weibull.work(new Weibull.Case(r.numbers("failures"), Collections.nCopies(10, 500.0), 0.1, 0.9, null))
-                .orElseThrow()
-                .result();
-    }
-
-    private static Weibull.Result lives(Row r, String unfailed) {
-        return Weibull.work(new Weibull.Case(r.numbers("failures"), r.numbers(unfailed), 0.1, 0.9, null))
-                .orElseThrow()
-                .result();
+    private static double nist(PublishedRow r, String result) {
+        Map<String, String> given =
+                Map.of("failures", r.text("failures").replace(" h", ""), "unfailed", "500 ".repeat(10));
+        return SheetAnswers.number("weibull", given, result);
     }
 }

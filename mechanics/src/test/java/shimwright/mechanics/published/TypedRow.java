@@ -14,14 +14,12 @@ import java.util.regex.Pattern;
  * the row does not print, that is the printed answer times or over a printed number, and with which the answer moves in
  * proportion: then it was made from the answer; nor where the answer is nothing but one of the numbers typed.
  *
- * @param id of the row
  * @param printed what the row says is given
  * @param expected the printed answer
  * @param given as typed
  * @param answer of other inputs; empty where refused
  */
-public record TypedRow(
-        String id,
+record TypedRow(
         String printed,
         String expected,
         Map<String, String> given,
@@ -33,7 +31,7 @@ public record TypedRow(
     private record Typed(boolean printed, double value, double power) {}
 
     /** Whether the answer was typed. */
-    public boolean circular() {
+    boolean circular() {
         if (given.values().stream().noneMatch(this::suspect)) {
             return false;
         }
@@ -50,7 +48,8 @@ public record TypedRow(
         });
         boolean made = typed.stream()
                 .anyMatch(t -> !t.printed() && near(Math.abs(t.power()), 1) && madeFromTheAnswer(t.value()));
-        List<Typed> moving = typed.stream().filter(t -> !near(t.power(), 0)).toList();
+        List<Typed> moving =
+                typed.stream().filter(t -> Math.abs(t.power()) >= NEAR).toList();
         return made
                 || (moving.size() == 1
                         && near(moving.get(0).power(), 1)
@@ -74,12 +73,7 @@ public record TypedRow(
         double value = Double.parseDouble(at.group());
         Map<String, String> moved = new LinkedHashMap<>(given);
         moved.put(key, text.substring(0, at.start()) + value * (1 + STEP) + text.substring(at.end()));
-        OptionalDouble other;
-        try {
-            other = answer.apply(moved);
-        } catch (RuntimeException noSuch) {
-            other = OptionalDouble.empty();
-        }
+        OptionalDouble other = answer.apply(moved);
         double power = other.isEmpty() ? Double.NaN : Math.log(other.getAsDouble() / base) / Math.log1p(STEP);
         return new Typed(isPrinted(value), value, power);
     }

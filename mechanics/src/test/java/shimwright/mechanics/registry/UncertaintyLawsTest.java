@@ -2,7 +2,6 @@ package shimwright.mechanics.registry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +18,7 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
 import shimwright.mechanics.worksheet.BoundCase;
 import shimwright.mechanics.worksheet.SheetField;
+import shimwright.mechanics.worksheet.SheetValues;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /**
@@ -113,20 +113,11 @@ class UncertaintyLawsTest {
     /** What a JSON reader would give for the same case, with {@link Typed} for its numbers. */
     private static Map<String, Object> record(List<SheetField> fields, Record value) {
         Map<String, Object> map = new LinkedHashMap<>();
-        try {
-            for (RecordComponent component : value.getClass().getRecordComponents()) {
-                component.getAccessor().setAccessible(true);
-                Object part = component.getAccessor().invoke(value);
-                SheetField field = fields.stream()
-                        .filter(f -> f.name().equals(component.getName()))
-                        .findFirst()
-                        .orElseThrow();
-                if (part != null) {
-                    map.put(component.getName(), plain(field, part));
-                }
+        for (SheetField field : fields) {
+            Object part = SheetValues.of(value, field);
+            if (part != null) {
+                map.put(field.name(), plain(field, part));
             }
-        } catch (ReflectiveOperationException broken) {
-            throw new IllegalStateException(broken);
         }
         return map;
     }

@@ -2,7 +2,6 @@ package shimwright.mechanics.registry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.lang.reflect.Method;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +15,7 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.worksheet.Answer;
 import shimwright.mechanics.worksheet.Shape;
 import shimwright.mechanics.worksheet.SheetField;
+import shimwright.mechanics.worksheet.SheetValues;
 import shimwright.mechanics.worksheet.Worksheet;
 
 /** Every worksheet, without exception: the worked example typed in inch units, lists and records too, answers the same. */
@@ -57,7 +57,7 @@ class UnitsTest {
         return value instanceof String text && text.matches("-?\\d[\\d.E-]* .*") ? text.strip() + " ± 0" : value;
     }
 
-    private static void same(Worksheet<?, ?> sheet) throws ReflectiveOperationException {
+    private static void same(Worksheet<?, ?> sheet) {
         Object read =
                 sheet.read(sheet.example(), UnitSystem.METRIC).orElseThrow().value();
         Map<String, Object> metric = typed(sheet.inputs(), read, UnitSystem.METRIC);
@@ -78,13 +78,10 @@ class UnitsTest {
         });
     }
 
-    private static Map<String, Object> typed(List<SheetField> fields, Object record, UnitSystem system)
-            throws ReflectiveOperationException {
+    private static Map<String, Object> typed(List<SheetField> fields, Object record, UnitSystem system) {
         Map<String, Object> typed = new LinkedHashMap<>();
         for (SheetField field : fields) {
-            Method accessor = record.getClass().getDeclaredMethod(field.name());
-            accessor.setAccessible(true);
-            Object value = accessor.invoke(record);
+            Object value = SheetValues.of(record, field);
             if (value != null) {
                 typed.put(field.name(), typed(field, value, system));
             }
@@ -92,7 +89,7 @@ class UnitsTest {
         return typed;
     }
 
-    private static Object typed(SheetField field, Object value, UnitSystem system) throws ReflectiveOperationException {
+    private static Object typed(SheetField field, Object value, UnitSystem system) {
         if (value instanceof List<?> list) {
             List<Object> items = new ArrayList<>();
             for (Object item : list) {

@@ -149,6 +149,36 @@ class SimulationTest {
         assertThat(ask("25 ± 0.01", "12 ± 0.01").cautions()).noneMatch(caution -> caution.contains("Monte Carlo"));
     }
 
+    record OddCase(
+            @Input(kind = Kind.LENGTH, meaning = "length", min = -1, max = 1, example = "1 mm")
+            double length) {}
+
+    record OddResult(@Output(meaning = "cube in mm³") double cube) {}
+
+    private static final Worksheet<OddCase, OddResult> CUBE = new Worksheet<>(
+            "cube",
+            "Cube",
+            "A cube.",
+            List.of("geometry"),
+            OddCase.class,
+            OddResult.class,
+            c -> Outcome.ok(new Working().worked(new OddResult(Math.pow(1000 * c.length(), 3)))));
+
+    /** x³ about zero bends and does not shift: E x⁶ = 15 for a normal x, so u is √15, where the first order says 1 (moments of the normal distribution). */
+    @Test
+    void whatBendsBothWaysAlikeIsFlaggedToo() {
+        Map<String, String> given = Map.of("length", "0 ± 1 mm");
+        assertThat(CUBE.answer(given, UnitSystem.METRIC).orElseThrow().cautions())
+                .anyMatch(caution -> caution.contains("cube does not follow a straight line"));
+        Answer drawn =
+                CUBE.answer(given, UnitSystem.METRIC, Sampling.of(50_000, 3)).orElseThrow();
+        assertThat(drawn(drawn.simulation().orElseThrow(), "cube").u()).isCloseTo(Math.sqrt(15), within(0.3));
+        assertThat(CUBE.answer(Map.of("length", "5 ± 0.01 mm"), UnitSystem.METRIC)
+                        .orElseThrow()
+                        .cautions())
+                .isEmpty();
+    }
+
     /** Nobody asked for draws: they are taken where the first order does not hold, and nowhere else. */
     @Test
     void whereTheFirstOrderFailsDrawsAreTakenUnasked() {

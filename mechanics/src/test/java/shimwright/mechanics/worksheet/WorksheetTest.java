@@ -36,17 +36,21 @@ class WorksheetTest {
             @Input(kind = Kind.ANGLE, meaning = "slant", orElse = "0°", min = -1, max = 1)
             double slant) {}
 
+    /** Stands on the sheet as if it were written there: no key and no table names it. */
+    record Turning(
+            @Input(meaning = "how often", orElse = "1", min = 1, max = 9)
+            int times,
+
+            @Input(meaning = "dry threads", orElse = "no") boolean dry,
+            @Input(meaning = "which way", orElse = "right") Pull way) {}
+
     record Case(
             @Input(kind = Kind.FORCE, meaning = "pull on the scale", min = 0, max = 1e4, example = "100 N")
             double pull,
 
             @Input(meaning = "the lever") Lever lever,
 
-            @Input(meaning = "how often", orElse = "1", min = 1, max = 9)
-            int times,
-
-            @Input(meaning = "dry threads", orElse = "no") boolean dry,
-            @Input(meaning = "which way", orElse = "right") Pull way,
+            @Group Turning turning,
 
             @Input(kind = Kind.TORQUE, meaning = "limit") @Nullable
             Double limit,
@@ -59,13 +63,16 @@ class WorksheetTest {
 
             @Input(meaning = "rings", fewest = 0) List<Ring> rings) {}
 
+    record Lengths(
+            @Output(kind = Kind.LENGTH, meaning = "pack") double pack,
+            @Output(kind = Kind.LENGTH, meaning = "places") List<Double> places) {}
+
     record Result(
             @Output(kind = Kind.TORQUE, meaning = "torque at the nut")
             double torque,
 
             @Output(meaning = "over the limit") boolean over,
-            @Output(kind = Kind.LENGTH, meaning = "pack") double pack,
-            @Output(kind = Kind.LENGTH, meaning = "places") List<Double> places,
+            @Group Lengths lengths,
 
             @Output(meaning = "freedom", infinite = "no limit")
             double nu) {}
@@ -82,7 +89,7 @@ class WorksheetTest {
         double pack = c.rings().stream().mapToDouble(Ring::thickness).sum();
         Double limit = c.limit();
         boolean over = limit != null && torque > limit;
-        return Outcome.ok(w.worked(new Result(torque, over, pack, c.places(), Double.POSITIVE_INFINITY)));
+        return Outcome.ok(w.worked(new Result(torque, over, new Lengths(pack, c.places()), Double.POSITIVE_INFINITY)));
     }
 
     static final Worksheet<Case, Result> SHEET = new Worksheet<>(
@@ -124,7 +131,7 @@ class WorksheetTest {
                 .value();
         assertThat(c.pull()).isCloseTo(88.96, within(0.01));
         assertThat(c.lever()).isEqualTo(new Lever(0.3, 0));
-        assertThat(c.way()).isEqualTo(Pull.LEFT_HAND);
+        assertThat(c.turning().way()).isEqualTo(Pull.LEFT_HAND);
         assertThat(c.limit()).isNull();
         assertThat(c.places()).containsExactly(0.000355, 0.00036, 0.000365);
         assertThat(c.rounds())

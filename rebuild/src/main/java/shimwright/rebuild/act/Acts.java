@@ -25,12 +25,14 @@ public final class Acts {
         Map<String, Class<? extends Act>> all = new LinkedHashMap<>();
         for (Class<?> room : List.of(
                 IntakeActs.class,
+                StripActs.class,
                 OrderActs.class,
                 StepActs.class,
                 HoldActs.class,
                 ClearanceActs.class,
                 HandBackActs.class,
-                ShopActs.class)) {
+                ShopActs.class,
+                UnitActs.class)) {
             Arrays.stream(room.getDeclaredClasses())
                     .filter(Act.class::isAssignableFrom)
                     .map(type -> type.<Act>asSubclass(Act.class))

@@ -17,7 +17,7 @@ import shimwright.rebuild.unit.model.WearLimit.Direction;
 import shimwright.rebuild.workbench.PinnedUnit;
 import shimwright.rebuild.workbench.Workbench;
 
-/** Intake, strip-down, inspection, notes and pictures. */
+/** Intake, inspection, notes and pictures. */
 public final class IntakeActs {
     private IntakeActs() {}
 
@@ -89,32 +89,6 @@ public final class IntakeActs {
                     bench,
                     new Entry.UnitMoved(file, variant, UnitChanges.of(bench, to.get(), variant), reason),
                     "The job stands on the other file now");
-        }
-    }
-
-    /** Something came off. */
-    @MakesEntries(Entry.TakenOff.class)
-    public record TakeOff(
-            @ActInput(value = "what came off", missing = "Name the part, as you would on a tag")
-            String gone,
-
-            @ActInput("items of the unit") List<String> items,
-            @ActInput("note") String note)
-            implements Act.OfJob {
-        @Override
-        public Outcome<ActResult> on(Workbench bench, ActContext around) {
-            List<Refusal> unknown = items.stream()
-                    .filter(item -> bench.unit().type().items().stream()
-                            .noneMatch(known -> known.id().equals(item)))
-                    .map(item -> new Refusal(
-                            "items",
-                            "items of the unit",
-                            "this unit has no item " + item,
-                            "Take one of those that it has, or none"))
-                    .toList();
-            return unknown.isEmpty()
-                    ? kept(bench, new Entry.TakenOff(gone, items, note), "Kept: " + gone)
-                    : Outcome.refused(unknown);
         }
     }
 

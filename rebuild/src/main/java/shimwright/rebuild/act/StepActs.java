@@ -80,10 +80,12 @@ public final class StepActs {
         return step.consumables().stream().map(id -> unit.consumable(id).name()).toList();
     }
 
-    /** True where the step only makes ready a reading with trial pieces: what it tightens comes apart again. */
+    /** True where the step takes a reading with trial pieces or only makes it ready: what it tightens comes apart again. */
     private static boolean trial(Workbench bench, String step) {
         List<Step> waiting = bench.order().waiting(step);
-        return !waiting.isEmpty() && waiting.stream().allMatch(next -> next.phase() == Step.Phase.TRIAL);
+        boolean reads =
+                bench.step(step).filter(s -> s.phase() == Step.Phase.TRIAL).isPresent();
+        return reads || (!waiting.isEmpty() && waiting.stream().allMatch(next -> next.phase() == Step.Phase.TRIAL));
     }
 
     private static Outcome<List<Entry.Tightened>> tightened(

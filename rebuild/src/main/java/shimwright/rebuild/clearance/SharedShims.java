@@ -90,9 +90,7 @@ public record SharedShims(
         for (List<String> group : groups(unit)) {
             List<Session> sessions = group.stream().map(session).toList();
             boolean read = sessions.stream().allMatch(one -> one.advice() != null);
-            if (read
-                    && sessions.stream()
-                            .anyMatch(one -> one.chosen().isEmpty() || one.stage() == Stage.CHOOSE)) {
+            if (read && sessions.stream().anyMatch(one -> one.chosen().isEmpty() || one.stage() == Stage.CHOOSE)) {
                 return true;
             }
         }

@@ -76,8 +76,42 @@ public sealed interface Entry {
     record TimeOverruled(String step, String what, String clock, Map<String, Double> seconds, String reason)
             implements OfJob {}
 
-    /** One step of the strip-down, in order: what came off. */
-    record TakenOff(String gone, List<String> items, String note) implements OfJob {}
+    /**
+     * One step of the strip-down, in order: what came off.
+     *
+     * @param items of the unit file, by id; may be empty
+     * @param inTheWay what had to be off before it, by entry; with {@link #NOTHING} where nothing else was, which alone says that
+     *     it could have come off any time; empty where nobody was asked
+     * @param asOneWith what it had come out with as one, by entry: it was taken off that on the bench
+     * @param byForce press, puller, heat or blows that it took; empty for none
+     * @param destroyed what was destroyed getting it off; empty for nothing
+     * @param sideUp which way it sat
+     * @param fasteners what held it, as {@code 6 × M8x1.25 8.8}, several with {@code ;} between
+     * @param shims found with it: {@code place}, {@code sizes}, {@code acts} ({@code closes} or {@code opens}), each as said
+     */
+    record TakenOff(
+            String gone,
+            List<String> items,
+            String note,
+            List<String> inTheWay,
+            List<String> asOneWith,
+            String byForce,
+            String destroyed,
+            String sideUp,
+            String fasteners,
+            Map<String, String> shims)
+            implements OfJob {
+        /** Nothing else was in its way. */
+        public static final String NOTHING = "nothing";
+
+        /** As it was written before anything was asked of what came off. */
+        public TakenOff(String gone, List<String> items, String note) {
+            this(gone, items, note, List.of(), List.of(), "", "", "", "", Map.of());
+        }
+    }
+
+    /** What was said of something that came off was wrong or short: what holds now in its place, and why. */
+    record TakenOffCorrected(String takenOff, TakenOff now, String reason) implements OfJob {}
 
     /** A finding: what was seen or measured on an item, against a wear limit where there is one. */
     record Found(
@@ -346,6 +380,18 @@ public sealed interface Entry {
 
     /** A piece that had left the drawer lies in it again, and why. */
     record ShimReturned(String piece, String reason) implements OfShop {}
+
+    /**
+     * The shop's file of a unit type was changed, put there or put back as it was; both files are kept under their hashes.
+     *
+     * @param before hash of the file as it was; empty where there was none
+     * @param after hash of the file as it is
+     * @param what was changed, in a few words
+     * @param changes each key that changed, with what it was and is
+     * @param why in the person's words; may be empty
+     */
+    record UnitChanged(String unitType, String before, String after, String what, List<String> changes, String why)
+            implements OfShop {}
 
     /** What the shop is and how it works: facts by name, such as {@code name}, {@code units}, {@code evening}, {@code rate}. */
     record ShopDescribed(Map<String, String> facts) implements OfShop {}

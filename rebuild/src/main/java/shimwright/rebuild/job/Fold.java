@@ -156,6 +156,10 @@ public final class Fold {
     private boolean takeStory(LogEntry kept, Entry.OfJob entry) {
         if (entry instanceof Entry.TakenOff e) {
             takenOff.add(said(kept, e));
+        } else if (entry instanceof Entry.TakenOffCorrected e) {
+            takenOff.replaceAll(said -> said.id().equals(e.takenOff())
+                    ? new Said<>(said.id(), said.number(), said.at(), said.by(), e.now())
+                    : said);
         } else if (entry instanceof Entry.Found e) {
             found.add(said(kept, e));
         } else if (entry instanceof Entry.Judged e) {

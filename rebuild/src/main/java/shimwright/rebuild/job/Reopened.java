@@ -18,7 +18,7 @@ import shimwright.rebuild.unit.model.Unit;
 
 /**
  * Readings and acceptances that no longer tell of what is in the unit: the clearance, or one that it depends on, got other
- * pieces afterwards, or a step that led to the reading was undone. A reading with trial pieces hangs on the steps alone.
+ * pieces afterwards, a step that led to the reading was undone, or a round of it was struck. A reading with trial pieces hangs on the steps alone.
  */
 public final class Reopened {
     private Reopened() {}
@@ -35,11 +35,36 @@ public final class Reopened {
         if (unit.type().clearances().stream().noneMatch(c -> c.id().equals(clearance))) {
             return Optional.empty();
         }
-        Stream<Change> etched = etched(job, unit, clearance).stream();
-        return Stream.concat(last(job, unit, clearance, accepted.what().phase()).stream(), etched)
+        return Stream.of(
+                        last(job, unit, clearance, accepted.what().phase()),
+                        etched(job, unit, clearance),
+                        struck(job, accepted))
+                .flatMap(Optional::stream)
                 .filter(change -> change.number() > accepted.number())
                 .findFirst()
                 .map(change -> change.what() + " after it was accepted");
+    }
+
+    /** The last strike of a round that was read before the acceptance and counted for it. */
+    private static Optional<Change> struck(Job job, Said<Entry.ClearanceAccepted> accepted) {
+        Entry.ClearanceAccepted what = accepted.what();
+        Set<String> mistakes = Mistakes.of(job.entries());
+        Set<String> rounds = new HashSet<>();
+        Change last = null;
+        for (LogEntry kept : job.entries()) {
+            if (mistakes.contains(kept.draft().id())) {
+                continue;
+            }
+            if (kept.body() instanceof Entry.RoundRead round
+                    && round.clearance().equals(what.clearance())
+                    && round.phase() == what.phase()
+                    && kept.number() < accepted.number()) {
+                rounds.add(kept.draft().id());
+            } else if (kept.body() instanceof Entry.RoundStruck struck && rounds.contains(struck.entry())) {
+                last = new Change(kept.number(), "a reading of clearance " + what.clearance() + " was struck");
+            }
+        }
+        return Optional.ofNullable(last);
     }
 
     /** The last time that the deviation etched on the part was read as another than before: it moves the limits. */

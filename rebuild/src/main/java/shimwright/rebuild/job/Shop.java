@@ -17,12 +17,17 @@ import shimwright.mechanics.quantity.Kind;
  * @param gauges gauges in use, by id
  * @param retired gauges that are no longer used, by id: what was read with them keeps its uncertainty
  * @param facts what the shop is and how it works, by name
+ * @param unitFiles the changes of the shop's unit files by unit type, in order
  */
 public record Shop(
-        Map<String, Piece> pieces, Map<String, Gauge> gauges, Map<String, Gauge> retired, Map<String, String> facts) {
+        Map<String, Piece> pieces,
+        Map<String, Gauge> gauges,
+        Map<String, Gauge> retired,
+        Map<String, String> facts,
+        Map<String, List<LogEntry>> unitFiles) {
     /** A shop of which nothing but drawer and gauges is known. */
     public Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
-        this(pieces, gauges, Map.of(), Map.of());
+        this(pieces, gauges, Map.of(), Map.of(), Map.of());
     }
 
     /** One nanometre: binary dust of a decimal reading. */
@@ -117,6 +122,7 @@ public record Shop(
         Map<String, Gauge> gauges = new LinkedHashMap<>();
         Map<String, Gauge> retired = new LinkedHashMap<>();
         Map<String, String> facts = new LinkedHashMap<>();
+        Map<String, List<LogEntry>> unitFiles = new LinkedHashMap<>();
         for (LogEntry kept : stream) {
             if (kept.body() instanceof Entry.GaugeAdded e) {
                 gauges.put(e.gauge(), gauge(e));
@@ -128,6 +134,10 @@ public record Shop(
                 }
             } else if (kept.body() instanceof Entry.ShopDescribed e) {
                 facts.putAll(e.facts());
+            } else if (kept.body() instanceof Entry.UnitChanged e) {
+                unitFiles
+                        .computeIfAbsent(e.unitType(), none -> new ArrayList<>())
+                        .add(kept);
             } else {
                 take(pieces, kept.body());
             }
@@ -137,7 +147,8 @@ public record Shop(
                 Collections.unmodifiableMap(pieces),
                 Collections.unmodifiableMap(gauges),
                 Collections.unmodifiableMap(retired),
-                Collections.unmodifiableMap(facts));
+                Collections.unmodifiableMap(facts),
+                Collections.unmodifiableMap(unitFiles));
     }
 
     private static void take(Map<String, Piece> pieces, Entry entry) {
@@ -183,6 +194,11 @@ public record Shop(
     private static Piece gone(Piece p, @Nullable String takenBy, @Nullable String because) {
         return new Piece(
                 p.id(), p.family(), p.stamp(), p.readings(), p.thickness(), p.spread(), p.u(), takenBy, because);
+    }
+
+    /** The changes of the shop's file of a unit type, in order. */
+    public List<LogEntry> unitFile(String type) {
+        return List.copyOf(unitFiles.getOrDefault(type, List.of()));
     }
 
     /** A gauge that can be read with now. */

@@ -183,6 +183,8 @@ final class StampReader {
                 .filter(one -> said.isEmpty()
                         ? one.way().alone()
                         : said.contains(one.part().family()))
+                // no fewer changes than the lengths differ by
+                .filter(one -> Math.abs(one.way().text().length() - compact.length()) <= most)
                 .map(one -> new Scored(one, CHANGES.apply(compact, one.way().text())))
                 .filter(scored -> scored.changes() <= most)
                 .sorted(Comparator.comparingInt(Scored::changes))

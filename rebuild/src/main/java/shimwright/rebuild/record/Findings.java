@@ -31,12 +31,28 @@ public final class Findings {
         return verdict.isEmpty() ? found.outcome().contains("rework or replace") : verdict.equals("OUT");
     }
 
-    /** What was found outside its limit and has no verdict yet, by key. */
+    /** Whether somebody must say what becomes of it: it lies outside its limit, or the gauge cannot prove that it does not. */
+    public static boolean needsVerdict(Entry.Found found) {
+        return isOut(found) || found.basis().getOrDefault("verdict", "").equals("NOT_PROVEN");
+    }
+
+    /** The verdict on something, while it stands: what is found later and is not within its limit asks for another. */
+    public static Optional<Said<Entry.Judged>> verdict(Job job, String key) {
+        return Optional.ofNullable(job.judged().get(key))
+                .filter(judged -> job.found().stream()
+                        .filter(found -> key(found.what()).equals(key))
+                        .reduce((first, second) -> second)
+                        .filter(found -> needsVerdict(found.what()) && found.number() > judged.number())
+                        .isEmpty());
+    }
+
+    /** What needs a verdict and has none that stands, by key. */
     public static List<Entry.Found> undecided(Job job) {
         Map<String, Entry.Found> latest = new LinkedHashMap<>();
         job.found().forEach(said -> latest.put(key(said.what()), said.what()));
         return latest.entrySet().stream()
-                .filter(e -> isOut(e.getValue()) && !job.judged().containsKey(e.getKey()))
+                .filter(e ->
+                        needsVerdict(e.getValue()) && verdict(job, e.getKey()).isEmpty())
                 .map(Map.Entry::getValue)
                 .toList();
     }

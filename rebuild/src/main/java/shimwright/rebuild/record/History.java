@@ -64,7 +64,8 @@ public final class History {
         if (entry instanceof Entry.JobOpened
                 || entry instanceof Entry.IntakeCorrected
                 || entry instanceof Entry.UnitMoved
-                || entry instanceof Entry.TakenOff) {
+                || entry instanceof Entry.TakenOff
+                || entry instanceof Entry.TakenOffCorrected) {
             return Part.COMING_IN;
         }
         if (entry instanceof Entry.Found
@@ -134,7 +135,8 @@ public final class History {
                 Entry.UnitMoved.class,
                 e -> "Moved to unit file " + brief(e.unitFile()) + ", variant " + e.variant() + because(e.reason()));
         put(words, Entry.EntryStruck.class, e -> "An entry struck" + because(e.reason()));
-        put(words, Entry.TakenOff.class, e -> "Off: " + e.gone() + tail(e.note()));
+        put(words, Entry.TakenOff.class, e -> "Off: " + off(e));
+        put(words, Entry.TakenOffCorrected.class, e -> "Off, put right: " + off(e.now()) + because(e.reason()));
         put(
                 words,
                 Entry.Found.class,
@@ -153,6 +155,20 @@ public final class History {
         steps(words);
         settings(words);
         return Map.copyOf(words);
+    }
+
+    private static String off(Entry.TakenOff e) {
+        return e.gone()
+                + tail(e.note())
+                + tail(labelled("held by", e.fasteners()))
+                + tail(labelled("took", e.byForce()))
+                + tail(labelled("destroyed", e.destroyed()))
+                + tail(labelled("side up", e.sideUp()))
+                + tail(labelled("shims", String.join(", ", e.shims().values())));
+    }
+
+    private static String labelled(String label, String text) {
+        return text.isBlank() ? "" : label + " " + text;
     }
 
     private static void steps(Map<Class<? extends Entry.OfJob>, Function<Entry.OfJob, String>> words) {

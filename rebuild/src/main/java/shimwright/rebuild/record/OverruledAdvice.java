@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.Decision;
@@ -93,9 +94,10 @@ public final class OverruledAdvice {
         add(job.judged().values(), said -> {
             Entry.Judged judged = said.what();
             String key = judged.limit().isBlank() ? judged.what() : judged.limit();
-            boolean out = Findings.latest(job, key).filter(Findings::isOut).isPresent();
-            return out && judged.decision() == Decision.REUSE
-                    ? judged.what() + " reused by " + said.by() + " although found outside its limit: "
+            Optional<Entry.Found> against = Findings.latest(job, key).filter(Findings::needsVerdict);
+            return against.isPresent() && judged.decision() == Decision.REUSE
+                    ? judged.what() + " reused by " + said.by() + " although "
+                            + (Findings.isOut(against.get()) ? "found outside" : "not proven within") + " its limit: "
                             + judged.reason()
                     : "";
         });

@@ -69,9 +69,10 @@ final class HandBackRules {
             }
         }
         for (Entry.Found found : Findings.undecided(job)) {
+            String how = Findings.isOut(found) ? "found outside its limit" : "not proven within its limit";
             refusals.add(Refusal.at(
                     found.what(),
-                    "it was found outside its limit and nothing was decided",
+                    "it was " + how + " and nothing was decided since",
                     "Say under Inspect what becomes of it"));
         }
         return refusals;

@@ -1,12 +1,16 @@
 package shimwright.rebuild.rules;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.unit.model.WearLimit;
 import shimwright.rebuild.workbench.Workbench;
 
@@ -42,7 +46,65 @@ final class IntakeRules {
     }
 
     static List<Refusal> takenOff(Workbench bench, Entry.TakenOff e) {
-        return Rules.needed(e.gone(), "gone", "what came off", "Name the part, as you would on a tag");
+        return off(bench, e, bench.job().takenOff());
+    }
+
+    static List<Refusal> takenOffCorrected(Workbench bench, Entry.TakenOffCorrected e) {
+        List<Said<Entry.TakenOff>> off = bench.job().takenOff();
+        int at = IntStream.range(0, off.size())
+                .filter(i -> off.get(i).id().equals(e.takenOff()))
+                .findFirst()
+                .orElse(-1);
+        if (at < 0) {
+            return Rules.one("takenOff", "what came off", "it is not among what came off", "Load the page again");
+        }
+        List<Refusal> refusals = new ArrayList<>(Rules.reason(e.reason(), "Say what was wrong before"));
+        refusals.addAll(off(bench, e.now(), off.subList(0, at)));
+        if (e.now().equals(off.get(at).what())) {
+            refusals.add(Refusal.at("what came off", "nothing is changed", "Say what is to be different"));
+        }
+        return refusals;
+    }
+
+    /** Something that came off, after what came off before it. */
+    private static List<Refusal> off(Workbench bench, Entry.TakenOff e, List<Said<Entry.TakenOff>> before) {
+        List<Refusal> refusals = new ArrayList<>(
+                Rules.needed(e.gone(), "gone", "what came off", "Name the part, as you would on a tag"));
+        e.items().stream()
+                .filter(item -> bench.unit().type().items().stream()
+                        .noneMatch(one -> one.id().equals(item)))
+                .map(item -> new Refusal(
+                        "items",
+                        "items of the unit",
+                        "this unit has no item " + item,
+                        "Take one of those that it has, or none"))
+                .forEach(refusals::add);
+        Set<String> known = before.stream().map(Said::id).collect(Collectors.toCollection(HashSet::new));
+        known.add(Entry.TakenOff.NOTHING);
+        if (!known.containsAll(e.inTheWay())) {
+            refusals.add(new Refusal(
+                    "inTheWay",
+                    "what was in its way",
+                    "it names something that did not come off before it",
+                    "Load the page again and choose from what is off"));
+        }
+        known.remove(Entry.TakenOff.NOTHING);
+        if (!known.containsAll(e.asOneWith())) {
+            refusals.add(new Refusal(
+                    "asOneWith",
+                    "what it came out with",
+                    "it names something that did not come off before it",
+                    "Load the page again and choose from what is off"));
+        }
+        String acts = e.shims().getOrDefault("acts", "");
+        if (!Set.of("", "closes", "opens").contains(acts)) {
+            refusals.add(new Refusal(
+                    "shims",
+                    "shims found",
+                    "\"" + acts + "\" says no direction",
+                    "Say closes or opens, or leave it open"));
+        }
+        return refusals;
     }
 
     static List<Refusal> found(Workbench bench, Entry.Found e) {

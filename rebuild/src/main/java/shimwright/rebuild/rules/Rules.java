@@ -31,6 +31,7 @@ public final class Rules {
         put(rules, Entry.UnitMoved.class, IntakeRules::moved);
         put(rules, Entry.EntryStruck.class, StrikeRules::struck);
         put(rules, Entry.TakenOff.class, IntakeRules::takenOff);
+        put(rules, Entry.TakenOffCorrected.class, IntakeRules::takenOffCorrected);
         put(rules, Entry.Found.class, IntakeRules::found);
         put(rules, Entry.Judged.class, IntakeRules::judged);
         put(rules, Entry.NoteMade.class, IntakeRules::note);

@@ -28,6 +28,7 @@ public final class ShopRules {
         put(rules, Entry.ShimReturned.class, ShopRules::returned);
         put(rules, Entry.GaugeAdded.class, ShopRules::gaugeAdded);
         put(rules, Entry.GaugeRetired.class, ShopRules::retired);
+        put(rules, Entry.UnitChanged.class, ShopRules::unitChanged);
         put(rules, Entry.ShopDescribed.class, ShopRules::described);
         return Map.copyOf(rules);
     }
@@ -137,6 +138,15 @@ public final class ShopRules {
         if (!shop.gauges().containsKey(e.gauge())) {
             refusals.add(new Refusal(
                     "gauge", "gauge " + e.gauge(), "this shop has no such gauge in use", "Look at the list"));
+        }
+        return refusals;
+    }
+
+    private static List<Refusal> unitChanged(Shop shop, Entry.UnitChanged e) {
+        List<Refusal> refusals = new ArrayList<>(Rules.needed(e.what(), "what", "change", "Say what is changed"));
+        refusals.addAll(Rules.needed(e.unitType(), "type", "unit type", "Say of which unit"));
+        if (e.after().isBlank() || e.after().equals(e.before())) {
+            refusals.addAll(Rules.one("text", "unit file", "nothing in it is changed", "Change something in it"));
         }
         return refusals;
     }

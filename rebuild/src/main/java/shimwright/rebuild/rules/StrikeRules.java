@@ -16,6 +16,7 @@ final class StrikeRules {
     /** Entries that can be struck; every other has a way back of its own, or is one itself. */
     private static final Set<Class<? extends Entry>> STRIKABLE = Set.of(
             Entry.TakenOff.class,
+            Entry.TakenOffCorrected.class,
             Entry.Found.class,
             Entry.Judged.class,
             Entry.ChoiceTaken.class,

@@ -1,5 +1,8 @@
 package shimwright.rebuild.workbench;
 
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -21,6 +24,15 @@ public final class PinnedUnit {
     public PinnedUnit(String hash, UnitType type) {
         this.hash = hash;
         this.type = type;
+    }
+
+    /** SHA-256 of a file, lower-case hex. */
+    public static String hash(byte[] content) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+        } catch (NoSuchAlgorithmException missing) {
+            throw new IllegalStateException("every Java has SHA-256", missing);
+        }
     }
 
     /** SHA-256 over the text of the file, lower-case hex. */

@@ -107,6 +107,9 @@ class ChangedChoicesTest {
                 .contains(
                         "Undoing it opens the trial reading of b, pinion bearing preload, again: its 3 rounds no longer "
                                 + "count.");
+        assertThat(bench.session("b").change().undoing())
+                .isEqualTo(
+                        "Undoing step T04 opens this reading again: its 3 rounds no longer count, and it is read anew.");
         for (String step : bench.session("b").change().undoFirst()) {
             assertThat(bench.job().stepsDone()).contains(step);
         }
@@ -248,7 +251,8 @@ class ChangedChoicesTest {
                 .isEqualTo(
                         "If other pieces are in than those named, name them: its 2 rounds then no longer count, for they "
                                 + "were read with another pack.");
-        bench.packIn("f", Phase.FINAL, "ring=r22-03");
+        bench.keep(Decisions.packIn(bench.session("f"), Phase.FINAL, bench.pack("ring=r22-03"), bench.shop(), "V-0093")
+                .orElseThrow());
         Session f = bench.session("f");
         assertThat(f.stage()).isEqualTo(Stage.READ_LAST);
         assertThat(f.reopened()).isEqualTo("the pack of clearance f was changed after it was accepted");

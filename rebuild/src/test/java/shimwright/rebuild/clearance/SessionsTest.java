@@ -14,6 +14,8 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
@@ -25,7 +27,9 @@ import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.demo.Van7;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.Step.Phase;
+import shimwright.rebuild.unit.model.Unit;
 
 class SessionsTest {
     private static Closing closing(Session session) {
@@ -101,6 +105,34 @@ class SessionsTest {
                 .containsExactly("under the head bearing cup: it is not said which piece is in. "
                         + "Say which pieces are in, then read.");
         assertThat(Decisions.choose(session, bench.pieces("d38-03"), "").isOk()).isFalse();
+    }
+
+    /** A shim chosen for another clearance counts as in once its step is done; before it is asked for, also where none need be in. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", ", fewest: 0"})
+    void aShimChosenElsewhereInTheLoopIsAskedForUntilItIsFitted(String fewest) {
+        String text = UnitFiles.example().replaceAll("(id: sP, [^}]*), item: sP}", "$1" + fewest + ", item: sP}");
+        Unit unit = UnitFiles.read("u.yaml", text).outcome().orElseThrow().resolve("A");
+        DemoWorkbench bench = new DemoWorkbench(unit);
+        bench.keep(DemoWorkbench.opening());
+        bench.lay(new Entry.PackChosen(
+                "a", "sP", bench.pieces("d80-11"), 52.07e-3, 5e-6, 0.97, Verdict.IN, "", List.of(), Map.of()));
+        bench.packIn("b", Phase.TRIAL, "SP=d38-05");
+        for (int i = 0; i < 3; i++) {
+            bench.round("b", Phase.TRIAL, 0.16, 0.16);
+        }
+        assertThat(bench.session("b").toName()).contains("sP");
+        assertThat(bench.session("b").trial().measured()).isNull();
+        assertThat(bench.session("b").trial().refusals())
+                .extracting(Refusal::fact)
+                .containsOnly("it is not said which piece is in");
+        bench.layDone("F01");
+        for (int i = 0; i < 3; i++) {
+            bench.round("b", Phase.TRIAL, 0.16, 0.16);
+        }
+        assertThat(bench.session("b").known()).containsEntry("sP", bench.pieces("d80-11"));
+        assertThat(bench.session("b").toName()).doesNotContain("sP");
+        assertThat(bench.session("b").trial().pack()).containsEntry("sP", bench.pieces("d80-11"));
     }
 
     @Test

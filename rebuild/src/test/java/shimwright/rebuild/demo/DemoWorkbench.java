@@ -31,8 +31,8 @@ public final class DemoWorkbench {
     private static final double MICROMETER = 0.002 * MM;
 
     private final Unit unit;
-    private final EntryStream shop = new EntryStream(JobLog.SHOP);
-    private final EntryStream stream = new EntryStream("job-v-0093");
+    private final EntryStream shop;
+    private final EntryStream stream;
 
     public DemoWorkbench(Unit unit) {
         this(unit, DemoUnit.lines("gauges.txt"), DemoUnit.lines("drawer.txt"));
@@ -40,9 +40,20 @@ public final class DemoWorkbench {
 
     /** A bench in a shop with other gauges and pieces, written as in the demo's own lists. */
     public DemoWorkbench(Unit unit, List<String> gauges, List<String> pieces) {
-        this.unit = unit;
+        this(unit, new EntryStream(JobLog.SHOP), new EntryStream("job-v-0093"));
         gauges.forEach(line -> shop.add(gauge(line.split("\\s*\\|\\s*"))));
         pieces.forEach(line -> shop.add(piece(line.split("\\s+"))));
+    }
+
+    private DemoWorkbench(Unit unit, EntryStream shop, EntryStream stream) {
+        this.unit = unit;
+        this.shop = shop;
+        this.stream = stream;
+    }
+
+    /** A bench of its own in this shop, as it was when the job had so many entries. */
+    DemoWorkbench asAfter(int entries) {
+        return new DemoWorkbench(unit, shop.beginning(shop.entries().size()), stream.beginning(entries));
     }
 
     /** A bench with the job of the demo scenario opened. */

@@ -31,6 +31,13 @@ public final class EntryStream {
         return stream;
     }
 
+    /** A stream of its own that begins with the first entries of this one. */
+    public EntryStream beginning(int entries) {
+        EntryStream stream = new EntryStream(name);
+        stream.kept.addAll(kept.subList(0, entries));
+        return stream;
+    }
+
     public LogEntry add(Entry entry) {
         return add("entry-" + (kept.size() + 1), "the workshop", entry);
     }

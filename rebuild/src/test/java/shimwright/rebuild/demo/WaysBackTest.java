@@ -76,6 +76,22 @@ class WaysBackTest {
                 .isTrue();
     }
 
+    /** At its limit a reading proves nothing with the gauge in hand, and by number alone it is said so. */
+    @Test
+    void aCheckIsJudgedWithTheUncertaintyOfItsGauge() {
+        ActBench bench = open(DemoUnit.inLine().resolve("S"));
+        assertThat(read(bench, "BLADES"))
+                .isEqualTo("NOT_PROVEN 0.100 mm is within the limit of 0.004 in, but feeler blades cannot prove it.");
+        assertThat(read(bench, "")).startsWith("IN Within limits. By number alone");
+    }
+
+    private static String read(ActBench bench, String gauge) {
+        Entry read = must(bench, new HoldActs.ReadCheck("P02", "Q1", "flat", "0.10 mm", "", gauge, "", ""))
+                .get(0)
+                .body();
+        return read instanceof Entry.CheckRead check ? check.verdict() + " " + check.words() : "";
+    }
+
     private static Builder builder(Random random) {
         return new Builder(Map.of(
                 "mid", (2.43 + 0.1 * random.nextDouble()) * 1e-3,

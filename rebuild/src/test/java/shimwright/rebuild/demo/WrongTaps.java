@@ -16,6 +16,7 @@ import shimwright.rebuild.act.HoldActs;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.OrderActs;
 import shimwright.rebuild.act.StepActs;
+import shimwright.rebuild.act.StripActs;
 import shimwright.rebuild.act.YesNo;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
@@ -148,7 +149,7 @@ final class WrongTaps {
                     case 8 ->
                         new IntakeActs.Decide(limit.id(), limit.what(), any(List.of(Entry.Decision.values())), WHY, "");
                     case 9 -> new IntakeActs.Observe("breather", "clogged");
-                    case 10 -> new IntakeActs.TakeOff("a cover", List.of(), "");
+                    case 10 -> new StripActs.TakeOff("a cover", List.of(), "");
                     case 11 -> new IntakeActs.MakeNote("job", "not this one");
                     case 12 -> new IntakeActs.AddPicture("job", "b".repeat(64), "image/png", 10, "");
                     case 13 -> new IntakeActs.CorrectIntake("", "somebody else", "", "", WHY);

@@ -105,6 +105,24 @@ class ReopenedTest {
     }
 
     @Test
+    void aRoundStruckReopensWhatWasAcceptedOnIt() {
+        choose("a", "sP", "d80-11");
+        LogEntry trial = bench.round("a", Phase.TRIAL, 32.18);
+        LogEntry struckBefore = bench.round("a", Phase.FINAL, 32.80);
+        bench.lay(new Entry.RoundStruck(struckBefore.draft().id(), "the point slipped"));
+        LogEntry stands = bench.round("a", Phase.FINAL, 32.08);
+        accept("a", Phase.FINAL);
+        LogEntry after = bench.round("a", Phase.FINAL, 32.50);
+        bench.lay(new Entry.RoundStruck(trial.draft().id(), "of another reading"));
+        bench.lay(new Entry.RoundStruck(after.draft().id(), "read after it was accepted"));
+        assertThat(since("a")).isEmpty();
+        bench.lay(new Entry.RoundStruck(stands.draft().id(), "the bridge stood off"));
+        assertThat(since("a")).contains("a reading of clearance a was struck after it was accepted");
+        accept("a", Phase.FINAL);
+        assertThat(since("a")).isEmpty();
+    }
+
+    @Test
     void roundsReadBeforeTheChangeNoLongerCount() {
         choose("a", "sP", "d80-11");
         bench.round("a", Phase.FINAL, 32.08);

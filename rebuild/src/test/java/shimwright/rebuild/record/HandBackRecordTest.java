@@ -11,8 +11,13 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.rebuild.act.ActContext;
+import shimwright.rebuild.act.StepActs;
 import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.demo.Van7;
 import shimwright.rebuild.job.Entry;
@@ -24,6 +29,7 @@ import shimwright.rebuild.record.HandBackRecord.Setting;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.workbench.ShopFloor;
 
 /** The record of the demo job, invented scenario: everything that was kept appears, and every number is an entry's. */
 class HandBackRecordTest {
@@ -265,6 +271,43 @@ class HandBackRecordTest {
                                 "owner"),
                         new Decision("tapers", "cup grey. Noted.", "", "", ""),
                         new Decision("hub 5", "", "rework", "donor", ""));
+    }
+
+    @Test
+    void whatWasReusedOutsideItsLimitOrAgainstAClockWasPassedAgainstTheAdvice() {
+        DemoWorkbench job = DemoWorkbench.open();
+        Map<String, String> out = Map.of("verdict", "OUT", "limit", "0.50 mm");
+        for (String limit : List.of("C01", "C02")) {
+            job.keep(new Entry.Found(
+                    limit, List.of(), "gap " + limit, List.of(0.00042), Kind.LENGTH, "", "below", List.of(), out));
+        }
+        job.keep(found("C03", "of before", "", "0.3 mm is below the limit of 0.5 mm: rework or replace."));
+        job.keep(new Entry.Judged("C01", List.of(), "gap C01", Entry.Decision.REUSE, "the owner will have it", ""));
+        job.keep(new Entry.Judged("C02", List.of(), "gap C02", Entry.Decision.REPLACE, "worn", ""));
+        job.keep(new Entry.Judged("C03", List.of(), "of before", Entry.Decision.REUSE, "no part to be had", ""));
+        job.lay(new Entry.TimeOverruled("R03", "early", "sealant cures", Map.of("by", -1740.0), "a warm room"));
+        assertThat(HandBackRecord.of(job.job(), job.unit()).overruled())
+                .containsExactly(
+                        "gap C01 reused by the workshop although found outside its limit: the owner will have it",
+                        "of before reused by the workshop although found outside its limit: no part to be had",
+                        "Step R03 done 29 min too early (sealant cures) by the workshop: a warm room");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"E01", "T06", "T09", "T10"})
+    void whatIsTightenedForATrialReadingIsNotClaimedAsTightened(String step) {
+        DemoWorkbench job = DemoWorkbench.open();
+        ActContext around = new ActContext(
+                new ShopFloor(job.shop(), Map.of(), Set.of()),
+                UnitSystem.METRIC,
+                job.lying().now());
+        new StepActs.Done(step, "", Map.of(), "")
+                .on(job.lying(), around)
+                .orElseThrow()
+                .entries()
+                .forEach(entry -> job.lay((Entry.OfJob) entry));
+        assertThat(job.unit().step(step).fasteners()).isNotEmpty();
+        assertThat(HandBackRecord.of(job.job(), job.unit()).torques()).isEmpty();
     }
 
     @Test

@@ -2,6 +2,7 @@ package shimwright.rebuild.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -14,8 +15,11 @@ import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.demo.Van7;
 import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.LogEntry;
+import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.Step.Phase;
+import shimwright.rebuild.workbench.Workbench;
 
 class RulesTest {
     private static List<String> said(List<Refusal> refusals) {
@@ -139,6 +143,56 @@ class RulesTest {
         assertThat(against(bench, new Entry.PackIn("z", Phase.TRIAL, Map.of()))).hasSize(1);
     }
 
+    private static List<String> against(Map<String, String> taken, Entry.OfJob entry) {
+        DemoWorkbench bench = DemoWorkbench.open();
+        bench.keepInShop(new Entry.ShimRemoved("d52-09", "bent"));
+        Workbench lying = bench.lying();
+        Shop shop = Shop.of(bench.shopEntries(), taken);
+        return said(Rules.check(new Workbench(lying.job(), lying.file(), shop, lying.now(), ZoneOffset.UTC), entry));
+    }
+
+    @Test
+    void aPieceThatIsInAnotherUnitIsNeitherNamedNorChosen() {
+        Map<String, String> taken = Map.of("d52-03", "V-0094", "d52-05", "V-0093");
+        List<PieceIn> pieces = DemoWorkbench.open().pieces("d52-03", "d52-05", "d52-09");
+        String[] refused = {
+            "piece d52-03: it is in unit V-0094. Take another piece.",
+            "piece d52-09: it left the drawer: bent. Take another piece."
+        };
+        assertThat(against(taken, new Entry.PackIn("c", Phase.TRIAL, Map.of("sI", pieces))))
+                .containsExactly(refused);
+        assertThat(against(
+                        taken,
+                        new Entry.PackChosen("c", "sI", pieces, 5e-5, 5e-6, 0.97, Verdict.IN, "", List.of(), Map.of())))
+                .containsExactly(refused);
+        assertThat(against(
+                        taken,
+                        new Entry.PackChosen(
+                                "c", "sX", List.of(), 5e-5, 5e-6, 0.97, Verdict.IN, "", List.of(), Map.of())))
+                .containsExactly("place sX: this clearance has no such place. Go back to the clearance.");
+    }
+
+    @Test
+    void findingsVerdictsAndPicturesAreAskedForWhatTheyLack() {
+        Map<String, String> none = Map.of();
+        assertThat(against(
+                        none,
+                        new Entry.Found("C99", List.of(), "gap", List.of(Double.NaN), Kind.LENGTH, "", "", List.of())))
+                .containsExactly(
+                        "limit C99: this unit has no such limit. Go back to the inspection.",
+                        "gap: a reading is not a number. Read it again.");
+        assertThat(against(none, new Entry.Found("", List.of(), " ", List.of(), Kind.NUMBER, "seen", "", List.of())))
+                .containsExactly("item: nothing typed. Name the part or feature.");
+        assertThat(against(none, new Entry.Judged("C99", List.of(), "gap", Entry.Decision.REUSE, "", "")))
+                .containsExactly(
+                        "reason: nothing typed. Say why, so that the record can be stood behind.",
+                        "limit C99: this unit has no such limit. Go back to the inspection.");
+        assertThat(against(none, new Entry.PictureAdded("job", "no hash", "image/png", 3, "")))
+                .containsExactly("picture: it is not kept. Take or choose it again.");
+        assertThat(against(none, new Entry.NoteMade("job", " ")))
+                .containsExactly("note: nothing typed. Type the note.");
+    }
+
     @Test
     void passingAHoldPointNeedsAReason() {
         DemoWorkbench bench = DemoWorkbench.open();
@@ -178,6 +232,26 @@ class RulesTest {
         bench.keep(new Entry.StepDone("X06", ""));
         assertThat(against(bench, new Entry.HandedBack("12 months", "", "")))
                 .containsExactly("hand-back: 1 step is not done: X07. Finish the build first.");
+    }
+
+    @Test
+    void handBackIsRefusedWhileWhatWasFoundOutsideItsLimitHasNoVerdict() {
+        DemoWorkbench bench = DemoWorkbench.open();
+        String undecided =
+                ": it was found outside its limit and nothing was decided since. Say under Inspect what becomes of it.";
+        bench.keep(found("C01", "ring gap", "0.42 mm is below the limit", Map.of("verdict", "OUT")));
+        bench.keep(found("C02", "of before", "0.3 mm is below the limit of 0.5 mm: rework or replace.", Map.of()));
+        bench.keep(found("C03", "read again", "", Map.of("verdict", "OUT")));
+        bench.keep(found("C03", "read again", "", Map.of("verdict", "IN")));
+        assertThat(against(bench, new Entry.HandedBack("12 months", "", "")))
+                .contains("ring gap" + undecided, "of before" + undecided)
+                .noneMatch(s -> s.startsWith("read again"));
+        bench.keep(new Entry.Judged("C01", List.of(), "ring gap", Entry.Decision.REPLACE, "worn", ""));
+        assertThat(against(bench, new Entry.HandedBack("12 months", "", ""))).noneMatch(s -> s.startsWith("ring gap"));
+    }
+
+    private static Entry.Found found(String limit, String what, String outcome, Map<String, String> basis) {
+        return new Entry.Found(limit, List.of(), what, List.of(0.0004), Kind.LENGTH, "", outcome, List.of(), basis);
     }
 
     @Test

@@ -9,7 +9,7 @@ import shimwright.bench.picture.section.PartFigure.Mark;
 import shimwright.bench.picture.section.PartFigure.Sketch;
 
 /** Rolling bearings in section: rings with their raceways, and the roller where both rings are known. */
-final class BearingFigures {
+public final class BearingFigures {
     /** Slope of the outer raceway of a usual taper bearing, about 14 degrees; the roller's axis leans a little less. */
     private static final double CUP_SLOPE = 0.25;
 
@@ -55,7 +55,7 @@ final class BearingFigures {
     }
 
     /** Cone with rib and roller; the roller belongs to it because it comes off with it. */
-    static void cone(Sketch figure, Extent cone, Extent cup) {
+    public static void cone(Sketch figure, Extent cone, Extent cup) {
         Taper t = new Taper(cone, cup);
         double width = cone.width();
         double rib = RIB * width;
@@ -86,7 +86,8 @@ final class BearingFigures {
                 t.p(last + 0.12 * width, (t.coneRadius(last) + thin) / 2 - 0.12 * width * 0.22));
     }
 
-    static void cup(Sketch figure, Extent cup, Extent cone) {
+    /** Cup with its raceway, as it stands over its cone. */
+    public static void cup(Sketch figure, Extent cup, Extent cone) {
         Taper t = new Taper(cone, cup);
         figure.polygon(
                 Fill.CLOSE,
@@ -97,7 +98,7 @@ final class BearingFigures {
     }
 
     /** Outer ring with two ribs; its rollers stay in it. */
-    static void outer(Sketch figure, Extent ring, Extent inner) {
+    public static void outer(Sketch figure, Extent ring, Extent inner) {
         double raceway = inner.outer();
         double gap = ring.inner() - raceway;
         double ribFrom = ring.from() + 0.16 * ring.width();
@@ -120,7 +121,7 @@ final class BearingFigures {
     }
 
     /** A bearing that the unit file gives as one part: both rings with the balls between them. */
-    static void whole(Sketch figure, Extent e) {
+    public static void whole(Sketch figure, Extent e) {
         double middle = (e.inner() + e.outer()) / 2;
         double ball = Math.min(BALL * e.wall(), 0.4 * e.width());
         double shoulder = 0.45 * ball;
@@ -131,7 +132,7 @@ final class BearingFigures {
     }
 
     /** A needle cage: the needle between the two rims of the cage. */
-    static void needles(Sketch figure, Extent e) {
+    public static void needles(Sketch figure, Extent e) {
         double rim = Math.min(0.1 * e.width(), e.wall());
         figure.ring(Fill.CLOSE, e.from(), e.to(), e.inner() + 0.15 * e.wall(), e.outer() - 0.15 * e.wall());
         figure.ring(Fill.PLAIN, e.from() + rim, e.to() - rim, e.inner(), e.outer());

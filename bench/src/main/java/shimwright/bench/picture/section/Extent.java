@@ -12,10 +12,10 @@ import shimwright.rebuild.unit.model.Item;
  * @param inner inner radius, m, 0 or more
  * @param outer outer radius, m, not less than inner
  */
-record Extent(double from, double to, double inner, double outer) {
+public record Extent(double from, double to, double inner, double outer) {
 
     /** The item's main ring; empty where the unit file gives no usable shape for it. */
-    static Optional<Extent> of(Item item) {
+    public static Optional<Extent> of(Item item) {
         if (item.shape() == Item.Shape.NONE || item.shaft().isEmpty()) {
             return Optional.empty();
         }

@@ -14,7 +14,7 @@ import shimwright.bench.picture.svg.Svg.Stroke;
  * Draws a figure the way its item stands: fitted in ink with fill and section lines, in the hand with a heavy blue
  * outline and blue lines, in for a trial with long dashes, still to come in thin grey dashes.
  */
-final class FigurePen {
+public final class FigurePen {
     private static final Stroke NONE = new Stroke(DrawingStyle.INK, 0);
     private static final Stroke EDGE = new Stroke(DrawingStyle.INK, 1.1);
     private static final Stroke COMING = new Stroke(DrawingStyle.GREY, 0.8, DrawingStyle.COMING_DASH);
@@ -28,9 +28,10 @@ final class FigurePen {
      * @param accent true for a shim of the clearance that is shown
      * @param brass true for brass or bronze
      */
-    record Look(Stand stand, boolean thin, boolean accent, boolean brass) {}
+    public record Look(Stand stand, boolean thin, boolean accent, boolean brass) {}
 
-    FigurePen(Svg svg) {
+    /** A pen that writes into a picture. */
+    public FigurePen(Svg svg) {
         this.svg = svg;
     }
 
@@ -39,7 +40,7 @@ final class FigurePen {
      *
      * @param place from the figure's coordinates to the sheet
      */
-    void figure(PartFigure figure, AffineTransform place, Look look) {
+    public void figure(PartFigure figure, AffineTransform place, Look look) {
         Stand stand = look.stand();
         boolean accent = look.accent();
         if (stand == Stand.COMING) {
@@ -130,7 +131,8 @@ final class FigurePen {
         svg.path(d, "", hand ? outline(stand) : new Stroke(DrawingStyle.INK, 1.4, stand == Stand.TRIAL ? "8 2.5" : ""));
     }
 
-    void centreLine(double x1, double y1, double x2, double y2) {
+    /** The centre line between two points of the sheet. */
+    public void centreLine(double x1, double y1, double x2, double y2) {
         svg.line(x1, y1, x2, y2, new Stroke(DrawingStyle.INK, 0.6, DrawingStyle.CENTRE_DASH));
     }
 

@@ -16,11 +16,11 @@ import shimwright.rebuild.unit.model.Item;
  * @param lines lines on top of them
  * @param silhouette everything of it as one outline
  */
-record PartFigure(Item item, List<Piece> pieces, List<Line> lines, Area silhouette) {
+public record PartFigure(Item item, List<Piece> pieces, List<Line> lines, Area silhouette) {
     private static final AffineTransform MIRROR = AffineTransform.getScaleInstance(1, -1);
 
     /** How a closed shape is filled when it is fitted. */
-    enum Fill {
+    public enum Fill {
         /** Not cut: shafts, rollers, tooth flanks. */
         PLAIN,
         /** Not cut, in front of or behind the plane, without a fill of its own. */
@@ -36,21 +36,25 @@ record PartFigure(Item item, List<Piece> pieces, List<Line> lines, Area silhouet
     }
 
     /** A line's meaning. */
-    enum Mark {
+    public enum Mark {
         EDGE,
         CENTRE,
         THREAD
     }
 
-    record Piece(Area outline, Fill fill) {}
+    /** A closed shape and how it is filled. */
+    public record Piece(Area outline, Fill fill) {}
 
-    record Line(Path2D path, Mark mark) {}
+    /** A line and what it means. */
+    public record Line(Path2D path, Mark mark) {}
 
-    static Sketch of(Item item) {
+    /** Begins the figure of an item. */
+    public static Sketch of(Item item) {
         return new Sketch(item);
     }
 
-    PartFigure(Item item, List<Piece> pieces, List<Line> lines) {
+    /** A figure of these pieces and lines. */
+    public PartFigure(Item item, List<Piece> pieces, List<Line> lines) {
         this(item, List.copyOf(pieces), List.copyOf(lines), union(pieces));
     }
 
@@ -61,12 +65,12 @@ record PartFigure(Item item, List<Piece> pieces, List<Line> lines, Area silhouet
     }
 
     /** The box of everything of it. */
-    Rectangle2D box() {
+    public Rectangle2D box() {
         return silhouette.getBounds2D();
     }
 
     /** Collects pieces; each is drawn on both sides of the axis. */
-    static final class Sketch {
+    public static final class Sketch {
         private final Item item;
         private final List<Piece> pieces = new ArrayList<>();
         private final List<Line> lines = new ArrayList<>();
@@ -75,15 +79,18 @@ record PartFigure(Item item, List<Piece> pieces, List<Line> lines, Area silhouet
             this.item = item;
         }
 
-        Sketch ring(Fill fill, double from, double to, double inner, double outer) {
+        /** A ring about the axis, lengths in m. */
+        public Sketch ring(Fill fill, double from, double to, double inner, double outer) {
             return polygon(fill, at(from, inner), at(from, outer), at(to, outer), at(to, inner));
         }
 
-        Sketch polygon(Fill fill, double[]... points) {
+        /** A closed shape on either side of the axis; points of w and r. */
+        public Sketch polygon(Fill fill, double[]... points) {
             return both(fill, closed(points));
         }
 
-        Sketch both(Fill fill, Area half) {
+        /** A shape on either side of the axis. */
+        public Sketch both(Fill fill, Area half) {
             Area whole = new Area(half);
             whole.add(half.createTransformedArea(MIRROR));
             pieces.add(new Piece(whole, fill));
@@ -91,7 +98,7 @@ record PartFigure(Item item, List<Piece> pieces, List<Line> lines, Area silhouet
         }
 
         /** An open line on both sides of the axis. */
-        Sketch line(Mark mark, double[]... points) {
+        public Sketch line(Mark mark, double[]... points) {
             Path2D path = open(points);
             path.append(MIRROR.createTransformedShape(open(points)), false);
             lines.add(new Line(path, mark));
@@ -99,17 +106,19 @@ record PartFigure(Item item, List<Piece> pieces, List<Line> lines, Area silhouet
         }
 
         /** A line across the axis at w. */
-        Sketch across(Mark mark, double w, double r) {
+        public Sketch across(Mark mark, double w, double r) {
             lines.add(new Line(open(at(w, -r), at(w, r)), mark));
             return this;
         }
 
-        PartFigure build() {
+        /** The figure of all pieces so far. */
+        public PartFigure build() {
             return new PartFigure(item, pieces, lines);
         }
     }
 
-    static Area closed(double[]... points) {
+    /** The area within points of w and r. */
+    public static Area closed(double[]... points) {
         Path2D path = open(points);
         path.closePath();
         return new Area(path);
@@ -125,7 +134,7 @@ record PartFigure(Item item, List<Piece> pieces, List<Line> lines, Area silhouet
     }
 
     /** A point: along the axis, from the axis. */
-    static double[] at(double w, double r) {
+    public static double[] at(double w, double r) {
         return new double[] {w, r};
     }
 }

@@ -17,7 +17,7 @@ import shimwright.rebuild.unit.model.Section;
 import shimwright.rebuild.unit.model.Unit;
 
 /** Makes the figure of every item that has a shape, in its shaft's own coordinates. */
-final class PartFigures {
+public final class PartFigures {
     /** Teeth are drawn this deep where no gear pair gives a module: a share of the outer radius. */
     private static final double USUAL_TOOTH = 0.11;
 
@@ -34,7 +34,7 @@ final class PartFigures {
      *
      * @param leastWidth width below which a thin part is drawn wider than it is, on both sides alike, m
      */
-    PartFigures(Unit unit, double leastWidth) {
+    public PartFigures(Unit unit, double leastWidth) {
         this.unit = unit;
         this.leastWidth = leastWidth;
         for (GearPair pair : unit.type().gears()) {
@@ -47,7 +47,7 @@ final class PartFigures {
     }
 
     /** The figure of an item; empty where the unit file gives no shape. */
-    Optional<PartFigure> of(Item item) {
+    public Optional<PartFigure> of(Item item) {
         return Extent.of(item).map(e -> figure(item, e.atLeast(leastWidth)));
     }
 

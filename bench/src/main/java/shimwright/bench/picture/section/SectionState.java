@@ -67,7 +67,7 @@ public record SectionState(
     }
 
     /** How an item stands, and so how it is drawn. */
-    enum Stand {
+    public enum Stand {
         COMING("still to come"),
         FITTED("fitted"),
         TRIAL("in for the trial only"),

@@ -13,7 +13,7 @@ import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Section;
 
 /** Shafts as stepped bodies, not cut, with their shoulders; where one is bored it is broken open, so that its bore is seen. */
-final class ShaftFigures {
+public final class ShaftFigures {
     private static final double CHAMFER = 1e-3;
     private static final double SAME = 1e-5;
 
@@ -39,7 +39,7 @@ final class ShaftFigures {
     }
 
     /** The shaft's body; a stretch between two steps that is not given is drawn as a taper from one to the other. */
-    static Optional<PartFigure> figure(Section.Shaft shaft, Item item) {
+    public static Optional<PartFigure> figure(Section.Shaft shaft, Item item) {
         List<Step> steps = steps(shaft);
         if (steps.isEmpty()) {
             return Optional.empty();

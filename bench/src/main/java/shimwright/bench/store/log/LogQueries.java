@@ -41,7 +41,8 @@ public final class LogQueries implements AutoCloseable {
             StreamReader reader = new StreamReader(stream, after);
             Sql.stream(database, stream, after.count(), reader::take);
             // the head it had, not the head it has: another entry may come between two questions
-            if (reader.found.isEmpty() && !Sql.headAt(database, stream, after.count()).equals(Optional.of(after))) {
+            if (reader.found.isEmpty()
+                    && !Sql.headAt(database, stream, after.count()).equals(Optional.of(after))) {
                 throw damaged(stream, after);
             }
             return Collections.unmodifiableList(reader.found);
@@ -71,8 +72,8 @@ public final class LogQueries implements AutoCloseable {
             head = row.streamHead();
             LogEntry kept = row.kept();
             Draft draft = kept.draft();
-            Draft lean = new Draft(
-                    stream, draft.id(), draft.at(), once(draft.by()), once(draft.device()), draft.body());
+            Draft lean =
+                    new Draft(stream, draft.id(), draft.at(), once(draft.by()), once(draft.device()), draft.body());
             found.add(new LogEntry(kept.number(), kept.streamNumber(), lean, kept.hash(), kept.streamHash()));
         }
 

@@ -19,6 +19,7 @@ import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
+import shimwright.rebuild.record.Findings;
 import shimwright.rebuild.rules.HoldPoints;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Measurable;
@@ -177,7 +178,7 @@ final class JobJson {
         one.put(
                 "found",
                 job.found().stream().anyMatch(said -> said.what().limit().equals(wear.id())));
-        one.put("decided", job.judged().containsKey(wear.id()));
+        one.put("decided", Findings.verdict(job, wear.id()).isPresent());
         return one;
     }
 

@@ -47,8 +47,8 @@ public record ClearanceView(
         Clearance clearance = session.clearance();
         Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
         SectionState state = SectionState.EMPTY.withFitted(fitted).withClearance(clearance.id());
-        Drawings drawing = Drawings.of(
-                bench.job().id(), EtchedDeviation.drawn(bench.unit(), bench.job()), state, "loop", show);
+        Drawings drawing =
+                Drawings.of(bench.job().id(), EtchedDeviation.drawn(bench.unit(), bench.job()), state, "loop", show);
         return new ClearanceView(
                 session,
                 shop,

@@ -84,8 +84,12 @@ public final class FirstUnitPages {
             return;
         }
         String id = FirstUnit.id(maker, model);
-        Outcome<UnitType> added =
-                desk.shelf().add(id + ".yaml", text.orElseThrow().getBytes(StandardCharsets.UTF_8));
+        Outcome<UnitType> added = desk.versions()
+                .add(
+                        id + ".yaml",
+                        text.orElseThrow().getBytes(StandardCharsets.UTF_8),
+                        door.signed(ctx, form),
+                        "begun from what can be seen");
         if (added instanceof Outcome.Ok<UnitType> ok) {
             door.on(ctx, "/new/" + id, ok.value().items().size() + " parts stand there to begin with. Open the job");
         } else {

@@ -5,9 +5,6 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.Door;
@@ -18,23 +15,24 @@ import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.plan.learn.PartsStillIn;
+import shimwright.rebuild.record.Findings;
 import shimwright.rebuild.unit.model.WearLimit;
 
-/** Strip-down and inspection: what came off in order, what was measured, what becomes of it. */
+/** Inspection: what was measured and seen, what becomes of it; with the strip-down, whose strikes come here. */
 public final class InspectPages {
     private final Desk desk;
     private final Door door;
+    private final StripPages strip;
 
     public InspectPages(Desk desk, Door door) {
         this.desk = desk;
         this.door = door;
+        this.strip = new StripPages(desk, door);
     }
 
     /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
-        routes.get("/job/{job}/strip", ctx -> strip(ctx, List.of(), Map.of()));
-        routes.post("/job/{job}/strip", ctx -> act(ctx, IntakeActs.TakeOff.class, this::strip, form -> "/strip"));
+        strip.routes(routes);
         routes.get("/job/{job}/inspect", ctx -> inspect(ctx, List.of(), Map.of()));
         routes.post("/job/{job}/inspect", ctx -> act(ctx, IntakeActs.Inspect.class, this::inspect, this::onto));
         routes.post("/job/{job}/observe", ctx -> act(ctx, IntakeActs.Observe.class, this::inspect, this::onto));
@@ -54,23 +52,10 @@ public final class InspectPages {
     /** What could not be struck is said on the page that it was struck on. */
     private void struck(Context ctx, List<Refusal> faults, Map<String, String> typed) {
         if (typed.getOrDefault("page", "").equals("strip")) {
-            strip(ctx, faults, typed);
+            strip.strip(ctx, faults, typed);
         } else {
             inspect(ctx, faults, typed);
         }
-    }
-
-    private void strip(Context ctx, List<Refusal> faults, Map<String, String> typed) {
-        Pages.bench(ctx, desk, door).ifPresent(bench -> {
-            Set<String> off = bench.job().takenOff().stream()
-                    .flatMap(said -> said.what().items().stream())
-                    .collect(Collectors.toSet());
-            door.show(
-                    ctx,
-                    "strip",
-                    door.page(ctx, "Strip-down", "strip", bench, faults, typed),
-                    Map.of("in", PartsStillIn.of(bench.unit(), off)));
-        });
     }
 
     static List<WearRows.WearRow> rows(JobOnBench bench) {
@@ -79,8 +64,7 @@ public final class InspectPages {
             List<Job.Said<Entry.Found>> found = bench.job().found().stream()
                     .filter(said -> said.what().limit().equals(wear.id()))
                     .toList();
-            rows.add(new WearRows.WearRow(
-                    wear, found, Optional.ofNullable(bench.job().judged().get(wear.id()))));
+            rows.add(new WearRows.WearRow(wear, found, Findings.verdict(bench.job(), wear.id())));
         }
         return rows;
     }

@@ -48,6 +48,7 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param sooner the step that the plan has next instead of this one, though this one could be done; empty where there is none
  * @param drawing the section with what is in, in hand and still to come
  * @param cannot why it could not be done when last tried; null where it was not tried
+ * @param parts what the step puts in, takes out and tightens, each with a picture of its own
  * @param together true where clearances that share shims are all read and wait to be chosen together
  * @param broken waits and windows that it would break if it were done now
  * @param reopens readings and acceptances that undoing it opens again, as sentences; empty where it is not done
@@ -69,6 +70,7 @@ public record StepView(
         String sooner,
         Drawings drawing,
         Job.@Nullable Said<Entry.StepCannot> cannot,
+        List<ShownPart> parts,
         boolean together,
         List<ClockRules.Broken> broken,
         List<String> reopens,
@@ -115,6 +117,7 @@ public record StepView(
                     "",
                     drawing(bench, null, show),
                     null,
+                    List.of(),
                     false,
                     List.of(),
                     List.of(),
@@ -136,6 +139,7 @@ public record StepView(
                 sooner(bench, step),
                 drawing(bench, step, show),
                 bench.job().cannot().get(step.id()),
+                ShownPart.of(unit, step),
                 SharedShims.due(unit, bench::session),
                 ClockRules.broken(bench.bench(), step.id()),
                 reopens(bench, step),
@@ -149,6 +153,11 @@ public record StepView(
                 .anyMatch(standing -> standing == HoldPoints.Standing.OPEN
                         || standing == HoldPoints.Standing.FAILED
                         || standing == HoldPoints.Standing.NOT_PROVEN);
+    }
+
+    /** Which view is open first: 0 for the section, else the part of that number. */
+    public int firstShown() {
+        return ShownPart.first(parts);
     }
 
     /** True where a check of the hold point is a clearance. */

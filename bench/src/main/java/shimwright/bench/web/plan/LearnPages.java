@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.Door;
@@ -17,7 +18,6 @@ import shimwright.rebuild.plan.learn.Learning;
 import shimwright.rebuild.plan.learn.Question;
 import shimwright.rebuild.plan.learn.RemovedParts;
 import shimwright.rebuild.plan.learn.StepText;
-import java.util.stream.Collectors;
 import shimwright.rebuild.unit.model.Item;
 
 /**
@@ -72,8 +72,7 @@ public final class LearnPages {
 
     /** The strip-down of a job; an item that its unit has not, or has no longer, is left out of it. */
     private static List<RemovedParts> off(JobOnBench bench) {
-        Set<String> known =
-                bench.unit().type().items().stream().map(Item::id).collect(Collectors.toSet());
+        Set<String> known = bench.unit().type().items().stream().map(Item::id).collect(Collectors.toSet());
         return off(bench.job()).stream()
                 .map(off -> new RemovedParts(
                         off.id(),

@@ -3,19 +3,12 @@ package shimwright.bench.web.plan;
 import io.javalin.http.Context;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Show;
@@ -57,9 +50,6 @@ public record TonightView(
         long behind,
         List<String> risky,
         List<Refusal> faults) {
-    /** Where the shop has not said how long its evenings are. */
-    private static final double USUAL_HOURS = 2;
-
     private static final int MOST_SHOWN = 3;
     private static final double MINUTE = 60;
     /** Chance from which a window is spoken of. */
@@ -67,8 +57,6 @@ public record TonightView(
     /** Standard deviation of a time that lies evenly up to a share above and below what is planned, as a part of that share. */
     private static final double OF_SHARE = 1 / Math.sqrt(6);
 
-    private static final Pattern CLOCK = Pattern.compile("([01]?\\d|2[0-3])[:.]([0-5]\\d)");
-    private static final Pattern SPAN = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,2})?) ?(h|min)");
     private static final Map<Why, String> TITLES = titles();
 
     /**
@@ -87,9 +75,6 @@ public record TonightView(
      */
     public record Group(String title, List<NotTonight> steps, long more) {}
 
-    /** The time there is: until when, and where that comes from. */
-    private record Time(LocalDateTime end, String origin) {}
-
     private static Map<Why, String> titles() {
         Map<Why, String> titles = new EnumMap<>(Why.class);
         titles.put(Why.WINDOW, "Do not begin any more: it could not be closed tonight");
@@ -107,22 +92,22 @@ public record TonightView(
         String typed = ctx.queryParam("until");
         String helper = ctx.queryParam("persons");
         List<Refusal> faults = new ArrayList<>();
-        Time time = typed != null
-                ? typed(typed.strip(), now, faults).orElseGet(() -> usual(bench, now))
-                : kept(kept, now).orElseGet(() -> usual(bench, now));
+        Map<String, String> facts = bench.shop().facts();
+        EveningEnd evening = (typed != null ? EveningEnd.typed(typed.strip(), now, faults) : EveningEnd.kept(kept, now))
+                .orElseGet(() -> EveningEnd.usual(facts, now));
         int persons = (helper == null ? kept : helper).endsWith("2") ? 2 : 1;
         if (typed != null && faults.isEmpty()) {
-            door.remember(ctx, "tonight", time.end() + " " + persons);
+            door.remember(ctx, "tonight", evening.at() + " " + persons);
         }
-        double seconds = Math.max(0, Duration.between(now, time.end()).toSeconds());
+        double seconds = Math.max(0, Duration.between(now, evening.at()).toSeconds());
         BuildState present = bench.present();
         Tonight tonight =
                 EveningPlan.tonight(bench.unit(), bench.job().sides(), present, plan, new Evening(seconds, persons));
         double share = share(door.remembered(ctx, "evening-spread"));
         return new TonightView(
-                faults.isEmpty() || typed == null ? clock(time.end()) : typed,
+                faults.isEmpty() || typed == null ? evening.clock() : typed,
                 persons,
-                time.origin() + ": " + show.span(seconds) + " from now",
+                evening.origin() + ": " + show.span(seconds) + " from now",
                 tonight.steps().stream()
                         .map(timed -> line(timed, bench.bench().now(), because, show))
                         .toList(),
@@ -132,70 +117,6 @@ public record TonightView(
                 tonight.notTonight().stream().filter(n -> n.why() == Why.BEHIND).count(),
                 risky(bench, present, plan, tonight, share, show),
                 List.copyOf(faults));
-    }
-
-    private static String clock(LocalDateTime time) {
-        return String.format(Locale.ROOT, "%02d:%02d", time.getHour(), time.getMinute());
-    }
-
-    private static Optional<Time> typed(String text, LocalDateTime now, List<Refusal> faults) {
-        Matcher clock = CLOCK.matcher(text);
-        Matcher span = SPAN.matcher(text);
-        if (clock.matches()) {
-            LocalDateTime end = now.toLocalDate()
-                    .atTime(LocalTime.of(Integer.parseInt(clock.group(1)), Integer.parseInt(clock.group(2))));
-            return Optional.of(new Time(end.isBefore(now) ? end.plusDays(1) : end, "As you said"));
-        }
-        if (span.matches()) {
-            double minutes = Double.parseDouble(span.group(1)) * (span.group(2).equals("h") ? 60 : 1);
-            if (minutes <= 24 * 60) {
-                return Optional.of(new Time(now.plusSeconds(Math.round(minutes * 60)), "As you said"));
-            }
-        }
-        faults.add(new Refusal(
-                "until",
-                "tonight until",
-                text.isEmpty() ? "nothing typed" : "\"" + text + "\" is no time",
-                "Write a time of day, 22:00, or how long, 2.5 h or 40 min"));
-        return Optional.empty();
-    }
-
-    /** What was typed before, while that time has not come. */
-    private static Optional<Time> kept(String text, LocalDateTime now) {
-        try {
-            LocalDateTime end = LocalDateTime.parse(text.split(" ", -1)[0]);
-            return end.isAfter(now) && end.isBefore(now.plusDays(1))
-                    ? Optional.of(new Time(end, "As you said"))
-                    : Optional.empty();
-        } catch (DateTimeParseException none) {
-            return Optional.empty();
-        }
-    }
-
-    /** The rest of the shop's evening where it has begun, else a whole one from now. */
-    private static Time usual(JobOnBench bench, LocalDateTime now) {
-        Map<String, String> facts = bench.shop().facts();
-        Optional<Double> hours = hours(facts.getOrDefault("evening", ""), now.toLocalDate());
-        Matcher begins = CLOCK.matcher(facts.getOrDefault("begins", "").strip());
-        Duration whole = Duration.ofSeconds(Math.round(hours.orElse(USUAL_HOURS) * 3600));
-        if (begins.matches()) {
-            LocalDateTime begin = now.toLocalDate()
-                    .atTime(LocalTime.of(Integer.parseInt(begins.group(1)), Integer.parseInt(begins.group(2))));
-            if (!begin.isAfter(now) && begin.plus(whole).isAfter(now)) {
-                return new Time(begin.plus(whole), "The rest of the shop's evening");
-            }
-        }
-        return new Time(
-                now.plus(whole),
-                hours.isPresent()
-                        ? "As long as the shop's evenings are"
-                        : "The shop has not said how long its evenings are");
-    }
-
-    private static Optional<Double> hours(String fact, LocalDate day) {
-        String[] parts = fact.strip().split("[\\s,;]+");
-        String part = parts.length == 7 ? parts[day.getDayOfWeek().getValue() - 1] : parts[0];
-        return part.matches("\\d{1,2}(\\.\\d{1,2})?") ? Optional.of(Double.parseDouble(part)) : Optional.empty();
     }
 
     private static double share(String percent) {
@@ -221,7 +142,7 @@ public record TonightView(
 
     private static String at(Instant now, double seconds, Show show) {
         ZonedDateTime time = now.plusMillis(Math.round(seconds * 1000)).atZone(show.zone());
-        return clock(time.toLocalDateTime());
+        return EveningEnd.clock(time.toLocalTime());
     }
 
     private static String stop(Tonight tonight, Instant now, Show show) {

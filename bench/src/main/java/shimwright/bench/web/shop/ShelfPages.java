@@ -105,7 +105,8 @@ public final class ShelfPages {
     }
 
     private void put(Context ctx, Form form, String name, byte[] content) {
-        Outcome<UnitType> added = desk.shelf().add(name, content);
+        Outcome<UnitType> added =
+                desk.versions().add(name, content, door.signed(ctx, form), "put on the shelf: " + name);
         if (added instanceof Outcome.Ok<UnitType> ok) {
             door.on(ctx, "/units", ok.value().maker() + " " + ok.value().model() + " is on the shelf");
         } else {

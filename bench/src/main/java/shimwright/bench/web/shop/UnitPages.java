@@ -7,10 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.UnitVersions;
 import shimwright.bench.sheet.PartLookup;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
@@ -20,15 +20,14 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Range;
-import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.unit.begin.FirstUnit;
 import shimwright.rebuild.unit.edit.AddClearance;
+import shimwright.rebuild.unit.edit.FileSection;
 import shimwright.rebuild.unit.edit.UnitEdit;
 import shimwright.rebuild.unit.edit.UnitGap;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.UnitType;
-import shimwright.rebuild.workbench.PinnedUnit;
 
 /** One unit type: what it can do, what it lacks, and a form for each fact. A job from which one comes moves to the changed file. */
 public final class UnitPages {
@@ -42,9 +41,11 @@ public final class UnitPages {
 
     private final Desk desk;
     private final Door door;
+    private final UnitChange change;
 
     public UnitPages(Desk desk, Door door) {
         this.desk = desk;
+        this.change = new UnitChange(desk, door);
         this.door = door;
     }
 
@@ -161,43 +162,34 @@ public final class UnitPages {
         }
         Form form = door.form(ctx);
         UnitEdit edit = read.apply(form);
-        Outcome<UnitType> changed = form.sound()
-                ? desk.shelf()
-                        .change(type.get().id(), door.entryId(form), edit.words(), now -> UnitEdit.text(now, edit))
-                : Outcome.refused(form.faults());
-        if (!changed.isOk()) {
-            unit(ctx, changed.refusals(), form.typed());
+        List<Refusal> faults = form.sound() ? change.keep(form, type.get().id(), edit, ctx) : form.faults();
+        if (!faults.isEmpty()) {
+            unit(ctx, faults, form.typed());
             return;
         }
-        follow(ctx, form, type.get().id(), edit.words());
+        change.follow(ctx, form, type.get().id(), edit.words(), "");
     }
 
     /** The shelf's file is as it was before the last change, and the job goes with it. */
     private void takeBack(Context ctx) {
         Form form = door.form(ctx);
         String type = ctx.pathParam("type");
-        String words = desk.shelf().lastChange(type).orElse("");
-        Outcome<UnitType> was = desk.shelf().takeBack(type);
+        Optional<UnitVersions.Version> last = desk.versions().last(type);
+        if (last.isEmpty()) {
+            unit(
+                    ctx,
+                    List.of(Refusal.at("unit file", "there is no change to take back", "Look at its history")),
+                    form.typed());
+            return;
+        }
+        String words = "taken back, " + last.get().change().what();
+        Outcome<UnitType> was = desk.versions()
+                .back(type, last.get().change().before(), door.signed(ctx, form), words, form.raw("why"));
         if (was.isOk()) {
-            follow(ctx, form, type, "taken back, " + words);
+            change.follow(ctx, form, type, words, "");
         } else {
             unit(ctx, was.refusals(), form.typed());
         }
-    }
-
-    /** The job from which one comes goes with the file of the shelf, and the page says what became of both. */
-    private void follow(Context ctx, Form form, String type, String words) {
-        String said = "Kept: " + words;
-        String job = form.raw("job");
-        if (!job.isEmpty()) {
-            Outcome<Desk.Done> moved = moved(ctx, form, job, type, words);
-            said = said
-                    + (moved.isOk()
-                            ? ". The job stands on the changed file"
-                            : ". The job stays on the file it had: "
-                                    + moved.refusals().get(0).sentence());
-        }
-        door.on(ctx, "/units/type/" + type + (job.isEmpty() ? "" : "?job=" + Pages.encoded(job)), said);
     }
 
     /** Another unit type begins as a copy of this one; that one stays as it is. */
@@ -216,7 +208,12 @@ public final class UnitPages {
         }
         Outcome<UnitType> added = form.sound()
                 ? UnitEdit.text(type.get(), new UnitEdit.CopyAs(maker, model))
-                        .flatMap(text -> desk.shelf().add(id + ".yaml", text.getBytes(StandardCharsets.UTF_8)))
+                        .flatMap(text -> desk.versions()
+                                .add(
+                                        id + ".yaml",
+                                        text.getBytes(StandardCharsets.UTF_8),
+                                        door.signed(ctx, form),
+                                        "begun as a copy of " + type.get().model()))
                 : Outcome.refused(form.faults());
         if (added.isOk()) {
             door.on(
@@ -226,17 +223,6 @@ public final class UnitPages {
         } else {
             unit(ctx, added.refusals(), form.typed());
         }
-    }
-
-    private Outcome<Desk.Done> moved(Context ctx, Form form, String job, String type, String words) {
-        PinnedUnit now = Objects.requireNonNull(desk.shelf().units().get(type), "it was laid there a moment ago");
-        return desk.bench(job)
-                .map(bench -> desk.act(
-                        job,
-                        new IntakeActs.MoveUnit(
-                                now.hash(), bench.job().variant(), "at the bench it was found: " + words),
-                        door.signed(ctx, form)))
-                .orElseGet(() -> Outcome.refused(Refusal.of("job", "there is no job " + job, "Go back to the shop")));
     }
 
     private void unit(Context ctx, List<Refusal> faults, Map<String, String> typed) {
@@ -255,9 +241,15 @@ public final class UnitPages {
         Page page = door.page(ctx, type.model(), "", null, faults, typed);
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("type", type);
+        all.put("sections", FileSection.all());
         all.put("gaps", UnitGap.of(type));
         all.put("steps", UnitEdit.steps(type));
-        all.put("last", desk.shelf().lastChange(type.id()).orElse(""));
+        all.put(
+                "last",
+                desk.versions()
+                        .last(type.id())
+                        .map(last -> last.change().what())
+                        .orElse(""));
         all.put("job", job.toLowerCase(Locale.ROOT));
         all.put("open", open.orElse(null));
         all.put(

@@ -3,8 +3,6 @@ package shimwright.mechanics.axial.shim;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -258,27 +256,12 @@ class ShimPackTest {
     }
 
     @Test
-    void fortyPiecesAndPacksOfSixAreSearchedInATwinkle() {
-        // uncertainties too large for certainty, so that no size of pack can be left out
+    void fortyPiecesAndPacksOfSixAreSearched() {
+        // uncertainties too large for certainty, so that no size of pack can be left out; how fast: ShimPackBenchmark
         Bench alike = new Bench(0.3, 0.02, 6, 1.9, -1, 0.02, 0.08, random(new Random(7), 40, 1), 1, 6);
         Bench mixed = new Bench(0.3, 0.02, 2, 1.9, -1, 0.02, 0.08, random(new Random(8), 40, 5), 1, 6);
-        double alikeMs = leastMilliseconds(alike);
-        double mixedMs = leastMilliseconds(mixed);
-        System.out.printf("40 pieces, packs of 1 to 6: %.1f ms; with mixed uncertainties %.1f ms%n", alikeMs, mixedMs);
-        assertThat(alikeMs).isLessThan(100);
-        assertThat(mixedMs).isLessThan(300);
-    }
-
-    /** Processor time, so that a busy machine does not matter. */
-    private static double leastMilliseconds(Bench bench) {
-        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
-        long least = Long.MAX_VALUE;
-        for (int i = 0; i < 15; i++) {
-            long start = clock.getCurrentThreadCpuTime();
-            assertThat(bench.result().offers()).hasSize(3);
-            least = Math.min(least, clock.getCurrentThreadCpuTime() - start);
-        }
-        return least / 1e6;
+        assertThat(alike.result().offers()).hasSize(3);
+        assertThat(mixed.result().offers()).hasSize(3);
     }
 
     /** Every subset, judged and ordered by the rule as written, without any short cut. */

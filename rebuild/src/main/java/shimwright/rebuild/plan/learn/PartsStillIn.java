@@ -18,6 +18,9 @@ import shimwright.rebuild.unit.model.Unit;
  * @param later the others, in the same order
  */
 public record PartsStillIn(List<Item> next, List<Item> later) {
+    /** So many of the last things off are offered as having been in the way of the next. */
+    public static final int LARGE = 6;
+
     public PartsStillIn {
         next = List.copyOf(next);
         later = List.copyOf(later);

@@ -1,6 +1,7 @@
 package shimwright.rebuild.unit.edit;
 
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -49,6 +50,22 @@ final class TypeParts {
                 List.of(),
                 1,
                 Set.of());
+    }
+
+    /** A map of a tree with its keys as texts. */
+    static Map<String, Object> map(Object value) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        ((Map<?, ?>) value).forEach((key, inner) -> map.put(key.toString(), inner));
+        return map;
+    }
+
+    /** The name itself where it is the first of its kind, else with its number behind it. */
+    static String counted(String name, Collection<String> before) {
+        String one = name;
+        for (int number = 2; before.contains(one); number++) {
+            one = name + "~" + number;
+        }
+        return one;
     }
 
     /** A name as an id: small letters, digits and low lines. */

@@ -25,7 +25,10 @@ public sealed interface UnitEdit
                 UnitEdit.AddItem,
                 UnitEdit.RemoveItem,
                 UnitEdit.AddFastener,
-                AddClearance {
+                AddClearance,
+                StripDownOrder,
+                PutEntry,
+                DropEntry {
     /** The unit type with the fact in it; refused where the fact cannot be. */
     Outcome<UnitType> on(UnitType type);
 

@@ -19,13 +19,27 @@ public record UnitGap(String ability, String lacks, Kind kind) {
 
     /** What is asked for, by the form that takes it. */
     public enum Kind {
-        CLEARANCE,
-        FASTENER,
-        FLUID,
-        MASS,
-        PART,
-        ORDER,
-        FILE
+        CLEARANCE("#clearance"),
+        FASTENER("#fastener"),
+        FLUID("#fluid"),
+        MASS("#mass"),
+        PART("#part"),
+        ORDER("/steps"),
+        WEAR("/wear_limits"),
+        PROOF("/hold_points"),
+        DRAWING("/shafts"),
+        VARIANT("/tell_tales");
+
+        private final String at;
+
+        Kind(String at) {
+            this.at = at;
+        }
+
+        /** Where it is mended, behind the address of the unit type: a place of its page, or the page of a section. */
+        public String at() {
+            return at;
+        }
     }
 
     /**
@@ -65,16 +79,18 @@ public record UnitGap(String ability, String lacks, Kind kind) {
             gaps.add(new UnitGap("Order", "Renewed parts without number or stamp: " + names + more + ".", Kind.PART));
         }
         if (type.wearLimits().isEmpty()) {
-            gaps.add(new UnitGap("Inspect", "No wear limit is there.", Kind.FILE));
+            gaps.add(new UnitGap("Inspect", "No wear limit is there.", Kind.WEAR));
         }
         if (type.holdPoints().isEmpty()) {
-            gaps.add(new UnitGap("Prove", "No hold point and no proof is there.", Kind.FILE));
+            gaps.add(new UnitGap("Prove", "No hold point and no proof is there.", Kind.PROOF));
         }
         if (type.section().scheme()) {
-            gaps.add(new UnitGap("Draw to scale", "The drawing is a scheme; nothing in it was measured.", Kind.FILE));
+            gaps.add(
+                    new UnitGap("Draw to scale", "The drawing is a scheme; nothing in it was measured.", Kind.DRAWING));
         }
-        if (type.tellTales().isEmpty()) {
-            gaps.add(new UnitGap("Tell variants apart", "What would tell another variant is not written.", Kind.FILE));
+        if (type.tellTales().isEmpty() && type.variants().size() > 1) {
+            gaps.add(new UnitGap(
+                    "Tell variants apart", "What would tell another variant is not written.", Kind.VARIANT));
         }
         return List.copyOf(gaps);
     }

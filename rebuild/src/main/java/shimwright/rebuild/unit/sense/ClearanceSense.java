@@ -1,12 +1,8 @@
 package shimwright.rebuild.unit.sense;
 
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.unit.fault.Spelling;
 import shimwright.rebuild.unit.model.Clearance;
@@ -18,7 +14,7 @@ import shimwright.rebuild.unit.model.Clearance.Sense;
 import shimwright.rebuild.unit.model.LoopGrowth;
 import shimwright.rebuild.unit.model.UnitType;
 
-/** Clearances: order and sign of limits, size, the direction of each shim against the loop, growth, dependence. */
+/** Each clearance for itself: order and sign of limits, size, the direction of each shim against the loop, growth, drag. */
 final class ClearanceSense {
     private static final double MM = 1e-3;
     /** Wear of rounding: a loop may miss a limit by this and still be called inside. */
@@ -42,7 +38,6 @@ final class ClearanceSense {
                 c.drag().forEach(d -> drag(c, d));
             }
         }
-        order();
     }
 
     private void limits(Clearance c) {
@@ -236,59 +231,6 @@ final class ClearanceSense {
                             + SenseContext.text(expected, Kind.TORQUE),
                     "They must agree within a tenth");
         }
-    }
-
-    private void order() {
-        List<String> order = context.type().settingOrder();
-        Set<String> once = new HashSet<>();
-        for (String id : order) {
-            if (!once.add(id)) {
-                context.fault(context.type(), "setting_order", "clearance " + id + " stands twice", "Name each once");
-            }
-        }
-        for (Clearance c : context.type().clearances()) {
-            int place = order.indexOf(c.id());
-            if (place < 0 && context.at().written(context.type()).contains("setting_order")) {
-                context.fault(context.type(), "setting_order", "clearance " + c.id() + " is missing", "Name each once");
-            }
-            for (String earlier : c.dependsOn()) {
-                boolean late = order.indexOf(earlier) >= place && place >= 0;
-                if (late && once.contains(earlier) && !earlier.equals(c.id())) {
-                    context.fault(
-                            context.type(),
-                            "setting_order",
-                            "clearance " + c.id() + " comes before " + earlier + ", on which it depends",
-                            "Set " + earlier + " first");
-                }
-            }
-        }
-        circle().ifPresent(names -> context.fault(
-                context.type(),
-                "clearances",
-                names + " depend on each other in a circle",
-                "One of them must come first"));
-    }
-
-    private Optional<String> circle() {
-        Set<String> settled = new HashSet<>();
-        List<Clearance> left = new ArrayList<>(context.type().clearances());
-        Set<String> all = new HashSet<>();
-        left.forEach(c -> all.add(c.id()));
-        int before;
-        do {
-            before = left.size();
-            List<Clearance> free = left.stream()
-                    .filter(c -> c.dependsOn().stream().allMatch(d -> settled.contains(d) || !all.contains(d)))
-                    .toList();
-            free.forEach(c -> settled.add(c.id()));
-            left.removeIf(c -> settled.contains(c.id()));
-        } while (left.size() < before);
-        return left.isEmpty()
-                ? Optional.empty()
-                : Optional.of("clearances "
-                        + String.join(
-                                ", ",
-                                left.stream().map(Clearance::id).distinct().toList()));
     }
 
     private static String mm(double metres) {

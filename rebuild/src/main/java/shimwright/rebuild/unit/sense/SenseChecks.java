@@ -13,6 +13,7 @@ public final class SenseChecks {
         SenseContext context = new SenseContext(type, places, problems);
         new HeadSense(context).check();
         new ClearanceSense(context).check();
+        new SettingOrderSense(context).check();
         new LimitSense(context).check();
         new PartSense(context).check();
         new StepSense(context).check();

@@ -26,6 +26,8 @@ class BadFileTest {
             lower: 0.02 mm                 | lower: 0.02 N.m                    | 0.02 N.m      | is a torque; a length is needed     |
             lower: 0.02 mm                 | lower: 0.02 mn                     | 0.02 mn       | unknown unit "mn"                   | Known for a length
             lower: 0.02 mm                 | lower: tight                       | tight         | is not a number                     | Type a length
+            limit: 0.05 mm                 | limit: thin                        | thin, dir     | is not a number                     | Type a length
+            limit: 0.05 mm                 | limit: 0.05                        | 0.05, dir     | "0.05" has no unit                  | Write it as 0.05 mm
             lower: 0.02 mm                 | lower: [0.02 mm]                   | [0.02 mm]     | is one value, here is a list        | Write one value
             lower: 0.02 mm                 | lower:                             | \\n    upper: 0.08 | has no value                    | leave the key out
             lower: 0.02 mm                 | lower: 0.02 ± 0.001 mm             | 0.02 ±        | carries an uncertainty              | Write the value alone

@@ -1,0 +1,100 @@
+package shimwright.bench.web.job;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.plan.learn.AsFound;
+import shimwright.rebuild.plan.learn.PartsStillIn;
+
+/**
+ * The strip-down as its page shows it.
+ *
+ * @param in the parts still in
+ * @param near the last things off, the last first: they may have been in the way of the next
+ * @param far what came off before those, the last first
+ * @param readings to be read as found while they can be
+ * @param right what is to be put right; empty for nothing
+ */
+public record StripView(
+        PartsStillIn in, List<Off> near, List<Off> far, List<AsFound> readings, List<Said<Entry.TakenOff>> right) {
+    /** Something that is off, by its entry. */
+    public record Off(String entry, String name) {}
+
+    /**
+     * The page.
+     *
+     * @param strip what came off, in order
+     * @param right the entry to be put right; empty for none: what came off before it may have been in its way
+     */
+    static StripView of(PartsStillIn in, List<Said<Entry.TakenOff>> strip, List<AsFound> readings, String right) {
+        List<Said<Entry.TakenOff>> wrong =
+                strip.stream().filter(said -> said.id().equals(right)).toList();
+        List<Off> before = new ArrayList<>();
+        for (Said<Entry.TakenOff> said : strip) {
+            if (said.id().equals(right)) {
+                break;
+            }
+            before.add(0, new Off(said.id(), said.what().gone()));
+        }
+        int large = Math.min(PartsStillIn.LARGE, before.size());
+        return new StripView(
+                in,
+                List.copyOf(before.subList(0, large)),
+                List.copyOf(before.subList(large, before.size())),
+                readings,
+                wrong);
+    }
+
+    /** What was in the way of something, in words; empty where nobody was asked. */
+    public static String way(Entry.TakenOff one, List<Said<Entry.TakenOff>> strip) {
+        Map<String, String> names = new LinkedHashMap<>();
+        strip.forEach(said -> names.put(said.id(), said.what().gone()));
+        String named = one.inTheWay().stream()
+                .filter(names::containsKey)
+                .map(entry -> names.getOrDefault(entry, ""))
+                .collect(Collectors.joining(", "));
+        boolean nothing = one.inTheWay().contains(Entry.TakenOff.NOTHING);
+        if (named.isEmpty()) {
+            return nothing ? "nothing in its way" : "";
+        }
+        return "in its way: " + named + (nothing ? ", nothing else" : "");
+    }
+
+    /** What else was said of something that came off, in words. */
+    public static String found(Entry.TakenOff one) {
+        Map<String, String> all = new LinkedHashMap<>();
+        all.put("", one.note());
+        all.put("held by ", one.fasteners());
+        all.put("took ", one.byForce());
+        all.put("destroyed: ", one.destroyed());
+        all.put("side up: ", one.sideUp());
+        all.put("shims: ", one.shims().getOrDefault("sizes", ""));
+        return all.entrySet().stream()
+                .filter(fact -> !fact.getValue().isBlank())
+                .map(fact -> fact.getKey() + fact.getValue())
+                .collect(Collectors.joining("; "));
+    }
+
+    /** The readings that taking an item off would end, by name; empty where it ends none. */
+    public String ends(String item) {
+        return readings.stream()
+                .filter(reading -> reading.open() && reading.endedBy().contains(item))
+                .map(AsFound::name)
+                .collect(Collectors.joining(", "));
+    }
+
+    /** Readings that can still be taken. */
+    public List<AsFound> open() {
+        return readings.stream().filter(AsFound::open).toList();
+    }
+
+    /** The items of what is off. */
+    static Set<String> items(List<Said<Entry.TakenOff>> strip) {
+        return strip.stream().flatMap(said -> said.what().items().stream()).collect(Collectors.toSet());
+    }
+}

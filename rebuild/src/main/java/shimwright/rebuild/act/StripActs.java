@@ -1,0 +1,160 @@
+package shimwright.rebuild.act;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.plan.learn.AsFound;
+import shimwright.rebuild.workbench.Workbench;
+
+/** The strip-down: what comes off, what was in its way, and the putting right of what was said of it. */
+public final class StripActs {
+    /** In {@code inTheWay}: what came off last, where nothing else is named; nothing where it is the first. */
+    public static final String LAST = "last";
+
+    private StripActs() {}
+
+    /** Something came off. */
+    @MakesEntries(Entry.TakenOff.class)
+    public record TakeOff(
+            @ActInput(value = "what came off", missing = "Name the part, as you would on a tag")
+            String gone,
+
+            @ActInput("items of the unit") List<String> items,
+            @ActInput("note") String note,
+            @ActInput("what was in its way") List<String> inTheWay,
+            @ActInput("what it came out with") List<String> asOneWith,
+            @ActInput("force it took") String byForce,
+            @ActInput("what was destroyed") String destroyed,
+            @ActInput("side up") String sideUp,
+            @ActInput("what held it") String fasteners,
+            @ActInput("shims found") Map<String, String> shims)
+            implements Act.OfJob {
+        /** Something came off, and nothing was asked of it. */
+        public TakeOff(String gone, List<String> items, String note) {
+            this(gone, items, note, List.of(), List.of(), "", "", "", "", Map.of());
+        }
+
+        @Override
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            Entry.TakenOff off = new Entry.TakenOff(
+                    gone,
+                    items,
+                    note,
+                    named(inTheWay, bench.job().takenOff()),
+                    asOneWith,
+                    byForce,
+                    destroyed,
+                    sideUp,
+                    fasteners,
+                    said(shims));
+            return IntakeActs.kept(bench, off, "Kept: " + gone);
+        }
+    }
+
+    /** What was said of something that came off is put right; what was in its way may be another. */
+    @MakesEntries(Entry.TakenOffCorrected.class)
+    public record CorrectTakenOff(
+            @ActInput(value = "what came off before", missing = "Load the page again")
+            String takenOff,
+
+            @ActInput(value = "what came off", missing = "Name the part, as you would on a tag")
+            String gone,
+
+            @ActInput("items of the unit") List<String> items,
+            @ActInput("note") String note,
+            @ActInput("what was in its way") List<String> inTheWay,
+            @ActInput("what it came out with") List<String> asOneWith,
+            @ActInput("force it took") String byForce,
+            @ActInput("what was destroyed") String destroyed,
+            @ActInput("side up") String sideUp,
+            @ActInput("what held it") String fasteners,
+            @ActInput("shims found") Map<String, String> shims,
+
+            @ActInput(value = "reason", missing = "Say what was wrong before")
+            String reason)
+            implements Act.OfJob {
+        @Override
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            List<Said<Entry.TakenOff>> before = bench.job().takenOff().stream()
+                    .takeWhile(said -> !said.id().equals(takenOff))
+                    .toList();
+            Entry.TakenOff now = new Entry.TakenOff(
+                    gone,
+                    items,
+                    note,
+                    named(inTheWay, before),
+                    asOneWith,
+                    byForce,
+                    destroyed,
+                    sideUp,
+                    fasteners,
+                    said(shims));
+            return IntakeActs.kept(
+                    bench,
+                    new Entry.TakenOffCorrected(takenOff, now, reason),
+                    "Put right; what was said before stays in the log");
+        }
+    }
+
+    /** A play or a drag read as found, before anything comes off that ends it. */
+    @MakesEntries(Entry.Found.class)
+    public record ReadAsFound(
+            @ActInput(value = "what was read", missing = "Name the play or drag")
+            String what,
+
+            @ActInput(value = "play", kind = Kind.LENGTH, least = 0, most = 20e-3)
+            double play,
+
+            @ActInput(value = "drag", kind = Kind.TORQUE, least = 0, most = 200)
+            double drag,
+
+            @ActInput("remark") String words)
+            implements Act.OfJob {
+        @Override
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            if (play == 0 && drag == 0 && words.isBlank()) {
+                return Outcome.refused(new Refusal(
+                        "play", what, "nothing was read", "Type the reading; for none at all write so in the remark"));
+            }
+            Kind kind = drag > 0 ? Kind.TORQUE : Kind.LENGTH;
+            return IntakeActs.kept(
+                    bench,
+                    new Entry.Found(
+                            "",
+                            List.of(),
+                            AsFound.LEAD + what,
+                            List.of(drag > 0 ? drag : play),
+                            kind,
+                            words,
+                            "",
+                            List.of()),
+                    "Kept as found: " + what);
+        }
+    }
+
+    private static List<String> named(List<String> inTheWay, List<Said<Entry.TakenOff>> before) {
+        List<String> named =
+                inTheWay.stream().filter(one -> !one.equals(LAST)).distinct().toList();
+        if (!named.isEmpty() || inTheWay.isEmpty()) {
+            return named;
+        }
+        return List.of(
+                before.isEmpty()
+                        ? Entry.TakenOff.NOTHING
+                        : before.get(before.size() - 1).id());
+    }
+
+    /** What was really said of the shims: fields that were left empty say nothing. */
+    private static Map<String, String> said(Map<String, String> shims) {
+        return shims.entrySet().stream()
+                .filter(field -> !field.getValue().isBlank())
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey, field -> field.getValue().strip(), (one, two) -> one, TreeMap::new));
+    }
+}

@@ -1,0 +1,101 @@
+package shimwright.rebuild.unit.edit;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.unit.file.UnitTree;
+import shimwright.rebuild.unit.model.UnitType;
+
+/**
+ * An entry of a section is written: in the place of one that is there, or as a further one. What refers to one that gets another
+ * name refers to the new name.
+ *
+ * @param section of the file, see {@link FileSection}
+ * @param was address of the entry that is replaced; empty for a further one
+ * @param fields what it says, by key: texts as the file writes them, lists and maps of them
+ */
+public record PutEntry(String section, String was, Map<String, Object> fields) implements UnitEdit {
+    public PutEntry {
+        fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
+    }
+
+    /** The type with the entry, read again with all checks; each problem in the entry has its key there. */
+    @Override
+    public Outcome<UnitType> on(UnitType type) {
+        FileSection in = FileSection.find(section).orElse(null);
+        if (in == null) {
+            return unknown(section);
+        }
+        Map<String, Object> tree = UnitTree.of(type);
+        List<Map<String, Object>> entries = new ArrayList<>(in.entries(tree));
+        List<String> ids = in.ids(tree);
+        int index = was.isEmpty() ? entries.size() : ids.indexOf(was);
+        if (index < 0) {
+            return missing(in, was);
+        }
+        Map<String, Object> before = was.isEmpty() ? Map.of() : entries.get(index);
+        Map<String, Object> entry = named(in, before, ids);
+        String name = in.named(entry);
+        if (in.form() == FileSection.Shape.KEYED && !name.equals(in.named(before)) && ids.contains(name)) {
+            return Outcome.refused(Refusal.of(
+                    FileSection.KEY, "\"" + name + "\" is among the " + in.title() + " already", "Write another"));
+        }
+        List<Refusal> bare = EntryFaults.emptied(in, before, entry);
+        if (!bare.isEmpty()) {
+            return Outcome.refused(bare);
+        }
+        if (index < entries.size()) {
+            entries.set(index, entry);
+        } else {
+            entries.add(entry);
+        }
+        in.put(tree, entries);
+        String old = in.named(before);
+        boolean other = !was.isEmpty() && !in.single() && !name.equals(old) && !ids.contains(name);
+        Map<String, Object> whole = other && was.equals(old) ? new Mentions(in.name(), old, name).in(tree) : tree;
+        return EntryFaults.read(type, whole, in.prefix(index, entry), in);
+    }
+
+    /** The entry with a name of its own where nobody typed one and the section's entries go by an id. */
+    private Map<String, Object> named(FileSection in, Map<String, Object> before, List<String> ids) {
+        Map<String, Object> entry = new LinkedHashMap<>(fields);
+        String key = in.form() == FileSection.Shape.KEYED || in.keys().isEmpty()
+                ? FileSection.KEY
+                : in.keys().get(0).key();
+        boolean id = key.equals("id") || key.equals(FileSection.KEY);
+        if (id && !in.single() && entry.getOrDefault(key, "").toString().isBlank()) {
+            String words = in.keys().stream()
+                    .filter(c -> c.type() == String.class && !c.key().equals(key))
+                    .findFirst()
+                    .map(c -> entry.getOrDefault(c.key(), "").toString())
+                    .orElse(entry.getOrDefault(FileSection.VALUE, in.title()).toString());
+            String own = in.named(before);
+            entry.put(key, own.isEmpty() ? TypeParts.freeId(TypeParts.idOf(words), ids) : own);
+        }
+        return entry;
+    }
+
+    static <T> Outcome<T> unknown(String section) {
+        return Outcome.refused(Refusal.at(
+                "section", "a unit file has no section \"" + section + "\"", "Choose one of those on the unit's page"));
+    }
+
+    static <T> Outcome<T> missing(FileSection in, String id) {
+        return Outcome.refused(
+                Refusal.at(in.title(), "\"" + id + "\" is not among them any more", "Load the page again and look"));
+    }
+
+    @Override
+    public String words() {
+        FileSection in = FileSection.find(section).orElse(null);
+        if (in == null || in.single()) {
+            return in == null ? section : in.title();
+        }
+        String name = in.named(fields).isEmpty() ? was : in.named(fields);
+        return (in.title() + " " + (name.isEmpty() ? EntryForm.said(in, fields) : name)).strip();
+    }
+}
