@@ -7,18 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 import shimwright.bench.picture.section.SampleUnits;
 import shimwright.bench.picture.svg.DrawnSvg;
 import shimwright.bench.picture.svg.SvgRules;
 import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.rebuild.part.StandardPart;
-import shimwright.rebuild.part.StandardParts;
-import shimwright.rebuild.unit.model.Fastener;
-import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -52,7 +46,9 @@ class PartPictureTest {
                 }
             }
             for (String fastener : step.fasteners()) {
-                check(PartPicture.of(unit, unit.fastener(fastener), "p", UnitSystem.METRIC), step.id() + " " + fastener);
+                check(
+                        PartPicture.of(unit, unit.fastener(fastener), "p", UnitSystem.METRIC),
+                        step.id() + " " + fastener);
             }
         }
         assertThat(unknown).isEmpty();

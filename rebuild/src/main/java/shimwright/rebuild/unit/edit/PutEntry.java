@@ -54,6 +54,7 @@ public record PutEntry(String section, String was, Map<String, Object> fields) i
             entries.add(entry);
         }
         in.put(tree, entries);
+        inSettingOrder(in, tree, name);
         List<Refusal> unplaced = step.isEmpty() ? List.of() : atStep(in, tree, step, name);
         if (!unplaced.isEmpty()) {
             return Outcome.refused(unplaced);
@@ -97,6 +98,17 @@ public record PutEntry(String section, String was, Map<String, Object> fields) i
         }
         steps.put(tree, all);
         return List.of();
+    }
+
+    /** A further clearance is set last, until somebody says otherwise. */
+    private void inSettingOrder(FileSection in, Map<String, Object> tree, String name) {
+        if (was.isEmpty() && in.name().equals("clearances") && tree.get("setting_order") instanceof List<?> order) {
+            List<Object> longer = new ArrayList<>(order);
+            if (!longer.contains(name)) {
+                longer.add(name);
+            }
+            tree.put("setting_order", longer);
+        }
     }
 
     /** The entry with a name of its own where nobody typed one and the section's entries go by an id. */

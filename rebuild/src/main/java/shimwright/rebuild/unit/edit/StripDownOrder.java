@@ -40,6 +40,11 @@ public record StripDownOrder(List<Removal> strip) implements UnitEdit {
         return "the order of the strip-down";
     }
 
+    /** The steps of a file that each thing turns round, in the order of the strip-down. */
+    public List<Set<String>> turned(UnitType type) {
+        return StripNodes.of(type, strip).nodes();
+    }
+
     /** Bolts that were counted and have no torque: their mark on the head was not read, or no table has the thread. */
     public List<String> withoutTorque() {
         return strip.stream()
