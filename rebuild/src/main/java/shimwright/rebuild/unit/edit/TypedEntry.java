@@ -226,7 +226,7 @@ public final class TypedEntry {
             return quantity(text, c.kind());
         }
         boolean words =
-                !c.field().refersTo().isEmpty() || inner == Double.class || inner instanceof Class<?> e && e.isEnum();
+                !c.field().refersTo().isEmpty() || inner == Double.class || (inner instanceof Class<?> e && e.isEnum());
         List<Object> all = new ArrayList<>();
         for (String line : (inner instanceof Class<?> && words ? text.replace(',', '\n') : text).split("\n")) {
             if (!line.isBlank()) {

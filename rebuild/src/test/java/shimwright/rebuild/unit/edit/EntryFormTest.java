@@ -128,7 +128,8 @@ class EntryFormTest {
         Map<String, Object> inch = TypedEntry.of(section, typed, UnitSystem.INCH);
         Outcome<UnitType> changed = new PutEntry("fasteners", bolt.id(), inch).on(type);
         assertThat(changed.orElseThrow().fasteners().get(0).torque())
-                .isCloseTo(20 * 1.3558179483314004, org.assertj.core.data.Offset.offset(1e-9)); // NIST SP 811, App. B.8
+                .isCloseTo(
+                        20 * 1.355_817_948_331_4, org.assertj.core.data.Offset.offset(1e-9)); // NIST SP 811, App. B.8
         typed.put("torque", "27,5");
         assertThat(put(type, "fasteners", bolt.id(), typed)
                         .orElseThrow()
