@@ -3,13 +3,16 @@ package shimwright.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.URLEncoder;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import shimwright.bench.picture.svg.DrawnSvg;
 
 /** Standard parts on their page and by the JSON door; 6205 is 25 × 52 × 15 mm (ISO 15:2017, from memory). */
 class PartPagesTest {
@@ -58,6 +61,38 @@ class PartPagesTest {
     })
     void measuredSizesNameThePart(String typed) {
         assertThat(parts("sizes", typed).select("section.part h2").text()).contains("6205");
+    }
+
+    @Test
+    void eachPartThatIsOfferedIsDrawn() {
+        Document several = parts("sizes", "25 52 15");
+        assertThat(several.select("section.part")).hasSizeGreaterThan(1).allSatisfy(part -> assertThat(
+                        part.select(".partpicture svg path"))
+                .isNotEmpty());
+        List<String> ids = several.select("[id]").eachAttr("id");
+        assertThat(ids).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void aStepShowsEachOfItsPartsAloneOneTapFromTheSection() {
+        Document step = bench.page("/job/job-v-0093/build?step=S03");
+        assertThat(step.select("[id]").eachAttr("id")).doesNotHaveDuplicates();
+        assertThat(step.select(".onwide .views > label").eachText())
+                .containsExactly("Section", "Fork 3/4", "Fork 1/2", "Rail 1/2", "Spring pin 5x26 of fork 1/2");
+        assertThat(step.select(".onwide .views > input[checked]").eachAttr("id")).containsExactly("shown-wide-1");
+        for (String address : step.select(".onnarrow .partpicture").eachAttr("src")) {
+            HttpResponse<String> drawn = bench.get(address);
+            assertThat(drawn.headers().firstValue("Content-Type").orElse("")).startsWith("image/svg+xml");
+            assertThat(DrawnSvg.of(drawn.body()).all("path")).isNotEmpty();
+        }
+        assertThat(bench.get("/job/job-v-0093/part/item/none").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void theSectionIsSeenFirstWhereItDrawsAPartOfTheStep() {
+        Document step = bench.page("/job/job-v-0093/build?step=G03");
+        assertThat(step.select(".onwide .views > input[checked]").eachAttr("id")).containsExactly("shown-wide-0");
+        assertThat(step.select(".onwide .views > label").eachText()).contains("Keys and springs of hub 3/4");
     }
 
     @Test

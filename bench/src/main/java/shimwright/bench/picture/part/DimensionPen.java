@@ -134,10 +134,14 @@ final class DimensionPen {
             arrow(from, y, -1, 0);
             arrow(to, y, 1, 0);
         }
-        if (to - from >= wide + 4 || inside && above) {
-            svg.text((from + to) / 2, above ? y - 4 : y + 13, words, Letter.middle(DrawingStyle.SMALL));
+        double centre = Math.max(4 + wide / 2, Math.min(PartPicture.WIDTH - 4 - wide / 2, (from + to) / 2));
+        if (!above) {
+            boolean clear = to - from >= wide + 4;
+            svg.text(centre, y + (clear ? 13 : 16), words, Letter.middle(DrawingStyle.SMALL));
+        } else if (inside) {
+            svg.text(centre, y - 4, words, Letter.middle(DrawingStyle.SMALL));
         } else {
-            svg.text(to + (inside ? 6 : 15), y + 4, words, Letter.start(DrawingStyle.SMALL));
+            svg.text(to + 15, y + 4, words, Letter.start(DrawingStyle.SMALL));
         }
     }
 

@@ -3,6 +3,7 @@ package shimwright.bench.picture.part;
 /** How a part is drawn: what it looks like, whatever its name. */
 enum PartForm {
     BALL_BEARING,
+    ANGULAR_BEARING,
     ROLLER_BEARING,
     TAPER_BEARING,
     TAPER_CONE,

@@ -15,7 +15,7 @@ import shimwright.rebuild.unit.model.Unit;
  */
 public final class PartPicture {
     /** Width of the sheet, pixels. */
-    public static final int WIDTH = 360;
+    public static final int WIDTH = 336;
 
     private PartPicture() {}
 
@@ -51,6 +51,7 @@ public final class PartPicture {
         OutlineDrawings outlines = new OutlineDrawings(subject);
         return switch (subject.form()) {
             case BALL_BEARING -> rolling.ball();
+            case ANGULAR_BEARING -> rolling.angular();
             case ROLLER_BEARING -> rolling.roller();
             case TAPER_BEARING -> rolling.taper();
             case TAPER_CONE -> rolling.taperRing(false);

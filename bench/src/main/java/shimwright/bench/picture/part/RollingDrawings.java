@@ -54,10 +54,45 @@ final class RollingDrawings {
         } else {
             side.ring(Fill.CLOSE, 0, width, inner, middle - 0.45 * ball);
             side.ring(Fill.CLOSE, 0, width, middle + 0.45 * ball, outer);
-            for (int row = 0; row < rows; row++) {
-                double w = width * (row + 0.5) / rows;
-                side.both(Fill.PLAIN, FaceView.disc(w, middle, ball));
-            }
+            side.both(Fill.PLAIN, FaceView.disc(0.25 * width, middle, ball));
+            side.both(Fill.PLAIN, FaceView.disc(0.75 * width, middle, ball));
+        }
+        FaceView face = rings(middle - 0.45 * ball, middle + 0.45 * ball);
+        balls(face, middle, ball);
+        return bounded(side.build(), face);
+    }
+
+    /** Angular contact: each row has one shoulder and a line of contact that leans; two rows lean back to back. */
+    PartDrawing angular() {
+        Sketch side = PartFigure.of(FaceView.ALONE);
+        double middle = (inner + outer) / 2;
+        int rows = subject.sizes().or(Place.ROWS, 1) > 1 ? 2 : 1;
+        double ball = Math.min(0.3 * wall(), 0.4 * width / rows);
+        double low = 0.3 * ball;
+        double high = 0.85 * ball;
+        double first = rows == 1 ? width : width / 2;
+        side.polygon(
+                Fill.CLOSE,
+                at(0, middle + (rows == 1 ? low : high)),
+                at(0, outer),
+                at(width, outer),
+                at(width, middle + high),
+                at(0.75 * width, middle + (rows == 1 ? high : low)),
+                at(0.25 * width, middle + low));
+        side.polygon(
+                Fill.CLOSE,
+                at(0, inner),
+                at(0, middle - (rows == 1 ? high : low)),
+                at(0.25 * width, middle - (rows == 1 ? high : low)),
+                at(0.5 * width, middle - (rows == 1 ? low : high)),
+                at(0.75 * width, middle - low),
+                at(width, middle - low),
+                at(width, inner));
+        for (int row = 0; row < rows; row++) {
+            double w = first * (row + 0.5);
+            double lean = (rows == 1 || row == 1 ? -1 : 1) * 1.5 * ball;
+            side.both(Fill.PLAIN, FaceView.disc(w, middle, ball));
+            side.line(Mark.THREAD, at(w + 0.7 * lean, middle - 1.5 * ball), at(w - 0.7 * lean, middle + 1.5 * ball));
         }
         FaceView face = rings(middle - 0.45 * ball, middle + 0.45 * ball);
         balls(face, middle, ball);

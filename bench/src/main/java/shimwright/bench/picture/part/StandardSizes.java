@@ -41,7 +41,8 @@ final class StandardSizes {
     static PartForm form(StandardPart part) {
         String name = part.designation();
         return switch (part.family()) {
-            case DEEP_GROOVE, ANGULAR_CONTACT -> PartForm.BALL_BEARING;
+            case DEEP_GROOVE -> PartForm.BALL_BEARING;
+            case ANGULAR_CONTACT -> PartForm.ANGULAR_BEARING;
             case CYLINDRICAL_ROLLER -> PartForm.ROLLER_BEARING;
             case TAPERED -> PartForm.TAPER_BEARING;
             case NEEDLE -> needle(part);

@@ -3,6 +3,7 @@ package shimwright.bench.web.job;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import shimwright.bench.web.kit.Pages;
 import shimwright.rebuild.unit.model.Fastener;
@@ -15,24 +16,35 @@ import shimwright.rebuild.unit.model.Unit;
  *
  * @param name as the step's page calls it
  * @param address of its picture, below the job's address
- * @param inSection true where the section draws it too
+ * @param sectionFirst true where the section draws something of the step, so that it is what one sees first
  */
-public record ShownPart(String name, String address, boolean inSection) {
+public record ShownPart(String name, String address, boolean sectionFirst) {
 
-    /** What the step puts in, builds, takes out and tightens, in that order. */
+    private static final int MOST = 6;
+
+    /**
+     * What the step builds, puts in, takes out and tightens, in that order. Where a whole sub-assembly goes in, what the section draws
+     * of it and an earlier step has built is left out.
+     */
     static List<ShownPart> of(Unit unit, Step step) {
-        Set<String> items = new LinkedHashSet<>(step.installs());
-        items.addAll(step.builds());
+        Set<String> items = new LinkedHashSet<>(step.builds());
+        items.addAll(step.installs());
         items.addAll(step.removes());
+        boolean drawn =
+                items.isEmpty() || items.stream().anyMatch(id -> inSection(unit, unit.item(id)));
+        if (items.size() > MOST) {
+            items.removeIf(id -> !step.builds().contains(id) && inSection(unit, unit.item(id)));
+        }
         List<ShownPart> shown = new ArrayList<>();
         String at = "?step=" + Pages.encoded(step.id());
         for (String id : items) {
             Item item = unit.item(id);
-            shown.add(new ShownPart(item.name(), "/part/item/" + Pages.encoded(id) + at, inSection(unit, item)));
+            shown.add(new ShownPart(upper(item.name()), "/part/item/" + Pages.encoded(id) + at, drawn));
         }
         for (String id : step.fasteners()) {
             Fastener fastener = unit.fastener(id);
-            shown.add(new ShownPart(fastener.thread(), "/part/fastener/" + Pages.encoded(id) + at, false));
+            String name = fastener.thread() + " " + fastener.where().split(",", 2)[0];
+            shown.add(new ShownPart(name, "/part/fastener/" + Pages.encoded(id) + at, drawn));
         }
         return List.copyOf(shown);
     }
@@ -47,7 +59,10 @@ public record ShownPart(String name, String address, boolean inSection) {
 
     /** Which view is open first: 0 for the section, 1 for the first part where the section draws none of them. */
     static int first(List<ShownPart> shown) {
-        boolean items = shown.stream().anyMatch(part -> part.address().startsWith("/part/item/"));
-        return items && shown.stream().noneMatch(ShownPart::inSection) ? 1 : 0;
+        return shown.stream().allMatch(ShownPart::sectionFirst) ? 0 : 1;
+    }
+
+    private static String upper(String name) {
+        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 }

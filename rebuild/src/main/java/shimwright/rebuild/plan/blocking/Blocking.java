@@ -24,7 +24,7 @@ import shimwright.rebuild.unit.model.Unit;
  * wall of a casting stops what is larger than the largest thing drawn in it on that axis. Where an item that is in stops
  * every end that the shaft and the casting begun with leave open, the moving one must have gone in first. What lies in a
  * bore of a shaft goes in by the ends to which the bore is open, and with the shaft where one step puts both in. What is not drawn
- * and what goes in sideways or askew is not seen, so the drawing proves an order that must be and never that one may be
+ * and what goes in sideways or askew is not seen, and a wall in which nothing is drawn bears the file out or is silent: so the drawing proves an order that must be and never that one may be
  * left out.
  */
 public final class Blocking {
@@ -103,6 +103,9 @@ public final class Blocking {
                 steps(moving, standing)
                         .ifPresent(pair -> shutOut(moving, standing).ifPresent(why -> {
                             Finding found = finding(moving, standing, pair, why);
+                            if (why.equals(Ring.NO_HOLE) && found.differs()) {
+                                return;
+                            }
                             byPair.merge(found.key(), found, (a, b) -> b.kind().compareTo(a.kind()) < 0 ? b : a);
                         }));
             }
@@ -190,7 +193,8 @@ public final class Blocking {
                 if (stop.isEmpty()) {
                     return Optional.empty();
                 }
-                reason = reason.isEmpty() ? stop.get() : reason;
+                boolean weakest = reason.isEmpty() || stop.get().equals(Ring.NO_HOLE);
+                reason = weakest ? stop.get() : reason;
             }
         }
         return reason.isEmpty() ? Optional.empty() : Optional.of(reason);

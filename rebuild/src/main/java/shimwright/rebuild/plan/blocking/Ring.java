@@ -12,6 +12,14 @@ import org.jspecify.annotations.Nullable;
  * @param outer radius; infinity for a wall
  */
 record Ring(String line, double from, double to, double inner, double outer) {
+    /** Why something does not pass a wall in which nothing is drawn: the weakest of reasons, for a hole may be there all the same. */
+    static final String NO_HOLE = "no hole for it is drawn there";
+
+    /** True for a wall in which nothing is drawn. */
+    boolean blind() {
+        return inner == 0 && Double.isInfinite(outer);
+    }
+
     double middle() {
         return (from + to) / 2;
     }
@@ -29,7 +37,9 @@ record Ring(String line, double from, double to, double inner, double outer) {
         if (apart == 0) {
             boolean overlap = inner < other.outer - tolerance && other.inner < outer - tolerance;
             return overlap
-                    ? Double.isInfinite(other.outer)
+                    ? other.blind()
+                            ? NO_HOLE
+                            : Double.isInfinite(other.outer)
                             ? "radius " + mm(outer) + ", the hole has " + mm(other.inner)
                             : "radii " + mm(inner) + " to " + mm(outer) + " and " + mm(other.inner) + " to "
                                     + mm(other.outer) + " overlap"

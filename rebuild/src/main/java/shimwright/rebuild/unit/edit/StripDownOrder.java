@@ -22,7 +22,7 @@ import shimwright.rebuild.unit.model.UnitType;
  * @param strip what came off, in order
  */
 public record StripDownOrder(List<Removal> strip) implements UnitEdit {
-    private static final String FROM_STRIP = "Torque: computed from the mark";
+    private static final String FROM_STRIP = "computed: from the mark";
 
     public StripDownOrder {
         strip = List.copyOf(strip);
@@ -110,7 +110,7 @@ public record StripDownOrder(List<Removal> strip) implements UnitEdit {
         List<BoltText> bolts = BoltText.of(one.found().fasteners());
         List<String> at = new ArrayList<>(step.fasteners());
         for (Fastener known : List.copyOf(all)) {
-            boolean ours = at.contains(known.id()) && known.note().startsWith(FROM_STRIP);
+            boolean ours = at.contains(known.id()) && known.origin().startsWith(FROM_STRIP);
             if (ours && bolts.stream().noneMatch(bolt -> bolt.like(known.thread(), known.quantity()))) {
                 all.remove(known);
                 at.remove(known.id());
@@ -134,7 +134,8 @@ public record StripDownOrder(List<Removal> strip) implements UnitEdit {
                         "",
                         "",
                         false,
-                        "Torque: " + bolt.origin(),
+                        "",
+                        bolt.origin(),
                         Set.of()));
                 at.add(id);
             }

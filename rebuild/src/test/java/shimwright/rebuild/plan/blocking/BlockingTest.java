@@ -2,10 +2,14 @@ package shimwright.rebuild.plan.blocking;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.plan.blocking.Finding.Kind;
+import shimwright.rebuild.unit.begin.Construction;
+import shimwright.rebuild.unit.begin.FirstUnit;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -100,6 +104,47 @@ class BlockingTest {
     void aSmallFileWithoutGeometryOfThatKindSaysNothingOdd() {
         assertThat(DrawingComparison.report("u.yaml", read(UnitFiles.starter())))
                 .hasSizeLessThan(2);
+    }
+
+    /** What a box that is in no file begins with: three shafts in line, every housing, and two shafts. */
+    @Test
+    void aUnitThatIsBegunHasNoContradictionWithItsOwnScheme() {
+        for (Construction.Layout layout : Construction.Layout.values()) {
+            boolean inLine = layout == Construction.Layout.IN_LINE;
+            for (int gears : List.of(4, 6)) {
+                for (Construction.Housing housing : List.of(Construction.Housing.BELL, Construction.Housing.PLATE)) {
+                    Construction box = new Construction(
+                            layout,
+                            Set.of(housing),
+                            Collections.nCopies(gears, 1),
+                            inLine ? Math.min(4, gears) : 0,
+                            Construction.Reverse.SYNCHRONIZED,
+                            Construction.Shift.SINGLE_RAIL,
+                            inLine ? 1 : 0);
+                    if (box.faults().isEmpty()) {
+                        UnitFiles.Good good =
+                                read(FirstUnit.text(box, "Maker", "Model").orElseThrow());
+                        assertThat(DrawingComparison.report("u.yaml", good)).as(box.toString()).isEmpty();
+                        assertThat(Blocking.items(good.type().resolve("A"), Set.of())).isEmpty();
+                    }
+                }
+            }
+        }
+    }
+
+    /** A wall across the countershaft in which nothing is drawn: there may be a hole, so the file is not called wrong. */
+    @Test
+    void aWallWithoutADrawnHoleContradictsNothing() {
+        String text = DemoUnit.inLineText();
+        assertThat(text).contains("  castings:\n");
+        String blind = text.replace(
+                "  castings:\n",
+                "  castings:\n    - {name: wall, item: retainer, points: [380 -110 mm, 380 -40 mm, 382 -40 mm, 382 -110 mm], closed: true}\n");
+        UnitFiles.Result result = UnitFiles.read("hb5.yaml", blind);
+        assertThat(result.problems()).isEmpty();
+        assertThat(DrawingComparison.report("hb5.yaml", (UnitFiles.Good) result))
+                .hasSize(1)
+                .noneMatch(line -> line.contains("hole has 0"));
     }
 
     /** The needles lie in the pocket of the input shaft, which opens to the rear. */
