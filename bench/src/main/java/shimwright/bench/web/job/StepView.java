@@ -36,9 +36,7 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param step the step; null when all are done
  * @param done true where it stands done already
  * @param waitsFor steps it still waits for
- * @param fasteners what is tightened
- * @param consumables what is used
- * @param windows the time windows it stands in
+ * @param takes what it takes
  * @param lastCall what it shuts in, and what that costs; null where it is done or none is next
  * @param hands that it needs more than one person, and which steps after it do; empty where it does not
  * @param because why it stands here; empty where the plan does not have it ahead
@@ -48,7 +46,6 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param sooner the step that the plan has next instead of this one, though this one could be done; empty where there is none
  * @param drawing the section with what is in, in hand and still to come
  * @param cannot why it could not be done when last tried; null where it was not tried
- * @param parts what the step puts in, takes out and tightens, each with a picture of its own
  * @param together true where clearances that share shims are all read and wait to be chosen together
  * @param broken waits and windows that it would break if it were done now
  * @param reopens readings and acceptances that undoing it opens again, as sentences; empty where it is not done
@@ -58,9 +55,7 @@ public record StepView(
         @Nullable Step step,
         boolean done,
         Map<Step, Step.Why> waitsFor,
-        List<Fastener> fasteners,
-        List<Consumable> consumables,
-        List<Window> windows,
+        Takes takes,
         @Nullable LastCallCost lastCall,
         String hands,
         String because,
@@ -70,11 +65,29 @@ public record StepView(
         String sooner,
         Drawings drawing,
         Job.@Nullable Said<Entry.StepCannot> cannot,
-        List<ShownPart> parts,
         boolean together,
         List<ClockRules.Broken> broken,
         List<String> reopens,
         Instant now) {
+
+    /**
+     * What a step takes.
+     *
+     * @param fasteners what is tightened
+     * @param consumables what is used
+     * @param windows the time windows it stands in
+     * @param parts what the step puts in, takes out and tightens, each with a picture of its own
+     */
+    public record Takes(
+            List<Fastener> fasteners, List<Consumable> consumables, List<Window> windows, List<ShownPart> parts) {
+        static Takes of(Unit unit, Step step) {
+            return new Takes(
+                    step.fasteners().stream().map(unit::fastener).toList(),
+                    step.consumables().stream().map(unit::consumable).toList(),
+                    step.windows().stream().map(unit::window).toList(),
+                    ShownPart.of(unit, step));
+        }
+    }
 
     private static final int LOOK_AHEAD = 4;
     private static final int MOST_JUMPS = 3;
@@ -105,9 +118,7 @@ public record StepView(
                     null,
                     true,
                     Map.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
+                    new Takes(List.of(), List.of(), List.of(), List.of()),
                     null,
                     "",
                     "",
@@ -117,7 +128,6 @@ public record StepView(
                     "",
                     drawing(bench, null, show),
                     null,
-                    List.of(),
                     false,
                     List.of(),
                     List.of(),
@@ -127,9 +137,7 @@ public record StepView(
                 step,
                 bench.job().stepsDone().contains(step.id()),
                 bench.order().waitsFor(step.id(), bench.job().stepsDone()),
-                step.fasteners().stream().map(unit::fastener).toList(),
-                step.consumables().stream().map(unit::consumable).toList(),
-                step.windows().stream().map(unit::window).toList(),
+                Takes.of(unit, step),
                 lastCall(bench, step),
                 hands(bench, step),
                 because(bench, step, show),
@@ -139,7 +147,6 @@ public record StepView(
                 sooner(bench, step),
                 drawing(bench, step, show),
                 bench.job().cannot().get(step.id()),
-                ShownPart.of(unit, step),
                 SharedShims.due(unit, bench::session),
                 ClockRules.broken(bench.bench(), step.id()),
                 reopens(bench, step),

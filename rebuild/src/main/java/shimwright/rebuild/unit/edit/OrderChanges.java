@@ -18,7 +18,7 @@ import shimwright.rebuild.unit.model.UnitType;
  * @param parts new parts, new steps and steps with other words
  * @param bolts bolts with their torque
  */
-public record OrderChanges(List<String> added, List<String> dropped, List<String> parts, List<String> bolts) {
+public record OrderChanges(List<String> added, List<String> dropped, List<String> parts, List<Fastener> bolts) {
     /** The changes from one file to the other. */
     public static OrderChanges of(UnitType was, UnitType now) {
         Map<String, Step> before = byId(was);
@@ -51,9 +51,8 @@ public record OrderChanges(List<String> added, List<String> dropped, List<String
             }
         });
         List<String> had = was.fasteners().stream().map(Fastener::id).toList();
-        List<String> bolts = now.fasteners().stream()
+        List<Fastener> bolts = now.fasteners().stream()
                 .filter(bolt -> !had.contains(bolt.id()))
-                .map(bolt -> bolt.where() + ": " + bolt.quantity() + " × " + bolt.thread() + ", " + bolt.note())
                 .toList();
         return new OrderChanges(List.copyOf(added), List.copyOf(dropped), List.copyOf(parts), bolts);
     }
