@@ -165,7 +165,7 @@ public record StepView(
 
     /** Which view is open first: 0 for the section, else the part of that number. */
     public int firstShown() {
-        return ShownPart.first(parts);
+        return ShownPart.first(takes.parts());
     }
 
     /** True where a check of the hold point is a clearance. */

@@ -14,9 +14,9 @@ import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.unit.edit.DropEntry;
+import shimwright.rebuild.unit.edit.EntryField;
 import shimwright.rebuild.unit.edit.EntryForm;
 import shimwright.rebuild.unit.edit.FileSection;
-import shimwright.rebuild.unit.edit.FormField;
 import shimwright.rebuild.unit.edit.PutEntry;
 import shimwright.rebuild.unit.edit.TypedEntry;
 import shimwright.rebuild.unit.edit.UnitEdit;
@@ -138,7 +138,7 @@ public final class EntryPages {
     private record Shown(String was, String job, Map<String, Object> entry, String why) {}
 
     private void form(Context ctx, Asked asked, Shown shown, List<Refusal> faults, Map<String, String> typed) {
-        List<FormField> fields = EntryForm.of(asked.section(), shown.entry(), asked.type(), door.system(ctx));
+        List<EntryField> fields = EntryForm.of(asked.section(), shown.entry(), asked.type(), door.system(ctx));
         List<Refusal> placed =
                 faults.stream().map(fault -> TypedEntry.atField(fault, fields)).toList();
         Page page = door.page(ctx, asked.type().model(), "", null, placed, typed);

@@ -13,8 +13,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.UnitSystem;
-import shimwright.rebuild.unit.edit.FormField.Option;
-import shimwright.rebuild.unit.edit.FormField.Widget;
+import shimwright.rebuild.unit.edit.EntryField.Option;
+import shimwright.rebuild.unit.edit.EntryField.Widget;
 import shimwright.rebuild.unit.file.UnitTree;
 import shimwright.rebuild.unit.model.Component;
 import shimwright.rebuild.unit.model.Origin;
@@ -45,9 +45,9 @@ public final class EntryForm {
      * @param type the unit type as it stands, for what can be referred to
      * @param units in which a bare number is meant
      */
-    public static List<FormField> of(FileSection section, Map<String, Object> entry, UnitType type, UnitSystem units) {
+    public static List<EntryField> of(FileSection section, Map<String, Object> entry, UnitType type, UnitSystem units) {
         EntryForm form = new EntryForm(UnitTree.of(type), units);
-        List<FormField> fields = new ArrayList<>();
+        List<EntryField> fields = new ArrayList<>();
         if (section.form() == FileSection.Shape.KEYED) {
             fields.addAll(form.behind(section.component(), "", entry));
         } else {
@@ -61,9 +61,9 @@ public final class EntryForm {
     }
 
     /** At which step a further entry belongs. */
-    private FormField step(String chosen) {
+    private EntryField step(String chosen) {
         List<Option> steps = FileSection.find("steps").map(this::options).orElseThrow();
-        return new FormField(
+        return new EntryField(
                 FileSection.STEP,
                 "step at which it belongs",
                 Widget.ONE,
@@ -74,11 +74,11 @@ public final class EntryForm {
     }
 
     /** The fields of what stands behind a key: the key, and its record or its one value. */
-    private List<FormField> behind(Component map, String prefix, Map<String, Object> entry) {
-        List<FormField> fields = new ArrayList<>();
+    private List<EntryField> behind(Component map, String prefix, Map<String, Object> entry) {
+        List<EntryField> fields = new ArrayList<>();
         String key = text(entry.get(FileSection.KEY));
         List<Option> known = options(map);
-        fields.add(new FormField(
+        fields.add(new EntryField(
                 prefix + FileSection.KEY,
                 known.isEmpty() ? "short id" : TypedEntry.words(map.field().refersTo()),
                 known.isEmpty() ? Widget.LINE : Widget.ONE,
@@ -101,18 +101,18 @@ public final class EntryForm {
         return fields;
     }
 
-    private List<FormField> fields(List<Component> components, String prefix, Map<String, Object> entry) {
+    private List<EntryField> fields(List<Component> components, String prefix, Map<String, Object> entry) {
         return components.stream()
                 .map(c -> field(c, prefix + c.key(), entry.get(c.key())))
                 .toList();
     }
 
-    private FormField field(Component c, String name, @Nullable Object value) {
+    private EntryField field(Component c, String name, @Nullable Object value) {
         String label = c.field().value();
         Type type = c.optional() ? Component.held((ParameterizedType) c.type()) : c.type();
         if (type instanceof Class<?> plain) {
             return plain.isRecord()
-                    ? new FormField(
+                    ? new EntryField(
                             name,
                             label,
                             Widget.GROUP,
@@ -153,28 +153,28 @@ public final class EntryForm {
     }
 
     private interface Inner {
-        List<FormField> fields(String prefix, Map<String, Object> one);
+        List<EntryField> fields(String prefix, Map<String, Object> one);
     }
 
-    private static FormField groups(Component c, String name, List<Map<String, Object>> there, Inner inner) {
-        List<List<FormField>> groups = new ArrayList<>();
+    private static EntryField groups(Component c, String name, List<Map<String, Object>> there, Inner inner) {
+        List<List<EntryField>> groups = new ArrayList<>();
         for (int i = 0; i <= there.size(); i++) {
             groups.add(inner.fields(name + "." + i + ".", i < there.size() ? there.get(i) : Map.of()));
         }
-        return new FormField(name, c.field().value(), Widget.GROUPS, "", List.of(), "", groups);
+        return new EntryField(name, c.field().value(), Widget.GROUPS, "", List.of(), "", groups);
     }
 
-    private FormField several(Component c, Type inner, String name, @Nullable Object value) {
+    private EntryField several(Component c, Type inner, String name, @Nullable Object value) {
         String label = c.field().value();
         if (inner == Double.class && c.kind() != Kind.NUMBER) {
-            return new FormField(name, label, Widget.LINE, text(value), List.of(), row(c), List.of());
+            return new EntryField(name, label, Widget.LINE, text(value), List.of(), row(c), List.of());
         }
         List<Option> options = inner instanceof Class<?> choice && choice.isEnum()
                 ? words(choice)
                 : inner == String.class ? options(c) : List.of();
         List<?> there = value instanceof List<?> all ? all : List.of();
         if (!options.isEmpty() && options.size() <= MOST_BOXES) {
-            return new FormField(
+            return new EntryField(
                     name, label, Widget.SOME, lines(there), chosen(options, lines(there), false), "", List.of());
         }
         boolean names = !c.field().refersTo().isEmpty() && inner == String.class;
@@ -183,7 +183,7 @@ public final class EntryForm {
                 ? "by id, with commas between"
                 : rows && c.kind() != Kind.NUMBER ? row(c) + "; one in each line" : "one in each line";
         String text = names ? String.join(", ", texts(there)) : rows ? rows(there) : lines(there);
-        return new FormField(name, label, names ? Widget.LINE : Widget.LINES, text, options, remark, List.of());
+        return new EntryField(name, label, names ? Widget.LINE : Widget.LINES, text, options, remark, List.of());
     }
 
     private String row(Component c) {
@@ -196,26 +196,26 @@ public final class EntryForm {
                 .collect(Collectors.joining("\n"));
     }
 
-    private FormField scalar(
+    private EntryField scalar(
             Component c, Class<?> type, String name, String label, @Nullable Object value, boolean needed) {
         String typed = text(value);
         if (c.key().equals(Origin.KEY)) {
             List<Option> sources = new ArrayList<>(List.of(new Option("", "not said")));
             Arrays.stream(Origin.Source.values())
                     .forEach(source -> sources.add(new Option(source.written(), source.words())));
-            return new FormField(name, label, Widget.ORIGIN, typed, sources, "", List.of());
+            return new EntryField(name, label, Widget.ORIGIN, typed, sources, "", List.of());
         }
         if (type == boolean.class) {
             String now = typed.isEmpty() ? c.field().absent() : typed;
-            return new FormField(name, label, Widget.YES, now, List.of(), "", List.of());
+            return new EntryField(name, label, Widget.YES, now, List.of(), "", List.of());
         }
         if (type.isEnum()) {
             String now = typed.isEmpty() && !needed ? c.field().absent().toLowerCase(Locale.ROOT) : typed;
-            return new FormField(name, label, Widget.ONE, now, chosen(words(type), now, needed), "", List.of());
+            return new EntryField(name, label, Widget.ONE, now, chosen(words(type), now, needed), "", List.of());
         }
         List<Option> options = type == String.class ? options(c) : List.of();
         if (!options.isEmpty()) {
-            return new FormField(name, label, Widget.ONE, typed, chosen(options, typed, true), "", List.of());
+            return new EntryField(name, label, Widget.ONE, typed, chosen(options, typed, true), "", List.of());
         }
         boolean number = type == double.class || type == Double.class;
         String remark = number && c.kind() != Kind.NUMBER
@@ -226,7 +226,7 @@ public final class EntryForm {
             remark = absent + " where nothing is typed";
         }
         boolean large = type == String.class && typed.length() > LONG_TEXT;
-        return new FormField(name, label, large ? Widget.LINES : Widget.LINE, typed, List.of(), remark, List.of());
+        return new EntryField(name, label, large ? Widget.LINES : Widget.LINE, typed, List.of(), remark, List.of());
     }
 
     private static List<Option> words(Class<?> choice) {

@@ -68,21 +68,21 @@ public final class TypedEntry {
      *
      * @param fields of the form that shows the entry again
      */
-    public static Refusal atField(Refusal fault, List<FormField> fields) {
+    public static Refusal atField(Refusal fault, List<EntryField> fields) {
         String name = INDEX.matcher(fault.key()).replaceAll(".$1");
         String found = found(name, fields);
         return fault.placed(found, fault.place());
     }
 
-    private static String found(String name, List<FormField> fields) {
-        for (FormField field : fields) {
+    private static String found(String name, List<EntryField> fields) {
+        for (EntryField field : fields) {
             boolean at = name.equals(field.name()) || name.startsWith(field.name() + ".");
             if (at && field.groups().isEmpty()) {
                 return field.name();
             }
             if (at) {
                 String behind = keyed(name, field);
-                for (List<FormField> group : field.groups()) {
+                for (List<EntryField> group : field.groups()) {
                     String inner = found(behind, group);
                     if (!inner.isEmpty()) {
                         return inner;
@@ -90,7 +90,7 @@ public final class TypedEntry {
                 }
                 return field.groups().get(0).stream()
                         .filter(one -> one.groups().isEmpty())
-                        .map(FormField::name)
+                        .map(EntryField::name)
                         .findFirst()
                         .orElse("");
             }
@@ -99,10 +99,10 @@ public final class TypedEntry {
     }
 
     /** A path behind a key, by the group that has that key. */
-    private static String keyed(String name, FormField field) {
+    private static String keyed(String name, EntryField field) {
         String rest = name.substring(field.name().length()).replaceFirst("^\\.", "");
         for (int i = 0; i < field.groups().size(); i++) {
-            FormField first = field.groups().get(i).get(0);
+            EntryField first = field.groups().get(i).get(0);
             boolean own = first.name().endsWith("." + FileSection.KEY)
                     && !first.value().isEmpty();
             if (own && (rest.equals(first.value()) || rest.startsWith(first.value() + "."))) {

@@ -39,14 +39,14 @@ class EntryFormTest {
     }
 
     /** What a browser sends for fields that nobody touched. */
-    static Map<String, String> untouched(List<FormField> fields) {
+    static Map<String, String> untouched(List<EntryField> fields) {
         Map<String, String> typed = new LinkedHashMap<>();
-        for (FormField field : fields) {
-            if (field.widget() == FormField.Widget.YES) {
+        for (EntryField field : fields) {
+            if (field.widget() == EntryField.Widget.YES) {
                 if (field.value().equals("true")) {
                     typed.put(field.name(), "yes");
                 }
-            } else if (field.widget() == FormField.Widget.ORIGIN) {
+            } else if (field.widget() == EntryField.Widget.ORIGIN) {
                 typed.put(field.name() + "1", field.source());
                 typed.put(field.name() + "2", field.words());
             } else if (field.groups().isEmpty()) {
@@ -94,7 +94,7 @@ class EntryFormTest {
                 FileSection.all().stream().map(FileSection::name).toList();
         FileSection once = FileSection.find(FileSection.ONCE).orElseThrow();
         List<String> fields = EntryForm.of(once, Map.of(), type, UnitSystem.METRIC).stream()
-                .map(FormField::name)
+                .map(EntryField::name)
                 .toList();
         assertThat(fields).contains("mass", "fluid", "setting_order", "proof", "lessons", "scheme", "station_change");
         assertThat(Component.of(UnitType.class).stream().map(Component::key))
@@ -114,7 +114,7 @@ class EntryFormTest {
         typed.put("chance", "often");
         Map<String, Object> entry = TypedEntry.of(section, typed, UnitSystem.METRIC);
         List<Refusal> faults = new PutEntry("hold_points", hold, entry).on(type).refusals();
-        List<FormField> again = EntryForm.of(section, entry, type, UnitSystem.METRIC);
+        List<EntryField> again = EntryForm.of(section, entry, type, UnitSystem.METRIC);
         assertThat(faults.stream().map(fault -> TypedEntry.atField(fault, again).key()))
                 .containsExactlyInAnyOrder("checks.0.gauge", "chance");
     }

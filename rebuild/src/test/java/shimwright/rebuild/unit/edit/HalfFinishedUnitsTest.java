@@ -35,7 +35,7 @@ class HalfFinishedUnitsTest {
                 List<Map<String, Object>> entries = new ArrayList<>(section.entries(tree));
                 entries.add(Map.of());
                 for (Map<String, Object> entry : List.of(entries.get(0), entries.get(entries.size() - 1))) {
-                    List<FormField> fields = EntryForm.of(section, entry, type, UnitSystem.METRIC);
+                    List<EntryField> fields = EntryForm.of(section, entry, type, UnitSystem.METRIC);
                     assertThat(fields).as(section.name()).isNotEmpty();
                     TypedEntry.of(section, EntryFormTest.untouched(fields), UnitSystem.INCH);
                 }

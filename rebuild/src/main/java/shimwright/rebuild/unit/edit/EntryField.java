@@ -15,14 +15,14 @@ import shimwright.rebuild.unit.model.Origin;
  * @param remark what a bare number means, or what is taken where nothing is typed
  * @param groups of a group its fields; of repeated groups each, the last one empty
  */
-public record FormField(
+public record EntryField(
         String name,
         String label,
         Widget widget,
         String value,
         List<Option> options,
         String remark,
-        List<List<FormField>> groups) {
+        List<List<EntryField>> groups) {
 
     /** How a field is filled in. */
     public enum Widget {
@@ -51,14 +51,14 @@ public record FormField(
      * @param prefix of the names of its fields
      * @param last true for the empty one behind the others
      */
-    public record Numbered(String title, String prefix, boolean last, List<FormField> fields) {}
+    public record Numbered(String title, String prefix, boolean last, List<EntryField> fields) {}
 
     /** The groups with their titles. */
     public List<Numbered> numbered() {
         List<Numbered> all = new ArrayList<>();
-        for (List<FormField> group : groups) {
+        for (List<EntryField> group : groups) {
             boolean last = all.size() == groups.size() - 1;
-            FormField first = group.get(0);
+            EntryField first = group.get(0);
             String title = last ? "One more" : first.value().isEmpty() ? String.valueOf(all.size() + 1) : first.value();
             all.add(new Numbered(title, name + "." + all.size() + ".", last, group));
         }
