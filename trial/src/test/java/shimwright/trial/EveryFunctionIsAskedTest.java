@@ -51,7 +51,6 @@ class EveryFunctionIsAskedTest {
             entry("mechanics.worksheet.Worksheet.read", LOOKED_AT),
             entry("rebuild.inspect.GaugeReadings.taken", LOOKED_AT),
             entry("rebuild.job.LogEntry.head", LOOKED_AT),
-            entry("rebuild.part.StandardParts.all", LOOKED_AT),
             entry("rebuild.plan.SideChoices", TO_COME + "14.4, sides chosen with the reason"),
             entry("rebuild.plan.estimate.ThreePoint.sd", PUBLISHED),
             entry("rebuild.plan.learn.Learning", LOOKED_AT),

@@ -56,11 +56,7 @@ public final class EntryPages {
         routes.post(SECTION + "/drop", this::drop);
     }
 
-    private record Asked(UnitType type, FileSection section) {
-        String address() {
-            return "/units/type/" + type.id() + "/" + section.name();
-        }
-    }
+    private record Asked(UnitType type, FileSection section) {}
 
     private Optional<Asked> asked(Context ctx) {
         Optional<UnitType> type = desk.shelf().type(ctx.pathParam("type"));
