@@ -66,9 +66,10 @@ class PartPagesTest {
     @Test
     void eachPartThatIsOfferedIsDrawn() {
         Document several = parts("sizes", "25 52 15");
-        assertThat(several.select("section.part")).hasSizeGreaterThan(1).allSatisfy(part -> assertThat(
-                        part.select(".partpicture svg path"))
-                .isNotEmpty());
+        assertThat(several.select("section.part"))
+                .hasSizeGreaterThan(1)
+                .allSatisfy(
+                        part -> assertThat(part.select(".partpicture svg path")).isNotEmpty());
         List<String> ids = several.select("[id]").eachAttr("id");
         assertThat(ids).doesNotHaveDuplicates();
     }
@@ -79,7 +80,8 @@ class PartPagesTest {
         assertThat(step.select("[id]").eachAttr("id")).doesNotHaveDuplicates();
         assertThat(step.select(".onwide .views > label").eachText())
                 .containsExactly("Section", "Fork 3/4", "Fork 1/2", "Rail 1/2", "Spring pin 5x26 of fork 1/2");
-        assertThat(step.select(".onwide .views > input[checked]").eachAttr("id")).containsExactly("shown-wide-1");
+        assertThat(step.select(".onwide .views > input[checked]").eachAttr("id"))
+                .containsExactly("shown-wide-1");
         for (String address : step.select(".onnarrow .partpicture").eachAttr("src")) {
             HttpResponse<String> drawn = bench.get(address);
             assertThat(drawn.headers().firstValue("Content-Type").orElse("")).startsWith("image/svg+xml");
@@ -91,7 +93,8 @@ class PartPagesTest {
     @Test
     void theSectionIsSeenFirstWhereItDrawsAPartOfTheStep() {
         Document step = bench.page("/job/job-v-0093/build?step=G03");
-        assertThat(step.select(".onwide .views > input[checked]").eachAttr("id")).containsExactly("shown-wide-0");
+        assertThat(step.select(".onwide .views > input[checked]").eachAttr("id"))
+                .containsExactly("shown-wide-0");
         assertThat(step.select(".onwide .views > label").eachText()).contains("Keys and springs of hub 3/4");
     }
 

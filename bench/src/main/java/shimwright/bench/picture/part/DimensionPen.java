@@ -114,8 +114,7 @@ final class DimensionPen {
 
     private void length(Dimension d, PartFigure figure, AffineTransform place, double y, boolean above) {
         boolean facing = d.line() == Line.FACE;
-        double[] ends = {
-            d.a(), facing ? 0 : edge(figure, d.a(), above), d.b(), facing ? 0 : edge(figure, d.b(), above)
+        double[] ends = {d.a(), facing ? 0 : edge(figure, d.a(), above), d.b(), facing ? 0 : edge(figure, d.b(), above)
         };
         place.transform(ends, 0, ends, 0, 2);
         double from = ends[0];

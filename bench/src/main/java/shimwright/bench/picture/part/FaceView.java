@@ -92,8 +92,8 @@ final class FaceView {
     }
 
     static Area box(double x1, double y1, double x2, double y2) {
-        return new Area(new Rectangle2D.Double(
-                Math.min(x1, x2), Math.min(y1, y2), Math.abs(x2 - x1), Math.abs(y2 - y1)));
+        return new Area(
+                new Rectangle2D.Double(Math.min(x1, x2), Math.min(y1, y2), Math.abs(x2 - x1), Math.abs(y2 - y1)));
     }
 
     static Area polygon(double... xy) {

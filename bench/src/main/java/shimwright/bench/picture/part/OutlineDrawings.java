@@ -71,7 +71,8 @@ final class OutlineDrawings {
         }
         for (int i = 0; i < 3; i++) {
             double w = length * (0.72 + 0.09 * i);
-            body.subtract(FaceView.polygon(w - 0.22 * d, d, w - 0.22 * d, d / 2, w, 0.3 * d, w + 0.22 * d, d / 2, w + 0.22 * d, d));
+            body.subtract(FaceView.polygon(
+                    w - 0.22 * d, d, w - 0.22 * d, d / 2, w, 0.3 * d, w + 0.22 * d, d / 2, w + 0.22 * d, d));
         }
         view.piece(Fill.PLAIN, body)
                 .piece(Fill.OPEN, FaceView.disc(0.3 * length, 0, 0.16 * d))
@@ -146,7 +147,9 @@ final class OutlineDrawings {
         for (int i = 0; i < count; i++) {
             double s = around * (i + 0.5) / count;
             double px = s < 2 * x ? -x + s : s < 2 * x + 2 * y ? x : s < 4 * x + 2 * y ? x - (s - 2 * x - 2 * y) : -x;
-            double py = s < 2 * x ? y : s < 2 * x + 2 * y ? y - (s - 2 * x) : s < 4 * x + 2 * y ? -y : -y + (s - 4 * x - 2 * y);
+            double py = s < 2 * x
+                    ? y
+                    : s < 2 * x + 2 * y ? y - (s - 2 * x) : s < 4 * x + 2 * y ? -y : -y + (s - 4 * x - 2 * y);
             double corner = Math.abs(px) > 0.93 * x && Math.abs(py) > 0.9 * y ? 0.95 : 1;
             view.piece(Fill.OPEN, FaceView.disc(corner * px, corner * py, 3.4));
         }
@@ -195,8 +198,7 @@ final class OutlineDrawings {
                 new Area(new RoundRectangle2D.Double(-34, -7, 68, 14, 5, 5)),
                 FaceView.polygon(-9, 7, -4, 13, 4, 13, 9, 7));
         FaceView key = new FaceView().piece(Fill.PLAIN, bar);
-        Area ring = FaceView.without(
-                FaceView.ringArea(36, 39.5), FaceView.polygon(0, 0, 80, 14, 80, -14));
+        Area ring = FaceView.without(FaceView.ringArea(36, 39.5), FaceView.polygon(0, 0, 80, 14, 80, -14));
         ring.add(FaceView.box(33, 10, 36.5, 15));
         return PartDrawing.of(subject, key.build())
                 .face(new FaceView().piece(Fill.PLAIN, ring).build())
@@ -212,7 +214,8 @@ final class OutlineDrawings {
         side.ring(Fill.FALLING, 12, 34, 10, 28);
         side.ring(Fill.PLAIN, 34, 78, 0, 14);
         int count = subject.holes() > 2 ? Math.min(subject.holes(), 12) : 4;
-        FaceView face = new FaceView().annulus(Fill.PLAIN, 0, 50).circle(Mark.EDGE, 28).circle(Mark.CENTRE, 40);
+        FaceView face =
+                new FaceView().annulus(Fill.PLAIN, 0, 50).circle(Mark.EDGE, 28).circle(Mark.CENTRE, 40);
         face.round(Fill.OPEN, FaceView.disc(40, 0, 4.5), count).annulus(Fill.OPEN, 0, 6);
         return PartDrawing.of(subject, side.build())
                 .face(face.build())
@@ -281,7 +284,8 @@ final class OutlineDrawings {
     /** A frame with a camera in it: nothing is known of the part's look. */
     PartDrawing unknown() {
         Area camera = FaceView.with(
-                new Area(new RoundRectangle2D.Double(-30, -18, 60, 40, 8, 8)), FaceView.polygon(-14, 20, -9, 30, 9, 30, 14, 20));
+                new Area(new RoundRectangle2D.Double(-30, -18, 60, 40, 8, 8)),
+                FaceView.polygon(-14, 20, -9, 30, 9, 30, 14, 20));
         FaceView view = new FaceView()
                 .piece(Fill.OPEN, new Area(new RoundRectangle2D.Double(-80, -46, 160, 92, 6, 6)))
                 .piece(Fill.PLAIN, camera)

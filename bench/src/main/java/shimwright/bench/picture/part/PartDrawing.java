@@ -48,7 +48,11 @@ record PartDrawing(
      * @param size the size; null where the text alone is written, such as a thread
      */
     record Dimension(
-            Line line, double a, double b, String text, @Nullable PartSize size) {}
+            Line line,
+            double a,
+            double b,
+            String text,
+            @Nullable PartSize size) {}
 
     /** A word for a place of the side view; the number stands at (atW, atR), its line ends at (w, r). */
     record Pointer(double w, double r, double atW, double atR, String words) {}
@@ -101,9 +105,7 @@ record PartDrawing(
         }
 
         Builder size(Line line, Place place, String before, double a, double b) {
-            subject.sizes()
-                    .get(place)
-                    .ifPresent(size -> dimensions.add(new Dimension(line, a, b, before, size)));
+            subject.sizes().get(place).ifPresent(size -> dimensions.add(new Dimension(line, a, b, before, size)));
             return this;
         }
 

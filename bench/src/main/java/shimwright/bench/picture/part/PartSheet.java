@@ -58,8 +58,8 @@ final class PartSheet {
         }
         this.room = wanted;
         this.left = column(Line.LEFT, MARGIN);
-        this.between =
-                column(Line.RIGHT, face.isPresent() ? 2 * MARGIN : MARGIN) + (drawing.pointers().isEmpty() ? 0 : 12);
+        this.between = column(Line.RIGHT, face.isPresent() ? 2 * MARGIN : MARGIN)
+                + (drawing.pointers().isEmpty() ? 0 : 12);
         double width = PartPicture.WIDTH - left - between - (face.isPresent() ? 2 * MARGIN : 0);
         Rectangle2D front = front();
         double together = Math.min(
@@ -99,11 +99,11 @@ final class PartSheet {
     }
 
     String draw(String prefix) {
-        List<String> head =
-                TextMetrics.wrap(DimensionPen.upper(subject.name()), DrawingStyle.TEXT, true, PartPicture.WIDTH - 2 * MARGIN);
+        List<String> head = TextMetrics.wrap(
+                DimensionPen.upper(subject.name()), DrawingStyle.TEXT, true, PartPicture.WIDTH - 2 * MARGIN);
         List<String> lines = new ArrayList<>();
-        told().forEach(line -> lines.addAll(
-                TextMetrics.wrap(line, DrawingStyle.SMALL, false, PartPicture.WIDTH - 2 * MARGIN)));
+        told().forEach(line ->
+                lines.addAll(TextMetrics.wrap(line, DrawingStyle.SMALL, false, PartPicture.WIDTH - 2 * MARGIN)));
         double top = 8 + 17 * head.size() + (any(Line.ABOVE) ? 32 : 14);
         double high = reach(true) + reach(false);
         long below = Math.max(count(Line.BELOW), count(Line.FACE));
@@ -117,7 +117,11 @@ final class PartSheet {
                 String.join(" ", told()));
         svg.rect(0, 0, PartPicture.WIDTH, under + 16 * lines.size(), DrawingStyle.SECTION, new Stroke("none", 0));
         for (int i = 0; i < head.size(); i++) {
-            svg.text(MARGIN, 20 + 17 * i, head.get(i), Letter.start(DrawingStyle.TEXT).strong());
+            svg.text(
+                    MARGIN,
+                    20 + 17 * i,
+                    head.get(i),
+                    Letter.start(DrawingStyle.TEXT).strong());
         }
         views(svg, top + reach(true));
         for (int i = 0; i < lines.size(); i++) {
@@ -142,7 +146,10 @@ final class PartSheet {
         boolean turned = drawing.half() || face.isPresent() || any(Line.LEFT);
         if (turned && !drawing.detail()) {
             pen.centreLine(
-                    x + sideScale * side.box().getMinX() - 8, axis, x + sideScale * side.box().getMaxX() + 8, axis);
+                    x + sideScale * side.box().getMinX() - 8,
+                    axis,
+                    x + sideScale * side.box().getMaxX() + 8,
+                    axis);
         }
         DimensionPen dimensions = new DimensionPen(svg, this::text, drawing.half());
         dimensions.side(drawing.dimensions(), side, place);

@@ -101,15 +101,18 @@ final class RingDrawings {
         double spread = Math.min(0.42, 1.25 * lug / (2 * middle) + 0.06);
         Area ring = FaceView.ringArea(inner, outer);
         Area gap = FaceView.polygon(
-                0, 0, 2 * outer * Math.cos(0.5 * spread), 2 * outer * Math.sin(0.5 * spread), 2 * outer * Math.cos(0.5 * spread),
+                0,
+                0,
+                2 * outer * Math.cos(0.5 * spread),
+                2 * outer * Math.sin(0.5 * spread),
+                2 * outer * Math.cos(0.5 * spread),
                 -2 * outer * Math.sin(0.5 * spread));
         Area body = FaceView.without(ring, gap);
         for (int way : new int[] {1, -1}) {
             double angle = way * (0.5 * spread + 0.62 * lug / middle);
             double x = middle * Math.cos(angle);
             double y = middle * Math.sin(angle);
-            body = FaceView.without(
-                    FaceView.with(body, FaceView.disc(x, y, lug / 2)), FaceView.disc(x, y, hole));
+            body = FaceView.without(FaceView.with(body, FaceView.disc(x, y, lug / 2)), FaceView.disc(x, y, hole));
         }
         Sketch side = PartFigure.of(FaceView.ALONE);
         side.ring(Fill.BLACK, 0, thick, inner, outer);
@@ -173,8 +176,7 @@ final class RingDrawings {
     private void holes(FaceView face, double inner, double outer) {
         if (subject.holes() > 0) {
             double circle = (0.35 * inner + 0.65 * outer);
-            face.round(
-                    Fill.OPEN, FaceView.disc(circle, 0, 0.05 * outer), Math.min(subject.holes(), 24));
+            face.round(Fill.OPEN, FaceView.disc(circle, 0, 0.05 * outer), Math.min(subject.holes(), 24));
         }
     }
 

@@ -123,8 +123,7 @@ final class RollingDrawings {
         }
         Sketch side = PartFigure.of(FaceView.ALONE);
         side.ring(Fill.CLOSE, 0, width, inner, raceIn);
-        BearingFigures.outer(
-                side, new Extent(0, width, raceOut, outer), new Extent(0, width, inner, raceIn));
+        BearingFigures.outer(side, new Extent(0, width, raceOut, outer), new Extent(0, width, inner, raceIn));
         double roller = (raceOut - raceIn) / 2;
         FaceView face = rings(raceIn, outer - 0.9 * (outer - raceOut));
         balls(face, (raceIn + raceOut) / 2, 0.9 * roller);
@@ -137,7 +136,8 @@ final class RollingDrawings {
         for (PartFigure.Piece piece : side.pieces()) {
             if (piece.fill() == Fill.PLAIN) {
                 Area upper = new Area(piece.outline());
-                upper.intersect(FaceView.box(side.box().getMinX() - 1, 0, side.box().getMaxX() + 1, outer));
+                upper.intersect(
+                        FaceView.box(side.box().getMinX() - 1, 0, side.box().getMaxX() + 1, outer));
                 low = Math.min(low, upper.getBounds2D().getMinY());
             }
         }

@@ -63,25 +63,14 @@ final class ScrewDrawings {
     }
 
     private static void hexHead(Sketch side, double head, double wide) {
-        side.polygon(
-                Fill.PLAIN,
-                at(0, 0),
-                at(0, 0.84 * wide),
-                at(0.12 * head, wide),
-                at(head, wide),
-                at(head, 0));
+        side.polygon(Fill.PLAIN, at(0, 0), at(0, 0.84 * wide), at(0.12 * head, wide), at(head, wide), at(head, 0));
         side.line(Mark.EDGE, at(0.06 * head, wide / 2), at(head, wide / 2));
     }
 
     private static void shank(Sketch side, double from, double to, double d) {
         double chamfer = Math.min(0.12 * d, 0.3 * (to - from));
         side.polygon(
-                Fill.PLAIN,
-                at(from, 0),
-                at(from, d / 2),
-                at(to - chamfer, d / 2),
-                at(to, d / 2 - chamfer),
-                at(to, 0));
+                Fill.PLAIN, at(from, 0), at(from, d / 2), at(to - chamfer, d / 2), at(to, d / 2 - chamfer), at(to, 0));
         side.line(Mark.THREAD, at(from + 0.1 * (to - from), 0.42 * d), at(to - chamfer, 0.42 * d));
         side.across(Mark.EDGE, to - chamfer, d / 2);
     }
@@ -134,8 +123,7 @@ final class ScrewDrawings {
         Sketch side = PartFigure.of(FaceView.ALONE);
         if (taper) {
             double less = length / 32;
-            side.polygon(
-                    Fill.PLAIN, at(start, 0), at(start, d / 2), at(end, d / 2 - less), at(end, 0));
+            side.polygon(Fill.PLAIN, at(start, 0), at(start, d / 2), at(end, d / 2 - less), at(end, 0));
             side.line(Mark.THREAD, at(start, 0.43 * d), at(end, 0.43 * d - less));
         } else {
             shank(side, start, end, d);
@@ -202,8 +190,7 @@ final class ScrewDrawings {
                 at(length, d / 2 - 0.4 * wall),
                 at(length, d / 2 - wall));
         Area ring = FaceView.ringArea(d / 2 - wall, d / 2);
-        FaceView face = new FaceView()
-                .piece(Fill.PLAIN, FaceView.without(ring, FaceView.box(0, -0.1 * d, d, 0.1 * d)));
+        FaceView face = new FaceView().piece(Fill.PLAIN, FaceView.without(ring, FaceView.box(0, -0.1 * d, d, 0.1 * d)));
         return rod(side, face, d, length).half().build();
     }
 

@@ -79,7 +79,8 @@ final class StandardSizes {
         Map<String, Place> own = own(part);
         part.sizes().forEach(size -> {
             Place place = own.getOrDefault(size.column(), COMMON.get(size.column()));
-            boolean pitchCircle = part.family() == Family.SPLINE && size.column().equals("d_mm");
+            boolean pitchCircle =
+                    part.family() == Family.SPLINE && size.column().equals("d_mm");
             if (place != null && !pitchCircle) {
                 to.with(place, size.value(), origin);
             }
@@ -91,12 +92,13 @@ final class StandardSizes {
         return switch (part.family()) {
             case TAPERED -> Map.of("B_mm", Place.CONE_WIDTH, "E_mm", Place.CUP_INSIDE);
             case CYLINDRICAL_ROLLER -> Map.of("F_mm", Place.INNER_RACEWAY, "E_mm", Place.OUTER_RACEWAY);
-            case NEEDLE -> switch (needle(part)) {
-                case NEEDLE_CAGE -> Map.of("Fw_mm", Place.INSIDE, "Ew_mm", Place.OUTSIDE);
-                case RING -> Map.of("Fw_mm", Place.OUTSIDE);
-                case NEEDLE_BEARING -> Map.of("Fw_mm", Place.INNER_RACEWAY);
-                default -> Map.of("Fw_mm", Place.INSIDE);
-            };
+            case NEEDLE ->
+                switch (needle(part)) {
+                    case NEEDLE_CAGE -> Map.of("Fw_mm", Place.INSIDE, "Ew_mm", Place.OUTSIDE);
+                    case RING -> Map.of("Fw_mm", Place.OUTSIDE);
+                    case NEEDLE_BEARING -> Map.of("Fw_mm", Place.INNER_RACEWAY);
+                    default -> Map.of("Fw_mm", Place.INSIDE);
+                };
             case SHAFT_RING, BORE_RING ->
                 Map.of(
                         "d1_mm", Place.FITS,

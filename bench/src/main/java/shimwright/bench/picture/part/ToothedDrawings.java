@@ -133,18 +133,9 @@ final class ToothedDrawings {
         double taper = Math.min(own * Math.tan(CONE), 0.4 * (outer - bore));
         double rim = outer - 0.4 * (outer - bore - taper);
         Sketch side = PartFigure.of(FaceView.ALONE);
+        side.polygon(Fill.FALLING, at(0, bore + taper), at(0, rim), at(own, rim), at(own, bore));
         side.polygon(
-                Fill.FALLING,
-                at(0, bore + taper),
-                at(0, rim),
-                at(own, rim),
-                at(own, bore));
-        side.polygon(
-                Fill.PLAIN,
-                at(0.06 * own, rim),
-                at(0.18 * own, outer),
-                at(0.42 * own, outer),
-                at(0.42 * own, rim));
+                Fill.PLAIN, at(0.06 * own, rim), at(0.18 * own, outer), at(0.42 * own, outer), at(0.42 * own, rim));
         Area ring = FaceView.without(
                 FaceView.with(FaceView.toothed(36, 0.96 * outer, outer), FaceView.disc(0, 0, rim)),
                 FaceView.disc(0, 0, bore));
@@ -205,7 +196,8 @@ final class ToothedDrawings {
 
     private PartDrawing sized(PartFigure side, FaceView face) {
         double[] span = subject.span(side);
-        Builder drawing = PartDrawing.of(subject, side).face(face.build()).half().needs(Place.OUTSIDE, Place.WIDTH);
+        Builder drawing =
+                PartDrawing.of(subject, side).face(face.build()).half().needs(Place.OUTSIDE, Place.WIDTH);
         return drawing.size(Line.LEFT, Place.OUTSIDE, "⌀", span[0], outer)
                 .size(Line.RIGHT, Place.INSIDE, "⌀", side.box().getMaxX(), inner)
                 .size(Line.ABOVE, Place.WIDTH, "", span[0], span[1])

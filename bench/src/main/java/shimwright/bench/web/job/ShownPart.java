@@ -30,8 +30,7 @@ public record ShownPart(String name, String address, boolean sectionFirst) {
         Set<String> items = new LinkedHashSet<>(step.builds());
         items.addAll(step.installs());
         items.addAll(step.removes());
-        boolean drawn =
-                items.isEmpty() || items.stream().anyMatch(id -> inSection(unit, unit.item(id)));
+        boolean drawn = items.isEmpty() || items.stream().anyMatch(id -> inSection(unit, unit.item(id)));
         if (items.size() > MOST) {
             items.removeIf(id -> !step.builds().contains(id) && inSection(unit, unit.item(id)));
         }

@@ -56,7 +56,9 @@ class PartPictureTest {
                 }
             }
             for (String fastener : step.fasteners()) {
-                check(PartPicture.of(unit, unit.fastener(fastener), "p", UnitSystem.METRIC), step.id() + " " + fastener);
+                check(
+                        PartPicture.of(unit, unit.fastener(fastener), "p", UnitSystem.METRIC),
+                        step.id() + " " + fastener);
             }
         }
         assertThat(unknown).isEmpty();
@@ -78,26 +80,39 @@ class PartPictureTest {
 
     /** 6206 is 30 x 62 x 16 (ISO 15:2017), 32208 is 40 x 80 x 24.75 (ISO 355:2019), M8 is 13 across flats (ISO 4017:2022); from memory. */
     @ParameterizedTest
-    @CsvSource({"6206, ⌀30 ⌀62 16", "32208, ⌀40 ⌀80 24.75", "40x55x8, ⌀40 ⌀55 8", "M8, M8 13 5.3", "HK2516, ⌀25 ⌀32 16"})
+    @CsvSource({"6206, ⌀30 ⌀62 16", "32208, ⌀40 ⌀80 24.75", "40x55x8, ⌀40 ⌀55 8", "M8, M8 13 5.3", "HK2516, ⌀25 ⌀32 16"
+    })
     void the_sizes_of_the_standard_stand_at_their_lines(String stamp, String numbers) {
-        StandardPart part = StandardParts.shipped().byStamp(stamp).orElseThrow().matches().get(0).part();
-        assertThat(DrawnSvg.of(PartPicture.of(part, "p", UnitSystem.METRIC)).texts()).contains(numbers.split(" "));
+        StandardPart part = StandardParts.shipped()
+                .byStamp(stamp)
+                .orElseThrow()
+                .matches()
+                .get(0)
+                .part();
+        assertThat(DrawnSvg.of(PartPicture.of(part, "p", UnitSystem.METRIC)).texts())
+                .contains(numbers.split(" "));
     }
 
     @Test
     void a_number_says_where_it_comes_from_and_none_is_invented() {
         Unit unit = SampleUnits.A;
         String seal = told(unit, "flange_seal");
-        assertThat(seal).contains("from its name in the unit file", "inside\u00a040", "outside\u00a055", "width\u00a08");
+        assertThat(seal)
+                .contains("from its name in the unit file", "inside\u00a040", "outside\u00a055", "width\u00a08");
         assertThat(told(unit, "hub_34")).contains("from the unit file", "inside\u00a033", "outside\u00a062");
         assertThat(told(unit, "sP")).contains("Its thickness is chosen for").doesNotContain("1.15");
         for (String outline : List.of("fork_12", "rail_12", "breather", "keys_34", "spider_pin", "side_gears")) {
             assertThat(told(unit, outline)).contains("not to scale").doesNotContainPattern("In mm");
         }
         Fastener bolt = unit.fastener("V2");
-        String words = String.join(" ", DrawnSvg.of(PartPicture.of(unit, bolt, "p", UnitSystem.METRIC)).texts());
+        String words = String.join(
+                " ",
+                DrawnSvg.of(PartPicture.of(unit, bolt, "p", UnitSystem.METRIC)).texts());
         assertThat(words)
-                .contains("from the unit file: length\u00a030, thread\u00a08", "from the standard:", "across flats\u00a013");
+                .contains(
+                        "from the unit file: length\u00a030, thread\u00a08",
+                        "from the standard:",
+                        "across flats\u00a013");
     }
 
     private static String told(Unit unit, String item) {
@@ -111,7 +126,8 @@ class PartPictureTest {
     void a_cover_has_as_many_holes_as_its_step_tightens_bolts() {
         Unit unit = SampleUnits.A;
         Step step = unit.type().steps().stream()
-                .filter(s -> s.installs().contains("left_cover") && s.fasteners().contains("V2"))
+                .filter(s ->
+                        s.installs().contains("left_cover") && s.fasteners().contains("V2"))
                 .findFirst()
                 .orElseThrow();
         String svg = PartPicture.of(unit, unit.item("left_cover"), Optional.of(step), "p", UnitSystem.METRIC);
@@ -121,7 +137,19 @@ class PartPictureTest {
     @Test
     void where_nothing_fits_its_name_stands_there_and_a_photograph_is_asked_for() {
         Item odd = new Item(
-                "odd", "grommet & <thing>", "", Item.Shape.NONE, "", List.of(), List.of(), List.of(), 1, false, false, false, "",
+                "odd",
+                "grommet & <thing>",
+                "",
+                Item.Shape.NONE,
+                "",
+                List.of(),
+                List.of(),
+                List.of(),
+                1,
+                false,
+                false,
+                false,
+                "",
                 Set.of());
         DrawnSvg drawn = check(PartPicture.of(SampleUnits.A, odd, Optional.empty(), "p", UnitSystem.METRIC), "odd");
         assertThat(String.join(" ", drawn.texts())).contains("Grommet & <thing>", "a photograph of it helps");
@@ -143,7 +171,8 @@ class PartPictureTest {
                     shift,
                     inLine ? 1 : 0);
             String text = FirstUnit.text(box, "Maker", "Model").orElseThrow();
-            Unit unit = UnitFiles.read("begun.yaml", text).outcome().orElseThrow().resolve("A");
+            Unit unit =
+                    UnitFiles.read("begun.yaml", text).outcome().orElseThrow().resolve("A");
             for (Item item : unit.type().items()) {
                 DrawnSvg drawn =
                         check(PartPicture.of(unit, item, Optional.empty(), "p", UnitSystem.METRIC), item.name());

@@ -40,9 +40,9 @@ record Ring(String line, double from, double to, double inner, double outer) {
                     ? other.blind()
                             ? NO_HOLE
                             : Double.isInfinite(other.outer)
-                            ? "radius " + mm(outer) + ", the hole has " + mm(other.inner)
-                            : "radii " + mm(inner) + " to " + mm(outer) + " and " + mm(other.inner) + " to "
-                                    + mm(other.outer) + " overlap"
+                                    ? "radius " + mm(outer) + ", the hole has " + mm(other.inner)
+                                    : "radii " + mm(inner) + " to " + mm(outer) + " and " + mm(other.inner) + " to "
+                                            + mm(other.outer) + " overlap"
                     : null;
         }
         if (outer + other.outer <= apart + play + tolerance || Double.isInfinite(other.outer)) {

@@ -124,8 +124,11 @@ class BlockingTest {
                     if (box.faults().isEmpty()) {
                         UnitFiles.Good good =
                                 read(FirstUnit.text(box, "Maker", "Model").orElseThrow());
-                        assertThat(DrawingComparison.report("u.yaml", good)).as(box.toString()).isEmpty();
-                        assertThat(Blocking.items(good.type().resolve("A"), Set.of())).isEmpty();
+                        assertThat(DrawingComparison.report("u.yaml", good))
+                                .as(box.toString())
+                                .isEmpty();
+                        assertThat(Blocking.items(good.type().resolve("A"), Set.of()))
+                                .isEmpty();
                     }
                 }
             }
