@@ -137,7 +137,7 @@ class ApiTest {
         api.get("paths")
                 .properties()
                 .forEach(path -> path.getValue().properties().forEach(operation -> {
-                    assertThat(operation.getKey()).isIn("get", "post");
+                    assertThat(operation.getKey()).isIn("get", "post", "delete");
                     JsonNode one = operation.getValue();
                     ids.add(one.get("operationId").asString());
                     one.path("tags").forEach(tag -> assertThat(tag.asString()).isIn(tags));
@@ -161,14 +161,15 @@ class ApiTest {
                                 .isEmpty();
                     }
                 }));
-        // seven questions about jobs and shop, pictures
-        int jobs = 7 + 1 + Acts.byName().size();
+        // seven questions about jobs and shop, six about unit files, pictures
+        int jobs = 7 + 6 + 1 + Acts.byName().size();
         assertThat(ids).doesNotHaveDuplicates().hasSize(2 + 2 * Registry.all().size() + jobs);
     }
 
     /** The address of a path in the demo shop. */
     private static String real(String path) {
         return path.replace("{job}", "job-v-0093")
+                .replace("{type}", "ambleholt-l5-74")
                 .replace("{clearance}", "c")
                 .replaceFirst("/parts$", "/parts?stamp=6206");
     }

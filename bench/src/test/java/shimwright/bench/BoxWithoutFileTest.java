@@ -97,7 +97,7 @@ class BoxWithoutFileTest {
         assertThat(bench.page(job + "/build").text()).containsIgnoringCase("not to scale");
         String[] off = {"gone", "tail housing", "items1", "tail", "note", "four bolts"};
         assertThat(bench.post(job + "/strip", off).statusCode()).isEqualTo(200);
-        assertThat(bench.page(job + "/strip").select("input[value=tail]")).isEmpty();
+        assertThat(bench.page(job + "/strip").select("button[value=tail]")).isEmpty();
         assertThat(bench.page(job + "/record").text()).contains("four bolts", "not known yet");
         assertThat(bench.bytes(job + "/record.pdf")).startsWith('%', 'P', 'D', 'F');
     }
@@ -131,7 +131,7 @@ class BoxWithoutFileTest {
         }
         assertThat(bench.page(here + "?item=input_front_bearing").text()).contains("6206: what the stamp says.");
         assertThat(bench.page(here).select(".gaps").text()).doesNotContain("weighs", "No clearance", "which oil");
-        assertThat(bench.page("/job/" + job + "/strip").select("input[value=magnet]"))
+        assertThat(bench.page("/job/" + job + "/strip").select("button[value=magnet]"))
                 .isEmpty();
         assertThat(bench.page("/job/" + job + "/clearances").text()).contains("input end play");
         assertThat(bench.page("/job/" + job + "/clearance/a").text())

@@ -165,6 +165,10 @@ final class DemoBench implements AutoCloseable {
     }
 
     /** Posts a body of some type. */
+    HttpResponse<String> delete(String path) {
+        return send(HttpRequest.newBuilder(URI.create(url(path))).DELETE().build());
+    }
+
     HttpResponse<String> postBody(String path, String type, String body) {
         return send(HttpRequest.newBuilder(URI.create(url(path)))
                 .header("Content-Type", type)

@@ -180,4 +180,44 @@ class EntryPagesTest {
             assertThat(late.body()).contains("changed meanwhile");
         }
     }
+
+    @Test
+    void programsReadAndChangeAUnitFileWithTheSameChecks() {
+        String api = "/api" + HERE.replace("/type", "");
+        assertThat(bench.get(api).body()).contains("\"content\"", "\"lacks\"");
+        assertThat(bench.get(api + "?format=yaml").body()).startsWith("format: ");
+        String seal = "{\"where\": \"at the speed drive\", \"size\": \"9 x 2\", \"quantity\": 2}";
+        HttpResponse<String> added =
+                bench.postBody(api + "/entries/seals/SX?entry=door-seal-1&why=found", "application/json", seal);
+        assertThat(added.statusCode()).as(added.body()).isEqualTo(201);
+        assertThat(bench.postBody(api + "/entries/seals/SX?entry=door-seal-1", "application/json", seal)
+                        .statusCode())
+                .isEqualTo(201);
+        assertThat(bench.page(HERE + "/seals/entry?id=SX")
+                        .select("[name=quantity]")
+                        .val())
+                .isEqualTo("2");
+        HttpResponse<String> wrong = bench.postBody(
+                api + "/entries/seals/SX", "application/json", "{\"where\": \"x\", \"quantity\": \"two\"}");
+        assertThat(wrong.statusCode()).isEqualTo(422);
+        assertThat(wrong.body()).contains("not a whole number", "\"key\":\"quantity\"");
+        assertThat(bench.postBody(api + "/entries/nothing/x", "application/json", "{}")
+                        .statusCode())
+                .isEqualTo(404);
+        assertThat(bench.postBody(api + "/entries/seals/x", "application/json", "[]")
+                        .statusCode())
+                .isEqualTo(400);
+        assertThat(bench.delete(api + "/entries/seals/SX?entry=door-seal-2").statusCode())
+                .isEqualTo(201);
+        assertThat(bench.page(HERE + "/seals").text()).doesNotContain("at the speed drive");
+        assertThat(bench.get(api + "/history").body()).contains("seals SX", "found", "without seals SX");
+        String box = "{\"maker\": \"Old Works\", \"model\": \"by door\", \"layout\": \"IN_LINE\", \"gears\": 4,"
+                + " \"straight\": 4, \"countershafts\": 1, \"reverse\": \"SLIDING\", \"shift\": \"RAILS\","
+                + " \"cones\": [1, 0, 1, 1]}";
+        HttpResponse<String> begun = bench.postBody("/api/units", "application/json", box);
+        assertThat(begun.statusCode()).as(begun.body()).isEqualTo(201);
+        assertThat(bench.postBody("/api/units", "application/json", box).statusCode())
+                .isEqualTo(422);
+        assertThat(bench.get("/api/units/old-works-by-door").statusCode()).isEqualTo(200);
+    }
 }

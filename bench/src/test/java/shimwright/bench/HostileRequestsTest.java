@@ -118,6 +118,7 @@ class HostileRequestsTest {
             statuses.merge(answer.status(), 1, Integer::sum);
             if (answer.status() >= 500) {
                 faults.add("request " + i + ": " + start(request));
+                LOG.warn("answered {}: request {}: {}", answer.status(), i, start(request));
                 assertThat(faults).hasSizeLessThan(20);
             }
             if (answer.status() > 0) {

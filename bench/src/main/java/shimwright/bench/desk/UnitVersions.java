@@ -62,7 +62,7 @@ public final class UnitVersions {
 
     /** The file of a unit type on the shelf; empty where there is none. */
     public Optional<String> text(String type) {
-        return Optional.ofNullable(shelf.units().get(type)).flatMap(unit -> text(type, unit.hash()));
+        return shelf.file(type).map(file -> new String(file.content(), StandardCharsets.UTF_8));
     }
 
     /**

@@ -26,6 +26,7 @@ final class ActPaths {
     static Map<String, Object> all() {
         Map<String, Object> paths = new LinkedHashMap<>();
         ask(paths, "/api/units", "listUnits", "Units that a job can be opened of", "Units");
+        units(paths);
         ask(paths, "/api/shop", "shop", "The shop: what it is, gauges, drawer", "Shop");
         ask(paths, "/api/jobs", "listJobs", "Every job, the newest first", "Jobs");
         ask(paths, "/api/jobs/{job}", "job", "How a job stands and what is next", "Job");
@@ -38,6 +39,51 @@ final class ActPaths {
         Acts.byName().forEach((name, act) -> paths.put(path(act) + name, map("post", act(name, act))));
         paths.put("/api/jobs/{job}/pictures", map("post", picture()));
         return paths;
+    }
+
+    /** The paths of unit files. */
+    @SuppressWarnings("unchecked") // the maps of this class
+    private static void units(Map<String, Object> paths) {
+        Map<String, Object> begin = operation("beginUnit", "Begin a unit file from how the box is built", "/api/units");
+        begin.put("requestBody", object("the inputs of the page /begin, by name"));
+        begin.put("responses", changed());
+        ((Map<String, Object>) Objects.requireNonNull(paths.get("/api/units"))).put("post", begin);
+        ask(paths, "/api/units/{type}", "unitFile", "A unit file as keys and values, and what it lacks", "UnitFile");
+        parameters(paths, "/api/units/{type}").add(query("format", "yaml for the text of the file"));
+        ask(paths, "/api/units/{type}/history", "unitHistory", "How a unit file came to be as it is", "UnitHistory");
+        String section = "/api/units/{type}/entries/{section}";
+        Map<String, Object> more = operation("addUnitEntry", "Add an entry to a section of a unit file", section);
+        more.put("requestBody", object("the entry: the keys of the file, values as the file writes them"));
+        paths.put(section, map("post", entry(more)));
+        Map<String, Object> put = operation("putUnitEntry", "Write an entry of a unit file", section + "/{id}");
+        put.put("requestBody", object("the entry: the keys of the file, values as the file writes them"));
+        Map<String, Object> drop = operation("dropUnitEntry", "Take an entry out of a unit file", section + "/{id}");
+        ((List<Object>) Objects.requireNonNull(drop.get("parameters")))
+                .add(query("mentions", "true where every mention of it goes with it"));
+        paths.put(section + "/{id}", map("post", entry(put), "delete", entry(drop)));
+    }
+
+    @SuppressWarnings("unchecked") // the maps of this class
+    private static Map<String, Object> entry(Map<String, Object> operation) {
+        ((List<Object>) Objects.requireNonNull(operation.get("parameters")))
+                .addAll(List.of(
+                        query("entry", "id of the change, made by the client: one that is repeated is done once"),
+                        query("why", "why it is changed")));
+        operation.put("responses", changed());
+        return operation;
+    }
+
+    private static Map<String, Object> object(String words) {
+        Map<String, Object> schema = map("description", words, "type", "object");
+        return map("required", true, "content", map(JSON, map("schema", schema)));
+    }
+
+    private static Map<String, Object> changed() {
+        return map(
+                "201", answer("kept: the whole file was read again with all checks", "UnitKept"),
+                "400", answer("what came cannot be read", "Refusals"),
+                "404", answer("there is no such unit or section", "Refusals"),
+                "422", answer("refused, every reason at once", "Refusals"));
     }
 
     private static String path(Class<? extends Act> act) {

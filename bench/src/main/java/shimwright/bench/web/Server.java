@@ -14,6 +14,7 @@ import org.slf4j.LoggerFactory;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.web.api.ActRoutes;
 import shimwright.bench.web.api.ApiRoutes;
+import shimwright.bench.web.api.UnitRoutes;
 import shimwright.bench.web.clearance.ClearancePages;
 import shimwright.bench.web.clearance.SharedShimsPages;
 import shimwright.bench.web.guard.Entrance;
@@ -96,6 +97,7 @@ public final class Server {
             new PartPages(door).routes(config.routes);
             new ApiRoutes().routes(config.routes);
             new ActRoutes(desk, door).routes(config.routes);
+            new UnitRoutes(desk, door).routes(config.routes);
             new DevicePages(entrance, door, desk::now).routes(config.routes);
             config.routes.get("/job/{job}", ctx -> ctx.redirect("/job/" + ctx.pathParam("job") + "/build"));
             config.routes.error(404, ctx -> {

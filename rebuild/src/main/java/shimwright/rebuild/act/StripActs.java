@@ -7,6 +7,9 @@ import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.MeasureUnit;
+import shimwright.mechanics.quantity.Quantities;
+import shimwright.mechanics.quantity.Units;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.plan.learn.AsFound;
@@ -42,18 +45,11 @@ public final class StripActs {
 
         @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
-            Entry.TakenOff off = new Entry.TakenOff(
-                    gone,
-                    items,
-                    note,
-                    named(inTheWay, bench.job().takenOff()),
-                    asOneWith,
-                    byForce,
-                    destroyed,
-                    sideUp,
-                    fasteners,
-                    said(shims));
-            return IntakeActs.kept(bench, off, "Kept: " + gone);
+            List<String> way = named(inTheWay, bench.job().takenOff());
+            return said(shims, around)
+                    .map(found -> new Entry.TakenOff(
+                            gone, items, note, way, asOneWith, byForce, destroyed, sideUp, fasteners, found))
+                    .flatMap(off -> IntakeActs.kept(bench, off, "Kept: " + gone));
         }
     }
 
@@ -84,21 +80,14 @@ public final class StripActs {
             List<Said<Entry.TakenOff>> before = bench.job().takenOff().stream()
                     .takeWhile(said -> !said.id().equals(takenOff))
                     .toList();
-            Entry.TakenOff now = new Entry.TakenOff(
-                    gone,
-                    items,
-                    note,
-                    named(inTheWay, before),
-                    asOneWith,
-                    byForce,
-                    destroyed,
-                    sideUp,
-                    fasteners,
-                    said(shims));
-            return IntakeActs.kept(
-                    bench,
-                    new Entry.TakenOffCorrected(takenOff, now, reason),
-                    "Put right; what was said before stays in the log");
+            List<String> way = named(inTheWay, before);
+            return said(shims, around)
+                    .map(found -> new Entry.TakenOff(
+                            gone, items, note, way, asOneWith, byForce, destroyed, sideUp, fasteners, found))
+                    .flatMap(now -> IntakeActs.kept(
+                            bench,
+                            new Entry.TakenOffCorrected(takenOff, now, reason),
+                            "Put right; what was said before stays in the log"));
         }
     }
 
@@ -150,11 +139,28 @@ public final class StripActs {
                         : before.get(before.size() - 1).id());
     }
 
-    /** What was really said of the shims: fields that were left empty say nothing. */
-    private static Map<String, String> said(Map<String, String> shims) {
-        return shims.entrySet().stream()
-                .filter(field -> !field.getValue().isBlank())
-                .collect(Collectors.toMap(
-                        Map.Entry::getKey, field -> field.getValue().strip(), (one, two) -> one, TreeMap::new));
+    /** What was really said of the shims, each size with its unit: fields that were left empty say nothing. */
+    private static Outcome<Map<String, String>> said(Map<String, String> shims, ActContext around) {
+        Map<String, String> said = new TreeMap<>();
+        shims.forEach((field, text) -> {
+            if (!text.isBlank()) {
+                said.put(field, text.strip());
+            }
+        });
+        String sizes = said.getOrDefault("sizes", "");
+        if (sizes.isEmpty()) {
+            return Outcome.ok(said);
+        }
+        MeasureUnit bare = around.units().display(Kind.LENGTH).unit();
+        return TypedReadings.parse(sizes, Kind.LENGTH, bare, "shims found")
+                .reworded(refusal -> refusal.placed("shims.sizes", "shims found"))
+                .map(read -> {
+                    said.put(
+                            "sizes",
+                            read.stream()
+                                    .map(size -> Quantities.brief(size, Units.MM))
+                                    .collect(Collectors.joining("; ")));
+                    return said;
+                });
     }
 }

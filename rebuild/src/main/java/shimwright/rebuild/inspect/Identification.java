@@ -48,6 +48,10 @@ public record Identification(
                 continue;
             }
             Set<String> fits = fits(tale, saw);
+            // what nobody has said of a variant may be so as well
+            type.variants().keySet().stream()
+                    .filter(variant -> !tale.shows().containsKey(variant))
+                    .forEach(fits::add);
             votes.put(tale.id(), fits);
             counted(type, tale, saw).ifPresent(question -> asked.put(tale.id(), question));
             if (tale.weight() == Weight.STRONG && fits.size() == 1) {

@@ -36,6 +36,8 @@ public final class HoldPoints {
         FAILED,
         /** Read, and its uncertainty reaches over a limit. */
         NOT_PROVEN,
+        /** Read and in, but the limit that it is within is a guess. */
+        GUESSED,
         /** Passed by decision. */
         OVERRULED
     }
@@ -78,7 +80,7 @@ public final class HoldPoints {
             return Standing.OPEN;
         }
         return switch (read.what().verdict()) {
-            case IN -> Standing.ACCEPTED;
+            case IN -> check.guessed() ? Standing.GUESSED : Standing.ACCEPTED;
             case OUT -> Standing.FAILED;
             case NOT_PROVEN -> Standing.NOT_PROVEN;
         };
@@ -153,7 +155,24 @@ public final class HoldPoints {
             return Standing.OPEN;
         }
         boolean again = step.phase() == Phase.AGAIN && accepted.what().phase() != Phase.AGAIN;
-        return again ? Standing.OPEN : Standing.ACCEPTED;
+        boolean guess = session.clearance().guessed();
+        return again ? Standing.OPEN : guess ? Standing.GUESSED : Standing.ACCEPTED;
+    }
+
+    /** Refusals for torques of the step that are a guess, where nobody typed a word about it. */
+    static List<Refusal> guessedTorques(Workbench bench, Step step, String note) {
+        if (!note.isBlank()) {
+            return List.of();
+        }
+        return step.fasteners().stream()
+                .flatMap(id -> bench.unit().type().fasteners().stream()
+                        .filter(fastener -> fastener.id().equals(id) && fastener.guessed()))
+                .map(fastener -> new Refusal(
+                        "note",
+                        "torque of " + fastener.where(),
+                        "it is a guess",
+                        "Look it up and write where it comes from, or type why it will do"))
+                .toList();
     }
 
     /** Refusals for everything of the step's hold point that is not accepted yet. */
@@ -169,6 +188,12 @@ public final class HoldPoints {
                         place,
                         "read and not within limits: " + standing.check().what(),
                         "Mend it and read again, or pass it with your reason"));
+            } else if (standing.standing() == Standing.GUESSED) {
+                refusals.add(Refusal.at(
+                        place,
+                        "read and within, but the limit is a guess: "
+                                + standing.check().what(),
+                        "Look the limit up and write where it comes from, or pass it with your reason"));
             } else if (standing.standing() == Standing.NOT_PROVEN) {
                 refusals.add(Refusal.at(
                         place,

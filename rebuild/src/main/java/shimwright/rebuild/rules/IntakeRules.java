@@ -99,7 +99,7 @@ final class IntakeRules {
         String acts = e.shims().getOrDefault("acts", "");
         if (!Set.of("", "closes", "opens").contains(acts)) {
             refusals.add(new Refusal(
-                    "shims",
+                    "shims.acts",
                     "shims found",
                     "\"" + acts + "\" says no direction",
                     "Say closes or opens, or leave it open"));

@@ -63,6 +63,7 @@ final class StepRules {
                     "it waits for " + named(waiting.keySet()),
                     "Do these first, mark them done if they are, or say that it was done out of order"));
         }
+        refusals.addAll(HoldPoints.guessedTorques(bench, bench.unit().step(e.step()), e.note()));
         refusals.addAll(standing(bench, e.step()));
         return refusals;
     }

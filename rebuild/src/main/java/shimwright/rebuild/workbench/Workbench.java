@@ -18,6 +18,7 @@ import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Timers;
+import shimwright.rebuild.plan.backout.LastCallCost;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
@@ -35,6 +36,7 @@ public final class Workbench {
     private final ZoneId zone;
     private final Order order;
     private final Map<String, Session> sessions;
+    private final Map<String, LastCallCost> lastCalls;
     private volatile @Nullable List<Timers.Timer> timers;
 
     /**
@@ -49,6 +51,7 @@ public final class Workbench {
         this.job = job;
         this.file = file;
         this.sessions = new ConcurrentHashMap<>();
+        this.lastCalls = new ConcurrentHashMap<>();
         this.unit = job.unit(file.unit(job.variant()).orElseThrow());
         this.shop = shop;
         this.now = now;
@@ -60,6 +63,7 @@ public final class Workbench {
         this.job = same.job;
         this.file = same.file;
         this.sessions = same.sessions;
+        this.lastCalls = same.lastCalls;
         this.unit = same.unit;
         this.shop = same.shop;
         this.now = now;
@@ -121,6 +125,21 @@ public final class Workbench {
         return known;
     }
 
+    /**
+     * What a step that is not done yet shuts in, by the usual tariff.
+     *
+     * @param step must be one of those to be done
+     */
+    public LastCallCost lastCall(String step) {
+        LastCallCost known = lastCalls.get(step);
+        if (known == null) {
+            known = LastCallCost.by(unit, job.sides(), List.copyOf(job.stepsDone()), step)
+                    .orElseThrow();
+            lastCalls.put(step, known);
+        }
+        return known;
+    }
+
     /** The step of that id among those to be done; empty for one that the unit has not, or that is left out. */
     public Optional<Step> step(String id) {
         return Optional.ofNullable(order.steps().get(id));
@@ -138,7 +157,7 @@ public final class Workbench {
         return known;
     }
 
-    /** The same bench at another moment; sessions and order know no clock and are kept. */
+    /** The same bench at another moment; sessions, order and last calls know no clock and are kept. */
     public Workbench at(Instant moment) {
         return new Workbench(this, moment);
     }

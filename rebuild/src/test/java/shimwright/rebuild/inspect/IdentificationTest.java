@@ -3,6 +3,7 @@ package shimwright.rebuild.inspect;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -10,6 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.demo.DemoWorkbench;
+import shimwright.rebuild.unit.model.Component;
+import shimwright.rebuild.unit.model.UnitType;
 
 /** The variant of the demo unit by its tell-tales; H03 of the demo source: two strong agree, none contradicts. */
 class IdentificationTest {
@@ -52,6 +55,20 @@ class IdentificationTest {
         Identification told = of(seen);
         assertThat(told.variant()).isNull();
         assertThat(told.say()).startsWith("Contradiction: 4 strong for L5-74A");
+    }
+
+    @Test
+    void aTellTaleThatDoesNotSpeakOfAVariantSettlesNothingAgainstIt() {
+        UnitType type = DemoUnit.type();
+        UnitType third = Component.with(
+                type,
+                "variants",
+                Map.of(
+                        "A", type.variants().get("A"),
+                        "B", type.variants().get("B"),
+                        "C", new UnitType.Variant("one nobody has written of", List.of(), "")));
+        assertThat(Identification.of(third, Map.of("I3", "25", "I6", "38/9")).variant())
+                .isNull();
     }
 
     @Test

@@ -15,7 +15,13 @@ import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.demo.Van7;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.rules.HoldPoints.Standing;
+import shimwright.rebuild.unit.model.Component;
+import shimwright.rebuild.unit.model.Fastener;
+import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
+import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType;
+import shimwright.rebuild.unit.model.UnitType.HoldPoint;
 
 class HoldPointsTest {
     private static final double[] SPLIT = {0.270, 0.275, 0.280, 0.275, 0.270, 0.260, 0.255, 0.260};
@@ -263,5 +269,60 @@ class HoldPointsTest {
         assertThat(bench.against(new Entry.EntryStruck(strike, "it was right")))
                 .extracting(Refusal::fact)
                 .containsExactly("something was kept after it, so it cannot be struck any more");
+    }
+
+    /** The demo unit whose check of a hold point rests on something, and so does each torque. */
+    private static DemoWorkbench restingOn(String hold, String origin) {
+        UnitType type = DemoWorkbench.open().unit().type();
+        List<HoldPoint> holds = type.holdPoints().stream()
+                .map(point -> point.id().equals(hold)
+                        ? Component.with(
+                                point,
+                                "checks",
+                                point.checks().stream()
+                                        .map(check -> Component.with(check, "origin", origin))
+                                        .toList())
+                        : point)
+                .toList();
+        List<Fastener> fasteners = type.fasteners().stream()
+                .map(fastener -> Component.with(fastener, "origin", origin))
+                .toList();
+        UnitType other = Component.with(Component.with(type, "hold_points", holds), "fasteners", fasteners);
+        DemoWorkbench bench =
+                new DemoWorkbench(new Unit(other, DemoWorkbench.open().unit().variant()));
+        bench.keep(DemoWorkbench.opening());
+        return bench;
+    }
+
+    @Test
+    void aLimitThatIsAGuessPassesOnlyWithAReason() {
+        DemoWorkbench bench = restingOn("H18", "guess: feels right");
+        drag(bench, "F03", Verdict.IN);
+        assertThat(standings(bench, "F03")).containsEntry("drag", Standing.GUESSED);
+        assertThat(open(bench, "F03")).singleElement().asString().contains("the limit is a guess", "with your reason");
+        bench.keep(new Entry.HoldOverruled("F03", "H18", "the same as on the last three"));
+        assertThat(standings(bench, "F03")).containsEntry("drag", Standing.OVERRULED);
+        assertThat(open(bench, "F03")).isEmpty();
+        DemoWorkbench printed = restingOn("H18", "printed: book, page 12");
+        drag(printed, "F03", Verdict.IN);
+        assertThat(standings(printed, "F03")).containsEntry("drag", Standing.ACCEPTED);
+    }
+
+    @Test
+    void aTorqueThatIsAGuessIsTightenedOnlyWithAWordAboutIt() {
+        DemoWorkbench guess = restingOn("H18", "guess");
+        Step step = guess.unit().type().steps().stream()
+                .filter(one -> !one.fasteners().isEmpty())
+                .findFirst()
+                .orElseThrow();
+        assertThat(HoldPoints.guessedTorques(guess.lying(), step, ""))
+                .isNotEmpty()
+                .allMatch(fault -> fault.key().equals("note") && fault.fact().contains("a guess"));
+        assertThat(StepRules.done(guess.lying(), new Entry.StepDone(step.id(), "")))
+                .anyMatch(fault -> fault.place().startsWith("torque of"));
+        assertThat(HoldPoints.guessedTorques(guess.lying(), step, "as the last one"))
+                .isEmpty();
+        DemoWorkbench told = restingOn("H18", "told: the last owner");
+        assertThat(HoldPoints.guessedTorques(told.lying(), step, "")).isEmpty();
     }
 }

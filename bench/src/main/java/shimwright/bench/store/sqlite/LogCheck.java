@@ -9,11 +9,13 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
 import java.util.Optional;
+import org.sqlite.ProgressHandler;
 import shimwright.bench.store.disk.DataFolder;
 import shimwright.bench.store.disk.Disk;
 import shimwright.bench.store.disk.HeadFile;
 import shimwright.bench.store.log.Fault;
 import shimwright.bench.store.log.LogWalk;
+import shimwright.bench.store.log.Pace;
 import shimwright.bench.store.log.Schema;
 import shimwright.bench.store.log.Sql;
 import shimwright.mechanics.outcome.Outcome;
@@ -27,11 +29,21 @@ import shimwright.rebuild.job.Head;
 public final class LogCheck {
     private static final int SOON_WALKED = 5_000;
 
+    /** Of the database's own machine, between two rests. */
+    private static final int STEPS = 100_000;
+
     private final Path folder;
     private final DataFolder files;
+    private final Pace pace;
 
     public LogCheck(DataFolder files) {
+        this(files, Pace.full());
+    }
+
+    /** A check at a pace; one that nobody waits for leaves the cores to the others. */
+    public LogCheck(DataFolder files, Pace pace) {
         this.files = files;
+        this.pace = pace;
         this.folder = files.root();
     }
 
@@ -109,7 +121,7 @@ public final class LogCheck {
             if (!pages.equals("ok")) {
                 return refused(Fault.damaged(folder, pages));
             }
-            Outcome<Head> log = LogWalk.walk(folder, database, goesOn ? walked : Head.EMPTY);
+            Outcome<Head> log = LogWalk.walk(folder, database, goesOn ? walked : Head.EMPTY, pace);
             return log instanceof Outcome.Ok<Head> ok
                     ? Outcome.ok(new Walk(
                             ok.value(),
@@ -118,10 +130,19 @@ public final class LogCheck {
         }
     }
 
-    private static String pages(Connection database) throws SQLException {
+    private String pages(Connection database) throws SQLException {
+        ProgressHandler.setHandler(database, STEPS, new ProgressHandler() {
+            @Override
+            protected int progress() {
+                pace.rest();
+                return 0;
+            }
+        });
         try (Statement ask = database.createStatement();
                 ResultSet answer = ask.executeQuery("pragma integrity_check(1)")) {
             return answer.next() ? answer.getString(1) : "no answer";
+        } finally {
+            ProgressHandler.clearHandler(database);
         }
     }
 

@@ -25,6 +25,7 @@ import shimwright.bench.store.log.Fault;
 import shimwright.bench.store.log.LogQueries;
 import shimwright.bench.store.log.OpenLog;
 import shimwright.bench.store.log.OwnerCheck;
+import shimwright.bench.store.log.Pace;
 import shimwright.bench.store.log.QueriedLog;
 import shimwright.bench.store.log.Schema;
 import shimwright.bench.store.log.Sql;
@@ -268,7 +269,7 @@ public final class SqliteJobLog implements OpenLog, QueriedLog {
 
     @Override
     public Optional<Refusal> walk() {
-        Outcome<Head> walked = new LogCheck(files).check(false);
+        Outcome<Head> walked = new LogCheck(files, Pace.gentle()).check(false);
         if (walked instanceof Outcome.Ok<Head>) {
             return Optional.empty();
         }

@@ -227,7 +227,7 @@ public final class ActRoutes {
     }
 
     /** A body of JSON as a form: texts and numbers by name, lists as name1, name2…, objects as name-key. */
-    private Optional<Form> form(Context ctx) {
+    static Optional<Form> form(Context ctx) {
         try {
             JsonNode body = ctx.body().isBlank() ? JSON.createObjectNode() : JSON.readTree(ctx.body());
             if (!body.isObject()) {

@@ -152,6 +152,7 @@ public record StepView(
                 .map(HoldPoints.CheckStanding::standing)
                 .anyMatch(standing -> standing == HoldPoints.Standing.OPEN
                         || standing == HoldPoints.Standing.FAILED
+                        || standing == HoldPoints.Standing.GUESSED
                         || standing == HoldPoints.Standing.NOT_PROVEN);
     }
 
@@ -189,11 +190,9 @@ public record StepView(
     }
 
     private static @Nullable LastCallCost lastCall(JobOnBench bench, Step step) {
-        List<String> done = List.copyOf(bench.job().stepsDone());
-        return done.contains(step.id())
+        return bench.job().stepsDone().contains(step.id())
                 ? null
-                : LastCallCost.by(bench.unit(), bench.job().sides(), done, step.id())
-                        .orElseThrow();
+                : bench.bench().lastCall(step.id());
     }
 
     /** So that help is asked for once: the next steps for more than one person, with the work before each. */

@@ -5,29 +5,27 @@ import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import shimwright.bench.desk.Desk;
-import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.ActReader;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.kit.Pages;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.StripActs;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.plan.learn.AsFound;
 import shimwright.rebuild.plan.learn.PartsStillIn;
+import shimwright.rebuild.plan.learn.SharpQuestion;
 import shimwright.rebuild.plan.learn.StripDown;
 import shimwright.rebuild.unit.edit.OrderChanges;
 import shimwright.rebuild.unit.edit.StripDownOrder;
 import shimwright.rebuild.unit.edit.UnitEdit;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.UnitType;
-import shimwright.rebuild.workbench.PinnedUnit;
 
 /** The strip-down: what comes off and what was in its way, what is to be read before, and its order put into the unit. */
 public final class StripPages {
@@ -35,10 +33,14 @@ public final class StripPages {
 
     private final Desk desk;
     private final Door door;
+    private final StripClearance clearance;
+    private final StripUnit unit;
 
     public StripPages(Desk desk, Door door) {
         this.desk = desk;
         this.door = door;
+        this.unit = new StripUnit(desk, door);
+        this.clearance = new StripClearance(desk, door, unit);
     }
 
     /** Lays the addresses of these pages. */
@@ -53,6 +55,9 @@ public final class StripPages {
                 ctx -> Pages.act(ctx, desk, door, StripActs.ReadAsFound.class, this::strip, form -> "/strip"));
         routes.get(HERE + "/order", ctx -> order(ctx, List.of(), Map.of()));
         routes.post(HERE + "/order", this::putIn);
+        routes.get(HERE + "/questions", ctx -> questions(ctx, List.of(), Map.of()));
+        routes.post(HERE + "/questions", this::nothingElse);
+        clearance.routes(routes, HERE + "/clearance");
     }
 
     /** A part that was tapped stands for its name and its item. */
@@ -100,7 +105,7 @@ public final class StripPages {
     private void order(Context ctx, List<Refusal> faults, Map<String, String> typed) {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             StripDownOrder edit = StripDown.order(bench.job().takenOff());
-            UnitType was = shelved(bench);
+            UnitType was = unit.shelved(bench);
             Outcome<OrderChanges> changes = changes(was, edit);
             Map<String, Object> more = new LinkedHashMap<>();
             more.put(
@@ -116,13 +121,6 @@ public final class StripPages {
         });
     }
 
-    /** The file of the shelf, which a change goes into; the job's own where the shelf has none. */
-    private UnitType shelved(JobOnBench bench) {
-        return desk.shelf()
-                .type(bench.unit().type().id())
-                .orElse(bench.bench().file().type());
-    }
-
     private static Outcome<OrderChanges> changes(UnitType was, StripDownOrder edit) {
         return UnitEdit.text(was, edit)
                 .flatMap(text -> UnitFiles.read("strip-down", text).outcome())
@@ -134,11 +132,7 @@ public final class StripPages {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             Form form = door.form(ctx);
             StripDownOrder edit = StripDown.order(bench.job().takenOff());
-            String type = bench.unit().type().id();
-            Desk.Signed signed = door.signed(ctx, form);
-            Outcome<Desk.Done> moved = desk.versions()
-                    .change(type, signed, edit.words(), "", now -> UnitEdit.text(now, edit))
-                    .flatMap(now -> moved(bench, type, signed, edit));
+            Outcome<Desk.Done> moved = unit.put(ctx, form, bench, edit);
             if (moved.isOk()) {
                 door.on(ctx, "/job/" + bench.job().id() + "/strip", "The order of the strip-down stands in the unit");
             } else {
@@ -147,12 +141,51 @@ public final class StripPages {
         });
     }
 
-    private Outcome<Desk.Done> moved(JobOnBench bench, String type, Desk.Signed signed, StripDownOrder edit) {
-        PinnedUnit now = Objects.requireNonNull(desk.shelf().units().get(type), "it was laid there a moment ago");
-        return desk.act(
-                bench.job().id(),
-                new IntakeActs.MoveUnit(
-                        now.hash(), bench.job().variant(), "at the bench it was found: " + edit.words()),
-                new Desk.Signed(signed.id() + "-job", signed.by(), signed.units()));
+    private void questions(Context ctx, List<Refusal> faults, Map<String, String> typed) {
+        Pages.bench(ctx, desk, door).ifPresent(bench -> {
+            Map<String, Said<Entry.TakenOff>> off = new LinkedHashMap<>();
+            bench.job().takenOff().forEach(said -> off.put(said.id(), said));
+            door.show(
+                    ctx,
+                    "stripquestions",
+                    door.page(ctx, "Questions that loosen the order", "strip", bench, faults, typed),
+                    Map.of(
+                            "questions",
+                            SharpQuestion.of(unit.shelved(bench), bench.job().takenOff()),
+                            "off",
+                            off));
+        });
+    }
+
+    /** Nothing but what was named was in the way of one thing: what was said of it is put right so. */
+    private void nothingElse(Context ctx) {
+        Pages.bench(ctx, desk, door).ifPresent(bench -> {
+            Form form = door.form(ctx);
+            Optional<Said<Entry.TakenOff>> of = bench.job().takenOff().stream()
+                    .filter(said -> said.id().equals(form.raw("takenOff")))
+                    .findFirst();
+            if (of.isEmpty()) {
+                Pages.lost(ctx, door, "That is not among what came off any more.");
+                return;
+            }
+            Entry.TakenOff was = of.get().what();
+            List<String> way = Stream.concat(was.inTheWay().stream(), Stream.of(Entry.TakenOff.NOTHING))
+                    .distinct()
+                    .toList();
+            StripActs.CorrectTakenOff act = new StripActs.CorrectTakenOff(
+                    of.get().id(),
+                    was.gone(),
+                    was.items(),
+                    was.note(),
+                    way,
+                    was.asOneWith(),
+                    was.byForce(),
+                    was.destroyed(),
+                    was.sideUp(),
+                    was.fasteners(),
+                    was.shims(),
+                    "asked afterwards: nothing else was in its way");
+            Pages.act(ctx, desk, door, form, act, this::questions, kept -> "/strip/questions");
+        });
     }
 }

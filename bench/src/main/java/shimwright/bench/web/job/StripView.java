@@ -80,6 +80,22 @@ public record StripView(
                 .collect(Collectors.joining("; "));
     }
 
+    /** True where one of those further back is chosen. */
+    public boolean amongFar(List<String> chosen) {
+        return far.stream().map(Off::entry).anyMatch(chosen::contains);
+    }
+
+    /** What was said of something, by the fields of its form. */
+    public static Map<String, String> facts(Entry.TakenOff one) {
+        Map<String, String> facts = new LinkedHashMap<>(one.shims());
+        facts.put("fasteners", one.fasteners());
+        facts.put("sideUp", one.sideUp());
+        facts.put("byForce", one.byForce());
+        facts.put("destroyed", one.destroyed());
+        facts.put("note", one.note());
+        return facts;
+    }
+
     /** The readings that taking an item off would end, by name; empty where it ends none. */
     public String ends(String item) {
         return readings.stream()

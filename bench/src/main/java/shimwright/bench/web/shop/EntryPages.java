@@ -28,7 +28,7 @@ public final class EntryPages {
     private static final String SECTION = "/units/type/{type}/{section}";
 
     /** Cells of a line beside the address of the entry. */
-    private static final int CELLS = 4;
+    private static final int CELLS = 5;
 
     private final Desk desk;
     private final Door door;

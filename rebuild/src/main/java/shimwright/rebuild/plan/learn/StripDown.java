@@ -27,7 +27,10 @@ public final class StripDown {
             off.add(new Removal(
                     one.gone(),
                     one.items(),
-                    places(one.inTheWay(), at),
+                    one.inTheWay().stream()
+                            .filter(entry -> !entry.equals(Entry.TakenOff.NOTHING))
+                            .map(entry -> at.getOrDefault(entry, Removal.STRUCK))
+                            .toList(),
                     one.inTheWay().contains(Entry.TakenOff.NOTHING),
                     places(one.asOneWith(), at),
                     new Removal.Found(one.byForce(), one.destroyed(), one.sideUp(), one.fasteners(), one.note())));

@@ -81,7 +81,7 @@ public record AddClearance(
                 id,
                 name,
                 sense,
-                new Clearance.Limits(lower, upper, (lower + upper) / 2, 0, ""),
+                new Clearance.Limits(lower, upper, (lower + upper) / 2, 0, "", origin),
                 measuring(tool),
                 List.of(new Clearance.Position(
                         "s" + id.toUpperCase(Locale.ROOT), where, family, 1, MOST_SHIMS, closes ? -1 : 1, item)),
@@ -89,7 +89,7 @@ public record AddClearance(
                 new Clearance.Heating(0, ""),
                 List.of(),
                 List.of(),
-                List.of("Limits: " + origin),
+                List.of(),
                 Set.of());
         Map<String, ShimFamily> families = new LinkedHashMap<>(type.shimFamilies());
         families.put(

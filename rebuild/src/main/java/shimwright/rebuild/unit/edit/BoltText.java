@@ -124,9 +124,9 @@ record BoltText(int quantity, String thread, String strength, double diameter, d
         return Math.round(Math.floor(torque / figure + 1e-9) * figure * 1000) / 1000.0;
     }
 
-    /** How the torque came about, for the note of the fastener. */
+    /** How the torque came about, as the file writes it. */
     String origin() {
-        return "computed from the mark on the head, " + Math.round(share() * 100)
+        return "computed: from the mark on the head, " + Math.round(share() * 100)
                 + " % of the proof load, threads clean"
                 + " and lightly oiled; "
                 + (steel

@@ -17,6 +17,7 @@ import shimwright.rebuild.unit.edit.FormField.Option;
 import shimwright.rebuild.unit.edit.FormField.Widget;
 import shimwright.rebuild.unit.file.UnitTree;
 import shimwright.rebuild.unit.model.Component;
+import shimwright.rebuild.unit.model.Origin;
 import shimwright.rebuild.unit.model.Quantity;
 import shimwright.rebuild.unit.model.UnitType;
 
@@ -52,7 +53,24 @@ public final class EntryForm {
         } else {
             fields.addAll(form.fields(section.keys(), "", entry));
         }
+        String first = section.keys().isEmpty() ? "" : section.keys().get(0).key();
+        if (section.namedBy().isPresent() && !entry.containsKey(first)) {
+            fields.add(form.step(text(entry.get(FileSection.STEP))));
+        }
         return List.copyOf(fields);
+    }
+
+    /** At which step a further entry belongs. */
+    private FormField step(String chosen) {
+        List<Option> steps = FileSection.find("steps").map(this::options).orElseThrow();
+        return new FormField(
+                FileSection.STEP,
+                "step at which it belongs",
+                Widget.ONE,
+                chosen,
+                chosen(steps, chosen, true),
+                "",
+                List.of());
     }
 
     /** The fields of what stands behind a key: the key, and its record or its one value. */
@@ -181,6 +199,12 @@ public final class EntryForm {
     private FormField scalar(
             Component c, Class<?> type, String name, String label, @Nullable Object value, boolean needed) {
         String typed = text(value);
+        if (c.key().equals(Origin.KEY)) {
+            List<Option> sources = new ArrayList<>(List.of(new Option("", "not said")));
+            Arrays.stream(Origin.Source.values())
+                    .forEach(source -> sources.add(new Option(source.written(), source.words())));
+            return new FormField(name, label, Widget.ORIGIN, typed, sources, "", List.of());
+        }
         if (type == boolean.class) {
             String now = typed.isEmpty() ? c.field().absent() : typed;
             return new FormField(name, label, Widget.YES, now, List.of(), "", List.of());

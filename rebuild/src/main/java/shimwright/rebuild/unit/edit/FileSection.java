@@ -37,6 +37,16 @@ public record FileSection(
 
     static final String VALUE = "value";
 
+    /** Key under which a further entry may say at which step it belongs, where steps name such entries. */
+    static final String STEP = "step";
+
+    private static final Map<String, String> NAMED_BY_STEPS = Map.of(
+            "items", "installs",
+            "fasteners", "fasteners",
+            "consumables", "consumables",
+            "hold_points", "hold",
+            "windows", "windows");
+
     private static final String DRAWING = "section";
 
     /** What stands once in the drawing. */
@@ -91,6 +101,11 @@ public record FileSection(
             return Optional.of(new FileSection(c.key(), path, Shape.KEYED, c, record));
         }
         return record == null ? Optional.empty() : Optional.of(new FileSection(c.key(), path, Shape.LIST, c, record));
+    }
+
+    /** The key of a step that names entries of this section; empty where none does. */
+    Optional<String> namedBy() {
+        return Optional.ofNullable(NAMED_BY_STEPS.get(name));
     }
 
     /** True where the file may be without any entry of it. */

@@ -2,6 +2,7 @@ package shimwright.rebuild.unit.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import shimwright.rebuild.unit.model.Origin;
 
 /**
  * One field of the form of an entry.
@@ -35,6 +36,8 @@ public record FormField(
         SOME,
         /** Yes or no. */
         YES,
+        /** Where a number comes from: one of its options in the first field, words in the second. */
+        ORIGIN,
         /** Fields that belong together. */
         GROUP,
         /** Such groups, as many as there are. */
@@ -64,6 +67,16 @@ public record FormField(
 
     /** One thing that can be chosen: as the file writes it and in words. */
     public record Option(String value, String words) {}
+
+    /** The source of an origin as the file writes it; empty for none. */
+    public String source() {
+        return Origin.of(value).source().map(Origin.Source::written).orElse("");
+    }
+
+    /** The words of an origin behind its source. */
+    public String words() {
+        return Origin.of(value).words();
+    }
 
     /** Whether an option is chosen. */
     public boolean chosen(Option option) {

@@ -144,7 +144,7 @@ final class LearnedOrder {
     private void learn() {
         for (int k = 0; k < strip.size(); k++) {
             for (int over : strip.get(k).inTheWay()) {
-                for (String then : nodes.get(over)) {
+                for (String then : over == Removal.STRUCK ? Set.<String>of() : nodes.get(over)) {
                     for (String before : nodes.get(k)) {
                         if (!then.equals(before) && !get(after, then).containsKey(before)) {
                             put(then, before, Step.Why.BLOCKED, STRIPPED);

@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.unit.file.UnitTree;
@@ -39,25 +41,74 @@ public record PutEntry(String section, String was, Map<String, Object> fields) i
         }
         Map<String, Object> before = was.isEmpty() ? Map.of() : entries.get(index);
         Map<String, Object> entry = named(in, before, ids);
+        String step = in.namedBy().isPresent() ? text(entry.remove(FileSection.STEP)) : "";
         String name = in.named(entry);
         if (in.form() == FileSection.Shape.KEYED && !name.equals(in.named(before)) && ids.contains(name)) {
             return Outcome.refused(Refusal.of(
                     FileSection.KEY, "\"" + name + "\" is among the " + in.title() + " already", "Write another"));
         }
         List<Refusal> bare = EntryFaults.emptied(in, before, entry);
-        if (!bare.isEmpty()) {
-            return Outcome.refused(bare);
-        }
         if (index < entries.size()) {
             entries.set(index, entry);
         } else {
             entries.add(entry);
         }
         in.put(tree, entries);
+        inSettingOrder(in, tree, name);
+        List<Refusal> unplaced = step.isEmpty() ? List.of() : atStep(in, tree, step, name);
+        if (!unplaced.isEmpty()) {
+            return Outcome.refused(unplaced);
+        }
         String old = in.named(before);
         boolean other = !was.isEmpty() && !in.single() && !name.equals(old) && !ids.contains(name);
         Map<String, Object> whole = other && was.equals(old) ? new Mentions(in.name(), old, name).in(tree) : tree;
-        return EntryFaults.read(type, whole, in.prefix(index, entry), in);
+        Outcome<UnitType> read = EntryFaults.read(type, whole, in.prefix(index, entry), in);
+        return bare.isEmpty()
+                ? read
+                : Outcome.refused(
+                        Stream.concat(bare.stream(), read.refusals().stream()).toList());
+    }
+
+    private static String text(@Nullable Object value) {
+        return value == null ? "" : value.toString();
+    }
+
+    /** The step names the entry from now on; refused where there is no such step, or it names another where it names one alone. */
+    private static List<Refusal> atStep(FileSection in, Map<String, Object> tree, String id, String name) {
+        FileSection steps = FileSection.find("steps").orElseThrow();
+        List<Map<String, Object>> all = new ArrayList<>(steps.entries(tree));
+        int index = steps.ids(tree).indexOf(id);
+        if (index < 0) {
+            return List.of(Refusal.of(FileSection.STEP, "there is no step \"" + id + "\"", "Choose one of the list"));
+        }
+        String key = in.namedBy().orElseThrow();
+        Map<String, Object> step = all.get(index);
+        if (key.equals("hold")) {
+            if (step.containsKey(key)) {
+                return List.of(Refusal.of(
+                        FileSection.STEP,
+                        "step " + id + " has hold point " + step.get(key) + " already",
+                        "Choose another step, or add the check to that hold point"));
+            }
+            step.put(key, name);
+        } else {
+            List<Object> named = new ArrayList<>((List<?>) step.getOrDefault(key, List.of()));
+            named.add(name);
+            step.put(key, named);
+        }
+        steps.put(tree, all);
+        return List.of();
+    }
+
+    /** A further clearance is set last, until somebody says otherwise. */
+    private void inSettingOrder(FileSection in, Map<String, Object> tree, String name) {
+        if (was.isEmpty() && in.name().equals("clearances") && tree.get("setting_order") instanceof List<?> order) {
+            List<Object> longer = new ArrayList<>(order);
+            if (!longer.contains(name)) {
+                longer.add(name);
+            }
+            tree.put("setting_order", longer);
+        }
     }
 
     /** The entry with a name of its own where nobody typed one and the section's entries go by an id. */

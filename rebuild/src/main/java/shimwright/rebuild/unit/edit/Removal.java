@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param name in the words of the person
  * @param items ids of the unit file; empty for a part that the file may not have
- * @param inTheWay what had to be off before it, as far as it was said
+ * @param inTheWay what had to be off before it, as far as it was said; {@link #STRUCK} for what was named and struck since
  * @param nothingElse true where it was said that nothing else was in its way, or nothing at all
  * @param satOn what it came out with as one, and was taken off on the bench
  * @param found how it sat and what it took
@@ -19,6 +19,9 @@ public record Removal(
         boolean nothingElse,
         List<Integer> satOn,
         Found found) {
+    /** Something that was named and does not count any more. */
+    public static final int STRUCK = -1;
+
     public Removal {
         items = List.copyOf(items);
         inTheWay = List.copyOf(inTheWay);
@@ -36,8 +39,14 @@ public record Removal(
      *
      * @param own place of this thing, from which on nothing is known where nobody was asked
      */
-    int knownFrom(int own) {
-        return nothingElse ? 0 : inTheWay.stream().mapToInt(over -> over).min().orElse(own);
+    public int knownFrom(int own) {
+        return nothingElse
+                ? 0
+                : inTheWay.stream()
+                        .filter(over -> over != STRUCK)
+                        .mapToInt(over -> over)
+                        .min()
+                        .orElse(own);
     }
 
     /**

@@ -22,7 +22,7 @@ import shimwright.rebuild.unit.model.UnitType;
  * @param strip what came off, in order
  */
 public record StripDownOrder(List<Removal> strip) implements UnitEdit {
-    private static final String FROM_STRIP = "Torque: computed from the mark";
+    private static final String FROM_STRIP = "computed: from the mark";
 
     public StripDownOrder {
         strip = List.copyOf(strip);
@@ -38,6 +38,11 @@ public record StripDownOrder(List<Removal> strip) implements UnitEdit {
     @Override
     public String words() {
         return "the order of the strip-down";
+    }
+
+    /** The steps of a file that each thing turns round, in the order of the strip-down. */
+    public List<Set<String>> turned(UnitType type) {
+        return StripNodes.of(type, strip).nodes();
     }
 
     /** Bolts that were counted and have no torque: their mark on the head was not read, or no table has the thread. */
@@ -105,7 +110,7 @@ public record StripDownOrder(List<Removal> strip) implements UnitEdit {
         List<BoltText> bolts = BoltText.of(one.found().fasteners());
         List<String> at = new ArrayList<>(step.fasteners());
         for (Fastener known : List.copyOf(all)) {
-            boolean ours = at.contains(known.id()) && known.note().startsWith(FROM_STRIP);
+            boolean ours = at.contains(known.id()) && known.origin().startsWith(FROM_STRIP);
             if (ours && bolts.stream().noneMatch(bolt -> bolt.like(known.thread(), known.quantity()))) {
                 all.remove(known);
                 at.remove(known.id());
@@ -129,7 +134,8 @@ public record StripDownOrder(List<Removal> strip) implements UnitEdit {
                         "",
                         "",
                         false,
-                        "Torque: " + bolt.origin(),
+                        "",
+                        bolt.origin(),
                         Set.of()));
                 at.add(id);
             }

@@ -14,6 +14,7 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.unit.model.Component;
+import shimwright.rebuild.unit.model.Origin;
 import shimwright.rebuild.unit.model.Quantity;
 import shimwright.rebuild.unit.model.UnitType.CheckKind;
 
@@ -42,9 +43,13 @@ public final class TypedEntry {
      */
     public static Map<String, Object> of(FileSection section, Map<String, String> typed, UnitSystem units) {
         TypedEntry entry = new TypedEntry(typed, units);
-        return section.form() == FileSection.Shape.KEYED
+        Map<String, Object> said = section.form() == FileSection.Shape.KEYED
                 ? entry.behind(section.component(), "", true)
                 : entry.record(section.keys(), "", true);
+        if (section.namedBy().isPresent() && !entry.raw(FileSection.STEP).isEmpty()) {
+            said.put(FileSection.STEP, entry.raw(FileSection.STEP));
+        }
+        return said;
     }
 
     /** The unit in which a bare number of a kind is meant, as typed on any keyboard. */
@@ -226,7 +231,7 @@ public final class TypedEntry {
             return quantity(text, c.kind());
         }
         boolean words =
-                !c.field().refersTo().isEmpty() || inner == Double.class || inner instanceof Class<?> e && e.isEnum();
+                !c.field().refersTo().isEmpty() || inner == Double.class || (inner instanceof Class<?> e && e.isEnum());
         List<Object> all = new ArrayList<>();
         for (String line : (inner instanceof Class<?> && words ? text.replace(',', '\n') : text).split("\n")) {
             if (!line.isBlank()) {
@@ -246,7 +251,9 @@ public final class TypedEntry {
     }
 
     private @Nullable Object scalar(Component c, Class<?> type, String name, String prefix) {
-        String text = raw(name).replace("\r\n", "\n");
+        String text = c.key().equals(Origin.KEY) && typed.containsKey(name + "1")
+                ? Origin.text(raw(name + "1"), raw(name + "2"))
+                : raw(name).replace("\r\n", "\n");
         if (type == boolean.class) {
             String said = typed.containsKey(name) ? "true" : "false";
             return said.equals(c.field().absent()) ? null : said;

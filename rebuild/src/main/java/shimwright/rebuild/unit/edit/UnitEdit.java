@@ -223,19 +223,7 @@ public sealed interface UnitEdit
             String id = TypeParts.freeId(
                     "B", type.fasteners().stream().map(Fastener::id).toList());
             Fastener bolt = new Fastener(
-                    id,
-                    where,
-                    thread,
-                    propertyClass,
-                    quantity,
-                    torque,
-                    0,
-                    0,
-                    "",
-                    "",
-                    false,
-                    "Torque: " + origin,
-                    Set.of());
+                    id, where, thread, propertyClass, quantity, torque, 0, 0, "", "", false, "", origin, Set.of());
             List<Fastener> all =
                     Stream.concat(type.fasteners().stream(), Stream.of(bolt)).toList();
             List<Step> steps = type.steps().stream()

@@ -3,6 +3,7 @@ package shimwright.rebuild.unit.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.UnitType;
@@ -27,7 +28,7 @@ public record UnitGap(String ability, String lacks, Kind kind) {
         ORDER("/steps"),
         WEAR("/wear_limits"),
         PROOF("/hold_points"),
-        DRAWING("/shafts"),
+        DRAWING("/unit"),
         VARIANT("/tell_tales");
 
         private final String at;
@@ -85,13 +86,42 @@ public record UnitGap(String ability, String lacks, Kind kind) {
             gaps.add(new UnitGap("Prove", "No hold point and no proof is there.", Kind.PROOF));
         }
         if (type.section().scheme()) {
-            gaps.add(
-                    new UnitGap("Draw to scale", "The drawing is a scheme; nothing in it was measured.", Kind.DRAWING));
+            gaps.add(new UnitGap(
+                    "Draw to scale",
+                    "The drawing is a scheme: measure shafts and parts, then say that it is none.",
+                    Kind.DRAWING));
         }
         if (type.tellTales().isEmpty() && type.variants().size() > 1) {
             gaps.add(new UnitGap(
                     "Tell variants apart", "What would tell another variant is not written.", Kind.VARIANT));
         }
+        unread(type, gaps);
         return List.copyOf(gaps);
+    }
+
+    /** What stands in the file and no step reads yet. */
+    private static void unread(UnitType type, List<UnitGap> gaps) {
+        List<String> clearances = type.clearances().stream()
+                .filter(c ->
+                        type.steps().stream().noneMatch(step -> step.clearance().equals(c.id())))
+                .map(Clearance::name)
+                .toList();
+        if (!clearances.isEmpty()) {
+            gaps.add(new UnitGap(
+                    "Set clearances",
+                    "No step reads " + String.join(", ", clearances) + ": name it under the clearance of a step.",
+                    Kind.ORDER));
+        }
+        List<String> holds = type.holdPoints().stream()
+                .filter(hold -> !type.proof().contains(hold.id())
+                        && type.steps().stream().noneMatch(step -> step.hold().equals(hold.id())))
+                .map(UnitType.HoldPoint::id)
+                .toList();
+        if (!holds.isEmpty()) {
+            gaps.add(new UnitGap(
+                    "Prove",
+                    "No step stands in hold point " + String.join(", ", holds) + ": name it under the hold of a step.",
+                    Kind.ORDER));
+        }
     }
 }

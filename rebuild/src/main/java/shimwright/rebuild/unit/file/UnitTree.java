@@ -1,6 +1,9 @@
 package shimwright.rebuild.unit.file;
 
+import java.lang.ref.WeakReference;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,10 +21,53 @@ import tools.jackson.databind.json.JsonMapper;
  * be put in another's place and the whole be read with all checks.
  */
 public final class UnitTree {
+    /** Unit types whose trees are held: the one under work, and one or two beside it. */
+    private static final int MOST = 3;
+
+    private static final Deque<Known> LATELY = new ArrayDeque<>();
+
+    private record Known(WeakReference<UnitType> type, Map<String, Object> tree) {}
+
     private UnitTree() {}
 
     /** The file of a unit type as maps, lists and texts that can be changed; what is as it would be when absent is left out. */
     public static Map<String, Object> of(UnitType type) {
+        Map<String, Object> copy = new LinkedHashMap<>();
+        known(type).forEach((key, value) -> copy.put(key, copy(value)));
+        return copy;
+    }
+
+    /** The tree of a type that was asked for lately, else a new one; nobody changes it. */
+    private static Map<String, Object> known(UnitType type) {
+        synchronized (LATELY) {
+            for (Known known : LATELY) {
+                if (known.type().refersTo(type)) {
+                    return known.tree();
+                }
+            }
+        }
+        Map<String, Object> tree = read(type);
+        synchronized (LATELY) {
+            LATELY.addFirst(new Known(new WeakReference<>(type), tree));
+            if (LATELY.size() > MOST) {
+                LATELY.removeLast();
+            }
+        }
+        return tree;
+    }
+
+    private static Object copy(Object value) {
+        if (value instanceof Map<?, ?> map) {
+            Map<String, Object> copy = new LinkedHashMap<>();
+            map.forEach((key, inner) -> copy.put(key.toString(), copy(inner)));
+            return copy;
+        }
+        return value instanceof List<?> list
+                ? new ArrayList<>(list.stream().map(UnitTree::copy).toList())
+                : value;
+    }
+
+    private static Map<String, Object> read(UnitType type) {
         Node tree = YamlTree.read(UnitFiles.write(type), new ProblemCollector(type.id()))
                 .orElseThrow(() -> new IllegalStateException("what was written cannot be read: " + type.id()));
         Map<String, Object> root = new LinkedHashMap<>();

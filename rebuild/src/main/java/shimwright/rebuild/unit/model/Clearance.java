@@ -58,7 +58,12 @@ public record Clearance(
             double etchedStep,
 
             @Field(value = "check that reads the etched digits, as hold point/check", absent = "")
-            String etchedBy) {}
+            String etchedBy,
+
+            @Field(
+                    value = "where the limits come from: printed, standard, measured, told, common practice or guess",
+                    absent = "")
+            String origin) {}
 
     /** How the clearance is read. */
     @FieldGroup
@@ -157,20 +162,22 @@ public record Clearance(
 
     /** True where the file says of the limits that they are a guess. */
     public boolean guessed() {
-        return notes.stream()
-                .map(note -> note.toLowerCase(Locale.ROOT))
-                .anyMatch(note -> note.startsWith("limits:") && note.contains("guess"));
+        return Origin.guess(origin())
+                || notes.stream()
+                        .map(note -> note.toLowerCase(Locale.ROOT))
+                        .anyMatch(note -> note.startsWith("limits:") && note.contains("guess"));
     }
 
     /** The same clearance with limits and aim moved, as a deviation etched on the part asks. */
     public Clearance movedBy(double metres) {
-        Limits moved = new Limits(lower() + metres, upper() + metres, aim() + metres, etchedStep(), etchedBy());
+        Limits moved =
+                new Limits(lower() + metres, upper() + metres, aim() + metres, etchedStep(), etchedBy(), origin());
         return new Clearance(id, name, sense, moved, measuring, positions, loop, heating, dependsOn, drag, notes, only);
     }
 
     /** The same clearance with limits, aim and growth as they were at another time; m, signed as play. */
     public Clearance as(double lower, double upper, double aim, double growth) {
-        Limits then = new Limits(lower, upper, aim, etchedStep(), etchedBy());
+        Limits then = new Limits(lower, upper, aim, etchedStep(), etchedBy(), origin());
         Heating heat = new Heating(growth, heating.growthNote());
         return new Clearance(id, name, sense, then, measuring, positions, loop, heat, dependsOn, drag, notes, only);
     }
@@ -282,6 +289,11 @@ public record Clearance(
     /** The check that reads the etched digits, as "hold point/check"; empty for none. */
     public String etchedBy() {
         return limits.etchedBy();
+    }
+
+    /** Where the limits come from; may be empty. */
+    public String origin() {
+        return limits.origin();
     }
 
     /** How the clearance is read. */

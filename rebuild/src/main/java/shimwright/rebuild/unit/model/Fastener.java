@@ -1,5 +1,6 @@
 package shimwright.rebuild.unit.model;
 
+import java.util.Locale;
 import java.util.Set;
 import shimwright.mechanics.quantity.Kind;
 
@@ -28,5 +29,16 @@ public record Fastener(
         @Field(value = "once only", absent = "false") boolean once,
         @Field(value = "remark", absent = "") String note,
 
+        @Field(
+                value = "where the torque comes from: printed, standard, computed, told, common practice or guess",
+                absent = "")
+        String origin,
+
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
-        Set<String> only) {}
+        Set<String> only) {
+
+    /** True where the file says of the torque that it is a guess. */
+    public boolean guessed() {
+        return Origin.guess(origin) || note.toLowerCase(Locale.ROOT).startsWith("torque: guess");
+    }
+}

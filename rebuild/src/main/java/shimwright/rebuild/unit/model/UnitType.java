@@ -236,6 +236,11 @@ public record UnitType(
             @Field(value = "what answers it without being asked; none where a person reads or says it", absent = "none")
             WorkedOut workedOut,
 
+            @Field(
+                    value = "where the limits come from: printed, standard, measured, told, common practice or guess",
+                    absent = "")
+            String origin,
+
             @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
             Set<String> only)
             implements Measurable {
@@ -249,6 +254,11 @@ public record UnitType(
         /** True where a person reads it or says yes or no to it at the hold point itself. */
         public boolean asked() {
             return clearance.isBlank() && workedOut == WorkedOut.NONE;
+        }
+
+        /** True where it has limits and the file says of them that they are a guess. */
+        public boolean guessed() {
+            return !stated().isEmpty() && Origin.guess(origin);
         }
 
         /** Its limits in words, {@code 0.8 N.m to 1.9 N.m}; empty where it has none. */

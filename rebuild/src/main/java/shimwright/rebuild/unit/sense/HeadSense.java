@@ -73,7 +73,11 @@ public final class HeadSense {
         for (TellTale tale : type.tellTales()) {
             for (String variant : type.variants().keySet()) {
                 if (context.sound(tale) && !tale.shows().containsKey(variant)) {
-                    context.fault(tale, "shows", "it does not say what variant " + variant + " shows", "Add it");
+                    context.remark(
+                            tale,
+                            "shows",
+                            "it does not say what variant " + variant + " shows",
+                            "Add it; until then it tells none apart from that one");
                 }
             }
         }
@@ -93,7 +97,8 @@ public final class HeadSense {
                         !tale.shows().getOrDefault(one, "").equals(tale.shows().getOrDefault(other, "")))
                 .count();
         if (allSound && apart < 2) {
-            head(
+            context.remark(
+                    context.type(),
                     "tell_tales",
                     apart + (apart == 1 ? " strong tell-tale keeps variant " : " strong tell-tales keep variant ") + one
                             + " and variant " + other + " apart",

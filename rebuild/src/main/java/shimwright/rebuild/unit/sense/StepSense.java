@@ -143,12 +143,12 @@ final class StepSense {
         }
         for (HoldPoint hold : type.holdPoints()) {
             if (!holds.contains(hold.id())) {
-                context.fault(hold, "id", "no step stands in it", "Name it under hold of a step, or delete it");
+                context.remark(hold, "id", "no step stands in it", "Name it under hold of a step, or delete it");
             }
         }
         for (Clearance clearance : type.clearances()) {
             if (!clearances.contains(clearance.id())) {
-                context.fault(clearance, "id", "it is read at no step", "Name it under clearance of a step");
+                context.remark(clearance, "id", "it is read at no step", "Name it under clearance of a step");
             }
         }
         for (Step step : type.steps()) {

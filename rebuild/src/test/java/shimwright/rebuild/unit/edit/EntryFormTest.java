@@ -46,6 +46,9 @@ class EntryFormTest {
                 if (field.value().equals("true")) {
                     typed.put(field.name(), "yes");
                 }
+            } else if (field.widget() == FormField.Widget.ORIGIN) {
+                typed.put(field.name() + "1", field.source());
+                typed.put(field.name() + "2", field.words());
             } else if (field.groups().isEmpty()) {
                 typed.put(field.name(), field.value());
             }

@@ -124,7 +124,7 @@ class StripDownOrderTest {
         // M6 8.8: 20.1 mm² × 580 MPa (ISO 898-1, proof), half of it, K 0.18 oiled (Shigley table 8-15) × 6 mm = 6.3 N·m
         assertThat(learned.fasteners()).hasSize(1);
         assertThat(learned.fasteners().get(0).torque()).isBetween(6.1, 6.4);
-        assertThat(learned.fasteners().get(0).note()).contains("computed", "light alloy");
+        assertThat(learned.fasteners().get(0).origin()).contains("computed", "light alloy");
         assertThat(new StripDownOrder(List.of(baffle)).withoutTorque()).containsExactly("oil baffle: 1 × M8");
         // said again it changes nothing
         UnitType same = after(learned, free("bell housing", "bell"), baffle);

@@ -89,7 +89,7 @@ class UnitEditTest {
         UnitType tight =
                 edited(type, new UnitEdit.AddFastener("bell housing", "M8x30", "8.8", 10, 22, "book, page 12", cover));
         assertThat(lacks(tight)).doesNotContain(UnitGap.Kind.FASTENER);
-        assertThat(tight.fasteners().get(0).note()).isEqualTo("Torque: book, page 12");
+        assertThat(tight.fasteners().get(0).origin()).isEqualTo("book, page 12");
         UnitType set = edited(type, endPlay(step(type, "input_front_bearing")));
         assertThat(lacks(set)).doesNotContain(UnitGap.Kind.CLEARANCE);
         UnitType named = type;
@@ -127,7 +127,7 @@ class UnitEditTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(bell.after()).containsEntry(last.id(), Step.Why.MEASURE_FIRST);
-        assertThat(set.clearances().get(0).notes()).containsExactly("Limits: told by the last owner");
+        assertThat(set.clearances().get(0).origin()).isEqualTo("told by the last owner");
         UnitType two = edited(set, endPlay(into));
         assertThat(two.clearances()).extracting(Clearance::id).containsExactly("a", "b");
         assertThat(two.settingOrder()).containsExactly("a", "b");

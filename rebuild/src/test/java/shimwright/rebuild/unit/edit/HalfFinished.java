@@ -1,0 +1,182 @@
+package shimwright.rebuild.unit.edit;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import shimwright.mechanics.outcome.Outcome;
+import shimwright.rebuild.unit.begin.Construction;
+import shimwright.rebuild.unit.begin.Construction.Housing;
+import shimwright.rebuild.unit.begin.Construction.Layout;
+import shimwright.rebuild.unit.begin.Construction.Reverse;
+import shimwright.rebuild.unit.begin.Construction.Shift;
+import shimwright.rebuild.unit.begin.FirstUnit;
+import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.file.UnitTree;
+import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.UnitType;
+
+/** Unit files as they lie about half finished: begun from any construction, with entries gone, copied and mended at random. */
+final class HalfFinished {
+    private final Random random;
+
+    HalfFinished(long seed) {
+        random = new Random(seed);
+    }
+
+    /** A first unit of a random box. */
+    private UnitType begun() {
+        Construction box = box();
+        while (!box.faults().isEmpty()) {
+            box = box();
+        }
+        String text = FirstUnit.text(box, "Old Works", "half finished").orElseThrow();
+        return UnitFiles.read("begun.yaml", text).outcome().orElseThrow();
+    }
+
+    private Construction box() {
+        Set<Housing> housings = EnumSet.noneOf(Housing.class);
+        for (Housing housing : Housing.values()) {
+            if (random.nextBoolean()) {
+                housings.add(housing);
+            }
+        }
+        int gears = Construction.FEWEST + random.nextInt(Construction.MOST - Construction.FEWEST + 1);
+        Layout layout = Layout.values()[random.nextInt(3)];
+        boolean line = layout == Layout.IN_LINE;
+        return new Construction(
+                layout,
+                housings,
+                random.ints(gears, 0, 4).boxed().toList(),
+                line ? random.nextInt(gears + 1) : 0,
+                Reverse.values()[random.nextInt(Reverse.values().length)],
+                Shift.values()[random.nextInt(Shift.values().length)],
+                line ? random.nextBoolean() ? 1 : 3 : 0);
+    }
+
+    /** A begun unit after some random changes; those that are refused leave it as it is. */
+    UnitType unit() {
+        UnitType type = begun();
+        int changes = random.nextInt(6);
+        for (int i = 0; i < changes; i++) {
+            type = change(type).on(type) instanceof Outcome.Ok<UnitType> ok ? ok.value() : type;
+        }
+        return type;
+    }
+
+    /** Any change: an entry taken out with or without its mentions, a copy under another id, a gap mended. */
+    private UnitEdit change(UnitType type) {
+        List<FileSection> sections = FileSection.all().stream()
+                .filter(section ->
+                        !section.single() && !section.ids(UnitTree.of(type)).isEmpty())
+                .toList();
+        FileSection section = sections.get(random.nextInt(sections.size()));
+        Map<String, Object> tree = UnitTree.of(type);
+        List<String> ids = section.ids(tree);
+        int index = random.nextInt(ids.size());
+        List<UnitGap> gaps = UnitGap.of(type);
+        if (random.nextInt(3) == 0 && !gaps.isEmpty()) {
+            return mend(type, gaps.get(random.nextInt(gaps.size())).kind());
+        }
+        if (random.nextBoolean()) {
+            return new DropEntry(section.name(), ids.get(index), random.nextInt(4) > 0);
+        }
+        Map<String, Object> copy = new LinkedHashMap<>(section.entries(tree).get(index));
+        copy.remove("id");
+        copy.remove(FileSection.KEY);
+        return new PutEntry(section.name(), "", copy);
+    }
+
+    /** The gaps of a unit in any order. */
+    List<UnitGap> shuffled(UnitType type) {
+        List<UnitGap> gaps = new ArrayList<>(UnitGap.of(type));
+        Collections.shuffle(gaps, random);
+        return gaps;
+    }
+
+    /** What a person would say to a gap; of one that takes several the first. */
+    UnitEdit mend(UnitType type, UnitGap.Kind gap) {
+        String step = type.steps().get(random.nextInt(type.steps().size())).id();
+        return switch (gap) {
+            case MASS -> new UnitEdit.Weigh(38);
+            case FLUID -> new UnitEdit.Fill("GL-4 75W-80", 1.8e-3, "lower lip of the filler");
+            case FASTENER -> new UnitEdit.AddFastener("cover", "M8x30", "8.8", 8, 22, "guess", step);
+            case CLEARANCE ->
+                new AddClearance(
+                        "end play",
+                        Clearance.Sense.END_PLAY,
+                        0.05e-3,
+                        0.15e-3,
+                        "guess",
+                        "under the retainer",
+                        new AddClearance.Shims(0.044, 0.052, 0.2e-3, 1e-3),
+                        true,
+                        "dial indicator 0.01 mm",
+                        step);
+            case PART -> {
+                Item bare = type.items().stream()
+                        .filter(item -> item.renew() && item.part().isBlank())
+                        .findFirst()
+                        .orElseThrow();
+                yield new UnitEdit.NameItem(bare.id(), bare.name(), "25x47x7", true);
+            }
+            case ORDER -> ordered(type);
+            case WEAR ->
+                new PutEntry(
+                        "wear_limits",
+                        "",
+                        Map.of(
+                                "what", "ring to dog gap",
+                                "kind", "length",
+                                "as_new", List.of("1.0 mm", "1.5 mm"),
+                                "limit", "0.5 mm",
+                                "direction", "min",
+                                "how", "feeler at three places",
+                                "origin", "common practice"));
+            case PROOF ->
+                new PutEntry(
+                        "hold_points",
+                        "",
+                        Map.of(
+                                "what", "all gears engage",
+                                "step",
+                                        type.steps()
+                                                .get(type.steps().size() - 1)
+                                                .id(),
+                                "checks", List.of(Map.of("id", "shift", "what", "each gear engages by hand"))));
+            case DRAWING -> {
+                FileSection once = FileSection.find(FileSection.ONCE).orElseThrow();
+                Map<String, Object> entry =
+                        new LinkedHashMap<>(once.entries(UnitTree.of(type)).get(0));
+                entry.put("scheme", "false");
+                yield new PutEntry(FileSection.ONCE, FileSection.ONCE, entry);
+            }
+            case VARIANT -> new PutEntry("tell_tales", "", Map.of("look", "tag", "weight", "weak", "shows", Map.of()));
+        };
+    }
+
+    /** The first step that waits by habit waits for the same part instead. */
+    private static UnitEdit ordered(UnitType type) {
+        FileSection steps = FileSection.find("steps").orElseThrow();
+        Map<String, Object> tree = UnitTree.of(type);
+        int index = 0;
+        while (!type.steps().get(index).after().containsValue(Step.Why.HABIT)) {
+            index++;
+        }
+        Map<String, Object> entry = new LinkedHashMap<>(steps.entries(tree).get(index));
+        Map<String, Object> after = new LinkedHashMap<>();
+        type.steps()
+                .get(index)
+                .after()
+                .forEach((id, why) -> after.put(
+                        id, why == Step.Why.HABIT ? "same_part" : why.name().toLowerCase(java.util.Locale.ROOT)));
+        entry.put("after", after);
+        return new PutEntry("steps", steps.ids(tree).get(index), entry);
+    }
+}
