@@ -23,9 +23,9 @@ import shimwright.rebuild.unit.model.Unit;
  * where they are more together than the distance of two parallel axes and the play that the moving one has in its bore; a
  * wall of a casting stops what is larger than the largest thing drawn in it on that axis. Where an item that is in stops
  * every end that the shaft and the casting begun with leave open, the moving one must have gone in first. What lies in a
- * bore of a shaft goes in by the ends to which the bore is open, and with the shaft where one step puts both in. What is not drawn
- * and what goes in sideways or askew is not seen, and a wall in which nothing is drawn bears the file out or is silent: so the drawing proves an order that must be and never that one may be
- * left out.
+ * bore of a shaft goes in by the ends to which the bore is open, and with the shaft where one step puts both in. A wall in which
+ * nothing is drawn on an axis may have a hole there all the same: it bears the file out or says nothing. What is not drawn and
+ * what goes in sideways or askew is not seen, so the drawing proves an order that must be and never that one may be left out.
  */
 public final class Blocking {
     private static final double TOUCH = 2e-5;
