@@ -222,6 +222,7 @@ public record FileSection(
                 }
                 inner(tree).put(name, keyed);
             }
+            default -> throw new IllegalStateException("unknown form " + form);
         }
     }
 

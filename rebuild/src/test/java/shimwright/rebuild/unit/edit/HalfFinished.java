@@ -40,6 +40,10 @@ final class HalfFinished {
         return UnitFiles.read("begun.yaml", text).outcome().orElseThrow();
     }
 
+    private <T> T one(T[] of) {
+        return of[random.nextInt(of.length)];
+    }
+
     private Construction box() {
         Set<Housing> housings = EnumSet.noneOf(Housing.class);
         for (Housing housing : Housing.values()) {
@@ -48,15 +52,15 @@ final class HalfFinished {
             }
         }
         int gears = Construction.FEWEST + random.nextInt(Construction.MOST - Construction.FEWEST + 1);
-        Layout layout = Layout.values()[random.nextInt(3)];
+        Layout layout = one(Layout.values());
         boolean line = layout == Layout.IN_LINE;
         return new Construction(
                 layout,
                 housings,
                 random.ints(gears, 0, 4).boxed().toList(),
                 line ? random.nextInt(gears + 1) : 0,
-                Reverse.values()[random.nextInt(Reverse.values().length)],
-                Shift.values()[random.nextInt(Shift.values().length)],
+                one(Reverse.values()),
+                one(Shift.values()),
                 line ? random.nextBoolean() ? 1 : 3 : 0);
     }
 
