@@ -57,12 +57,12 @@ record PartDrawing(
     /** A word for a place of the side view; the number stands at (atW, atR), its line ends at (w, r). */
     record Pointer(double w, double r, double atW, double atR, String words) {}
 
-    static Builder of(PartSubject subject, PartFigure side) {
-        return new Builder(subject, side);
+    static DrawingDraft of(PartSubject subject, PartFigure side) {
+        return new DrawingDraft(subject, side);
     }
 
     /** Collects what belongs to a drawing; a dimension whose size is not known is left out. */
-    static final class Builder {
+    static final class DrawingDraft {
         private final PartSubject subject;
         private final PartFigure side;
         private final List<Dimension> dimensions = new ArrayList<>();
@@ -72,51 +72,51 @@ record PartDrawing(
         private boolean detail;
         private boolean scale = true;
 
-        private Builder(PartSubject subject, PartFigure side) {
+        private DrawingDraft(PartSubject subject, PartFigure side) {
             this.subject = subject;
             this.side = side;
         }
 
-        Builder face(PartFigure view) {
+        DrawingDraft face(PartFigure view) {
             face = Optional.of(view);
             return this;
         }
 
-        Builder half() {
+        DrawingDraft half() {
             half = true;
             return this;
         }
 
         /** Only the ring's own section, larger than the face. */
-        Builder detail() {
+        DrawingDraft detail() {
             detail = true;
             return this;
         }
 
         /** The shape is to scale only where all of these are known. */
-        Builder needs(Place... places) {
+        DrawingDraft needs(Place... places) {
             scale &= subject.sizes().has(places);
             return this;
         }
 
-        Builder notToScale() {
+        DrawingDraft notToScale() {
             scale = false;
             return this;
         }
 
-        Builder size(Line line, Place place, String before, double a, double b) {
+        DrawingDraft size(Line line, Place place, String before, double a, double b) {
             subject.sizes().get(place).ifPresent(size -> dimensions.add(new Dimension(line, a, b, before, size)));
             return this;
         }
 
-        Builder words(Line line, String text, double a, double b) {
+        DrawingDraft words(Line line, String text, double a, double b) {
             if (!text.isEmpty()) {
                 dimensions.add(new Dimension(line, a, b, text, null));
             }
             return this;
         }
 
-        Builder point(double w, double r, double atW, double atR, String words) {
+        DrawingDraft point(double w, double r, double atW, double atR, String words) {
             pointers.add(new Pointer(w, r, atW, atR, words));
             return this;
         }

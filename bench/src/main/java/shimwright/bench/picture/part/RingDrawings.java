@@ -3,7 +3,7 @@ package shimwright.bench.picture.part;
 import static shimwright.bench.picture.section.PartFigure.at;
 
 import java.awt.geom.Area;
-import shimwright.bench.picture.part.PartDrawing.Builder;
+import shimwright.bench.picture.part.PartDrawing.DrawingDraft;
 import shimwright.bench.picture.part.PartDrawing.Line;
 import shimwright.bench.picture.part.PartSize.Place;
 import shimwright.bench.picture.section.PartFigure;
@@ -119,7 +119,7 @@ final class RingDrawings {
         PartFigure drawn = subject.figure().orElse(side.build());
         double from = drawn.box().getMinX();
         double to = drawn.box().getMaxX();
-        Builder drawing = PartDrawing.of(subject, drawn)
+        DrawingDraft drawing = PartDrawing.of(subject, drawn)
                 .face(new FaceView().piece(Fill.PLAIN, body).build())
                 .half()
                 .needs(Place.WIDTH, bore ? Place.OUTSIDE : Place.INSIDE)
@@ -181,7 +181,7 @@ final class RingDrawings {
     }
 
     /** With the section of the ring enlarged, and the diameters at the face. */
-    private Builder detailed(PartFigure side, FaceView face, double from, double to, double inner, double outer) {
+    private DrawingDraft detailed(PartFigure side, FaceView face, double from, double to, double inner, double outer) {
         return PartDrawing.of(subject, side)
                 .face(face.build())
                 .half()
@@ -192,7 +192,7 @@ final class RingDrawings {
                 .size(Line.ABOVE, Place.WIDTH, "", from, to);
     }
 
-    private Builder sized(PartFigure side, FaceView face, double from, double to, double inner, double outer) {
+    private DrawingDraft sized(PartFigure side, FaceView face, double from, double to, double inner, double outer) {
         return PartDrawing.of(subject, side)
                 .face(face.build())
                 .half()

@@ -3,7 +3,7 @@ package shimwright.bench.picture.part;
 import static shimwright.bench.picture.section.PartFigure.at;
 
 import java.awt.geom.Area;
-import shimwright.bench.picture.part.PartDrawing.Builder;
+import shimwright.bench.picture.part.PartDrawing.DrawingDraft;
 import shimwright.bench.picture.part.PartDrawing.Line;
 import shimwright.bench.picture.part.PartSize.Place;
 import shimwright.bench.picture.section.BearingFigures;
@@ -276,7 +276,7 @@ final class RollingDrawings {
         PartFigure drawn = subject.figure().orElse(side);
         double from = drawn.box().getMinX();
         double to = drawn.box().getMaxX();
-        Builder drawing = PartDrawing.of(subject, drawn)
+        DrawingDraft drawing = PartDrawing.of(subject, drawn)
                 .face(face.build())
                 .half()
                 .needs(Place.INSIDE, Place.OUTSIDE, Place.WIDTH)

@@ -3,7 +3,7 @@ package shimwright.bench.picture.part;
 import static shimwright.bench.picture.section.PartFigure.at;
 
 import java.awt.geom.Area;
-import shimwright.bench.picture.part.PartDrawing.Builder;
+import shimwright.bench.picture.part.PartDrawing.DrawingDraft;
 import shimwright.bench.picture.part.PartDrawing.Line;
 import shimwright.bench.picture.part.PartSize.Place;
 import shimwright.bench.picture.section.PartFigure;
@@ -99,7 +99,7 @@ final class ScrewDrawings {
                 .threadCircle(1.07 * bore);
         double from = drawn.box().getMinX();
         double to = drawn.box().getMaxX();
-        Builder drawing = PartDrawing.of(subject, drawn).face(face.build()).half();
+        DrawingDraft drawing = PartDrawing.of(subject, drawn).face(face.build()).half();
         if (!sizes.has(Place.OUTSIDE, Place.WIDTH)) {
             drawing.notToScale();
         }
@@ -166,7 +166,7 @@ final class ScrewDrawings {
         return rod(side, face, d, length).build();
     }
 
-    private Builder rod(Sketch side, FaceView face, double d, double length) {
+    private DrawingDraft rod(Sketch side, FaceView face, double d, double length) {
         return PartDrawing.of(subject, side.build())
                 .face(face.build())
                 .needs(Place.OUTSIDE, Place.LENGTH)

@@ -3,7 +3,7 @@ package shimwright.bench.picture.part;
 import static shimwright.bench.picture.section.PartFigure.at;
 
 import java.awt.geom.Area;
-import shimwright.bench.picture.part.PartDrawing.Builder;
+import shimwright.bench.picture.part.PartDrawing.DrawingDraft;
 import shimwright.bench.picture.part.PartDrawing.Line;
 import shimwright.bench.picture.part.PartSize.Place;
 import shimwright.bench.picture.section.PartFigure;
@@ -196,7 +196,7 @@ final class ToothedDrawings {
 
     private PartDrawing sized(PartFigure side, FaceView face) {
         double[] span = subject.span(side);
-        Builder drawing =
+        DrawingDraft drawing =
                 PartDrawing.of(subject, side).face(face.build()).half().needs(Place.OUTSIDE, Place.WIDTH);
         return drawing.size(Line.LEFT, Place.OUTSIDE, "⌀", span[0], outer)
                 .size(Line.RIGHT, Place.INSIDE, "⌀", side.box().getMaxX(), inner)
