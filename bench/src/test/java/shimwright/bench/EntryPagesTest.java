@@ -33,7 +33,7 @@ class EntryPagesTest {
     /** What a browser sends for a form nobody touched. */
     static Map<String, String> fields(Document page, String action) {
         Map<String, List<String>> sent = new LinkedHashMap<>();
-        Element form = page.selectFirst("form[action=" + action + "]");
+        Element form = java.util.Objects.requireNonNull(page.selectFirst("form[action=" + action + "]"));
         for (Element field : form.select("input, select, textarea")) {
             boolean box = field.attr("type").equals("checkbox");
             if (!box || field.hasAttr("checked")) {

@@ -181,6 +181,42 @@ class StripDownInHandTest {
                 .isEqualTo(422);
     }
 
+    /** The form of a clearance from shims, filled in but for what the page says. */
+    private static String[] clearance(Document page) {
+        return new String[] {
+            "entry",
+            "shims-keep-1",
+            "of",
+            "shims-bell-2",
+            "name",
+            "input end play",
+            "sense",
+            "END_PLAY",
+            "lower",
+            "0.05",
+            "upper",
+            "0.15",
+            "origin",
+            page.select("input[name=origin]").val(),
+            "gauge",
+            "dial indicator 0.01 mm",
+            "where",
+            "behind the input bearing",
+            "acts",
+            "closes",
+            "inner",
+            "44",
+            "outer",
+            "52",
+            "thinnest",
+            "0.15",
+            "thickest",
+            "0.40",
+            "after",
+            page.select("select[name=after] option[selected]").val()
+        };
+    }
+
     @Test
     void shimsThatWereFoundBecomeAClearanceWhoseGuessIsNeverProven() {
         String job = job("shims");
@@ -217,38 +253,7 @@ class StripDownInHandTest {
         // 0.55 found, play 0.22, wanted 0.10: 0.12 more closes it
         assertThat(page.text()).contains("0.55 mm together", "0.22 mm", "with 0.67 mm", "common practice");
         assertThat(page.select("input[name=origin]").val()).startsWith("guess");
-        String[] keep = {
-            "entry",
-            "shims-keep-1",
-            "of",
-            "shims-bell-2",
-            "name",
-            "input end play",
-            "sense",
-            "END_PLAY",
-            "lower",
-            "0.05",
-            "upper",
-            "0.15",
-            "origin",
-            page.select("input[name=origin]").val(),
-            "gauge",
-            "dial indicator 0.01 mm",
-            "where",
-            "behind the input bearing",
-            "acts",
-            "closes",
-            "inner",
-            "44",
-            "outer",
-            "52",
-            "thinnest",
-            "0.15",
-            "thickest",
-            "0.40",
-            "after",
-            page.select("select[name=after] option[selected]").val()
-        };
+        String[] keep = clearance(page);
         assertThat(bench.post(job + "/strip/clearance", keep).body())
                 .contains("It can be set by travel: input end play");
         assertThat(bench.page(job + "/clearance/a").text()).contains("Nobody stands behind these limits");
@@ -265,7 +270,7 @@ class StripDownInHandTest {
         int many = page.select("form[action$=/questions]").size();
         assertThat(many).isBetween(1, 10);
         String asked = page.select("form[action$=/questions] input[name=takenOff]")
-                .first()
+                .get(0)
                 .val();
         String after = bench.post(job + "/strip/questions", "entry", "asked-answer-1", "takenOff", asked)
                 .body();

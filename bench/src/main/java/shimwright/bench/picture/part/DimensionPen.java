@@ -61,6 +61,7 @@ final class DimensionPen {
                 case FACE -> {
                     // stands at the face
                 }
+                default -> throw new IllegalStateException("unknown line " + d.line());
             }
         }
     }
