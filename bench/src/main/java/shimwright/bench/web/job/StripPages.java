@@ -110,7 +110,12 @@ public final class StripPages {
             Map<String, Object> more = new LinkedHashMap<>();
             more.put(
                     "changes", changes instanceof Outcome.Ok<OrderChanges> ok ? ok.value() : OrderChanges.of(was, was));
-            more.put("refused", changes.refusals());
+            // where it would stand in the file helps nobody here
+            more.put(
+                    "refused",
+                    changes.refusals().stream()
+                            .map(fault -> Refusal.at("", fault.fact(), fault.hint()))
+                            .toList());
             more.put("bolts", edit.withoutTorque());
             more.put("off", edit.strip().size());
             door.show(

@@ -26,6 +26,7 @@ public record UnitGap(String ability, String lacks, Kind kind) {
         MASS("#mass"),
         PART("#part"),
         ORDER("/steps"),
+        UNREAD("/steps"),
         WEAR("/wear_limits"),
         PROOF("/hold_points"),
         DRAWING("/unit"),
@@ -110,7 +111,7 @@ public record UnitGap(String ability, String lacks, Kind kind) {
             gaps.add(new UnitGap(
                     "Set clearances",
                     "No step reads " + String.join(", ", clearances) + ": name it under the clearance of a step.",
-                    Kind.ORDER));
+                    Kind.UNREAD));
         }
         List<String> holds = type.holdPoints().stream()
                 .filter(hold -> !type.proof().contains(hold.id())
@@ -121,7 +122,7 @@ public record UnitGap(String ability, String lacks, Kind kind) {
             gaps.add(new UnitGap(
                     "Prove",
                     "No step stands in hold point " + String.join(", ", holds) + ": name it under the hold of a step.",
-                    Kind.ORDER));
+                    Kind.UNREAD));
         }
     }
 }

@@ -131,6 +131,7 @@ final class HalfFinished {
                 yield new UnitEdit.NameItem(bare.id(), bare.name(), "25x47x7", true);
             }
             case ORDER -> ordered(type);
+            case UNREAD -> unread(type);
             case WEAR ->
                 new PutEntry(
                         "wear_limits",
@@ -163,6 +164,23 @@ final class HalfFinished {
             }
             case VARIANT -> new PutEntry("tell_tales", "", Map.of("look", "tag", "weight", "weak", "shows", Map.of()));
         };
+    }
+
+    /** What no step reads was a mistake and goes out again. */
+    private static UnitEdit unread(UnitType type) {
+        return type.clearances().stream()
+                .map(Clearance::id)
+                .filter(id ->
+                        type.steps().stream().noneMatch(step -> step.clearance().equals(id)))
+                .findFirst()
+                .map(id -> new DropEntry("clearances", id, true))
+                .orElseGet(() -> type.holdPoints().stream()
+                        .map(UnitType.HoldPoint::id)
+                        .filter(id -> type.steps().stream()
+                                .noneMatch(step -> step.hold().equals(id)))
+                        .findFirst()
+                        .map(id -> new DropEntry("hold_points", id, true))
+                        .orElseThrow());
     }
 
     /** The first step that waits by habit waits for the same part instead. */
