@@ -10,6 +10,8 @@ import org.openqa.selenium.WebElement;
 
 /** The pages on a tablet and on a phone: nothing wider than the screen, targets large enough for a knuckle. */
 class ScreensTest {
+    private static final String OPEN = "document.querySelectorAll('details').forEach(d => d.open = true)";
+
     private static final List<String> PAGES = List.of(
             "/",
             "/drawer",
@@ -114,8 +116,10 @@ class ScreensTest {
     @Test
     void aDraftSurvivesAReload() {
         browser.open(bench.url("/job/job-v-0093/strip"));
+        browser.script(OPEN);
         browser.one("input[name=note]").sendKeys("half a sent");
         browser.open(bench.url("/job/job-v-0093/strip"));
+        browser.script(OPEN);
         assertThat(browser.one("input[name=note]").getDomProperty("value")).isEqualTo("half a sent");
         browser.one("input[name=note]").clear();
     }

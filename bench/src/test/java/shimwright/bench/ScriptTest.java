@@ -233,6 +233,7 @@ class ScriptTest {
     void whatIsRefusedLaterIsToldAndNotLost() {
         browser.open(bench.url(JOB + "/strip"));
         browser.offline(true);
+        browser.script("document.querySelectorAll('details').forEach(d => d.open = true)");
         browser.one("input[name=note]").sendKeys("brass in the sump\n");
         browser.wait("it waits", () -> browser.one("#not-kept").getText().contains("brass") ? true : null);
         browser.one("input[name=gone]").sendKeys("sump plate\n");

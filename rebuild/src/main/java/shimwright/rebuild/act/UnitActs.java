@@ -15,7 +15,7 @@ import shimwright.rebuild.workbench.PinnedUnit;
 /** The shop's unit files: one is changed, put there, or put back as it was. */
 public final class UnitActs {
     /** The longest unit file that comes through a form, in characters. */
-    private static final int LONGEST = 200_000;
+    private static final int LONGEST = 190_000;
 
     private UnitActs() {}
 
