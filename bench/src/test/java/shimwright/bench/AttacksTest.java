@@ -113,6 +113,14 @@ class AttacksTest {
     }
 
     @Test
+    void anAddressThatNoHeaderHoldsLeadsHome() {
+        RawRequests.Answer answer =
+                RawRequests.form(port, "/me", "", "units=metric&back=" + "/job/shop/back".repeat(1_000));
+        assertThat(answer.status()).isEqualTo(303);
+        assertThat(answer.header("location")).endsWith("/").doesNotContain("back");
+    }
+
+    @Test
     void aPageElsewhereCannotLoadWhatIsHereButMayLinkToIt() {
         String away = "Sec-Fetch-Site: cross-site\r\n";
         refused(

@@ -25,6 +25,9 @@ import shimwright.mechanics.quantity.UnitSystem;
 
 /** Between a request and the pages: who asks, in which units, what was typed; and templates out. */
 public final class Door {
+    /** No page of ours has a longer one; all headers of an answer together have 8 kB. */
+    private static final int LONGEST_ADDRESS = 2_000;
+
     /** Under which name a request carries the mark of what its page will show. */
     public static final String MARK = "mark";
 
@@ -176,9 +179,9 @@ public final class Door {
         ctx.redirect(to + word, io.javalin.http.HttpStatus.SEE_OTHER);
     }
 
-    /** True for an address within this shop: a path, which no browser reads as another machine's name. */
+    /** True for an address within this shop: a path that fits into a header and no browser reads as another machine's name. */
     public static boolean local(String address) {
-        boolean path = address.startsWith("/") && !address.startsWith("//");
+        boolean path = address.length() <= LONGEST_ADDRESS && address.startsWith("/") && !address.startsWith("//");
         return path && address.chars().allMatch(c -> c > ' ' && c < 0x7F && c != '\\');
     }
 }
