@@ -8,7 +8,6 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.openqa.selenium.WebElement;
 
 /** A box without a file in a real browser and an empty shop, with a wrong tap on each page and its way back. */
 class BoxInHandTest {
@@ -27,28 +26,13 @@ class BoxInHandTest {
         bench.close();
     }
 
-    private static void type(String css, String text) {
-        WebElement field = browser.one(css);
-        field.clear();
-        field.sendKeys(text);
-    }
-
-    private static WebElement shown(String css) {
-        browser.script("document.querySelector(\"" + css + "\").scrollIntoView({block: 'center'})");
-        return browser.one(css);
-    }
-
-    private static void tap(String css) {
-        browser.changes(() -> shown(css).click());
-    }
-
     private static void choose(String css) {
         browser.script("document.querySelector(\"" + css + "\").click()");
     }
 
     /** Taps what is refused: the page says why and keeps what was typed. */
     private static String refused(String css) {
-        shown(css).click();
+        browser.shown(css).click();
         return browser.one("main > .faults").getText();
     }
 
@@ -62,49 +46,49 @@ class BoxInHandTest {
         }
         String name = phone ? "small" : "large";
         browser.open(bench.url("/new"));
-        tap("a[href='/begin']");
-        type("input[name=model]", name);
+        browser.press("a[href='/begin']");
+        browser.type("input[name=model]", name);
         assertThat(refused("form[action='/begin'] button.main")).contains("maker", "how the shafts lie");
         assertThat(browser.one("input[name=model]").getDomProperty("value")).isEqualTo(name);
-        type("input[name=maker]", "Old Works");
+        browser.type("input[name=maker]", "Old Works");
         choose("input[name=layout][value=ACROSS]");
         choose("input[name=housing-BELL]");
         choose("input[name=reverse][value=SLIDING]");
         choose("input[name=shift][value=RAILS]");
         browser.picture("begin-" + name);
-        tap("form[action='/begin'] button.main");
+        browser.press("form[action='/begin'] button.main");
         assertThat(browser.text()).contains("parts stand there to begin with");
-        type("input[name=number]", phone ? "P-1" : "T-1");
-        type("input[name=owner]", "a farm");
-        tap("form button.main");
-        tap(".tap button");
-        tap(".tap button");
+        browser.type("input[name=number]", phone ? "P-1" : "T-1");
+        browser.type("input[name=owner]", "a farm");
+        browser.press("form button.main");
+        browser.press(".tap button");
+        browser.press(".tap button");
         assertThat(browser.all("ol.log > li")).hasSize(2);
         browser.picture("strip-" + name);
-        tap("a[href*='/units/type/']");
+        browser.press("a[href*='/units/type/']");
         assertThat(refused("form[action$='/weigh'] button")).contains("what it weighs");
-        type("form[action$='/weigh'] input[name=mass]", "380");
-        tap("form[action$='/weigh'] button");
+        browser.type("form[action$='/weigh'] input[name=mass]", "380");
+        browser.press("form[action$='/weigh'] button");
         assertThat(browser.text())
                 .contains("The job stands on the changed file")
                 .doesNotContain("Nobody has said what it weighs");
         // typed wrong: typed again
-        type("form[action$='/weigh'] input[name=mass]", "38");
-        tap("form[action$='/weigh'] button");
+        browser.type("form[action$='/weigh'] input[name=mass]", "38");
+        browser.press("form[action$='/weigh'] button");
         browser.picture("unit-" + name);
-        tap("a.partlink");
-        tap("form[action$='/remove'] button");
+        browser.press("a.partlink");
+        browser.press("form[action$='/remove'] button");
         assertThat(browser.text()).contains("a part that it does not have");
         int parts = browser.all("a.partlink").size();
-        tap("form[action$='/back'] button");
+        browser.press("form[action$='/back'] button");
         assertThat(browser.text()).contains("taken back", "The job stands on the changed file");
         assertThat(browser.all("a.partlink")).hasSize(parts + 1);
         browser.open(bench.url("/parts"));
-        type("input[name=stamp]", "zzzzzzz");
-        tap("form[action='/parts'] button");
+        browser.type("input[name=stamp]", "zzzzzzz");
+        browser.press("form[action='/parts'] button");
         assertThat(browser.one(".faults").getText()).contains("nothing in the tables");
-        type("input[name=stamp]", "6206 2rs");
-        tap("form[action='/parts'] button");
+        browser.type("input[name=stamp]", "6206 2rs");
+        browser.press("form[action='/parts'] button");
         assertThat(browser.text()).contains("6206: what the stamp says");
     }
 }

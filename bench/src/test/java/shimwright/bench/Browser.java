@@ -156,6 +156,25 @@ final class Browser implements AutoCloseable {
                         .orElse(null));
     }
 
+    /** The first such thing, scrolled to where nothing lies over it. */
+    WebElement shown(String css) {
+        WebElement one = one(css);
+        driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", one);
+        return one;
+    }
+
+    /** Types into an emptied field. */
+    void type(String css, String text) {
+        WebElement field = one(css);
+        field.clear();
+        field.sendKeys(text);
+    }
+
+    /** Presses what leads to another page. */
+    void press(String css) {
+        changes(() -> shown(css).click());
+    }
+
     boolean has(String css) {
         return !all(css).isEmpty();
     }

@@ -9,7 +9,6 @@ import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.openqa.selenium.WebElement;
 
 /**
  * A shop of one's own, in a real browser: an empty folder, a unit file taken from the shelf page, gauges under marks that no unit file
@@ -62,9 +61,7 @@ class FirstShopTest {
     }
 
     private static void type(String css, String text) {
-        WebElement field = browser.one(css);
-        field.clear();
-        field.sendKeys(text);
+        browser.type(css, text);
         taps++;
         keys += text.length();
     }
@@ -76,20 +73,14 @@ class FirstShopTest {
 
     private static void press(String css) {
         taps++;
-        browser.changes(() -> {
-            WebElement button = browser.one(css);
-            browser.script(
-                    "document.querySelector(\"" + css.replace("\"", "'") + "\").scrollIntoView({block: 'center'})");
-            button.click();
-        });
+        browser.press(css);
     }
 
     /** Presses a button whose act is refused: the page says why and stays. */
     private static String refused(String css) {
         taps++;
         browser.script("document.querySelectorAll('.faults').forEach(f => f.remove())");
-        browser.script("document.querySelector(\"" + css.replace("\"", "'") + "\").scrollIntoView({block: 'center'})");
-        browser.one(css).click();
+        browser.shown(css).click();
         return browser.one(".faults").getText();
     }
 
@@ -160,8 +151,7 @@ class FirstShopTest {
         assertThat(browser.one("input[name=number]").getDomProperty("value")).isEqualTo("1");
         type("input[name=owner]", "A. Miller");
         for (String choice : List.of("input[name=tale-I2][value^=open]", "input[name=tale-I3][value='26']")) {
-            browser.script("document.querySelector(\"" + choice + "\").scrollIntoView({block: 'center'})");
-            browser.one(choice).click();
+            browser.shown(choice).click();
             taps++;
         }
         press("main form button.main");

@@ -11,7 +11,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.openqa.selenium.WebElement;
 
 /** A strip-down in an empty shop: what was in the way, one tap a thing; put right, put into the unit, struck. */
 class StripDownInHandTest {
@@ -64,15 +63,6 @@ class StripDownInHandTest {
         return "/job/job-" + name;
     }
 
-    private static WebElement shown(String css) {
-        browser.script("document.querySelector(\"" + css + "\").scrollIntoView({block: 'center'})");
-        return browser.one(css);
-    }
-
-    private static void tap(String css) {
-        browser.changes(() -> shown(css).click());
-    }
-
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void oneTapAThingAndOneMoreForWhatWasInTheWay(boolean phone) {
@@ -85,39 +75,39 @@ class StripDownInHandTest {
         String job = job(name);
         browser.open(bench.url(job + "/strip"));
         browser.picture("strip-first-" + name);
-        tap("button[value=bell]");
+        browser.press("button[value=bell]");
         assertThat(browser.text()).contains("Kept: bell housing");
         // nothing tapped but the part: the last thing was in its way
-        tap("button[value=input_seal]");
+        browser.press("button[value=input_seal]");
         assertThat(browser.one("ol.log > li").getText()).contains("in its way: bell housing");
         // one tap more: the bell again, not the seal
-        shown(".way-of .choice");
+        browser.shown(".way-of .choice");
         browser.script("document.querySelectorAll('.way-of .choice input')[1].click()");
         browser.picture("strip-choose-" + name);
-        tap("button[value=left_seal]");
+        browser.press("button[value=left_seal]");
         assertThat(browser.one("ol.log > li").getText())
                 .contains("in its way: bell housing")
                 .doesNotContain("input seal,");
         browser.script("document.querySelector('.way-of input[value=nothing]').click()");
-        tap("button[value=right_seal]");
+        browser.press("button[value=right_seal]");
         assertThat(browser.one("ol.log > li").getText()).contains("nothing in its way");
         // typed: a part that the file does not have
         browser.one("input[name=gone]").sendKeys("oil baffle");
         browser.script("document.querySelectorAll('details.more').forEach(d => d.open = true)");
         browser.one("input[name=fasteners]").sendKeys("3 × M6x1 8.8");
         browser.one("input[name=sideUp]").sendKeys("tongue to the gears");
-        tap("form.stripoff button.main");
+        browser.press("form.stripoff button.main");
         assertThat(browser.one("ol.log > li").getText())
                 .contains("oil baffle", "held by 3 × M6x1 8.8", "side up: tongue to the gears");
         browser.picture("strip-five-" + name);
         // a wrong answer and its way back
-        tap("ol.log > li a[href*='right=']");
+        browser.press("ol.log > li a[href*='right=']");
         browser.script("document.querySelector('.way-of input[value=nothing]').click()");
         browser.one("input[name=reason]").sendKeys("tapped too soon");
         browser.picture("strip-right-" + name);
-        tap("form[action$='/right'] button.main");
+        browser.press("form[action$='/right'] button.main");
         assertThat(browser.one("ol.log > li").getText()).contains("nothing else");
-        tap("a[href$='/strip/order']");
+        browser.press("a[href$='/strip/order']");
         assertThat(browser.text())
                 .contains(
                         "New part: oil baffle",
@@ -126,7 +116,7 @@ class StripDownInHandTest {
                         "computed",
                         "Need not wait any more");
         browser.picture("strip-order-" + name);
-        tap("form[action$='/strip/order'] button.main");
+        browser.press("form[action$='/strip/order'] button.main");
         assertThat(browser.text()).contains("The order of the strip-down stands in the unit");
         browser.open(bench.url(job + "/strip/order"));
         assertThat(browser.text()).contains("The unit says all of it already");
@@ -160,6 +150,17 @@ class StripDownInHandTest {
     }
 
     @Test
+    void whatIsOffCannotComeOffAgain() {
+        String job = job("twice");
+        assertThat(bench.post(job + "/strip", "entry", "twice-1", "tap", "bell", "inTheWay", "last")
+                        .statusCode())
+                .isEqualTo(200);
+        var again = bench.post(job + "/strip", "entry", "twice-2", "tap", "bell", "inTheWay", "last");
+        assertThat(again.statusCode()).isEqualTo(422);
+        assertThat(again.body()).contains("bell housing is off already");
+    }
+
+    @Test
     void whatIsTakenApartIsReadBefore() {
         String job = job("read");
         Document page = bench.page(job + "/strip");
@@ -176,6 +177,11 @@ class StripDownInHandTest {
                 .body();
         assertThat(Jsoup.parse(found).select(".readfirst").text()).doesNotContain("end play of the input shaft");
         assertThat(bench.page(job + "/record").text()).contains("as found: end play of the input shaft");
+        // what could not be read is a remark, and no reading of nothing
+        bench.post(job + "/strip/found", "entry", "strip-found-3", "what", "backlash", "words", "the gauge slips");
+        assertThat(bench.page(job + "/record").text())
+                .contains("the gauge slips")
+                .doesNotContain("0.000");
         assertThat(bench.post(job + "/strip/found", "entry", "strip-found-2", "what", "drag", "play", "")
                         .statusCode())
                 .isEqualTo(422);

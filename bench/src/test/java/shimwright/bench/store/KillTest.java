@@ -6,9 +6,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** What was acknowledged is still there after the program was killed. */
 class KillTest {
+    private static final Logger LOG = LoggerFactory.getLogger(KillTest.class);
+
     /** Set by {@code -Dshimwright.kills=1000} for a long run. */
     private static final int KILLS = Integer.getInteger("shimwright.kills", 12);
 
@@ -28,7 +32,7 @@ class KillTest {
         kills.run(count);
         String sentence =
                 "%d kills in %.1f s: %s".formatted(count, (System.nanoTime() - start) / 1e9, kills.sentence());
-        System.out.println(sentence);
+        LOG.info(sentence);
         assertThat(kills.notOpened).as(sentence).isEmpty();
         assertThat(kills.lost).as(sentence).isEmpty();
         assertThat(kills.changed).as(sentence).isEmpty();

@@ -9,6 +9,7 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Quantities;
+import shimwright.mechanics.quantity.Range;
 import shimwright.mechanics.quantity.Units;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
@@ -19,6 +20,11 @@ import shimwright.rebuild.workbench.Workbench;
 public final class StripActs {
     /** In {@code inTheWay}: what came off last, where nothing else is named; nothing where it is the first. */
     public static final String LAST = "last";
+
+    /** More than a shaft of such a box can have, m; N·m. */
+    private static final double MOST_PLAY = 20e-3;
+
+    private static final double MOST_DRAG = 200;
 
     private StripActs() {}
 
@@ -91,39 +97,48 @@ public final class StripActs {
         }
     }
 
-    /** A play or a drag read as found, before anything comes off that ends it. */
+    /**
+     * A play or a drag read as found, before anything comes off that ends it. What was not read is a remark without a value and
+     * never a reading of nothing; a play of 0 that was read is one.
+     */
     @MakesEntries(Entry.Found.class)
     public record ReadAsFound(
             @ActInput(value = "what was read", missing = "Name the play or drag")
             String what,
 
-            @ActInput(value = "play", kind = Kind.LENGTH, least = 0, most = 20e-3)
-            double play,
-
-            @ActInput(value = "drag", kind = Kind.TORQUE, least = 0, most = 200)
-            double drag,
-
+            @ActInput("play") String play,
+            @ActInput("drag") String drag,
             @ActInput("remark") String words)
             implements Act.OfJob {
         @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
-            if (play == 0 && drag == 0 && words.isBlank()) {
+            if (play.isBlank() && drag.isBlank() && words.isBlank()) {
                 return Outcome.refused(new Refusal(
                         "play", what, "nothing was read", "Type the reading; for none at all write so in the remark"));
             }
-            Kind kind = drag > 0 ? Kind.TORQUE : Kind.LENGTH;
-            return IntakeActs.kept(
-                    bench,
-                    new Entry.Found(
-                            "",
-                            List.of(),
-                            AsFound.LEAD + what,
-                            List.of(drag > 0 ? drag : play),
-                            kind,
-                            words,
-                            "",
-                            List.of()),
-                    "Kept as found: " + what);
+            if (!play.isBlank() && !drag.isBlank()) {
+                return Outcome.refused(
+                        new Refusal("drag", what, "a play and a drag are two readings", "Keep one, then the other"));
+            }
+            Kind kind = drag.isBlank() ? Kind.LENGTH : Kind.TORQUE;
+            return value(kind, around)
+                    .flatMap(values -> IntakeActs.kept(
+                            bench,
+                            new Entry.Found("", List.of(), AsFound.LEAD + what, values, kind, words, "", List.of()),
+                            "Kept as found: " + what));
+        }
+
+        private Outcome<List<Double>> value(Kind kind, ActContext around) {
+            String text = kind == Kind.TORQUE ? drag : play;
+            String key = kind == Kind.TORQUE ? "drag" : "play";
+            if (text.isBlank()) {
+                return Outcome.ok(List.of());
+            }
+            MeasureUnit bare = around.units().display(kind).unit();
+            Range range = new Range(0, kind == Kind.TORQUE ? MOST_DRAG : MOST_PLAY);
+            return Quantities.parse(text, kind, bare, key, range)
+                    .placed(key, key)
+                    .map(read -> List.of(read.si()));
         }
     }
 

@@ -79,6 +79,17 @@ final class IntakeRules {
                         "this unit has no item " + item,
                         "Take one of those that it has, or none"))
                 .forEach(refusals::add);
+        e.items().stream()
+                .filter(item -> bench.unit().type().items().stream()
+                        .anyMatch(one -> one.id().equals(item) && one.quantity() == 1))
+                .filter(item ->
+                        before.stream().anyMatch(said -> said.what().items().contains(item)))
+                .map(item -> new Refusal(
+                        "items",
+                        "items of the unit",
+                        bench.unit().item(item).name() + " is off already",
+                        "Put right what was said of it, or strike it"))
+                .forEach(refusals::add);
         Set<String> known = before.stream().map(Said::id).collect(Collectors.toCollection(HashSet::new));
         known.add(Entry.TakenOff.NOTHING);
         if (!known.containsAll(e.inTheWay())) {

@@ -8,7 +8,6 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import shimwright.bench.picture.section.PartFigure;
 import shimwright.bench.picture.section.PartFigure.Fill;
 import shimwright.bench.picture.section.PartFigure.Line;
@@ -19,21 +18,7 @@ import shimwright.rebuild.unit.model.Item;
 /** Shapes about a point, for the view of a part along its axis and for outlines; lengths in m, angles in rad. */
 final class FaceView {
     /** The figure's item where the part is in no unit. */
-    static final Item ALONE = new Item(
-            "part",
-            "part",
-            "",
-            Item.Shape.NONE,
-            "",
-            List.of(),
-            List.of(),
-            List.of(),
-            1,
-            false,
-            false,
-            false,
-            "",
-            Set.of());
+    static final Item ALONE = Item.plain("part", "part", "", 1);
 
     private final List<Piece> pieces = new ArrayList<>();
     private final List<Line> lines = new ArrayList<>();

@@ -101,6 +101,13 @@ final class StripClearance {
                 .filter(one -> one.name().equals(form.raw("sense")))
                 .findFirst()
                 .orElse(Sense.END_PLAY);
+        if (!form.raw("sense").equals(sense.name())) {
+            form.fault(
+                    "sense",
+                    "what it is",
+                    "nothing chosen that travel reads",
+                    "Choose end play, backlash or ring play");
+        }
         if (form.raw("acts").isEmpty()) {
             form.fault("acts", "which way a thicker shim acts", "nothing chosen", "Say whether it closes or opens");
         }

@@ -41,7 +41,7 @@ class PartPictureTest {
 
     @ParameterizedTest
     @CsvSource({"ambleholt-l5-74, A", "ambleholt-l5-74, B", "hollinbridge-hb5, S", "hollinbridge-hb5, L"})
-    void no_step_is_without_a_picture_of_its_part(String id, String variant) {
+    void noStepIsWithoutAPictureOfItsPart(String id, String variant) {
         Unit unit = SampleUnits.type(id).resolve(variant);
         List<String> unknown = new ArrayList<>();
         for (Step step : unit.type().steps()) {
@@ -66,7 +66,7 @@ class PartPictureTest {
 
     @ParameterizedTest
     @EnumSource(Family.class)
-    void every_row_of_the_standard_tables_draws(Family family) {
+    void everyRowOfTheStandardTablesDraws(Family family) {
         List<StandardPart> rows = StandardParts.shipped().all().stream()
                 .filter(part -> part.family() == family)
                 .toList();
@@ -82,7 +82,7 @@ class PartPictureTest {
     @ParameterizedTest
     @CsvSource({"6206, ⌀30 ⌀62 16", "32208, ⌀40 ⌀80 24.75", "40x55x8, ⌀40 ⌀55 8", "M8, M8 13 5.3", "HK2516, ⌀25 ⌀32 16"
     })
-    void the_sizes_of_the_standard_stand_at_their_lines(String stamp, String numbers) {
+    void theSizesOfTheStandardStandAtTheirLines(String stamp, String numbers) {
         StandardPart part = StandardParts.shipped()
                 .byStamp(stamp)
                 .orElseThrow()
@@ -94,7 +94,7 @@ class PartPictureTest {
     }
 
     @Test
-    void a_number_says_where_it_comes_from_and_none_is_invented() {
+    void aNumberSaysWhereItComesFromAndNoneIsInvented() {
         Unit unit = SampleUnits.A;
         String seal = told(unit, "flange_seal");
         assertThat(seal)
@@ -123,7 +123,7 @@ class PartPictureTest {
     }
 
     @Test
-    void a_cover_has_as_many_holes_as_its_step_tightens_bolts() {
+    void aCoverHasAsManyHolesAsItsStepTightensBolts() {
         Unit unit = SampleUnits.A;
         Step step = unit.type().steps().stream()
                 .filter(s ->
@@ -135,29 +135,15 @@ class PartPictureTest {
     }
 
     @Test
-    void where_nothing_fits_its_name_stands_there_and_a_photograph_is_asked_for() {
-        Item odd = new Item(
-                "odd",
-                "grommet & <thing>",
-                "",
-                Item.Shape.NONE,
-                "",
-                List.of(),
-                List.of(),
-                List.of(),
-                1,
-                false,
-                false,
-                false,
-                "",
-                Set.of());
+    void whereNothingFitsItsNameStandsThereAndAPhotographIsAskedFor() {
+        Item odd = Item.plain("odd", "grommet & <thing>", "", 1);
         DrawnSvg drawn = check(PartPicture.of(SampleUnits.A, odd, Optional.empty(), "p", UnitSystem.METRIC), "odd");
         assertThat(String.join(" ", drawn.texts())).contains("Grommet & <thing>", "a photograph of it helps");
     }
 
     @ParameterizedTest
     @EnumSource(Construction.Layout.class)
-    void a_scheme_gives_no_number(Construction.Layout layout) {
+    void aSchemeGivesNoNumber(Construction.Layout layout) {
         boolean inLine = layout == Construction.Layout.IN_LINE;
         for (Construction.Shift shift : Construction.Shift.values()) {
             Construction box = new Construction(

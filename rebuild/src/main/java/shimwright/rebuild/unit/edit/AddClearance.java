@@ -98,8 +98,7 @@ public record AddClearance(
                         "shims for " + name, shims.outer(), shims.inner(), shims.thinnest(), shims.thickest(), SPREAD));
         List<Clearance> clearances =
                 Stream.concat(type.clearances().stream(), Stream.of(clearance)).toList();
-        List<Item> items = Stream.concat(
-                        type.items().stream(), Stream.of(TypeParts.plain(item, "shims for " + name, "", 1)))
+        List<Item> items = Stream.concat(type.items().stream(), Stream.of(Item.plain(item, "shims for " + name, "", 1)))
                 .toList();
         Map<String, String> tools = new LinkedHashMap<>(type.tools());
         tools.putIfAbsent(tool, gauge);

@@ -289,7 +289,7 @@ final class StripNodes {
     private String added(Removal one) {
         String id = TypeParts.freeId(
                 TypeParts.idOf(one.name()), items.stream().map(Item::id).toList());
-        items.add(TypeParts.plain(id, one.name().strip(), "", 1));
+        items.add(Item.plain(id, one.name().strip(), "", 1));
         return id;
     }
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Step;
 
 /** New items and steps of a unit file, and ids that are free. */
@@ -15,24 +14,6 @@ final class TypeParts {
     private static final double USUAL_MINUTES = 3 * 60;
 
     private TypeParts() {}
-
-    static Item plain(String id, String name, String part, int quantity) {
-        return new Item(
-                id,
-                name,
-                part,
-                Item.Shape.NONE,
-                "",
-                List.of(),
-                List.of(),
-                List.of(),
-                quantity,
-                false,
-                false,
-                false,
-                "",
-                Set.of());
-    }
 
     /** A step of three minutes that fits items. */
     static Step step(String id, String todo, String at, Map<String, Step.Why> after, List<String> installs) {

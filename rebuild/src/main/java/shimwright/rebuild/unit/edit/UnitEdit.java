@@ -159,7 +159,7 @@ public sealed interface UnitEdit
             }
             String id = TypeParts.freeId(
                     TypeParts.idOf(name), type.items().stream().map(Item::id).toList());
-            Item item = TypeParts.plain(id, name, part, quantity);
+            Item item = Item.plain(id, name, part, quantity);
             Step fit = TypeParts.step(
                     TypeParts.freeId("N", type.steps().stream().map(Step::id).toList()),
                     "Fit " + name + ".",

@@ -45,6 +45,25 @@ public record Item(
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
         Set<String> only) {
 
+    /** An item of which its name, stamp and count are known and nothing else. */
+    public static Item plain(String id, String name, String part, int quantity) {
+        return new Item(
+                id,
+                name,
+                part,
+                Shape.NONE,
+                "",
+                List.of(),
+                List.of(),
+                List.of(),
+                quantity,
+                false,
+                false,
+                false,
+                "",
+                Set.of());
+    }
+
     /** What is drawn for an item. */
     public enum Shape {
         NONE,

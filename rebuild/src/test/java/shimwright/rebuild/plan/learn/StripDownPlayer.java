@@ -128,21 +128,7 @@ final class StripDownPlayer {
                 .orElseThrow();
         List<Item> items = unit.type().items().stream()
                 .filter(item -> !item.trial())
-                .map(item -> new Item(
-                        item.id(),
-                        item.name(),
-                        "",
-                        Item.Shape.NONE,
-                        "",
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        item.quantity(),
-                        false,
-                        false,
-                        false,
-                        "",
-                        Set.of()))
+                .map(item -> Item.plain(item.id(), item.name(), "", item.quantity()))
                 .toList();
         UnitType bare = Component.with(first, "items", items);
         bare = Component.with(bare, "section", new Section(List.of(), List.of(), true));
