@@ -37,8 +37,8 @@ record Friction(double pitch, double thread, double head, double total) {
 
     private static Outcome<Friction> byNutFactor(Tightening.Case c, Working w) {
         if (c.friction().nutFactor() != null) {
-            double given =
-                    w.line("T/F", "K × d", c.friction().nutFactor() * c.bolt().diameter(), Kind.LENGTH, "K given");
+            double given = w.line(
+                    "T/F", "K × d", c.friction().nutFactor() * c.bolt().size().diameter(), Kind.LENGTH, "K given");
             return Outcome.ok(new Friction(0, 0, 0, given));
         }
         if (c.friction().condition() == Surface.UNKNOWN) {
@@ -58,7 +58,7 @@ record Friction(double pitch, double thread, double head, double total) {
                     + ". Where it matters, find K on your own bolts with the sheet nut-factor.");
         }
         return Outcome.ok(
-                new Friction(0, 0, 0, w.line("T/F", "K × d", k * c.bolt().diameter(), Kind.LENGTH)));
+                new Friction(0, 0, 0, w.line("T/F", "K × d", k * c.bolt().size().diameter(), Kind.LENGTH)));
     }
 
     private static Outcome<Friction> byFriction(Tightening.Case c, ThreadForm form, Working w) {

@@ -10,6 +10,7 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Group;
 import shimwright.mechanics.worksheet.Input;
 import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
@@ -31,22 +32,9 @@ public final class NutFactors {
 
     /** A few bolts of one kind, tightened to one torque over a load cell. */
     public record Case(
-            @Input(kind = Kind.LENGTH, meaning = "nominal major diameter", min = 0.001, max = 0.1, example = "12 mm")
-            double diameter,
+            @Group ThreadSize size,
 
-            @Input(
-                    kind = Kind.LENGTH,
-                    meaning = "pitch of a metric thread",
-                    min = 1e-4,
-                    max = 0.01,
-                    example = "1.75 mm")
-            @Nullable
-            Double pitch,
-
-            @Input(meaning = "threads per inch of an inch thread", min = 3, max = 80) @Nullable
-            Double perInch,
-
-            @Input(kind = Kind.TORQUE, meaning = "torque of every trial", min = 1e-3, max = 1e5, example = "90 N·m")
+            @Input(kind = Kind.TORQUE, meaning = "torque of every trial", min = 1e-3, max = 1e5, example = "70 N·m")
             double torque,
 
             @Input(
@@ -89,7 +77,7 @@ public final class NutFactors {
      * @return forces in N; refused: a bad thread, a torque so small that friction would be negative
      */
     public static Outcome<Worked<Result>> work(Case c) {
-        Outcome<ThreadForm> form = ThreadForm.of(c.diameter(), c.pitch(), c.perInch());
+        Outcome<ThreadForm> form = c.size().form();
         if (!form.isOk()) {
             return Outcome.refused(form.refusals());
         }
@@ -99,7 +87,8 @@ public final class NutFactors {
                 "s", "√(Σ(F − mean)²/(n − 1))", Statistics.deviation(c.preloads()), Kind.FORCE, "JCGM 100:2008, 4.2.2");
         double t = Student.coverageFactor(BOTH_SIDES, c.preloads().size() - 1.0);
         double scatter = w.line("scatter", "t × s / mean", t * s / mean, Kind.NUMBER, "Student, 95 %");
-        double k = w.line("K", "torque / (mean × d)", c.torque() / (mean * c.diameter()), Kind.NUMBER, "T = K F d");
+        double k =
+                w.line("K", "torque / (mean × d)", c.torque() / (mean * c.size().diameter()), Kind.NUMBER, "T = K F d");
         double lever = c.torque() / mean;
         double least = form.orElseThrow().pitch() / (2 * Math.PI);
         if (lever <= least) {

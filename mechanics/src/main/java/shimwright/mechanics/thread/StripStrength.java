@@ -35,7 +35,7 @@ record StripStrength(
     static Outcome<StripStrength> of(ThreadStrips.Case c) {
         List<Refusal> refusals = new ArrayList<>();
         Outcome<Optional<Strength>> bolt =
-                Strength.of(c.bolt().strengthClass(), c.thread().diameter());
+                Strength.of(c.bolt().strengthClass(), c.thread().size().diameter());
         refusals.addAll(bolt.refusals());
         Double tensile = c.bolt().boltTensile();
         if (tensile == null && bolt.isOk()) {

@@ -49,20 +49,7 @@ public final class ThreadStrips {
             @Group BlindHole blind) {
         /** The thread and how much of it holds. */
         public record Engaged(
-                @Input(kind = Kind.LENGTH, meaning = "nominal major diameter", min = 0.001, max = 0.1, example = "8 mm")
-                double diameter,
-
-                @Input(
-                        kind = Kind.LENGTH,
-                        meaning = "pitch of a metric thread",
-                        min = 1e-4,
-                        max = 0.01,
-                        example = "1.25 mm")
-                @Nullable
-                Double pitch,
-
-                @Input(meaning = "threads per inch of an inch thread", min = 3, max = 80) @Nullable
-                Double perInch,
+                @Group ThreadSize size,
 
                 @Input(
                         kind = Kind.LENGTH,
@@ -249,8 +236,7 @@ public final class ThreadStrips {
      *     limits of size, a boss narrower than 1.4 d, a blind hole half given
      */
     public static Outcome<Worked<Result>> work(Case c) {
-        Outcome<ThreadForm> form = ThreadForm.of(
-                c.thread().diameter(), c.thread().pitch(), c.thread().perInch());
+        Outcome<ThreadForm> form = c.thread().size().form();
         Outcome<StripStrength> strength = StripStrength.of(c);
         Outcome<StripLimits> limits = form.flatMap(f -> StripLimits.of(c, f));
         List<Refusal> refusals = new ArrayList<>(strength.refusals());
@@ -259,7 +245,7 @@ public final class ThreadStrips {
             refusals.add(Refusal.of("damaged", "no good thread is left", "Cut it out and fit an insert"));
         }
         Double boss = c.hole().bossWidth();
-        if (boss != null && boss < NARROW * c.thread().diameter()) {
+        if (boss != null && boss < NARROW * c.thread().size().diameter()) {
             refusals.add(Refusal.of(
                     "bossWidth",
                     "the boss is narrower than 1.4 times the thread",
@@ -313,14 +299,14 @@ public final class ThreadStrips {
         double dilation = w.line(
                 "C1",
                 "boss width",
-                StripStrength.dilation(c.hole().bossWidth(), c.thread().diameter()),
+                StripStrength.dilation(c.hole().bossWidth(), c.thread().size().diameter()),
                 Kind.NUMBER,
                 BENDING);
         double boltBending = w.line(
                 "C2", "polynomial in Rs", StripStrength.boltBending(loads.strengthRatio()), Kind.NUMBER, BENDING);
         double holeBending = w.line(
                 "C3", "polynomial in Rs", StripStrength.holeBending(loads.strengthRatio()), Kind.NUMBER, BENDING);
-        double lever = c.asked().nutFactor() * c.thread().diameter();
+        double lever = c.asked().nutFactor() * c.thread().size().diameter();
         double stripTorque =
                 w.line("strip torque", "K × d × weakest", lever * loads.weakest(), Kind.TORQUE, "T = K F d");
         double hole = c.hole().derate() * dilation * Math.min(1, holeBending) * loads.holeStrip();
@@ -348,7 +334,7 @@ public final class ThreadStrips {
                 engagement,
                 new Result.InsertNeeded(
                         insert.orElse(null),
-                        insert.map(n -> n * c.thread().diameter()).orElse(null))));
+                        insert.map(n -> n * c.thread().size().diameter()).orElse(null))));
     }
 
     private static EngagementNeeded engagement(

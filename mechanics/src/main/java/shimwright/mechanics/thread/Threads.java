@@ -9,6 +9,7 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.reference.Table;
 import shimwright.mechanics.working.Worked;
 import shimwright.mechanics.working.Working;
+import shimwright.mechanics.worksheet.Group;
 import shimwright.mechanics.worksheet.Input;
 import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
@@ -40,15 +41,7 @@ public final class Threads {
 
     /** A thread and, where known, the strength of its bolt. */
     public record Case(
-            @Input(kind = Kind.LENGTH, meaning = "nominal major diameter", min = 0.001, max = 0.1, example = "10 mm")
-            double diameter,
-
-            @Input(kind = Kind.LENGTH, meaning = "pitch of a metric thread", min = 1e-4, max = 0.01, example = "1.5 mm")
-            @Nullable
-            Double pitch,
-
-            @Input(meaning = "threads per inch of an inch thread", min = 3, max = 80) @Nullable
-            Double perInch,
+            @Group ThreadSize size,
 
             @Input(meaning = "mark on the bolt head, such as 8.8 or grade 5", orElse = "", example = "8.8")
             String strengthClass,
@@ -117,8 +110,9 @@ public final class Threads {
      *     over 0.4 d, an unknown class
      */
     public static Outcome<Worked<Result>> work(Case c) {
-        Outcome<ThreadForm> form = ThreadForm.of(c.diameter(), c.pitch(), c.perInch());
-        Outcome<Optional<Strength>> strength = Strength.of(c.strengthClass(), c.diameter());
+        Outcome<ThreadForm> form = c.size().form();
+        Outcome<Optional<Strength>> strength =
+                Strength.of(c.strengthClass(), c.size().diameter());
         List<Refusal> refusals = Refusals.of(form, strength);
         if (!refusals.isEmpty()) {
             return Outcome.refused(refusals);

@@ -43,25 +43,7 @@ public final class Tightening {
             @Group Clamped joint) {
         /** The bolt: its thread, its mark, and what is known of its strength. */
         public record Fastening(
-                @Input(
-                        kind = Kind.LENGTH,
-                        meaning = "nominal major diameter",
-                        min = 0.001,
-                        max = 0.1,
-                        example = "10 mm")
-                double diameter,
-
-                @Input(
-                        kind = Kind.LENGTH,
-                        meaning = "pitch of a metric thread",
-                        min = 1e-4,
-                        max = 0.01,
-                        example = "1.5 mm")
-                @Nullable
-                Double pitch,
-
-                @Input(meaning = "threads per inch of an inch thread", min = 3, max = 80) @Nullable
-                Double perInch,
+                @Group ThreadSize size,
 
                 @Input(meaning = "mark on the bolt head, such as 8.8 or grade 5", orElse = "", example = "8.8")
                 String strengthClass,
@@ -316,10 +298,9 @@ public final class Tightening {
      */
     public static Outcome<Worked<Result>> work(Case c) {
         Working w = new Working();
-        Outcome<ThreadForm> form =
-                ThreadForm.of(c.bolt().diameter(), c.bolt().pitch(), c.bolt().perInch());
+        Outcome<ThreadForm> form = c.bolt().size().form();
         Outcome<Optional<Strength>> strength =
-                Strength.of(c.bolt().strengthClass(), c.bolt().diameter());
+                Strength.of(c.bolt().strengthClass(), c.bolt().size().diameter());
         List<Refusal> refusals = new ArrayList<>(Refusals.of(form, strength));
         boolean proofUnknown =
                 c.bolt().proofStress() == null && c.bolt().strengthClass().isBlank();
@@ -377,7 +358,11 @@ public final class Tightening {
         return w.worked(new Result(
                 new Result.Wrench(torque, setting),
                 new Result.Clamp(
-                        preload, low, high, scatter, friction.total() / c.bolt().diameter()),
+                        preload,
+                        low,
+                        high,
+                        scatter,
+                        friction.total() / c.bolt().size().diameter()),
                 new Result.Bearable(stress, proofLoad, share, shareHigh, PreloadEffects.yieldPreload(c, bolt, w)),
                 shares(friction),
                 new Result.Effects(

@@ -1,8 +1,10 @@
 package shimwright.rebuild.unit.edit;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -11,10 +13,6 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.thread.Tightening;
-import shimwright.mechanics.thread.Tightening.Case.Basis;
-import shimwright.mechanics.thread.Tightening.Case.Form;
-import shimwright.mechanics.thread.Tightening.Case.Method;
-import shimwright.mechanics.thread.Tightening.Case.Surface;
 import shimwright.mechanics.working.Worked;
 import shimwright.rebuild.part.Family;
 import shimwright.rebuild.part.StandardParts;
@@ -100,16 +98,14 @@ record BoltText(int quantity, String thread, String strength, double diameter, d
             return OptionalDouble.empty();
         }
         boolean metric = thread.startsWith("M") || thread.startsWith("m");
-        Double metres = metric ? pitch : null;
-        Double perInch = metric ? null : INCH / pitch;
-        Tightening.Case bolt = new Tightening.Case(
-                new Tightening.Case.Fastening(diameter, metres, perInch, strength, null, null, null),
-                new Tightening.Case.Wanted(null, null, share(), Basis.THIS_JOINT, !steel),
-                new Tightening.Case.Rubbing(Form.NUT_FACTOR, null, Surface.LUBRICATED, null, null, null, null, null),
-                new Tightening.Case.Judged(0.9, Method.TORQUE_WRENCH, null, null, 0.04),
-                new Tightening.Case.Locking(0, false),
-                new Tightening.Case.Clamped(0, null, null, null, 206e9));
-        return Tightening.work(bolt) instanceof Outcome.Ok<Worked<Tightening.Result>> ok
+        Map<String, Object> typed = new LinkedHashMap<>();
+        typed.put("diameter", diameter + " m");
+        typed.put(metric ? "pitch" : "perInch", metric ? pitch + " m" : Double.toString(INCH / pitch));
+        typed.put("strengthClass", strength);
+        typed.put("proofShare", Double.toString(share()));
+        typed.put("condition", "lubricated");
+        return Tightening.SHEET.read(typed, UnitSystem.METRIC).flatMap(bolt -> Tightening.work(bolt.value()))
+                        instanceof Outcome.Ok<Worked<Tightening.Result>> ok
                 ? OptionalDouble.of(rounded(ok.value().result().wrench().torque()))
                 : OptionalDouble.empty();
     }
