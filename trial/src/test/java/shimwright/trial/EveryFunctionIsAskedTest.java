@@ -48,7 +48,6 @@ class EveryFunctionIsAskedTest {
             entry("mechanics.measure.Uncertainties", PUBLISHED),
             entry("mechanics.measure.VonNeumann", PUBLISHED),
             entry("mechanics.quantity.Units.all", LOOKED_AT),
-            entry("mechanics.worksheet.Worksheet.read", LOOKED_AT),
             entry("rebuild.inspect.GaugeReadings.taken", LOOKED_AT),
             entry("rebuild.job.LogEntry.head", LOOKED_AT),
             entry("rebuild.plan.SideChoices", TO_COME + "14.4, sides chosen with the reason"),

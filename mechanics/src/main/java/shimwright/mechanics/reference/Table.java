@@ -57,7 +57,12 @@ public record Table(String name, String unit, String typed, String checked, List
 
     /** Reads a file below the folder of reference tables, such as {@code iso-286-1-2010/table-1.csv}. */
     public static Table read(String path) {
-        try (InputStream file = Table.class.getResourceAsStream("/shimwright/mechanics/reference/" + path)) {
+        return resource("/shimwright/mechanics/reference/" + path);
+    }
+
+    /** Reads a file of the class path by its whole path, for tables that are not printed ones. */
+    public static Table resource(String path) {
+        try (InputStream file = Table.class.getResourceAsStream(path)) {
             if (file == null) {
                 throw new IllegalArgumentException("no reference table " + path);
             }

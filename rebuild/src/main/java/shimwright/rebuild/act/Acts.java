@@ -25,6 +25,7 @@ public final class Acts {
         Map<String, Class<? extends Act>> all = new LinkedHashMap<>();
         for (Class<?> room : List.of(
                 IntakeActs.class,
+                ComplaintActs.class,
                 StripActs.class,
                 OrderActs.class,
                 StepActs.class,

@@ -55,6 +55,35 @@ public sealed interface Entry {
     record IntakeCorrected(Map<String, String> facts, List<String> said, String reason) implements OfJob {}
 
     /**
+     * What the owner complains of, as a short check puts it; the latest holds whole.
+     *
+     * @param answers to the questions of the check, by question; what could not be said is not there
+     * @param symptoms of the unit file that it is, by id
+     * @param apart how far the unit was apart, an opening of the general list; empty where nobody said
+     * @param words all of it in the words of that day
+     */
+    record ComplaintSaid(Map<String, String> answers, List<String> symptoms, String apart, List<String> words)
+            implements OfJob {}
+
+    /**
+     * A suspect was looked at; the latest about it holds.
+     *
+     * @param suspect a cause of the general list, {@code own:} and one of the unit file, or {@code other:} and the person's own words
+     * @param name in words
+     */
+    record SuspectLooked(String suspect, String name, Seen seen, String words) implements OfJob {
+        /** Begins what no list has. */
+        public static final String OTHER = "other:";
+    }
+
+    /** What a look at a suspect came to. */
+    enum Seen {
+        FOUND,
+        IN_ORDER,
+        CANNOT_TELL
+    }
+
+    /**
      * From here on the job stands on another unit file or variant.
      *
      * @param unitFile content hash of the file, which is kept

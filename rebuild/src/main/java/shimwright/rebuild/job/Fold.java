@@ -21,6 +21,7 @@ import shimwright.rebuild.job.Job.Said;
 public final class Fold {
     private final List<LogEntry> taken = new ArrayList<>();
     private final Set<String> mistakes = new LinkedHashSet<>();
+    private final Map<String, Said<Entry.SuspectLooked>> looked = new LinkedHashMap<>();
     private final Map<String, Said<Entry.Judged>> judged = new LinkedHashMap<>();
     private final Map<String, Said<Entry.ChoiceTaken>> choices = new LinkedHashMap<>();
     private final Map<String, Said<Entry.StepDone>> done = new LinkedHashMap<>();
@@ -45,6 +46,7 @@ public final class Fold {
     private final List<Said<Entry.FollowedUp>> followedUp = new ArrayList<>();
     private @Nullable Said<Entry.JobOpened> opened;
     private @Nullable Said<Entry.UnitMoved> moved;
+    private @Nullable Said<Entry.ComplaintSaid> complaint;
     private @Nullable Said<Entry.HandedBack> handedBack;
 
     /** A fold that has taken nothing yet. */
@@ -92,13 +94,14 @@ public final class Fold {
     }
 
     private void clear() {
-        List.of(judged, choices, done, jumped, leftOut, added, cannot, checks, holdsOverruled)
+        List.of(looked, judged, choices, done, jumped, leftOut, added, cannot, checks, holdsOverruled)
                 .forEach(Map::clear);
         List.of(packsIn, rounds, struck, chosen, accepted, notes, pictures, sent, cameBack)
                 .forEach(Map::clear);
         List.of(takenOff, found, clocks, followedUp).forEach(List::clear);
         opened = null;
         moved = null;
+        complaint = null;
         handedBack = null;
     }
 
@@ -128,6 +131,10 @@ public final class Fold {
             opened = before == null ? null : corrected(before, e);
         } else if (entry instanceof Entry.UnitMoved e) {
             moved = said(kept, e);
+        } else if (entry instanceof Entry.ComplaintSaid e) {
+            complaint = said(kept, e);
+        } else if (entry instanceof Entry.SuspectLooked e) {
+            looked.put(e.suspect(), said(kept, e));
         } else {
             return false;
         }
@@ -259,7 +266,7 @@ public final class Fold {
                 last.draft().stream(),
                 new Head(last.streamNumber(), last.streamHash()),
                 new Job.Intake(opening.what(), opening.at(), moved),
-                new Job.Inspection(List.copyOf(takenOff), List.copyOf(found), copy(judged)),
+                new Job.Inspection(complaint, copy(looked), List.copyOf(takenOff), List.copyOf(found), copy(judged)),
                 new Job.Supply(copy(sent), copy(cameBack)),
                 new Job.Build(
                         copy(choices),

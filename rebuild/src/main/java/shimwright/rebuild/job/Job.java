@@ -60,13 +60,17 @@ public record Job(
             Entry.JobOpened opened, Instant at, @Nullable Said<Entry.UnitMoved> moved) {}
 
     /**
-     * What came off, what was found and decided.
+     * What is complained of, what came off, what was found and decided.
      *
+     * @param complaint the latest; null where nobody said
+     * @param looked the latest look at each suspect, by its id
      * @param takenOff the strip-down in order
      * @param found findings in order
      * @param judged the latest verdict, by wear limit or, without one, by item
      */
     public record Inspection(
+            @Nullable Said<Entry.ComplaintSaid> complaint,
+            Map<String, Said<Entry.SuspectLooked>> looked,
             List<Said<Entry.TakenOff>> takenOff,
             List<Said<Entry.Found>> found,
             Map<String, Said<Entry.Judged>> judged) {}

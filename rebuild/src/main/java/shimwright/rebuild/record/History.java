@@ -64,11 +64,13 @@ public final class History {
         if (entry instanceof Entry.JobOpened
                 || entry instanceof Entry.IntakeCorrected
                 || entry instanceof Entry.UnitMoved
+                || entry instanceof Entry.ComplaintSaid
                 || entry instanceof Entry.TakenOff
                 || entry instanceof Entry.TakenOffCorrected) {
             return Part.COMING_IN;
         }
-        if (entry instanceof Entry.Found
+        if (entry instanceof Entry.SuspectLooked
+                || entry instanceof Entry.Found
                 || entry instanceof Entry.Judged
                 || entry instanceof Entry.Sent
                 || entry instanceof Entry.CameBack) {
@@ -134,6 +136,12 @@ public final class History {
                 words,
                 Entry.UnitMoved.class,
                 e -> "Moved to unit file " + brief(e.unitFile()) + ", variant " + e.variant() + because(e.reason()));
+        put(words, Entry.ComplaintSaid.class, e -> "Complaint: " + String.join(", ", e.words()));
+        put(
+                words,
+                Entry.SuspectLooked.class,
+                e -> "Looked for " + e.name() + ": "
+                        + e.seen().name().toLowerCase(Locale.ROOT).replace('_', ' ') + tail(e.words()));
         put(words, Entry.EntryStruck.class, e -> "An entry struck" + because(e.reason()));
         put(words, Entry.TakenOff.class, e -> "Off: " + off(e));
         put(words, Entry.TakenOffCorrected.class, e -> "Off, put right: " + off(e.now()) + because(e.reason()));

@@ -29,6 +29,8 @@ public final class Rules {
         put(rules, Entry.JobOpened.class, (bench, e) -> one("", "job", "this job is already open", "Open a new job"));
         put(rules, Entry.IntakeCorrected.class, IntakeRules::corrected);
         put(rules, Entry.UnitMoved.class, IntakeRules::moved);
+        put(rules, Entry.ComplaintSaid.class, ComplaintRules::said);
+        put(rules, Entry.SuspectLooked.class, ComplaintRules::looked);
         put(rules, Entry.EntryStruck.class, StrikeRules::struck);
         put(rules, Entry.TakenOff.class, IntakeRules::takenOff);
         put(rules, Entry.TakenOffCorrected.class, IntakeRules::takenOffCorrected);

@@ -15,6 +15,8 @@ import shimwright.rebuild.workbench.Workbench;
 final class StrikeRules {
     /** Entries that can be struck; every other has a way back of its own, or is one itself. */
     private static final Set<Class<? extends Entry>> STRIKABLE = Set.of(
+            Entry.ComplaintSaid.class,
+            Entry.SuspectLooked.class,
             Entry.TakenOff.class,
             Entry.TakenOffCorrected.class,
             Entry.Found.class,

@@ -18,20 +18,23 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.record.Findings;
 import shimwright.rebuild.unit.model.WearLimit;
 
-/** Inspection: what was measured and seen, what becomes of it; with the strip-down, whose strikes come here. */
+/** Inspection: what was measured and seen, what becomes of it; with complaint and strip-down, whose strikes come here. */
 public final class InspectPages {
     private final Desk desk;
     private final Door door;
     private final StripPages strip;
+    private final ComplaintPages complaint;
 
     public InspectPages(Desk desk, Door door) {
         this.desk = desk;
         this.door = door;
         this.strip = new StripPages(desk, door);
+        this.complaint = new ComplaintPages(desk, door);
     }
 
     /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
+        complaint.routes(routes);
         strip.routes(routes);
         routes.get("/job/{job}/inspect", ctx -> inspect(ctx, List.of(), Map.of()));
         routes.post("/job/{job}/inspect", ctx -> act(ctx, IntakeActs.Inspect.class, this::inspect, this::onto));
@@ -51,8 +54,11 @@ public final class InspectPages {
 
     /** What could not be struck is said on the page that it was struck on. */
     private void struck(Context ctx, List<Refusal> faults, Map<String, String> typed) {
-        if (typed.getOrDefault("page", "").equals("strip")) {
+        String page = typed.getOrDefault("page", "");
+        if (page.equals("strip")) {
             strip.strip(ctx, faults, typed);
+        } else if (page.equals("complaint")) {
+            complaint.complaint(ctx, faults, typed);
         } else {
             inspect(ctx, faults, typed);
         }

@@ -1,0 +1,62 @@
+package shimwright.bench.web.job;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.JobOnBench;
+import shimwright.bench.web.kit.Door;
+import shimwright.bench.web.kit.Pages;
+import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.act.ComplaintActs;
+import shimwright.rebuild.complaint.Advice;
+import shimwright.rebuild.complaint.CauseTables;
+
+/** The complaint: what it does, what may be wrong, and what to look at first. */
+public final class ComplaintPages {
+    private static final String HERE = "/job/{job}/complaint";
+    /** Jobs of the same unit type from which is learned, the newest. */
+    private static final int EARLIER = 30;
+
+    private final Desk desk;
+    private final Door door;
+
+    public ComplaintPages(Desk desk, Door door) {
+        this.desk = desk;
+        this.door = door;
+    }
+
+    /** Lays the addresses of these pages. */
+    public void routes(RoutesConfig routes) {
+        routes.get(HERE, ctx -> complaint(ctx, List.of(), Map.of()));
+        routes.post(
+                HERE,
+                ctx -> Pages.act(
+                        ctx,
+                        desk,
+                        door,
+                        ComplaintActs.SayComplaint.class,
+                        this::complaint,
+                        form -> "/complaint#looks"));
+        routes.post(
+                HERE + "/look",
+                ctx -> Pages.act(
+                        ctx, desk, door, ComplaintActs.LookAt.class, this::complaint, form -> "/complaint#looks"));
+    }
+
+    /** What the complaint of a job comes to, with what earlier jobs of its type teach. */
+    private Advice advice(JobOnBench bench) {
+        return Advice.of(
+                bench.unit(), bench.job(), desk.jobs(bench.job().opened().unitType(), EARLIER));
+    }
+
+    void complaint(Context ctx, List<Refusal> faults, Map<String, String> typed) {
+        Pages.bench(ctx, desk, door)
+                .ifPresent(bench -> door.show(
+                        ctx,
+                        "complaint",
+                        door.page(ctx, "What is wrong with it", "complaint", bench, faults, typed),
+                        Map.of("view", ComplaintView.of(CauseTables.shipped(), advice(bench), bench.job()))));
+    }
+}

@@ -1,0 +1,90 @@
+package shimwright.bench.web.job;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import shimwright.rebuild.complaint.Advice;
+import shimwright.rebuild.complaint.CauseTables;
+import shimwright.rebuild.complaint.LookOrder;
+import shimwright.rebuild.complaint.StripDepth;
+import shimwright.rebuild.complaint.Suspect;
+import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Job.Said;
+
+/**
+ * The complaint as its page words it.
+ *
+ * @param answers that stand now, by question
+ * @param symptoms that stand now
+ * @param apart how far it was apart; empty where nobody said
+ * @param looked what was looked at, the newest first
+ */
+public record ComplaintView(
+        CauseTables tables,
+        Advice advice,
+        Map<String, String> answers,
+        List<String> symptoms,
+        String apart,
+        List<Said<Entry.SuspectLooked>> looked) {
+    /** So many suspects are shown at once. */
+    private static final int SHOWN = 8;
+
+    static ComplaintView of(CauseTables tables, Advice advice, Job job) {
+        Said<Entry.ComplaintSaid> complaint = job.inspection().complaint();
+        List<Said<Entry.SuspectLooked>> looked = job.inspection().looked().values().stream()
+                .sorted((one, other) -> Long.compare(other.number(), one.number()))
+                .toList();
+        return new ComplaintView(
+                tables,
+                advice,
+                complaint == null ? Map.of() : complaint.what().answers(),
+                complaint == null ? List.of() : complaint.what().symptoms(),
+                complaint == null ? "" : complaint.what().apart(),
+                looked);
+    }
+
+    /** Whether anything was said or seen yet. */
+    public boolean told() {
+        return !answers.isEmpty() || !symptoms.isEmpty();
+    }
+
+    /** The likeliest. */
+    public List<Suspect> first() {
+        return advice.suspects().subList(0, Math.min(SHOWN, advice.suspects().size()));
+    }
+
+    /** The first looks. */
+    public List<LookOrder.Look> looks() {
+        return advice.looks().subList(0, Math.min(SHOWN, advice.looks().size()));
+    }
+
+    /** Looks that come later, and causes that are very unlikely. */
+    public int more() {
+        return Math.max(0, advice.looks().size() - SHOWN);
+    }
+
+    /** A chance as whole percents; less than one as such. */
+    public static String percent(double chance) {
+        return chance < 0.005 ? "under 1 %" : Math.round(100 * chance) + " %";
+    }
+
+    /** Names of those whom a look shows. */
+    public static String names(LookOrder.Look look) {
+        return look.suspects().stream().map(Suspect::name).collect(Collectors.joining("; "));
+    }
+
+    /** What must be opened for a look. */
+    public static String opens(LookOrder.Look look) {
+        return look.opens().stream().map(StripDepth::name).collect(Collectors.joining(", "));
+    }
+
+    /** How far it can be apart, without the first state: nothing said means in the vehicle. */
+    public List<StripDepth> states() {
+        Set<String> part = Set.of("drained", "final");
+        return tables.openings().stream()
+                .filter(opening -> !part.contains(opening.id()))
+                .toList();
+    }
+}
