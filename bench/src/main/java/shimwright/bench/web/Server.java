@@ -84,7 +84,7 @@ public final class Server {
             new IntakePages(desk, door).routes(config.routes);
             new FirstUnitPages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
-            new OrderPages(desk, door).routes(config.routes);
+            new OrderPages(desk, door, paper).routes(config.routes);
             new BuildPages(desk, door).routes(config.routes);
             new PartDrawings(desk, door).routes(config.routes);
             new PlanPages(desk, door).routes(config.routes);

@@ -1,9 +1,15 @@
 package shimwright.rebuild.act;
 
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import shimwright.mechanics.outcome.Outcome;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.supply.OrderList;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.workbench.Workbench;
 
@@ -44,6 +50,131 @@ public final class OrderActs {
                 .map(Item::id)
                 .findFirst()
                 .orElse(typed);
+    }
+
+    /** What is needed is ordered from one supplier, each line for itself, so that each is checked and waited for by itself. */
+    @MakesEntries(Entry.Sent.class)
+    public record OrderNeeded(
+            @ActInput(value = "lines", missing = "Choose what to order")
+            List<String> lines,
+
+            @ActInput("to whom") String to,
+
+            @ActInput(value = "due", missing = "Choose the day, or type it as 2026-12-24")
+            LocalDate due,
+
+            @ActInput(value = "days late", least = 0, most = 365)
+            int late)
+            implements Act.OfJob {
+        @Override
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            return chosen(bench, lines)
+                    .flatMap(chosen -> Outcome.ok(new ActResult(
+                            bench.job().id(),
+                            chosen.stream()
+                                    .<Entry>map(line ->
+                                            new Entry.Sent(line.what(), line.items(), to, due, late, line.check()))
+                                    .toList(),
+                            "Kept: the plan waits for it")));
+        }
+    }
+
+    /** What is needed lies here already: from the shelf, from a donor, brought by the owner. */
+    @MakesEntries(Entry.LiesHere.class)
+    public record HaveHere(
+            @ActInput(value = "lines", missing = "Choose what lies here")
+            List<String> lines,
+
+            @ActInput(
+                    value = "measured",
+                    missing = "Say what you measured or looked at on it; a shelf can hold the wrong one")
+            String measured)
+            implements Act.OfJob {
+        @Override
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            return chosen(bench, lines)
+                    .flatMap(chosen -> Outcome.ok(new ActResult(
+                            bench.job().id(),
+                            chosen.stream()
+                                    .<Entry>map(line -> new Entry.LiesHere(line.items(), line.what(), measured))
+                                    .toList(),
+                            "Kept: it lies here")));
+        }
+    }
+
+    /** Lines of what is to be ordered, by their keys. */
+    private static Outcome<List<OrderList.Line>> chosen(Workbench bench, List<String> keys) {
+        OrderList list = OrderList.of(bench.unit(), bench.job());
+        List<Refusal> refusals = keys.stream()
+                .filter(key -> list.line(key).isEmpty())
+                .map(key ->
+                        new Refusal("lines", "lines", key + " is not needed any more", "Load the page again and look"))
+                .toList();
+        return refusals.isEmpty()
+                ? Outcome.ok(
+                        keys.stream().map(list::line).flatMap(Optional::stream).toList())
+                : Outcome.refused(refusals);
+    }
+
+    /** What came and was not right goes back, and is ordered anew where a day is said. */
+    @MakesEntries({Entry.SentBack.class, Entry.Sent.class})
+    public record SendBack(
+            @ActInput(value = "order", missing = "Load the page again")
+            String sent,
+
+            @ActInput(value = "reason", missing = "Say what is wrong with it")
+            String reason,
+
+            @ActInput("from whom the right one comes") String to,
+            @ActInput("day on which the right one is due") String due,
+
+            @ActInput(value = "days late", least = 0, most = 365)
+            int late)
+            implements Act.OfJob {
+        @Override
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            List<Entry> entries = new ArrayList<>(List.of(new Entry.SentBack(sent, reason)));
+            Said<Entry.Sent> was = bench.job().sent().get(sent);
+            if (was != null && !due.isBlank()) {
+                try {
+                    entries.add(new Entry.Sent(
+                            was.what().what(),
+                            was.what().items(),
+                            to.isBlank() ? was.what().to() : to,
+                            LocalDate.parse(due),
+                            late,
+                            was.what().note()));
+                } catch (DateTimeParseException none) {
+                    return Outcome.refused(
+                            Refusal.of("due", "\"" + due + "\" is no day", "Choose it, or type it as 2026-12-24"));
+                }
+            }
+            return Outcome.ok(new ActResult(
+                    bench.job().id(),
+                    entries,
+                    entries.size() > 1 ? "Kept: it goes back, the right one is awaited" : "Kept: it goes back"));
+        }
+    }
+
+    /** What is awaited comes on another day; the plan moves. */
+    @MakesEntries(Entry.DueMoved.class)
+    public record MoveDue(
+            @ActInput(value = "order", missing = "Load the page again")
+            String sent,
+
+            @ActInput(value = "due", missing = "Choose the day, or type it as 2026-12-24")
+            LocalDate due,
+
+            @ActInput(value = "days late", least = 0, most = 365)
+            int late,
+
+            @ActInput("reason") String reason)
+            implements Act.OfJob {
+        @Override
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            return IntakeActs.kept(
+                    bench, new Entry.DueMoved(sent, due, late, reason), "Kept: the plan waits until " + due);
+        }
     }
 
     /** What was ordered or sent out is here; what is not right stays awaited. */

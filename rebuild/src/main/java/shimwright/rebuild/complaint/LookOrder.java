@@ -136,7 +136,7 @@ public final class LookOrder {
             tree.add(
                     opening,
                     List.of(),
-                    opening.after().isEmpty() ? -1 : nodes.get(opening.after()),
+                    nodes.getOrDefault(opening.after(), -1),
                     there.contains(opening.id()) ? 0 : opening.minutes(),
                     0);
         }
@@ -145,7 +145,7 @@ public final class LookOrder {
                 suspect -> looks.computeIfAbsent(suspect.after() + "\n" + suspect.look(), l -> new ArrayList<>())
                         .add(suspect));
         looks.values().forEach(shown -> {
-            int parent = nodes.get(shown.get(0).after());
+            int parent = nodes.getOrDefault(shown.get(0).after(), -1);
             double weight = shown.stream()
                     .mapToDouble(suspect -> suspect.chance() * suspect.sees())
                     .sum();
@@ -164,10 +164,9 @@ public final class LookOrder {
         }
         List<Integer> order = new ArrayList<>();
         while (!pieces.isEmpty()) {
-            Piece best = null;
-            for (Piece piece : pieces.values()) {
-                best = best == null || piece.before(best) ? piece : best;
-            }
+            Piece best = pieces.values().stream()
+                    .reduce((one, other) -> other.before(one) ? other : one)
+                    .orElseThrow();
             pieces.remove(best.first);
             int parent = tree.parents.get(best.first);
             Piece under = parent < 0 ? null : pieces.get(pieceOf[parent]);

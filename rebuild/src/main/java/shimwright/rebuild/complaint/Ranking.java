@@ -90,20 +90,14 @@ public final class Ranking {
         double shares = tables.causes().stream().mapToDouble(Cause::share).sum();
         double general = percents > 0 ? 1 - OWN_HALF : 1;
         List<Prior> priors = new ArrayList<>();
-        Map<String, List<String>> cases = new LinkedHashMap<>();
-        own.keySet()
-                .forEach(name -> tables.spokenOf(name)
-                        .ifPresent(cause -> cases.computeIfAbsent(cause.id(), c -> new ArrayList<>())
-                                .add(name)));
+        Map<String, Double> cases = new LinkedHashMap<>();
+        own.forEach((name, percent) ->
+                tables.spokenOf(name).ifPresent(cause -> cases.merge(cause.id(), percent, Double::sum)));
         own.forEach((name, percent) -> {
             Optional<Cause> cause = tables.spokenOf(name);
-            double share = OWN_HALF * percent / percents;
-            if (cause.isPresent()) {
-                double all = cases.get(cause.get().id()).stream()
-                        .mapToDouble(own::get)
-                        .sum();
-                share += general * cause.get().share() / shares * percent / all;
-            }
+            double share = OWN_HALF * percent / percents
+                    + cause.map(one -> general * one.share() / shares * percent / cases.getOrDefault(one.id(), percent))
+                            .orElse(0.0);
             priors.add(new Prior(Suspect.OWN + name, name, cause.orElse(null), share));
         });
         tables.causes().stream()
@@ -169,10 +163,11 @@ public final class Ranking {
         }
         for (CheckQuestion question : tables.questions()) {
             String answer = evidence.answers().get(question.id());
-            if (answer == null) {
+            Double mean = means.get(question.id());
+            if (answer == null || mean == null) {
                 continue;
             }
-            double ratio = chance(prior.cause(), question.id(), answer) / means.get(question.id());
+            double ratio = chance(prior.cause(), question.id(), answer) / mean;
             if (ratio >= TELLING) {
                 pro.add(question.answers().get(answer));
             } else if (ratio <= 1 / TELLING) {

@@ -256,6 +256,19 @@ public sealed interface Entry {
      */
     record CameBack(String sent, boolean good, String measured) implements OfJob {}
 
+    /** What came and was not right goes back: it is awaited no more, and what it was for can be ordered anew. */
+    record SentBack(String sent, String reason) implements OfJob {}
+
+    /**
+     * What is awaited comes on another day.
+     *
+     * @param late how many days it may well be late after that
+     */
+    record DueMoved(String sent, LocalDate due, int late, String reason) implements OfJob {}
+
+    /** What is needed lies here already, and was measured or looked at. */
+    record LiesHere(List<String> items, String what, String measured) implements OfJob {}
+
     /** A step cannot be done now, and why. */
     record StepCannot(String step, String reason) implements OfJob {}
 

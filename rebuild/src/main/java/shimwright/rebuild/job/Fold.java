@@ -42,6 +42,8 @@ public final class Fold {
     private final List<Said<Entry.Found>> found = new ArrayList<>();
     private final Map<String, Said<Entry.Sent>> sent = new LinkedHashMap<>();
     private final Map<String, Said<Entry.CameBack>> cameBack = new LinkedHashMap<>();
+    private final Map<String, Said<Entry.SentBack>> sentBack = new LinkedHashMap<>();
+    private final List<Said<Entry.LiesHere>> here = new ArrayList<>();
     private final List<Said<Entry.TimeOverruled>> clocks = new ArrayList<>();
     private final List<Said<Entry.FollowedUp>> followedUp = new ArrayList<>();
     private @Nullable Said<Entry.JobOpened> opened;
@@ -96,9 +98,9 @@ public final class Fold {
     private void clear() {
         List.of(looked, judged, choices, done, jumped, leftOut, added, cannot, checks, holdsOverruled)
                 .forEach(Map::clear);
-        List.of(packsIn, rounds, struck, chosen, accepted, notes, pictures, sent, cameBack)
+        List.of(packsIn, rounds, struck, chosen, accepted, notes, pictures, sent, cameBack, sentBack)
                 .forEach(Map::clear);
-        List.of(takenOff, found, clocks, followedUp).forEach(List::clear);
+        List.of(takenOff, found, here, clocks, followedUp).forEach(List::clear);
         opened = null;
         moved = null;
         complaint = null;
@@ -175,6 +177,12 @@ public final class Fold {
             sent.put(kept.draft().id(), said(kept, e));
         } else if (entry instanceof Entry.CameBack e) {
             cameBack.put(e.sent(), said(kept, e));
+        } else if (entry instanceof Entry.SentBack e) {
+            sentBack.put(e.sent(), said(kept, e));
+        } else if (entry instanceof Entry.LiesHere e) {
+            here.add(said(kept, e));
+        } else if (entry instanceof Entry.DueMoved e) {
+            sent.computeIfPresent(e.sent(), (id, was) -> due(was, e));
         } else if (entry instanceof Entry.NoteMade e) {
             notes.computeIfAbsent(e.about(), a -> new ArrayList<>()).add(said(kept, e));
         } else if (entry instanceof Entry.PictureAdded e) {
@@ -187,6 +195,16 @@ public final class Fold {
             return false;
         }
         return true;
+    }
+
+    private static Said<Entry.Sent> due(Said<Entry.Sent> said, Entry.DueMoved now) {
+        Entry.Sent was = said.what();
+        return new Said<>(
+                said.id(),
+                said.number(),
+                said.at(),
+                said.by(),
+                new Entry.Sent(was.what(), was.items(), was.to(), now.due(), now.late(), was.note()));
     }
 
     private boolean takeStep(LogEntry kept, Entry.OfJob entry) {
@@ -267,7 +285,7 @@ public final class Fold {
                 new Head(last.streamNumber(), last.streamHash()),
                 new Job.Intake(opening.what(), opening.at(), moved),
                 new Job.Inspection(complaint, copy(looked), List.copyOf(takenOff), List.copyOf(found), copy(judged)),
-                new Job.Supply(copy(sent), copy(cameBack)),
+                new Job.Supply(copy(sent), copy(cameBack), copy(sentBack), List.copyOf(here)),
                 new Job.Build(
                         copy(choices),
                         copy(done),

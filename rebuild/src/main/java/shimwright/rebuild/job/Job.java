@@ -80,8 +80,14 @@ public record Job(
      *
      * @param sent by the entry that says so
      * @param cameBack what came of it the last time, by the same entry
+     * @param sentBack what went back, by the same entry
+     * @param here what lay here already
      */
-    public record Supply(Map<String, Said<Entry.Sent>> sent, Map<String, Said<Entry.CameBack>> cameBack) {}
+    public record Supply(
+            Map<String, Said<Entry.Sent>> sent,
+            Map<String, Said<Entry.CameBack>> cameBack,
+            Map<String, Said<Entry.SentBack>> sentBack,
+            List<Said<Entry.LiesHere>> here) {}
 
     /**
      * The build.
@@ -293,10 +299,13 @@ public record Job(
 
     /** What was ordered or sent out and is not here yet, or came and may not go in. */
     public List<Said<Entry.Sent>> awaited() {
-        return sent().values().stream().filter(said -> !arrived(said.id())).toList();
+        return sent().values().stream()
+                .filter(said -> !arrived(said.id()) && !supply.sentBack().containsKey(said.id()))
+                .toList();
     }
 
-    private boolean arrived(String sent) {
+    /** Whether what was ordered or sent out came and may go in. */
+    public boolean arrived(String sent) {
         Said<Entry.CameBack> back = cameBack().get(sent);
         return back != null && back.what().good();
     }

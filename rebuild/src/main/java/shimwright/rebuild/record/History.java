@@ -73,7 +73,10 @@ public final class History {
                 || entry instanceof Entry.Found
                 || entry instanceof Entry.Judged
                 || entry instanceof Entry.Sent
-                || entry instanceof Entry.CameBack) {
+                || entry instanceof Entry.CameBack
+                || entry instanceof Entry.SentBack
+                || entry instanceof Entry.LiesHere
+                || entry instanceof Entry.DueMoved) {
             return Part.INSPECTION;
         }
         if (entry instanceof Entry.PackIn
@@ -156,6 +159,9 @@ public final class History {
                         + because(e.reason()));
         put(words, Entry.Sent.class, e -> "Ordered or sent out: " + e.what() + tail(e.to()) + ", due " + e.due());
         put(words, Entry.CameBack.class, e -> "Came: " + e.measured() + (e.good() ? ", may go in" : ", not right"));
+        put(words, Entry.SentBack.class, e -> "Went back" + because(e.reason()));
+        put(words, Entry.LiesHere.class, e -> "Lay here: " + e.what() + tail(e.measured()));
+        put(words, Entry.DueMoved.class, e -> "Comes later or sooner: due " + e.due() + because(e.reason()));
         put(words, Entry.NoteMade.class, e -> "Note, " + e.about() + ": " + e.text());
         put(words, Entry.PictureAdded.class, e -> "Picture, " + e.about() + tail(e.caption()));
         put(words, Entry.HandedBack.class, e -> "Handed back. Warranty: " + e.warranty());

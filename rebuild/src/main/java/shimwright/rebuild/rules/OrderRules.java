@@ -28,20 +28,42 @@ final class OrderRules {
         if (e.what().isBlank()) {
             refusals.add(Refusal.of("what", "nothing typed", "Say what was ordered or sent out"));
         }
-        if (e.late() < 0 || e.late() > LATEST) {
-            refusals.add(new Refusal(
-                    "late", "days late", e.late() + " is out of range", "Give a whole number from 0 to " + LATEST));
-        }
-        // a day begins up to 14 hours earlier somewhere than in UTC
-        LocalDate opened = job.openedAt().atOffset(ZoneOffset.UTC).toLocalDate().minusDays(1);
-        if (e.due().isBefore(opened)) {
-            refusals.add(Refusal.of("due", e.due() + " is before the unit came in", "Look at the date"));
-        }
+        refusals.addAll(days(job, e.due(), e.late()));
+        refusals.addAll(items(job, unit, e.items()));
+        return refusals;
+    }
+
+    private static List<Refusal> items(Job job, Unit unit, List<String> items) {
+        List<Refusal> refusals = new ArrayList<>();
         Set<String> in = unit.itemsIn(job.stepsDone().stream()
                 .filter(id -> unit.findStep(id).isPresent())
                 .toList());
-        for (int i = 0; i < e.items().size(); i++) {
-            item(job, unit, in, "items[" + i + "]", e.items().get(i)).ifPresent(refusals::add);
+        for (int i = 0; i < items.size(); i++) {
+            item(job, unit, in, "items[" + i + "]", items.get(i)).ifPresent(refusals::add);
+        }
+        return refusals;
+    }
+
+    static List<Refusal> liesHere(Workbench bench, Entry.LiesHere e) {
+        List<Refusal> refusals = new ArrayList<>(items(bench.job(), bench.unit(), e.items()));
+        refusals.addAll(Rules.needed(
+                e.measured(),
+                "measured",
+                "measured",
+                "Say what you measured or looked at on it; a shelf can hold the wrong one"));
+        return refusals;
+    }
+
+    private static List<Refusal> days(Job job, LocalDate due, int late) {
+        List<Refusal> refusals = new ArrayList<>();
+        if (late < 0 || late > LATEST) {
+            refusals.add(new Refusal(
+                    "late", "days late", late + " is out of range", "Give a whole number from 0 to " + LATEST));
+        }
+        // a day begins up to 14 hours earlier somewhere than in UTC
+        LocalDate opened = job.openedAt().atOffset(ZoneOffset.UTC).toLocalDate().minusDays(1);
+        if (due.isBefore(opened)) {
+            refusals.add(Refusal.of("due", due + " is before the unit came in", "Look at the date"));
         }
         return refusals;
     }
@@ -72,16 +94,36 @@ final class OrderRules {
                         "Say first what became of that"));
     }
 
+    private static List<Refusal> isAwaited(Job job, String sent) {
+        return job.awaited().stream().map(Said::id).anyMatch(sent::equals)
+                ? List.of()
+                : Rules.one(
+                        "sent",
+                        "order",
+                        "nothing of that name is awaited",
+                        "Load the page again; it may have been kept already");
+    }
+
+    /** Only what was said to be not right goes back: what never came is struck, or its day moved. */
+    static List<Refusal> sentBack(Workbench bench, Entry.SentBack e) {
+        List<Refusal> refusals = new ArrayList<>(isAwaited(bench.job(), e.sent()));
+        refusals.addAll(Rules.reason(e.reason(), "Say what is wrong with it"));
+        if (refusals.isEmpty() && !bench.job().cameBack().containsKey(e.sent())) {
+            refusals.addAll(Rules.one(
+                    "sent", "order", "it has not come yet", "Move its day, or strike it if it was never ordered"));
+        }
+        return refusals;
+    }
+
+    static List<Refusal> dueMoved(Workbench bench, Entry.DueMoved e) {
+        List<Refusal> refusals = new ArrayList<>(isAwaited(bench.job(), e.sent()));
+        refusals.addAll(days(bench.job(), e.due(), e.late()));
+        return refusals;
+    }
+
     static List<Refusal> cameBack(Workbench bench, Entry.CameBack e) {
         Job job = bench.job();
-        List<Refusal> refusals = new ArrayList<>();
-        if (job.awaited().stream().map(Said::id).noneMatch(e.sent()::equals)) {
-            refusals.add(new Refusal(
-                    "sent",
-                    "order",
-                    "nothing of that name is awaited",
-                    "Load the page again; it may have been kept already"));
-        }
+        List<Refusal> refusals = new ArrayList<>(isAwaited(job, e.sent()));
         if (e.measured().isBlank()) {
             refusals.add(Refusal.of(
                     "measured",

@@ -42,6 +42,9 @@ public final class Rules {
         put(rules, Entry.FollowedUp.class, HandBackRules::followedUp);
         put(rules, Entry.Sent.class, OrderRules::sent);
         put(rules, Entry.CameBack.class, OrderRules::cameBack);
+        put(rules, Entry.SentBack.class, OrderRules::sentBack);
+        put(rules, Entry.LiesHere.class, OrderRules::liesHere);
+        put(rules, Entry.DueMoved.class, OrderRules::dueMoved);
         put(rules, Entry.ChoiceTaken.class, StepRules::choice);
         put(rules, Entry.StepDone.class, StepRules::done);
         put(rules, Entry.StepJumped.class, StepRules::jumped);

@@ -3,23 +3,36 @@ package shimwright.bench.web.job;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
+import shimwright.bench.web.kit.Paper;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.OrderActs;
+import shimwright.rebuild.supply.KitCover;
+import shimwright.rebuild.supply.Need;
+import shimwright.rebuild.supply.Needs;
+import shimwright.rebuild.supply.OrderList;
+import shimwright.rebuild.unit.model.Kit;
 
 /** What was ordered or sent out, what it holds up, and what was measured on it when it came. */
 public final class OrderPages {
     private final Desk desk;
     private final Door door;
+    private final Paper paper;
 
-    public OrderPages(Desk desk, Door door) {
+    public OrderPages(Desk desk, Door door, Paper paper) {
         this.desk = desk;
         this.door = door;
+        this.paper = paper;
     }
 
     /** Lays the addresses of these pages. */
@@ -28,9 +41,55 @@ public final class OrderPages {
         routes.post(
                 "/job/{job}/orders",
                 ctx -> Pages.act(ctx, desk, door, OrderActs.SendOut.class, this::orders, form -> "/orders"));
+        post(routes, "needed", OrderActs.OrderNeeded.class);
+        post(routes, "here", OrderActs.HaveHere.class);
+        post(routes, "return", OrderActs.SendBack.class);
+        post(routes, "due", OrderActs.MoveDue.class);
+        routes.get("/job/{job}/orders.csv", this::csv);
+        routes.get("/job/{job}/orders.pdf", this::pdf);
         routes.post(
                 "/job/{job}/orders/back",
                 ctx -> Pages.act(ctx, desk, door, OrderActs.TakeDelivery.class, this::orders, form -> "/orders"));
+    }
+
+    private void post(RoutesConfig routes, String what, Class<? extends Act.OfJob> act) {
+        routes.post(
+                "/job/{job}/orders/" + what, ctx -> Pages.act(ctx, desk, door, act, this::orders, form -> "/orders"));
+    }
+
+    /** What is to be ordered as a table for others; what could be taken for a formula there is led by an apostrophe. */
+    private void csv(Context ctx) {
+        Pages.bench(ctx, desk, door).ifPresent(bench -> {
+            StringBuilder text = new StringBuilder("from,what,price,why,check\n");
+            for (OrderList.Line line : OrderList.of(bench.unit(), bench.job()).lines()) {
+                text.append(Stream.of(
+                                        line.from(),
+                                        line.what(),
+                                        line.price() > 0 ? String.format(Locale.ROOT, "%.2f", line.price()) : "",
+                                        String.join("; ", line.why()),
+                                        line.check())
+                                .map(OrderPages::cell)
+                                .collect(Collectors.joining(",")))
+                        .append('\n');
+            }
+            ctx.contentType("text/csv; charset=utf-8");
+            ctx.header("Content-Disposition", "attachment; filename=\"orders.csv\"");
+            ctx.result(text.toString());
+        });
+    }
+
+    private static String cell(String text) {
+        String safe = text.matches("(?s)[=+@\\-\t\r].*") ? "'" + text : text;
+        return '"' + safe.replace("\"", "\"\"") + '"';
+    }
+
+    private void pdf(Context ctx) {
+        Pages.bench(ctx, desk, door).ifPresent(bench -> {
+            Page page = door.page(ctx, "To order", "orders", bench, List.of(), Map.of());
+            OrderList list = OrderList.of(bench.unit(), bench.job());
+            ctx.contentType("application/pdf");
+            ctx.result(paper.pdf(door.render("orderpaper", Map.of("page", page, "list", list))));
+        });
     }
 
     private void orders(Context ctx, List<Refusal> faults, Map<String, String> typed) {
@@ -42,7 +101,39 @@ public final class OrderPages {
                     ctx,
                     "orders",
                     page,
-                    Map.of("items", items, "today", page.show().date(desk.now())));
+                    Map.of(
+                            "items",
+                            items,
+                            "today",
+                            page.show().date(desk.now()),
+                            "list",
+                            OrderList.of(bench.unit(), bench.job()),
+                            "kits",
+                            kits(bench)));
         });
+    }
+
+    /**
+     * A kit against what is needed.
+     *
+     * @param has needs that it has
+     * @param lacks needs that it has not
+     * @param wrong lines with another part number than this unit has
+     */
+    public record KitAgainst(Kit kit, List<Need> has, List<Need> lacks, List<Kit.Line> wrong) {}
+
+    private static List<KitAgainst> kits(JobOnBench bench) {
+        List<Need> needs = Needs.of(bench.unit(), bench.job());
+        return bench.bench().file().type().kits().stream()
+                .map(kit -> new KitAgainst(
+                        kit,
+                        needs.stream().filter(need -> has(kit, need)).toList(),
+                        needs.stream().filter(need -> !has(kit, need)).toList(),
+                        KitCover.wrong(bench.unit(), kit)))
+                .toList();
+    }
+
+    private static boolean has(Kit kit, Need need) {
+        return kit.contents().stream().anyMatch(line -> KitCover.has(line, need));
     }
 }

@@ -1,0 +1,137 @@
+package shimwright.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** From a verdict to the order, to the wrong part that comes, back and anew, and to what lies here already. */
+class NeededTest {
+    private static final String JOB = "/job/job-v-0093";
+    private static final String ORDERS = JOB + "/orders";
+    private static final LocalDate TODAY = LocalDate.now(ZoneId.systemDefault());
+    private static DemoBench bench;
+    private static int entry;
+
+    @BeforeAll
+    static void start() {
+        bench = DemoBench.fresh();
+    }
+
+    @AfterAll
+    static void stop() {
+        bench.close();
+    }
+
+    private static HttpResponse<String> post(String path, String... fields) {
+        String[] all = new String[fields.length + 2];
+        System.arraycopy(fields, 0, all, 2, fields.length);
+        all[0] = "entry";
+        all[1] = "needed-" + entry++;
+        return bench.post(path, all);
+    }
+
+    private static List<String> lines() {
+        return bench.page(ORDERS).select(".orderline b").eachText();
+    }
+
+    private static String line(String text) {
+        return bench.page(ORDERS).select(".orderline").stream()
+                .filter(one -> one.text().contains(text))
+                .map(one -> one.select("input").val())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Element awaited(String text) {
+        return bench.page(ORDERS).select(".awaited").stream()
+                .filter(one -> one.text().contains(text))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aWornForkIsOrderedComesWrongGoesBackAndComesAgain() throws java.io.IOException {
+        assertThat(lines()).anyMatch(text -> text.contains("74-5055"));
+        // the verdict is thought over, and the line goes and comes with it
+        String limit = bench.page(JOB + "/inspect").select("li[id]").stream()
+                .filter(one ->
+                        one.select("form[action$=judge] input[name=what]").val().equals("fork pad thickness"))
+                .map(Element::id)
+                .findFirst()
+                .orElseThrow();
+        assertThat(post(JOB + "/judge", "limit", limit, "what", "fork 5", "decision", "rework", "reason", "weld")
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(lines()).noneMatch(text -> text.contains("74-5055"));
+        post(JOB + "/judge", "limit", limit, "what", "fork 5", "decision", "replace", "reason", "pads gone");
+        assertThat(bench.page(ORDERS).text()).contains("74-5055 fork 5", "pads gone");
+        // wrong taps: nothing chosen, no day
+        HttpResponse<String> nothing = post(ORDERS + "/needed", "to", "the agent", "due", "");
+        assertThat(nothing.statusCode()).isEqualTo(422);
+        assertThat(nothing.body()).contains("Choose what to order", "Choose the day");
+        String key = line("74-5055");
+        HttpResponse<String> gone =
+                post(ORDERS + "/needed", "lines", "no-such-part", "to", "the agent", "due", TODAY.plusDays(3) + "");
+        assertThat(gone.body()).contains("is not needed any more");
+        // two lines at once, each checked for itself
+        post(
+                ORDERS + "/needed",
+                "lines",
+                key + "\n" + line("input seal"),
+                "to",
+                "the agent",
+                "due",
+                TODAY.plusDays(3) + "");
+        assertThat(lines()).noneMatch(text -> text.contains("74-5055") || text.contains("input seal"));
+        Element seal = awaited("input seal");
+        assertThat(seal.text()).contains("Look: 25x40x7; lip to the rear (oil), by eye");
+        String sent = seal.select("input[name=sent]").get(0).val();
+        assertThat(post(ORDERS + "/return", "sent", sent, "reason", "wrong").body())
+                .contains("it has not come yet");
+        post(ORDERS + "/due", "sent", sent, "due", TODAY.plusDays(9) + "", "late", "2", "reason", "they said so");
+        assertThat(awaited("input seal").text()).contains(TODAY.plusDays(9) + "", "may be 2 days late");
+        post(ORDERS + "/back", "sent", sent, "measured", "26 x 40 x 7", "good", "no");
+        assertThat(awaited("input seal").text()).contains("Came and was not right 26 x 40 x 7");
+        assertThat(post(ORDERS + "/return", "sent", sent, "reason", "bore 26", "due", "some day")
+                        .statusCode())
+                .isEqualTo(422);
+        post(ORDERS + "/return", "sent", sent, "reason", "bore 26 for a shaft of 25", "due", TODAY.plusDays(14) + "");
+        Element again = awaited("input seal");
+        assertThat(again.text()).contains(TODAY.plusDays(14) + "").doesNotContain("Came and was not right");
+        assertThat(bench.page(ORDERS).text()).contains("Went back", "bore 26 for a shaft of 25");
+        String anew = again.select("input[name=sent]").get(0).val();
+        post(ORDERS + "/back", "sent", anew, "measured", "25 x 40 x 7, lip to the oil", "good", "yes");
+        assertThat(bench.page(ORDERS).select(".awaited").text()).doesNotContain("input seal");
+        assertThat(lines()).noneMatch(text -> text.contains("input seal"));
+        assertThat(bench.get(JOB + "/record").body()).contains("Went back", "bore 26 for a shaft of 25");
+        try (PDDocument paper = Loader.loadPDF(bench.bytes(ORDERS + ".pdf"))) {
+            assertThat(new PDFTextStripper().getText(paper)).contains("To order for V-0093", "At the least cost");
+        }
+        assertThat(bench.get(ORDERS + ".csv").body())
+                .startsWith("from,what,price,why,check\n")
+                .contains("\"S1\"");
+    }
+
+    @Test
+    void whatLiesHereIsCheckedAndCanBeTakenBack() {
+        String key = line("needle cage of 5th");
+        assertThat(post(ORDERS + "/here", "lines", key, "measured", "").body())
+                .contains("a shelf can hold the wrong one");
+        post(ORDERS + "/here", "lines", key, "measured", "K32x37x27, count 2");
+        assertThat(lines()).noneMatch(text -> text.contains("needle cage of 5th"));
+        String id =
+                bench.page(ORDERS).select(".strike input[name=struck]").get(0).val();
+        post(JOB + "/strike", "struck", id, "page", "orders", "reason", "it was the one of 4th");
+        assertThat(lines()).anyMatch(text -> text.contains("needle cage of 5th"));
+    }
+}

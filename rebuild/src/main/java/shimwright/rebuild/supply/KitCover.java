@@ -1,0 +1,202 @@
+package shimwright.rebuild.supply;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Kit;
+import shimwright.rebuild.unit.model.Unit;
+
+/**
+ * The cheapest way to have everything that is needed, from kits and single parts: least pieces that cannot be had, then least money, then
+ * least left over, then fewest kits. Exact: every number of every kit is tried that could help, but what costs more than the best
+ * already found. A kit or a part without a price (0) is not bought: what it costs is not known.
+ */
+public final class KitCover {
+    private final List<Need> needs;
+    private final List<Kit> kits;
+    private final Map<String, Cover.Single> singles;
+    private final int[][] brings;
+    private final int[] pieces;
+    private final long[] prices;
+    private final int[] most;
+    private final int[] chosen;
+    private final int fewestWithout;
+    private int[] best;
+    private Score bestScore = new Score(Integer.MAX_VALUE, Long.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE);
+
+    private record Score(int without, long money, int surplus, int kits) implements Comparable<Score> {
+        private static final Comparator<Score> ORDER = Comparator.comparingInt(Score::without)
+                .thenComparingLong(Score::money)
+                .thenComparingInt(Score::surplus)
+                .thenComparingInt(Score::kits);
+
+        @Override
+        public int compareTo(Score other) {
+            return ORDER.compare(this, other);
+        }
+    }
+
+    private KitCover(List<Need> needs, List<Kit> kits, Map<String, Cover.Single> singles) {
+        this.needs = needs;
+        this.kits = kits.stream().filter(kit -> kit.price() > 0).toList();
+        this.singles = singles;
+        int count = this.kits.size();
+        this.brings = new int[count][needs.size()];
+        this.pieces = new int[count];
+        this.prices = new long[count];
+        this.most = new int[count];
+        for (int k = 0; k < count; k++) {
+            Kit kit = this.kits.get(k);
+            prices[k] = cents(kit.price());
+            for (Kit.Line line : kit.contents()) {
+                pieces[k] += line.quantity();
+                for (int n = 0; n < needs.size(); n++) {
+                    brings[k][n] += has(line, needs.get(n)) ? line.quantity() : 0;
+                }
+            }
+            for (int n = 0; n < needs.size(); n++) {
+                most[k] = Math.max(
+                        most[k], brings[k][n] == 0 ? 0 : (needs.get(n).pieces() + brings[k][n] - 1) / brings[k][n]);
+            }
+        }
+        this.chosen = new int[count];
+        this.best = new int[count];
+        this.fewestWithout = score(most).without();
+    }
+
+    /** The cheapest cover of what is needed, from the kits that hold for the unit's variant and the parts named in them. */
+    public static Cover of(Unit unit, List<Need> needs) {
+        return of(needs, unit.type().kits(), singles(unit.type().kits()));
+    }
+
+    /**
+     * The cheapest cover.
+     *
+     * @param singles where a part can be bought by itself, by the key of the need; pieces and need in it are not looked at
+     */
+    public static Cover of(List<Need> needs, List<Kit> kits, Map<String, Cover.Single> singles) {
+        KitCover search = new KitCover(needs, kits, singles);
+        search.from(0, 0);
+        return search.cover();
+    }
+
+    /** Whether a line of a kit is what is needed: the same part number or, where either has none, the same item. */
+    public static boolean has(Kit.Line line, Need need) {
+        return line.part().isBlank() || need.items().contains(need.key())
+                ? need.items().contains(line.item())
+                : line.part().equals(need.key());
+    }
+
+    private static Map<String, Cover.Single> singles(List<Kit> kits) {
+        Map<String, Cover.Single> singles = new LinkedHashMap<>();
+        for (Kit kit : kits) {
+            for (Kit.Line line : kit.contents()) {
+                if (line.price() > 0) {
+                    Need of = new Need(line.part(), line.name(), 1, List.of(line.item()), List.of(), "");
+                    Cover.Single one = new Cover.Single(of, 1, line.price(), line.from());
+                    singles.merge(line.part(), one, (a, b) -> a.price() <= b.price() ? a : b);
+                    singles.merge(line.item(), one, (a, b) -> a.price() <= b.price() ? a : b);
+                }
+            }
+        }
+        return singles;
+    }
+
+    private static long cents(double price) {
+        return Math.round(price * 100);
+    }
+
+    private Score score(int[] counts) {
+        int without = 0;
+        long money = 0;
+        int all = 0;
+        int used = 0;
+        int bought = 0;
+        for (int k = 0; k < counts.length; k++) {
+            money += counts[k] * prices[k];
+            all += counts[k] * pieces[k];
+            bought += counts[k];
+        }
+        for (int n = 0; n < needs.size(); n++) {
+            int here = 0;
+            for (int k = 0; k < counts.length; k++) {
+                here += counts[k] * brings[k][n];
+            }
+            int wanted = needs.get(n).pieces();
+            used += Math.min(here, wanted);
+            int left = Math.max(0, wanted - here);
+            Optional<Cover.Single> single =
+                    Optional.ofNullable(singles.get(needs.get(n).key()));
+            if (single.isPresent()) {
+                money += left * cents(single.get().price());
+            } else {
+                without += left;
+            }
+        }
+        return new Score(without, money, all - used, bought);
+    }
+
+    private void from(int kit, long money) {
+        if (bestScore.without() == fewestWithout && money > bestScore.money()) {
+            return;
+        }
+        if (kit == kits.size()) {
+            Score score = score(chosen);
+            if (score.compareTo(bestScore) < 0) {
+                bestScore = score;
+                best = chosen.clone();
+            }
+            return;
+        }
+        for (int count = 0; count <= most[kit]; count++) {
+            chosen[kit] = count;
+            from(kit + 1, money + count * prices[kit]);
+        }
+        chosen[kit] = 0;
+    }
+
+    private Cover cover() {
+        Map<String, Integer> bought = new LinkedHashMap<>();
+        for (int k = 0; k < best.length; k++) {
+            if (best[k] > 0) {
+                bought.put(kits.get(k).id(), best[k]);
+            }
+        }
+        List<Cover.Single> alone = new ArrayList<>();
+        List<Need> without = new ArrayList<>();
+        for (int n = 0; n < needs.size(); n++) {
+            Need need = needs.get(n);
+            int left = need.pieces();
+            for (int k = 0; k < best.length; k++) {
+                left -= best[k] * brings[k][n];
+            }
+            Cover.Single single = singles.get(need.key());
+            if (left > 0 && single != null) {
+                alone.add(new Cover.Single(need, left, single.price(), single.from()));
+            } else if (left > 0) {
+                without.add(need);
+            }
+        }
+        return new Cover(bought, alone, without, bestScore.money() / 100.0, bestScore.surplus());
+    }
+
+    /**
+     * Lines of a kit that bear another part number than the item of this unit has, where the kit has no line with that number: so a kit
+     * for another variant, or a wrong list, shows.
+     */
+    public static List<Kit.Line> wrong(Unit unit, Kit kit) {
+        return kit.contents().stream()
+                .filter(line -> !line.part().isBlank())
+                .filter(line -> unit.type().items().stream()
+                        .filter(item ->
+                                item.id().equals(line.item()) && !item.part().isBlank())
+                        .map(Item::part)
+                        .anyMatch(part -> kit.contents().stream()
+                                .noneMatch(other -> other.part().equals(part))))
+                .toList();
+    }
+}

@@ -1,0 +1,20 @@
+package shimwright.rebuild.supply;
+
+import java.util.List;
+
+/**
+ * Something that a job must have new.
+ *
+ * @param key part number, or the item's id where it has none
+ * @param name in words
+ * @param pieces how many
+ * @param items of the unit that they are
+ * @param why each reason, in words
+ * @param check what tells the right one from the likely wrong one; empty where nothing is known
+ */
+public record Need(String key, String name, int pieces, List<String> items, List<String> why, String check) {
+    public Need {
+        items = List.copyOf(items);
+        why = List.copyOf(why);
+    }
+}

@@ -1,0 +1,91 @@
+package shimwright.rebuild.supply;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.unit.model.Kit;
+import shimwright.rebuild.unit.model.Unit;
+
+/**
+ * What is to be ordered, line by line, by supplier.
+ *
+ * @param needs all that is needed
+ * @param cover where it comes from at the least cost
+ * @param lines each piece of paper that comes, in the order of suppliers
+ */
+public record OrderList(List<Need> needs, Cover cover, List<Line> lines) {
+    public OrderList {
+        needs = List.copyOf(needs);
+        lines = List.copyOf(lines);
+    }
+
+    /**
+     * One line.
+     *
+     * @param key by which it is chosen
+     * @param what in words, with its number and count
+     * @param items of the unit that it is for
+     * @param from the kit by its number, or the supplier; empty where nobody said
+     * @param price of the line; 0 where it is in the price of its kit or not known
+     * @param check what is measured on it when it comes
+     * @param why it is needed
+     */
+    public record Line(
+            String key, String what, List<String> items, String from, double price, String check, List<String> why) {
+        public Line {
+            items = List.copyOf(items);
+            why = List.copyOf(why);
+        }
+    }
+
+    /** What a job has to order now. */
+    public static OrderList of(Unit unit, Job job) {
+        List<Need> needs = Needs.of(unit, job);
+        Cover cover = KitCover.of(unit, needs);
+        List<Line> lines = new ArrayList<>();
+        for (Need need : needs) {
+            int left = need.pieces();
+            for (Kit kit : unit.type().kits()) {
+                int brings = cover.kits().getOrDefault(kit.id(), 0)
+                        * kit.contents().stream()
+                                .filter(line -> KitCover.has(line, need))
+                                .mapToInt(Kit.Line::quantity)
+                                .sum();
+                int taken = Math.min(left, brings);
+                if (taken > 0) {
+                    lines.add(line(kit.id() + "/" + need.key(), need, taken, "kit " + kit.id(), 0));
+                    left -= taken;
+                }
+            }
+        }
+        cover.singles()
+                .forEach(single -> lines.add(line(
+                        single.need().key(),
+                        single.need(),
+                        single.pieces(),
+                        single.from(),
+                        single.pieces() * single.price())));
+        cover.without().forEach(need -> lines.add(line(need.key(), need, need.pieces(), "", 0)));
+        return new OrderList(needs, cover, lines);
+    }
+
+    private static Line line(String key, Need need, int pieces, String from, double price) {
+        boolean numbered = !need.items().contains(need.key());
+        String what = (numbered ? need.key() + " " : "") + need.name() + (pieces > 1 ? ", " + pieces + " pieces" : "");
+        return new Line(key, what, need.items(), from, price, need.check(), need.why());
+    }
+
+    /** The line of that key. */
+    public Optional<Line> line(String key) {
+        return lines.stream().filter(line -> line.key().equals(key)).findFirst();
+    }
+
+    /** Lines by where they come from, in order. */
+    public Map<String, List<Line>> bySupplier() {
+        return lines.stream().collect(Collectors.groupingBy(Line::from, LinkedHashMap::new, Collectors.toList()));
+    }
+}
