@@ -59,7 +59,7 @@ class EveryFunctionIsAskedTest {
             entry("rebuild.rules.Rules.covered", "the build asks it: every entry has its rule"),
             entry("rebuild.rules.ShopRules.covered", "the build asks it: every entry has its rule"),
             entry("rebuild.unit.file.UnitFiles", TO_COME + "10, the file is what is written"),
-            entry("rebuild.unit.model.Unit.", TO_COME + "11.7, the sheets meet the job"),
+            entry("rebuild.unit.model.Unit.", TO_COME + "11.7, the sheets meet the job"));
 
     private static final JavaClasses HOUSE = new ClassFileImporter()
             .importPackages("shimwright.mechanics", "shimwright.rebuild", "shimwright.bench", "gg.jte");
