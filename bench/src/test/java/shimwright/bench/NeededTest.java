@@ -134,4 +134,29 @@ class NeededTest {
         post(JOB + "/strike", "struck", id, "page", "orders", "reason", "it was the one of 4th");
         assertThat(lines()).anyMatch(text -> text.contains("needle cage of 5th"));
     }
+
+    @Test
+    void whatCannotBeReadSaysWhyAndAsksForAVerdictBeforeHandBack() {
+        String inspect = JOB + "/inspect";
+        String open = bench.page(inspect).select("ul.wear > li").stream()
+                .filter(one -> one.select(".state").text().isEmpty())
+                .map(Element::id)
+                .findFirst()
+                .orElseThrow();
+        assertThat(post(JOB + "/unread", "limit", open, "why", "").body()).contains("Say why it cannot be read");
+        assertThat(post(JOB + "/unread", "limit", open, "why", "the track is rusted away")
+                        .statusCode())
+                .isEqualTo(200);
+        Element row = bench.page(inspect).getElementById(open);
+        assertThat(row.text()).contains("the track is rusted away", "Could not be read");
+        assertThat(row.select(".state").text()).isEqualTo("to be decided");
+        assertThat(post(JOB + "/handback", "warranty", "none", "advice", "", "remark", "")
+                        .body())
+                .contains("not proven within its limit");
+        String id = row.select(".strike input[name=struck]").val();
+        post(JOB + "/strike", "struck", id, "page", "inspect", "reason", "read it after cleaning");
+        assertThat(bench.page(inspect).getElementById(open).select(".state").text())
+                .isEmpty();
+        assertThat(bench.page(inspect).select("#damage option")).hasSizeGreaterThan(20);
+    }
 }

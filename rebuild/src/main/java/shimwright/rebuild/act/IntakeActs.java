@@ -106,15 +106,8 @@ public final class IntakeActs {
             implements Act.OfJob {
         @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
-            Optional<WearLimit> known = bench.unit().type().wearLimits().stream()
-                    .filter(wear -> wear.id().equals(limit))
-                    .findFirst();
-            if (known.isEmpty()) {
-                return Outcome.refused(new Refusal(
-                        "limit", "limit " + limit, "this unit has no such limit", "Go back to the inspection"));
-            }
-            WearLimit wear = known.get();
-            return (wear.direction() == Direction.ATTEST ? attested(wear) : measured(wear, around))
+            return wearLimit(bench, limit)
+                    .flatMap(wear -> wear.direction() == Direction.ATTEST ? attested(wear) : measured(wear, around))
                     .flatMap(found -> kept(bench, found, found.outcome()));
         }
 
@@ -157,6 +150,43 @@ public final class IntakeActs {
                                     judged.working(),
                                     basis(wear, judged))));
         }
+    }
+
+    /** A wear limit cannot be read, and why; nobody knows then that it is within, so what becomes of it is to be decided. */
+    @MakesEntries(Entry.Found.class)
+    public record CannotRead(
+            @ActInput(value = "limit", missing = "Go back to the inspection")
+            String limit,
+
+            @ActInput(value = "why it cannot be read", missing = "Say why it cannot be read")
+            String why)
+            implements Act.OfJob {
+        @Override
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            return wearLimit(bench, limit)
+                    .flatMap(wear -> kept(
+                            bench,
+                            new Entry.Found(
+                                    wear.id(),
+                                    wear.items(),
+                                    wear.what(),
+                                    List.of(),
+                                    Kind.NUMBER,
+                                    why,
+                                    "Could not be read: decide what becomes of it.",
+                                    List.of(),
+                                    Map.of("verdict", "NOT_PROVEN", "origin", wear.origin())),
+                            "Kept: it could not be read"));
+        }
+    }
+
+    private static Outcome<WearLimit> wearLimit(Workbench bench, String id) {
+        return bench.unit().type().wearLimits().stream()
+                .filter(wear -> wear.id().equals(id))
+                .findFirst()
+                .map(Outcome::ok)
+                .orElseGet(() -> Outcome.refused(new Refusal(
+                        "limit", "limit " + id, "this unit has no such limit", "Go back to the inspection")));
     }
 
     private static Map<String, String> basis(WearLimit wear, WearJudgement judged) {

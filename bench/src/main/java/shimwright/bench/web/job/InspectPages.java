@@ -13,6 +13,7 @@ import shimwright.bench.web.kit.Pages;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.IntakeActs;
+import shimwright.rebuild.inspect.DamageWords;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.record.Findings;
@@ -38,6 +39,7 @@ public final class InspectPages {
         strip.routes(routes);
         routes.get("/job/{job}/inspect", ctx -> inspect(ctx, List.of(), Map.of()));
         routes.post("/job/{job}/inspect", ctx -> act(ctx, IntakeActs.Inspect.class, this::inspect, this::onto));
+        routes.post("/job/{job}/unread", ctx -> act(ctx, IntakeActs.CannotRead.class, this::inspect, this::onto));
         routes.post("/job/{job}/observe", ctx -> act(ctx, IntakeActs.Observe.class, this::inspect, this::onto));
         routes.post("/job/{job}/judge", ctx -> act(ctx, IntakeActs.Decide.class, this::inspect, this::onto));
         routes.post("/job/{job}/strike", ctx -> act(ctx, IntakeActs.Strike.class, this::struck, Pages::back));
@@ -83,7 +85,7 @@ public final class InspectPages {
                     ctx,
                     "inspect",
                     door.page(ctx, "Inspection", "inspect", bench, faults, typed),
-                    Map.of("rows", rows(bench), "open", limit));
+                    Map.of("rows", rows(bench), "open", limit, "damage", DamageWords.all()));
         });
     }
 }
