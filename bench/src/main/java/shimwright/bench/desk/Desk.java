@@ -51,6 +51,7 @@ public final class Desk {
     private final UnitShelf shelf;
     private final Clock clock;
     private final FoldCache streams;
+    private final EarlierJobs earlier;
     private final PlanCache plans;
     private final UnitVersions versions;
     private final Recent<Workbench> benches =
@@ -72,6 +73,7 @@ public final class Desk {
         this.shelf = shelf;
         this.clock = clock;
         this.streams = new FoldCache(log, summaries);
+        this.earlier = new EarlierJobs(streams);
         this.versions = new UnitVersions(this, log, shelf);
         this.plans = new PlanCache(clock, SearchBudget.page(), SearchBudget.proof(), PlanCache.behind());
     }
@@ -168,7 +170,14 @@ public final class Desk {
 
     /** The job with everything around it; empty where there is none or its unit file is not here. */
     public Optional<JobOnBench> bench(String job) {
-        return workbench(job).map(bench -> new JobOnBench(bench, () -> plans.of(bench)));
+        return workbench(job)
+                .map(bench -> new JobOnBench(
+                        bench,
+                        () -> plans.of(bench),
+                        () -> earlier.of(
+                                lines(),
+                                bench.job().opened().unitType(),
+                                bench.job().id())));
     }
 
     private Optional<Workbench> workbench(String id) {

@@ -8,6 +8,7 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.learn.Memories;
 import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
@@ -22,11 +23,18 @@ import shimwright.rebuild.workbench.Workbench;
 public final class JobOnBench {
     private final Workbench bench;
     private final Supplier<PlanCache.Shown> planner;
+    private final Supplier<Memories> earlier;
     private volatile PlanCache.@Nullable Shown shown;
 
-    JobOnBench(Workbench bench, Supplier<PlanCache.Shown> planner) {
+    JobOnBench(Workbench bench, Supplier<PlanCache.Shown> planner, Supplier<Memories> earlier) {
         this.bench = bench;
         this.planner = planner;
+        this.earlier = earlier;
+    }
+
+    /** What earlier jobs of the type teach. */
+    public Memories earlier() {
+        return earlier.get();
     }
 
     /** The bench as a value. */

@@ -43,6 +43,7 @@ final class DoorWalk {
     private final Set<String> named = new HashSet<>();
     private final Set<String> shared = new HashSet<>();
     private String job = "";
+    private String number = "K-0001";
     private String lastRound = "";
     private int acts;
 
@@ -64,6 +65,13 @@ final class DoorWalk {
         this.readings = new CheckReadings(fixed);
     }
 
+    /** A job that is only begun, and on which nothing is done. */
+    String begun(String another) {
+        number = another;
+        open();
+        return job;
+    }
+
     String job() {
         return job;
     }
@@ -75,6 +83,16 @@ final class DoorWalk {
     /** From the empty shop to the job opened, stripped and inspected. */
     void takeIn() {
         thickness.putAll(FurnishedShop.furnish(door, unit, truth));
+        open();
+        strip();
+        inspect();
+    }
+
+    /** The next one, in the shop of a walk before it. */
+    void takeInAfter(DoorWalk before, String another) {
+        number = another;
+        thickness.putAll(before.thickness);
+        truth.sameDrawer(before.truth);
         open();
         strip();
         inspect();
@@ -97,11 +115,16 @@ final class DoorWalk {
         JsonNode opened = door.inShop(
                 "open-job",
                 Map.of(
-                        "type", unit.type().id(),
-                        "number", "K-0001",
-                        "owner", "somebody",
-                        "tale", seen,
-                        "said", "it whines in second\nit jumps out of fifth"));
+                        "type",
+                        unit.type().id(),
+                        "number",
+                        number,
+                        "owner",
+                        "somebody",
+                        "tale",
+                        seen,
+                        "said",
+                        "it whines in second\nit jumps out of fifth"));
         job = opened.get("job").asString();
         look().get("together").forEach(group -> shared.addAll(texts(group.get("clearances"))));
         act("correct-intake", Map.of("owner", "somebody else", "reason", "misheard"));

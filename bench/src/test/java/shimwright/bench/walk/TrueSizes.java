@@ -44,6 +44,11 @@ final class TrueSizes {
         }
     }
 
+    /** The same pieces lie in the drawer as before. */
+    void sameDrawer(TrueSizes before) {
+        thickness.putAll(before.thickness);
+    }
+
     /** What the drawing says of the pieces at a place, or the middle of what is made where it says nothing, m. */
     double nominal(Position place) {
         return unit.type().clearances().stream()
