@@ -7,7 +7,14 @@ import shimwright.mechanics.worksheet.Worksheet;
 public final class BearingSheets {
     /** All of them. */
     public static final List<Worksheet<?, ?>> ALL =
-            List.of(ShaftForces.SHEET, MeshForces.SHEET, BearingLife.SHEET, TaperPair.SHEET, RatingNeeded.SHEET);
+            List.of(
+                    ShaftForces.SHEET,
+                    MeshForces.SHEET,
+                    BearingLife.SHEET,
+                    TaperPair.SHEET,
+                    RatingNeeded.SHEET,
+                    BearingFrequencies.SHEET,
+                    PreloadDrag.SHEET);
 
     private BearingSheets() {}
 }

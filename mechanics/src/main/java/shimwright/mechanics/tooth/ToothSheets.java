@@ -19,6 +19,7 @@ public final class ToothSheets {
             Backlash.SHEET,
             Ratios.SHEET,
             TurnCount.SHEET,
+            MeshFrequencies.SHEET,
             RoadSpeed.SHEET,
             BevelSlopes.SHEET,
             CrownShift.SHEET);
