@@ -19,8 +19,8 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code preload-drag}: preload, drag torque and the pull of a string, either way round. */
 public final class PreloadDrag {
-    private static final String FRICTION = "bearing makers' rule M = μ P d/2 with their range of μ";
-    private static final String RIB = "bearing makers' rule M = e μ cos β Fa for rollers that slide on their rib, from memory";
+    private static final String FRICTION = "bearing makers' rule M = μ P d/2 with their range of μ, read";
+    private static final String RIB = "bearing makers' rule M = e μ cos β Fa for rollers that slide on their rib, read";
 
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
             "preload-drag",

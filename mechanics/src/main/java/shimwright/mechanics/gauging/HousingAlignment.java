@@ -173,7 +173,7 @@ public final class HousingAlignment {
         double sign = c.surface() == Surface.BORE ? -1 : 1;
         String how = sign < 0 ? "− fitted a" : "fitted a";
         double up = w.line("up", how, sign * s.up(), Kind.LENGTH, FIT);
-        double right = w.line("right", how.replace('a', 'b').replace("fitted", "fitted"), sign * s.right(), Kind.LENGTH, FIT);
+        double right = w.line("right", sign < 0 ? "− fitted b" : "fitted b", sign * s.right(), Kind.LENGTH, FIT);
         double offset = w.line("offset", "√(up² + right²)", Math.hypot(up, right), Kind.LENGTH, HALF);
         double towards = (s.highest() + (sign < 0 ? Math.PI : 0)) % (2 * Math.PI);
         w.line("furthest", "largest |reading − fitted|", s.furthest(), Kind.LENGTH, FIT);

@@ -73,7 +73,7 @@ record BentShaft(
         for (ShaftBend.Load load : c.loads()) {
             moment += load.force() * Math.cos(load.direction() - direction) * Math.max(0, x - load.at());
         }
-        return -moment;
+        return moment;
     }
 
     private static double stiffness(ShaftBend.Case c, double x) {

@@ -109,7 +109,8 @@ public final class ParallelKey {
             @Output(kind = Kind.LENGTH, meaning = "length over all it needs") @Nullable
             Double needed,
 
-            @Output(meaning = "long enough") @Nullable Boolean longEnough) {}
+            @Output(kind = Kind.LENGTH, meaning = "longer than that by") @Nullable
+            Double spare) {}
 
     /**
      * F = 2 factor T/d; shear F/(b l), pressure F/(bearing height × l), l without round ends; lengths by the stresses allowed.
@@ -200,13 +201,18 @@ public final class ParallelKey {
                 ? null
                 : w.line("l for pressure", "F/(bearing height × p allowed)", force / (bearing * borne), Kind.LENGTH, BOOK);
         Double needed = longest(shearLength, pressureLength, ends);
-        Boolean enough = needed == null || length == null ? null : Boolean.valueOf(length >= needed);
+        Double spare = needed == null || length == null
+                ? null
+                : w.line("spare", "length − needed", length - needed, Kind.LENGTH);
+        if (spare != null && spare < 0) {
+            w.caution("The key is too short for this torque and these stresses.");
+        }
         w.caution("The weakest of shaft, key and hub sets the pressure; a light alloy or cast hub carries far less than steel.");
         w.caution("Beyond 1.3 shaft diameters of length the far end carries little: take a second key or a spline.");
         w.caution("A key that rocks, or a keyway with a rolled edge, is a finding: a new key alone will not stay tight.");
         w.caution("Look at the ends of the keyway for cracks before it goes back.");
         return w.worked(
-                new Result(width, size[1], force, shear, pressure, shearLength, pressureLength, needed, enough));
+                new Result(width, size[1], force, shear, pressure, shearLength, pressureLength, needed, spare));
     }
 
     private static @Nullable Double longest(@Nullable Double one, @Nullable Double two, double ends) {

@@ -25,13 +25,14 @@ public final class ThreadWires {
     private static final double MOST = 1.01;
 
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "thread-wires",
-            "Thread over three wires",
-            "Pitch diameter of a 60 degree thread from a reading over three wires, or the reading to aim for.",
-            List.of(WIRES, "ISO 68-1:1998; ASME B1.1, basic sizes"),
-            Case.class,
-            Result.class,
-            ThreadWires::work);
+                    "thread-wires",
+                    "Thread over three wires",
+                    "Pitch diameter of a 60 degree thread from a reading over three wires, or the reading to aim for.",
+                    List.of(WIRES, "ISO 68-1:1998; ASME B1.1, basic sizes"),
+                    Case.class,
+                    Result.class,
+                    ThreadWires::work)
+            .drawn(ThreadPictures::wires);
 
     private ThreadWires() {}
 

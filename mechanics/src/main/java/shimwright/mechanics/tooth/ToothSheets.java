@@ -20,6 +20,7 @@ public final class ToothSheets {
             Ratios.SHEET,
             TurnCount.SHEET,
             MeshFrequencies.SHEET,
+            ToothStrength.SHEET,
             RoadSpeed.SHEET,
             BevelSlopes.SHEET,
             CrownShift.SHEET);
