@@ -17,7 +17,8 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code bearing-frequencies}: how often a damaged place of a rolling bearing knocks. */
 public final class BearingFrequencies {
-    private static final String SOURCE = "kinematics of rolling without slip; Harris, Rolling Bearing Analysis, from memory";
+    private static final String SOURCE =
+            "kinematics of rolling without slip; Harris, Rolling Bearing Analysis, from memory";
 
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
                     "bearing-frequencies",
@@ -52,7 +53,8 @@ public final class BearingFrequencies {
             @Nullable
             Double pitchDiameter,
 
-            @Input(kind = Kind.LENGTH, meaning = "bore of the bearing", min = 1e-3, max = 3, example = "25 mm") @Nullable
+            @Input(kind = Kind.LENGTH, meaning = "bore of the bearing", min = 1e-3, max = 3, example = "25 mm")
+            @Nullable
             Double bore,
 
             @Input(kind = Kind.LENGTH, meaning = "outside of the bearing", min = 1e-3, max = 4, example = "52 mm")
@@ -169,8 +171,8 @@ public final class BearingFrequencies {
         if (r.element() > room * 1.005) {
             refusals.add(Refusal.of(
                     "element",
-                    r.elements() + " elements of " + Quantities.brief(r.element(), Units.MM) + " do not fit in a circle of "
-                            + Quantities.brief(pitch, Units.MM),
+                    r.elements() + " elements of " + Quantities.brief(r.element(), Units.MM)
+                            + " do not fit in a circle of " + Quantities.brief(pitch, Units.MM),
                     "Count again and measure the element; at most " + Quantities.brief(room, Units.MM) + " goes in"));
         }
     }
@@ -184,7 +186,11 @@ public final class BearingFrequencies {
                 : w.line("D", "(bore + outside)/2", pitchDiameter, Kind.LENGTH, "common practice, no source");
         double against = Math.abs(c.innerSpeed() - c.outerSpeed());
         double turning = w.line(
-                "f", "|inner speed − outer speed|", against / (2 * Math.PI), Kind.FREQUENCY, "one ring against the other");
+                "f",
+                "|inner speed − outer speed|",
+                against / (2 * Math.PI),
+                Kind.FREQUENCY,
+                "one ring against the other");
         double gamma = w.line("γ", "d cos α / D", d * Math.cos(r.contactAngle()) / pitch, Kind.NUMBER, SOURCE);
         double half = r.elements() / 2.0;
         Knock outer = knock(w, "outer ring", "z/2 × (1 − γ) × f", half * (1 - gamma), turning);
@@ -198,8 +204,10 @@ public final class BearingFrequencies {
                 (c.innerSpeed() * (1 - gamma) + c.outerSpeed() * (1 + gamma)) / 2,
                 Kind.ROTATION,
                 SOURCE);
-        w.caution("Elements slip a little: look 1 to 2 % to either side of each figure, and at twice and three times it.");
-        w.caution("Damage on a ring that turns, or on an element, comes and goes with the load: side bands stand beside it.");
+        w.caution(
+                "Elements slip a little: look 1 to 2 % to either side of each figure, and at twice and three times it.");
+        w.caution(
+                "Damage on a ring that turns, or on an element, comes and goes with the load: side bands stand beside it.");
         if (r.pitchDiameter() == null) {
             w.caution("The circle is taken midway between bore and outside; makers leave it by a per cent or two.");
         }

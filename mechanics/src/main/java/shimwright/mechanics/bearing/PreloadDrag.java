@@ -51,7 +51,8 @@ public final class PreloadDrag {
 
     /** One bearing of the pair; length in metres. */
     public record One(
-            @Input(meaning = "kind of bearing", example = "taper") Bearing bearing,
+            @Input(meaning = "kind of bearing", example = "taper")
+            Bearing bearing,
 
             @Input(kind = Kind.LENGTH, meaning = "bore of the bearing", min = 0.003, max = 0.5, example = "35 mm")
             double bore) {}
@@ -79,7 +80,10 @@ public final class PreloadDrag {
 
     /** The pair, the seals and what is known of preload and pull; force in newtons, lengths in metres, torque in N·m. */
     public record Case(
-            @Input(meaning = "bearings that share the preload: kind: bore", most = 4, example = "taper: 35 mm; taper: 30 mm")
+            @Input(
+                    meaning = "bearings that share the preload: kind: bore",
+                    most = 4,
+                    example = "taper: 35 mm; taper: 30 mm")
             List<One> bearings,
 
             @Group Rib rib,
@@ -130,8 +134,11 @@ public final class PreloadDrag {
             @Output(kind = Kind.FORCE, meaning = "pull on the string, most", decimals = 1) @Nullable
             Double pullHigh,
 
-            @Output(kind = Kind.FORCE, meaning = "preload, least") double preloadLow,
-            @Output(kind = Kind.FORCE, meaning = "preload, most") double preloadHigh) {}
+            @Output(kind = Kind.FORCE, meaning = "preload, least")
+            double preloadLow,
+
+            @Output(kind = Kind.FORCE, meaning = "preload, most")
+            double preloadHigh) {}
 
     /**
      * Drag = Σ μ d/2 × preload with the lowest and highest μ of each kind, or Σ e μr cos β × preload for tapers turned by hand
@@ -149,12 +156,16 @@ public final class PreloadDrag {
         if (known != 1) {
             refusals.add(Refusal.of(
                     "preload",
-                    known == 0 ? "neither preload, pull nor torque is given" : "more than one of preload, pull and torque given",
+                    known == 0
+                            ? "neither preload, pull nor torque is given"
+                            : "more than one of preload, pull and torque given",
                     "Give exactly one of them; the others are worked out"));
         }
         if (c.pull() != null && c.radius() == null) {
             refusals.add(Refusal.of(
-                    "radius", "a pull says nothing without it", "Measure the drum and add half the string's thickness"));
+                    "radius",
+                    "a pull says nothing without it",
+                    "Measure the drum and add half the string's thickness"));
         }
         if (c.rib().ribRadius() != null && c.bearings().stream().anyMatch(one -> one.bearing() != Bearing.TAPER)) {
             refusals.add(Refusal.of(
@@ -189,8 +200,10 @@ public final class PreloadDrag {
         if (preload != null) {
             preloadLow = preload;
             preloadHigh = preload;
-            torqueLow = w.line("torque, least", "preload × lever + seals", preload * levers[0] + c.sealDrag(), Kind.TORQUE);
-            torqueHigh = w.line("torque, most", "preload × lever + seals", preload * levers[1] + c.sealDrag(), Kind.TORQUE);
+            torqueLow =
+                    w.line("torque, least", "preload × lever + seals", preload * levers[0] + c.sealDrag(), Kind.TORQUE);
+            torqueHigh =
+                    w.line("torque, most", "preload × lever + seals", preload * levers[1] + c.sealDrag(), Kind.TORQUE);
         } else {
             double torque = read == null ? Double.NaN : read;
             torqueLow = c.pull() == null ? torque : w.line("torque", "pull × radius", torque, Kind.TORQUE);
@@ -239,15 +252,19 @@ public final class PreloadDrag {
 
     private static void cautions(Case c, Working w) {
         if (c.rib().ribRadius() == null && c.bearings().stream().anyMatch(one -> one.bearing() == Bearing.TAPER)) {
-            w.caution("These coefficients are for a running bearing. Turned slowly by hand a taper slides on its rib and drags "
-                    + "two to several times as much: trust the book's drag before this preload, or give the rib.");
+            w.caution(
+                    "These coefficients are for a running bearing. Turned slowly by hand a taper slides on its rib and drags "
+                            + "two to several times as much: trust the book's drag before this preload, or give the rib.");
         }
-        w.caution("The book's drag for this very unit stands above any figure here; note whether it means new or used bearings, "
-                + "with or without seals, starting or turning.");
-        w.caution("Oil the bearings, turn ten times to seat the rollers, wind several turns of string, pull square and steadily, "
-                + "and read while it turns, not at the first jerk.");
+        w.caution(
+                "The book's drag for this very unit stands above any figure here; note whether it means new or used bearings, "
+                        + "with or without seals, starting or turning.");
+        w.caution(
+                "Oil the bearings, turn ten times to seat the rollers, wind several turns of string, pull square and steadily, "
+                        + "and read while it turns, not at the first jerk.");
         if (c.sealDrag() == 0) {
-            w.caution("With seals in, read their drag first and give it; it is often as large as that of the bearings.");
+            w.caution(
+                    "With seals in, read their drag first and give it; it is often as large as that of the bearings.");
         }
         w.caution("A collapsed spacer does not come back: when the drag is over its limit a new one is needed.");
     }

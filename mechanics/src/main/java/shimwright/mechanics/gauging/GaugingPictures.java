@@ -24,7 +24,8 @@ final class GaugingPictures {
     static List<Diagram> alignment(HousingAlignment.Case c, HousingAlignment.Result r) {
         List<Diagram> graphs = new ArrayList<>();
         if (!c.bore().isEmpty()) {
-            graphs.add(sweep("Round the " + (c.surface() == HousingAlignment.Surface.BORE ? "bore" : "rim") + ", sag taken off",
+            graphs.add(sweep(
+                    "Round the " + (c.surface() == HousingAlignment.Surface.BORE ? "bore" : "rim") + ", sag taken off",
                     HousingAlignment.stiff(c)));
         }
         if (!c.face().isEmpty()) {
@@ -45,11 +46,7 @@ final class GaugingPictures {
             parts.add(new Dot("", (turn - Math.floor(turn)) * 2 * Math.PI, reading.value()));
         }
         return new Graph(
-                title,
-                Scale.of("from the top, clockwise", Kind.ANGLE),
-                Scale.of("reading", Kind.LENGTH),
-                false,
-                parts);
+                title, Scale.of("from the top, clockwise", Kind.ANGLE), Scale.of("reading", Kind.LENGTH), false, parts);
     }
 
     /** A taper with the rollers beside it, small on the plate and again on the blocks. */

@@ -115,7 +115,8 @@ public final class HardnessScales {
             return Outcome.refused(Refusal.of(
                     scale,
                     Quantities.brief(value, Units.ONE) + " is outside the printed table, "
-                            + rows.get(0).text(scale) + " to " + rows.get(rows.size() - 1).text(scale),
+                            + rows.get(0).text(scale) + " to "
+                            + rows.get(rows.size() - 1).text(scale),
                     "No conversion is made beyond it; test with a scale that suits this hardness"));
         }
         return Outcome.ok(converted(scale, value));
@@ -139,10 +140,13 @@ public final class HardnessScales {
         Double vickersAstm = known ? line(w, "HV", ASTM_TABLE, scale, value, "hv", ASTM) : null;
         Double brinellAstm = known ? line(w, "HB", ASTM_TABLE, scale, value, "hb", ASTM) : null;
         Double rockwellAstm = known ? line(w, "HRC", ASTM_TABLE, scale, value, "hrc", ASTM) : null;
-        w.caution("For unalloyed and low alloy steel, hot rolled or heat treated. Not for stainless, tool steel, cast iron, "
-                + "cold drawn bar or any other metal.");
-        w.caution("A converted figure never replaces the test that a drawing asks for: 25 HV or 85 MPa to either side is usual.");
-        w.caution("A case-hardened skin is thin: a Brinell ball or the C cone goes through a thin case and reads the core too.");
+        w.caution(
+                "For unalloyed and low alloy steel, hot rolled or heat treated. Not for stainless, tool steel, cast iron, "
+                        + "cold drawn bar or any other metal.");
+        w.caution(
+                "A converted figure never replaces the test that a drawing asks for: 25 HV or 85 MPa to either side is usual.");
+        w.caution(
+                "A case-hardened skin is thin: a Brinell ball or the C cone goes through a thin case and reads the core too.");
         w.caution("A file test only says hard or soft; a test mark on a flank, seat or sealing lip is damage.");
         return w.worked(new Result(
                 new International(vickers, brinell, rockwellB, rockwellC, strength),

@@ -48,8 +48,11 @@ public final class HousingAlignment {
                     example = "0°: 0 mm; 90°: -0.05 mm; 180°: 0.08 mm; 270°: 0.10 mm")
             List<Sweep.Reading> bore,
 
-            @Input(meaning = "round the face: where: what it reads", fewest = 0, most = 72) List<Sweep.Reading> face,
-            @Input(meaning = "what the plunger rides on", orElse = "bore") Surface surface,
+            @Input(meaning = "round the face: where: what it reads", fewest = 0, most = 72)
+            List<Sweep.Reading> face,
+
+            @Input(meaning = "what the plunger rides on", orElse = "bore")
+            Surface surface,
 
             @Input(kind = Kind.LENGTH, meaning = "radius at which the face is read", min = 0.01, max = 1) @Nullable
             Double faceRadius,
@@ -80,8 +83,11 @@ public final class HousingAlignment {
             @Output(kind = Kind.ANGLE, meaning = "towards, from the top, clockwise", decimals = 0)
             double towards,
 
-            @Output(kind = Kind.LENGTH, meaning = "of it up") double up,
-            @Output(kind = Kind.LENGTH, meaning = "of it right") double right,
+            @Output(kind = Kind.LENGTH, meaning = "of it up")
+            double up,
+
+            @Output(kind = Kind.LENGTH, meaning = "of it right")
+            double right,
 
             @Output(kind = Kind.LENGTH, meaning = "read in a turn, largest less smallest")
             double range,
@@ -111,7 +117,8 @@ public final class HousingAlignment {
             @Output(meaning = "bore or rim") @Nullable Off bore,
             @Output(meaning = "face") @Nullable Tilt face,
 
-            @Output(kind = Kind.ANGLE, meaning = "move the housing towards, from the top, clockwise", decimals = 0) @Nullable
+            @Output(kind = Kind.ANGLE, meaning = "move the housing towards, from the top, clockwise", decimals = 0)
+            @Nullable
             Double move,
 
             @Output(kind = Kind.LENGTH, meaning = "dowel whose offset comes nearest") @Nullable
@@ -157,14 +164,17 @@ public final class HousingAlignment {
                 : w.line("left", "|offset − dowel|", Math.abs(off.offset() - dowel), Kind.LENGTH, "geometry");
         w.caution("Push the crankshaft one way before each face reading: its end play reads as tilt.");
         w.caution("Turn the crankshaft, not the dial on it; end at the top again: it must come back to what it was.");
-        w.caution("Angles are clockwise as you look at the housing from the gearbox, both when reading and when setting dowels.");
+        w.caution(
+                "Angles are clockwise as you look at the housing from the gearbox, both when reading and when setting dowels.");
         if (c.sag() == 0 && !c.bore().isEmpty()) {
             w.caution("Sag is taken as none: read it once with the same arm on a true bar, or use a short stiff arm.");
         }
         if (dowel != null) {
-            w.caution("Turn both dowels the same way, offset against the error, mark them, sweep again before they are final.");
+            w.caution(
+                    "Turn both dowels the same way, offset against the error, mark them, sweep again before they are final.");
         }
-        w.caution("Take the ignition out of action and use the bar: fingers between dial and housing when it turns get caught.");
+        w.caution(
+                "Take the ignition out of action and use the bar: fingers between dial and housing when it turns get caught.");
         return w.worked(new Result(off, tilt, move, dowel, left));
     }
 
@@ -178,7 +188,8 @@ public final class HousingAlignment {
         double towards = (s.highest() + (sign < 0 ? Math.PI : 0)) % (2 * Math.PI);
         w.line("furthest", "largest |reading − fitted|", s.furthest(), Kind.LENGTH, FIT);
         if (s.furthest() > 0.25 * s.amplitude() && s.furthest() > 2.5e-5) {
-            w.caution("The readings do not lie on a circle: misread, out of round, or a burr. Opposite pairs must have one sum.");
+            w.caution(
+                    "The readings do not lie on a circle: misread, out of round, or a burr. Opposite pairs must have one sum.");
         }
         return new Off(offset, offset == 0 ? 0 : towards, up, right, s.range(), s.furthest());
     }
@@ -191,7 +202,8 @@ public final class HousingAlignment {
                 ? null
                 : w.line("tilt", "runout/(2 radius)", runout / (2 * radius), Kind.ANGLE, "geometry");
         if (s.furthest() > 0.25 * s.amplitude() && s.furthest() > 2.5e-5) {
-            w.caution("The face is not plane or was misread: dirt, a burr at a bolt hole, or the crankshaft moved endwise.");
+            w.caution(
+                    "The face is not plane or was misread: dirt, a burr at a bolt hole, or the crankshaft moved endwise.");
         }
         return new Tilt(s.range(), runout, s.highest(), tilt, s.furthest());
     }

@@ -31,10 +31,20 @@ public final class InsideTaper {
 
     /** Two balls dropped in one after the other; depths from the mouth down to the top of each; lengths in metres. */
     public record Case(
-            @Input(kind = Kind.LENGTH, meaning = "diameter of the large ball", min = 0.001, max = 0.5, example = "40 mm")
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "diameter of the large ball",
+                    min = 0.001,
+                    max = 0.5,
+                    example = "40 mm")
             double large,
 
-            @Input(kind = Kind.LENGTH, meaning = "diameter of the small ball", min = 0.0005, max = 0.5, example = "32 mm")
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "diameter of the small ball",
+                    min = 0.0005,
+                    max = 0.5,
+                    example = "32 mm")
             double small,
 
             @Input(
@@ -113,8 +123,10 @@ public final class InsideTaper {
                 2 * (large / Math.cos(half) + (large + c.largeDepth()) * Math.tan(half)),
                 Kind.LENGTH,
                 BALLS);
-        w.caution("The mouth is that of a sharp edge: a chamfer there does not change it, but the depth must start at the face.");
-        w.caution("Clean the hole; let each ball drop and settle by its own weight, no tapping; wipe oil off the balls.");
+        w.caution(
+                "The mouth is that of a sharp edge: a chamfer there does not change it, but the depth must start at the face.");
+        w.caution(
+                "Clean the hole; let each ball drop and settle by its own weight, no tapping; wipe oil off the balls.");
         w.caution("Two balls say nothing of a worn step between them: blue it, or try a third ball.");
         return w.worked(new Result(middles, half, 2 * half, taper, mouth));
     }

@@ -90,7 +90,8 @@ public final class OutsideTaper {
                     "the two readings give a half angle of " + Quantities.brief(half, Units.DEGREE),
                     "Look at both readings and the blocks; a cone so blunt is measured another way"));
         } else if (plate(c, half) <= 0) {
-            refusals.add(Refusal.of("low", "the rollers leave no cone between them", "Look at the roller and the reading"));
+            refusals.add(
+                    Refusal.of("low", "the rollers leave no cone between them", "Look at the roller and the reading"));
         } else {
             Double length = c.length();
             if (length != null && plate(c, half) + 2 * length * Math.tan(half) < 0) {
@@ -110,7 +111,8 @@ public final class OutsideTaper {
 
     private static Worked<Result> measured(Case c) {
         Working w = new Working();
-        double slope = w.line("tan α", "(M2 − M1)/(2 h)", (c.high() - c.low()) / (2 * c.blocks()), Kind.NUMBER, ROLLERS);
+        double slope =
+                w.line("tan α", "(M2 − M1)/(2 h)", (c.high() - c.low()) / (2 * c.blocks()), Kind.NUMBER, ROLLERS);
         double half = w.line("α", "atan", Math.atan(slope), Kind.ANGLE);
         double plate = w.line("plate diameter", "M1 − d (1 + cot((90° − α)/2))", plate(c, half), Kind.LENGTH, ROLLERS);
         Double length = c.length();
@@ -118,7 +120,8 @@ public final class OutsideTaper {
                 ? null
                 : w.line("top diameter", "plate + 2 L tan α", plate + 2 * length * slope, Kind.LENGTH, ROLLERS);
         w.caution("The diameter at the plate is that of a sharp corner: a chamfer or radius there does not change it.");
-        w.caution("Lap the plate end, no burr; rollers of one size, blocks of one height on both sides, a light steady pressure.");
+        w.caution(
+                "Lap the plate end, no burr; rollers of one size, blocks of one height on both sides, a light steady pressure.");
         w.caution("Turn the cone and read again at a right angle: an oval cone reads well once.");
         return w.worked(new Result(half, 2 * half, 2 * slope, plate, top));
     }

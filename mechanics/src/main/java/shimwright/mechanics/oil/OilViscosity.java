@@ -40,30 +40,53 @@ public final class OilViscosity {
 
     /** Two known points; temperatures in kelvin, viscosities in m²/s. */
     public record Points(
-            @Input(kind = Kind.VISCOSITY, meaning = "viscosity at the first", min = LEAST, max = 0.1, example = "150 mm²/s")
+            @Input(
+                    kind = Kind.VISCOSITY,
+                    meaning = "viscosity at the first",
+                    min = LEAST,
+                    max = 0.1,
+                    example = "150 mm²/s")
             double viscosity,
 
             @Input(kind = Kind.TEMPERATURE, meaning = "first temperature", orElse = "40 °C", min = 223.15, max = 473.15)
             double first,
 
-            @Input(kind = Kind.VISCOSITY, meaning = "viscosity at the second", min = LEAST, max = 0.1, example = "15 mm²/s")
+            @Input(
+                    kind = Kind.VISCOSITY,
+                    meaning = "viscosity at the second",
+                    min = LEAST,
+                    max = 0.1,
+                    example = "15 mm²/s")
             double secondViscosity,
 
-            @Input(kind = Kind.TEMPERATURE, meaning = "second temperature", orElse = "100 °C", min = 223.15, max = 473.15)
+            @Input(
+                    kind = Kind.TEMPERATURE,
+                    meaning = "second temperature",
+                    orElse = "100 °C",
+                    min = 223.15,
+                    max = 473.15)
             double second) {}
 
     /** What is known of the oil and what is asked; temperatures in kelvin, density in kg/m³. */
     public record Case(
             @Group Points points,
 
-            @Input(kind = Kind.TEMPERATURE, meaning = "temperature asked for", min = 223.15, max = 473.15, example = "0 °C")
+            @Input(
+                    kind = Kind.TEMPERATURE,
+                    meaning = "temperature asked for",
+                    min = 223.15,
+                    max = 473.15,
+                    example = "0 °C")
             double wanted,
 
             @Input(kind = Kind.DENSITY, meaning = "density at 15 °C, for the dynamic viscosity", min = 700, max = 1100)
             @Nullable
             Double density,
 
-            @Input(meaning = "grade it should be, such as gear SAE 90 or ISO VG 150", orElse = "", example = "gear SAE 90")
+            @Input(
+                    meaning = "grade it should be, such as gear SAE 90 or ISO VG 150",
+                    orElse = "",
+                    example = "gear SAE 90")
             String grade) {}
 
     /** Viscosities in m²/s. */
@@ -102,7 +125,9 @@ public final class OilViscosity {
                     "second", "the two temperatures lie too near each other", "Take points 10 K apart or more"));
         } else if (ordered ? p.viscosity() <= p.secondViscosity() : p.viscosity() >= p.secondViscosity()) {
             refusals.add(Refusal.of(
-                    "secondViscosity", "the oil would not thin with heat", "Look which viscosity belongs to which temperature"));
+                    "secondViscosity",
+                    "the oil would not thin with heat",
+                    "Look which viscosity belongs to which temperature"));
         }
         if (!c.grade().isBlank() && named(c.grade()) == null) {
             refusals.add(Refusal.of(
@@ -119,7 +144,8 @@ public final class OilViscosity {
             if (!(found >= LEAST * (1 - 1e-9) && found <= MOST)) {
                 refusals.add(Refusal.of(
                         temperature == c.wanted() ? "wanted" : "secondViscosity",
-                        "at " + Quantities.brief(temperature, Units.CELSIUS) + " the law leaves its range, 2 mm²/s to 20 m²/s",
+                        "at " + Quantities.brief(temperature, Units.CELSIUS)
+                                + " the law leaves its range, 2 mm²/s to 20 m²/s",
                         "Nothing is said beyond it: near its pour point an oil stiffens faster than any law"));
                 break;
             }
@@ -150,10 +176,13 @@ public final class OilViscosity {
                 grades.add(row.text("name"));
             }
         }
-        w.caution("The grade is not the friction: blocker rings and yellow metal need the class that the book names, GL-4 or GL-5.");
-        w.caution("The W of a multigrade is tested in the cold, by a dynamic viscosity: no reading at 40 and 100 °C proves it.");
-        w.caution("Oil out of a gearbox is thinned by shear, water and fuel, or thickened by age; what it is now says little "
-                + "about what went in.");
+        w.caution(
+                "The grade is not the friction: blocker rings and yellow metal need the class that the book names, GL-4 or GL-5.");
+        w.caution(
+                "The W of a multigrade is tested in the cold, by a dynamic viscosity: no reading at 40 and 100 °C proves it.");
+        w.caution(
+                "Oil out of a gearbox is thinned by shear, water and fuel, or thickened by age; what it is now says little "
+                        + "about what went in.");
         if (c.wanted() < 273.15) {
             w.caution("In deep cold the law reads too thin: wax and improvers stiffen the oil further.");
         }

@@ -25,7 +25,8 @@ final class ViscosityIndex {
                     return w.line("VI", "100 (L − U)/(L − H)", 100 * (low - u) / (low - high), Kind.NUMBER, SOURCE);
                 }
                 double n = w.line("N", "(log H − log U)/log Y", Math.log(high / u) / Math.log(y), Kind.NUMBER, SOURCE);
-                return w.line("VI", "(10^N − 1)/0.00715 + 100", (Math.pow(10, n) - 1) / STEP + 100, Kind.NUMBER, SOURCE);
+                return w.line(
+                        "VI", "(10^N − 1)/0.00715 + 100", (Math.pow(10, n) - 1) / STEP + 100, Kind.NUMBER, SOURCE);
             }
         }
         w.caution("Under 2 mm²/s at 100 °C an oil has no viscosity index.");

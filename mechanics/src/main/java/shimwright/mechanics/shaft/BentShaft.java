@@ -55,8 +55,7 @@ record BentShaft(
             curvature[i] = moment / stiffness;
             growth[i] = (next - moment) / stiffness / step;
             slopes[i + 1] = slopes[i] + step * (curvature[i] + growth[i] * step / 2);
-            deflections[i + 1] =
-                    deflections[i] + step * (slopes[i] + step * (curvature[i] / 2 + growth[i] * step / 6));
+            deflections[i + 1] = deflections[i] + step * (slopes[i] + step * (curvature[i] / 2 + growth[i] * step / 6));
         }
         BentShaft free = new BentShaft(marks, curvature, growth, slopes, deflections, left, right);
         double lean = (free.deflection(c.bearingB()) - free.deflection(c.bearingA())) / span;

@@ -67,7 +67,11 @@ public final class ClutchTorque {
             @Output(kind = Kind.LENGTH, meaning = "mean radius, uniform pressure")
             double radiusPressure,
 
-            @Output(kind = Kind.PRESSURE, meaning = "highest pressure, at the inside, run in", decimals = 4, infinite = "no bound")
+            @Output(
+                    kind = Kind.PRESSURE,
+                    meaning = "highest pressure, at the inside, run in",
+                    decimals = 4,
+                    infinite = "no bound")
             double most,
 
             @Output(kind = Kind.PRESSURE, meaning = "lowest pressure, at the outside, run in", decimals = 4)
@@ -98,7 +102,9 @@ public final class ClutchTorque {
         if ((c.clamp() == null) == (c.pressure() == null)) {
             refusals.add(Refusal.of(
                     "clamp",
-                    c.clamp() == null ? "neither clamp load nor pressure is given" : "clamp load and pressure are both given",
+                    c.clamp() == null
+                            ? "neither clamp load nor pressure is given"
+                            : "clamp load and pressure are both given",
                     "Give one of them"));
         }
         if (c.pressure() != null && c.inner() == 0) {
@@ -135,7 +141,8 @@ public final class ClutchTorque {
         if (d > 0) {
             w.line("p inside", "2 F/(π d (D − d))", most, Kind.PRESSURE, BOOK);
         }
-        double fewest = w.line("p outside", "2 F/(π D (D − d))", 2 * clamp / (Math.PI * c.outer() * width), Kind.PRESSURE, BOOK);
+        double fewest = w.line(
+                "p outside", "2 F/(π D (D − d))", 2 * clamp / (Math.PI * c.outer() * width), Kind.PRESSURE, BOOK);
         double mean = w.line(
                 "p mean", "4 F/(π (D² − d²))", 4 * clamp / (Math.PI * (c.outer() * c.outer() - d * d)), Kind.PRESSURE);
         Double engine = c.engine();
@@ -144,9 +151,11 @@ public final class ClutchTorque {
                 ? null
                 : w.line("F needed", "engine/(z μ × radius)", engine / (c.faces() * c.friction() * wear), Kind.FORCE);
         if (reserve != null && reserve < 1.2) {
-            w.caution("Under 1.2 times the engine's torque a clutch slips when hot, oiled or worn; 1.2 to 1.5 is usual practice.");
+            w.caution(
+                    "Under 1.2 times the engine's torque a clutch slips when hot, oiled or worn; 1.2 to 1.5 is usual practice.");
         }
-        w.caution("Oil, glaze and heat take friction away; new linings on a used flywheel carry little until they have run in.");
+        w.caution(
+                "Oil, glaze and heat take friction away; new linings on a used flywheel carry little until they have run in.");
         w.caution("A diaphragm's clamp load changes with wear: measure it at the height it works at.");
         w.caution("Old linings may hold asbestos: no air gun, no dry brush; wipe wet, bag the dust.");
         return w.worked(new Result(clamp, torque, fresh, wear, even, most, fewest, mean, reserve, needed));

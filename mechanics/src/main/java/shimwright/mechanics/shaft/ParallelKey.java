@@ -18,7 +18,8 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code key}: a parallel key, its shear, its pressure and the length it needs. */
 public final class ParallelKey {
-    private static final String BOOK = "Shigley 9th ed., 7-7, keys: F = 2 T/d over b l and over the bearing height times l";
+    private static final String BOOK =
+            "Shigley 9th ed., 7-7, keys: F = 2 T/d over b l and over the bearing height times l";
     private static final String SIZES = "DIN 6885-1, high form";
     private static final Table KEYS = Table.read("din-6885-1/keys.csv");
     private static final double MM = 1e-3;
@@ -71,7 +72,8 @@ public final class ParallelKey {
 
             @Group Size size,
 
-            @Input(kind = Kind.PRESSURE, meaning = "shear stress allowed", min = 1e5, max = 2e9, example = "100 MPa") @Nullable
+            @Input(kind = Kind.PRESSURE, meaning = "shear stress allowed", min = 1e5, max = 2e9, example = "100 MPa")
+            @Nullable
             Double shearAllowed,
 
             @Input(
@@ -88,8 +90,11 @@ public final class ParallelKey {
 
     /** Force in newtons, stresses in pascal, lengths in metres, torque in N·m. */
     public record Result(
-            @Output(kind = Kind.LENGTH, meaning = "width of the key") double width,
-            @Output(kind = Kind.LENGTH, meaning = "height of the key") double height,
+            @Output(kind = Kind.LENGTH, meaning = "width of the key")
+            double width,
+
+            @Output(kind = Kind.LENGTH, meaning = "height of the key")
+            double height,
 
             @Output(kind = Kind.FORCE, meaning = "force at the shaft's surface")
             double force,
@@ -170,7 +175,9 @@ public final class ParallelKey {
         }
         if (length != null && c.size().ends() == Ends.ROUND && length <= size[0]) {
             refusals.add(Refusal.of(
-                    "length", "a key with round ends no longer than wide bears nowhere", "Measure it, or say ends=square"));
+                    "length",
+                    "a key with round ends no longer than wide bears nowhere",
+                    "Measure it, or say ends=square"));
         }
     }
 
@@ -186,9 +193,8 @@ public final class ParallelKey {
         w.line("bearing height", "in the hub", bearing, Kind.LENGTH);
         double force = w.line("F", "2 × factor × T/d", 2 * c.factor() * c.torque() / c.diameter(), Kind.FORCE, BOOK);
         Double length = c.size().length();
-        Double shear = length == null
-                ? null
-                : w.line("τ", "F/(b l)", force / (width * (length - ends)), Kind.PRESSURE, BOOK);
+        Double shear =
+                length == null ? null : w.line("τ", "F/(b l)", force / (width * (length - ends)), Kind.PRESSURE, BOOK);
         Double pressure = length == null
                 ? null
                 : w.line("p", "F/(bearing height × l)", force / (bearing * (length - ends)), Kind.PRESSURE, BOOK);
@@ -199,7 +205,12 @@ public final class ParallelKey {
         Double borne = c.pressureAllowed();
         Double pressureLength = borne == null
                 ? null
-                : w.line("l for pressure", "F/(bearing height × p allowed)", force / (bearing * borne), Kind.LENGTH, BOOK);
+                : w.line(
+                        "l for pressure",
+                        "F/(bearing height × p allowed)",
+                        force / (bearing * borne),
+                        Kind.LENGTH,
+                        BOOK);
         Double needed = longest(shearLength, pressureLength, ends);
         Double spare = needed == null || length == null
                 ? null
@@ -207,12 +218,13 @@ public final class ParallelKey {
         if (spare != null && spare < 0) {
             w.caution("The key is too short for this torque and these stresses.");
         }
-        w.caution("The weakest of shaft, key and hub sets the pressure; a light alloy or cast hub carries far less than steel.");
+        w.caution(
+                "The weakest of shaft, key and hub sets the pressure; a light alloy or cast hub carries far less than steel.");
         w.caution("Beyond 1.3 shaft diameters of length the far end carries little: take a second key or a spline.");
-        w.caution("A key that rocks, or a keyway with a rolled edge, is a finding: a new key alone will not stay tight.");
+        w.caution(
+                "A key that rocks, or a keyway with a rolled edge, is a finding: a new key alone will not stay tight.");
         w.caution("Look at the ends of the keyway for cracks before it goes back.");
-        return w.worked(
-                new Result(width, size[1], force, shear, pressure, shearLength, pressureLength, needed, spare));
+        return w.worked(new Result(width, size[1], force, shear, pressure, shearLength, pressureLength, needed, spare));
     }
 
     private static @Nullable Double longest(@Nullable Double one, @Nullable Double two, double ends) {

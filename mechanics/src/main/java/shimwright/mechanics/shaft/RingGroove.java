@@ -16,7 +16,8 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code ring-groove}: what thrust the groove of a snap ring, its shoulder and the ring carry. */
 public final class RingGroove {
-    private static final String DIN = "DIN 471 and DIN 472, groove load of the tables: yield 200 MPa, 1.2, shoulder 3 depths";
+    private static final String DIN =
+            "DIN 471 and DIN 472, groove load of the tables: yield 200 MPa, 1.2, shoulder 3 depths";
     private static final double SHARE = 1.2;
     private static final double SHOULDER = 3;
 
@@ -39,7 +40,8 @@ public final class RingGroove {
 
     /** Lengths in metres, stress in pascal, forces in newtons. */
     public record Case(
-            @Input(meaning = "groove on a shaft or in a bore", orElse = "shaft") Place place,
+            @Input(meaning = "groove on a shaft or in a bore", orElse = "shaft")
+            Place place,
 
             @Input(kind = Kind.LENGTH, meaning = "diameter of shaft or bore", min = 0.002, max = 1, example = "30 mm")
             double diameter,
@@ -76,7 +78,8 @@ public final class RingGroove {
                     max = 0.01)
             double lost,
 
-            @Input(kind = Kind.FORCE, meaning = "load of the ring by its table, sharp corner", min = 1, max = 1e7) @Nullable
+            @Input(kind = Kind.FORCE, meaning = "load of the ring by its table, sharp corner", min = 1, max = 1e7)
+            @Nullable
             Double ringLoad,
 
             @Input(kind = Kind.FORCE, meaning = "thrust it has to hold", min = 0, max = 1e7) @Nullable
@@ -87,9 +90,14 @@ public final class RingGroove {
             @Output(kind = Kind.LENGTH, meaning = "depth of the groove that carries")
             double depth,
 
-            @Output(kind = Kind.FORCE, meaning = "groove carries") double grooveLoad,
-            @Output(kind = Kind.FORCE, meaning = "shoulder carries in shear") double shoulderLoad,
-            @Output(kind = Kind.FORCE, meaning = "the weakest carries") double least,
+            @Output(kind = Kind.FORCE, meaning = "groove carries")
+            double grooveLoad,
+
+            @Output(kind = Kind.FORCE, meaning = "shoulder carries in shear")
+            double shoulderLoad,
+
+            @Output(kind = Kind.FORCE, meaning = "the weakest carries")
+            double least,
 
             @Output(meaning = "how many times the thrust", decimals = 2, infinite = "no thrust") @Nullable
             Double reserve) {}
@@ -111,9 +119,11 @@ public final class RingGroove {
                             + Quantities.brief(c.diameter(), Units.MM),
                     "Say whether it is a shaft or a bore, and look at both diameters"));
         } else if (depth > c.diameter() / 5) {
-            refusals.add(Refusal.of("groove", "the groove is deeper than a fifth of the diameter", "Look at the units"));
+            refusals.add(
+                    Refusal.of("groove", "the groove is deeper than a fifth of the diameter", "Look at the units"));
         } else if (c.lost() >= depth) {
-            refusals.add(Refusal.of("lost", "nothing of the groove's depth is left", "It holds no ring: rework or replace"));
+            refusals.add(
+                    Refusal.of("lost", "nothing of the groove's depth is left", "It holds no ring: rework or replace"));
         }
         return refusals.isEmpty() ? Outcome.ok(held(c, depth - c.lost())) : Outcome.refused(refusals);
     }
@@ -123,7 +133,11 @@ public final class RingGroove {
         double depth = w.line("depth", "|d − dg|/2 − lost", carrying, Kind.LENGTH);
         double side = c.place() == Place.SHAFT ? c.groove() + 2 * depth : c.groove() - 2 * depth;
         double area = w.line(
-                "area", "π/4 |d² − dg²|", Math.PI / 4 * Math.abs(side * side - c.groove() * c.groove()), Kind.AREA, DIN);
+                "area",
+                "π/4 |d² − dg²|",
+                Math.PI / 4 * Math.abs(side * side - c.groove() * c.groove()),
+                Kind.AREA,
+                DIN);
         double groove = w.line("groove", "area × yield/1.2", area * c.yield() / SHARE, Kind.FORCE, DIN);
         double shoulder = w.line(
                 "shoulder",
@@ -135,15 +149,19 @@ public final class RingGroove {
         double least = Math.min(Math.min(groove, shoulder), ring == null ? Double.POSITIVE_INFINITY : ring);
         w.line("least", "of groove, shoulder and ring", least, Kind.FORCE);
         Double thrust = c.thrust();
-        Double reserve = thrust == null ? null : thrust == 0 ? Double.POSITIVE_INFINITY : Double.valueOf(least / thrust);
+        Double reserve =
+                thrust == null ? null : thrust == 0 ? Double.POSITIVE_INFINITY : Double.valueOf(least / thrust);
         if (c.shoulder() < SHOULDER * depth) {
             w.caution("The shoulder is shorter than three depths: it bends besides, and carries less than shown.");
         }
         if (ring == null) {
-            w.caution("The ring's own load is not given: take it from its table, less where the part against it has a chamfer.");
+            w.caution(
+                    "The ring's own load is not given: take it from its table, less where the part against it has a chamfer.");
         }
-        w.caution("At the groove's load its edge just begins to yield: no reserve is in it; knocks count more than thrust.");
-        w.caution("A spread, bent or used thin ring is replaced; a groove with a rolled edge is measured where it still is sharp.");
+        w.caution(
+                "At the groove's load its edge just begins to yield: no reserve is in it; knocks count more than thrust.");
+        w.caution(
+                "A spread, bent or used thin ring is replaced; a groove with a rolled edge is measured where it still is sharp.");
         w.caution("A ring on the pliers flies: eye protection, and a hand over it.");
         return w.worked(new Result(depth, groove, shoulder, least, reserve));
     }

@@ -13,7 +13,8 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code shaft-bend}: how far and how steeply a shaft on two bearings bends under several loads. */
 public final class ShaftBend {
-    private static final String BEAM = "bending of a beam, M/(E I) integrated twice; Shigley 9th ed., 4-3 and Table A-9";
+    private static final String BEAM =
+            "bending of a beam, M/(E I) integrated twice; Shigley 9th ed., 4-3 and Table A-9";
     private static final String LIMITS = "Shigley 9th ed., Table 7-2: slopes at bearings and gears";
 
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
@@ -66,7 +67,13 @@ public final class ShaftBend {
             @Input(meaning = "loads: name: where: force: direction", most = 40, example = "gear: 100 mm: 2000 N: 0°")
             List<Load> loads,
 
-            @Input(kind = Kind.PRESSURE, meaning = "modulus of elasticity", orElse = "207 GPa", min = 1e9, max = 1e12, unit = "GPa")
+            @Input(
+                    kind = Kind.PRESSURE,
+                    meaning = "modulus of elasticity",
+                    orElse = "207 GPa",
+                    min = 1e9,
+                    max = 1e12,
+                    unit = "GPa")
             double modulus) {}
 
     /** One place of the shaft; lengths in metres, angles in radians. */
@@ -108,7 +115,8 @@ public final class ShaftBend {
         for (int i = 0; i < c.stretches().size(); i++) {
             Stretch s = c.stretches().get(i);
             if (s.end() <= end) {
-                refusals.add(Refusal.of("stretches[" + i + "].end", "ends before it begins", "Count all ends from the left"));
+                refusals.add(Refusal.of(
+                        "stretches[" + i + "].end", "ends before it begins", "Count all ends from the left"));
             }
             if (s.bore() >= s.diameter() * 0.99) {
                 refusals.add(Refusal.of("stretches[" + i + "].bore", "leaves no wall", "Look at bore and diameter"));
@@ -124,7 +132,8 @@ public final class ShaftBend {
         }
         for (int i = 0; i < c.loads().size(); i++) {
             if (c.loads().get(i).at() > end + 1e-9) {
-                refusals.add(Refusal.of("loads[" + i + "].at", "stands beyond the shaft", "Give the stretches as far as there"));
+                refusals.add(Refusal.of(
+                        "loads[" + i + "].at", "stands beyond the shaft", "Give the stretches as far as there"));
             }
         }
         return refusals.isEmpty() ? Outcome.ok(bent(c)) : Outcome.refused(refusals);
@@ -134,8 +143,14 @@ public final class ShaftBend {
         Working w = new Working();
         BentShaft one = BentShaft.of(c, 0);
         BentShaft two = BentShaft.of(c, Math.PI / 2);
-        double a = w.line("left bearing", "moments about the right one", Math.hypot(one.left(), two.left()), Kind.FORCE, "statics");
-        double b = w.line("right bearing", "sum of forces", Math.hypot(one.right(), two.right()), Kind.FORCE, "statics");
+        double a = w.line(
+                "left bearing",
+                "moments about the right one",
+                Math.hypot(one.left(), two.left()),
+                Kind.FORCE,
+                "statics");
+        double b =
+                w.line("right bearing", "sum of forces", Math.hypot(one.right(), two.right()), Kind.FORCE, "statics");
         Place left = place(w, "left bearing", one, two, c.bearingA());
         Place right = place(w, "right bearing", one, two, c.bearingB());
         List<Place> places = new ArrayList<>();
@@ -149,7 +164,8 @@ public final class ShaftBend {
         w.line("furthest", "largest of many places along the shaft", furthest, Kind.LENGTH, BEAM);
         double steepest = Math.max(left.slope(), right.slope());
         if (steepest > 0.0008) {
-            w.caution("The shaft leans more than 0.8 mrad in a bearing: taper and cylindrical rollers then load their edges.");
+            w.caution(
+                    "The shaft leans more than 0.8 mrad in a bearing: taper and cylindrical rollers then load their edges.");
         }
         if (places.stream().anyMatch(place -> place.slope() > 0.0005)) {
             w.caution("A gear that leans more than 0.5 mrad carries on one end of its teeth.");

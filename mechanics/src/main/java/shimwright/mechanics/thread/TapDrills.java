@@ -72,9 +72,14 @@ public final class TapDrills {
             double hole,
 
             @Output(meaning = "metric drill nearest to it") Drill metric,
-            @Output(meaning = "inch, number or letter drill nearest to it") @Nullable Drill inch,
 
-            @Output(kind = Kind.LENGTH, meaning = "basic minor diameter, the least that a nut gauge passes", decimals = 4)
+            @Output(meaning = "inch, number or letter drill nearest to it") @Nullable
+            Drill inch,
+
+            @Output(
+                    kind = Kind.LENGTH,
+                    meaning = "basic minor diameter, the least that a nut gauge passes",
+                    decimals = 4)
             double minorDiameter,
 
             @Output(meaning = "share of full thread in the hole at hand", unit = "%", decimals = 1) @Nullable
@@ -100,7 +105,9 @@ public final class TapDrills {
                     "a hole of " + Quantities.brief(at, Units.MM)
                             + (at >= form.diameter() ? " leaves no thread of " : " is under the root of ")
                             + form.designation(),
-                    at >= form.diameter() ? "Take an insert or the next thread" : "The tap would break; drill it larger"));
+                    at >= form.diameter()
+                            ? "Take an insert or the next thread"
+                            : "The tap would break; drill it larger"));
         }
         return Outcome.ok(drilled(c, form));
     }
@@ -130,9 +137,8 @@ public final class TapDrills {
             w.line("inch drill", "nearest of the table", inch.diameter(), Kind.LENGTH, "ASME B94.11, from memory");
         }
         Double at = c.drill();
-        Double atHand = at == null
-                ? null
-                : w.line("share at hand", "(d − drill)/depth", share(c, form, at), Kind.NUMBER, CUT);
+        Double atHand =
+                at == null ? null : w.line("share at hand", "(d − drill)/depth", share(c, form, at), Kind.NUMBER, CUT);
         cautions(c, atHand, w);
         return w.worked(new Result(hole, metric, inch, form.minor(), atHand));
     }
@@ -146,7 +152,8 @@ public final class TapDrills {
             w.caution("Under 55 % the thread strips before the bolt breaks: work it out with the strip sheet.");
         }
         w.caution("A drill cuts a little over its size. Try it in scrap of the same metal and measure the hole.");
-        w.caution("Clamp the work, cutting fluid for the metal, chips out often; eye protection. A broken tap stays in the case.");
+        w.caution(
+                "Clamp the work, cutting fluid for the metal, chips out often; eye protection. A broken tap stays in the case.");
     }
 
     private static @Nullable Drill nearest(Case c, ThreadForm form, double hole) {

@@ -40,7 +40,11 @@ public final class ThreadWires {
     public record Case(
             @Group ThreadSize size,
 
-            @Input(kind = Kind.LENGTH, meaning = "measured diameter of the wires, else the best", min = 5e-5, max = 0.01)
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "measured diameter of the wires, else the best",
+                    min = 5e-5,
+                    max = 0.01)
             @Nullable
             Double wire,
 
@@ -72,7 +76,8 @@ public final class ThreadWires {
             @Output(kind = Kind.LENGTH, meaning = "wire taken", decimals = 4)
             double wire,
 
-            @Output(kind = Kind.ANGLE, meaning = "lead angle") double leadAngle,
+            @Output(kind = Kind.ANGLE, meaning = "lead angle")
+            double leadAngle,
 
             @Output(kind = Kind.LENGTH, meaning = "lead angle adds to the reading", decimals = 4)
             double leadCorrection,
@@ -128,8 +133,8 @@ public final class ThreadWires {
         if (reading != null && Math.abs(reading - least) > 0.5 * form.height()) {
             return Outcome.refused(Refusal.of(
                     "reading",
-                    Quantities.brief(reading, Units.MM) + " is far from the "
-                            + Quantities.brief(least, Units.MM) + " that this thread and wire give",
+                    Quantities.brief(reading, Units.MM) + " is far from the " + Quantities.brief(least, Units.MM)
+                            + " that this thread and wire give",
                     "Look at the units, the wire and whether all three wires lie in"));
         }
         return Outcome.ok(measured(c, form, wire));
@@ -157,9 +162,9 @@ public final class ThreadWires {
             w.caution("This is not the best wire: a flank angle that is a little off now falsifies the reading.");
         }
         w.caution("A wire 0.001 mm too thick reads 0.003 mm too large: type the measured wire, not what the box says.");
-        w.caution("A light, even pressure, 10 N or so for a coarse thread: a hard pull flattens the wires into the flanks.");
+        w.caution(
+                "A light, even pressure, 10 N or so for a coarse thread: a hard pull flattens the wires into the flanks.");
         w.caution("Clean and deburr first; three places along and two round tell a worn or bent thread.");
-        return w.worked(
-                new Result(best, LEAST * p, MOST * p, wire, lead, add, aim, aimed, pitch, over));
+        return w.worked(new Result(best, LEAST * p, MOST * p, wire, lead, add, aim, aimed, pitch, over));
     }
 }

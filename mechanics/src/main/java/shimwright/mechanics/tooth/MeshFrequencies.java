@@ -58,12 +58,14 @@ public final class MeshFrequencies {
             @Output(meaning = "largest common factor of the teeth: ways to put them together that wear alike")
             int commonFactor,
 
-            @Output(meaning = "every tooth meets every other") boolean hunting,
+            @Output(meaning = "every tooth meets every other")
+            boolean hunting,
 
             @Output(kind = Kind.FREQUENCY, meaning = "the same two teeth together", decimals = 4)
             double sameTeeth,
 
-            @Output(meaning = "turns of the driving gear until then") int turns,
+            @Output(meaning = "turns of the driving gear until then")
+            int turns,
 
             @Output(kind = Kind.FREQUENCY, meaning = "the same group of teeth together", decimals = 3)
             double group) {}
@@ -90,8 +92,9 @@ public final class MeshFrequencies {
         double group = w.line("same group", "mesh/g", mesh / factor, Kind.FREQUENCY, COUNT);
         w.caution("Noise at the mesh frequency with side bands one turn apart points at the shaft whose turn it is.");
         if (factor > 1) {
-            w.caution("Teeth that share a factor wear in as partners: mark them before they come apart and mesh them again as "
-                    + "they were.");
+            w.caution(
+                    "Teeth that share a factor wear in as partners: mark them before they come apart and mesh them again as "
+                            + "they were.");
         }
         w.caution("Listen from outside; no hand, sleeve or cable near what turns.");
         return Outcome.ok(w.worked(new Result(

@@ -185,9 +185,15 @@ final class ToothPictures {
 
     /** What is heard and at which frequency: turns low, the mesh with a side band of each shaft beside it. */
     static List<Diagram> meshFrequencies(MeshFrequencies.Case c, MeshFrequencies.Result r) {
-        List<String> names = List.of("driven turn", "driving turn", "mesh − driving", "mesh", "mesh + driving", "2 × mesh");
+        List<String> names =
+                List.of("driven turn", "driving turn", "mesh − driving", "mesh", "mesh + driving", "2 × mesh");
         double[] heights = {
-            r.drivenTurn(), r.drivingTurn(), r.mesh() - r.drivingTurn(), r.mesh(), r.mesh() + r.drivingTurn(), 2 * r.mesh()
+            r.drivenTurn(),
+            r.drivingTurn(),
+            r.mesh() - r.drivingTurn(),
+            r.mesh(),
+            r.mesh() + r.drivingTurn(),
+            2 * r.mesh()
         };
         List<Part> parts = new ArrayList<>();
         for (int i = 0; i < heights.length; i++) {

@@ -73,11 +73,20 @@ public final class ToothStrength {
             @Input(meaning = "quality number Qv of the teeth", orElse = "6", min = 3, max = 11)
             int quality,
 
-            @Input(meaning = "overload Ko", orElse = "1", min = 1, max = 4) double overload,
-            @Input(meaning = "size Ks of the pinion", orElse = "1", min = 0.5, max = 2) double sizePinion,
-            @Input(meaning = "size Ks of the gear", orElse = "1", min = 0.5, max = 2) double sizeGear,
-            @Input(meaning = "rim thickness KB", orElse = "1", min = 1, max = 3) double rim,
-            @Input(meaning = "load sharing mN, 1 for spur", orElse = "1", min = 0.3, max = 1) double sharing,
+            @Input(meaning = "overload Ko", orElse = "1", min = 1, max = 4)
+            double overload,
+
+            @Input(meaning = "size Ks of the pinion", orElse = "1", min = 0.5, max = 2)
+            double sizePinion,
+
+            @Input(meaning = "size Ks of the gear", orElse = "1", min = 0.5, max = 2)
+            double sizeGear,
+
+            @Input(meaning = "rim thickness KB", orElse = "1", min = 1, max = 3)
+            double rim,
+
+            @Input(meaning = "load sharing mN, 1 for spur", orElse = "1", min = 0.3, max = 1)
+            double sharing,
 
             @Input(meaning = "elastic coefficient, √MPa, 191 for steel on steel", orElse = "191", min = 50, max = 300)
             double elastic) {}
@@ -90,7 +99,11 @@ public final class ToothStrength {
             @Input(kind = Kind.PRESSURE, meaning = "bending stress allowed, gear", min = 1e6, max = 3e9) @Nullable
             Double bendingGear,
 
-            @Input(kind = Kind.PRESSURE, meaning = "contact stress allowed, the softer of the two", min = 1e6, max = 5e9)
+            @Input(
+                    kind = Kind.PRESSURE,
+                    meaning = "contact stress allowed, the softer of the two",
+                    min = 1e6,
+                    max = 5e9)
             @Nullable
             Double contactAllowed) {}
 
@@ -109,8 +122,11 @@ public final class ToothStrength {
             @Output(kind = Kind.FORCE, meaning = "tangential force", decimals = 1)
             double tangential,
 
-            @Output(meaning = "dynamic factor Kv", decimals = 3) double dynamic,
-            @Output(meaning = "contact geometry factor I", decimals = 4) double contactGeometry,
+            @Output(meaning = "dynamic factor Kv", decimals = 3)
+            double dynamic,
+
+            @Output(meaning = "contact geometry factor I", decimals = 4)
+            double contactGeometry,
 
             @Output(kind = Kind.PRESSURE, meaning = "bending stress of the pinion", decimals = 1)
             double pinion,
@@ -141,7 +157,8 @@ public final class ToothStrength {
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = new ArrayList<>();
         if (c.pair().pinionTeeth() > c.pair().gearTeeth()) {
-            refusals.add(Refusal.of("pinionTeeth", "the pinion has more teeth than the gear", "Call the smaller one the pinion"));
+            refusals.add(Refusal.of(
+                    "pinionTeeth", "the pinion has more teeth than the gear", "Call the smaller one the pinion"));
         }
         double most = Math.pow(level(c) + c.factors().quality() - 3, 2) * FOOT_PER_MINUTE;
         if (speed(c) > most) {
@@ -197,7 +214,8 @@ public final class ToothStrength {
                 load * f.sizeGear() * f.rim() / (section * f.geometryGear()),
                 Kind.PRESSURE,
                 BOOK + ", Eq. 14-15");
-        double angle = Math.atan(Math.tan(c.pair().pressureAngle()) / Math.cos(c.pair().helix()));
+        double angle =
+                Math.atan(Math.tan(c.pair().pressureAngle()) / Math.cos(c.pair().helix()));
         double ratio = (double) c.pair().gearTeeth() / c.pair().pinionTeeth();
         double geometry = w.line(
                 "I",
@@ -208,7 +226,9 @@ public final class ToothStrength {
         double contact = w.line(
                 "σ contact",
                 "Cp √(Wt Ko Kv Ks Km/(d b I))",
-                f.elastic() * 1e3 * Math.sqrt(load * f.sizePinion() / (d * c.pair().face() * geometry)),
+                f.elastic()
+                        * 1e3
+                        * Math.sqrt(load * f.sizePinion() / (d * c.pair().face() * geometry)),
                 Kind.PRESSURE,
                 BOOK + ", Eq. 14-16");
         cautions(w);
@@ -226,8 +246,11 @@ public final class ToothStrength {
     }
 
     private static void cautions(Working w) {
-        w.caution("A check of sound teeth: pits, steps, cracks and welded teeth are outside it, and a worn flank is not its profile.");
-        w.caution("J, Km and the stresses allowed come from charts and tables that you read: the result is no better than they are.");
-        w.caution("This is one method; ISO 6336 gives other figures. Compare like with like, best the old pair with the new.");
+        w.caution(
+                "A check of sound teeth: pits, steps, cracks and welded teeth are outside it, and a worn flank is not its profile.");
+        w.caution(
+                "J, Km and the stresses allowed come from charts and tables that you read: the result is no better than they are.");
+        w.caution(
+                "This is one method; ISO 6336 gives other figures. Compare like with like, best the old pair with the new.");
     }
 }

@@ -71,8 +71,10 @@ class PartLawsTest {
         double low = ask("preload-drag", "pullLow", "%s; preload=%.9f N", rest, preload);
         double high = ask("preload-drag", "pullHigh", "%s; preload=%.9f N", rest, preload);
         assertThat(low).isLessThan(high);
-        assertThat(ask("preload-drag", "preloadHigh", "%s; pull=%.12f N", rest, low)).isCloseTo(preload, DUST);
-        assertThat(ask("preload-drag", "preloadLow", "%s; pull=%.12f N", rest, high)).isCloseTo(preload, DUST);
+        assertThat(ask("preload-drag", "preloadHigh", "%s; pull=%.12f N", rest, low))
+                .isCloseTo(preload, DUST);
+        assertThat(ask("preload-drag", "preloadLow", "%s; pull=%.12f N", rest, high))
+                .isCloseTo(preload, DUST);
     }
 
     /** The reading to aim for, typed back, is the pitch diameter aimed at, with any wire; the best wire touches there. */
@@ -86,7 +88,8 @@ class PartLawsTest {
         double reading = ask("thread-wires", "aimedReading", thread);
         double back = ask("thread-wires", "pitchDiameter", "%s; reading=%.12f mm", thread, reading * 1000);
         assertThat(back).isCloseTo(ask("thread-wires", "aimedPitch", thread), DUST);
-        assertThat(ask("thread-wires", "bestWire", thread) * 1000 * Math.cos(Math.PI / 6)).isCloseTo(p / 2, DUST);
+        assertThat(ask("thread-wires", "bestWire", thread) * 1000 * Math.cos(Math.PI / 6))
+                .isCloseTo(p / 2, DUST);
     }
 
     /** A full thread of the hole is 1.2 times the height of the basic profile, so the minor diameter lies at 5/6. */
@@ -95,7 +98,8 @@ class PartLawsTest {
             @ForAll @DoubleRange(min = 4, max = 40) double d, @ForAll @DoubleRange(min = 0.3, max = 0.8) double share) {
         String thread = String.format(Locale.ROOT, "diameter=%.9f mm; pitch=%.9f mm", d, d / 8);
         double hole = ask("tap-drill", "hole", "%s; share=%.9f %%", thread, 100 * share);
-        assertThat(ask("tap-drill", "atHand", "%s; drill=%.12f mm", thread, hole * 1000)).isCloseTo(share, DUST);
+        assertThat(ask("tap-drill", "atHand", "%s; drill=%.12f mm", thread, hole * 1000))
+                .isCloseTo(share, DUST);
         assertThat(ask("tap-drill", "hole", "%s; share=%.12f %%", thread, 500.0 / 6))
                 .isCloseTo(ask("tap-drill", "minorDiameter", thread), DUST);
     }
@@ -118,7 +122,8 @@ class PartLawsTest {
         }
         String typed = String.format(Locale.ROOT, "bore=%s; sag=%.12f mm", readings, sag);
         assertThat(ask("housing-alignment", "bore.offset", typed) * 1000).isCloseTo(offset, within(1e-7));
-        assertThat(Math.toDegrees(ask("housing-alignment", "bore.towards", typed))).isCloseTo(towards, within(1e-3));
+        assertThat(Math.toDegrees(ask("housing-alignment", "bore.towards", typed)))
+                .isCloseTo(towards, within(1e-3));
         assertThat(ask("housing-alignment", "bore.furthest", typed)).isLessThan(COARSE);
     }
 
@@ -186,11 +191,17 @@ class PartLawsTest {
     /** A key of the needed length has just the stress allowed. */
     @Property(tries = 40)
     void aKeyOfTheNeededLengthIsJustLoaded(
-            @ForAll @DoubleRange(min = 10, max = 100) double d, @ForAll @DoubleRange(min = 50, max = 200) double allowed) {
+            @ForAll @DoubleRange(min = 10, max = 100) double d,
+            @ForAll @DoubleRange(min = 50, max = 200) double allowed) {
         String key = String.format(
-                Locale.ROOT, "diameter=%.9f mm; torque=%.9f N·m; pressureAllowed=%.9f MPa", d, d * d * d / 1000, allowed);
+                Locale.ROOT,
+                "diameter=%.9f mm; torque=%.9f N·m; pressureAllowed=%.9f MPa",
+                d,
+                d * d * d / 1000,
+                allowed);
         double needed = ask("key", "needed", key);
-        assertThat(ask("key", "pressure", "%s; length=%.12f mm", key, needed * 1000) / 1e6).isCloseTo(allowed, DUST);
+        assertThat(ask("key", "pressure", "%s; length=%.12f mm", key, needed * 1000) / 1e6)
+                .isCloseTo(allowed, DUST);
     }
 
     /** Twice the yield and twice the reserve; the deeper groove holds more. */
@@ -199,7 +210,8 @@ class PartLawsTest {
         String ring = String.format(Locale.ROOT, "diameter=30 mm; groove=%.9f mm; shoulder=6 mm", 30 - 2 * depth);
         double here = ask("ring-groove", "grooveLoad", "%s; yield=200 MPa", ring);
         assertThat(ask("ring-groove", "grooveLoad", "%s; yield=400 MPa", ring)).isCloseTo(2 * here, DUST);
-        assertThat(ask("ring-groove", "grooveLoad", "%s; yield=200 MPa; lost=0.1 mm", ring)).isLessThan(here);
+        assertThat(ask("ring-groove", "grooveLoad", "%s; yield=200 MPa; lost=0.1 mm", ring))
+                .isLessThan(here);
     }
 
     /** A new clutch carries at least as much as a run-in one, and a thin ring the same. */
@@ -224,8 +236,10 @@ class PartLawsTest {
                 Locale.ROOT,
                 "stretches=150 mm: 25 mm; 260 mm: %.9f mm: 10 mm; 400 mm: 22 mm; bearingA=30 mm; bearingB=330 mm",
                 thick);
-        double first = ask("shaft-bend", "places[1].deflection", "%s; loads=a: %.9f mm: 1000 N; b: %.9f mm: 0 N", shaft, one, two);
-        double second = ask("shaft-bend", "places[1].deflection", "%s; loads=a: %.9f mm: 1000 N; b: %.9f mm: 0 N", shaft, two, one);
+        double first = ask(
+                "shaft-bend", "places[1].deflection", "%s; loads=a: %.9f mm: 1000 N; b: %.9f mm: 0 N", shaft, one, two);
+        double second = ask(
+                "shaft-bend", "places[1].deflection", "%s; loads=a: %.9f mm: 1000 N; b: %.9f mm: 0 N", shaft, two, one);
         assertThat(first).isCloseTo(second, within(1e-12));
     }
 
@@ -236,7 +250,8 @@ class PartLawsTest {
         double one = ask("shaft-bend", "places[0].deflection", shaft + "a: 100 mm: 2000 N: 0°");
         double two = ask("shaft-bend", "places[0].deflection", shaft + "a: 100 mm: 2000 N: 0°; b: 100 mm: 2000 N: 90°");
         assertThat(two).isCloseTo(Math.sqrt(2) * one, DUST);
-        assertThat(ask("shaft-bend", "left.deflection", shaft + "a: 100 mm: 2000 N: 40°")).isLessThan(1e-15);
+        assertThat(ask("shaft-bend", "left.deflection", shaft + "a: 100 mm: 2000 N: 40°"))
+                .isLessThan(1e-15);
         assertThat(ask("shaft-bend", "loadA", shaft + "a: 150 mm: 2000 N: 40°")).isCloseTo(1000, DUST);
     }
 
