@@ -34,4 +34,27 @@ final class BearingPictures {
         }
         return graphs;
     }
+
+    /** The knocks of each place of damage beside the turn of one ring against the other. */
+    static List<Diagram> frequencies(BearingFrequencies.Case c, BearingFrequencies.Result r) {
+        List<String> names = List.of("cage", "one turn", "element", "outer ring", "inner ring");
+        double[] heights = {
+            r.cage().frequency(),
+            r.turning(),
+            r.element().frequency(),
+            r.outer().frequency(),
+            r.inner().frequency()
+        };
+        List<Diagram.Part> bars = new ArrayList<>();
+        for (int i = 0; i < heights.length; i++) {
+            Diagram.Look look = i == 1 ? Diagram.Look.SECOND : Diagram.Look.MAIN;
+            bars.add(new Diagram.Bar(names.get(i), i + 1, 0, heights[i], look));
+        }
+        return List.of(new Diagram.Graph(
+                "How often damage knocks, " + c.rolling().elements() + " elements",
+                Diagram.Scale.of("", names),
+                Diagram.Scale.of("frequency", Kind.FREQUENCY),
+                false,
+                bars));
+    }
 }

@@ -12,6 +12,8 @@ public enum Kind {
     TIME("a time", "s"),
     SPEED("a speed", "m/s"),
     ROTATION("a rotational speed", "rad/s"),
+    /** Events per time: knocks, teeth, whole turns of a cage. */
+    FREQUENCY("a frequency", "Hz"),
     MASS("a mass", "kg"),
     DENSITY("a density", "kg/m³"),
     FORCE("a force", "N"),

@@ -43,6 +43,7 @@ public enum UnitSystem {
         map.put(Kind.TIME, new Display(Units.SECOND, 0));
         map.put(Kind.SPEED, new Display(Units.KM_PER_HOUR, 1));
         map.put(Kind.ROTATION, new Display(Units.RPM, 0));
+        map.put(Kind.FREQUENCY, new Display(Units.HERTZ, 1));
         map.put(Kind.MASS, new Display(Units.KG, 3));
         map.put(Kind.DENSITY, new Display(Units.KG_PER_M3, 0));
         map.put(Kind.FORCE, new Display(Units.NEWTON, 0));

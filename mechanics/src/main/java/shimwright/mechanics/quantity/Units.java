@@ -84,6 +84,9 @@ public final class Units {
     public static final MeasureUnit MM_PER_S = add(Kind.SPEED, "mm/s", 1e-3, SI);
     public static final MeasureUnit RPM = add(Kind.ROTATION, "rpm", Math.PI / 30, SI, "1/min", "r/min", "/min");
     public static final MeasureUnit RAD_PER_S = add(Kind.ROTATION, "rad/s", 1, SI);
+    public static final MeasureUnit HERTZ = add(Kind.FREQUENCY, "Hz", 1, SI, "1/s", "per second");
+    public static final MeasureUnit KILOHERTZ = add(Kind.FREQUENCY, "kHz", 1e3, SI);
+    public static final MeasureUnit PER_MINUTE = add(Kind.FREQUENCY, "cpm", 1.0 / 60, SI, "per minute", "1/min");
 
     public static final MeasureUnit KG = add(Kind.MASS, "kg", 1, SI);
     public static final MeasureUnit GRAM = add(Kind.MASS, "g", 1e-3, SI);

@@ -9,10 +9,12 @@ import shimwright.mechanics.bearing.BearingSheets;
 import shimwright.mechanics.chart.ChartSheets;
 import shimwright.mechanics.decision.DecisionSheets;
 import shimwright.mechanics.fit.FitSheets;
+import shimwright.mechanics.gauging.GaugingSheets;
 import shimwright.mechanics.history.HistorySheets;
 import shimwright.mechanics.lifting.LiftingSheets;
 import shimwright.mechanics.oil.OilSheets;
 import shimwright.mechanics.seal.SealSheets;
+import shimwright.mechanics.shaft.ShaftSheets;
 import shimwright.mechanics.spring.SpringSheets;
 import shimwright.mechanics.study.StudySheets;
 import shimwright.mechanics.synchro.SynchroSheets;
@@ -28,10 +30,12 @@ public final class Registry {
                     ChartSheets.ALL,
                     DecisionSheets.ALL,
                     FitSheets.ALL,
+                    GaugingSheets.ALL,
                     HistorySheets.ALL,
                     LiftingSheets.ALL,
                     OilSheets.ALL,
                     SealSheets.ALL,
+                    ShaftSheets.ALL,
                     SpringSheets.ALL,
                     StudySheets.ALL,
                     SynchroSheets.ALL,

@@ -43,10 +43,12 @@ public final class Topics {
         titles.put("tooth", "Teeth, splines and ratios");
         titles.put("thread", "Threads and bolts");
         titles.put("bearing", "Bearings and shafts");
+        titles.put("shaft", "Keys, snap rings, clutch and shaft bending");
         titles.put("synchro", "Synchronizers");
         titles.put("spring", "Springs");
         titles.put("seal", "Sealing");
         titles.put("oil", "Oil");
+        titles.put("gauging", "Alignment, tapers and hardness");
         titles.put("lifting", "Lifting");
         return titles;
     }

@@ -65,6 +65,33 @@ final class ThreadPictures {
         return List.of(new Graph("Tighten in the order of the figures", LENGTH, LENGTH, true, parts));
     }
 
+    /** A stretch of the thread with two wires on one side and one on the other. */
+    static List<Diagram> wires(ThreadWires.Case c, ThreadWires.Result r) {
+        ThreadForm form = c.size().form().orElseThrow();
+        double p = form.pitch();
+        double half = form.height() / 2;
+        List<Part> parts = new ArrayList<>();
+        for (int side : new int[] {1, -1}) {
+            List<Point> outline = new ArrayList<>();
+            for (int i = 0; i <= 4; i++) {
+                double groove = i * p + (side > 0 ? 0 : p / 2);
+                double deep = r.aimedPitch() / 2 - half / 2;
+                double high = r.aimedPitch() / 2 + half * 0.75;
+                outline.add(new Point(groove - p / 8, side * deep));
+                outline.add(new Point(groove + p / 8, side * deep));
+                outline.add(new Point(groove + p * 7 / 16, side * high));
+                outline.add(new Point(groove + p * 9 / 16, side * high));
+            }
+            parts.add(new Curve("", outline, Look.SECOND));
+            double away = side * (r.aimedReading() - r.wire()) / 2;
+            double[] grooves = side > 0 ? new double[] {p, 3 * p} : new double[] {2.5 * p};
+            for (double groove : grooves) {
+                parts.add(new Disc("", groove, away, r.wire() / 2, Look.MAIN));
+            }
+        }
+        return List.of(new Graph("Three wires in the thread", LENGTH, LENGTH, true, parts));
+    }
+
     private static double closest(List<Point> points) {
         double[] all = new double[points.size() * (points.size() - 1) / 2];
         int next = 0;

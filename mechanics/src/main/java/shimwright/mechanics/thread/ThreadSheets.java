@@ -12,7 +12,9 @@ public final class ThreadSheets {
             TorqueTools.SHEET,
             WrenchExtensions.SHEET,
             ThreadStrips.SHEET,
-            BoltOrders.SHEET);
+            BoltOrders.SHEET,
+            ThreadWires.SHEET,
+            TapDrills.SHEET);
 
     private ThreadSheets() {}
 }

@@ -182,4 +182,28 @@ final class ToothPictures {
                 false,
                 parts));
     }
+
+    /** What is heard and at which frequency: turns low, the mesh with a side band of each shaft beside it. */
+    static List<Diagram> meshFrequencies(MeshFrequencies.Case c, MeshFrequencies.Result r) {
+        List<String> names =
+                List.of("driven turn", "driving turn", "mesh − driving", "mesh", "mesh + driving", "2 × mesh");
+        double[] heights = {
+            r.drivenTurn(),
+            r.drivingTurn(),
+            r.mesh() - r.drivingTurn(),
+            r.mesh(),
+            r.mesh() + r.drivingTurn(),
+            2 * r.mesh()
+        };
+        List<Part> parts = new ArrayList<>();
+        for (int i = 0; i < heights.length; i++) {
+            parts.add(new Diagram.Bar(names.get(i), i + 1, 0, heights[i], i == 3 ? Look.MAIN : Look.SECOND));
+        }
+        return List.of(new Graph(
+                "What a pair of " + c.driving() + " and " + c.driven() + " teeth lets be heard",
+                Scale.of("", names),
+                Scale.of("frequency", Kind.FREQUENCY),
+                false,
+                parts));
+    }
 }

@@ -19,6 +19,8 @@ public final class ToothSheets {
             Backlash.SHEET,
             Ratios.SHEET,
             TurnCount.SHEET,
+            MeshFrequencies.SHEET,
+            ToothStrength.SHEET,
             RoadSpeed.SHEET,
             BevelSlopes.SHEET,
             CrownShift.SHEET);

@@ -35,6 +35,7 @@ class PublishedValuesTest {
         judge("fits", FitBindings::addTo);
         judge("gears", none -> {});
         judge("joints", none -> {});
+        judge("parts", none -> {});
     }
 
     private static void judge(String topic, Consumer<Bindings> code) {
