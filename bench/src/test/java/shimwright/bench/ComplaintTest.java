@@ -99,4 +99,19 @@ class ComplaintTest {
         HttpResponse<String> answer = bench.postBody(path, "application/json", json);
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(201);
     }
+
+    @Test
+    void whatAPhoneHearsIsHeldAgainstThePairs() {
+        String page = JOB + "/complaint";
+        assertThat(bench.page(page + "?turning=3000&in=g3&heard=341")
+                        .select("table.suspects tr")
+                        .eachText())
+                .anyMatch(row -> row.contains("final drive") && row.contains("like what was heard"))
+                .anyMatch(row -> row.contains("3rd") && row.contains("1250") && !row.contains("like what"));
+        HttpResponse<String> wrong = bench.get(page + "?turning=fast&in=g3");
+        assertThat(wrong.statusCode()).isEqualTo(422);
+        assertThat(wrong.body()).contains("speed of the input shaft", "value=\"fast\"");
+        assertThat(bench.get(page + "?turning=3000&in=none&heard=-1").body())
+                .contains("this unit has no none", "what was heard");
+    }
 }

@@ -2,16 +2,22 @@ package shimwright.bench.web.job;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.Door;
+import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.kit.Pages;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.Range;
 import shimwright.rebuild.act.ComplaintActs;
 import shimwright.rebuild.complaint.Advice;
 import shimwright.rebuild.complaint.CauseTables;
+import shimwright.rebuild.complaint.Hum;
 
 /** The complaint: what it does, what may be wrong, and what to look at first. */
 public final class ComplaintPages {
@@ -52,11 +58,42 @@ public final class ComplaintPages {
     }
 
     void complaint(Context ctx, List<Refusal> faults, Map<String, String> typed) {
-        Pages.bench(ctx, desk, door)
-                .ifPresent(bench -> door.show(
-                        ctx,
-                        "complaint",
-                        door.page(ctx, "What is wrong with it", "complaint", bench, faults, typed),
-                        Map.of("view", ComplaintView.of(CauseTables.shipped(), advice(bench), bench.job()))));
+        Pages.bench(ctx, desk, door).ifPresent(bench -> {
+            Form asked = new Form(ctx.queryParamMap(), door.system(ctx));
+            List<Hum> hums = hums(bench, asked);
+            double heard = asked.raw("heard").isEmpty()
+                    ? 0
+                    : asked.quantity("heard", Kind.FREQUENCY, "what was heard", new Range(1, 20_000));
+            List<Refusal> all = new ArrayList<>(faults);
+            all.addAll(asked.faults());
+            Map<String, String> again = new LinkedHashMap<>(asked.typed());
+            again.putAll(typed);
+            door.show(
+                    ctx,
+                    "complaint",
+                    door.page(ctx, "What is wrong with it", "complaint", bench, all, again),
+                    Map.of(
+                            "view",
+                            ComplaintView.of(CauseTables.shipped(), advice(bench), bench.job()),
+                            "hums",
+                            hums,
+                            "heard",
+                            heard));
+        });
+    }
+
+    /** What each pair hums at, where a speed was asked for. */
+    private static List<Hum> hums(JobOnBench bench, Form asked) {
+        if (asked.raw("turning").isEmpty()) {
+            return List.of();
+        }
+        double speed = asked.quantity("turning", Kind.ROTATION, "speed of the input shaft", new Range(1, 2_000));
+        String in = asked.raw("in");
+        if (!in.isEmpty()
+                && bench.unit().type().gears().stream()
+                        .noneMatch(pair -> pair.id().equals(in))) {
+            asked.fault("in", "the gear that is in", "this unit has no " + in, "Choose one of those shown");
+        }
+        return asked.sound() ? Hum.of(bench.unit(), in, speed) : List.of();
     }
 }
