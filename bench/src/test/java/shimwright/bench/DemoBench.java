@@ -176,15 +176,28 @@ final class DemoBench implements AutoCloseable {
                 .build());
     }
 
-    /** Posts a file beside text fields. */
+    /** Posts a picture beside text fields. */
     HttpResponse<String> upload(String path, String name, byte[] content, String... fields) {
+        return uploadAs("picture", path, name, content, fields);
+    }
+
+    /** Posts bytes of some type. */
+    HttpResponse<String> postBytes(String path, String type, byte[] body) {
+        return send(HttpRequest.newBuilder(URI.create(url(path)))
+                .header("Content-Type", type)
+                .POST(BodyPublishers.ofByteArray(body))
+                .build());
+    }
+
+    /** Posts a file in a field beside text fields. */
+    HttpResponse<String> uploadAs(String field, String path, String name, byte[] content, String... fields) {
         String edge = "edge-of-this-form";
         StringBuilder head = new StringBuilder();
         for (int i = 0; i < fields.length; i += 2) {
             head.append("--" + edge + "\r\nContent-Disposition: form-data; name=\"" + fields[i] + "\"\r\n\r\n"
                     + fields[i + 1] + "\r\n");
         }
-        head.append("--" + edge + "\r\nContent-Disposition: form-data; name=\"picture\"; filename=\"" + name
+        head.append("--" + edge + "\r\nContent-Disposition: form-data; name=\"" + field + "\"; filename=\"" + name
                 + "\"\r\nContent-Type: application/octet-stream\r\n\r\n");
         return send(HttpRequest.newBuilder(URI.create(url(path)))
                 .header("Content-Type", "multipart/form-data; boundary=" + edge)

@@ -238,8 +238,8 @@ public final class Desk {
 
     /** Does something in the shop, or opens a job. */
     public Outcome<Done> act(Act.OfShop act, Signed signed) {
-        return act instanceof UnitActs.ChangeUnit change
-                ? versions.keep(change, signed, () -> kept(act, signed))
+        return act instanceof UnitActs.LaysFile lays
+                ? versions.keep(lays, signed, () -> kept(act, signed))
                 : kept(act, signed);
     }
 
@@ -270,7 +270,7 @@ public final class Desk {
         for (Entry entry : decided.entries()) {
             String id = drafts.isEmpty() ? signed.id() : signed.id() + "-" + (drafts.size() + 1);
             drafts.add(new Draft(decided.stream(), id, now, signed.by(), entry));
-            Outcome<String> file = document(entry);
+            Outcome<String> file = content(entry);
             if (!file.isOk()) {
                 return Outcome.refused(file.refusals());
             }
@@ -281,10 +281,19 @@ public final class Desk {
                         : Optional.empty());
     }
 
-    /** The unit file that an entry names is kept before the entry is. */
-    private Outcome<String> document(Entry entry) {
+    /** The unit file that an entry names is kept before the entry is; pictures of a unit are there already. */
+    private Outcome<String> content(Entry entry) {
         if (entry instanceof Entry.JobOpened opened) {
             return shelf.keep(opened.unitFile());
+        }
+        if (entry instanceof Entry.UnitPictured pictured) {
+            boolean there = pictured.pictures().stream()
+                            .allMatch(one -> pictures.find(one.picture()).isPresent())
+                    && (pictured.manifest().isEmpty()
+                            || shelf.content(pictured.manifest()).isPresent());
+            return there
+                    ? Outcome.ok("")
+                    : Outcome.refused(Refusal.of("pictures", "one of them is not kept", "Send it again"));
         }
         return entry instanceof Entry.UnitMoved moved ? shelf.keep(moved.unitFile()) : Outcome.ok("");
     }

@@ -125,6 +125,11 @@ public final class UnitShelf {
                 .flatMap(before -> documents.keep(type + ".yaml", content));
     }
 
+    /** Keeps what belongs to a unit file under its hash. */
+    Outcome<String> keepDocument(String name, byte[] content) {
+        return documents.keep(name, content);
+    }
+
     /** Lays a file that is kept already on the shelf, in the place of the one of the same unit type. */
     Outcome<String> lay(String type, byte[] content) {
         return folder.put(type, content).map(place -> {

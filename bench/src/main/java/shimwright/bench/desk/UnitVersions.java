@@ -143,14 +143,12 @@ public final class UnitVersions {
     }
 
     /** An act that changes a file: the file is kept before its entry is, and laid on the shelf after. */
-    Outcome<Desk.Done> keep(UnitActs.ChangeUnit change, Desk.Signed signed, Supplier<Outcome<Desk.Done>> act) {
+    Outcome<Desk.Done> keep(UnitActs.LaysFile change, Desk.Signed signed, Supplier<Outcome<Desk.Done>> act) {
         synchronized (shelf) {
             byte[] content = change.text().getBytes(StandardCharsets.UTF_8);
             Optional<LogEntry> known = log.find(signed.id());
             if (known.isPresent()) {
-                boolean same = known.get().body() instanceof Entry.UnitChanged there
-                        && there.unitType().equals(change.type())
-                        && there.after().equals(PinnedUnit.hash(content));
+                boolean same = laid(known.get().body(), change.type(), PinnedUnit.hash(content));
                 return same
                         ? Outcome.ok(new Desk.Done(JobLog.SHOP, List.of(known.get()), ""))
                         : Outcome.refused(Refusal.of(
@@ -164,6 +162,28 @@ public final class UnitVersions {
                     .flatMap(hash -> act.get())
                     .flatMap(done -> shelf.lay(change.type(), content).map(place -> done));
         }
+    }
+
+    private boolean laid(Entry entry, String type, String hash) {
+        boolean file = entry instanceof Entry.UnitChanged there
+                && there.unitType().equals(type)
+                && there.after().equals(hash);
+        boolean pictures = entry instanceof Entry.UnitPictured there
+                && there.unitType().equals(type)
+                && Optional.ofNullable(shelf.units().get(type))
+                        .filter(now -> now.hash().equals(hash))
+                        .isPresent();
+        return file || pictures;
+    }
+
+    /** What another shop said of a unit file; empty where nothing is kept under the hash. */
+    public Optional<String> manifest(String hash) {
+        return shelf.content(hash).map(content -> new String(content, StandardCharsets.UTF_8));
+    }
+
+    /** Keeps what another shop says of a unit file. */
+    public Outcome<String> keepManifest(byte[] content) {
+        return shelf.keepDocument("manifest.json", content);
     }
 
     /** Lays what the log says was laid and the shelf does not have, as when the power went between the two. */

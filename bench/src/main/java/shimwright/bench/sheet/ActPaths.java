@@ -51,6 +51,7 @@ final class ActPaths {
         ask(paths, "/api/units/{type}", "unitFile", "A unit file as keys and values, and what it lacks", "UnitFile");
         parameters(paths, "/api/units/{type}").add(query("format", "yaml for the text of the file"));
         ask(paths, "/api/units/{type}/history", "unitHistory", "How a unit file came to be as it is", "UnitHistory");
+        bundles(paths);
         String section = "/api/units/{type}/entries/{section}";
         Map<String, Object> more = operation("addUnitEntry", "Add an entry to a section of a unit file", section);
         more.put("requestBody", object("the entry: the keys of the file, values as the file writes them"));
@@ -189,6 +190,35 @@ final class ActPaths {
         return type == String.class
                 ? described(given.value(), "string")
                 : described(given.value() + ", a bare number or with its unit", List.of("string", "number"));
+    }
+
+    /** The two doors of bundles. */
+    @SuppressWarnings("unchecked") // the maps of this class
+    private static void bundles(Map<String, Object> paths) {
+        String out = "/api/units/{type}/bundle";
+        Map<String, Object> give = operation("bundle", "A unit file with its pictures, as a zip for another shop", out);
+        ((List<Object>) Objects.requireNonNull(give.get("parameters")))
+                .addAll(List.of(
+                        query("pictures", "hashes with commas between, proposed, or all; none where it is left out"),
+                        query("captions", "true where what was written under them goes with them"),
+                        query("history", "true where who changed the file, when and why goes with it"),
+                        query("named", "true where the shop says what it calls itself")));
+        Map<String, Object> zip = map("application/zip", map("schema", map("type", "string")));
+        give.put(
+                "responses",
+                map("200", map("description", "the zip", "content", zip), "422", answer("why not", "Refusals")));
+        paths.put(out, map("get", give));
+        String in = "/api/units/bundle";
+        Map<String, Object> take = operation("takeBundle", "Take in a unit file with its pictures", in);
+        ((List<Object>) Objects.requireNonNull(take.get("parameters")))
+                .addAll(List.of(
+                        query("clash", "over or other, where this shop has another file of that unit type"),
+                        query("maker", "with other: who made it"),
+                        query("model", "with other: what it is called"),
+                        query("why", "why it is taken in")));
+        take.put("requestBody", map("required", true, "content", zip));
+        take.put("responses", changed());
+        paths.put(in, map("post", take));
     }
 
     private static Map<String, Object> picture() {

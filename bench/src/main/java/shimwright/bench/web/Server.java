@@ -14,6 +14,7 @@ import org.slf4j.LoggerFactory;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.web.api.ActRoutes;
 import shimwright.bench.web.api.ApiRoutes;
+import shimwright.bench.web.api.BundleRoutes;
 import shimwright.bench.web.api.UnitRoutes;
 import shimwright.bench.web.clearance.ClearancePages;
 import shimwright.bench.web.clearance.SharedShimsPages;
@@ -37,6 +38,7 @@ import shimwright.bench.web.plan.PlanPages;
 import shimwright.bench.web.record.RecordPages;
 import shimwright.bench.web.sheet.PartPages;
 import shimwright.bench.web.sheet.SheetPages;
+import shimwright.bench.web.shop.BundlePages;
 import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.EntryPages;
 import shimwright.bench.web.shop.GaugePages;
@@ -78,6 +80,7 @@ public final class Server {
             new ShopPages(desk, door).routes(config.routes);
             new GaugePages(desk, door).routes(config.routes);
             new ShelfPages(desk, door).routes(config.routes);
+            new BundlePages(desk, door).routes(config.routes);
             new UnitPages(desk, door).routes(config.routes);
             new UnitHistoryPages(desk, door).routes(config.routes);
             new EntryPages(desk, door).routes(config.routes);
@@ -98,6 +101,7 @@ public final class Server {
             new ApiRoutes().routes(config.routes);
             new ActRoutes(desk, door).routes(config.routes);
             new UnitRoutes(desk, door).routes(config.routes);
+            new BundleRoutes(desk, door).routes(config.routes);
             new DevicePages(entrance, door, desk::now).routes(config.routes);
             config.routes.get("/job/{job}", ctx -> ctx.redirect("/job/" + ctx.pathParam("job") + "/build"));
             config.routes.error(404, ctx -> {

@@ -60,7 +60,7 @@ public final class SamplePictures {
     }
 
     /** A picture written by the JDK's own library. */
-    static byte[] byLibrary(String format, int width, int height) throws IOException {
+    public static byte[] byLibrary(String format, int width, int height) throws IOException {
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         image.createGraphics().drawString("gauge", 1, height / 2);
         ByteArrayOutputStream file = new ByteArrayOutputStream();

@@ -435,6 +435,16 @@ public sealed interface Entry {
     record UnitChanged(String unitType, String before, String after, String what, List<String> changes, String why)
             implements OfShop {}
 
+    /**
+     * The pictures that go with the shop's file of a unit type, from here on and all of them.
+     *
+     * @param manifest hash of what another shop said of them, which is kept; empty where they did not come in
+     * @param from what that shop calls itself; empty where it does not say
+     * @param why in the person's words; may be empty
+     */
+    record UnitPictured(String unitType, List<UnitPicture> pictures, String manifest, String from, String why)
+            implements OfShop {}
+
     /** What the shop is and how it works: facts by name, such as {@code name}, {@code units}, {@code evening}, {@code rate}. */
     record ShopDescribed(Map<String, String> facts) implements OfShop {}
 }

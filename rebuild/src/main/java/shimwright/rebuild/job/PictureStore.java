@@ -16,6 +16,9 @@ public interface PictureStore {
      */
     Outcome<Picture> keep(String name, byte[] content);
 
+    /** What {@link #keep} would say; keeps nothing. */
+    Outcome<Picture> check(String name, byte[] content);
+
     /** The picture's content, if it is there and still matches its hash. */
     Optional<byte[]> find(String hash);
 }

@@ -17,7 +17,7 @@ import shimwright.mechanics.quantity.Kind;
  * @param gauges gauges in use, by id
  * @param retired gauges that are no longer used, by id: what was read with them keeps its uncertainty
  * @param facts what the shop is and how it works, by name
- * @param unitFiles the changes of the shop's unit files by unit type, in order
+ * @param unitFiles the changes of the shop's unit files and of the pictures that go with them by unit type, in order
  */
 public record Shop(
         Map<String, Piece> pieces,
@@ -138,6 +138,10 @@ public record Shop(
                 unitFiles
                         .computeIfAbsent(e.unitType(), none -> new ArrayList<>())
                         .add(kept);
+            } else if (kept.body() instanceof Entry.UnitPictured e) {
+                unitFiles
+                        .computeIfAbsent(e.unitType(), none -> new ArrayList<>())
+                        .add(kept);
             } else {
                 take(pieces, kept.body());
             }
@@ -199,6 +203,37 @@ public record Shop(
     /** The changes of the shop's file of a unit type, in order. */
     public List<LogEntry> unitFile(String type) {
         return List.copyOf(unitFiles.getOrDefault(type, List.of()));
+    }
+
+    /** The pictures that go with the shop's file of a unit type. */
+    public List<UnitPicture> unitPictures(String type) {
+        List<UnitPicture> pictures = List.of();
+        for (LogEntry kept : unitFile(type)) {
+            pictures = kept.body() instanceof Entry.UnitPictured e ? e.pictures() : pictures;
+        }
+        return pictures;
+    }
+
+    /**
+     * The pictures that went with a file of a unit type when it last was the shop's.
+     *
+     * @param file its hash
+     * @return empty where it never was
+     */
+    public Optional<List<UnitPicture>> unitPicturesWith(String type, String file) {
+        List<UnitPicture> pictures = List.of();
+        Optional<List<UnitPicture>> with = Optional.empty();
+        String now = "";
+        for (LogEntry kept : unitFile(type)) {
+            if (kept.body() instanceof Entry.UnitChanged e) {
+                with = e.before().equals(file) ? Optional.of(pictures) : with;
+                now = e.after();
+            } else if (kept.body() instanceof Entry.UnitPictured e) {
+                pictures = e.pictures();
+            }
+            with = now.equals(file) ? Optional.of(pictures) : with;
+        }
+        return with;
     }
 
     /** A gauge that can be read with now. */

@@ -17,7 +17,7 @@ import shimwright.rebuild.workbench.Workbench;
 /** What forbids an entry about the intake, the strip-down, the inspection, notes and pictures. */
 final class IntakeRules {
     private static final Set<String> FACTS = Set.of("number", "owner", "remark");
-    private static final Pattern HASH = Pattern.compile("[0-9a-f]{64}");
+    static final Pattern HASH = Pattern.compile("[0-9a-f]{64}");
 
     private IntakeRules() {}
 

@@ -14,6 +14,9 @@ import shimwright.rebuild.job.Shop;
 public final class ShopRules {
     private static final Map<Class<? extends Entry.OfShop>, Rule<Entry.OfShop>> RULES = rules();
 
+    /** Pictures that go with one unit type. */
+    private static final int MOST_PICTURES = 300;
+
     private ShopRules() {}
 
     private interface Rule<E> {
@@ -29,6 +32,7 @@ public final class ShopRules {
         put(rules, Entry.GaugeAdded.class, ShopRules::gaugeAdded);
         put(rules, Entry.GaugeRetired.class, ShopRules::retired);
         put(rules, Entry.UnitChanged.class, ShopRules::unitChanged);
+        put(rules, Entry.UnitPictured.class, ShopRules::unitPictured);
         put(rules, Entry.ShopDescribed.class, ShopRules::described);
         return Map.copyOf(rules);
     }
@@ -147,6 +151,26 @@ public final class ShopRules {
         refusals.addAll(Rules.needed(e.unitType(), "type", "unit type", "Say of which unit"));
         if (e.after().isBlank() || e.after().equals(e.before())) {
             refusals.addAll(Rules.one("text", "unit file", "nothing in it is changed", "Change something in it"));
+        }
+        return refusals;
+    }
+
+    private static List<Refusal> unitPictured(Shop shop, Entry.UnitPictured e) {
+        List<Refusal> refusals = new ArrayList<>(Rules.needed(e.unitType(), "type", "unit type", "Say of which unit"));
+        if (e.pictures().equals(shop.unitPictures(e.unitType()))) {
+            refusals.addAll(Rules.one("pictures", "pictures", "nothing in them is changed", "Choose others"));
+        }
+        if (e.pictures().size() > MOST_PICTURES) {
+            refusals.addAll(Rules.one(
+                    "pictures",
+                    "pictures",
+                    "the unit would have " + e.pictures().size() + " pictures",
+                    "Keep them to " + MOST_PICTURES + " at most"));
+        }
+        boolean known = e.pictures().stream()
+                .allMatch(picture -> IntakeRules.HASH.matcher(picture.picture()).matches());
+        if (!known) {
+            refusals.addAll(Rules.one("pictures", "pictures", "one is not kept", "Take or choose it again"));
         }
         return refusals;
     }

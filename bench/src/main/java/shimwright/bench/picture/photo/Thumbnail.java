@@ -88,8 +88,8 @@ public final class Thumbnail {
         return Optional.empty();
     }
 
-    /** A segment that is damaged says nothing. */
-    private static Optional<Orientation> read(byte[] exif) {
+    /** Which way is up, of the content of an Exif segment; one that is damaged says nothing. */
+    static Optional<Orientation> read(byte[] exif) {
         try {
             return Optional.ofNullable(ExifUtils.getOrientationFromExif(exif));
         } catch (RuntimeException damaged) {

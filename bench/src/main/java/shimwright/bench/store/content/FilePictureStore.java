@@ -53,6 +53,11 @@ public final class FilePictureStore implements PictureStore {
         }
     }
 
+    @Override
+    public Outcome<Picture> check(String name, byte[] content) {
+        return CheckedPicture.of(name, content).map(CheckedPicture::picture);
+    }
+
     /** Where a kept picture lies; empty when there is none of this hash. */
     public Optional<Path> file(String hash) {
         return files.file(hash);

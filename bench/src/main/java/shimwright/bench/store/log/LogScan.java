@@ -42,6 +42,9 @@ public final class LogScan {
             addDocument(opened.unitFile());
         } else if (body instanceof Entry.UnitMoved moved) {
             addDocument(moved.unitFile());
+        } else if (body instanceof Entry.UnitPictured pictured) {
+            pictured.pictures().forEach(picture -> pictures.add(picture.picture()));
+            addDocument(pictured.manifest());
         } else if (body instanceof Entry.HandedBack) {
             handedBack.add(kept);
         }

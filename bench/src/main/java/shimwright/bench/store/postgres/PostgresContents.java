@@ -38,6 +38,11 @@ public final class PostgresContents {
             }
 
             @Override
+            public Outcome<Picture> check(String name, byte[] content) {
+                return CheckedPicture.of(name, content).map(CheckedPicture::picture);
+            }
+
+            @Override
             public Optional<byte[]> find(String hash) {
                 return found(hash, PICTURE);
             }

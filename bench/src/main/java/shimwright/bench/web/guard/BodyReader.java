@@ -53,7 +53,7 @@ final class BodyReader extends Handler.Wrapper {
         }
         String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
         String media = type == null ? "" : type.toLowerCase(Locale.ROOT);
-        if (media.startsWith("multipart/form-data")) {
+        if (media.startsWith("multipart/form-data") || media.startsWith("application/zip")) {
             return RequestLimits.UPLOAD;
         }
         return media.startsWith("application/x-www-form-urlencoded") ? RequestLimits.FORM : RequestLimits.API;

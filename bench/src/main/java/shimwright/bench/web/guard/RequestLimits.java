@@ -17,7 +17,7 @@ public final class RequestLimits {
     /** A form without files. */
     public static final int FORM = MB;
 
-    /** A form with files; the largest picture is kept by the store's own limit of 12 MB. */
+    /** A form with files, or a bundle; the largest picture, or bundle, is 12 MB by its own limit. */
     public static final int UPLOAD = 13 * MB;
 
     /** What a program may send at a time. */

@@ -2,6 +2,7 @@ package shimwright.bench.web.job;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,6 +12,7 @@ import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.web.kit.Drawings;
 import shimwright.bench.web.kit.Show;
+import shimwright.bench.web.kit.UnitPictures;
 import shimwright.bench.web.plan.PeopleView;
 import shimwright.bench.web.plan.PlanView;
 import shimwright.mechanics.outcome.Outcome;
@@ -19,6 +21,8 @@ import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Reopened;
+import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.job.UnitPicture;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.backout.LastCallCost;
 import shimwright.rebuild.plan.backout.Loss;
@@ -77,15 +81,24 @@ public record StepView(
      * @param consumables what is used
      * @param windows the time windows it stands in
      * @param parts what the step puts in, takes out and tightens, each with a picture of its own
+     * @param pictures those of the unit that show the step or what it puts in or takes out
      */
     public record Takes(
-            List<Fastener> fasteners, List<Consumable> consumables, List<Window> windows, List<ShownPart> parts) {
-        static Takes of(Unit unit, Step step) {
+            List<Fastener> fasteners,
+            List<Consumable> consumables,
+            List<Window> windows,
+            List<ShownPart> parts,
+            List<UnitPicture> pictures) {
+        static Takes of(Shop shop, Unit unit, Step step) {
+            Set<String> items = new LinkedHashSet<>(step.builds());
+            items.addAll(step.installs());
+            items.addAll(step.removes());
             return new Takes(
                     step.fasteners().stream().map(unit::fastener).toList(),
                     step.consumables().stream().map(unit::consumable).toList(),
                     step.windows().stream().map(unit::window).toList(),
-                    ShownPart.of(unit, step));
+                    ShownPart.of(unit, step),
+                    UnitPictures.ofStep(shop, unit.type().id(), step.id(), items));
         }
     }
 
@@ -118,7 +131,7 @@ public record StepView(
                     null,
                     true,
                     Map.of(),
-                    new Takes(List.of(), List.of(), List.of(), List.of()),
+                    new Takes(List.of(), List.of(), List.of(), List.of(), List.of()),
                     null,
                     "",
                     "",
@@ -137,7 +150,7 @@ public record StepView(
                 step,
                 bench.job().stepsDone().contains(step.id()),
                 bench.order().waitsFor(step.id(), bench.job().stepsDone()),
-                Takes.of(unit, step),
+                Takes.of(bench.shop(), unit, step),
                 lastCall(bench, step),
                 hands(bench, step),
                 because(bench, step, show),

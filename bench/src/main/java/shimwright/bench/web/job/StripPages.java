@@ -17,8 +17,6 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.StripActs;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
-import shimwright.rebuild.plan.learn.AsFound;
-import shimwright.rebuild.plan.learn.PartsStillIn;
 import shimwright.rebuild.plan.learn.SharpQuestion;
 import shimwright.rebuild.plan.learn.StripDown;
 import shimwright.rebuild.unit.edit.OrderChanges;
@@ -83,13 +81,7 @@ public final class StripPages {
 
     void strip(Context ctx, List<Refusal> faults, Map<String, String> typed) {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
-            List<Said<Entry.TakenOff>> off = bench.job().takenOff();
-            String right = typed.getOrDefault("takenOff", asked(ctx, "right"));
-            StripView view = StripView.of(
-                    PartsStillIn.of(bench.unit(), StripView.items(off)),
-                    off,
-                    AsFound.of(bench.unit(), bench.job()),
-                    right);
+            StripView view = StripView.of(bench, typed.getOrDefault("takenOff", asked(ctx, "right")));
             door.show(
                     ctx,
                     "strip",

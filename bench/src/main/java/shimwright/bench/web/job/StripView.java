@@ -6,10 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import shimwright.bench.desk.JobOnBench;
+import shimwright.bench.web.kit.UnitPictures;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.job.UnitPicture;
 import shimwright.rebuild.plan.learn.AsFound;
 import shimwright.rebuild.plan.learn.PartsStillIn;
+import shimwright.rebuild.unit.model.Item;
 
 /**
  * The strip-down as its page shows it.
@@ -19,19 +23,26 @@ import shimwright.rebuild.plan.learn.PartsStillIn;
  * @param far what came off before those, the last first
  * @param readings to be read as found while they can be
  * @param right what is to be put right; empty for nothing
+ * @param pictures of the unit that show what can come off now
  */
 public record StripView(
-        PartsStillIn in, List<Off> near, List<Off> far, List<AsFound> readings, List<Said<Entry.TakenOff>> right) {
+        PartsStillIn in,
+        List<Off> near,
+        List<Off> far,
+        List<AsFound> readings,
+        List<Said<Entry.TakenOff>> right,
+        List<UnitPicture> pictures) {
     /** Something that is off, by its entry. */
     public record Off(String entry, String name) {}
 
     /**
      * The page.
      *
-     * @param strip what came off, in order
      * @param right the entry to be put right; empty for none: what came off before it may have been in its way
      */
-    static StripView of(PartsStillIn in, List<Said<Entry.TakenOff>> strip, List<AsFound> readings, String right) {
+    static StripView of(JobOnBench bench, String right) {
+        List<Said<Entry.TakenOff>> strip = bench.job().takenOff();
+        PartsStillIn in = PartsStillIn.of(bench.unit(), items(strip));
         List<Said<Entry.TakenOff>> wrong =
                 strip.stream().filter(said -> said.id().equals(right)).toList();
         List<Off> before = new ArrayList<>();
@@ -46,8 +57,12 @@ public record StripView(
                 in,
                 List.copyOf(before.subList(0, large)),
                 List.copyOf(before.subList(large, before.size())),
-                readings,
-                wrong);
+                AsFound.of(bench.unit(), bench.job()),
+                wrong,
+                UnitPictures.ofItems(
+                        bench.shop(),
+                        bench.unit().type().id(),
+                        in.next().stream().map(Item::id).toList()));
     }
 
     /** What was in the way of something, in words; empty where nobody was asked. */

@@ -49,6 +49,7 @@ public final class UnitHistoryPages {
         all.put("type", now.type());
         all.put("hash", now.hash());
         all.put("versions", desk.versions().of(type));
+        all.put("cameIn", CameIn.of(desk, type));
         all.put("text", typed.getOrDefault("text", desk.versions().text(type).orElse("")));
         all.put(
                 "job",

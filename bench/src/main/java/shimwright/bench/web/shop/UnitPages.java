@@ -16,6 +16,7 @@ import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
+import shimwright.bench.web.kit.UnitPictures;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
@@ -251,6 +252,10 @@ public final class UnitPages {
                         .map(last -> last.change().what())
                         .orElse(""));
         all.put("job", job.toLowerCase(Locale.ROOT));
+        all.put(
+                "pictures",
+                open.map(one -> UnitPictures.ofItems(desk.shop(), type.id(), List.of(one.id())))
+                        .orElseGet(() -> desk.shop().unitPictures(type.id())));
         all.put("open", open.orElse(null));
         all.put(
                 "stamp",
