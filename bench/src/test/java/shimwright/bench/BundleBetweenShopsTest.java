@@ -105,17 +105,23 @@ class BundleBetweenShopsTest {
                 .isEqualTo(200);
         assertThat(other.page(UNIT + "?item=bell").select(".fromothers").text())
                 .contains("as it lay", "from another shop");
-        assertThat(other.page(UNIT + "?item=input-bearing").select(".fromothers")).isEmpty();
+        String elsewhere = other.page(UNIT).select(".partlink").stream()
+                .map(link -> link.attr("href"))
+                .filter(link -> !link.contains("item=bell"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(other.page(elsewhere).select(".fromothers")).isEmpty();
         assertThat(other.page(UNIT + "/history").text())
                 .contains("the same box came in", "begun from what can be seen", "from another shop");
         other.post("/new/" + TYPE, "number", "2", "owner", "a mill");
         assertThat(other.page("/job/job-2/strip").select(".fromothers img")).hasSize(1);
-        String step = other.page(UNIT + "/steps").select("a[href*=entry]").stream()
-                .map(link -> link.text())
-                .filter(text -> text.contains("bell"))
+        String step = other.page(UNIT + "/bundle").select("option[value^=step]").stream()
+                .filter(option -> option.text().contains("bell"))
+                .map(option -> option.attr("value").substring("step ".length()))
                 .findFirst()
-                .orElse("");
-        assertThat(step).isNotEmpty();
+                .orElseThrow();
+        assertThat(other.page("/job/job-2/build?step=" + step).select(".fromothers img"))
+                .hasSize(1);
         assertThat(files(out(other)).entrySet())
                 .containsAll(files(out(one)).entrySet().stream()
                         .filter(file -> !file.getKey().equals("manifest.json"))
@@ -172,9 +178,41 @@ class BundleBetweenShopsTest {
         assertThat(other.page(UNIT).select(".fromothers")).isEmpty();
         assertThat(other.post(UNIT + "/pictures", "type", TYPE, "pictures1", hash).statusCode())
                 .isEqualTo(404);
-        // they come back with the bundle
+        // they come back with the bundle, at whose file nobody asks any more
         assertThat(other.postBytes("/api/units/bundle?clash=over", "application/zip", out(one)).statusCode())
                 .isEqualTo(201);
         assertThat(other.page(UNIT).select(".fromothers img")).hasSize(1);
+    }
+
+    @Test
+    @Order(5)
+    void aPersonDoesItByThumb() throws IOException {
+        one.post("/job/job-1/strip", "tap", "input_shaft", "inTheWay", "last");
+        picture("strip", SamplePictures.byLibrary("jpg", 90, 60));
+        one.post(UNIT + "/weigh", "mass", "41");
+        Path file = Files.createTempFile("bundle", ".zip");
+        Files.write(file, out(one));
+        try (Browser browser = new Browser()) {
+            browser.tablet();
+            browser.open(one.url(UNIT + "/bundle"));
+            browser.picture("bundle-choose");
+            browser.open(other.url("/units/bundle"));
+            browser.picture("bundle-in");
+            browser.one("input[type=file]").sendKeys(file.toString());
+            browser.press("main button.main");
+            assertThat(browser.text()).contains("another file of that unit");
+            browser.picture("bundle-asked");
+            browser.shown("input[value=over]").click();
+            browser.press("main button.main");
+            assertThat(browser.text()).contains("is on the shelf, with its pictures");
+            browser.picture("bundle-taken");
+            browser.open(other.url(UNIT + "/history"));
+            browser.picture("bundle-history");
+            browser.phone();
+            browser.open(one.url(UNIT + "/bundle"));
+            browser.picture("bundle-choose-phone");
+            browser.open(other.url("/job/job-2/strip"));
+            browser.picture("bundle-strip-phone");
+        }
     }
 }

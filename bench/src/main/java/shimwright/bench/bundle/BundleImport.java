@@ -70,8 +70,10 @@ public record BundleImport(Clash clash, String maker, String model, String why) 
         Map<String, String> captions = new LinkedHashMap<>();
         for (BundledPicture picture : read.bundle().pictures()) {
             Outcome<PictureStore.Picture> kept = desk.pictures().keep("picture", picture.content());
-            kept.map(one -> shows.put(one.hash(), picture.about()));
-            kept.map(one -> captions.put(one.hash(), picture.caption()));
+            if (kept instanceof Outcome.Ok<PictureStore.Picture> ok) {
+                shows.put(ok.value().hash(), picture.about());
+                captions.put(ok.value().hash(), picture.caption());
+            }
             faults.addAll(kept.refusals());
         }
         Outcome<String> manifest = desk.versions().keepManifest(read.manifest());

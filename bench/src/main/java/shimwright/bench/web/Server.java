@@ -23,6 +23,7 @@ import shimwright.bench.web.guard.Guard;
 import shimwright.bench.web.guard.Memory;
 import shimwright.bench.web.guard.RequestDenied;
 import shimwright.bench.web.job.BuildPages;
+import shimwright.bench.web.job.DifferencePages;
 import shimwright.bench.web.job.FirstUnitPages;
 import shimwright.bench.web.job.InspectPages;
 import shimwright.bench.web.job.IntakePages;
@@ -87,6 +88,7 @@ public final class Server {
             new IntakePages(desk, door).routes(config.routes);
             new FirstUnitPages(desk, door).routes(config.routes);
             new InspectPages(desk, door).routes(config.routes);
+            new DifferencePages(desk, door).routes(config.routes);
             new OrderPages(desk, door, paper).routes(config.routes);
             new BuildPages(desk, door).routes(config.routes);
             new PartDrawings(desk, door).routes(config.routes);

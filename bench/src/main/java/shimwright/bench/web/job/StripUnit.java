@@ -31,6 +31,11 @@ final class StripUnit {
 
     /** Changes the file of the shelf and moves the job to it; refused with every problem that the change would bring. */
     Outcome<Desk.Done> put(Context ctx, Form form, JobOnBench bench, UnitEdit edit) {
+        return put(ctx, form, bench, edit, bench.job().variant());
+    }
+
+    /** The same, and the job is of that variant from then on. */
+    Outcome<Desk.Done> put(Context ctx, Form form, JobOnBench bench, UnitEdit edit, String variant) {
         String type = bench.unit().type().id();
         Desk.Signed signed = door.signed(ctx, form);
         return desk.versions()
@@ -41,7 +46,7 @@ final class StripUnit {
                     String why = "at the bench it was found: " + edit.words();
                     return desk.act(
                             bench.job().id(),
-                            new IntakeActs.MoveUnit(pinned.hash(), bench.job().variant(), why),
+                            new IntakeActs.MoveUnit(pinned.hash(), variant, why),
                             new Desk.Signed(signed.id() + "-job", signed.by(), signed.units()));
                 });
     }

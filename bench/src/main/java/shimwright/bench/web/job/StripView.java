@@ -12,6 +12,7 @@ import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.UnitPicture;
 import shimwright.rebuild.plan.learn.AsFound;
+import shimwright.rebuild.plan.learn.BoxDifference;
 import shimwright.rebuild.plan.learn.PartsStillIn;
 import shimwright.rebuild.unit.model.Item;
 
@@ -24,6 +25,7 @@ import shimwright.rebuild.unit.model.Item;
  * @param readings to be read as found while they can be
  * @param right what is to be put right; empty for nothing
  * @param pictures of the unit that show what can come off now
+ * @param differs what is not as the unit file says, and not yet decided
  */
 public record StripView(
         PartsStillIn in,
@@ -31,7 +33,8 @@ public record StripView(
         List<Off> far,
         List<AsFound> readings,
         List<Said<Entry.TakenOff>> right,
-        List<UnitPicture> pictures) {
+        List<UnitPicture> pictures,
+        List<BoxDifference> differs) {
     /** Something that is off, by its entry. */
     public record Off(String entry, String name) {}
 
@@ -62,7 +65,8 @@ public record StripView(
                 UnitPictures.ofItems(
                         bench.shop(),
                         bench.unit().type().id(),
-                        in.next().stream().map(Item::id).toList()));
+                        in.next().stream().map(Item::id).toList()),
+                BoxDifference.open(bench.unit(), bench.job()));
     }
 
     /** What was in the way of something, in words; empty where nobody was asked. */

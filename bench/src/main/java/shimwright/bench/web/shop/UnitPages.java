@@ -21,6 +21,7 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Range;
+import shimwright.rebuild.plan.learn.BoxDifference;
 import shimwright.rebuild.unit.begin.FirstUnit;
 import shimwright.rebuild.unit.edit.AddClearance;
 import shimwright.rebuild.unit.edit.FileSection;
@@ -252,6 +253,12 @@ public final class UnitPages {
                         .map(last -> last.change().what())
                         .orElse(""));
         all.put("job", job.toLowerCase(Locale.ROOT));
+        all.put(
+                "differs",
+                desk.bench(job.toLowerCase(Locale.ROOT))
+                        .filter(bench -> bench.unit().type().id().equals(type.id()))
+                        .map(bench -> BoxDifference.open(bench.unit(), bench.job()))
+                        .orElse(List.of()));
         all.put(
                 "pictures",
                 open.map(one -> UnitPictures.ofItems(desk.shop(), type.id(), List.of(one.id())))

@@ -27,7 +27,7 @@ import shimwright.rebuild.part.StandardParts;
  * @param pitch m; 0 where it is not known
  * @param steel true where the thread it goes into was said to be in steel or iron
  */
-record BoltText(int quantity, String thread, String strength, double diameter, double pitch, boolean steel) {
+public record BoltText(int quantity, String thread, String strength, double diameter, double pitch, boolean steel) {
     private static final Pattern ONE = Pattern.compile(
             "(?:([1-9][0-9]?)\\s*[x×*]\\s*)?(M([0-9]{1,2}(?:\\.[0-9])?)((?:\\s*[x×]\\s*[0-9]+(?:\\.[0-9]+)?){0,2})"
                     + "|([0-9]{1,2})(?:/([0-9]{1,2}))?\"?-([0-9]{1,2}))(.*)",
@@ -44,7 +44,7 @@ record BoltText(int quantity, String thread, String strength, double diameter, d
     private static final double IN_LIGHT_ALLOY = 0.5;
 
     /** The bolts that a text names; what cannot be read as bolts is left out. */
-    static List<BoltText> of(String text) {
+    public static List<BoltText> of(String text) {
         List<BoltText> bolts = new ArrayList<>();
         for (String part : text.split("[;\\n]|,(?=\\s*[0-9])")) {
             Matcher one = ONE.matcher(part.strip());

@@ -26,6 +26,7 @@ public sealed interface UnitEdit
                 UnitEdit.RemoveItem,
                 UnitEdit.AddFastener,
                 AddClearance,
+                AsVariant,
                 StripDownOrder,
                 PutEntry,
                 DropEntry {
