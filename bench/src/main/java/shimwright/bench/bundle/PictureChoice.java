@@ -45,7 +45,7 @@ public record PictureChoice(UnitPicture picture, String source, boolean proposed
                 String shows = shows(job, about, said.at(), steps, items);
                 ofJob.add(new PictureChoice(
                         new UnitPicture(said.what().picture(), shows, said.what().caption(), ""),
-                        "job " + job.opened().number() + ", " + about,
+                        "job " + job.opened().number() + (about.equals("job") ? "" : ", " + about),
                         !shows.equals(UnitPicture.UNIT)));
             }));
             ofJob.forEach(one -> all.putIfAbsent(one.picture().picture(), one));

@@ -16,6 +16,7 @@ import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.plan.learn.BoxDifference;
 import shimwright.rebuild.unit.edit.AsVariant;
 import shimwright.rebuild.unit.edit.UnitEdit;
+import shimwright.rebuild.workbench.PinnedUnit;
 
 /** What is not in this box as its unit file says: made a variant, changed in the file, or left to this box alone, by one tap each. */
 public final class DifferencePages {
@@ -39,6 +40,7 @@ public final class DifferencePages {
                 HERE + "/change",
                 ctx -> decide(
                         ctx, (bench, form, one) -> changed(one, edit -> unit.put(ctx, form, bench, edit))));
+        routes.post(HERE + "/known", ctx -> decide(ctx, (bench, form, one) -> known(ctx, bench, form, one)));
         routes.post(HERE + "/variant", ctx -> decide(ctx, (bench, form, one) -> variant(ctx, bench, form, one)));
     }
 
@@ -51,14 +53,14 @@ public final class DifferencePages {
     }
 
     private void differs(Context ctx, List<Refusal> faults, Map<String, String> typed) {
-        Pages.bench(ctx, desk, door)
-                .ifPresent(bench -> door.show(
-                        ctx,
-                        "differs",
-                        door.page(ctx, "Otherwise in this box", "strip", bench, faults, typed),
-                        Map.of(
-                                "all",
-                                BoxDifference.of(bench.unit(), bench.job()))));
+        Pages.bench(ctx, desk, door).ifPresent(bench -> {
+            List<BoxDifference> all = BoxDifference.of(bench.unit(), bench.job());
+            door.show(
+                    ctx,
+                    "differs",
+                    door.page(ctx, "Otherwise in this box", "strip", bench, faults, typed),
+                    Map.of("all", all, "known", BoxDifference.known(unit.shelved(bench), bench.job(), all)));
+        });
     }
 
     private void decide(Context ctx, Decision decision) {
@@ -93,6 +95,18 @@ public final class DifferencePages {
                 .map(put::into)
                 .orElseGet(() -> Outcome.refused(Refusal.at(
                         "unit file", "what is to stand there must be typed", "Open the unit's page and type it")));
+    }
+
+    /** The box is one of a variant that the file has already. */
+    private Outcome<Desk.Done> known(Context ctx, JobOnBench bench, Form form, BoxDifference one) {
+        String file = Optional.ofNullable(
+                        desk.shelf().units().get(bench.unit().type().id()))
+                .map(PinnedUnit::hash)
+                .orElse("");
+        return desk.act(
+                bench.job().id(),
+                new IntakeActs.MoveUnit(file, form.raw("variant"), "at the bench it was found: " + one.sentence()),
+                door.signed(ctx, form));
     }
 
     private Outcome<Desk.Done> variant(Context ctx, JobOnBench bench, Form form, BoxDifference one) {

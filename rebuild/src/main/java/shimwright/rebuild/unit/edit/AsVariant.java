@@ -7,11 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.unit.file.UnitTree;
-import shimwright.rebuild.unit.model.Component;
 import shimwright.rebuild.unit.model.UnitType;
 
 /**
@@ -28,6 +25,9 @@ public record AsVariant(String like, String look, String was, String is, UnitEdi
     private static final String ONLY = "only";
     private static final String ID = "id";
     private static final String STEPS = "steps";
+
+    /** Keys of a step under which ids stand that a variant may not have. */
+    private static final List<String> PARTS = List.of("builds", "installs", "removes", "fasteners", "consumables");
 
     /** The key that the variant gets: the first letter that no variant of the type has. */
     public static String key(UnitType type) {
@@ -100,39 +100,42 @@ public record AsVariant(String like, String look, String was, String is, UnitEdi
         }
 
         Map<String, Object> of(Map<String, Object> was, Map<String, Object> now) {
-            Map<String, Object> tree = now;
+            Map<String, Object> tree = new LinkedHashMap<>(now);
             for (FileSection section : FileSection.all()) {
                 boolean restricted = section.keys().stream().anyMatch(c -> c.key().equals(ONLY));
                 if (restricted && section.form() == FileSection.Shape.LIST) {
-                    tree = section(section, was, tree);
+                    section(section, was, tree);
+                } else if (!section.single()) {
+                    kept(section, was, tree);
                 }
             }
             return tree;
         }
 
-        private Map<String, Object> section(FileSection section, Map<String, Object> was, Map<String, Object> now) {
+        /** What stands for every variant stays for every variant, also what the change would take out. */
+        private static void kept(FileSection section, Map<String, Object> was, Map<String, Object> now) {
+            Map<String, Map<String, Object>> entries = byId(section, was);
+            byId(section, now).forEach(entries::putIfAbsent);
+            if (!entries.isEmpty()) {
+                section.put(now, List.copyOf(entries.values()));
+            }
+        }
+
+        private void section(FileSection section, Map<String, Object> was, Map<String, Object> now) {
             Map<String, Map<String, Object>> before = byId(section, was);
             Map<String, Map<String, Object>> after = byId(section, now);
             List<Map<String, Object>> entries = new ArrayList<>();
-            Map<String, String> twins = new LinkedHashMap<>();
-            Set<String> ids = new LinkedHashSet<>(before.keySet());
-            ids.addAll(after.keySet());
             before.forEach((id, old) -> {
                 Map<String, Object> one = after.get(id);
                 if (one == null) {
                     entries.add(theirs(old));
                 } else if (one.equals(old)) {
                     entries.add(alike(old));
-                } else if (section.name().equals(STEPS)) {
+                } else if (section.name().equals(STEPS) && partsOnly(old, one)) {
                     entries.add(alike(joined(old, one)));
                 } else {
-                    String twin = TypeParts.freeId(id + "_" + key.toLowerCase(java.util.Locale.ROOT), ids);
-                    ids.add(twin);
-                    twins.put(id, twin);
                     entries.add(theirs(old));
-                    Map<String, Object> other = ours(one);
-                    other.put(ID, twin);
-                    entries.add(other);
+                    entries.add(ours(one));
                 }
             });
             after.forEach((id, one) -> {
@@ -140,17 +143,20 @@ public record AsVariant(String like, String look, String was, String is, UnitEdi
                     entries.add(ours(one));
                 }
             });
-            section.put(now, entries);
-            Map<String, Object> tree = now;
-            for (Map.Entry<String, String> twin : twins.entrySet()) {
-                tree = mentioned(section.name(), twin.getKey(), twin.getValue(), tree);
+            if (!entries.isEmpty()) {
+                section.put(now, entries);
             }
-            return tree;
         }
 
+        /** Entries by what they name themselves by; of several variants' the later with their number. */
         private static Map<String, Map<String, Object>> byId(FileSection section, Map<String, Object> tree) {
-            return section.entries(tree).stream()
-                    .collect(Collectors.toMap(section::named, one -> one, (one, two) -> one, LinkedHashMap::new));
+            Map<String, Map<String, Object>> byId = new LinkedHashMap<>();
+            List<String> ids = section.ids(tree);
+            List<Map<String, Object>> entries = section.entries(tree);
+            for (int n = 0; n < ids.size(); n++) {
+                byId.put(ids.get(n), entries.get(n));
+            }
+            return byId;
         }
 
         private static List<Object> list(Object value) {
@@ -181,75 +187,28 @@ public record AsVariant(String like, String look, String was, String is, UnitEdi
             return both;
         }
 
+        /** True where two steps differ in lists of parts alone. */
+        private static boolean partsOnly(Map<String, Object> old, Map<String, Object> one) {
+            Set<String> keys = new LinkedHashSet<>(old.keySet());
+            keys.addAll(one.keySet());
+            return keys.stream()
+                    .allMatch(key -> Objects.equals(old.get(key), one.get(key))
+                            || PARTS.contains(key));
+        }
+
         /** A step that names the parts of both: those that a variant does not have are no parts of its step. */
         private static Map<String, Object> joined(Map<String, Object> old, Map<String, Object> one) {
             Map<String, Object> both = new LinkedHashMap<>(old);
-            one.forEach((key, value) -> {
-                if (value instanceof List<?> more && !key.equals("todo")) {
-                    List<Object> all = list(both.getOrDefault(key, List.of()));
-                    more.stream().filter(id -> !all.contains(id)).forEach(all::add);
-                    both.put(key, all);
-                } else if (value instanceof Map<?, ?> more) {
-                    Map<String, Object> all = TypeParts.map(both.getOrDefault(key, Map.of()));
-                    TypeParts.map(more).forEach(all::putIfAbsent);
+            for (String key : PARTS) {
+                List<Object> all = list(both.getOrDefault(key, List.of()));
+                list(one.getOrDefault(key, List.of())).stream()
+                        .filter(id -> !all.contains(id))
+                        .forEach(all::add);
+                if (!all.isEmpty()) {
                     both.put(key, all);
                 }
-            });
+            }
             return both;
-        }
-
-        /**
-         * Steps name the twin beside the one it is of; what else names that one has a twin of its own, or a piece of the drawing names
-         * it still, which the checks of the file tell.
-         */
-        private Map<String, Object> mentioned(String list, String id, String twin, Map<String, Object> tree) {
-            Map<String, Object> changed = tree;
-            for (FileSection section : FileSection.all()) {
-                boolean restricted = section.keys().stream().anyMatch(c -> c.key().equals(ONLY));
-                if (section.entry() == null || !restricted || section.form() != FileSection.Shape.LIST) {
-                    continue;
-                }
-                Class<?> record = Objects.requireNonNull(section.entry());
-                List<Map<String, Object>> entries = new ArrayList<>();
-                Set<String> ids = new LinkedHashSet<>(section.ids(changed));
-                List<String[]> more = new ArrayList<>();
-                for (Map<String, Object> entry : section.entries(changed)) {
-                    Map<String, Object> beside = beside(record, list, id, twin, entry);
-                    entries.add(beside);
-                    Map<String, Object> instead = new Mentions(list, id, twin).record(record, beside);
-                    boolean single = !section.name().equals(STEPS) && !instead.equals(beside) && !ours(entry).equals(entry);
-                    if (single && beside.equals(entry)) {
-                        String other = TypeParts.freeId(section.named(entry) + "_" + key.toLowerCase(java.util.Locale.ROOT), ids);
-                        ids.add(other);
-                        entries.set(entries.size() - 1, theirs(entry));
-                        Map<String, Object> own = ours(instead);
-                        own.put(ID, other);
-                        entries.add(own);
-                        more.add(new String[] {section.name(), section.named(entry), other});
-                    }
-                }
-                section.put(changed, entries);
-                for (String[] one : more) {
-                    changed = mentioned(one[0], one[1], one[2], changed);
-                }
-            }
-            return changed;
-        }
-
-        /** An entry whose lists of such ids name the twin beside the id. */
-        private static Map<String, Object> beside(
-                Class<?> record, String list, String id, String twin, Map<String, Object> entry) {
-            Map<String, Object> changed = new LinkedHashMap<>(entry);
-            for (Component c : Component.of(record)) {
-                if (c.field().refersTo().equals(list) && entry.get(c.key()) instanceof List<?> ids && ids.contains(id)) {
-                    changed.put(
-                            c.key(),
-                            ids.stream()
-                                    .flatMap(one -> one.equals(id) ? Stream.<Object>of(one, twin) : Stream.<Object>of(one))
-                                    .toList());
-                }
-            }
-            return changed;
         }
     }
 }

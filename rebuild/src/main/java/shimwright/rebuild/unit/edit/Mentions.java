@@ -23,8 +23,7 @@ record Mentions(String list, String id, @Nullable String other) {
         return record(UnitType.class, tree);
     }
 
-    /** One record of the tree with each mention in it changed. */
-    Map<String, Object> record(Class<?> type, Map<String, Object> values) {
+    private Map<String, Object> record(Class<?> type, Map<String, Object> values) {
         Map<String, Object> changed = new LinkedHashMap<>(values);
         for (Component c : Component.of(type)) {
             Object value = values.get(c.key());
