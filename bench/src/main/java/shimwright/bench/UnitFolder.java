@@ -6,10 +6,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +35,11 @@ final class UnitFolder implements UnitSource {
     private final Path folder;
     private Map<String, byte[]> files = Map.of();
     private List<Refusal> unreadable = List.of();
+    /** What was read before: of these files one alone changes. */
+    private List<UnitShelf.ReadFile> known = List.of();
+
+    /** What was laid there last, as it was read when it was looked through. */
+    private Optional<UnitShelf.ReadFile> laid = Optional.empty();
     private volatile @Nullable CompletableFuture<UnitShelf.Files> reading;
 
     private UnitFolder(Path folder) {
@@ -60,6 +67,10 @@ final class UnitFolder implements UnitSource {
             } catch (IOException failed) {
                 broken.add(unreadable(folder, failed));
             }
+        }
+        CompletableFuture<UnitShelf.Files> before = reading;
+        if (before != null && before.isDone()) {
+            known = Stream.concat(before.join().sound().stream(), laid.stream()).toList();
         }
         files = there;
         unreadable = broken;
@@ -94,7 +105,8 @@ final class UnitFolder implements UnitSource {
         if (asked == null) {
             Map<String, byte[]> there = files;
             List<Refusal> broken = unreadable;
-            asked = CompletableFuture.supplyAsync(() -> read(there, broken));
+            List<UnitShelf.ReadFile> same = known;
+            asked = CompletableFuture.supplyAsync(() -> read(there, broken, same));
             reading = asked;
         }
         return asked;
@@ -118,6 +130,10 @@ final class UnitFolder implements UnitSource {
         }
         try {
             Disk.lay(file, content);
+            laid = UnitFiles.read(type + ".yaml", content).outcome()
+                            instanceof Outcome.Ok<UnitType> ok
+                    ? Optional.of(new UnitShelf.ReadFile(file.toString(), content, ok.value()))
+                    : Optional.empty();
         } catch (IOException failed) {
             return Outcome.refused(new Refusal(
                     "",
@@ -136,10 +152,18 @@ final class UnitFolder implements UnitSource {
         return shipped;
     }
 
-    private static UnitShelf.Files read(Map<String, byte[]> files, List<Refusal> unreadable) {
+    private static UnitShelf.Files read(
+            Map<String, byte[]> files, List<Refusal> unreadable, List<UnitShelf.ReadFile> known) {
         List<UnitShelf.ReadFile> sound = new ArrayList<>();
         List<Refusal> faults = new ArrayList<>(unreadable);
         files.forEach((name, bytes) -> {
+            Optional<UnitShelf.ReadFile> same = known.stream()
+                    .filter(file -> file.name().equals(name) && Arrays.equals(file.content(), bytes))
+                    .findFirst();
+            if (same.isPresent()) {
+                sound.add(same.get());
+                return;
+            }
             Outcome<UnitType> read = UnitFiles.read(name, bytes).outcome();
             faults.addAll(read.refusals());
             if (read instanceof Outcome.Ok<UnitType> ok) {

@@ -218,6 +218,9 @@ public final class Units {
 
     /** Letters only as far as they tell units apart: micro is u, raised digits are digits, products have no sign. */
     private static String plain(String typed) {
+        if (typed.chars().allMatch(c -> c < 0x80 && (Character.isLetterOrDigit(c) || c == '/'))) {
+            return typed;
+        }
         return Normalizer.normalize(typed, Normalizer.Form.NFKC)
                 .replace('μ', 'u')
                 .replaceAll("[\\s·⋅*\\-]", "")

@@ -7,12 +7,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.unit.fault.QuantityText;
 import shimwright.rebuild.unit.model.Component;
 
 /** The value of a key that is absent, and a stand-in for one that could not be read. */
 final class AbsentValues {
+    /** As many as the model has keys that differ in it; read when first asked for. */
+    private static final Map<Absent, Object> KNOWN = new ConcurrentHashMap<>();
+
+    private record Absent(Class<?> type, Kind kind, String text) {}
+
     private AbsentValues() {}
 
     /** The value that the annotation gives to an absent key. */
@@ -21,6 +27,10 @@ final class AbsentValues {
         if (!(component.type() instanceof Class<?> type) || type == String.class) {
             return component.type() == String.class ? text : blank(component.type());
         }
+        return KNOWN.computeIfAbsent(new Absent(type, component.kind(), text), key -> read(component, type, text));
+    }
+
+    private static Object read(Component component, Class<?> type, String text) {
         if (type.isEnum()) {
             return constant(type, text).orElseThrow();
         }

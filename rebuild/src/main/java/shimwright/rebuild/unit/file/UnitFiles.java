@@ -27,6 +27,9 @@ public final class UnitFiles {
     /** Largest file that is read, in bytes. */
     public static final int LARGEST = 4 * 1024 * 1024;
 
+    /** One change reads the same text when it is tried, kept, told and laid. */
+    private static final ReadLately LATELY = new ReadLately();
+
     private UnitFiles() {}
 
     /** What reading a unit file comes to. */
@@ -89,12 +92,33 @@ public final class UnitFiles {
      * @param text of the file
      */
     public static Result read(String name, String text) {
+        return read(name, text, false);
+    }
+
+    /** The same for a text as {@link #write} wrote it, which is the tree of what it says. */
+    public static Result readWritten(String name, String text) {
+        return read(name, text, true);
+    }
+
+    private static Result read(String name, String text, boolean written) {
         ProblemCollector problems = new ProblemCollector(name);
         if (text.length() > LARGEST) {
             problems.add(Place.START, "the text is longer than 4 MB", "This may be another kind of file");
             return new Bad(problems.sorted());
         }
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        Optional<Good> known = LATELY.find(name, plain);
+        if (known.isPresent()) {
+            return known.get();
+        }
+        Result read = readAnew(plain, problems, written);
+        if (read instanceof Good good) {
+            LATELY.keep(name, plain, good);
+        }
+        return read;
+    }
+
+    private static Result readAnew(String plain, ProblemCollector problems, boolean written) {
         Optional<Node> tree = YamlTree.read(plain, problems);
         if (tree.isEmpty()) {
             if (problems.count() == 0) {
@@ -102,7 +126,11 @@ public final class UnitFiles {
             }
             return new Bad(problems.sorted());
         }
-        return bound(tree.get(), problems);
+        Result read = bound(tree.get(), problems);
+        if (written && read instanceof Good good) {
+            UnitTree.keep(good.type(), tree.get());
+        }
+        return read;
     }
 
     /** The text of a unit file that reads as this unit type. */

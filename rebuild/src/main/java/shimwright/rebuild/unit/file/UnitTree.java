@@ -46,7 +46,14 @@ public final class UnitTree {
                 }
             }
         }
-        Map<String, Object> tree = read(type);
+        Node text = YamlTree.read(UnitFiles.write(type), new ProblemCollector(type.id()))
+                .orElseThrow(() -> new IllegalStateException("what was written cannot be read: " + type.id()));
+        return keep(type, text);
+    }
+
+    /** Holds the tree of a type, which was read from its own text. */
+    static Map<String, Object> keep(UnitType type, Node text) {
+        Map<String, Object> tree = read(text);
         synchronized (LATELY) {
             LATELY.addFirst(new Known(new WeakReference<>(type), tree));
             if (LATELY.size() > MOST) {
@@ -67,9 +74,7 @@ public final class UnitTree {
                 : value;
     }
 
-    private static Map<String, Object> read(UnitType type) {
-        Node tree = YamlTree.read(UnitFiles.write(type), new ProblemCollector(type.id()))
-                .orElseThrow(() -> new IllegalStateException("what was written cannot be read: " + type.id()));
+    private static Map<String, Object> read(Node tree) {
         Map<String, Object> root = new LinkedHashMap<>();
         ((Map<?, ?>) plain(tree)).forEach((key, value) -> root.put(key.toString(), value));
         return root;

@@ -62,6 +62,8 @@ public record Component(String key, Field field, Kind kind, Type type, List<Reco
         if (field == null) {
             throw new IllegalStateException(source + " has no @Field");
         }
+        // asked often, and each time without another look at who asks
+        path.forEach(part -> part.getAccessor().setAccessible(true));
         return new Component(snake(source.getName()), field, field.kind(), source.getGenericType(), path);
     }
 

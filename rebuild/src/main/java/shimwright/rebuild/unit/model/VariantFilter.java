@@ -9,42 +9,56 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Takes out of a unit type what holds for other variants only, and every mention of it in lists and maps. */
 public final class VariantFilter {
+    private static final Map<Class<?>, Optional<Component>> ONLY = new ConcurrentHashMap<>();
+
     private final String variant;
     private final Map<String, Set<String>> left = new HashMap<>();
 
-    private VariantFilter(String variant) {
+    private final UnitType kept;
+
+    /**
+     * The filter of a variant.
+     *
+     * @param variant of the type; empty for what holds for any
+     */
+    public VariantFilter(UnitType type, String variant) {
         this.variant = variant;
+        this.kept = copy(type, UnitType.class, false);
     }
 
-    /** The unit type with only what holds for the variant. */
+    /** The unit type with only what holds for the variant; records of which nothing is taken out are the same ones. */
     public static UnitType filter(UnitType type, String variant) {
-        VariantFilter filter = new VariantFilter(variant);
-        UnitType kept = filter.copy(type, UnitType.class, false);
-        return filter.copy(kept, UnitType.class, true);
+        return new VariantFilter(type, variant).filtered();
+    }
+
+    /** The same, of this filter. */
+    public UnitType filtered() {
+        return copy(kept, UnitType.class, true);
     }
 
     /** The ids of the variant by list; of all variants for an empty text. */
-    public static Map<String, Set<String>> idsOf(UnitType type, String variant) {
-        VariantFilter filter = new VariantFilter(variant);
-        filter.copy(type, UnitType.class, false);
-        return filter.left;
+    public Map<String, Set<String>> ids() {
+        return Collections.unmodifiableMap(left);
     }
 
     /** The variants a record is restricted to; empty for all. */
     public static Set<String> only(Record record) {
-        for (Component component : Component.of(record.getClass())) {
-            if (component.key().equals("only")) {
-                return texts((Collection<?>) component.in(record));
-            }
-        }
-        return Set.of();
+        Optional<Component> only = ONLY.computeIfAbsent(record.getClass(), type -> Component.of(type).stream()
+                .filter(component -> component.key().equals("only"))
+                .findFirst());
+        return only.isPresent() ? texts((Collection<?>) only.get().in(record)) : Set.of();
     }
 
     private static Set<String> texts(Collection<?> values) {
+        if (values.isEmpty()) {
+            return Set.of();
+        }
         Set<String> texts = new HashSet<>();
         values.forEach(value -> texts.add(value.toString()));
         return texts;
@@ -59,10 +73,21 @@ public final class VariantFilter {
     }
 
     private <T extends Record> T copy(T record, Class<T> type, boolean references) {
-        Object[] values = Component.of(type).stream()
-                .map(c -> value(c.in(record), c, references))
-                .toArray();
-        return Component.make(type, values);
+        List<Component> components = Component.of(type);
+        Object[] values = new Object[components.size()];
+        boolean same = true;
+        for (int n = 0; n < values.length; n++) {
+            Component component = components.get(n);
+            Object value = component.in(record);
+            values[n] = value(value, component, references);
+            same &= isSame(values[n], value);
+        }
+        return same ? record : Component.make(type, values);
+    }
+
+    @SuppressWarnings("ReferenceEquality") // what is the very same need not be made again
+    private static boolean isSame(Object one, Object other) {
+        return one == other;
     }
 
     private Object value(Object value, Component component, boolean references) {
@@ -83,14 +108,17 @@ public final class VariantFilter {
         return copy(record, (Class<Record>) record.getClass(), references);
     }
 
-    private List<Object> list(List<?> list, Component component, boolean references) {
+    private List<?> list(List<?> list, Component component, boolean references) {
         List<Object> kept = new ArrayList<>();
         boolean pairs =
                 component.type() instanceof ParameterizedType type && Component.held(type) instanceof ParameterizedType;
+        boolean same = true;
         for (Object element : list) {
             boolean stays = references ? mentioned(element, component, pairs) : holds(element);
             if (stays) {
-                kept.add(element instanceof Record record ? copyAny(record, references) : element);
+                Object copy = element instanceof Record record ? copyAny(record, references) : element;
+                same &= isSame(copy, element);
+                kept.add(copy);
             }
         }
         if (!references
@@ -99,7 +127,7 @@ public final class VariantFilter {
             left.computeIfAbsent(component.key(), key -> new HashSet<>());
             kept.forEach(element -> register(element, component.key()));
         }
-        return List.copyOf(kept);
+        return same && kept.size() == list.size() ? list : List.copyOf(kept);
     }
 
     private void register(Object element, String list) {
@@ -127,7 +155,7 @@ public final class VariantFilter {
         return !left.containsKey(list) || left.getOrDefault(list, Set.of()).contains(id.toString());
     }
 
-    private Map<Object, Object> map(Map<?, ?> map, Component component, boolean references) {
+    private Map<?, ?> map(Map<?, ?> map, Component component, boolean references) {
         Map<Object, Object> kept = new LinkedHashMap<>();
         String list = component.field().refersTo();
         boolean variants = component.key().equals("variants");
@@ -138,6 +166,8 @@ public final class VariantFilter {
                 kept.put(key, value instanceof Record record ? copyAny(record, references) : value);
             }
         });
-        return Collections.unmodifiableMap(kept);
+        boolean same = kept.size() == map.size()
+                && kept.entrySet().stream().allMatch(entry -> isSame(entry.getValue(), map.get(entry.getKey())));
+        return same ? map : Collections.unmodifiableMap(kept);
     }
 }

@@ -7,7 +7,6 @@ import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Danger;
 import shimwright.rebuild.unit.model.UnitType;
 import shimwright.rebuild.unit.model.UnitType.Window;
-import shimwright.rebuild.unit.model.VariantFilter;
 
 /** What is heated or chilled at one step and fitted at another cools between them: a window must hold them together. */
 final class HeatSense {
@@ -32,7 +31,7 @@ final class HeatSense {
     }
 
     private void variant(String variant) {
-        UnitType type = VariantFilter.filter(context.type(), variant);
+        UnitType type = context.variants().type(variant);
         StepGraph graph = StepGraph.of(type, Map.of());
         if (!graph.cycle().isEmpty()) {
             return;

@@ -10,7 +10,7 @@ public final class SenseChecks {
 
     /** Everything that was read without a problem is judged; what was not is passed over. */
     public static void check(UnitType type, SourcePlaces places, ProblemCollector problems) {
-        SenseContext context = new SenseContext(type, places, problems);
+        SenseContext context = new SenseContext(type, places, problems, new VariantTypes(type));
         new HeadSense(context).check();
         new ClearanceSense(context).check();
         new SettingOrderSense(context).check();

@@ -14,8 +14,9 @@ import shimwright.rebuild.unit.model.UnitType;
  * @param type the whole file; parts that could not be read are not sound
  * @param at where each record stands
  * @param problems where a fault is put
+ * @param variants what of it holds for each variant
  */
-record SenseContext(UnitType type, SourcePlaces at, ProblemCollector problems) {
+record SenseContext(UnitType type, SourcePlaces at, ProblemCollector problems, VariantTypes variants) {
 
     /** True where the record was read without a problem, so that its values may be judged. */
     boolean sound(Record record) {

@@ -15,7 +15,6 @@ import shimwright.rebuild.unit.model.UnitType.Choice;
 import shimwright.rebuild.unit.model.UnitType.HoldPoint;
 import shimwright.rebuild.unit.model.UnitType.Side;
 import shimwright.rebuild.unit.model.UnitType.Window;
-import shimwright.rebuild.unit.model.VariantFilter;
 
 /** Steps: times, undoing, what they wait for, circles, windows, choices, hold points and clearances that nobody reads. */
 final class StepSense {
@@ -179,7 +178,7 @@ final class StepSense {
     }
 
     private void orders(String variant) {
-        UnitType type = VariantFilter.filter(context.type(), variant);
+        UnitType type = context.variants().type(variant);
         StepGraph usual = StepGraph.of(type, Map.of());
         List<String> circle = usual.cycle();
         if (!circle.isEmpty()) {

@@ -14,12 +14,12 @@ final class VariantSense {
 
     VariantSense(SenseContext context) {
         this.context = context;
-        this.everywhere = VariantFilter.idsOf(context.type(), "");
+        this.everywhere = new VariantFilter(context.type(), "").ids();
     }
 
     void check() {
         for (String variant : context.type().variants().keySet()) {
-            walk(context.type(), variant, VariantFilter.idsOf(context.type(), variant));
+            walk(context.type(), variant, context.variants().ids(variant));
         }
     }
 
