@@ -153,11 +153,13 @@ public record AddClearance(
         List<Step> steps = new ArrayList<>();
         for (Step step : type.steps()) {
             steps.add(step.after().get(after) == Step.Why.BLOCKED ? waiting(step, last) : step);
-            if (step.id().equals(after)) {
-                steps.add(reads);
-                steps.add(proves);
-            }
         }
+        // of steps of one id, which are several variants', after the last
+        int at = steps.size();
+        while (!steps.get(at - 1).id().equals(after)) {
+            at--;
+        }
+        steps.addAll(at, List.of(reads, proves));
         return steps;
     }
 

@@ -49,9 +49,11 @@ final class UnitWriter {
 
     /** What follows the colon: on the same line where it is short, else indented below. */
     private void entry(Object value, Component component, String indent) {
-        Optional<String> flow = flow(value, component).filter(text -> text.length() + indent.length() <= LINE);
         boolean records = value instanceof Collection<?> list && list.stream().anyMatch(Record.class::isInstance);
-        if (flow.isPresent() && !records) {
+        Optional<String> flow = records
+                ? Optional.empty()
+                : flow(value, component).filter(text -> text.length() + indent.length() <= LINE);
+        if (flow.isPresent()) {
             out.append(' ').append(flow.get()).append('\n');
         } else if (value instanceof Collection<?> list) {
             out.append('\n');

@@ -1,11 +1,15 @@
 package shimwright.rebuild.unit.edit;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import shimwright.mechanics.outcome.Outcome;
@@ -22,8 +26,21 @@ import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.UnitType;
 
-/** Unit files as they lie about half finished: begun from any construction, with entries gone, copied and mended at random. */
+/**
+ * Unit files as they lie about half finished: begun from any construction or copied from a shipped one, with entries gone, copied,
+ * renamed and emptied, variants made, strip-downs put in and gaps mended at random.
+ */
 final class HalfFinished {
+    private static final List<UnitType> SHIPPED = List.of(shipped("hollinbridge-hb5.yaml"), shipped("ambleholt-l5-74.yaml"));
+
+    private static UnitType shipped(String name) {
+        try (InputStream in = Objects.requireNonNull(UnitFiles.class.getResourceAsStream("/units/" + name))) {
+            return UnitFiles.read(name, in.readAllBytes()).outcome().orElseThrow();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
     private final Random random;
 
     HalfFinished(long seed) {
@@ -32,6 +49,10 @@ final class HalfFinished {
 
     /** A first unit of a random box. */
     private UnitType begun() {
+        if (random.nextInt(6) == 0) {
+            UnitType like = SHIPPED.get(random.nextInt(SHIPPED.size()));
+            return new UnitEdit.CopyAs("Old Works", "half finished").on(like).orElseThrow();
+        }
         Construction box = box();
         while (!box.faults().isEmpty()) {
             box = box();
@@ -69,7 +90,7 @@ final class HalfFinished {
         UnitType type = begun();
         int changes = random.nextInt(6);
         for (int i = 0; i < changes; i++) {
-            type = change(type).on(type) instanceof Outcome.Ok<UnitType> ok ? ok.value() : type;
+            type = kept(type, change(type)) instanceof Outcome.Ok<UnitType> ok ? ok.value() : type;
         }
         return type;
     }
@@ -88,13 +109,88 @@ final class HalfFinished {
         if (random.nextInt(3) == 0 && !gaps.isEmpty()) {
             return mend(type, gaps.get(random.nextInt(gaps.size())).kind());
         }
-        if (random.nextBoolean()) {
-            return new DropEntry(section.name(), ids.get(index), random.nextInt(4) > 0);
+        Map<String, Object> there = section.entries(tree).get(index);
+        switch (random.nextInt(8)) {
+            case 0, 1, 2:
+                return new DropEntry(section.name(), ids.get(index), random.nextInt(4) > 0);
+            case 3:
+                return otherwise(type);
+            case 4:
+                return emptied(section, ids.get(index), there);
+            case 5:
+                return renamed(section, ids.get(index), there);
+            case 6:
+                return strip(type);
+            default:
+                break;
         }
-        Map<String, Object> copy = new LinkedHashMap<>(section.entries(tree).get(index));
+        Map<String, Object> copy = new LinkedHashMap<>(there);
         copy.remove("id");
         copy.remove(FileSection.KEY);
         return new PutEntry(section.name(), "", copy);
+    }
+
+    private Item item(UnitType type) {
+        return type.items().get(random.nextInt(type.items().size()));
+    }
+
+    /** A part more, gone or stamped otherwise: in all of them, or in a variant of its own. */
+    private UnitEdit otherwise(UnitType type) {
+        if (type.items().isEmpty() || type.steps().isEmpty()) {
+            return new UnitEdit.Weigh(40);
+        }
+        Item item = item(type);
+        String step = type.steps().get(random.nextInt(type.steps().size())).id();
+        UnitEdit change =
+                switch (random.nextInt(4)) {
+                    case 0 -> new UnitEdit.RemoveItem(item.id());
+                    case 1 -> new UnitEdit.AddItem("oil slinger", "", 1 + random.nextInt(3), step);
+                    case 2 -> mend(type, UnitGap.Kind.FASTENER);
+                    default -> new UnitEdit.NameItem(item.id(), "the " + item.name(), "6307 C3", random.nextBoolean());
+                };
+        String like = type.variants().keySet().iterator().next();
+        return random.nextBoolean() ? change : new AsVariant(like, item.name(), "as it was", "otherwise", change);
+    }
+
+    /** An entry without some of its keys, or with empty lists under them. */
+    private UnitEdit emptied(FileSection section, String id, Map<String, Object> there) {
+        Map<String, Object> less = new LinkedHashMap<>(there);
+        for (String key : there.keySet()) {
+            if (random.nextInt(3) == 0 && !key.equals("id") && !key.equals(FileSection.KEY)) {
+                if (there.get(key) instanceof List<?> && random.nextBoolean()) {
+                    less.put(key, List.of());
+                } else {
+                    less.remove(key);
+                }
+            }
+        }
+        return new PutEntry(section.name(), id, less);
+    }
+
+    private static UnitEdit renamed(FileSection section, String id, Map<String, Object> there) {
+        Map<String, Object> other = new LinkedHashMap<>(there);
+        String key = there.containsKey(FileSection.KEY) ? FileSection.KEY : "id";
+        if (there.containsKey(key)) {
+            other.put(key, there.get(key) + "_b");
+        }
+        return new PutEntry(section.name(), id, other);
+    }
+
+    /** A few things off in any order. */
+    private UnitEdit strip(UnitType type) {
+        List<Removal> off = new ArrayList<>();
+        for (int n = random.nextInt(6); n > 0 && !type.items().isEmpty(); n--) {
+            Item item = item(type);
+            boolean known = random.nextInt(4) > 0;
+            off.add(new Removal(
+                    known ? item.name() : "thing " + n,
+                    known ? List.of(item.id()) : List.of(),
+                    off.isEmpty() || random.nextBoolean() ? List.of() : List.of(random.nextInt(off.size())),
+                    random.nextBoolean(),
+                    List.of(),
+                    random.nextBoolean() ? Removal.Found.NOTHING : new Removal.Found("", "seal", "up", "4 x M8x1.25 8.8", "")));
+        }
+        return new StripDownOrder(off);
     }
 
     /** The gaps of a unit in any order. */
@@ -181,6 +277,36 @@ final class HalfFinished {
                         .findFirst()
                         .map(id -> new DropEntry("hold_points", id, true))
                         .orElseThrow());
+    }
+
+    /** The unit with a gap mended; of many steps that wait by habit now and then one, else all in one go. */
+    Outcome<UnitType> mended(UnitType type, UnitGap.Kind gap) {
+        return gap == UnitGap.Kind.ORDER && random.nextInt(10) > 0
+                ? allOrdered(type)
+                : kept(type, mend(type, gap));
+    }
+
+    /** A change as the shop keeps it: written, and read again with all checks. */
+    private static Outcome<UnitType> kept(UnitType type, UnitEdit change) {
+        return UnitEdit.text(type, change)
+                .flatMap(text -> UnitFiles.read(type.id() + ".yaml", text).outcome());
+    }
+
+    private static Outcome<UnitType> allOrdered(UnitType type) {
+        FileSection steps = FileSection.find("steps").orElseThrow();
+        Map<String, Object> tree = UnitTree.of(type);
+        List<Map<String, Object>> all = new ArrayList<>();
+        for (Map<String, Object> step : steps.entries(tree)) {
+            Map<String, Object> entry = new LinkedHashMap<>(step);
+            if (step.get("after") instanceof Map<?, ?> after) {
+                Map<String, Object> now = new LinkedHashMap<>();
+                after.forEach((id, why) -> now.put(id.toString(), why.equals("habit") ? "same_part" : why));
+                entry.put("after", now);
+            }
+            all.add(entry);
+        }
+        steps.put(tree, all);
+        return UnitTree.read("ordered.yaml", tree).outcome();
     }
 
     /** The first step that waits by habit waits for the same part instead. */

@@ -51,7 +51,7 @@ class HalfFinishedUnitsTest {
             String begun = UnitFiles.write(type);
             for (int edits = 0; edits < MOST_EDITS && !UnitGap.of(type).isEmpty(); edits++) {
                 UnitGap gap = half.shuffled(type).get(0);
-                Outcome<UnitType> mended = half.mend(type, gap.kind()).on(type);
+                Outcome<UnitType> mended = half.mended(type, gap.kind());
                 assertThat(mended.refusals())
                         .as("seed %d, %s of%n%s", SEED + n, gap, begun)
                         .isEmpty();
