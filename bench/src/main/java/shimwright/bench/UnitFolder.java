@@ -40,6 +40,7 @@ final class UnitFolder implements UnitSource {
 
     /** What was laid there last, as it was read when it was looked through. */
     private Optional<UnitShelf.ReadFile> laid = Optional.empty();
+
     private volatile @Nullable CompletableFuture<UnitShelf.Files> reading;
 
     private UnitFolder(Path folder) {
@@ -130,8 +131,7 @@ final class UnitFolder implements UnitSource {
         }
         try {
             Disk.lay(file, content);
-            laid = UnitFiles.read(type + ".yaml", content).outcome()
-                            instanceof Outcome.Ok<UnitType> ok
+            laid = UnitFiles.read(type + ".yaml", content).outcome() instanceof Outcome.Ok<UnitType> ok
                     ? Optional.of(new UnitShelf.ReadFile(file.toString(), content, ok.value()))
                     : Optional.empty();
         } catch (IOException failed) {

@@ -47,9 +47,32 @@ class BundleBetweenShopsTest {
 
     private static void begin(DemoBench bench) {
         String[] box = {
-            "maker", "Old Works", "model", "r5", "layout", "ACROSS", "housing-BELL", "yes", "gears", "5", "straight",
-            "0", "reverse", "SLIDING", "shift", "RAILS", "cones1", "1", "cones2", "1", "cones3", "1", "cones4", "1",
-            "cones5", "1"
+            "maker",
+            "Old Works",
+            "model",
+            "r5",
+            "layout",
+            "ACROSS",
+            "housing-BELL",
+            "yes",
+            "gears",
+            "5",
+            "straight",
+            "0",
+            "reverse",
+            "SLIDING",
+            "shift",
+            "RAILS",
+            "cones1",
+            "1",
+            "cones2",
+            "1",
+            "cones3",
+            "1",
+            "cones4",
+            "1",
+            "cones5",
+            "1"
         };
         assertThat(bench.post("/begin", box).statusCode()).isEqualTo(200);
     }
@@ -80,14 +103,17 @@ class BundleBetweenShopsTest {
         Document page = one.page(UNIT + "/bundle");
         assertThat(page.select(".bundlechoice li")).hasSize(2);
         assertThat(page.select(".bundlechoice input[checked]")).hasSize(1);
-        assertThat(page.select(".bundlechoice option[selected]").eachAttr("value")).contains("item bell", "unit");
+        assertThat(page.select(".bundlechoice option[selected]").eachAttr("value"))
+                .contains("item bell", "unit");
         Map<String, String> files = files(out(one));
         assertThat(files).hasSize(3).containsKeys("manifest.json", "unit.yaml");
         assertThat(files.get("manifest.json")).contains("begun from what can be seen", "as it lay");
         assertThat(files(one.bytes("/api/units/" + TYPE + "/bundle")).get("manifest.json"))
                 .doesNotContain("begun from what can be seen", "as it lay");
-        assertThat(files(one.bytes("/api/units/" + TYPE + "/bundle?pictures=all"))).hasSize(4);
-        assertThat(one.get("/api/units/" + TYPE + "/bundle?pictures=" + "0".repeat(64)).statusCode())
+        assertThat(files(one.bytes("/api/units/" + TYPE + "/bundle?pictures=all")))
+                .hasSize(4);
+        assertThat(one.get("/api/units/" + TYPE + "/bundle?pictures=" + "0".repeat(64))
+                        .statusCode())
                 .isEqualTo(422);
     }
 
@@ -98,7 +124,8 @@ class BundleBetweenShopsTest {
         assertThat(other.get(UNIT).statusCode()).isEqualTo(404);
         byte[] bent = bundle.clone();
         bent[bent.length / 2] ^= 4;
-        assertThat(other.uploadAs("file", "/units/bundle", "b.zip", bent).statusCode()).isEqualTo(422);
+        assertThat(other.uploadAs("file", "/units/bundle", "b.zip", bent).statusCode())
+                .isEqualTo(422);
         assertThat(other.get(UNIT).statusCode()).isEqualTo(404);
         assertThat(other.uploadAs("file", "/units/bundle", "b.zip", bundle, "why", "the same box came in")
                         .statusCode())
@@ -144,12 +171,34 @@ class BundleBetweenShopsTest {
         String held = org.jsoup.Jsoup.parse(asked.body())
                 .select("main input[name=held]")
                 .attr("value");
-        var refused = other.uploadAs("none", "/units/bundle", "", new byte[0], "held", held, "clash", "other", "maker",
-                "Old Works", "model", "r5");
+        var refused = other.uploadAs(
+                "none",
+                "/units/bundle",
+                "",
+                new byte[0],
+                "held",
+                held,
+                "clash",
+                "other",
+                "maker",
+                "Old Works",
+                "model",
+                "r5");
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body()).contains("on the shelf already");
-        assertThat(other.uploadAs("none", "/units/bundle", "", new byte[0], "held", held, "clash", "other", "maker",
-                                "Old Works", "model", "r5 of theirs")
+        assertThat(other.uploadAs(
+                                "none",
+                                "/units/bundle",
+                                "",
+                                new byte[0],
+                                "held",
+                                held,
+                                "clash",
+                                "other",
+                                "maker",
+                                "Old Works",
+                                "model",
+                                "r5 of theirs")
                         .statusCode())
                 .isEqualTo(200);
         assertThat(other.page("/units/type/old-works-r5-of-theirs?item=bell").select(".fromothers img"))
@@ -173,13 +222,16 @@ class BundleBetweenShopsTest {
         assertThat(other.page(UNIT + "?item=bell").select(".fromothers img")).hasSize(1);
         Path folder = other.folder();
         assertThat(folder).isDirectory();
-        assertThat(other.post(UNIT + "/pictures", "type", TYPE, "pictures1", hash).statusCode())
+        assertThat(other.post(UNIT + "/pictures", "type", TYPE, "pictures1", hash)
+                        .statusCode())
                 .isEqualTo(200);
         assertThat(other.page(UNIT).select(".fromothers")).isEmpty();
-        assertThat(other.post(UNIT + "/pictures", "type", TYPE, "pictures1", hash).statusCode())
+        assertThat(other.post(UNIT + "/pictures", "type", TYPE, "pictures1", hash)
+                        .statusCode())
                 .isEqualTo(404);
         // they come back with the bundle, at whose file nobody asks any more
-        assertThat(other.postBytes("/api/units/bundle?clash=over", "application/zip", out(one)).statusCode())
+        assertThat(other.postBytes("/api/units/bundle?clash=over", "application/zip", out(one))
+                        .statusCode())
                 .isEqualTo(201);
         assertThat(other.page(UNIT).select(".fromothers img")).hasSize(1);
     }

@@ -112,12 +112,22 @@ class DifferencePagesTest {
                         .statusCode())
                 .isEqualTo(200);
         assertThat(bench.get("/units/shelf/" + TYPE + ".yaml").body()).contains("6307 C3");
-        assertThat(bench.post(job + "/differs/variant", "difference", difference(job, "27 teeth"), "look", "3rd gear on the countershaft", "was", "26", "is", "27")
+        assertThat(bench.post(
+                                job + "/differs/variant",
+                                "difference",
+                                difference(job, "27 teeth"),
+                                "look",
+                                "3rd gear on the countershaft",
+                                "was",
+                                "26",
+                                "is",
+                                "27")
                         .statusCode())
                 .isEqualTo(200);
         assertThat(bench.page(job + "/differs").select("main li.card")).hasSize(1);
         // what was decided twice is told
-        assertThat(bench.post(job + "/differs/change", "difference", "teeth-none").statusCode())
+        assertThat(bench.post(job + "/differs/change", "difference", "teeth-none")
+                        .statusCode())
                 .isEqualTo(422);
     }
 
@@ -126,7 +136,16 @@ class DifferencePagesTest {
         String job = job("13");
         off(job, "bell housing", "bell", "fasteners", "8 x 7/16-14");
         off(job, "oil slinger", "", "note", "pressed sheet");
-        off(job, "input retainer", "retainer", "fasteners", "4 × 5/16-18", "shims-sizes", "0.30", "shims-place", "under it");
+        off(
+                job,
+                "input retainer",
+                "retainer",
+                "fasteners",
+                "4 × 5/16-18",
+                "shims-sizes",
+                "0.30",
+                "shims-place",
+                "under it");
         try (Browser browser = new Browser()) {
             browser.tablet();
             browser.open(bench.url(job + "/strip"));

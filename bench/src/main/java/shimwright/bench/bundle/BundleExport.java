@@ -74,8 +74,7 @@ public record BundleExport(Map<String, String> shows, boolean captions, boolean 
     private static Optional<byte[]> light(Desk desk, byte[] content) {
         Optional<byte[]> bare = BarePicture.of(content);
         boolean large = content.length > BYTES
-                && desk.pictures().check("picture", content)
-                                instanceof Outcome.Ok<PictureStore.Picture> ok
+                && desk.pictures().check("picture", content) instanceof Outcome.Ok<PictureStore.Picture> ok
                 && Math.max(ok.value().width(), ok.value().height()) > SIDE;
         return large || bare.isEmpty() ? Thumbnail.of(content, SIDE) : bare;
     }

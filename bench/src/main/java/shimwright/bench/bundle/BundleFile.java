@@ -122,7 +122,8 @@ public final class BundleFile {
 
         private Optional<byte[]> file(String name) {
             byte[] content = files.get(name);
-            if (content == null && faults.stream().noneMatch(known -> known.place().equals(name))) {
+            if (content == null
+                    && faults.stream().noneMatch(known -> known.place().equals(name))) {
                 faults.add(fault(name, "it is not in the bundle", "Have the bundle saved again"));
             }
             return Optional.ofNullable(content);

@@ -57,7 +57,8 @@ public record BundleImport(Clash clash, String maker, String model, String why) 
                     "this shop has another file of " + read.bundle().name(),
                     "Say whether it takes its place, or comes in under another name"));
         }
-        String type = clash == Clash.OTHER ? FirstUnit.id(maker, model) : read.unit().id();
+        String type =
+                clash == Clash.OTHER ? FirstUnit.id(maker, model) : read.unit().id();
         List<Refusal> faults = new ArrayList<>(clash == Clash.OTHER ? naming(desk, type) : List.of());
         Outcome<String> text = clash == Clash.OTHER
                 ? UnitEdit.text(read.unit(), new UnitEdit.CopyAs(maker, model))

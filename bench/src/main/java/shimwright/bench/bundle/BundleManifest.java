@@ -72,7 +72,8 @@ public record BundleManifest(
                         fault("manifest", "it does not say that it is a bundle", "Choose the file that was saved"));
             }
             if (form.asInt() > FORM) {
-                return Outcome.refused(fault("manifest", "a newer program wrote it", "Use a newer program here as well"));
+                return Outcome.refused(
+                        fault("manifest", "a newer program wrote it", "Use a newer program here as well"));
             }
             BundleManifest read = new BundleManifest(
                     needed(tree, "type", "manifest", UnitBundle.LONGEST_WORDS),
@@ -86,7 +87,8 @@ public record BundleManifest(
 
         private String needed(JsonNode of, String key, String place, int longest) {
             String text = text(of, key, place, longest);
-            if (text.isEmpty() && faults.stream().noneMatch(known -> known.fact().contains("\"" + key + "\""))) {
+            if (text.isEmpty()
+                    && faults.stream().noneMatch(known -> known.fact().contains("\"" + key + "\""))) {
                 faults.add(fault(place, "\"" + key + "\" is missing", "Have the bundle saved again"));
             }
             return text;

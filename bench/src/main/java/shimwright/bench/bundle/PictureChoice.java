@@ -41,13 +41,18 @@ public record PictureChoice(UnitPicture picture, String source, boolean proposed
         Set<String> items = type.items().stream().map(Item::id).collect(Collectors.toSet());
         for (Job job : desk.jobs(type.id(), JOBS)) {
             List<PictureChoice> ofJob = new ArrayList<>();
-            job.pictures().forEach((about, pictures) -> pictures.forEach(said -> {
-                String shows = shows(job, about, said.at(), steps, items);
-                ofJob.add(new PictureChoice(
-                        new UnitPicture(said.what().picture(), shows, said.what().caption(), ""),
-                        "job " + job.opened().number() + (about.equals("job") ? "" : ", " + about),
-                        !shows.equals(UnitPicture.UNIT)));
-            }));
+            job.pictures()
+                    .forEach((about, pictures) -> pictures.forEach(said -> {
+                        String shows = shows(job, about, said.at(), steps, items);
+                        ofJob.add(new PictureChoice(
+                                new UnitPicture(
+                                        said.what().picture(),
+                                        shows,
+                                        said.what().caption(),
+                                        ""),
+                                "job " + job.opened().number() + (about.equals("job") ? "" : ", " + about),
+                                !shows.equals(UnitPicture.UNIT)));
+                    }));
             ofJob.forEach(one -> all.putIfAbsent(one.picture().picture(), one));
         }
         return all.values().stream().limit(UnitBundle.MOST_PICTURES).toList();
@@ -59,11 +64,10 @@ public record PictureChoice(UnitPicture picture, String source, boolean proposed
             return UnitPicture.step(about.substring(STEP.length()));
         }
         Optional<Said<Entry.TakenOff>> off = about.equals("strip")
-                ? job.takenOff().stream()
-                        .filter(said -> !said.at().isAfter(at))
-                        .reduce((earlier, later) -> later)
+                ? job.takenOff().stream().filter(said -> !said.at().isAfter(at)).reduce((earlier, later) -> later)
                 : Optional.empty();
-        return off.flatMap(said -> said.what().items().stream().filter(items::contains).findFirst())
+        return off.flatMap(said ->
+                        said.what().items().stream().filter(items::contains).findFirst())
                 .map(UnitPicture::item)
                 .orElse(UnitPicture.UNIT);
     }

@@ -81,9 +81,16 @@ public final class UnitActs {
             String text,
 
             @ActInput("what the other shop calls itself") String from,
-            @ActInput("hash of what the other shop said of it, which is kept") String manifest,
-            @ActInput("by the hash of each picture: item ID, step ID or unit") Map<String, String> pictures,
-            @ActInput("by the hash of each picture: its caption") Map<String, String> captions,
+
+            @ActInput("hash of what the other shop said of it, which is kept")
+            String manifest,
+
+            @ActInput("by the hash of each picture: item ID, step ID or unit")
+            Map<String, String> pictures,
+
+            @ActInput("by the hash of each picture: its caption")
+            Map<String, String> captions,
+
             @ActInput("why it is taken in") String why)
             implements LaysFile {
         @Override
@@ -91,7 +98,10 @@ public final class UnitActs {
             List<Entry> entries = new ArrayList<>();
             String what = from.isBlank() ? "from another shop" : "from " + from;
             if (!before.isEmpty() && before.equals(PinnedUnit.hash(text.getBytes(StandardCharsets.UTF_8)))) {
-                if (around.floor().unit(type).filter(now -> now.hash().equals(before)).isEmpty()) {
+                if (around.floor()
+                        .unit(type)
+                        .filter(now -> now.hash().equals(before))
+                        .isEmpty()) {
                     return changedMeanwhile();
                 }
             } else {
@@ -140,8 +150,8 @@ public final class UnitActs {
             List<UnitPicture> now = new ArrayList<>(was);
             pictures.forEach((hash, about) -> {
                 boolean there = was.stream()
-                        .anyMatch(one ->
-                                one.picture().equals(hash) && one.about().equals(about));
+                        .anyMatch(
+                                one -> one.picture().equals(hash) && one.about().equals(about));
                 if (!there) {
                     now.add(new UnitPicture(hash, about, captions.getOrDefault(hash, ""), from));
                 }
@@ -156,7 +166,9 @@ public final class UnitActs {
             @ActInput(value = "unit type", missing = "Say of which unit type")
             String type,
 
-            @ActInput(value = "hash of each picture", missing = "Say which") List<String> pictures,
+            @ActInput(value = "hash of each picture", missing = "Say which")
+            List<String> pictures,
+
             @ActInput("why") String why)
             implements Act.OfShop {
         @Override
@@ -178,10 +190,7 @@ public final class UnitActs {
         }
         if (!ok.value().id().equals(act.type())) {
             return Outcome.refused(new Refusal(
-                    "type",
-                    "unit type",
-                    "the file is one of " + ok.value().id(),
-                    "Say the type that the file says"));
+                    "type", "unit type", "the file is one of " + ok.value().id(), "Say the type that the file says"));
         }
         Optional<PinnedUnit> now = around.floor().unit(act.type());
         if (!before.equals(now.map(PinnedUnit::hash).orElse(""))) {

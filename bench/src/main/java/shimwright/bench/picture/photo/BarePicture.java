@@ -23,8 +23,8 @@ public final class BarePicture {
     private static final int PNG_CHUNK = 12;
 
     /** What a PNG needs to look as it does (PNG specification, third edition, section 11). */
-    private static final Set<String> CHUNKS = Set.of(
-            "IHDR", "PLTE", "IDAT", "IEND", "tRNS", "gAMA", "cHRM", "sRGB", "iCCP", "sBIT", "bKGD", "pHYs");
+    private static final Set<String> CHUNKS =
+            Set.of("IHDR", "PLTE", "IDAT", "IEND", "tRNS", "gAMA", "cHRM", "sRGB", "iCCP", "sBIT", "bKGD", "pHYs");
 
     private BarePicture() {}
 
@@ -110,8 +110,7 @@ public final class BarePicture {
     }
 
     private static Optional<byte[]> segment(byte[] content, int at, int end, int mark) {
-        String name = new String(
-                content, at + 4, Math.max(0, Math.min(12, end - at - 4)), StandardCharsets.ISO_8859_1);
+        String name = new String(content, at + 4, Math.max(0, Math.min(12, end - at - 4)), StandardCharsets.ISO_8859_1);
         if (mark == APP1) {
             return name.startsWith("Exif") ? upright(Arrays.copyOfRange(content, at + 4, end)) : Optional.empty();
         }

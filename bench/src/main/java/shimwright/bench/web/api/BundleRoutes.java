@@ -53,7 +53,9 @@ public final class BundleRoutes {
             return;
         }
         Outcome<byte[]> bundle = new BundleExport(
-                        shows(query(ctx, "pictures"), PictureChoice.of(desk, unit.get().type())),
+                        shows(
+                                query(ctx, "pictures"),
+                                PictureChoice.of(desk, unit.get().type())),
                         is(ctx, "captions"),
                         is(ctx, "history"),
                         is(ctx, "named"))
@@ -85,16 +87,14 @@ public final class BundleRoutes {
     }
 
     private void take(Context ctx) {
-        BundleImport.Clash clash =
-                switch (query(ctx, "clash")) {
-                    case "over" -> BundleImport.Clash.OVER;
-                    case "other" -> BundleImport.Clash.OTHER;
-                    default -> BundleImport.Clash.ASK;
-                };
-        BundleImport how =
-                new BundleImport(clash, query(ctx, "maker"), query(ctx, "model"), query(ctx, "why"));
-        Outcome<UnitActs.ImportUnit> act = BundleFile.read(ctx.bodyAsBytes(), desk.pictures())
-                .flatMap(read -> how.act(desk, read));
+        BundleImport.Clash clash = switch (query(ctx, "clash")) {
+            case "over" -> BundleImport.Clash.OVER;
+            case "other" -> BundleImport.Clash.OTHER;
+            default -> BundleImport.Clash.ASK;
+        };
+        BundleImport how = new BundleImport(clash, query(ctx, "maker"), query(ctx, "model"), query(ctx, "why"));
+        Outcome<UnitActs.ImportUnit> act =
+                BundleFile.read(ctx.bodyAsBytes(), desk.pictures()).flatMap(read -> how.act(desk, read));
         Desk.Signed signed = door.signed(ctx, new Form(ctx.queryParamMap(), UnitSystem.METRIC));
         Outcome<Desk.Done> done = act.flatMap(one -> desk.act(one, signed));
         if (!done.isOk()) {

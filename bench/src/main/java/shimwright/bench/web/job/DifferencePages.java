@@ -38,8 +38,7 @@ public final class DifferencePages {
         routes.post(HERE + "/leave", ctx -> decide(ctx, (bench, form, one) -> leave(ctx, bench, form, one)));
         routes.post(
                 HERE + "/change",
-                ctx -> decide(
-                        ctx, (bench, form, one) -> changed(one, edit -> unit.put(ctx, form, bench, edit))));
+                ctx -> decide(ctx, (bench, form, one) -> changed(one, edit -> unit.put(ctx, form, bench, edit))));
         routes.post(HERE + "/known", ctx -> decide(ctx, (bench, form, one) -> known(ctx, bench, form, one)));
         routes.post(HERE + "/variant", ctx -> decide(ctx, (bench, form, one) -> variant(ctx, bench, form, one)));
     }
@@ -73,10 +72,7 @@ public final class DifferencePages {
                     .orElseGet(() -> Outcome.refused(
                             Refusal.at("difference", "it is none any more", "Look at what the page says now")));
             if (done instanceof Outcome.Ok<Desk.Done> ok) {
-                door.on(
-                        ctx,
-                        "/job/" + bench.job().id() + "/differs",
-                        ok.value().said());
+                door.on(ctx, "/job/" + bench.job().id() + "/differs", ok.value().said());
             } else {
                 differs(ctx, done.refusals(), form.typed());
             }

@@ -14,7 +14,10 @@ public final class UnitPictures {
 
     /** Those of a step and of what is put in or taken out with it. */
     public static List<UnitPicture> ofStep(Shop shop, String type, String step, Collection<String> items) {
-        return about(shop, type, Stream.concat(Stream.of(UnitPicture.step(step)), items.stream().map(UnitPicture::item)));
+        return about(
+                shop,
+                type,
+                Stream.concat(Stream.of(UnitPicture.step(step)), items.stream().map(UnitPicture::item)));
     }
 
     /** Those of some parts. */

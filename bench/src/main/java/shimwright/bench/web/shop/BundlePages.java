@@ -59,7 +59,8 @@ public final class BundlePages {
                         desk,
                         door,
                         UnitActs.DropUnitPictures.class,
-                        (again, faults, typed) -> Pages.lost(again, door, faults.get(0).sentence()),
+                        (again, faults, typed) ->
+                                Pages.lost(again, door, faults.get(0).sentence()),
                         "/units/type/" + ctx.pathParam("type")));
         routes.get("/units/bundle", ctx -> ask(ctx, List.of(), Map.of(), Optional.empty()));
         routes.post("/units/bundle", this::take);
@@ -135,7 +136,10 @@ public final class BundlePages {
             held.set(Optional.empty());
             String type = act.orElseThrow().type();
             UnitType unit = desk.shelf().type(type).orElseThrow();
-            door.on(ctx, "/units/type/" + type, unit.maker() + " " + unit.model() + " is on the shelf, with its pictures");
+            door.on(
+                    ctx,
+                    "/units/type/" + type,
+                    unit.maker() + " " + unit.model() + " is on the shelf, with its pictures");
             return;
         }
         held.set(Optional.of(new Held(PinnedUnit.hash(content.get()), content.get())));
@@ -161,12 +165,11 @@ public final class BundlePages {
     }
 
     private static BundleImport how(Form form) {
-        BundleImport.Clash clash =
-                switch (form.raw("clash")) {
-                    case "over" -> BundleImport.Clash.OVER;
-                    case "other" -> BundleImport.Clash.OTHER;
-                    default -> BundleImport.Clash.ASK;
-                };
+        BundleImport.Clash clash = switch (form.raw("clash")) {
+            case "over" -> BundleImport.Clash.OVER;
+            case "other" -> BundleImport.Clash.OTHER;
+            default -> BundleImport.Clash.ASK;
+        };
         return new BundleImport(clash, form.raw("maker"), form.raw("model"), form.raw("why"));
     }
 

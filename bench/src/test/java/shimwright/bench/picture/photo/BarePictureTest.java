@@ -70,9 +70,12 @@ class BarePictureTest {
             byte[] trailing = java.util.Arrays.copyOf(taken, taken.length + 20);
             byte[] bare = BarePicture.of(trailing).orElseThrow();
             assertThat(text(bare)).doesNotContain("GPS");
-            assertThat(BarePicture.of(bare)).hasValueSatisfying(again -> assertThat(again).isEqualTo(bare));
-            var small = ImageIO.read(new ByteArrayInputStream(Thumbnail.of(bare, 40).orElseThrow()));
-            var was = ImageIO.read(new ByteArrayInputStream(Thumbnail.of(taken, 40).orElseThrow()));
+            assertThat(BarePicture.of(bare))
+                    .hasValueSatisfying(again -> assertThat(again).isEqualTo(bare));
+            var small =
+                    ImageIO.read(new ByteArrayInputStream(Thumbnail.of(bare, 40).orElseThrow()));
+            var was = ImageIO.read(
+                    new ByteArrayInputStream(Thumbnail.of(taken, 40).orElseThrow()));
             assertThat(small.getWidth()).as("way %d", way).isEqualTo(was.getWidth());
             assertThat(small.getHeight()).isEqualTo(was.getHeight());
             for (int x = 0; x < small.getWidth(); x++) {
@@ -81,7 +84,8 @@ class BarePictureTest {
                 }
             }
         }
-        assertThat(BarePicture.of(plain)).hasValueSatisfying(same -> assertThat(same).isEqualTo(plain));
+        assertThat(BarePicture.of(plain))
+                .hasValueSatisfying(same -> assertThat(same).isEqualTo(plain));
     }
 
     @Test
@@ -101,7 +105,8 @@ class BarePictureTest {
                 .put(chunk)
                 .put(plain, head, plain.length - head)
                 .array();
-        assertThat(BarePicture.of(taken)).hasValueSatisfying(bare -> assertThat(bare).isEqualTo(plain));
+        assertThat(BarePicture.of(taken))
+                .hasValueSatisfying(bare -> assertThat(bare).isEqualTo(plain));
     }
 
     @Test

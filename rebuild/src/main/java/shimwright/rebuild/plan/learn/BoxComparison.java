@@ -186,7 +186,8 @@ final class BoxComparison {
         fitting(items).ifPresent(step -> near.addAll(fitted(step)));
         boolean known = unit.type().clearances().stream()
                 .flatMap(clearance -> clearance.positions().stream())
-                .anyMatch(position -> near.contains(position.item()) || position.item().isEmpty());
+                .anyMatch(position ->
+                        near.contains(position.item()) || position.item().isEmpty());
         if (!sizes.isBlank() && !known && !unit.type().clearances().isEmpty()) {
             String place = said.what().shims().getOrDefault("place", "");
             all.add(new BoxDifference(

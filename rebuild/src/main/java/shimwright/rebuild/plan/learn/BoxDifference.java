@@ -60,7 +60,8 @@ public record BoxDifference(
     public static Map<String, List<String>> known(UnitType type, Job job, List<BoxDifference> differences) {
         Map<String, List<String>> known = new LinkedHashMap<>();
         differences.forEach(one -> known.put(one.id(), new ArrayList<>()));
-        for (String variant : differences.isEmpty() ? Set.<String>of() : type.variants().keySet()) {
+        for (String variant :
+                differences.isEmpty() ? Set.<String>of() : type.variants().keySet()) {
             Set<String> there = of(type.resolve(variant), job).stream()
                     .map(BoxDifference::id)
                     .collect(Collectors.toSet());

@@ -45,7 +45,8 @@ public record AsVariant(String like, String look, String was, String is, UnitEdi
             Split split = new Split(type, key(type), like);
             Map<String, Object> tree = split.of(UnitTree.of(type), UnitTree.of(changed));
             told(tree, type);
-            return EntryFaults.read(type, tree, "-", FileSection.find("variants").orElseThrow());
+            return EntryFaults.read(
+                    type, tree, "-", FileSection.find("variants").orElseThrow());
         });
     }
 
@@ -102,7 +103,8 @@ public record AsVariant(String like, String look, String was, String is, UnitEdi
         Map<String, Object> of(Map<String, Object> was, Map<String, Object> now) {
             Map<String, Object> tree = new LinkedHashMap<>(now);
             for (FileSection section : FileSection.all()) {
-                boolean restricted = section.keys().stream().anyMatch(c -> c.key().equals(ONLY));
+                boolean restricted =
+                        section.keys().stream().anyMatch(c -> c.key().equals(ONLY));
                 if (restricted && section.form() == FileSection.Shape.LIST) {
                     section(section, was, tree);
                 } else if (!section.single()) {
@@ -191,9 +193,7 @@ public record AsVariant(String like, String look, String was, String is, UnitEdi
         private static boolean partsOnly(Map<String, Object> old, Map<String, Object> one) {
             Set<String> keys = new LinkedHashSet<>(old.keySet());
             keys.addAll(one.keySet());
-            return keys.stream()
-                    .allMatch(key -> Objects.equals(old.get(key), one.get(key))
-                            || PARTS.contains(key));
+            return keys.stream().allMatch(key -> Objects.equals(old.get(key), one.get(key)) || PARTS.contains(key));
         }
 
         /** A step that names the parts of both: those that a variant does not have are no parts of its step. */

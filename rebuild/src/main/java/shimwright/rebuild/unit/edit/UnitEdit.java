@@ -46,7 +46,8 @@ public sealed interface UnitEdit
     static Outcome<String> text(UnitType type, UnitEdit edit) {
         return edit.on(type).flatMap(changed -> {
             String text = UnitFiles.write(changed);
-            List<Refusal> problems = UnitFiles.readWritten(type.id() + ".yaml", text).problems();
+            List<Refusal> problems =
+                    UnitFiles.readWritten(type.id() + ".yaml", text).problems();
             return problems.isEmpty() ? Outcome.ok(text) : Outcome.refused(problems);
         });
     }

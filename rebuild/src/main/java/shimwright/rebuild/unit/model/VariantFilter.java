@@ -49,9 +49,11 @@ public final class VariantFilter {
 
     /** The variants a record is restricted to; empty for all. */
     public static Set<String> only(Record record) {
-        Optional<Component> only = ONLY.computeIfAbsent(record.getClass(), type -> Component.of(type).stream()
-                .filter(component -> component.key().equals("only"))
-                .findFirst());
+        Optional<Component> only = ONLY.computeIfAbsent(
+                record.getClass(),
+                type -> Component.of(type).stream()
+                        .filter(component -> component.key().equals("only"))
+                        .findFirst());
         return only.isPresent() ? texts((Collection<?>) only.get().in(record)) : Set.of();
     }
 

@@ -62,12 +62,14 @@ class AsVariantTest {
                 .isEmpty();
         String key = AsVariant.key(type);
         assertThat(made.variants().keySet()).hasSize(type.variants().size() + 1).contains(key);
-        assertThat(made.tellTales()).anyMatch(tale -> "otherwise".equals(tale.shows().get(key)));
+        assertThat(made.tellTales())
+                .anyMatch(tale -> "otherwise".equals(tale.shows().get(key)));
         type.variants().keySet().forEach(other -> {
             Map<String, Object> was = parts(type, other);
-            parts(made, other).forEach((section, now) -> assertThat(now.equals(was.get(section)))
-                    .as("%s of variant %s with %s", section, other, change)
-                    .isTrue());
+            parts(made, other)
+                    .forEach((section, now) -> assertThat(now.equals(was.get(section)))
+                            .as("%s of variant %s with %s", section, other, change)
+                            .isTrue());
         });
         return made;
     }
@@ -93,8 +95,10 @@ class AsVariantTest {
         UnitType stamp = made(IN_LINE, "L", new UnitEdit.NameItem(bearing.id(), bearing.name(), "6307", true));
         assertThat(stamp.resolve("A").item("input_bearing").part()).isEqualTo("6307");
         UnitType more = made(IN_LINE, "S", new UnitEdit.AddItem("oil slinger", "", 1, "H01"));
-        assertThat(more.resolve("A").type().items()).anyMatch(item -> item.name().equals("oil slinger"));
-        assertThat(more.resolve("L").type().items()).noneMatch(item -> item.name().equals("oil slinger"));
+        assertThat(more.resolve("A").type().items())
+                .anyMatch(item -> item.name().equals("oil slinger"));
+        assertThat(more.resolve("L").type().items())
+                .noneMatch(item -> item.name().equals("oil slinger"));
         // a variant of a variant: 27 teeth and eight bolts
         UnitType both = made(teeth, "A", entry(teeth, "fasteners", "A1", "quantity", "8"));
         assertThat(both.resolve("B").type().gears()).anyMatch(pair -> pair.id().equals("g3") && pair.driver() == 27);

@@ -31,7 +31,8 @@ import shimwright.rebuild.unit.model.UnitType;
  * renamed and emptied, variants made, strip-downs put in and gaps mended at random.
  */
 final class HalfFinished {
-    private static final List<UnitType> SHIPPED = List.of(shipped("hollinbridge-hb5.yaml"), shipped("ambleholt-l5-74.yaml"));
+    private static final List<UnitType> SHIPPED =
+            List.of(shipped("hollinbridge-hb5.yaml"), shipped("ambleholt-l5-74.yaml"));
 
     private static UnitType shipped(String name) {
         try (InputStream in = Objects.requireNonNull(UnitFiles.class.getResourceAsStream("/units/" + name))) {
@@ -141,13 +142,12 @@ final class HalfFinished {
         }
         Item item = item(type);
         String step = type.steps().get(random.nextInt(type.steps().size())).id();
-        UnitEdit change =
-                switch (random.nextInt(4)) {
-                    case 0 -> new UnitEdit.RemoveItem(item.id());
-                    case 1 -> new UnitEdit.AddItem("oil slinger", "", 1 + random.nextInt(3), step);
-                    case 2 -> mend(type, UnitGap.Kind.FASTENER);
-                    default -> new UnitEdit.NameItem(item.id(), "the " + item.name(), "6307 C3", random.nextBoolean());
-                };
+        UnitEdit change = switch (random.nextInt(4)) {
+            case 0 -> new UnitEdit.RemoveItem(item.id());
+            case 1 -> new UnitEdit.AddItem("oil slinger", "", 1 + random.nextInt(3), step);
+            case 2 -> mend(type, UnitGap.Kind.FASTENER);
+            default -> new UnitEdit.NameItem(item.id(), "the " + item.name(), "6307 C3", random.nextBoolean());
+        };
         String like = type.variants().keySet().iterator().next();
         return random.nextBoolean() ? change : new AsVariant(like, item.name(), "as it was", "otherwise", change);
     }
@@ -188,7 +188,9 @@ final class HalfFinished {
                     off.isEmpty() || random.nextBoolean() ? List.of() : List.of(random.nextInt(off.size())),
                     random.nextBoolean(),
                     List.of(),
-                    random.nextBoolean() ? Removal.Found.NOTHING : new Removal.Found("", "seal", "up", "4 x M8x1.25 8.8", "")));
+                    random.nextBoolean()
+                            ? Removal.Found.NOTHING
+                            : new Removal.Found("", "seal", "up", "4 x M8x1.25 8.8", "")));
         }
         return new StripDownOrder(off);
     }
@@ -281,9 +283,7 @@ final class HalfFinished {
 
     /** The unit with a gap mended; of many steps that wait by habit now and then one, else all in one go. */
     Outcome<UnitType> mended(UnitType type, UnitGap.Kind gap) {
-        return gap == UnitGap.Kind.ORDER && random.nextInt(10) > 0
-                ? allOrdered(type)
-                : kept(type, mend(type, gap));
+        return gap == UnitGap.Kind.ORDER && random.nextInt(10) > 0 ? allOrdered(type) : kept(type, mend(type, gap));
     }
 
     /** A change as the shop keeps it: written, and read again with all checks. */
