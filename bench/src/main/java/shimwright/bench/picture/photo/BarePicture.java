@@ -114,10 +114,10 @@ public final class BarePicture {
         if (mark == APP1) {
             return name.startsWith("Exif") ? upright(Arrays.copyOfRange(content, at + 4, end)) : Optional.empty();
         }
-        boolean kept = mark == APP0 && name.startsWith("JFIF")
-                || mark == APP2 && name.startsWith("ICC_PROFILE")
+        boolean kept = (mark == APP0 && name.startsWith("JFIF"))
+                || (mark == APP2 && name.startsWith("ICC_PROFILE"))
                 || mark == APP14
-                || (mark < APP0 || mark > APP15) && mark != COMMENT;
+                || ((mark < APP0 || mark > APP15) && mark != COMMENT);
         return kept ? Optional.of(Arrays.copyOfRange(content, at, end)) : Optional.empty();
     }
 

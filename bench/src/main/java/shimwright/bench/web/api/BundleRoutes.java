@@ -73,7 +73,7 @@ public final class BundleRoutes {
         List<String> hashes = List.of(asked.split(","));
         choices.stream()
                 .filter(one -> asked.equals("all")
-                        || asked.equals("proposed") && one.proposed()
+                        || (asked.equals("proposed") && one.proposed())
                         || hashes.contains(one.picture().picture()))
                 .forEach(one -> shows.put(one.picture().picture(), one.picture().about()));
         if (!asked.equals("all") && !asked.equals("proposed")) {

@@ -13,6 +13,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.file.UnitTree;
+import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Fastener;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Unit;
@@ -104,6 +105,24 @@ class AsVariantTest {
         assertThat(both.resolve("B").type().gears()).anyMatch(pair -> pair.id().equals("g3") && pair.driver() == 27);
         assertThat(both.resolve("B").fastener("A1").quantity()).isEqualTo(8);
         assertThat(both.resolve("A").fastener("A1").quantity()).isEqualTo(6);
+    }
+
+    @Test
+    void aClearanceAfterAStepThatStandsForEachVariantGoesInOnce() {
+        UnitType made = made(IN_LINE, "S", entry(IN_LINE, "steps", "H01", "duration", "9 min"));
+        assertThat(made.steps()).filteredOn(step -> step.id().equals("H01")).hasSize(2);
+        AddClearance clearance = new AddClearance(
+                "end play of the bell",
+                Clearance.Sense.END_PLAY,
+                0.05e-3,
+                0.15e-3,
+                "guess",
+                "under it",
+                new AddClearance.Shims(0.044, 0.052, 0.2e-3, 1e-3),
+                true,
+                "dial indicator 0.01 mm",
+                "H01");
+        assertThat(UnitEdit.text(made, clearance).refusals()).isEmpty();
     }
 
     @Test
