@@ -86,7 +86,7 @@ public final class KitCover {
 
     /** Whether a line of a kit is what is needed: the same part number or, where either has none, the same item. */
     public static boolean has(Kit.Line line, Need need) {
-        return line.part().isBlank() || need.items().contains(need.key())
+        return (line.part().isBlank() || need.items().contains(need.key()))
                 ? need.items().contains(line.item())
                 : line.part().equals(need.key());
     }
