@@ -3,18 +3,22 @@ package shimwright.bench;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
+import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import shimwright.bench.command.Options;
 
 /** The real program on a data folder, with a clock that the test sets, reached by HTTP alone. */
@@ -98,6 +102,15 @@ public final class ClockedBench implements AutoCloseable {
         return post(path, "application/octet-stream", BodyPublishers.ofByteArray(content));
     }
 
+    /** Posts a form of a page; one that is kept is answered with where to go on. */
+    public Answer form(String path, Map<String, ?> fields) {
+        String body = fields.entrySet().stream()
+                .flatMap(field -> (field.getValue() instanceof List<?> many ? many : List.of(field.getValue()))
+                        .stream().map(one -> field.getKey() + "=" + URLEncoder.encode(one.toString(), StandardCharsets.UTF_8)))
+                .collect(Collectors.joining("&"));
+        return post(path, "application/x-www-form-urlencoded", BodyPublishers.ofString(body));
+    }
+
     private Answer post(String path, String type, HttpRequest.BodyPublisher body) {
         HttpRequest request =
                 request(path).header("Content-Type", type).POST(body).build();
@@ -111,14 +124,20 @@ public final class ClockedBench implements AutoCloseable {
     }
 
     private <T> HttpResponse<T> send(HttpRequest request, HttpResponse.BodyHandler<T> handler) {
+        long t0 = System.nanoTime();
         try {
             return client.send(request, handler);
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         } catch (InterruptedException stopped) {
             throw new IllegalStateException(stopped);
+        } finally {
+            String k = request.method() + " " + request.uri().getPath().replaceAll("[0-9]+", "#");
+            T.merge(k, System.nanoTime() - t0, Long::sum); N.merge(k, 1, Integer::sum);
         }
     }
+    public static final java.util.Map<String, Long> T = new java.util.TreeMap<>();
+    public static final java.util.Map<String, Integer> N = new java.util.TreeMap<>();
 
     @Override
     public void close() {
