@@ -6,10 +6,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +35,7 @@ final class UnitFolder implements UnitSource {
     private final Path folder;
     private Map<String, byte[]> files = Map.of();
     private List<Refusal> unreadable = List.of();
+    private List<UnitShelf.ReadFile> known = List.of();
     private volatile @Nullable CompletableFuture<UnitShelf.Files> reading;
 
     private UnitFolder(Path folder) {
@@ -63,6 +66,8 @@ final class UnitFolder implements UnitSource {
         }
         files = there;
         unreadable = broken;
+        CompletableFuture<UnitShelf.Files> before = reading;
+        known = before == null ? known : before.join().sound();
         reading = null;
     }
 
@@ -94,7 +99,8 @@ final class UnitFolder implements UnitSource {
         if (asked == null) {
             Map<String, byte[]> there = files;
             List<Refusal> broken = unreadable;
-            asked = CompletableFuture.supplyAsync(() -> read(there, broken));
+            List<UnitShelf.ReadFile> before = known;
+            asked = CompletableFuture.supplyAsync(() -> read(there, broken, before));
             reading = asked;
         }
         return asked;
@@ -136,10 +142,19 @@ final class UnitFolder implements UnitSource {
         return shipped;
     }
 
-    private static UnitShelf.Files read(Map<String, byte[]> files, List<Refusal> unreadable) {
+    /** The files read; one whose bytes are those of the reading before is not read again. */
+    private static UnitShelf.Files read(
+            Map<String, byte[]> files, List<Refusal> unreadable, List<UnitShelf.ReadFile> before) {
         List<UnitShelf.ReadFile> sound = new ArrayList<>();
         List<Refusal> faults = new ArrayList<>(unreadable);
         files.forEach((name, bytes) -> {
+            Optional<UnitShelf.ReadFile> same = before.stream()
+                    .filter(there -> there.name().equals(name) && Arrays.equals(there.content(), bytes))
+                    .findFirst();
+            if (same.isPresent()) {
+                sound.add(same.get());
+                return;
+            }
             Outcome<UnitType> read = UnitFiles.read(name, bytes).outcome();
             faults.addAll(read.refusals());
             if (read instanceof Outcome.Ok<UnitType> ok) {

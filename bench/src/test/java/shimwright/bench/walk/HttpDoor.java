@@ -8,6 +8,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import shimwright.bench.ClockedBench;
 import shimwright.bench.ClockedBench.Answer;
+import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -23,9 +24,7 @@ final class HttpDoor {
 
     /** An entry of a file as keys and values, to be changed and sent back. */
     static Map<String, Object> map(JsonNode entry) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        entry.properties().forEach(field -> map.put(field.getKey(), field.getValue()));
-        return map;
+        return JSON.convertValue(entry, new TypeReference<LinkedHashMap<String, Object>>() {});
     }
 
     JsonNode get(String path) {
