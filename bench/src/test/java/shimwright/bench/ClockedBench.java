@@ -124,20 +124,14 @@ public final class ClockedBench implements AutoCloseable {
     }
 
     private <T> HttpResponse<T> send(HttpRequest request, HttpResponse.BodyHandler<T> handler) {
-        long t0 = System.nanoTime();
         try {
             return client.send(request, handler);
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         } catch (InterruptedException stopped) {
             throw new IllegalStateException(stopped);
-        } finally {
-            String k = request.method() + " " + request.uri().getPath().replaceAll("[0-9]+", "#");
-            T.merge(k, System.nanoTime() - t0, Long::sum); N.merge(k, 1, Integer::sum);
         }
     }
-    public static final java.util.Map<String, Long> T = new java.util.TreeMap<>();
-    public static final java.util.Map<String, Integer> N = new java.util.TreeMap<>();
 
     @Override
     public void close() {

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import shimwright.bench.ClockedBench;
@@ -32,6 +33,7 @@ final class Newcomer {
     private final String type;
     private final String job;
     private final List<String> entries = new ArrayList<>();
+    private @Nullable JsonNode content;
     private final List<String> called = new ArrayList<>();
     private final Map<Integer, String> tapped = new HashMap<>();
 
@@ -97,14 +99,31 @@ final class Newcomer {
 
     /** What the file says now. */
     JsonNode content() {
-        return door.get("/units/" + type).get("content");
+        JsonNode now = content;
+        if (now == null) {
+            now = door.get("/units/" + type).get("content");
+            content = now;
+        }
+        return now;
+    }
+
+    /** A form of a page that changes the file. */
+    void form(String path, Map<String, ?> typed) {
+        door.form(path, typed);
+        content = null;
+    }
+
+    /** An entry of the file in its long form. */
+    void entry(String section, String id, Map<String, ?> fields) {
+        door.entry(type, section, id, fields);
+        content = null;
     }
 
     /** A form of the unit's page, for the job. */
     void fact(String form, Map<String, String> typed) {
         Map<String, Object> all = new LinkedHashMap<>(typed);
         all.put("job", job);
-        door.form("/units/type/" + type + "/" + form, all);
+        form("/units/type/" + type + "/" + form, all);
         tally.tap(1);
     }
 
@@ -233,9 +252,9 @@ final class Newcomer {
         String order = "/job/" + job + "/strip/order";
         List<String> gone = door.page(order).select("input[name=gone]").eachAttr("value");
         tally.tap(3);
-        door.form("/job/" + job + "/strip/without", Map.of("gone", gone));
+        form("/job/" + job + "/strip/without", Map.of("gone", gone));
         tally.at("order into the unit");
-        door.form(order, Map.of());
+        form(order, Map.of());
         tally.tap(1);
     }
 

@@ -6,8 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import shimwright.bench.walk.BoxOnBench.Thing;
 import shimwright.bench.walk.BoxOnBench.Tightened;
@@ -46,7 +48,7 @@ final class NewcomerFacts {
         person.content().get("items").forEach(item -> items.put(item.get("id").asString(), item));
         for (int k = 0; k < box.things().size(); k++) {
             Thing thing = box.things().get(k);
-            JsonNode now = java.util.Objects.requireNonNull(items.get(person.id(k)));
+            JsonNode now = Objects.requireNonNull(items.get(person.id(k)));
             boolean other = !PartNames.same(now.get("name").asString(), thing.name());
             String stamp = stamp(thing.item());
             if (!other && stamp.isEmpty()) {
@@ -115,7 +117,7 @@ final class NewcomerFacts {
                 entry.put("origin", BOOK);
                 entry.remove("note");
                 told.add(id);
-                person.door().entry(person.type(), "fasteners", id, entry);
+                person.entry("fasteners", id, entry);
                 continue;
             }
             Map<String, String> typed = new LinkedHashMap<>(Map.of(
@@ -159,7 +161,7 @@ final class NewcomerFacts {
         person.tally().tap(4);
         person.tally().typed(name);
         person.tally().asked(1);
-        person.door().entry(person.type(), "items", "", entry);
+        person.entry("items", "", entry);
     }
 
     /** Shims that came off become clearances by the short form, which holds what was said of them. */
@@ -169,11 +171,9 @@ final class NewcomerFacts {
             int shims = box.place(book.positions().get(0).item()).orElseThrow();
             String page = "/job/" + person.job() + "/strip/clearance";
             Map<String, String> typed = new LinkedHashMap<>();
-            for (Element field : person.door().page(page + "?of=" + person.entry(shims)).select("form.card input, form.card select")) {
-                Element chosen = field.selectFirst("option[selected]");
-                String first = chosen != null ? chosen.val() : field.select("option").isEmpty() ? field.val() : field.select("option").get(0).val();
-                typed.put(field.attr("name"), first);
-            }
+            Document form = person.door().page(page + "?of=" + person.entry(shims));
+            form.select("form.card input, form.card select")
+                    .forEach(field -> typed.put(field.attr("name"), stands(field)));
             said(book).forEach((field, value) -> {
                 if (!value.equals(typed.put(field, value))) {
                     person.tally().asked(1);
@@ -186,8 +186,15 @@ final class NewcomerFacts {
             });
             typed.remove("entry");
             person.tally().tap(2);
-            person.door().form(page, typed);
+            person.form(page, typed);
         }
+    }
+
+    /** What a field holds before anybody touched it. */
+    private static String stands(Element field) {
+        Element chosen = field.selectFirst("option[selected]");
+        Element first = chosen == null ? field.selectFirst("option") : chosen;
+        return first == null ? field.val() : first.val();
     }
 
     private Map<String, String> said(Clearance book) {
@@ -247,7 +254,7 @@ final class NewcomerFacts {
             }
             entry.put("loop", loop);
             method(book, entry);
-            person.door().entry(person.type(), "clearances", entry.get("id").toString(), entry);
+            person.entry("clearances", entry.get("id").toString(), entry);
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import shimwright.bench.walk.BoxOnBench.Thing;
@@ -24,6 +25,8 @@ final class RebuiltComparison {
     private final UnitType rebuilt;
     private final Map<String, Item> found = new LinkedHashMap<>();
     private final List<String> missing = new ArrayList<>();
+    private final List<String> more;
+    private final Map<String, Set<String>> closed = new LinkedHashMap<>();
 
     RebuiltComparison(BoxOnBench box, UnitType rebuilt) {
         this.box = box;
@@ -43,8 +46,6 @@ final class RebuiltComparison {
         this.more = free.stream().map(Item::name).toList();
     }
 
-    private final List<String> more;
-
     /** Items of the shipped file of which the rebuilt one has none of that name. */
     List<String> missing() {
         return List.copyOf(missing);
@@ -53,6 +54,14 @@ final class RebuiltComparison {
     /** Items that the shipped file does not have. */
     List<String> more() {
         return more;
+    }
+
+    /** The figures in a line. */
+    String words() {
+        Pairs pairs = pairs();
+        return found.size() + " items, missing " + missing + ", more " + more + "; " + pairs.kept() + " of "
+                + pairs.needed() + " pairs kept, " + pairs.bound() + " bound more of " + pairs.pairs() + ", freed "
+                + pairs.freed() + "; torques missing " + withoutTorque() + "; clearances " + clearancesApart();
     }
 
     double itemShare() {
@@ -111,8 +120,6 @@ final class RebuiltComparison {
         return new Pairs(needed, kept, freed, bound, pairs);
     }
 
-    private final Map<String, Set<String>> closed = new LinkedHashMap<>();
-
     private Set<String> needed(String step) {
         Set<String> known = closed.get(step);
         if (known == null) {
@@ -131,7 +138,7 @@ final class RebuiltComparison {
 
     /** The step of the rebuilt file that brings a thing in; of one that is put onto another on the bench, the one that does so. */
     private String node(Thing thing) {
-        String item = java.util.Objects.requireNonNull(found.get(thing.item().id())).id();
+        String item = Objects.requireNonNull(found.get(thing.item().id())).id();
         Optional<String> built = rebuilt.steps().stream()
                 .filter(step -> step.builds().contains(item))
                 .map(Step::id)

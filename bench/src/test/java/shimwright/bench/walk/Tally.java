@@ -1,6 +1,9 @@
 package shimwright.bench.walk;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -9,6 +12,8 @@ import java.util.Map;
  * it is and is not left as it stands.
  */
 final class Tally {
+    private static final int KINDS = 3;
+
     private final Map<String, int[]> parts = new LinkedHashMap<>();
     private String now = "";
 
@@ -18,7 +23,7 @@ final class Tally {
     }
 
     private int[] counts() {
-        return parts.computeIfAbsent(now, none -> new int[3]);
+        return parts.computeIfAbsent(now, none -> new int[KINDS]);
     }
 
     void tap(int taps) {
@@ -36,26 +41,24 @@ final class Tally {
         counts()[2] += questions;
     }
 
-    /** Taps, characters and questions by part of the work. */
-    Map<String, int[]> parts() {
-        return parts;
+    /** Taps, characters and questions. */
+    List<Integer> sum() {
+        List<Integer> sum = new ArrayList<>();
+        for (int i = 0; i < KINDS; i++) {
+            int kind = i;
+            sum.add(parts.values().stream().mapToInt(counts -> counts[kind]).sum());
+        }
+        return sum;
     }
 
-    /** All of it in one line a part, the sum last. */
+    /** All of it, one line a part. */
     String words() {
         StringBuilder words = new StringBuilder();
-        int[] sum = new int[3];
-        parts.forEach((part, counts) -> {
-            line(words, part, counts);
-            for (int i = 0; i < sum.length; i++) {
-                sum[i] += counts[i];
-            }
-        });
-        line(words, "all", sum);
+        parts.forEach((part, counts) -> line(words, part, counts));
         return words.toString();
     }
 
     private static void line(StringBuilder words, String part, int[] counts) {
-        words.append(String.format("%-28s %5d taps %6d characters %5d questions%n", part, counts[0], counts[1], counts[2]));
+        words.append(String.format(Locale.ROOT, "%-28s %5d taps %6d characters %5d questions%n", part, counts[0], counts[1], counts[2]));
     }
 }
