@@ -106,7 +106,9 @@ public final class ClockedBench implements AutoCloseable {
     public Answer form(String path, Map<String, ?> fields) {
         String body = fields.entrySet().stream()
                 .flatMap(field -> (field.getValue() instanceof List<?> many ? many : List.of(field.getValue()))
-                        .stream().map(one -> field.getKey() + "=" + URLEncoder.encode(one.toString(), StandardCharsets.UTF_8)))
+                        .stream()
+                                .map(one -> field.getKey() + "="
+                                        + URLEncoder.encode(one.toString(), StandardCharsets.UTF_8)))
                 .collect(Collectors.joining("&"));
         return post(path, "application/x-www-form-urlencoded", BodyPublishers.ofString(body));
     }

@@ -260,8 +260,8 @@ final class BoxOnBench {
                 .orElseThrow();
         tightened.add(new Tightened(bolt, holds));
         List<Fastener> there = things.get(holds).bolts();
-        boolean same = there.stream()
-                .anyMatch(one -> one.thread().equals(bolt.thread()) && one.quantity() == bolt.quantity());
+        boolean same =
+                there.stream().anyMatch(one -> one.thread().equals(bolt.thread()) && one.quantity() == bolt.quantity());
         if (!same) {
             there.add(bolt);
         }

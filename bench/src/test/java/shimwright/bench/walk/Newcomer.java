@@ -9,9 +9,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.jspecify.annotations.Nullable;
 import shimwright.bench.ClockedBench;
 import shimwright.bench.walk.BoxOnBench.Thing;
 import shimwright.rebuild.job.Entry;
@@ -60,8 +60,9 @@ final class Newcomer {
                 .get("units")
                 .valueStream()
                 .map(one -> one.get("type").asString())
-                .filter(one -> one.equals(
-                        (seen.get("maker") + "-" + seen.get("model")).toLowerCase(Locale.ROOT).replace(' ', '-')))
+                .filter(one -> one.equals((seen.get("maker") + "-" + seen.get("model"))
+                        .toLowerCase(Locale.ROOT)
+                        .replace(' ', '-')))
                 .findFirst()
                 .orElseThrow();
         Map<String, String> taken = Map.of("number", "U-1", "owner", "a farm");
@@ -167,7 +168,8 @@ final class Newcomer {
             tapped.put(k, own);
             typed.put("gone", line.orElseThrow());
             typed.put("items", List.of(own));
-            boolean held = !page.select("details button[name=tap][value=" + own + "]").isEmpty();
+            boolean held =
+                    !page.select("details button[name=tap][value=" + own + "]").isEmpty();
             tally.tap(held ? 2 : 1);
         }
         typed.put("inTheWay", List.of(way(k, thing)));
@@ -285,7 +287,9 @@ final class Newcomer {
         for (String key : List.of("installs", "builds")) {
             Optional<String> found = steps.stream()
                     .filter(step -> step.has(key)
-                            && step.get(key).valueStream().anyMatch(one -> one.asString().equals(item)))
+                            && step.get(key)
+                                    .valueStream()
+                                    .anyMatch(one -> one.asString().equals(item)))
                     .map(step -> step.get("id").asString())
                     .reduce((one, later) -> later);
             if (found.isPresent()) {

@@ -102,8 +102,7 @@ final class NewcomerFacts {
                     .valueStream()
                     .filter(known -> known.get("thread").asString().equals(thread)
                             && known.get("quantity").asInt() == bolt.quantity())
-                    .filter(known -> PartNames.same(
-                            known.get("where").asString(), person.name(one.holds())))
+                    .filter(known -> PartNames.same(known.get("where").asString(), person.name(one.holds())))
                     .filter(known -> !told.contains(known.get("id").asString()))
                     .findFirst();
             person.tally().typed(torque.replace(" N.m", ""));
@@ -121,13 +120,20 @@ final class NewcomerFacts {
                 continue;
             }
             Map<String, String> typed = new LinkedHashMap<>(Map.of(
-                    "where", bolt.where(),
-                    "thread", thread,
-                    "class", bolt.propertyClass(),
-                    "quantity", Integer.toString(bolt.quantity()),
-                    "torque", torque,
-                    "origin", BOOK));
-            List.of("where", "thread", "class", "quantity").forEach(field -> person.tally().typed(typed.get(field)));
+                    "where",
+                    bolt.where(),
+                    "thread",
+                    thread,
+                    "class",
+                    bolt.propertyClass(),
+                    "quantity",
+                    Integer.toString(bolt.quantity()),
+                    "torque",
+                    torque,
+                    "origin",
+                    BOOK));
+            List.of("where", "thread", "class", "quantity")
+                    .forEach(field -> person.tally().typed(typed.get(field)));
             typed.put("step", person.step(person.id(one.holds())));
             person.tally().tap(2);
             person.fact("fastener", typed);
@@ -143,7 +149,8 @@ final class NewcomerFacts {
         String trial = person.content()
                 .get("steps")
                 .valueStream()
-                .filter(step -> step.has("phase") && step.get("phase").asString().equals("trial"))
+                .filter(step ->
+                        step.has("phase") && step.get("phase").asString().equals("trial"))
                 .map(step -> step.get("id").asString())
                 .findFirst()
                 .orElseThrow();
@@ -214,8 +221,12 @@ final class NewcomerFacts {
         said.put("thickest", mm(made.thickest()));
         said.put("after", person.step(person.id(box.readAfter(book))));
         if (preload && !book.drag().isEmpty()) {
-            said.put("dragLeast", String.format(Locale.ROOT, "%.2f", book.drag().get(0).lower()));
-            said.put("dragMost", String.format(Locale.ROOT, "%.2f", book.drag().get(0).upper()));
+            said.put(
+                    "dragLeast",
+                    String.format(Locale.ROOT, "%.2f", book.drag().get(0).lower()));
+            said.put(
+                    "dragMost",
+                    String.format(Locale.ROOT, "%.2f", book.drag().get(0).upper()));
         }
         if (book.sense() == Sense.DISTANCE) {
             said.put("offset", mm(book.readingOffset()));
@@ -224,7 +235,9 @@ final class NewcomerFacts {
     }
 
     private static String mm(double metres) {
-        return String.format(Locale.ROOT, "%.4f", metres * 1e3).replaceAll("0+$", "").replaceAll("\\.$", "");
+        return String.format(Locale.ROOT, "%.4f", metres * 1e3)
+                .replaceAll("0+$", "")
+                .replaceAll("\\.$", "");
     }
 
     /** How it is read, the other shims that act on it, and the lengths that were measured for its loop. */

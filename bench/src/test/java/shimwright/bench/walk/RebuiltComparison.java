@@ -197,8 +197,8 @@ final class RebuiltComparison {
             Item item = found.get(place.item());
             boolean there = item != null
                     && now.positions().stream()
-                            .anyMatch(one -> one.item().equals(item.id())
-                                    && Math.abs(one.effect() - place.effect()) < 1e-6);
+                            .anyMatch(one ->
+                                    one.item().equals(item.id()) && Math.abs(one.effect() - place.effect()) < 1e-6);
             if (!there) {
                 apart.add(name + place.where());
             }

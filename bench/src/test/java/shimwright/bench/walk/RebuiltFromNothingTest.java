@@ -69,7 +69,8 @@ class RebuiltFromNothingTest {
             facts.names();
             facts.weightAndOil();
             assertThat(facts.unknownStamps()).isEmpty();
-            String text = bench.get("/api/units/" + person.type() + "?format=yaml").body();
+            String text =
+                    bench.get("/api/units/" + person.type() + "?format=yaml").body();
             UnitType written = UnitFiles.read("written.yaml", text).outcome().orElseThrow();
             same(new RebuiltComparison(box, written));
             assertThat(person.tally().sum())

@@ -59,6 +59,7 @@ final class Tally {
     }
 
     private static void line(StringBuilder words, String part, int[] counts) {
-        words.append(String.format(Locale.ROOT, "%-28s %5d taps %6d characters %5d questions%n", part, counts[0], counts[1], counts[2]));
+        words.append(String.format(
+                Locale.ROOT, "%-28s %5d taps %6d characters %5d questions%n", part, counts[0], counts[1], counts[2]));
     }
 }

@@ -28,7 +28,11 @@ public final class ClearanceReader {
                 .findFirst()
                 .orElse(Sense.END_PLAY);
         if (!form.raw("sense").equals(sense.name())) {
-            form.fault("sense", "what it is", "nothing chosen", "Choose end play, backlash, ring play, preload or distance");
+            form.fault(
+                    "sense",
+                    "what it is",
+                    "nothing chosen",
+                    "Choose end play, backlash, ring play, preload or distance");
         }
         if (form.raw("acts").isEmpty()) {
             form.fault("acts", "which way a thicker shim acts", "nothing chosen", "Say whether it closes or opens");
@@ -42,7 +46,11 @@ public final class ClearanceReader {
                 sense,
                 preload ? -most : least,
                 preload ? -least : most,
-                needed(form, "origin", "where the limits come from", "Say book and page, told, common practice or guess"),
+                needed(
+                        form,
+                        "origin",
+                        "where the limits come from",
+                        "Say book and page, told, common practice or guess"),
                 needed(form, "where", "where the shims go", "Say behind or under what"),
                 new AddClearance.Shims(
                         form.quantity("inner", Kind.LENGTH, "inside of the shims", SIZE),

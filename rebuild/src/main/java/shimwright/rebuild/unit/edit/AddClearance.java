@@ -149,7 +149,8 @@ public record AddClearance(
         with = Component.with(with, "setting_order", List.copyOf(order));
         with = Component.with(with, "tools", tools);
         ReadingSteps reading = new ReadingSteps(name, id, shims.item().isEmpty() ? List.of(item) : List.of(), tool);
-        return Outcome.ok(preload() ? reading.provenByTorque(with, before, proof.drag()) : reading.readTwice(with, before));
+        return Outcome.ok(
+                preload() ? reading.provenByTorque(with, before, proof.drag()) : reading.readTwice(with, before));
     }
 
     private Clearance clearance(String id, String family, String item, String tool) {
@@ -182,7 +183,8 @@ public record AddClearance(
     private String family(Map<String, ShimFamily> families) {
         for (Map.Entry<String, ShimFamily> known : families.entrySet()) {
             ShimFamily same = known.getValue();
-            if (Math.abs(same.inner() - shims.inner()) < SAME_RING && Math.abs(same.outer() - shims.outer()) < SAME_RING) {
+            if (Math.abs(same.inner() - shims.inner()) < SAME_RING
+                    && Math.abs(same.outer() - shims.outer()) < SAME_RING) {
                 known.setValue(new ShimFamily(
                         same.name(),
                         same.outer(),

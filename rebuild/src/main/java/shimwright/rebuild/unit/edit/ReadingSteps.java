@@ -55,7 +55,9 @@ record ReadingSteps(String name, String clearance, List<String> items, String to
         boolean read = drag.size() == 2;
         return new Check(
                 read ? "torque" : "turns",
-                read ? "turning torque, oiled, without a seal" : "it turns evenly and heavier than before, and has no play",
+                read
+                        ? "turning torque, oiled, without a seal"
+                        : "it turns evenly and heavier than before, and has no play",
                 read ? CheckKind.TORQUE : CheckKind.NONE,
                 read ? Optional.of(torque(drag.get(0))) : Optional.empty(),
                 read ? Optional.of(torque(drag.get(1))) : Optional.empty(),

@@ -244,8 +244,7 @@ class UnitEditTest {
         UnitType.HoldPoint hold = type.holdPoints().get(0);
         assertThat(type.steps()).anyMatch(step -> step.hold().equals(hold.id()));
         assertThat(hold.checks().get(0).lower().orElseThrow().si()).isEqualTo(0.8);
-        UnitType unsaid =
-                edited(begun(), signed(Clearance.Sense.PRELOAD, -0.06e-3, -0.02e-3, AddClearance.Proof.NONE));
+        UnitType unsaid = edited(begun(), signed(Clearance.Sense.PRELOAD, -0.06e-3, -0.02e-3, AddClearance.Proof.NONE));
         assertThat(unsaid.holdPoints().get(0).checks().get(0).kind()).isEqualTo(UnitType.CheckKind.NONE);
     }
 
