@@ -165,9 +165,9 @@ class BoxWithoutFileTest {
         assertThat(bench.post(here + "/add", part).body()).contains("The job stays on the file it had");
         assertThat(bench.post(here + "/add", part).statusCode()).isEqualTo(200);
         assertThat(bench.page(here).select("a.partlink b").eachText()).containsOnlyOnce("oil baffle");
-        assertThat(bench.post(here + "/clearance", "name", "x", "sense", "PRELOAD")
+        assertThat(bench.post(here + "/clearance", "name", "x", "sense", "PRELOAD", "dragLeast", "1")
                         .body())
-                .contains("Say end play, backlash or ring play");
+                .contains("Say whether it closes or opens", "one of the two limits is missing");
     }
 
     @Test

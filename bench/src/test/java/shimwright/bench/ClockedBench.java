@@ -3,18 +3,22 @@ package shimwright.bench;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
+import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import shimwright.bench.command.Options;
 
 /** The real program on a data folder, with a clock that the test sets, reached by HTTP alone. */
@@ -96,6 +100,17 @@ public final class ClockedBench implements AutoCloseable {
 
     public Answer post(String path, byte[] content) {
         return post(path, "application/octet-stream", BodyPublishers.ofByteArray(content));
+    }
+
+    /** Posts a form of a page; one that is kept is answered with where to go on. */
+    public Answer form(String path, Map<String, ?> fields) {
+        String body = fields.entrySet().stream()
+                .flatMap(field -> (field.getValue() instanceof List<?> many ? many : List.of(field.getValue()))
+                        .stream()
+                                .map(one -> field.getKey() + "="
+                                        + URLEncoder.encode(one.toString(), StandardCharsets.UTF_8)))
+                .collect(Collectors.joining("&"));
+        return post(path, "application/x-www-form-urlencoded", BodyPublishers.ofString(body));
     }
 
     private Answer post(String path, String type, HttpRequest.BodyPublisher body) {

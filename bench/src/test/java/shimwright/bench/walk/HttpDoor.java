@@ -2,9 +2,13 @@ package shimwright.bench.walk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import shimwright.bench.ClockedBench;
 import shimwright.bench.ClockedBench.Answer;
+import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -16,6 +20,11 @@ final class HttpDoor {
 
     HttpDoor(ClockedBench bench) {
         this.bench = bench;
+    }
+
+    /** An entry of a file as keys and values, to be changed and sent back. */
+    static Map<String, Object> map(JsonNode entry) {
+        return JSON.convertValue(entry, new TypeReference<LinkedHashMap<String, Object>>() {});
     }
 
     JsonNode get(String path) {
@@ -46,6 +55,26 @@ final class HttpDoor {
         Answer answer = bench.post(path, JSON.writeValueAsString(typed));
         assertThat(answer.status()).as("%s %s %s", path, typed, answer.body()).isEqualTo(201);
         return JSON.readTree(answer.body());
+    }
+
+    /** A page that somebody reads. */
+    Document page(String path) {
+        Answer answer = bench.get(path);
+        assertThat(answer.status()).as("%s %s", path, answer.body()).isEqualTo(200);
+        return Jsoup.parse(answer.body());
+    }
+
+    /** A form of a page that is kept. */
+    void form(String path, Map<String, ?> typed) {
+        Answer answer = bench.form(path, typed);
+        assertThat(answer.status())
+                .as("%s %s %s", path, typed, Jsoup.parse(answer.body()).select(".faults"))
+                .isIn(302, 303);
+    }
+
+    /** An entry of a unit file that is kept; one that is there is replaced by its id. */
+    void entry(String type, String section, String id, Map<String, ?> fields) {
+        kept("/api/units/" + type + "/entries/" + section + (id.isEmpty() ? "" : "/" + id), fields);
     }
 
     /** An act as it may be: its refusals in one text, empty where it was kept. */

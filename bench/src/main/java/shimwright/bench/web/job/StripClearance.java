@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shimwright.bench.desk.Desk;
+import shimwright.bench.web.kit.ClearanceReader;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.kit.Pages;
@@ -16,11 +17,11 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Quantities;
-import shimwright.mechanics.quantity.Range;
 import shimwright.rebuild.plan.learn.ShimsFound;
 import shimwright.rebuild.unit.edit.AddClearance;
 import shimwright.rebuild.unit.edit.UnitEdit;
-import shimwright.rebuild.unit.model.Clearance.Sense;
+import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.UnitType;
 
 /** Shims found in the strip-down as a clearance that can be set by travel. */
 final class StripClearance {
@@ -58,14 +59,14 @@ final class StripClearance {
                             "found",
                             found.get(),
                             "first",
-                            first(ctx, found.get()),
+                            first(ctx, found.get(), unit.shelved(bench)),
                             "steps",
                             UnitEdit.steps(unit.shelved(bench))));
         });
     }
 
     /** What the form begins with: what was found, and of what nobody said what is common, marked as a guess. */
-    private Map<String, String> first(Context ctx, ShimsFound found) {
+    private Map<String, String> first(Context ctx, ShimsFound found, UnitType type) {
         MeasureUnit length = door.system(ctx).display(Kind.LENGTH).unit();
         Map<String, String> first = new LinkedHashMap<>();
         first.put("name", found.reading().isEmpty() ? "end play at the " + found.gone() : found.reading());
@@ -73,6 +74,7 @@ final class StripClearance {
         first.put("upper", Quantities.brief(found.usual().upper(), length));
         first.put("origin", "guess, common practice for " + found.usual().bearing());
         first.put("where", found.place());
+        first.put("item", found.shims(type).map(Item::id).orElse(""));
         double[] sizes =
                 found.sizes().stream().mapToDouble(size -> size).sorted().toArray();
         first.put("thinnest", Quantities.brief(sizes[0], length));
@@ -83,7 +85,7 @@ final class StripClearance {
     private void keep(Context ctx) {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             Form form = door.form(ctx);
-            AddClearance edit = read(form);
+            AddClearance edit = ClearanceReader.read(form);
             Outcome<Desk.Done> kept = form.sound() ? unit.put(ctx, form, bench, edit) : Outcome.refused(form.faults());
             if (kept.isOk()) {
                 door.on(ctx, "/job/" + bench.job().id() + "/clearances", "It can be set by travel: " + edit.words());
@@ -91,48 +93,5 @@ final class StripClearance {
                 ask(ctx, kept.refusals(), form.typed());
             }
         });
-    }
-
-    private static AddClearance read(Form form) {
-        Range any = new Range(0, 5e-3);
-        Range size = new Range(1e-3, 1);
-        Range thick = new Range(0.01e-3, 0.05);
-        Sense sense = Arrays.stream(new Sense[] {Sense.END_PLAY, Sense.BACKLASH, Sense.RING_PLAY})
-                .filter(one -> one.name().equals(form.raw("sense")))
-                .findFirst()
-                .orElse(Sense.END_PLAY);
-        if (!form.raw("sense").equals(sense.name())) {
-            form.fault(
-                    "sense",
-                    "what it is",
-                    "nothing chosen that travel reads",
-                    "Choose end play, backlash or ring play");
-        }
-        if (form.raw("acts").isEmpty()) {
-            form.fault("acts", "which way a thicker shim acts", "nothing chosen", "Say whether it closes or opens");
-        }
-        return new AddClearance(
-                needed(form, "name", "name", "Name it, such as input end play"),
-                sense,
-                form.quantity("lower", Kind.LENGTH, "lower limit", any),
-                form.quantity("upper", Kind.LENGTH, "upper limit", any),
-                needed(form, "origin", "where the limits come from", "Say book and page, told, or guess"),
-                needed(form, "where", "where the shims go", "Say behind or under what"),
-                new AddClearance.Shims(
-                        form.quantity("inner", Kind.LENGTH, "inside of the shims", size),
-                        form.quantity("outer", Kind.LENGTH, "outside of the shims", size),
-                        form.quantity("thinnest", Kind.LENGTH, "thinnest shim", thick),
-                        form.quantity("thickest", Kind.LENGTH, "thickest shim", thick)),
-                form.raw("acts").equals("closes"),
-                needed(form, "gauge", "gauge", "Say what it is read with"),
-                form.raw("after"));
-    }
-
-    private static String needed(Form form, String name, String place, String hint) {
-        String text = form.raw(name);
-        if (text.isEmpty()) {
-            form.fault(name, place, "nothing typed", hint);
-        }
-        return text;
     }
 }

@@ -4,10 +4,14 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.ActReader;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
@@ -23,6 +27,7 @@ import shimwright.rebuild.unit.edit.OrderChanges;
 import shimwright.rebuild.unit.edit.StripDownOrder;
 import shimwright.rebuild.unit.edit.UnitEdit;
 import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.UnitType;
 
 /** The strip-down: what comes off and what was in its way, what is to be read before, and its order put into the unit. */
@@ -53,6 +58,7 @@ public final class StripPages {
                 ctx -> Pages.act(ctx, desk, door, StripActs.ReadAsFound.class, this::strip, form -> "/strip"));
         routes.get(HERE + "/order", ctx -> order(ctx, List.of(), Map.of()));
         routes.post(HERE + "/order", this::putIn);
+        routes.post(HERE + "/without", this::without);
         routes.get(HERE + "/questions", ctx -> questions(ctx, List.of(), Map.of()));
         routes.post(HERE + "/questions", this::nothingElse);
         clearance.routes(routes, HERE + "/clearance");
@@ -110,6 +116,7 @@ public final class StripPages {
                             .toList());
             more.put("bolts", edit.withoutTorque());
             more.put("off", edit.strip().size());
+            more.put("left", left(bench, was));
             door.show(
                     ctx,
                     "striporder",
@@ -132,6 +139,32 @@ public final class StripPages {
             Outcome<Desk.Done> moved = unit.put(ctx, form, bench, edit);
             if (moved.isOk()) {
                 door.on(ctx, "/job/" + bench.job().id() + "/strip", "The order of the strip-down stands in the unit");
+            } else {
+                order(ctx, moved.refusals(), form.typed());
+            }
+        });
+    }
+
+    /** Parts of the unit that never came off; nobody has to have them. */
+    private static List<Item> left(JobOnBench bench, UnitType shelved) {
+        Set<String> off = StripView.items(bench.job().takenOff());
+        Set<String> named = bench.job().takenOff().stream()
+                .map(said -> said.what().gone().strip().toLowerCase(Locale.ROOT))
+                .collect(Collectors.toSet());
+        return shelved.items().stream()
+                .filter(item -> !item.trial() && !off.contains(item.id()))
+                .filter(item -> !named.contains(item.name().toLowerCase(Locale.ROOT)))
+                .toList();
+    }
+
+    /** What was tapped of those goes out of the unit. */
+    private void without(Context ctx) {
+        Pages.bench(ctx, desk, door).ifPresent(bench -> {
+            Form form = door.form(ctx);
+            List<String> gone = form.raw("gone").lines().toList();
+            Outcome<Desk.Done> moved = unit.put(ctx, form, bench, new UnitEdit.RemoveItems(gone));
+            if (moved.isOk()) {
+                door.on(ctx, "/job/" + bench.job().id() + "/strip/order", "Out of the unit: " + gone.size() + " parts");
             } else {
                 order(ctx, moved.refusals(), form.typed());
             }

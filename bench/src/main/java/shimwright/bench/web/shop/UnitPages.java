@@ -12,6 +12,7 @@ import java.util.function.Function;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.UnitVersions;
 import shimwright.bench.sheet.PartLookup;
+import shimwright.bench.web.kit.ClearanceReader;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.kit.Page;
@@ -23,22 +24,14 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Range;
 import shimwright.rebuild.plan.learn.BoxDifference;
 import shimwright.rebuild.unit.begin.FirstUnit;
-import shimwright.rebuild.unit.edit.AddClearance;
 import shimwright.rebuild.unit.edit.FileSection;
 import shimwright.rebuild.unit.edit.UnitEdit;
 import shimwright.rebuild.unit.edit.UnitGap;
-import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.UnitType;
 
 /** One unit type: what it can do, what it lacks, and a form for each fact. A job from which one comes moves to the changed file. */
 public final class UnitPages {
-    /** What travel can read. */
-    private static final Map<String, Clearance.Sense> SENSES = Map.of(
-            "END_PLAY", Clearance.Sense.END_PLAY,
-            "BACKLASH", Clearance.Sense.BACKLASH,
-            "RING_PLAY", Clearance.Sense.RING_PLAY);
-
     private static final String HERE = "/units/type/{type}";
 
     private final Desk desk;
@@ -83,7 +76,7 @@ public final class UnitPages {
                         form.raw("after")));
         on(routes, "remove", form -> new UnitEdit.RemoveItem(form.raw("id")));
         on(routes, "fastener", UnitPages::fastener);
-        on(routes, "clearance", UnitPages::clearance);
+        on(routes, "clearance", ClearanceReader::read);
         routes.post(HERE + "/copy", this::copy);
         routes.post(HERE + "/back", this::takeBack);
     }
@@ -101,42 +94,6 @@ public final class UnitPages {
                 form.quantity("torque", Kind.TORQUE, "torque", new Range(0.1, 2000)),
                 needed(form, "origin", "where the torque comes from", "Say book and page, computed, told or guess"),
                 form.raw("step"));
-    }
-
-    private static UnitEdit clearance(Form form) {
-        Clearance.Sense sense = SENSES.get(form.raw("sense"));
-        if (sense == null) {
-            form.fault("sense", "what it is", "nothing chosen", "Say end play, backlash or ring play");
-        }
-        Range any = new Range(0, 5e-3);
-        Range size = new Range(1e-3, 1);
-        Range thick = new Range(0.01e-3, 0.05);
-        return new AddClearance(
-                needed(form, "name", "name", "Name it, such as input end play"),
-                sense == null ? Clearance.Sense.END_PLAY : sense,
-                form.quantity("lower", Kind.LENGTH, "lower limit", any),
-                form.quantity("upper", Kind.LENGTH, "upper limit", any),
-                needed(
-                        form,
-                        "origin",
-                        "where the limits come from",
-                        "Say book and page, told, common practice or guess"),
-                needed(form, "where", "where the shims go", "Say behind or under what"),
-                new AddClearance.Shims(
-                        form.quantity("inner", Kind.LENGTH, "inside of the shims", size),
-                        form.quantity("outer", Kind.LENGTH, "outside of the shims", size),
-                        form.quantity("thinnest", Kind.LENGTH, "thinnest shim", thick),
-                        form.quantity("thickest", Kind.LENGTH, "thickest shim", thick)),
-                acts(form),
-                needed(form, "gauge", "gauge", "Say what it is read with"),
-                form.raw("after"));
-    }
-
-    private static boolean acts(Form form) {
-        if (form.raw("acts").isEmpty()) {
-            form.fault("acts", "which way a thicker shim acts", "nothing chosen", "Say whether it closes or opens");
-        }
-        return form.raw("acts").equals("closes");
     }
 
     private static String needed(Form form, String name, String place, String hint) {

@@ -67,6 +67,15 @@ public record ShimsFound(
         }
     }
 
+    /** The item of the file that the shims themselves are, where they came off as a thing of their own and not with another. */
+    public Optional<Item> shims(UnitType type) {
+        return gone.toLowerCase(Locale.ROOT).matches(".*(shim|spacer|washer|snap ring|selective).*")
+                ? type.items().stream()
+                        .filter(item -> item.name().equalsIgnoreCase(gone.strip()))
+                        .findFirst()
+                : Optional.empty();
+    }
+
     /** All the shims together, m. */
     public double total() {
         return sizes.stream().mapToDouble(size -> size).sum();

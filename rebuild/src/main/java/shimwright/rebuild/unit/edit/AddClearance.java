@@ -17,19 +17,21 @@ import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.UnitType;
 
 /**
- * A clearance that can be set by travel at once: its limits, where its shims go and which way a thicker one acts; with two steps,
- * one that reads it with trial shims and one that reads it with the chosen ones.
+ * A clearance that can be set at once: its limits, where its shims go and which way a thicker one acts; with two steps, one that
+ * reads it with trial shims and one that proves it with the chosen ones. A preload is read as the play that trial shims leave, and
+ * proven by its turning torque; a distance is read as it stands, again and again until it is seated.
  *
  * @param name in the trade's words
- * @param sense end play, backlash or ring play; a preload and a distance are refused, since travel reads neither
- * @param lower lower limit, m, 0 or more
- * @param upper upper limit, m, above the lower
+ * @param sense what it is
+ * @param lower lower limit, m, signed as play: 0 or more but of a preload
+ * @param upper upper limit, m, above the lower; of a preload 0 or less
  * @param origin where the limits come from: book and page, told, common practice, guess
  * @param where where the shims go
  * @param shims sizes of the shims
  * @param closes true where a thicker shim closes it
  * @param gauge what it is read with, in words
  * @param after the step after which it can be read
+ * @param proof what else the reading and its proof take
  */
 public record AddClearance(
         String name,
@@ -41,19 +43,67 @@ public record AddClearance(
         Shims shims,
         boolean closes,
         String gauge,
-        String after)
+        String after,
+        Proof proof)
         implements UnitEdit {
     /** Readings that agree so far have settled, and pieces may differ so much round their ring, m; common practice, no source. */
     private static final double SETTLED = 0.02e-3;
 
     private static final double SPREAD = 0.01e-3;
-    /** Common practice, no source. */
-    private static final double MINUTES = 15 * 60;
+    /** Rings whose bore and outside agree so far are of one kind, m; common practice, no source. */
+    private static final double SAME_RING = 0.2e-3;
 
     private static final int MOST_SHIMS = 3;
 
-    /** Sizes of the shims, m. */
-    public record Shims(double inner, double outer, double thinnest, double thickest) {}
+    /** One that travel reads, with shims that the file does not have. */
+    public AddClearance(
+            String name,
+            Clearance.Sense sense,
+            double lower,
+            double upper,
+            String origin,
+            String where,
+            Shims shims,
+            boolean closes,
+            String gauge,
+            String after) {
+        this(name, sense, lower, upper, origin, where, shims, closes, gauge, after, Proof.NONE);
+    }
+
+    /**
+     * Sizes of the shims, m.
+     *
+     * @param item of the file that they are; empty where it has none
+     */
+    public record Shims(double inner, double outer, double thinnest, double thickest, String item) {
+        /** Shims that the file does not have. */
+        public Shims(double inner, double outer, double thinnest, double thickest) {
+            this(inner, outer, thinnest, thickest, "");
+        }
+    }
+
+    /**
+     * What a reading takes that is no travel.
+     *
+     * @param offset what is added to each reading of a distance, such as half the bar that lies in the bores, m
+     * @param drag least and most turning torque that proves a preload, N·m; empty where nobody said
+     */
+    public record Proof(double offset, List<Double> drag) {
+        /** Nothing else. */
+        public static final Proof NONE = new Proof(0, List.of());
+
+        public Proof {
+            drag = List.copyOf(drag);
+        }
+    }
+
+    private boolean preload() {
+        return sense == Clearance.Sense.PRELOAD;
+    }
+
+    private boolean distance() {
+        return sense == Clearance.Sense.DISTANCE;
+    }
 
     @Override
     public Outcome<UnitType> on(UnitType type) {
@@ -65,19 +115,55 @@ public record AddClearance(
             return Outcome.refused(Refusal.of(
                     "after", "there is no step \"" + after + "\"", "Choose after which step it can be read"));
         }
-        if (sense == Clearance.Sense.PRELOAD || sense == Clearance.Sense.DISTANCE || lower < 0) {
+        if (preload() ? upper > 0 : lower < 0) {
             return Outcome.refused(Refusal.of(
                     "sense",
-                    "travel reads no preload and no distance",
-                    "A preload is proven by its turning torque, a distance by its lengths: put it into the file, the shelf gives"
-                            + " it out and takes it back"));
+                    preload() ? "a preload with play" : "limits below 0",
+                    "Only a preload is below 0, and it is so altogether"));
+        }
+        if (!shims.item().isEmpty()
+                && type.items().stream().noneMatch(known -> known.id().equals(shims.item()))) {
+            return Outcome.refused(Refusal.of("item", "there is no item " + shims.item(), "Load the page again"));
         }
         String id = letter(type);
-        String family = TypeParts.freeId("F", type.shimFamilies().keySet());
-        String item = TypeParts.freeId(
-                "shim_" + id, type.items().stream().map(Item::id).toList());
+        Map<String, ShimFamily> families = new LinkedHashMap<>(type.shimFamilies());
+        String family = family(families);
+        String item = shims.item().isEmpty()
+                ? TypeParts.freeId(
+                        "shim_" + id, type.items().stream().map(Item::id).toList())
+                : shims.item();
         String tool = tool(type);
-        Clearance clearance = new Clearance(
+        List<Clearance> clearances = Stream.concat(
+                        type.clearances().stream(), Stream.of(clearance(id, family, item, tool)))
+                .toList();
+        Stream<Item> fresh =
+                shims.item().isEmpty() ? Stream.of(Item.plain(item, "shims for " + name, "", 1)) : Stream.empty();
+        Map<String, String> tools = new LinkedHashMap<>(type.tools());
+        tools.putIfAbsent(tool, gauge);
+        List<String> order = new ArrayList<>(type.settingOrder());
+        order.add(id);
+        UnitType with = Component.with(
+                type, "items", Stream.concat(type.items().stream(), fresh).toList());
+        with = Component.with(with, "shim_families", families);
+        with = Component.with(with, "clearances", clearances);
+        with = Component.with(with, "setting_order", List.copyOf(order));
+        with = Component.with(with, "tools", tools);
+        ReadingSteps reading = new ReadingSteps(name, id, shims.item().isEmpty() ? List.of(item) : List.of(), tool);
+        return Outcome.ok(
+                preload() ? reading.provenByTorque(with, before, proof.drag()) : reading.readTwice(with, before));
+    }
+
+    private Clearance clearance(String id, String family, String item, String tool) {
+        List<Clearance.Drag> drag = preload() && proof.drag().size() == 2
+                ? List.of(new Clearance.Drag(
+                        "with the chosen shims, oiled, without a seal",
+                        proof.drag().get(0),
+                        proof.drag().get(1),
+                        0,
+                        0,
+                        Set.of()))
+                : List.of();
+        return new Clearance(
                 id,
                 name,
                 sense,
@@ -88,28 +174,33 @@ public record AddClearance(
                 List.of(),
                 new Clearance.Heating(0, ""),
                 List.of(),
-                List.of(),
+                drag,
                 List.of(),
                 Set.of());
-        Map<String, ShimFamily> families = new LinkedHashMap<>(type.shimFamilies());
+    }
+
+    /** Shims of the same ring are of one family, and lie in one drawer. */
+    private String family(Map<String, ShimFamily> families) {
+        for (Map.Entry<String, ShimFamily> known : families.entrySet()) {
+            ShimFamily same = known.getValue();
+            if (Math.abs(same.inner() - shims.inner()) < SAME_RING
+                    && Math.abs(same.outer() - shims.outer()) < SAME_RING) {
+                known.setValue(new ShimFamily(
+                        same.name(),
+                        same.outer(),
+                        same.inner(),
+                        Math.min(same.thinnest(), shims.thinnest()),
+                        Math.max(same.thickest(), shims.thickest()),
+                        same.spread()));
+                return known.getKey();
+            }
+        }
+        String family = TypeParts.freeId("F", families.keySet());
         families.put(
                 family,
                 new ShimFamily(
                         "shims for " + name, shims.outer(), shims.inner(), shims.thinnest(), shims.thickest(), SPREAD));
-        List<Clearance> clearances =
-                Stream.concat(type.clearances().stream(), Stream.of(clearance)).toList();
-        List<Item> items = Stream.concat(type.items().stream(), Stream.of(Item.plain(item, "shims for " + name, "", 1)))
-                .toList();
-        Map<String, String> tools = new LinkedHashMap<>(type.tools());
-        tools.putIfAbsent(tool, gauge);
-        List<String> order = new ArrayList<>(type.settingOrder());
-        order.add(id);
-        UnitType with = Component.with(type, "items", items);
-        with = Component.with(with, "shim_families", families);
-        with = Component.with(with, "clearances", clearances);
-        with = Component.with(with, "setting_order", List.copyOf(order));
-        with = Component.with(with, "tools", tools);
-        return Outcome.ok(Component.with(with, "steps", steps(type, before, id, item, tool)));
+        return family;
     }
 
     @Override
@@ -118,62 +209,27 @@ public record AddClearance(
     }
 
     private Clearance.Measuring measuring(String tool) {
-        List<String> how = List.of(
-                "Turn the shaft ten times each way so that the bearings settle.",
-                "Push it one way, set the gauge to zero, push it the other way and read; three times, turning between.");
-        return new Clearance.Measuring(Clearance.Method.TRAVEL, tool, "", "", List.of(), 1, 3, SETTLED, 1, 0, how, "");
-    }
-
-    /** The two readings follow the step; what would shut in what that step fitted waits for the second. */
-    private List<Step> steps(UnitType type, Step before, String id, String item, String tool) {
-        List<String> taken = type.steps().stream().map(Step::id).toList();
-        String trial = TypeParts.freeId("P", taken);
-        String last = TypeParts.freeId(
-                "P", Stream.concat(taken.stream(), Stream.of(trial)).toList());
-        Step reads = reading(
-                TypeParts.step(
-                        trial,
-                        "Trial shims in. Read " + name + ".",
-                        before.at(),
-                        Map.of(after, Step.Why.SAME_PART),
-                        List.of(item)),
-                id,
-                Step.Phase.TRIAL,
-                tool);
-        Step proves = reading(
-                TypeParts.step(
-                        last,
-                        "Chosen shims in. Read " + name + " again.",
-                        before.at(),
-                        Map.of(trial, Step.Why.SAME_PART),
-                        List.of()),
-                id,
-                Step.Phase.FINAL,
-                tool);
-        List<Step> steps = new ArrayList<>();
-        for (Step step : type.steps()) {
-            steps.add(step.after().get(after) == Step.Why.BLOCKED ? waiting(step, last) : step);
-        }
-        // of steps of one id, which are several variants', after the last
-        int at = steps.size();
-        while (!steps.get(at - 1).id().equals(after)) {
-            at--;
-        }
-        steps.addAll(at, List.of(reads, proves));
-        return steps;
-    }
-
-    private static Step waiting(Step step, String last) {
-        Map<String, Step.Why> before = new LinkedHashMap<>(step.after());
-        before.put(last, Step.Why.MEASURE_FIRST);
-        return Component.with(step, "after", before);
-    }
-
-    private static Step reading(Step step, String clearance, Step.Phase phase, String tool) {
-        Step reads = Component.with(step, "duration", MINUTES);
-        reads = Component.with(reads, "tools", List.of(tool));
-        reads = Component.with(reads, "clearance", clearance);
-        return Component.with(reads, "phase", phase);
+        List<String> how = distance()
+                ? List.of(
+                        "Push it home and read.",
+                        "Tap it, turn it ten times each way and read again, until three readings agree.")
+                : List.of(
+                        "Turn the shaft ten times each way so that the bearings settle.",
+                        "Push it one way, set the gauge to zero, push it the other way and read; three times, turning"
+                                + " between.");
+        return new Clearance.Measuring(
+                distance() ? Clearance.Method.SERIES : Clearance.Method.TRAVEL,
+                tool,
+                "",
+                "",
+                List.of(),
+                1,
+                3,
+                SETTLED,
+                1,
+                distance() ? proof.offset() : 0,
+                how,
+                "");
     }
 
     private static String letter(UnitType type) {

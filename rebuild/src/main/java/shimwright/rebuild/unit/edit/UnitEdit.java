@@ -24,6 +24,7 @@ public sealed interface UnitEdit
                 UnitEdit.NameItem,
                 UnitEdit.AddItem,
                 UnitEdit.RemoveItem,
+                UnitEdit.RemoveItems,
                 UnitEdit.AddFastener,
                 AddClearance,
                 AsVariant,
@@ -199,6 +200,33 @@ public sealed interface UnitEdit
         @Override
         public String words() {
             return "a part that it does not have";
+        }
+    }
+
+    /**
+     * Items that this unit does not have go out of the file, each as {@link RemoveItem} does it.
+     *
+     * @param ids of the items, one or more
+     */
+    record RemoveItems(List<String> ids) implements UnitEdit {
+        public RemoveItems {
+            ids = List.copyOf(ids);
+        }
+
+        @Override
+        public Outcome<UnitType> on(UnitType type) {
+            Outcome<UnitType> less = ids.isEmpty()
+                    ? Outcome.refused(Refusal.of("gone", "nothing chosen", "Tap what this box does not have"))
+                    : Outcome.ok(type);
+            for (String id : ids) {
+                less = less.flatMap(new RemoveItem(id)::on);
+            }
+            return less;
+        }
+
+        @Override
+        public String words() {
+            return ids.size() + " parts that it does not have";
         }
     }
 

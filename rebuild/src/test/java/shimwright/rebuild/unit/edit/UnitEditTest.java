@@ -207,22 +207,90 @@ class UnitEditTest {
                 "dial indicator",
                 "C01");
         assertThat(UnitEdit.text(type, upside).refusals()).isNotEmpty();
-        for (Clearance.Sense sense : List.of(Clearance.Sense.PRELOAD, Clearance.Sense.DISTANCE)) {
-            UnitEdit unread = new AddClearance(
-                    "x",
-                    sense,
-                    0.05e-3,
-                    0.15e-3,
-                    "guess",
-                    "here",
-                    new AddClearance.Shims(44e-3, 52e-3, 0.2e-3, 1e-3),
-                    true,
-                    "dial indicator",
-                    "C01");
-            assertThat(UnitEdit.text(type, unread).refusals())
-                    .singleElement()
-                    .matches(r -> r.key().equals("sense"));
-        }
+        assertThat(UnitEdit.text(type, signed(Clearance.Sense.PRELOAD, 0.05e-3, 0.15e-3, AddClearance.Proof.NONE))
+                        .refusals())
+                .singleElement()
+                .matches(r -> r.key().equals("sense"));
+        assertThat(UnitEdit.text(type, signed(Clearance.Sense.END_PLAY, -0.15e-3, -0.05e-3, AddClearance.Proof.NONE))
+                        .refusals())
+                .singleElement()
+                .matches(r -> r.key().equals("sense"));
+    }
+
+    private static AddClearance signed(Clearance.Sense sense, double lower, double upper, AddClearance.Proof proof) {
+        return new AddClearance(
+                "x",
+                sense,
+                lower,
+                upper,
+                "guess",
+                "here",
+                new AddClearance.Shims(44e-3, 52e-3, 0.2e-3, 1e-3),
+                true,
+                "dial indicator",
+                "C01",
+                proof);
+    }
+
+    @Test
+    void aPreloadIsReadAsPlayAndProvenByItsTorque() {
+        AddClearance.Proof drag = new AddClearance.Proof(0, List.of(0.8, 1.9));
+        UnitType type = edited(begun(), signed(Clearance.Sense.PRELOAD, -0.06e-3, -0.02e-3, drag));
+        assertThat(type.clearances().get(0).method()).isEqualTo(Clearance.Method.TRAVEL);
+        assertThat(type.steps().stream()
+                        .filter(step -> !step.clearance().isEmpty())
+                        .map(Step::phase))
+                .containsExactly(Step.Phase.TRIAL);
+        UnitType.HoldPoint hold = type.holdPoints().get(0);
+        assertThat(type.steps()).anyMatch(step -> step.hold().equals(hold.id()));
+        assertThat(hold.checks().get(0).lower().orElseThrow().si()).isEqualTo(0.8);
+        UnitType unsaid = edited(begun(), signed(Clearance.Sense.PRELOAD, -0.06e-3, -0.02e-3, AddClearance.Proof.NONE));
+        assertThat(unsaid.holdPoints().get(0).checks().get(0).kind()).isEqualTo(UnitType.CheckKind.NONE);
+    }
+
+    @Test
+    void aDistanceIsReadAsItStands() {
+        AddClearance.Proof bar = new AddClearance.Proof(20e-3, List.of());
+        Clearance depth = edited(begun(), signed(Clearance.Sense.DISTANCE, 51.97e-3, 52.03e-3, bar))
+                .clearances()
+                .get(0);
+        assertThat(depth.method()).isEqualTo(Clearance.Method.SERIES);
+        assertThat(depth.value(List.of(32e-3))).isEqualTo(52e-3);
+    }
+
+    @Test
+    void shimsThatTheFileHasAreTheOnesAndThoseOfOneRingAreOneFamily() {
+        UnitType type = edited(begun(), endPlay("C01"));
+        int items = type.items().size();
+        String has = type.items().get(0).id();
+        AddClearance other = new AddClearance(
+                "output end play",
+                Clearance.Sense.END_PLAY,
+                0.05e-3,
+                0.15e-3,
+                "guess",
+                "behind the cup",
+                new AddClearance.Shims(44e-3, 52e-3, 0.1e-3, 1.2e-3, has),
+                true,
+                "dial indicator",
+                "C01");
+        UnitType two = edited(type, other);
+        assertThat(two.items()).hasSize(items);
+        assertThat(two.shimFamilies()).hasSize(1);
+        assertThat(two.shimFamilies().values().iterator().next().thickest()).isEqualTo(1.2e-3);
+        assertThat(two.clearances().get(1).positions().get(0).item()).isEqualTo(has);
+    }
+
+    @Test
+    void whatTheBoxDoesNotHaveGoesAtOnce() {
+        UnitType type = begun();
+        UnitType less = edited(type, new UnitEdit.RemoveItems(List.of("magnet", "breather")));
+        assertThat(less.items()).hasSize(type.items().size() - 2);
+        assertThat(UnitEdit.text(type, new UnitEdit.RemoveItems(List.of())).refusals())
+                .hasSize(1);
+        assertThat(UnitEdit.text(type, new UnitEdit.RemoveItems(List.of("magnet", "magnet")))
+                        .refusals())
+                .hasSize(1);
     }
 
     @Test
