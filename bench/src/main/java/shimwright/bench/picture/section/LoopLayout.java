@@ -47,7 +47,8 @@ record LoopLayout(List<Arrow> arrows, double from, double to) {
         double run = sum(opening);
         LoopOrder out = new LoopOrder(opening, spans, 1);
         LoopOrder back = new LoopOrder(closing, spans, -1);
-        double left = Stream.concat(out.starts().stream(), back.starts().stream().map(right -> right - run))
+        double left = Stream.concat(
+                        out.starts().stream(), back.starts().stream().map(right -> right - run))
                 .map(start -> new double[] {start, out.cost(start) + back.cost(start + run)})
                 .min(Comparator.comparingDouble(fit -> fit[1]))
                 .map(fit -> fit[0])

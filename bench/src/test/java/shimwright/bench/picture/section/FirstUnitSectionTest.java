@@ -41,8 +41,10 @@ class FirstUnitSectionTest {
 
     @Provide
     Arbitrary<Construction> boxes() {
-        return Arbitraries.longs().map(Random::new).map(FirstUnitSectionTest::box).filter(b -> b.faults()
-                .isEmpty());
+        return Arbitraries.longs()
+                .map(Random::new)
+                .map(FirstUnitSectionTest::box)
+                .filter(b -> b.faults().isEmpty());
     }
 
     private static Construction box(Random random) {
@@ -92,8 +94,9 @@ class FirstUnitSectionTest {
                 .map(e -> e.getAttribute("data-item"))
                 .collect(Collectors.toSet());
         List<String> wanted = new ArrayList<>(all);
-        wanted.removeIf(id -> !id.matches("(wheel|hub|sleeve|fork|rail|needles|ring|cone|idler)(_.*)?|.*_bearing|.*_shaft|.*seal")
-                || id.matches("counter_[23].*"));
+        wanted.removeIf(id ->
+                !id.matches("(wheel|hub|sleeve|fork|rail|needles|ring|cone|idler)(_.*)?|.*_bearing|.*_shaft|.*seal")
+                        || id.matches("counter_[23].*"));
         assertThat(seen).as(box.toString()).containsAll(wanted).contains("main_case");
     }
 
@@ -120,7 +123,9 @@ class FirstUnitSectionTest {
                         .findFirst()
                         .orElseThrow();
                 Area both = fork.figure().silhouette().createTransformedArea(fork.at());
-                assertThat(both.getBounds2D().intersects(sleeve.box())).as(marks).isTrue();
+                assertThat(both.getBounds2D().intersects(sleeve.box()))
+                        .as(marks)
+                        .isTrue();
                 both.intersect(sleeve.figure().silhouette().createTransformedArea(sleeve.at()));
                 assertThat(both.isEmpty()).as(marks).isTrue();
                 forks.add(marks);

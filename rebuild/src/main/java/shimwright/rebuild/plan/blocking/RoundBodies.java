@@ -31,7 +31,10 @@ record RoundBodies(Map<String, List<Ring>> rings, Map<String, List<Ring>> walls,
         unit.type().section().shafts().forEach(shaft -> shafts.put(shaft.id(), shaft));
         Map<String, List<Ring>> rings = new LinkedHashMap<>();
         for (Item item : unit.type().items()) {
-            if (!item.trial() && shafts.containsKey(item.shaft()) && item.shape() != Shape.NONE && item.shape() != Shape.FORK) {
+            if (!item.trial()
+                    && shafts.containsKey(item.shaft())
+                    && item.shape() != Shape.NONE
+                    && item.shape() != Shape.FORK) {
                 rings.computeIfAbsent(item.id(), k -> new ArrayList<>()).addAll(ofItem(item));
             }
         }
@@ -134,8 +137,7 @@ record RoundBodies(Map<String, List<Ring>> rings, Map<String, List<Ring>> walls,
      * Where the outline crosses the axis there is a wall, with a hole for what sits in it on that axis, on whichever shaft. A shaft
      * that runs through alone does not tell how large the hole is: the bearing in it may not be drawn yet.
      */
-    private static List<Ring> crossings(
-            Outline outline, Shaft shaft, Map<String, Shaft> shafts, List<Ring> seated) {
+    private static List<Ring> crossings(Outline outline, Shaft shaft, Map<String, Shaft> shafts, List<Ring> seated) {
         double height = shaft.at().get(1);
         List<Double> at = new ArrayList<>();
         int corners = outline.points().size();

@@ -274,7 +274,11 @@ final class Scheme {
             boolean own = parts.has("rail_" + hub.getKey());
             if (own || count == 0) {
                 String item = own ? "rail_" + hub.getKey() : "rail";
-                rail(own ? "rail_line_" + hub.getKey() : "rail_line", item, rear, side * (FIRST_RAIL + NEXT_RAIL * count++));
+                rail(
+                        own ? "rail_line_" + hub.getKey() : "rail_line",
+                        item,
+                        rear,
+                        side * (FIRST_RAIL + NEXT_RAIL * count++));
             }
             String line = own ? "rail_line_" + hub.getKey() : "rail_line";
             draw("fork_" + hub.getKey(), "fork", line, hub.getValue() - 9, hub.getValue() + 9, 14, 22);
@@ -287,7 +291,13 @@ final class Scheme {
 
     private void rail(String id, String item, int rear, int height) {
         int from = hubs.values().stream().mapToInt(Integer::intValue).min().orElse(0) - 22;
-        shaft(id, parts.has(item) ? parts.name(item) : item, "at: " + BESIDE + " " + height, step(from, rear + WALL + 12, 14), "", item);
+        shaft(
+                id,
+                parts.has(item) ? parts.name(item) : item,
+                "at: " + BESIDE + " " + height,
+                step(from, rear + WALL + 12, 14),
+                "",
+                item);
     }
 
     private int front() {

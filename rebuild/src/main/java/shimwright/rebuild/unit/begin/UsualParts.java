@@ -162,7 +162,8 @@ final class UsualParts {
             String cone = "cone_" + mark;
             String first = outerFirst ? outer : inner;
             String last = outerFirst ? inner : outer;
-            parts.add(Group.OUTPUT, PartKind.RING, first, (outerFirst ? "outer" : "inner") + " blocker ring" + of, onto);
+            parts.add(
+                    Group.OUTPUT, PartKind.RING, first, (outerFirst ? "outer" : "inner") + " blocker ring" + of, onto);
             parts.add(Group.OUTPUT, PartKind.RING, cone, "cone between the rings" + of, first);
             parts.add(Group.OUTPUT, PartKind.RING, last, (outerFirst ? "inner" : "outer") + " blocker ring" + of, cone);
         }

@@ -147,7 +147,8 @@ class BlockingTest {
                         Construction.Reverse.SYNCHRONIZED,
                         Construction.Shift.RAILS,
                         inLine ? 1 : 0);
-                String text = FirstUnit.text(box, "Maker", "Model").orElseThrow().replace("scheme: true", "scheme: false");
+                String text =
+                        FirstUnit.text(box, "Maker", "Model").orElseThrow().replace("scheme: true", "scheme: false");
                 assertThat(Blocking.of(read(text).type().resolve("A")))
                         .filteredOn(f -> f.kind() == Kind.CONTRADICTED)
                         .extracting(Finding::sentence)
@@ -161,7 +162,9 @@ class BlockingTest {
     @Test
     void aWallThroughWhichOnlyAShaftRunsContradictsNothing() {
         String text = DemoUnit.inLineText();
-        String bare = text.replaceAll(", shape: (roller_outer|taper_cup|taper_cone), shaft: [a-z_]+, along: [^m]+ mm, diameters: [^m]+ mm", "");
+        String bare = text.replaceAll(
+                ", shape: (roller_outer|taper_cup|taper_cone), shaft: [a-z_]+, along: [^m]+ mm, diameters: [^m]+ mm",
+                "");
         assertThat(bare).isNotEqualTo(text);
         UnitFiles.Result result = UnitFiles.read("hb5.yaml", bare);
         assertThat(result.problems()).isEmpty();
