@@ -135,9 +135,9 @@ class BoxWithoutFileTest {
                 .isEmpty();
         assertThat(bench.page("/job/" + job + "/clearances").text()).contains("input end play");
         assertThat(bench.page("/job/" + job + "/clearance/a").text())
-                .contains("input end play", "Limits: guess", "Nobody stands behind these limits");
+                .contains("input end play", "Limits: a guess", "Nobody stands behind these limits");
         assertThat(bench.page("/job/" + job + "/record").text())
-                .contains("at the bench it was found: input end play", "1.80 L GL-4", "limits are a guess");
+                .contains("at the bench it was found: input end play", "1.80 L GL-4", "a guess");
     }
 
     /** A clearance with limits that are a guess, read after the input shaft went in. */

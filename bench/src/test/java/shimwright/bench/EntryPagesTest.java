@@ -128,6 +128,21 @@ class EntryPagesTest {
     }
 
     @Test
+    void listsSayAtEachTorqueAndLimitWhereItComesFrom() {
+        Document bolts = bench.page(HERE + "/fasteners");
+        assertThat(bolts.select("h1").text()).isEqualTo("Fasteners");
+        assertThat(bolts.select("p.origin")).hasSameSizeAs(bolts.select("ul.shelf > li"));
+        assertThat(bolts.select("p.origin").get(0).text())
+                .startsWith("torque ")
+                .endsWith("where it comes from is not written");
+        assertThat(bench.page(HERE + "/wear_limits").select("p.origin").get(0).text())
+                .startsWith("limit ")
+                .doesNotContain("not written");
+        assertThat(bench.page(HERE).select("#sections + p a").eachText())
+                .allMatch(heading -> Character.isUpperCase(heading.charAt(0)));
+    }
+
+    @Test
     void everyGapNamesThePageWhereItIsMended() {
         for (Element gap : bench.page(HERE).select(".gaps a")) {
             String at = gap.attr("href");

@@ -73,7 +73,7 @@ public final class HoldActs {
             check.lower().ifPresent(limit -> basis.put("lower", limit.toString()));
             check.upper().ifPresent(limit -> basis.put("upper", limit.toString()));
             check.spread().ifPresent(limit -> basis.put("spread", limit.toString()));
-            if (check.guessed()) {
+            if (!check.origin().isBlank() && !check.limits().isBlank()) {
                 basis.put("origin", check.origin());
             }
             return basis;

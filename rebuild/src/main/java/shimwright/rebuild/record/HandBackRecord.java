@@ -18,6 +18,7 @@ import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.unit.model.Clearance;
+import shimwright.rebuild.unit.model.Fastener;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.unit.model.Unit;
@@ -82,8 +83,14 @@ public record HandBackRecord(
             @Nullable Said<Entry.ClearanceAccepted> accepted,
             boolean readWithPack) {}
 
-    /** Something tightened: at which step, when, by whom; what was tightened again later counts there alone. */
-    public record Tightened(String step, Entry.Tightened what, Said<Entry.StepDone> done) {}
+    /**
+     * Something tightened: at which step, when, by whom; what was tightened again later counts there alone.
+     *
+     * @param origin where the torque comes from by the unit file; empty where it does not say it of this torque
+     * @param guess true where it is a guess
+     */
+    public record Tightened(
+            String step, Entry.Tightened what, Said<Entry.StepDone> done, String origin, boolean guess) {}
 
     /**
      * A check of a step's hold point as read.
@@ -202,7 +209,15 @@ public record HandBackRecord(
             for (Entry.Tightened what : tightened(done.what(), unit)) {
                 torques.removeIf(before -> before.what().fastener().equals(what.fastener())
                         && before.what().quantity() <= what.quantity());
-                torques.add(new Tightened(id, what, done));
+                Optional<Fastener> same = unit.type().fasteners().stream()
+                        .filter(f -> f.id().equals(what.fastener()) && f.torque() == what.torque())
+                        .findFirst();
+                torques.add(new Tightened(
+                        id,
+                        what,
+                        done,
+                        same.map(Fastener::origin).orElse(""),
+                        same.map(Fastener::guessed).orElse(false)));
             }
         }
         return List.copyOf(torques);

@@ -119,7 +119,8 @@ final class FormWords {
             case NUT -> PartForm.NUT;
             case SNAP_RING -> named == PartForm.BORE_RING ? named : PartForm.SHAFT_RING;
             case SEAL -> PartForm.LIP_SEAL;
-            case PLATE, BODY -> PartForm.TURNED;
+            case FORK -> PartForm.FORK;
+            case PLATE, BODY -> named == PartForm.SHAFT ? named : PartForm.TURNED;
             default -> throw new IllegalStateException("unknown shape " + item.shape());
         };
     }

@@ -131,6 +131,15 @@ public final class BearingFigures {
         figure.line(Mark.CENTRE, at(e.from() - 0.1 * e.width(), middle), at(e.to() + 0.1 * e.width(), middle));
     }
 
+    /** A taper bearing of which the unit file gives one part: within its measures the cone with its rollers, and the cup over them. */
+    public static void taper(Sketch figure, Extent e) {
+        double middle = e.inner() + 0.62 * e.wall();
+        Extent cone = new Extent(e.from(), e.to(), e.inner(), middle);
+        Extent cup = new Extent(e.from() + 0.15 * e.width(), e.to(), middle + 0.08 * e.wall(), e.outer());
+        cone(figure, cone, cup);
+        cup(figure, cup, cone);
+    }
+
     /** A needle cage: the needle between the two rims of the cage. */
     public static void needles(Sketch figure, Extent e) {
         double rim = Math.min(0.1 * e.width(), e.wall());

@@ -122,6 +122,9 @@ final class Legend {
     private double barCount() {
         double one = units == UnitSystem.INCH ? INCH : MILLIMETRE;
         double count = 0;
+        if (scale <= 0) {
+            return count;
+        }
         for (double n : units == UnitSystem.INCH ? INCHES : MILLIMETRES) {
             count = n * one * scale <= LONGEST_BAR ? n : count;
         }

@@ -69,7 +69,7 @@ public record PartFigure(Item item, List<Piece> pieces, List<Line> lines, Area s
         return silhouette.getBounds2D();
     }
 
-    /** Collects pieces; each is drawn on both sides of the axis. */
+    /** Collects pieces; each is drawn on both sides of the axis unless it says otherwise. */
     public static final class Sketch {
         private final Item item;
         private final List<Piece> pieces = new ArrayList<>();
@@ -94,6 +94,12 @@ public record PartFigure(Item item, List<Piece> pieces, List<Line> lines, Area s
             Area whole = new Area(half);
             whole.add(half.createTransformedArea(MIRROR));
             pieces.add(new Piece(whole, fill));
+            return this;
+        }
+
+        /** A closed shape on one side of the axis alone; points of w and r. */
+        Sketch oneSided(Fill fill, double[]... points) {
+            pieces.add(new Piece(closed(points), fill));
             return this;
         }
 

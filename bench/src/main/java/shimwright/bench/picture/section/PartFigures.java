@@ -59,7 +59,8 @@ public final class PartFigures {
             case BEVEL_GEAR -> bevel(figure, item, e);
             case TAPER_CONE ->
                 partner(item, Item.Shape.TAPER_CUP)
-                        .ifPresentOrElse(cup -> BearingFigures.cone(figure, e, cup), () -> ring(figure, Fill.CLOSE, e));
+                        .ifPresentOrElse(
+                                cup -> BearingFigures.cone(figure, e, cup), () -> BearingFigures.taper(figure, e));
             case TAPER_CUP ->
                 partner(item, Item.Shape.TAPER_CONE)
                         .ifPresentOrElse(
@@ -78,12 +79,14 @@ public final class PartFigures {
             case SEAL -> seal(figure, e);
             case PLATE -> ring(figure, Fill.RISING, e);
             case RING -> ring(figure, Fill.FALLING, e);
+            case FORK -> new ForkFigures(unit).fork(figure, item, e);
             case BODY -> ring(figure, e.inner() > 0 ? Fill.RISING : Fill.PLAIN, e);
             case NONE -> throw new IllegalStateException("no shape");
             default -> throw new IllegalStateException("unknown shape " + item.shape());
         }
         if (item.shape() != Item.Shape.GEAR) {
-            also.forEach(ring -> ring(figure, Fill.PLAIN, ring));
+            Fill fill = item.shape() == Item.Shape.BODY && e.inner() > 0 ? Fill.RISING : Fill.PLAIN;
+            also.forEach(ring -> ring(figure, fill, ring));
         }
         return figure.build();
     }

@@ -45,8 +45,9 @@ public final class EntryPages {
      *
      * @param id address of the entry
      * @param cells the first things that it says
+     * @param numbers its limits and torques, and those of its checks
      */
-    public record Line(String id, List<String> cells) {}
+    public record Line(String id, List<String> cells, List<OriginNumber> numbers) {}
 
     /** Lays the addresses of these pages; those of a unit type itself are laid before. */
     public void routes(RoutesConfig routes) {
@@ -103,7 +104,7 @@ public final class EntryPages {
                     .map(key -> key.getValue().toString())
                     .limit(CELLS)
                     .toList();
-            lines.add(new Line(ids.get(lines.size()), cells));
+            lines.add(new Line(ids.get(lines.size()), cells, OriginNumber.of(one)));
         }
         return lines;
     }

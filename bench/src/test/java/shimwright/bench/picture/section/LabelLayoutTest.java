@@ -169,6 +169,30 @@ class LabelLayoutTest {
         }
     }
 
+    @Test
+    void what_is_not_drawn_lies_outside_of_what_is() {
+        Length width = length("case", 172, 1);
+        Length leftSeat = length("depth of the left cover", 10, -1);
+        Length rightSeat = length("depth of the right cover", 10, -1);
+        Length leftBearing = length("left bearing", 20.1, -1);
+        Length carrier = length("carrier", 109.6, -1);
+        Length rightBearing = length("right bearing", 20.1, -1);
+        Map<Length, LoopLayout.Span> spans = new HashMap<>();
+        spans.put(leftBearing, new LoopLayout.Span(-0.0749, -0.0548));
+        spans.put(carrier, new LoopLayout.Span(-0.0548, 0.0548));
+        spans.put(rightBearing, new LoopLayout.Span(0.0548, 0.0749));
+        LoopLayout loop =
+                LoopLayout.of(List.of(width, leftSeat, rightSeat, leftBearing, carrier, rightBearing), spans, 0);
+        assertThat(loop.arrows().stream().map(a -> a.length().name()))
+                .containsExactly(
+                        "case",
+                        "depth of the right cover",
+                        "right bearing",
+                        "carrier",
+                        "left bearing",
+                        "depth of the left cover");
+    }
+
     @Property(tries = 200)
     void the_walk_of_a_loop_ends_where_the_sum_of_its_lengths_says(
             @ForAll List<@DoubleRange(min = -0.3, max = 0.3) Double> values,

@@ -24,7 +24,7 @@ import shimwright.rebuild.unit.model.Unit;
  * wall of a casting stops what is larger than the largest thing drawn in it on that axis. Where an item that is in stops
  * every end that the shaft and the casting begun with leave open, the moving one must have gone in first. What lies in a
  * bore of a shaft goes in by the ends to which the bore is open, and with the shaft where one step puts both in. A wall in which
- * nothing is drawn on an axis may have a hole there all the same: it bears the file out or says nothing. What is not drawn and
+ * nothing but a shaft is drawn on an axis may have any hole there: it bears the file out or says nothing. What is not drawn and
  * what goes in sideways or askew is not seen, so the drawing proves an order that must be and never that one may be left out.
  */
 public final class Blocking {
@@ -56,22 +56,25 @@ public final class Blocking {
     }
 
     /**
-     * Every pair of steps of which the drawing says which comes first, once, in the order of the file.
+     * Every pair of steps of which the drawing says which comes first, once, in the order of the file; none where it is a scheme.
      *
      * @param unit resolved unit; its usual sides of choices are taken
      */
     public static List<Finding> of(Unit unit) {
-        return new Blocking(unit).findings();
+        return unit.type().section().scheme() ? List.of() : new Blocking(unit).findings();
     }
 
     /**
-     * The same without comparing: pairs of items of which the first must go in before the second, for a unit without steps.
-     * An item stands for itself, no sub-assembly is known.
+     * The same without comparing: pairs of items of which the first must go in before the second, for a unit without steps;
+     * none where the drawing is a scheme. An item stands for itself, no sub-assembly is known.
      *
      * @param unit resolved unit
      * @param base items that are there from the start: the main case and what is cast with it
      */
     public static Map<String, Set<String>> items(Unit unit, Set<String> base) {
+        if (unit.type().section().scheme()) {
+            return Map.of();
+        }
         Blocking blocking = new Blocking(unit);
         blocking.base.clear();
         blocking.base.addAll(base);

@@ -18,7 +18,7 @@ import shimwright.rebuild.unit.model.Unit;
 /**
  * The round bodies of a unit and the walls of its castings.
  *
- * @param rings of each item that is drawn, trial parts left out
+ * @param rings of each item that is drawn, without trial parts and forks, which come in from the side of their sleeve
  * @param walls of each casting, one for each shaft that meets it
  * @param shafts by id
  */
@@ -31,10 +31,14 @@ record RoundBodies(Map<String, List<Ring>> rings, Map<String, List<Ring>> walls,
         unit.type().section().shafts().forEach(shaft -> shafts.put(shaft.id(), shaft));
         Map<String, List<Ring>> rings = new LinkedHashMap<>();
         for (Item item : unit.type().items()) {
-            if (!item.trial() && shafts.containsKey(item.shaft()) && item.shape() != Shape.NONE) {
+            if (!item.trial()
+                    && shafts.containsKey(item.shaft())
+                    && item.shape() != Shape.NONE
+                    && item.shape() != Shape.FORK) {
                 rings.computeIfAbsent(item.id(), k -> new ArrayList<>()).addAll(ofItem(item));
             }
         }
+        List<Ring> seated = rings.values().stream().flatMap(List::stream).toList();
         for (Shaft shaft : shafts.values()) {
             if (!shaft.item().isEmpty()) {
                 List<Ring> own = rings.computeIfAbsent(shaft.item(), k -> new ArrayList<>());
@@ -46,7 +50,7 @@ record RoundBodies(Map<String, List<Ring>> rings, Map<String, List<Ring>> walls,
             for (Shaft shaft : shafts.values()) {
                 if (shaft.axis() == Axis.X && !outline.item().isEmpty()) {
                     walls.computeIfAbsent(outline.item(), k -> new ArrayList<>())
-                            .addAll(crossings(outline, shaft, shafts, rings));
+                            .addAll(crossings(outline, shaft, shafts, seated));
                 }
             }
         }
@@ -129,9 +133,11 @@ record RoundBodies(Map<String, List<Ring>> rings, Map<String, List<Ring>> walls,
         return rings;
     }
 
-    /** Where the outline crosses the axis there is a wall, with a hole for what is drawn in it on that axis, of whichever shaft. */
-    private static List<Ring> crossings(
-            Outline outline, Shaft shaft, Map<String, Shaft> shafts, Map<String, List<Ring>> rings) {
+    /**
+     * Where the outline crosses the axis there is a wall, with a hole for what sits in it on that axis, on whichever shaft. A shaft
+     * that runs through alone does not tell how large the hole is: the bearing in it may not be drawn yet.
+     */
+    private static List<Ring> crossings(Outline outline, Shaft shaft, Map<String, Shaft> shafts, List<Ring> seated) {
         double height = shaft.at().get(1);
         List<Double> at = new ArrayList<>();
         int corners = outline.points().size();
@@ -149,8 +155,7 @@ record RoundBodies(Map<String, List<Ring>> rings, Map<String, List<Ring>> walls,
         for (int i = 0; i + stride - 1 < at.size(); i += stride) {
             double from = at.get(i);
             double to = at.get(i + stride - 1);
-            double hole = rings.values().stream()
-                    .flatMap(List::stream)
+            double hole = seated.stream()
                     .filter(r -> apart(shafts.get(r.line()), shaft) == 0 && r.to() > from && r.from() < to)
                     .mapToDouble(Ring::outer)
                     .max()

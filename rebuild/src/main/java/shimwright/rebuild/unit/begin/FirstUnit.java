@@ -9,24 +9,24 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.unit.begin.Construction.Layout;
 import shimwright.rebuild.unit.begin.PartList.Group;
 import shimwright.rebuild.unit.begin.PartList.Part;
 
 /** The first unit file of a box that is in no file: usual parts, a usual order that is marked as such, a scheme for a drawing. */
 public final class FirstUnit {
     private static final String USUAL = "usual";
-    private static final int SHAFT = 28;
     private static final int LONGEST = 80;
 
     private final Construction built;
     private final PartList parts;
+    private final Scheme scheme;
     private final StringBuilder out = new StringBuilder();
     private final Map<String, String> stepOf = new LinkedHashMap<>();
 
     private FirstUnit(Construction built) {
         this.built = built;
         this.parts = UsualParts.of(built);
+        this.scheme = Scheme.of(built, parts);
     }
 
     /**
@@ -74,7 +74,7 @@ public final class FirstUnit {
     private String write(String maker, String model) {
         head(maker, model);
         items();
-        section();
+        out.append(scheme.section());
         out.append("fasteners: []\nshim_families: {}\nclearances: []\nsetting_order: []\nwear_limits: []\n");
         out.append("consumables: []\nhold_points: []\n");
         out.append("reasons:\n  ").append(USUAL).append(": Usual for such a box; not seen on this one yet.\n");
@@ -120,11 +120,10 @@ public final class FirstUnit {
     }
 
     private void items() {
-        Map<String, String> drawn = drawn();
         out.append("items:\n");
         for (Part part : parts.all()) {
             out.append("  - {id: ").append(part.id()).append(", name: ").append(part.name());
-            out.append(drawn.getOrDefault(part.id(), ""));
+            out.append(scheme.of(part.id()));
             if (part.quantity() > 1) {
                 out.append(", quantity: ").append(part.quantity());
             }
@@ -135,66 +134,6 @@ public final class FirstUnit {
                     .append(part.kind() == PartKind.CASTING ? "casting" : "steel")
                     .append("}\n");
         }
-    }
-
-    private String line(Group group) {
-        return switch (group) {
-            case INPUT -> built.layout() == Layout.IN_LINE ? "main_line" : "input_line";
-            case OUTPUT -> built.layout() == Layout.IN_LINE ? "main_line" : "output_line";
-            case COUNTER -> "counter_line";
-            case DIFFERENTIAL -> "diff_line";
-            default -> "";
-        };
-    }
-
-    /** Shape and place of what is drawn: one after another along its line, needles inside the wheel that follows. */
-    private Map<String, String> drawn() {
-        Map<String, String> drawn = new LinkedHashMap<>();
-        Map<String, Integer> end = new LinkedHashMap<>();
-        for (Part part : parts.all()) {
-            String line = line(part.group());
-            String shape = part.kind().shape();
-            boolean further = part.id().matches("counter_[23].*");
-            if (!line.isEmpty() && !shape.isEmpty() && !further) {
-                int from = end.getOrDefault(line, 4);
-                int to = from + part.kind().length();
-                drawn.put(
-                        part.id(),
-                        ", shape: " + shape + ", shaft: " + line + ", along: " + from + " " + to + " mm, diameters: "
-                                + part.kind().diameters());
-                if (part.kind() != PartKind.NEEDLES || part.group() == Group.INPUT) {
-                    end.put(line, to + 2);
-                }
-            }
-        }
-        lengths.putAll(end);
-        return drawn;
-    }
-
-    private final Map<String, Integer> lengths = new LinkedHashMap<>();
-
-    private void section() {
-        out.append("section:\n  scheme: true\n  shafts:\n");
-        Map<String, String> lines = new LinkedHashMap<>();
-        if (built.layout() == Layout.IN_LINE) {
-            lines.put("main_line", "input and output:0 0:" + "output_shaft");
-            lines.put("counter_line", "countershaft:0 -90:" + (parts.has("counter") ? "counter" : "counter_1"));
-        } else {
-            lines.put("input_line", "input shaft:0 90:input_shaft");
-            lines.put("output_line", "output shaft:0 0:output_shaft");
-            lines.put("diff_line", "differential:0 -110:diff_case");
-        }
-        lines.forEach((id, text) -> {
-            String[] words = text.split(":");
-            out.append("    - {id: ").append(id).append(", name: ").append(words[0]);
-            out.append(", at: ").append(words[1]).append(" mm, steps: [0 ");
-            out.append(lengths.getOrDefault(id, 40) + 4)
-                    .append(' ')
-                    .append(SHAFT)
-                    .append(" mm], item: ");
-            out.append(words[2]).append("}\n");
-        });
-        out.append("  castings: []\n");
     }
 
     private void steps() {

@@ -15,4 +15,9 @@ final class Names {
     static String mark(int gear) {
         return gear == 0 ? "R" : String.valueOf(gear);
     }
+
+    /** The gears of a hub in an id; a gear below 0 is none. */
+    static String marks(int[] hub) {
+        return mark(hub[0]) + (hub[1] < 0 ? "" : mark(hub[1]));
+    }
 }

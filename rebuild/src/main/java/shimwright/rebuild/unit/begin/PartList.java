@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Parts in the order in which they usually go together, each with what it is put onto. */
 final class PartList {
@@ -58,6 +59,11 @@ final class PartList {
 
     boolean has(String id) {
         return parts.containsKey(id);
+    }
+
+    /** The name of a part that is there. */
+    String name(String id) {
+        return Objects.requireNonNull(parts.get(id), id).name();
     }
 
     List<Part> of(Group group) {

@@ -66,8 +66,12 @@ final class UsualParts {
         }
     }
 
-    /** Gears that share a hub, in the order in which they lie on the shaft; 0 is reverse, -1 nothing. */
     private List<int[]> hubs() {
+        return hubs(built);
+    }
+
+    /** Gears that share a hub, in the order in which they are put on; 0 is reverse, -1 nothing. */
+    static List<int[]> hubs(Construction built) {
         List<int[]> hubs = new ArrayList<>();
         for (int gear = 1; gear <= built.gears(); gear += 2) {
             hubs.add(new int[] {gear, gear + 1 <= built.gears() ? gear + 1 : -1});
@@ -87,7 +91,7 @@ final class UsualParts {
     }
 
     private static String marks(int[] hub) {
-        return Names.mark(hub[0]) + (hub[1] < 0 ? "" : Names.mark(hub[1]));
+        return Names.marks(hub);
     }
 
     private static String words(int[] hub) {
@@ -97,6 +101,9 @@ final class UsualParts {
     private void output() {
         String name = built.layout().finalDrive() ? "output shaft with its pinion" : "output shaft";
         parts.add(Group.OUTPUT, PartKind.SHAFT, OUTPUT, name, "");
+        if (built.layout() == Layout.ALONG) {
+            frontBearing();
+        }
         for (int[] hub : hubs()) {
             wheel(hub[0]);
             String id = "hub_" + marks(hub);
@@ -104,46 +111,61 @@ final class UsualParts {
             parts.add(Group.OUTPUT, PartKind.SLEEVE, "sleeve_" + marks(hub), "sliding sleeve of " + words(hub), id);
             parts.add(Group.OUTPUT, PartKind.SMALL, "keys_" + marks(hub), "keys and springs of " + words(hub), id, 3);
             if (hub[1] >= 0) {
-                wheel(hub[1]);
+                behind(hub[1], id);
             }
         }
-        if (built.layout().finalDrive()) {
-            parts.add(Group.OUTPUT, PartKind.BALL, "output_front_bearing", "output front bearing", OUTPUT);
+        if (built.layout() == Layout.ACROSS) {
+            frontBearing();
         }
         parts.add(Group.OUTPUT, PartKind.BALL, "output_rear_bearing", "output rear bearing", OUTPUT);
         parts.add(Group.OUTPUT, PartKind.NUT, "output_nut", "nut of the output shaft", OUTPUT);
     }
 
+    /** It stands behind a bevel pinion, so that it is put on before all else; of a shaft that lies across it may be put on last. */
+    private void frontBearing() {
+        parts.add(Group.OUTPUT, PartKind.BALL, "output_front_bearing", "output front bearing", OUTPUT);
+    }
+
     private void wheel(int gear) {
         if (gear == built.straight() && gear > 0) {
-            rings(gear, OUTPUT);
+            rings(gear, OUTPUT, false);
             return;
         }
+        turning(gear);
+        rings(gear, "wheel_" + Names.mark(gear), false);
+    }
+
+    /** What is put on behind its hub: the rings first, for they do not pass the wheel. */
+    private void behind(int gear, String hub) {
+        rings(gear, hub, true);
+        if (gear != built.straight() || gear == 0) {
+            turning(gear);
+        }
+    }
+
+    private void turning(int gear) {
         String mark = Names.mark(gear);
         String name = Names.gear(gear);
         parts.add(Group.OUTPUT, PartKind.NEEDLES, "needles_" + mark, "needles under the wheel of " + name, OUTPUT);
         parts.add(Group.OUTPUT, PartKind.WHEEL, "wheel_" + mark, "wheel of " + name, "needles_" + mark);
-        if (gear > 0) {
-            rings(gear, "wheel_" + mark);
-        }
     }
 
-    private void rings(int gear, String onto) {
-        int cones = built.cones().get(gear - 1);
+    private void rings(int gear, String onto, boolean outerFirst) {
+        int cones = gear > 0 ? built.cones().get(gear - 1) : 0;
         String mark = Names.mark(gear);
         String of = " of " + Names.gear(gear);
         if (cones == 1) {
             parts.add(Group.OUTPUT, PartKind.RING, "ring_" + mark, "blocker ring" + of, onto);
         } else if (cones > 1) {
-            parts.add(Group.OUTPUT, PartKind.RING, "ring_" + mark + "_inner", "inner blocker ring" + of, onto);
+            String inner = "ring_" + mark + "_inner";
+            String outer = "ring_" + mark + "_outer";
+            String cone = "cone_" + mark;
+            String first = outerFirst ? outer : inner;
+            String last = outerFirst ? inner : outer;
             parts.add(
-                    Group.OUTPUT,
-                    PartKind.RING,
-                    "cone_" + mark,
-                    "cone between the rings" + of,
-                    "ring_" + mark + "_inner");
-            parts.add(
-                    Group.OUTPUT, PartKind.RING, "ring_" + mark + "_outer", "outer blocker ring" + of, "cone_" + mark);
+                    Group.OUTPUT, PartKind.RING, first, (outerFirst ? "outer" : "inner") + " blocker ring" + of, onto);
+            parts.add(Group.OUTPUT, PartKind.RING, cone, "cone between the rings" + of, first);
+            parts.add(Group.OUTPUT, PartKind.RING, last, (outerFirst ? "inner" : "outer") + " blocker ring" + of, cone);
         }
     }
 

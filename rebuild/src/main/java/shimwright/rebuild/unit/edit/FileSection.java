@@ -5,6 +5,7 @@ import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -113,9 +114,15 @@ public record FileSection(
         return form == Shape.SINGLE;
     }
 
-    /** What it is called: its key in words. */
+    /** What it is called in a sentence: its key in words. */
     public String title() {
         return single() ? "what it is" : name.replace('_', ' ');
+    }
+
+    /** What it is called over its page. */
+    public String heading() {
+        String words = title();
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     /** What it holds, as the file's description says it. */

@@ -84,6 +84,7 @@ public record Item(
         SNAP_RING,
         SEAL,
         PLATE,
-        BODY
+        BODY,
+        FORK
     }
 }

@@ -106,33 +106,70 @@ class BlockingTest {
                 .hasSizeLessThan(2);
     }
 
-    /** What a box that is in no file begins with: three shafts in line, every housing, and two shafts. */
+    /** What a box that is in no file begins with: every layout and housing. Nothing is concluded from a scheme. */
     @Test
     void aUnitThatIsBegunHasNoContradictionWithItsOwnScheme() {
         for (Construction.Layout layout : Construction.Layout.values()) {
             boolean inLine = layout == Construction.Layout.IN_LINE;
-            for (int gears : List.of(4, 6)) {
-                for (Construction.Housing housing : List.of(Construction.Housing.BELL, Construction.Housing.PLATE)) {
-                    Construction box = new Construction(
-                            layout,
-                            Set.of(housing),
-                            Collections.nCopies(gears, 1),
-                            inLine ? Math.min(4, gears) : 0,
-                            Construction.Reverse.SYNCHRONIZED,
-                            Construction.Shift.SINGLE_RAIL,
-                            inLine ? 1 : 0);
-                    if (box.faults().isEmpty()) {
-                        UnitFiles.Good good =
-                                read(FirstUnit.text(box, "Maker", "Model").orElseThrow());
-                        assertThat(DrawingComparison.report("u.yaml", good))
-                                .as(box.toString())
-                                .isEmpty();
-                        assertThat(Blocking.items(good.type().resolve("A"), Set.of()))
-                                .isEmpty();
-                    }
+            for (Construction.Housing housing : Construction.Housing.values()) {
+                Construction box = new Construction(
+                        layout,
+                        Set.of(housing),
+                        Collections.nCopies(5, 1),
+                        inLine ? 4 : 0,
+                        Construction.Reverse.SYNCHRONIZED,
+                        Construction.Shift.SINGLE_RAIL,
+                        inLine ? 1 : 0);
+                if (box.faults().isEmpty()) {
+                    UnitFiles.Good good =
+                            read(FirstUnit.text(box, "Maker", "Model").orElseThrow());
+                    assertThat(DrawingComparison.report("u.yaml", good))
+                            .as(box.toString())
+                            .isEmpty();
+                    assertThat(Blocking.items(good.type().resolve("A"), Set.of()))
+                            .isEmpty();
                 }
             }
         }
+    }
+
+    /** Taken for measured, the scheme contradicts no order of what is put onto one shaft: rings, hubs and wheels pass as they go on. */
+    @Test
+    void whatAUnitBeginsWithGoesOntoItsShaftInTheOrderOfItsSteps() {
+        for (Construction.Layout layout : Construction.Layout.values()) {
+            boolean inLine = layout == Construction.Layout.IN_LINE;
+            for (int straight : inLine ? List.of(0, 2, 3, 4) : List.of(0)) {
+                Construction box = new Construction(
+                        layout,
+                        Set.of(),
+                        List.of(2, 3, 1, 2, 1),
+                        straight,
+                        Construction.Reverse.SYNCHRONIZED,
+                        Construction.Shift.RAILS,
+                        inLine ? 1 : 0);
+                String text =
+                        FirstUnit.text(box, "Maker", "Model").orElseThrow().replace("scheme: true", "scheme: false");
+                assertThat(Blocking.of(read(text).type().resolve("A")))
+                        .filteredOn(f -> f.kind() == Kind.CONTRADICTED)
+                        .extracting(Finding::sentence)
+                        .as(box.toString())
+                        .isEmpty();
+            }
+        }
+    }
+
+    /** A wall in which a shaft turns and nothing else is drawn yet: its bearing may be larger than whatever must pass. */
+    @Test
+    void aWallThroughWhichOnlyAShaftRunsContradictsNothing() {
+        String text = DemoUnit.inLineText();
+        String bare = text.replaceAll(
+                ", shape: (roller_outer|taper_cup|taper_cone), shaft: [a-z_]+, along: [^m]+ mm, diameters: [^m]+ mm",
+                "");
+        assertThat(bare).isNotEqualTo(text);
+        UnitFiles.Result result = UnitFiles.read("hb5.yaml", bare);
+        assertThat(result.problems()).isEmpty();
+        assertThat(DrawingComparison.report("hb5.yaml", (UnitFiles.Good) result))
+                .noneMatch(line -> line.contains("the hole has"));
     }
 
     /** A wall across the countershaft in which nothing is drawn: there may be a hole, so the file is not called wrong. */
