@@ -12,6 +12,7 @@ final class Solver {
     /** Tasks taken in exchanges by state made. */
     private static final int TAKEN = 25;
 
+    private static final long PLAIN = 30_000;
     private static final long MOST_TAKEN = 50_000_000;
     /** Stretches of the best order that are put in a better one: how many tasks, and the beam. */
     private static final int SHORTEST = 12;
@@ -24,7 +25,7 @@ final class Solver {
     private final Successors successors;
     private final SearchObserver watch;
     private final Random random = new Random(1);
-    private final Node root;
+    private Node root;
     private final long fixed;
     private int[] best = new int[0];
     /** True while the best order is the one that was to be kept. */
@@ -33,6 +34,7 @@ final class Solver {
     private long value = CompiledProblem.NEVER;
     private long bound;
     private boolean exhausted;
+    private boolean tables;
 
     Solver(CompiledProblem c, SearchObserver watch) {
         this.c = c;
@@ -68,12 +70,24 @@ final class Solver {
             wider = beam(allowed, budget)
                     && successors.made < budget.states()
                     && !watch.stop().getAsBoolean();
+            if (!tables && successors.made > PLAIN && !proven()) {
+                tables = true;
+                successors.sharpen(budget.bytes() / 4);
+                raise();
+            }
             width = allowed < NARROW ? allowed * 4 : allowed * 2;
             if (!proven()) {
                 near(Math.min(MOST_TAKEN, TAKEN * (successors.made - before)));
                 stretches((successors.made - before) / 2, budget.bytes());
             }
         }
+    }
+
+    /** Bounds with tables from now on. */
+    private void raise() {
+        root = successors.root();
+        bound = Math.max(bound, root.bound);
+        report();
     }
 
     /** Sends a beam; false where a wider one would not fit. */

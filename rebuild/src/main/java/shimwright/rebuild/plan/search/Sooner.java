@@ -64,8 +64,10 @@ final class Sooner {
     }
 
     private boolean passed(StateCursor at, int task, int found) {
+        long[][] turn = at.weight > 0 ? c.ready.turnHeavy : c.ready.turn;
         for (int k = 0; k < found; k++) {
-            if (harmless[k] != task && onTheWay(at, harmless[k], task)) {
+            if (harmless[k] != task
+                    && onTheWay(c.ready, turn, at.orientation, at.place, at.kit, harmless[k], task)) {
                 return true;
             }
         }
@@ -83,29 +85,31 @@ final class Sooner {
         return left;
     }
 
-    /** True where doing the first before the second takes no more set-up than the second alone and leaves things as they would stand. */
-    private boolean onTheWay(StateCursor at, int first, int second) {
-        SetUpTimes ready = c.ready;
-        boolean heavy = at.weight > 0;
-        long[][] turn = heavy ? ready.turnHeavy : ready.turn;
+    /**
+     * True where doing the first before the second takes no more set-up than the second alone and leaves things as they would
+     * stand.
+     */
+    static boolean onTheWay(
+            SetUpTimes ready, long[][] turn, int orientation, int place, int kit, int first, int second) {
         int o = ready.orientation[first];
         int to = ready.orientation[second];
-        if (o >= 0 && o != at.orientation
-                && (to < 0 || turn[at.orientation][o] + turn[o][to] > turn[at.orientation][to])) {
+        if (o >= 0
+                && o != orientation
+                && (to < 0 || turn[orientation][o] + turn[o][to] > turn[orientation][to])) {
             return false;
         }
         int p = ready.place[first];
-        int then = ready.place[second];
-        if (p >= 0 && p != at.place && p != then) {
+        if (p >= 0 && p != place && p != ready.place[second]) {
             return false;
         }
-        int kit = ready.kit[first];
+        int laid = ready.kit[first];
         int wanted = ready.kit[second];
-        return kit < 0
-                || kit == at.kit
+        return laid < 0
+                || laid == kit
                 || (wanted >= 0
-                        && ready.change[at.kit][kit] + ready.change[kit][wanted] <= ready.change[at.kit][wanted]);
+                        && ready.change[kit][laid] + ready.change[laid][wanted] <= ready.change[kit][wanted]);
     }
+
     private boolean harmless(StateCursor at, int task) {
         return c.weight[task] == 0
                 && c.spans.openedBy[task].length == 0
@@ -161,5 +165,4 @@ final class Sooner {
         }
         return true;
     }
-
 }

@@ -44,6 +44,11 @@ final class Successors {
         return root;
     }
 
+    /** From now on bounds with tables of no more than so many bytes. */
+    void sharpen(long bytes) {
+        bound.sharpen(bytes);
+    }
+
     /** From now on nothing else is done than these; null for all again. */
     void only(long @Nullable [] tasks) {
         only = tasks;
