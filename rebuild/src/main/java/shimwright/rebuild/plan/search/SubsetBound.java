@@ -20,8 +20,12 @@ final class SubsetBound {
     private final int[] chosen;
     private final long[] before0;
     private final long[] before1;
-    private final long all0;
-    private final long all1;
+    private final long[] all;
+    /** Tasks that can be done in an orientation, at a place, with a set of tools. */
+    private final long[][] turned;
+
+    private final long[][] placed;
+    private final long[][] laid;
     private int most;
     private final long[] keys0;
     private final long[] keys1;
@@ -39,37 +43,56 @@ final class SubsetBound {
     SubsetBound(CompiledProblem c, long[] tasks, int slots) {
         this.c = c;
         this.ready = c.ready;
-        this.m = Bits.count(tasks);
+        boolean plain = c.n <= MOST_TASKS;
+        this.m = plain ? c.n : Bits.count(tasks);
         this.chosen = new int[m];
         int filled = 0;
-        for (int task : c.topological) {
-            if (Bits.has(tasks, task)) {
+        for (int task = 0; task < c.n; task++) {
+            if (plain || Bits.has(tasks, task)) {
                 chosen[filled++] = task;
             }
         }
         this.before0 = new long[m];
         this.before1 = new long[m];
-        long first = 0;
-        long second = 0;
+        this.all = new long[2];
+        this.turned = new long[ready.orientations + 1][2];
+        this.placed = new long[ready.places + 1][2];
+        this.laid = new long[ready.holds.length][2];
         for (int i = 0; i < m; i++) {
-            first |= low(i);
-            second |= high(i);
-            for (int j = 0; j < i; j++) {
-                if (Bits.has(c.ancestors[chosen[i]], chosen[j])) {
-                    before0[i] |= low(j);
-                    before1[i] |= high(j);
-                }
+            if (Bits.has(tasks, chosen[i])) {
+                add(i, tasks);
             }
         }
-        this.all0 = first;
-        this.all1 = second;
-        this.most = slots / 10 * 7;
+        this.most = (int) (slots * 7L / 10);
         this.keys0 = new long[slots];
         this.keys1 = new long[slots];
         this.stands = new int[slots];
         this.values = new int[slots];
         Arrays.fill(values, -1);
         this.stack = new int[m * (m + 1)];
+    }
+
+    private void add(int i, long[] tasks) {
+        int task = chosen[i];
+        Bits.add(all, i);
+        for (int j = 0; j < m; j++) {
+            if (Bits.has(tasks, chosen[j]) && Bits.has(c.ancestors[task], chosen[j])) {
+                before0[i] |= low(j);
+                before1[i] |= high(j);
+            }
+        }
+        member(turned, ready.orientation[task], i);
+        member(placed, ready.place[task], i);
+        member(laid, ready.kit[task], i);
+    }
+
+    /** Puts a task into the sets of what it can be done with: one, or all where it does not matter. */
+    private static void member(long[][] sets, int which, int i) {
+        for (int k = 0; k < sets.length; k++) {
+            if (which < 0 || which == k) {
+                Bits.add(sets[k], i);
+            }
+        }
     }
 
     private static long low(int i) {
@@ -89,12 +112,12 @@ final class SubsetBound {
         return !full;
     }
 
-    int size() {
-        return size;
-    }
-
     /** Set-up time of the chosen tasks still to come at least; 0 where the table is full and does not say. */
     long least(StateCursor at) {
+        if (c.n <= MOST_TASKS) {
+            long second = at.done.length > 1 ? at.done[1] & all[1] : 0;
+            return least(at.done[0] & all[0], second, at.orientation, at.place, at.kit, 0);
+        }
         long done0 = 0;
         long done1 = 0;
         for (int i = 0; i < m; i++) {
@@ -113,9 +136,10 @@ final class SubsetBound {
         while (moved) {
             moved = false;
             for (int w = 0; w < 2; w++) {
-                for (long left = w == 0 ? all0 & ~done0 : all1 & ~done1; left != 0; left &= left - 1) {
+                long here = turned[orientation][w] & placed[at][w] & laid[kit][w];
+                for (long left = here & ~(w == 0 ? done0 : done1); left != 0; left &= left - 1) {
                     int i = 64 * w + Long.numberOfTrailingZeros(left);
-                    if (free(i, done0, done1) && stays(chosen[i], orientation, at, kit)) {
+                    if (free(i, done0, done1)) {
                         done0 |= low(i);
                         done1 |= high(i);
                         moved = true;
@@ -123,7 +147,7 @@ final class SubsetBound {
                 }
             }
         }
-        if (done0 == all0 && done1 == all1) {
+        if (done0 == all[0] && done1 == all[1]) {
             return 0;
         }
         int stand = (orientation * (ready.places + 1) + at) * ready.holds.length + kit;
@@ -143,9 +167,9 @@ final class SubsetBound {
             int task = chosen[i];
             int o = ready.orientation[task];
             int p = ready.place[task];
-            int laid = ready.kit[task];
+            int tools = ready.kit[task];
             long then = least(
-                    done0 | low(i), done1 | high(i), o < 0 ? orientation : o, p < 0 ? at : p, laid < 0 ? kit : laid, depth + 1);
+                    done0 | low(i), done1 | high(i), o < 0 ? orientation : o, p < 0 ? at : p, tools < 0 ? kit : tools, depth + 1);
             best = Math.min(best, setUp(task, orientation, at, kit) + then);
         }
         if (full) {
@@ -163,13 +187,6 @@ final class SubsetBound {
         return (before0[i] & ~done0) == 0 && (before1[i] & ~done1) == 0;
     }
 
-    private boolean stays(int task, int orientation, int at, int kit) {
-        int o = ready.orientation[task];
-        int p = ready.place[task];
-        int laid = ready.kit[task];
-        return (o < 0 || o == orientation) && (p < 0 || p == at) && (laid < 0 || laid == kit);
-    }
-
     private long setUp(int task, int orientation, int at, int kit) {
         int o = ready.orientation[task];
         return (o < 0 ? 0 : ready.leastTurn[orientation][o]) + ready.walking(at, task) + ready.tooling(kit, task);
@@ -179,7 +196,7 @@ final class SubsetBound {
     private int frontier(long done0, long done1, int orientation, int at, int kit, int from) {
         int count = 0;
         for (int w = 0; w < 2; w++) {
-            for (long left = w == 0 ? all0 & ~done0 : all1 & ~done1; left != 0; left &= left - 1) {
+            for (long left = all[w] & ~(w == 0 ? done0 : done1); left != 0; left &= left - 1) {
                 int i = 64 * w + Long.numberOfTrailingZeros(left);
                 if (free(i, done0, done1)) {
                     stack[from + count++] = i;

@@ -1,71 +1,42 @@
 package shimwright.rebuild.plan.search;
 
-import java.util.ArrayList;
-import java.util.List;
+import org.jspecify.annotations.Nullable;
 
-/**
- * Exact set-up times of some of the tasks, several choices of them: as many of the longest chains as a table can hold, and once
- * more beginning with those that found no room.
- */
+/** Exact set-up times of some of the tasks: as many of the longest chains as a table can hold. */
 final class SubsetBounds {
-    private static final int FEWEST = 2;
+    /** So many chains that do not fit, and no more are tried. */
     private static final int MOST_FAILED = 3;
+    /** The part of a table that may be full when it is begun with; the rest is for states met later. */
+    private static final int BEGUN = 3;
 
-    private final CompiledProblem c;
-    private final int slots;
-    private final List<SubsetBound> bounds = new ArrayList<>();
+    private SubsetBounds() {}
 
-    /** With tables that together take no more than so many bytes. */
-    SubsetBounds(CompiledProblem c, long bytes) {
-        this.c = c;
-        this.slots = Integer.highestOneBit((int) Math.min(1 << 24, bytes / SubsetBound.BYTES / TABLES));
-        List<int[]> chains = Chains.of(c);
-        List<int[]> left = fill(chains);
-        for (int k = 1; k < TABLES && !left.isEmpty(); k++) {
-            List<int[]> next = new ArrayList<>(chains.subList(0, Math.min(FEWEST, chains.size())));
-            left.stream().filter(chain -> !next.contains(chain)).forEach(next::add);
-            chains.stream().filter(chain -> !next.contains(chain)).forEach(next::add);
-            left = fill(next);
-        }
-    }
-
-    private static final int TABLES = Integer.getInteger("x.tables", 1);
-
-    /** Makes a table for as many of these chains as fit and gives those that do not. */
-    private List<int[]> fill(List<int[]> chains) {
+    /**
+     * A table that takes no more than so many bytes, for the longest chains of which each, taken on, makes more unavoidable; null
+     * where not even the longest fits.
+     */
+    static @Nullable SubsetBound of(CompiledProblem c, long bytes) {
+        int slots = Integer.highestOneBit((int) Math.min(1 << 24, Math.max(1, bytes / SubsetBound.BYTES)));
+        StateCursor start = new StateCursor(c);
         SubsetBound best = null;
         long[] tasks = Bits.empty(c.n);
-        List<int[]> left = new ArrayList<>();
         int failed = 0;
-        for (int[] chain : chains) {
+        for (int[] chain : Chains.of(c)) {
             long[] more = tasks.clone();
             for (int task : chain) {
                 Bits.add(more, task);
             }
-            SubsetBound tried = failed < MOST_FAILED && Bits.count(more) <= SubsetBound.MOST_TASKS
-                    ? new SubsetBound(c, more, slots)
-                    : null;
-            if (tried != null && tried.made(slots / 3)) {
+            if (failed == MOST_FAILED || Bits.count(more) > SubsetBound.MOST_TASKS) {
+                break;
+            }
+            SubsetBound tried = new SubsetBound(c, more, slots);
+            if (!tried.made(slots / BEGUN)) {
+                failed++;
+            } else if (best == null || tried.least(start) > best.least(start)) {
                 best = tried;
                 tasks = more;
-            } else {
-                left.add(chain);
-                failed++;
             }
         }
-        if (best != null) {
-            if (System.getProperty("x.say") != null) System.out.println("   subset " + Bits.count(tasks) + " entries " + best.size() + " h " + best.least(new StateCursor(c)) / 60000.0);
-            bounds.add(best);
-        }
-        return left;
-    }
-
-    /** Set-up time still to come at least. */
-    long least(StateCursor at) {
-        long least = 0;
-        for (SubsetBound bound : bounds) {
-            least = Math.max(least, bound.least(at));
-        }
-        return least;
+        return best;
     }
 }
