@@ -43,7 +43,8 @@ class PeopleAndTimeTest {
 
     @Test
     void whichSidesAreCheapestIsSaidWithWhereTheDifferenceLies() {
-        assertThat(bench.page(JOB + "/plan").select("a[href=" + JOB + "/sides]")).hasSize(1);
+        assertThat(bench.page(JOB + "/plan").select("a[href=" + JOB + "/sides]"))
+                .hasSize(1);
         Document page = bench.page(JOB + "/sides");
         assertThat(page.text()).contains("open choices can be planned");
         assertThat(page.select("section.card")).isNotEmpty();
@@ -51,7 +52,8 @@ class PeopleAndTimeTest {
             assertThat(way.text()).matches("(Saves|Costs) .* In it: .* (more|less)\\. .*Take: .*");
             assertThat(way.select("button[name=side]")).isNotEmpty();
         }
-        assertThat(bench.page("/job/job-v-0091/sides").text()).contains("All steps are done; there is nothing to choose.");
+        assertThat(bench.page("/job/job-v-0091/sides").text())
+                .contains("All steps are done; there is nothing to choose.");
     }
 
     @Test

@@ -21,12 +21,7 @@ class TasteTest {
     @Test
     void aMatterOfTasteCostsTheSameAndOnePlaceFurtherNotSo() {
         Plan plan = Planner.lay(
-                        DemoUnit.A,
-                        Map.of(),
-                        FRESH,
-                        new SearchBudget(4, 500),
-                        SearchObserver.nobody(),
-                        List.of())
+                        DemoUnit.A, Map.of(), FRESH, new SearchBudget(4, 500), SearchObserver.nobody(), List.of())
                 .orElseThrow();
         SequencingProblem problem = Planner.problem(DemoUnit.A, Map.of(), FRESH);
         List<String> order = plan.ahead().stream().map(Step::id).toList();
@@ -37,7 +32,9 @@ class TasteTest {
             int last = why.asWellAfter().isEmpty() ? from : order.indexOf(why.asWellAfter());
             for (int to = from + 1; to <= last; to++) {
                 OrderVerifier.Followed moved = moved(problem, order, from, to);
-                assertThat(moved.faults()).as("%s after %s", why.step().id(), order.get(to)).isEmpty();
+                assertThat(moved.faults())
+                        .as("%s after %s", why.step().id(), order.get(to))
+                        .isEmpty();
                 assertThat(moved.cost().total()).isCloseTo(plan.cost().total(), within(1e-5));
                 taste++;
             }

@@ -93,7 +93,8 @@ public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<St
                 .filter(why -> !why.asWellAfter().isEmpty())
                 .count();
         if (taste > 0) {
-            said.add("Where " + taste + " of the steps come is only a matter of taste within the limits that \"Why here\" names.");
+            said.add("Where " + taste
+                    + " of the steps come is only a matter of taste within the limits that \"Why here\" names.");
         }
         List<String> hands = plan.ahead().stream()
                 .filter(step -> step.persons() > 1)

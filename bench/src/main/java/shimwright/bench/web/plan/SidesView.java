@@ -35,7 +35,10 @@ public record SidesView(List<String> said, List<Way> ways) {
         Ranked now = ranked.stream().filter(Ranked::taken).findFirst().orElse(ranked.get(0));
         List<String> said = new ArrayList<>();
         if (open.isEmpty() || now.plan().ahead().isEmpty()) {
-            said.add(open.isEmpty() ? "Every choice of this job is settled." : "All steps are done; there is nothing to choose.");
+            said.add(
+                    open.isEmpty()
+                            ? "Every choice of this job is settled."
+                            : "All steps are done; there is nothing to choose.");
             return new SidesView(said, List.of());
         }
         Ranked first = ranked.get(0);
@@ -45,8 +48,12 @@ public record SidesView(List<String> said, List<Way> ways) {
                         : "Other sides save " + show.span(first.saves() * 60) + " of everything that is priced.");
         boolean proven = ranked.stream().allMatch(one -> one.plan().proven());
         said.add(ranked.size() + " ways to take the " + open.size() + " open choices can be planned"
-                + (late ? " so far; time was up before all were looked at." : "; those not counted contradict themselves.")
-                + (proven ? "" : " Each plan is the best found in a short look, so a small difference may turn round."));
+                + (late
+                        ? " so far; time was up before all were looked at."
+                        : "; those not counted contradict themselves.")
+                + (proven
+                        ? ""
+                        : " Each plan is the best found in a short look, so a small difference may turn round."));
         return new SidesView(List.copyOf(said), ways(open, ranked, now, show));
     }
 
@@ -60,12 +67,13 @@ public record SidesView(List<String> said, List<Way> ways) {
             List<Change> changes = changes(open, one, now);
             // what changes more than one that is shown and saves no more says nothing new
             boolean more = shown.stream()
-                    .anyMatch(other -> halfMinutes(other) == halfMinutes(one)
-                            && changes.containsAll(changes(open, other, now)));
+                    .anyMatch(other ->
+                            halfMinutes(other) == halfMinutes(one) && changes.containsAll(changes(open, other, now)));
             if (!more && ways.size() < SHOWN) {
                 shown.add(one);
                 double saves = one.saves() * 60;
-                String much = (saves > 0 ? "Saves " : "Costs ") + show.span(Math.abs(saves)) + (saves > 0 ? "" : " more");
+                String much =
+                        (saves > 0 ? "Saves " : "Costs ") + show.span(Math.abs(saves)) + (saves > 0 ? "" : " more");
                 ways.add(new Way(much, why(now.plan().cost(), one.plan().cost(), show), changes));
             }
         }

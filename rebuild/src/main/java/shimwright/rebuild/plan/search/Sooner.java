@@ -66,8 +66,7 @@ final class Sooner {
     private boolean passed(StateCursor at, int task, int found) {
         long[][] turn = at.weight > 0 ? c.ready.turnHeavy : c.ready.turn;
         for (int k = 0; k < found; k++) {
-            if (harmless[k] != task
-                    && onTheWay(c.ready, turn, at.orientation, at.place, at.kit, harmless[k], task)) {
+            if (harmless[k] != task && onTheWay(c.ready, turn, at.orientation, at.place, at.kit, harmless[k], task)) {
                 return true;
             }
         }
@@ -93,9 +92,7 @@ final class Sooner {
             SetUpTimes ready, long[][] turn, int orientation, int place, int kit, int first, int second) {
         int o = ready.orientation[first];
         int to = ready.orientation[second];
-        if (o >= 0
-                && o != orientation
-                && (to < 0 || turn[orientation][o] + turn[o][to] > turn[orientation][to])) {
+        if (o >= 0 && o != orientation && (to < 0 || turn[orientation][o] + turn[o][to] > turn[orientation][to])) {
             return false;
         }
         int p = ready.place[first];
@@ -106,8 +103,7 @@ final class Sooner {
         int wanted = ready.kit[second];
         return laid < 0
                 || laid == kit
-                || (wanted >= 0
-                        && ready.change[kit][laid] + ready.change[laid][wanted] <= ready.change[kit][wanted]);
+                || (wanted >= 0 && ready.change[kit][laid] + ready.change[laid][wanted] <= ready.change[kit][wanted]);
     }
 
     private boolean harmless(StateCursor at, int task) {

@@ -169,7 +169,12 @@ final class SubsetBound {
             int p = ready.place[task];
             int tools = ready.kit[task];
             long then = least(
-                    done0 | low(i), done1 | high(i), o < 0 ? orientation : o, p < 0 ? at : p, tools < 0 ? kit : tools, depth + 1);
+                    done0 | low(i),
+                    done1 | high(i),
+                    o < 0 ? orientation : o,
+                    p < 0 ? at : p,
+                    tools < 0 ? kit : tools,
+                    depth + 1);
             best = Math.min(best, setUp(task, orientation, at, kit) + then);
         }
         if (full) {
@@ -208,7 +213,13 @@ final class SubsetBound {
             for (int other = 0; other < count && !passed; other++) {
                 passed = other != k
                         && Sooner.onTheWay(
-                                ready, ready.leastTurn, orientation, at, kit, chosen[stack[from + other]], chosen[stack[from + k]]);
+                                ready,
+                                ready.leastTurn,
+                                orientation,
+                                at,
+                                kit,
+                                chosen[stack[from + other]],
+                                chosen[stack[from + k]]);
             }
             if (passed) {
                 count--;

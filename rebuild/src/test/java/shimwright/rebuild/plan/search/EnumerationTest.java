@@ -43,7 +43,9 @@ class EnumerationTest {
             Solver tables = new Solver(CompiledProblem.of(problem), SearchObserver.nobody(), -1);
             tables.run(new SearchBudget(4096, 1_000_000, 1 << 20));
             assertThat(tables.proven()).as("problem %d with tables", seed).isTrue();
-            assertThat(tables.bound() / Solver.SECOND).as("problem %d with tables", seed).isCloseTo(all.best, within(1e-6));
+            assertThat(tables.bound() / Solver.SECOND)
+                    .as("problem %d with tables", seed)
+                    .isCloseTo(all.best, within(1e-6));
             assertThat(OrderCheck.wrong(problem, all.at, all.best))
                     .as("problem %d", seed)
                     .isEmpty();

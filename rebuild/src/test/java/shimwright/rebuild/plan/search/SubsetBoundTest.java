@@ -26,7 +26,9 @@ class SubsetBoundTest {
             StateCursor at = new StateCursor(c);
             while (!at.finished()) {
                 long all = least(c, at.done.clone(), tasks, at.orientation, at.place, at.kit);
-                assertThat(bound.least(at)).as("problem %d after %d", seed, at.count).isEqualTo(all);
+                assertThat(bound.least(at))
+                        .as("problem %d after %d", seed, at.count)
+                        .isEqualTo(all);
                 assertThat(all).isLessThanOrEqualTo(least(c, at.done.clone(), c.all, at.orientation, at.place, at.kit));
                 above += all > 0 ? 1 : 0;
                 int task = random.nextInt(c.n);
