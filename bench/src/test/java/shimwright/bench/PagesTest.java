@@ -39,6 +39,7 @@ class PagesTest {
                 "/job/job-v-0093/build",
                 "/job/job-v-0093/plan",
                 "/job/job-v-0093/people",
+                "/job/job-v-0093/sides",
                 "/job/job-v-0091/people",
                 "/job/job-v-0093/clearances",
                 "/job/job-v-0093/together",

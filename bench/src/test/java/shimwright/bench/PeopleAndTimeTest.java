@@ -3,6 +3,7 @@ package shimwright.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -38,6 +39,21 @@ class PeopleAndTimeTest {
         assertThat(page.select("ol.plan a").size()).isEqualTo(ahead);
         assertThat(bench.page("/job/job-v-0091/people").text())
                 .contains("All steps are done; there is nothing to share.");
+    }
+
+    @Test
+    void whichSidesAreCheapestIsSaidWithWhereTheDifferenceLies() {
+        assertThat(bench.page(JOB + "/plan").select("a[href=" + JOB + "/sides]"))
+                .hasSize(1);
+        Document page = bench.page(JOB + "/sides");
+        assertThat(page.text()).contains("open choices can be planned");
+        assertThat(page.select("section.card")).isNotEmpty();
+        for (Element way : page.select("section.card")) {
+            assertThat(way.text()).matches("(Saves|Costs) .* In it: .* (more|less)\\. .*Take: .*");
+            assertThat(way.select("button[name=side]")).isNotEmpty();
+        }
+        assertThat(bench.page("/job/job-v-0091/sides").text())
+                .contains("All steps are done; there is nothing to choose.");
     }
 
     @Test

@@ -36,6 +36,7 @@ import shimwright.bench.web.kit.Paper;
 import shimwright.bench.web.plan.LearnPages;
 import shimwright.bench.web.plan.PeoplePages;
 import shimwright.bench.web.plan.PlanPages;
+import shimwright.bench.web.plan.SidesPages;
 import shimwright.bench.web.record.RecordPages;
 import shimwright.bench.web.sheet.PartPages;
 import shimwright.bench.web.sheet.SheetPages;
@@ -94,6 +95,7 @@ public final class Server {
             new PartDrawings(desk, door).routes(config.routes);
             new PlanPages(desk, door).routes(config.routes);
             new PeoplePages(desk, door).routes(config.routes);
+            new SidesPages(desk, door).routes(config.routes);
             new LearnPages(desk, door).routes(config.routes);
             new ClearancePages(desk, door).routes(config.routes);
             new SharedShimsPages(desk, door).routes(config.routes);

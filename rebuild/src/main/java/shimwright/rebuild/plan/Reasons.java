@@ -1,6 +1,7 @@
 package shimwright.rebuild.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,9 @@ import shimwright.rebuild.unit.model.UnitType.Window;
 
 /** Why each step of a plan stands where it stands. */
 final class Reasons {
+    /** Seconds below which two costs are the same. */
+    private static final double SAME = 1e-6;
+
     private final Unit unit;
     private final Order order;
     private final SequencingProblem problem;
@@ -76,7 +80,23 @@ final class Reasons {
                 behind,
                 ahead,
                 last,
-                putOff(id, last.isEmpty() ? plan.size() : place(last)));
+                putOff(id, last.isEmpty() ? plan.size() : place(last)),
+                asWellAfter(id));
+    }
+
+    /** The last step after which it could come at the same cost, as after every one on the way there. */
+    private String asWellAfter(String id) {
+        List<String> other = new ArrayList<>(plan);
+        int at = place(id);
+        boolean same = true;
+        while (same && at + 1 < other.size()) {
+            Collections.swap(other, at, at + 1);
+            same = price.apply(other)
+                    .filter(cost -> Math.abs(cost.total() - total) < SAME)
+                    .isPresent();
+            at += same ? 1 : 0;
+        }
+        return at == place(id) ? "" : plan.get(at);
     }
 
     private List<Window> windows(String id, boolean opening) {

@@ -26,8 +26,9 @@ public final class SideChoices {
      * @param sides side by choice, every choice of the unit
      * @param plan the plan with it
      * @param saves minutes of everything priced that it saves against the sides taken, less than 0 where it costs more
+     * @param taken true for the sides taken
      */
-    public record Ranked(Map<String, String> sides, Plan plan, double saves) {}
+    public record Ranked(Map<String, String> sides, Plan plan, double saves, boolean taken) {}
 
     /**
      * All combinations that can be planned, the cheapest first; of those that cost the same the one that changes fewest sides.
@@ -63,13 +64,13 @@ public final class SideChoices {
             BuildState present,
             SearchBudget budget,
             SearchObserver watch) {
-        List<Ranked> ranked = new ArrayList<>(List.of(new Ranked(now, plan, 0)));
+        List<Ranked> ranked = new ArrayList<>(List.of(new Ranked(now, plan, 0, true)));
         for (Map<String, String> sides : all) {
             if (!sides.equals(now) && !watch.stop().getAsBoolean()) {
                 Outcome<Plan> other = Planner.lay(unit, sides, present, budget, watch, List.of());
                 if (other instanceof Outcome.Ok<Plan> ok) {
                     ranked.add(new Ranked(
-                            sides, ok.value(), plan.value() - ok.value().value()));
+                            sides, ok.value(), plan.value() - ok.value().value(), false));
                 }
             }
         }

@@ -22,6 +22,8 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param lastBefore the first step ahead that waits for it: it can be put off no further; empty where nothing does
  * @param putOff seconds that it costs to put it off as far as that, less than 0 where it saves; empty where it cannot be
  *     moved alone or comes there anyway
+ * @param asWellAfter a matter of taste: the last step ahead after which, and after every one before it, this step could come at
+ *     no more and no less cost, moved alone; empty where every place further on costs something or is not possible
  */
 public record StepReason(
         Step step,
@@ -32,4 +34,5 @@ public record StepReason(
         Map<Step, Double> behind,
         double ahead,
         String lastBefore,
-        OptionalDouble putOff) {}
+        OptionalDouble putOff,
+        String asWellAfter) {}

@@ -89,6 +89,13 @@ public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<St
                         : "Another order could be better by "
                                 + (plan.gap() < 1 ? "less than a minute" : show.number(plan.gap(), 0) + " min at most")
                                 + "; not proven best.");
+        long taste = plan.because().stream()
+                .filter(why -> !why.asWellAfter().isEmpty())
+                .count();
+        if (taste > 0) {
+            said.add("Where " + taste
+                    + " of the steps come is only a matter of taste within the limits that \"Why here\" names.");
+        }
         List<String> hands = plan.ahead().stream()
                 .filter(step -> step.persons() > 1)
                 .map(Step::id)
@@ -123,6 +130,10 @@ public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<St
             double cost = why.putOff().getAsDouble();
             said.add("put off until before " + (why.lastBefore().isEmpty() ? "the end" : why.lastBefore()) + " it "
                     + (cost > 0 ? "costs " : "saves ") + show.span(Math.abs(cost)));
+        }
+        if (!why.asWellAfter().isEmpty()) {
+            said.add("a matter of taste: it could as well come later, up to right after " + why.asWellAfter()
+                    + ", and cost the same");
         }
         return String.join("; ", said);
     }

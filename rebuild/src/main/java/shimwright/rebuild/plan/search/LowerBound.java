@@ -16,6 +16,7 @@ final class LowerBound {
     private final SetUpBound tables;
     private final StandBound stands;
     private final @Nullable Assignment assignment;
+    private @Nullable SubsetBound some;
     private final List<Wait> waits = new ArrayList<>();
 
     /** A wait, or all waits for one task together; the last of them begins when all before every one of them is done. */
@@ -68,10 +69,17 @@ final class LowerBound {
         return new Wait(List.copyOf(lags), to, least, begun ? new SetUpBound(c, mask) : null, tail);
     }
 
+    /** From now on counts for some of the tasks exactly, in tables of no more than so many bytes. */
+    void sharpen(long bytes) {
+        some = SubsetBounds.of(c, bytes);
+    }
+
     /** Cost still to come at least, counted as {@link Node#cost} counts; quickly, without the assignment. */
     long least(StateCursor at) {
         SetUpBound.Parts parts = tables.parts(at);
-        long setUps = parts.tools() + Math.max(parts.stands(), stands.least(at));
+        long setUps = some == null
+                ? parts.tools() + Math.max(parts.stands(), stands.least(at))
+                : Math.max(parts.tools() + parts.stands(), some.least(at));
         long idle = 0;
         if (c.waiting > 0 && !waits.isEmpty()) {
             long left = left(c.all, at);

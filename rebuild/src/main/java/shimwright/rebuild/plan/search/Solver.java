@@ -12,6 +12,9 @@ final class Solver {
     /** Tasks taken in exchanges by state made. */
     private static final int TAKEN = 25;
 
+    /** States made before it is worth making tables for a bound. */
+    private static final long PLAIN = 30_000;
+
     private static final long MOST_TAKEN = 50_000_000;
     /** Stretches of the best order that are put in a better one: how many tasks, and the beam. */
     private static final int SHORTEST = 12;
@@ -21,10 +24,11 @@ final class Solver {
     private static final long STRETCH_STATES = 20_000;
 
     private final CompiledProblem c;
+    private final long plain;
     private final Successors successors;
     private final SearchObserver watch;
     private final Random random = new Random(1);
-    private final Node root;
+    private Node root;
     private final long fixed;
     private int[] best = new int[0];
     /** True while the best order is the one that was to be kept. */
@@ -33,9 +37,20 @@ final class Solver {
     private long value = CompiledProblem.NEVER;
     private long bound;
     private boolean exhausted;
+    private boolean tables;
 
     Solver(CompiledProblem c, SearchObserver watch) {
+        this(c, watch, PLAIN);
+    }
+
+    /**
+     * A search not yet begun.
+     *
+     * @param plain states made before the bound is made sharper by tables; less than 0 for at once
+     */
+    Solver(CompiledProblem c, SearchObserver watch, long plain) {
         this.c = c;
+        this.plain = plain;
         this.watch = watch;
         this.successors = new Successors(c);
         this.root = successors.root();
@@ -60,6 +75,7 @@ final class Solver {
                 kept = false;
             });
         }
+        sharpen(budget);
         int width = 1;
         boolean wider = true;
         while (wider && !proven()) {
@@ -68,6 +84,7 @@ final class Solver {
             wider = beam(allowed, budget)
                     && successors.made < budget.states()
                     && !watch.stop().getAsBoolean();
+            sharpen(budget);
             width = allowed < NARROW ? allowed * 4 : allowed * 2;
             if (!proven()) {
                 near(Math.min(MOST_TAKEN, TAKEN * (successors.made - before)));
@@ -76,9 +93,21 @@ final class Solver {
         }
     }
 
+    /** Bounds with tables from now on, where it is time. */
+    private void sharpen(SearchBudget budget) {
+        if (!tables && successors.made > plain && !proven()) {
+            tables = true;
+            successors.sharpen(budget.bytes() / 2);
+            root = successors.root();
+            bound = Math.max(bound, root.bound);
+            report();
+        }
+    }
+
     /** Sends a beam; false where a wider one would not fit. */
     private boolean beam(int width, SearchBudget budget) {
-        Beam beam = new Beam(c, successors, width, budget.bytes(), watch.stop());
+        long bytes = tables ? budget.bytes() / 2 : budget.bytes();
+        Beam beam = new Beam(c, successors, width, bytes, watch.stop());
         long states = Math.max(budget.states() - successors.made, (long) c.n * c.n);
         long least = beam.send(root, value, states, c.n, (tasks, end) -> {
             if (end.cost < value) {

@@ -13,7 +13,8 @@ final class Successors {
     private final StateCursor cursor;
     private final StateCursor base;
     private final int[] taken;
-    private final long[] lagged;
+    private final int[] free;
+    private final Sooner sooner;
     /** The only tasks to be done; null for all. */
     private long @Nullable [] only;
 
@@ -29,12 +30,8 @@ final class Successors {
         this.cursor = new StateCursor(c);
         this.base = new StateCursor(c);
         this.taken = new int[c.n];
-        this.lagged = Bits.empty(c.n);
-        for (int from : c.lagFrom) {
-            if (from >= 0) {
-                Bits.add(lagged, from);
-            }
-        }
+        this.free = new int[c.n];
+        this.sooner = new Sooner(c);
     }
 
     /** The state at the start. */
@@ -45,6 +42,11 @@ final class Successors {
         Node root = finish(0, -1, -1);
         root.bound = Math.max(root.bound, root.cost + bound.assigned(cursor));
         return root;
+    }
+
+    /** From now on bounds with tables of no more than so many bytes. */
+    void sharpen(long bytes) {
+        bound.sharpen(bytes);
     }
 
     /** From now on nothing else is done than these; null for all again. */
@@ -96,12 +98,17 @@ final class Successors {
         List<Node> grown = new ArrayList<>();
         base.set(node);
         sharp = false;
+        int count = 0;
         for (int task = 0; task < c.n; task++) {
             if (wanted(task) && base.free(task) && base.allowed(task)) {
-                Node next = after(node, trail, task);
-                if (next != null) {
-                    grown.add(next);
-                }
+                free[count++] = task;
+            }
+        }
+        int left = sooner.leaveOut(base, free, count);
+        for (int k = 0; k < left; k++) {
+            Node next = after(node, trail, free[k]);
+            if (next != null) {
+                grown.add(next);
             }
         }
         return grown;
@@ -138,20 +145,14 @@ final class Successors {
         return next;
     }
 
-    /**
-     * Does at once what no order is worse for: tasks that need no set-up, change nothing that later set-ups depend on, take
-     * no risk and could not fill a wait. While a wait that costs something runs, set-ups cost less, so nothing is done at once.
-     */
+    /** Does at once what no order is worse for. */
     private int close(int n) {
-        if (!c.ready.metric || (c.spans.shared && c.lag.length > 0) || (c.waiting > 0 && cursor.waits())) {
-            return n;
-        }
         int filled = n;
-        boolean moved = !cursor.windowOpen();
+        boolean moved = sooner.counts(cursor);
         while (moved) {
             moved = false;
             for (int task = 0; task < c.n; task++) {
-                if (wanted(task) && cursor.free(task) && harmless(task)) {
+                if (wanted(task) && cursor.free(task) && sooner.atOnce(cursor, task)) {
                     cursor.take(task);
                     taken[filled++] = task;
                     moved = true;
@@ -163,63 +164,6 @@ final class Successors {
 
     private boolean wanted(int task) {
         return only == null || Bits.has(only, task);
-    }
-
-    private boolean harmless(int task) {
-        return stays(task)
-                && c.weight[task] == 0
-                && c.spans.openedBy[task].length == 0
-                && cursor.risk(task) == 0
-                && !mustWait(task)
-                && readiesNothing(task)
-                && beginsNothing(task)
-                && (c.waiting == 0 || fillsNothing(task));
-    }
-
-    private boolean stays(int task) {
-        return (c.ready.orientation[task] < 0 || c.ready.orientation[task] == cursor.orientation)
-                && (c.ready.place[task] < 0 || c.ready.place[task] == cursor.place)
-                && (c.ready.kit[task] < 0 || c.ready.kit[task] == cursor.kit);
-    }
-
-    /** False where doing the task later could get things ready for a window to come. */
-    private boolean readiesNothing(int task) {
-        return (c.ready.orientation[task] < 0 || !c.spans.carried(0, cursor.done))
-                && (c.ready.place[task] < 0 || !c.spans.carried(1, cursor.done))
-                && (c.ready.kit[task] < 0 || !c.spans.carried(2, cursor.done));
-    }
-
-    private boolean mustWait(int task) {
-        for (int k : c.lagsTo[task]) {
-            if (cursor.clocks[k] > 0) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** False where the task begins a wait that a window to come would have to see the end of. */
-    private boolean beginsNothing(int task) {
-        for (int k : c.lagsFrom[task]) {
-            for (int w = 0; w < c.spans.count; w++) {
-                int opens = c.spans.opens[w];
-                boolean toCome = opens >= 0 && !Bits.has(cursor.done, opens) && !Bits.has(c.ancestors[opens], task);
-                if (toCome && Bits.has(c.spans.allowed[w], c.lagTo[k])) {
-                    return false;
-                }
-            }
-        }
-        return true;
-    }
-
-    private boolean fillsNothing(int task) {
-        for (int from = Bits.next(lagged, 0); from >= 0; from = Bits.next(lagged, from + 1)) {
-            boolean open = from != task && !Bits.has(cursor.done, from);
-            if (open && !Bits.has(c.ancestors[from], task)) {
-                return false;
-            }
-        }
-        return true;
     }
 
     /** False where no order closes the windows that are open at the cursor in time. */

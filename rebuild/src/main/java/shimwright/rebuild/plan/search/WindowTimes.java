@@ -63,10 +63,20 @@ final class WindowTimes {
             if (opens[w] >= 0) {
                 int[][] stands = {c.ready.orientation, c.ready.place, c.ready.kit};
                 for (int k = 0; k < 3; k++) {
-                    carries[w][k] = stands[k][opens[w]] < 0;
+                    carries[w][k] = stands[k][opens[w]] < 0 && (!alone[w] || settled(w, stands[k], c));
                 }
             }
         }
+    }
+
+    /** True where something that may be done while the window is open hangs on how things stand. */
+    private boolean settled(int window, int[] stands, CompiledProblem c) {
+        for (int i = Bits.next(allowed[window], 0); i >= 0; i = Bits.next(allowed[window], i + 1)) {
+            if (stands[i] >= 0 && i != opens[window] && !Bits.has(c.ancestors[opens[window]], i)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**
