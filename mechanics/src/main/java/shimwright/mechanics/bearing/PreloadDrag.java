@@ -49,41 +49,54 @@ public final class PreloadDrag {
         }
     }
 
-    /** One bearing of the pair; length in metres. */
+    /** How it is turned when pulled. */
+    public enum Turning {
+        /** Slowly, by string or wrench: a taper slides on its rib. */
+        BY_HAND,
+        /** Running: rolling friction alone. */
+        RUNNING
+    }
+
+    /** One bearing of the pair; lengths in metres. */
     public record One(
-            @Input(meaning = "kind of bearing", example = "taper")
-            Bearing bearing,
+            @Input(meaning = "kind of bearing", example = "taper") Bearing bearing,
 
             @Input(kind = Kind.LENGTH, meaning = "bore of the bearing", min = 0.003, max = 0.5, example = "35 mm")
-            double bore) {}
+            double bore,
 
-    /** Where a roller slides on the rib of its ring when it hardly turns. */
-    public record Rib(
             @Input(
                     kind = Kind.LENGTH,
-                    meaning = "taper turned by hand: mean radius at which the rollers slide on the rib",
-                    min = 0.002,
-                    max = 0.3)
-            @Nullable
-            Double ribRadius,
+                    meaning = "taper: height above the raceway at which its rollers touch the rib, 0 not known",
+                    orElse = "0 mm",
+                    min = 0,
+                    max = 0.01)
+            double ribHeight) {
+        private boolean slides(Turning turned) {
+            return bearing == Bearing.TAPER && turned == Turning.BY_HAND;
+        }
+    }
+
+    /** Rollers that slide on the rib of their ring when it hardly turns; angle in radians. */
+    public record Rib(
+            @Input(meaning = "how it is turned", orElse = "by hand") Turning turned,
 
             @Input(meaning = "friction on the rib, oiled, at the start", orElse = "0.20", min = 0.02, max = 0.5)
             double ribFriction,
 
             @Input(
                     kind = Kind.ANGLE,
-                    meaning = "half angle of the rollers' large ends, as of the cone",
-                    orElse = "10°",
+                    meaning = "half angle of the rollers' own taper",
+                    orElse = "2°",
                     min = 0,
-                    max = 0.6)
+                    max = 0.2)
             double rollerAngle) {}
 
     /** The pair, the seals and what is known of preload and pull; force in newtons, lengths in metres, torque in N·m. */
     public record Case(
             @Input(
-                    meaning = "bearings that share the preload: kind: bore",
+                    meaning = "bearings that share the preload: kind: bore: rib height of a taper",
                     most = 4,
-                    example = "taper: 35 mm; taper: 30 mm")
+                    example = "taper: 35 mm: 1.5 mm; taper: 30 mm: 1.3 mm")
             List<One> bearings,
 
             @Group Rib rib,
@@ -116,11 +129,11 @@ public final class PreloadDrag {
 
     /** Forces in newtons, torques in N·m; a pair of figures is the lowest and the highest that the friction leaves open. */
     public record Result(
-            @Output(kind = Kind.TORQUE, meaning = "drag of the bearings, least", decimals = 3) @Nullable
-            Double dragLow,
+            @Output(kind = Kind.TORQUE, meaning = "drag of the bearings, least", decimals = 3)
+            double dragLow,
 
-            @Output(kind = Kind.TORQUE, meaning = "drag of the bearings, most", decimals = 3) @Nullable
-            Double dragHigh,
+            @Output(kind = Kind.TORQUE, meaning = "drag of the bearings, most", decimals = 3)
+            double dragHigh,
 
             @Output(kind = Kind.TORQUE, meaning = "torque to turn it, seals and all, least", decimals = 3)
             double torqueLow,
@@ -134,19 +147,20 @@ public final class PreloadDrag {
             @Output(kind = Kind.FORCE, meaning = "pull on the string, most", decimals = 1) @Nullable
             Double pullHigh,
 
-            @Output(kind = Kind.FORCE, meaning = "preload, least")
-            double preloadLow,
+            @Output(kind = Kind.FORCE, meaning = "preload, least") @Nullable
+            Double preloadLow,
 
-            @Output(kind = Kind.FORCE, meaning = "preload, most")
-            double preloadHigh) {}
+            @Output(kind = Kind.FORCE, meaning = "preload, most") @Nullable
+            Double preloadHigh) {}
 
     /**
-     * Drag = Σ μ d/2 × preload with the lowest and highest μ of each kind, or Σ e μr cos β × preload for tapers turned by hand
-     * where the rib's radius is given; torque = drag + seals = pull × radius; a torque read is solved for the preload.
+     * Drag = Σ lever × preload: μ d/2 with the lowest and highest μ of the kind, or e μr cos β for a taper turned by hand; torque =
+     * drag + seals = pull × radius; a torque read is solved for the preload, where every lever is known.
      *
      * @param c forces in N, lengths in m, torques in N·m
-     * @return forces in N, torques in N·m; refused: not exactly one of preload, pull and torque; a pull without a radius;
-     *     a torque no larger than the seals' share; a rib for bearings that have none
+     * @return forces in N, torques in N·m; refused: not exactly one of preload, pull and torque; a pull without a radius; a
+     *     torque no larger than the seals' share; a rib for bearings that have none; the drag of a taper turned by hand
+     *     whose rib is not known. Source: bearing makers' catalogues
      */
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = new ArrayList<>();
@@ -167,9 +181,19 @@ public final class PreloadDrag {
                     "a pull says nothing without it",
                     "Measure the drum and add half the string's thickness"));
         }
-        if (c.rib().ribRadius() != null && c.bearings().stream().anyMatch(one -> one.bearing() != Bearing.TAPER)) {
-            refusals.add(Refusal.of(
-                    "ribRadius", "only taper bearings slide on a rib", "Leave it out, or give tapers alone"));
+        for (int i = 0; i < c.bearings().size(); i++) {
+            One one = c.bearings().get(i);
+            if (one.bearing() != Bearing.TAPER && one.ribHeight() > 0) {
+                refusals.add(Refusal.of(
+                        "bearings[" + i + "].ribHeight", "only a taper slides on a rib", "Leave it out for this bearing"));
+            }
+            if (c.preload() != null && one.slides(c.rib().turned()) && one.ribHeight() == 0) {
+                refusals.add(Refusal.of(
+                        "bearings[" + i + "].ribHeight",
+                        "a taper turned by hand slides on its rib, and the height there is not known",
+                        "Read the witness mark on a roller's large end, often 1 to 2 mm above the raceway; or take "
+                                + "the drag from the book"));
+            }
         }
         Double read = read(c);
         if (read != null && read <= c.sealDrag()) {
@@ -185,77 +209,66 @@ public final class PreloadDrag {
     private static @Nullable Double read(Case c) {
         Double pull = c.pull();
         Double radius = c.radius();
-        return pull != null && radius != null ? Double.valueOf(pull * radius) : c.torque();
+        if (pull == null || radius == null) {
+            return c.torque();
+        }
+        return pull * radius;
     }
 
     private static Worked<Result> turned(Case c, @Nullable Double read) {
         Working w = new Working();
-        double[] levers = levers(c, w);
-        Double radius = c.radius();
-        double preloadLow;
-        double preloadHigh;
-        double torqueLow;
-        double torqueHigh;
+        cautions(c, w);
         Double preload = c.preload();
         if (preload != null) {
-            preloadLow = preload;
-            preloadHigh = preload;
-            torqueLow =
-                    w.line("torque, least", "preload × lever + seals", preload * levers[0] + c.sealDrag(), Kind.TORQUE);
-            torqueHigh =
-                    w.line("torque, most", "preload × lever + seals", preload * levers[1] + c.sealDrag(), Kind.TORQUE);
-        } else {
-            double torque = read == null ? Double.NaN : read;
-            torqueLow = c.pull() == null ? torque : w.line("torque", "pull × radius", torque, Kind.TORQUE);
-            torqueHigh = torqueLow;
-            double drag = w.line("drag of the bearings", "torque − seals", torque - c.sealDrag(), Kind.TORQUE);
-            preloadLow = w.line("preload, least", "drag/lever, most", drag / levers[1], Kind.FORCE);
-            preloadHigh = w.line("preload, most", "drag/lever, least", drag / levers[0], Kind.FORCE);
+            double[] levers = levers(c, w);
+            double low = w.line("drag, least", "preload × lever", preload * levers[0], Kind.TORQUE);
+            double high = w.line("drag, most", "preload × lever", preload * levers[1], Kind.TORQUE);
+            return pulled(c, low, high, new Double[] {preload, preload}, w);
         }
-        Double pullLow = null;
-        Double pullHigh = null;
-        if (radius != null) {
-            pullLow = w.line("pull, least", "torque/radius", torqueLow / radius, Kind.FORCE);
-            pullHigh = w.line("pull, most", "torque/radius", torqueHigh / radius, Kind.FORCE);
+        double torque = read == null ? Double.NaN : read;
+        if (c.pull() != null) {
+            w.line("torque", "pull × radius", torque, Kind.TORQUE);
         }
-        cautions(c, w);
-        return w.worked(new Result(
-                torqueLow - c.sealDrag(),
-                torqueHigh - c.sealDrag(),
-                torqueLow,
-                torqueHigh,
-                pullLow,
-                pullHigh,
-                preloadLow,
-                preloadHigh));
+        double drag = w.line("drag of the bearings", "torque − seals", torque - c.sealDrag(), Kind.TORQUE);
+        if (c.bearings().stream().anyMatch(one -> one.slides(c.rib().turned()) && one.ribHeight() == 0)) {
+            w.caution("A taper turned by hand slides on its rib: without the height there this drag stands for no preload.");
+            return pulled(c, drag, drag, new Double[2], w);
+        }
+        double[] levers = levers(c, w);
+        double least = w.line("preload, least", "drag/lever, most", drag / levers[1], Kind.FORCE);
+        double most = w.line("preload, most", "drag/lever, least", drag / levers[0], Kind.FORCE);
+        return pulled(c, drag, drag, new Double[] {least, most}, w);
+    }
+
+    private static Worked<Result> pulled(Case c, double low, double high, @Nullable Double[] preloads, Working w) {
+        double torqueLow = w.line("torque, least", "drag + seals", low + c.sealDrag(), Kind.TORQUE);
+        double torqueHigh = w.line("torque, most", "drag + seals", high + c.sealDrag(), Kind.TORQUE);
+        Double radius = c.radius();
+        Double pullLow = radius == null ? null : w.line("pull, least", "torque/radius", torqueLow / radius, Kind.FORCE);
+        Double pullHigh = radius == null ? null : w.line("pull, most", "torque/radius", torqueHigh / radius, Kind.FORCE);
+        return w.worked(
+                new Result(low, high, torqueLow, torqueHigh, pullLow, pullHigh, preloads[0], preloads[1]));
     }
 
     /** Torque per force of all bearings, least and most, in metres. */
     private static double[] levers(Case c, Working w) {
-        Double rib = c.rib().ribRadius();
-        if (rib != null) {
-            double one = rib * c.rib().ribFriction() * Math.cos(c.rib().rollerAngle());
-            double all = w.line("lever", "bearings × e μ cos β", c.bearings().size() * one, Kind.LENGTH, RIB);
-            return new double[] {all, all};
-        }
         double low = 0;
         double high = 0;
         for (One one : c.bearings()) {
-            low += one.bearing().low * one.bore() / 2;
-            high += one.bearing().high * one.bore() / 2;
+            double rib = one.ribHeight() * c.rib().ribFriction() * Math.cos(c.rib().rollerAngle());
+            boolean slides = one.slides(c.rib().turned());
+            low += slides ? rib : one.bearing().low * one.bore() / 2;
+            high += slides ? rib : one.bearing().high * one.bore() / 2;
         }
+        boolean sliding = c.bearings().stream().anyMatch(one -> one.slides(c.rib().turned()));
+        String how = sliding ? "Σ e μ cos β of tapers, Σ μ d/2 of others" : "Σ μ d/2";
+        String source = sliding ? RIB : FRICTION;
         return new double[] {
-            w.line("lever, least", "Σ μ d/2", low, Kind.LENGTH, FRICTION),
-            w.line("lever, most", "Σ μ d/2", high, Kind.LENGTH, FRICTION)
+            w.line("lever, least", how, low, Kind.LENGTH, source), w.line("lever, most", how, high, Kind.LENGTH, source)
         };
     }
 
     private static void cautions(Case c, Working w) {
-        if (c.rib().ribRadius() == null && c.bearings().stream().anyMatch(one -> one.bearing() == Bearing.TAPER)) {
-            w.caution(
-                    "These coefficients are for a running bearing. Turned slowly by hand a taper slides on its rib and drags "
-                            + "two to several times as much: trust the book's drag before this preload, or give the rib.");
-        }
         w.caution(
                 "The book's drag for this very unit stands above any figure here; note whether it means new or used bearings, "
                         + "with or without seals, starting or turning.");
@@ -265,6 +278,9 @@ public final class PreloadDrag {
         if (c.sealDrag() == 0) {
             w.caution(
                     "With seals in, read their drag first and give it; it is often as large as that of the bearings.");
+        }
+        if (c.rib().turned() == Turning.BY_HAND && c.bearings().stream().anyMatch(one -> one.ribHeight() > 0)) {
+            w.caution("The friction of a rib is between 0.1 and 0.3 with oil, age and wear: the preload is no better known.");
         }
         w.caution("A collapsed spacer does not come back: when the drag is over its limit a new one is needed.");
     }

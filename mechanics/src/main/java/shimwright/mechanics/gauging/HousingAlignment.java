@@ -45,7 +45,7 @@ public final class HousingAlignment {
                     meaning = "round the bore or rim: where: what it reads",
                     fewest = 0,
                     most = 72,
-                    example = "0°: 0 mm; 90°: -0.05 mm; 180°: 0.08 mm; 270°: 0.10 mm")
+                    example = "0°: 0 mm; 90°: -0.20 mm; 180°: 0.16 mm; 270°: 0.36 mm")
             List<Sweep.Reading> bore,
 
             @Input(meaning = "round the face: where: what it reads", fewest = 0, most = 72)

@@ -65,7 +65,7 @@ class PartLawsTest {
             @ForAll @DoubleRange(min = 0, max = 0.5) double seals) {
         String rest = String.format(
                 Locale.ROOT,
-                "bearings=taper: %.6f mm; angular contact: 30 mm; radius=40 mm; sealDrag=%.9f N·m",
+                "bearings=taper: %.6f mm: 1.5 mm; angular contact: 30 mm; radius=40 mm; sealDrag=%.9f N·m",
                 bore,
                 seals);
         double low = ask("preload-drag", "pullLow", "%s; preload=%.9f N", rest, preload);
