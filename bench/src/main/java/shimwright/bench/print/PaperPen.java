@@ -165,12 +165,11 @@ final class PaperPen {
         double x = number(element, "x") * place.getScaleX() + place.getTranslateX();
         double y = number(element, "y") * place.getScaleY() + place.getTranslateY();
         double wide = context.getTextRenderer().getWidth(context.getFontContext(), font, text);
-        double before =
-                switch (element.getAttribute("text-anchor")) {
-                    case "middle" -> wide / 2;
-                    case "end" -> wide;
-                    default -> 0;
-                };
+        double before = switch (element.getAttribute("text-anchor")) {
+            case "middle" -> wide / 2;
+            case "end" -> wide;
+            default -> 0;
+        };
         device.setColor(colour(element.getAttribute("fill")));
         device.setFont(font);
         if (device instanceof AbstractOutputDevice page) {

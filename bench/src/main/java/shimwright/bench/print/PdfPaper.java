@@ -87,8 +87,7 @@ public final class PdfPaper {
         }
     }
 
-    private static void font(
-            PdfRendererBuilder builder, PDDocument paper, String file, String family, int weight) {
+    private static void font(PdfRendererBuilder builder, PDDocument paper, String file, String family, int weight) {
         PDFontSupplier font = new PaperFont(paper, file);
         builder.useFont(font, family, weight, FontStyle.NORMAL, true);
     }

@@ -66,8 +66,7 @@ class TwoShelvesTest {
     }
 
     private Desk desk(Shelf shelf) {
-        return new Desk(
-                store.log(), store.pictures(), new UnitShelf(shelf, store.documents()), Clock.systemUTC());
+        return new Desk(store.log(), store.pictures(), new UnitShelf(shelf, store.documents()), Clock.systemUTC());
     }
 
     @AfterEach

@@ -22,7 +22,8 @@ import shimwright.bench.picture.svg.Svg;
 /** Drawings and letters on paper; how a whole record looks is asked where records are made. */
 class PdfPaperTest {
     private static String page(String body) {
-        return "<html><head><style>body { font-family: \"DejaVu Sans\" }</style></head><body>" + body + "</body></html>";
+        return "<html><head><style>body { font-family: \"DejaVu Sans\" }</style></head><body>" + body
+                + "</body></html>";
     }
 
     private static String text(byte[] pdf) throws IOException {
