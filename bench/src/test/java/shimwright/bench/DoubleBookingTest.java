@@ -84,7 +84,7 @@ class DoubleBookingTest {
             Files.delete(folder.resolve(gone));
         }
         try (ShopStore made =
-                ShopStore.in(folder, OpenLog.Opening.WRITE, Optional.empty()).orElseThrow()) {
+                ShopStore.in(folder, OpenLog.Opening.ACCEPT, Optional.empty()).orElseThrow()) {
             assertThat(made.log().append(drafts, Heads.ofLog(made.log().head())).isOk())
                     .isTrue();
         }
