@@ -4,11 +4,13 @@ import java.io.PrintStream;
 import java.time.Clock;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import shimwright.bench.print.PdfPaper;
 import shimwright.bench.store.log.OpenLog;
 import shimwright.rebuild.job.StoreFailure;
 
-/** What is looked at once a shop is open: the clock, and the part of a long log that the start did not walk. */
+/** What is seen to once a shop is open: the clock, paper, and the part of a long log that the start did not walk. */
 final class LogWatch {
+    private static final int PAPER_SECONDS = 5;
     private static final int SETTLE_SECONDS = 20;
 
     private LogWatch() {}
@@ -25,6 +27,7 @@ final class LogWatch {
                 .execute(() -> running.units()
                         .faults()
                         .forEach(fault -> err.println("Not on the shelf: " + fault.sentence())));
+        CompletableFuture.delayedExecutor(PAPER_SECONDS, TimeUnit.SECONDS).execute(PdfPaper::makeReady);
         CompletableFuture.delayedExecutor(SETTLE_SECONDS, TimeUnit.SECONDS).execute(() -> walk(log, err));
     }
 

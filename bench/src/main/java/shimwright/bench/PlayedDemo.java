@@ -18,7 +18,12 @@ import shimwright.mechanics.outcome.Outcome;
 final class PlayedDemo {
     private static final String HOST = "127.0.0.1";
     private static final List<String> PAGES = List.of(
-            "", "job/job-v-0093/card", "job/job-v-0093/build", "job/job-v-0093/clearance/c", "job/job-v-0091/record");
+            "",
+            "job/job-v-0093/card",
+            "job/job-v-0093/build",
+            "job/job-v-0093/clearance/c",
+            "job/job-v-0091/record",
+            "job/job-v-0091/record.pdf");
 
     private PlayedDemo() {}
 

@@ -297,6 +297,17 @@ class AttacksTest {
     }
 
     @Test
+    void aNameThatNoCookieHoldsIsRefusedAndOneThatIsTakenIsReadAgain() {
+        for (int length : new int[] {61, 700, 50_000}) {
+            refused(RawRequests.form(port, "/me", "", "who=" + "x".repeat(length) + "&back=/"), 422);
+        }
+        refused(RawRequests.form(port, "/me", "", "who=" + "%F0%9F%94%A7".repeat(50) + "&back=/"), 422);
+        assertThat(RawRequests.form(port, "/me", "", "who=" + "%D0%96".repeat(60) + "&back=/")
+                        .status())
+                .isEqualTo(303);
+    }
+
+    @Test
     void jobsWhoseNumbersDifferInAnotherAlphabetAreTwo() {
         try (DemoBench shop = DemoBench.fresh()) {
             List<String> addresses = new ArrayList<>();

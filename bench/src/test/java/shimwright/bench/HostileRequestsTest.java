@@ -19,6 +19,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import shimwright.bench.print.PdfPaper;
 
 /**
  * Requests that no honest client sends, at random over every route that the program has: methods, hosts, origins, types,
@@ -55,6 +56,8 @@ class HostileRequestsTest {
         routes = bench.routes();
         assertThat(routes).hasSizeGreaterThan(40).contains("/job/{job}/build", "/static/bench.js");
         learn();
+        // as the program does some seconds after its start
+        PdfPaper.makeReady();
     }
 
     @AfterAll

@@ -155,8 +155,9 @@ public final class Desk {
         return streams.shop();
     }
 
-    /** The shop outside of any job. */
+    /** The shop outside of any job, with the unit files as another bench of it left them. */
     public ShopFloor floor() {
+        versions.makeUp();
         return new ShopFloor(shop(), shelf.units(), streams.names());
     }
 

@@ -13,6 +13,7 @@ import shimwright.rebuild.act.UnitActs;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.LogEntry;
+import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.UnitType;
 import shimwright.rebuild.workbench.PinnedUnit;
@@ -76,6 +77,7 @@ public final class UnitVersions {
     public Outcome<UnitType> change(
             String type, Desk.Signed signed, String what, String why, Function<UnitType, Outcome<String>> change) {
         synchronized (shelf) {
+            makeUp(desk.shop(), type);
             PinnedUnit now = shelf.units().get(type);
             if (now == null) {
                 return Outcome.refused(
@@ -156,6 +158,7 @@ public final class UnitVersions {
                                 "this entry is already kept and says something else",
                                 "Load the page again and look"));
             }
+            makeUp(desk.shop(), change.type());
             Outcome<UnitType> read =
                     UnitFiles.read(change.type() + ".yaml", content).outcome();
             return read.flatMap(type -> shelf.keep(change.type(), content))
@@ -186,20 +189,24 @@ public final class UnitVersions {
         return shelf.keepDocument("manifest.json", content);
     }
 
-    /** Lays what the log says was laid and the shelf does not have, as when the power went between the two. */
+    /**
+     * Lays what the log says was laid and the shelf does not have, as when the power went between the two or another bench of
+     * this shop changed the file. A file that the log does not know was laid there by hand, and stays.
+     */
     public void makeUp() {
         synchronized (shelf) {
-            desk.shop().unitFiles().keySet().forEach(type -> {
-                PinnedUnit now = shelf.units().get(type);
-                String there = now == null ? "" : now.hash();
-                of(type).stream()
-                        .findFirst()
-                        .map(Version::change)
-                        .filter(last ->
-                                last.before().equals(there) && !last.after().equals(there))
-                        .flatMap(last -> text(type, last.after()))
-                        .ifPresent(text -> shelf.lay(type, text.getBytes(StandardCharsets.UTF_8)));
-            });
+            Shop shop = desk.shop();
+            shop.unitFiles().keySet().forEach(type -> makeUp(shop, type));
+        }
+    }
+
+    private void makeUp(Shop shop, String type) {
+        PinnedUnit now = shelf.units().get(type);
+        if (shop.leftBehind(type, now == null ? "" : now.hash())) {
+            of(type).stream()
+                    .findFirst()
+                    .flatMap(last -> text(type, last.change().after()))
+                    .ifPresent(text -> shelf.lay(type, text.getBytes(StandardCharsets.UTF_8)));
         }
     }
 }

@@ -2,10 +2,7 @@ package shimwright.bench.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -18,6 +15,7 @@ import shimwright.bench.picture.section.SampleUnits;
 import shimwright.bench.picture.section.SectionDrawing;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.picture.section.SectionView;
+import shimwright.bench.print.PdfPaper;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.UnitSystem;
 
@@ -25,17 +23,11 @@ import shimwright.mechanics.quantity.UnitSystem;
 class PaperTest {
     private static final int DPI = 72;
 
-    static byte[] pdf(String... pictures) throws IOException {
+    static byte[] pdf(String... pictures) {
         String page = "<html><head><style>@page { size: A4; margin: 12mm } svg { width: 186mm }</style></head><body>"
                 + String.join("<p></p>", pictures)
                 + "</body></html>";
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PdfRendererBuilder builder = new PdfRendererBuilder();
-        builder.useSVGDrawer(new BatikSVGDrawer());
-        builder.withHtmlContent(page, null);
-        builder.toStream(out);
-        builder.run();
-        return out.toByteArray();
+        return PdfPaper.pdf(page);
     }
 
     @Test

@@ -236,6 +236,24 @@ public record Shop(
         return with;
     }
 
+    /**
+     * Whether a file of a unit type is one that the log has left behind: it was there once, and another was put in its place since. A
+     * file that the log never saw, as one laid on the shelf by hand, is not.
+     *
+     * @param hash of the file; empty where there is none
+     */
+    public boolean leftBehind(String type, String hash) {
+        boolean seen = false;
+        boolean last = true;
+        for (LogEntry kept : unitFile(type)) {
+            if (kept.body() instanceof Entry.UnitChanged e) {
+                seen |= e.before().equals(hash) || e.after().equals(hash);
+                last = e.after().equals(hash);
+            }
+        }
+        return seen && !last;
+    }
+
     /** A gauge that can be read with now. */
     public Optional<Gauge> inUse(String id) {
         return Optional.ofNullable(gauges.get(id));

@@ -152,6 +152,13 @@ public final class ShopRules {
         if (e.after().isBlank() || e.after().equals(e.before())) {
             refusals.addAll(Rules.one("text", "unit file", "nothing in it is changed", "Change something in it"));
         }
+        if (shop.leftBehind(e.unitType(), e.before())) {
+            refusals.addAll(Rules.one(
+                    "before",
+                    "unit file",
+                    "it was changed meanwhile",
+                    "Load the page again, and look what was changed"));
+        }
         return refusals;
     }
 

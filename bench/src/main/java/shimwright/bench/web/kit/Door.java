@@ -81,9 +81,12 @@ public final class Door {
         return name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) : name;
     }
 
-    /** Keeps a choice of the person at this screen in a cookie. */
+    /** Keeps a choice of the person at this screen in a cookie; one that would not be read again is refused. */
     public void remember(Context ctx, String name, String value) {
         String safe = java.net.URLEncoder.encode(value, java.nio.charset.StandardCharsets.UTF_8);
+        if (value.length() > LONGEST_NAME || safe.length() > RequestLimits.COOKIE) {
+            throw new RequestDenied(422, name, "it is too long to be remembered here", "Type a shorter one");
+        }
         ctx.cookie(new Cookie(name, safe, "/", YEAR, ctx.req().isSecure(), true, null, SameSite.STRICT));
     }
 
