@@ -75,9 +75,9 @@ class RebuiltFromNothingTest {
             System.err.println(person.tally().words());
             same(new RebuiltComparison(box, written));
             if (most.get(0) > 0)
-            assertThat(person.tally().sum())
-                    .as("taps, characters, questions%n%s", person.tally().words())
-                    .containsExactlyElementsOf(most);
+                assertThat(person.tally().sum())
+                        .as("taps, characters, questions%n%s", person.tally().words())
+                        .containsExactlyElementsOf(most);
             secondBox(bench, written);
         }
     }
