@@ -134,7 +134,7 @@ final class StripNodes {
         return builder.get();
     }
 
-    /** True where something that is still on it goes with it: as said, or because the whole is built up on it. */
+    /** True where what is still on it goes with it: as said, or because all of that is built up on it. */
     private boolean carries(int k, String item, String into, String builder) {
         if (strip.stream().anyMatch(other -> other.satOn().contains(k))) {
             return true;
@@ -150,7 +150,9 @@ final class StripNodes {
             });
         }
         boolean first = hardBefore(builder).stream().noneMatch(builders::contains);
-        return first && others.stream().anyMatch(other -> hardBefore(other).contains(builder));
+        return first
+                && !others.isEmpty()
+                && others.stream().allMatch(other -> hardBefore(other).contains(builder));
     }
 
     private Set<String> hardBefore(String step) {

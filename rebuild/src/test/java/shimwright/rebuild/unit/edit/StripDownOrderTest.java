@@ -162,6 +162,14 @@ class StripDownOrderTest {
     }
 
     @Test
+    void aPartThatCarriesSomeOfTheRestDoesNotTakeAllOfItAlong() {
+        UnitType without = new UnitEdit.RemoveItem("output_shaft").on(BEGUN).orElseThrow();
+        UnitType picked =
+                after(without, free("bell housing", "bell"), off("needles under the wheel of 5th", "needles_5", 0));
+        assertThat(fitting(picked, "needles_5").installs()).containsExactly("needles_5");
+    }
+
+    @Test
     void whatCannotBeIsRefusedWithASentence() {
         Section section = BEGUN.section();
         UnitType known = Component.with(BEGUN, "section", new Section(section.shafts(), section.castings(), false));

@@ -33,7 +33,8 @@ class ReadLatelyTest {
 
     @Test
     void whatIsWrittenIsItsOwnTree() {
-        UnitType type = UnitFiles.read("one.yaml", UnitFiles.example()).outcome().orElseThrow();
+        UnitType type =
+                UnitFiles.read("one.yaml", UnitFiles.example()).outcome().orElseThrow();
         String text = UnitFiles.write(type);
         UnitType written = UnitFiles.readWritten("written.yaml", text).outcome().orElseThrow();
         assertThat(UnitTree.of(written)).isEqualTo(UnitTree.of(type));
@@ -41,7 +42,8 @@ class ReadLatelyTest {
 
     @Test
     void whatAVariantHasInFullIsTheSame() {
-        UnitType type = UnitFiles.read("one.yaml", UnitFiles.example()).outcome().orElseThrow();
+        UnitType type =
+                UnitFiles.read("one.yaml", UnitFiles.example()).outcome().orElseThrow();
         UnitType variant =
                 VariantFilter.filter(type, type.variants().keySet().iterator().next());
         assertThat(variant.materials()).isSameAs(type.materials());
