@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 
 /** Takes out of a unit type what holds for other variants only, and every mention of it in lists and maps. */
 public final class VariantFilter {
@@ -88,7 +89,7 @@ public final class VariantFilter {
     }
 
     @SuppressWarnings("ReferenceEquality") // what is the very same need not be made again
-    private static boolean isSame(Object one, Object other) {
+    private static boolean isSame(Object one, @Nullable Object other) {
         return one == other;
     }
 
