@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the rest of a plan costs at least: the larger of unavoidable set-ups, and, for every
  * wait, the time up to its beginning, the wait and all that follows it, less the work. Tools are counted by chains of tasks, turning
- * and walking exactly where they count alone; where it says more about the problem as a whole, all by assignment.
+ * and walking exactly where they count alone; where it says more about the problem as a whole, all by assignment;
+ * once it was made sharper, all set-ups of some of the tasks exactly.
  */
 final class LowerBound {
     private final CompiledProblem c;
