@@ -59,7 +59,8 @@ public final class PreloadDrag {
 
     /** One bearing of the pair; lengths in metres. */
     public record One(
-            @Input(meaning = "kind of bearing", example = "taper") Bearing bearing,
+            @Input(meaning = "kind of bearing", example = "taper")
+            Bearing bearing,
 
             @Input(kind = Kind.LENGTH, meaning = "bore of the bearing", min = 0.003, max = 0.5, example = "35 mm")
             double bore,
@@ -78,7 +79,8 @@ public final class PreloadDrag {
 
     /** Rollers that slide on the rib of their ring when it hardly turns; angle in radians. */
     public record Rib(
-            @Input(meaning = "how it is turned", orElse = "by hand") Turning turned,
+            @Input(meaning = "how it is turned", orElse = "by hand")
+            Turning turned,
 
             @Input(meaning = "friction on the rib, oiled, at the start", orElse = "0.20", min = 0.02, max = 0.5)
             double ribFriction,
@@ -185,7 +187,9 @@ public final class PreloadDrag {
             One one = c.bearings().get(i);
             if (one.bearing() != Bearing.TAPER && one.ribHeight() > 0) {
                 refusals.add(Refusal.of(
-                        "bearings[" + i + "].ribHeight", "only a taper slides on a rib", "Leave it out for this bearing"));
+                        "bearings[" + i + "].ribHeight",
+                        "only a taper slides on a rib",
+                        "Leave it out for this bearing"));
             }
             if (c.preload() != null && one.slides(c.rib().turned()) && one.ribHeight() == 0) {
                 refusals.add(Refusal.of(
@@ -231,7 +235,8 @@ public final class PreloadDrag {
         }
         double drag = w.line("drag of the bearings", "torque − seals", torque - c.sealDrag(), Kind.TORQUE);
         if (c.bearings().stream().anyMatch(one -> one.slides(c.rib().turned()) && one.ribHeight() == 0)) {
-            w.caution("A taper turned by hand slides on its rib: without the height there this drag stands for no preload.");
+            w.caution(
+                    "A taper turned by hand slides on its rib: without the height there this drag stands for no preload.");
             return pulled(c, drag, drag, new Double[2], w);
         }
         double[] levers = levers(c, w);
@@ -245,9 +250,9 @@ public final class PreloadDrag {
         double torqueHigh = w.line("torque, most", "drag + seals", high + c.sealDrag(), Kind.TORQUE);
         Double radius = c.radius();
         Double pullLow = radius == null ? null : w.line("pull, least", "torque/radius", torqueLow / radius, Kind.FORCE);
-        Double pullHigh = radius == null ? null : w.line("pull, most", "torque/radius", torqueHigh / radius, Kind.FORCE);
-        return w.worked(
-                new Result(low, high, torqueLow, torqueHigh, pullLow, pullHigh, preloads[0], preloads[1]));
+        Double pullHigh =
+                radius == null ? null : w.line("pull, most", "torque/radius", torqueHigh / radius, Kind.FORCE);
+        return w.worked(new Result(low, high, torqueLow, torqueHigh, pullLow, pullHigh, preloads[0], preloads[1]));
     }
 
     /** Torque per force of all bearings, least and most, in metres. */
@@ -255,12 +260,14 @@ public final class PreloadDrag {
         double low = 0;
         double high = 0;
         for (One one : c.bearings()) {
-            double rib = one.ribHeight() * c.rib().ribFriction() * Math.cos(c.rib().rollerAngle());
+            double rib =
+                    one.ribHeight() * c.rib().ribFriction() * Math.cos(c.rib().rollerAngle());
             boolean slides = one.slides(c.rib().turned());
             low += slides ? rib : one.bearing().low * one.bore() / 2;
             high += slides ? rib : one.bearing().high * one.bore() / 2;
         }
-        boolean sliding = c.bearings().stream().anyMatch(one -> one.slides(c.rib().turned()));
+        boolean sliding =
+                c.bearings().stream().anyMatch(one -> one.slides(c.rib().turned()));
         String how = sliding ? "Σ e μ cos β of tapers, Σ μ d/2 of others" : "Σ μ d/2";
         String source = sliding ? RIB : FRICTION;
         return new double[] {
@@ -280,7 +287,8 @@ public final class PreloadDrag {
                     "With seals in, read their drag first and give it; it is often as large as that of the bearings.");
         }
         if (c.rib().turned() == Turning.BY_HAND && c.bearings().stream().anyMatch(one -> one.ribHeight() > 0)) {
-            w.caution("The friction of a rib is between 0.1 and 0.3 with oil, age and wear: the preload is no better known.");
+            w.caution(
+                    "The friction of a rib is between 0.1 and 0.3 with oil, age and wear: the preload is no better known.");
         }
         w.caution("A collapsed spacer does not come back: when the drag is over its limit a new one is needed.");
     }

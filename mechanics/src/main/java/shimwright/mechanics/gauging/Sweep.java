@@ -49,8 +49,8 @@ record Sweep(double mean, double up, double right, double furthest, double range
             places.add(Math.round((turn - Math.floor(turn)) * 360) % 360);
         }
         for (long place : places) {
-            cosines += Math.cos(Math.toRadians(place));
-            sines += Math.sin(Math.toRadians(place));
+            cosines += Math.cos(Math.toRadians((double) place));
+            sines += Math.sin(Math.toRadians((double) place));
         }
         if (places.size() < FEWEST) {
             refusals.add(Refusal.of(
