@@ -35,7 +35,7 @@ public final class Acts {
                 ShopActs.class,
                 UnitActs.class)) {
             Arrays.stream(room.getDeclaredClasses())
-                    .filter(Act.class::isAssignableFrom)
+                    .filter(type -> Act.class.isAssignableFrom(type) && !type.isInterface())
                     .map(type -> type.<Act>asSubclass(Act.class))
                     .sorted((a, b) -> a.getSimpleName().compareTo(b.getSimpleName()))
                     .forEach(type -> all.put(name(type), type));

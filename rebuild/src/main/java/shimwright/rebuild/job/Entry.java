@@ -1,3 +1,4 @@
+// size: every type of entry stands here, one sealed family
 package shimwright.rebuild.job;
 
 import java.time.LocalDate;
@@ -12,7 +13,6 @@ import shimwright.rebuild.unit.model.Step.Phase;
  * One thing that happened, as it is kept for ever. Entries are only ever added; a mistake is struck by a later entry and
  * stays visible. Lengths and all other quantities are SI.
  */
-// size: every type of entry stands here, one sealed family
 public sealed interface Entry {
 
     /** Entries of a job's own stream. */
