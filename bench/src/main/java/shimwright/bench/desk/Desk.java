@@ -16,8 +16,8 @@ import shimwright.rebuild.act.ActContext;
 import shimwright.rebuild.act.ActResult;
 import shimwright.rebuild.act.Acts;
 import shimwright.rebuild.act.IntakeActs;
+import shimwright.rebuild.act.LaysFile;
 import shimwright.rebuild.act.ShopActs;
-import shimwright.rebuild.act.UnitActs;
 import shimwright.rebuild.job.AppendResult;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
@@ -239,7 +239,7 @@ public final class Desk {
 
     /** Does something in the shop, or opens a job. */
     public Outcome<Done> act(Act.OfShop act, Signed signed) {
-        return act instanceof UnitActs.LaysFile lays
+        return act instanceof LaysFile lays
                 ? versions.keep(lays, signed, () -> kept(act, signed))
                 : kept(act, signed);
     }

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.act.LaysFile;
 import shimwright.rebuild.act.UnitActs;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.JobLog;
@@ -145,7 +146,7 @@ public final class UnitVersions {
     }
 
     /** An act that changes a file: the file is kept before its entry is, and laid on the shelf after. */
-    Outcome<Desk.Done> keep(UnitActs.LaysFile change, Desk.Signed signed, Supplier<Outcome<Desk.Done>> act) {
+    Outcome<Desk.Done> keep(LaysFile change, Desk.Signed signed, Supplier<Outcome<Desk.Done>> act) {
         synchronized (shelf) {
             byte[] content = change.text().getBytes(StandardCharsets.UTF_8);
             Optional<LogEntry> known = log.find(signed.id());

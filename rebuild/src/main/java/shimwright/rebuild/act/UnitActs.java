@@ -24,15 +24,6 @@ public final class UnitActs {
 
     private UnitActs() {}
 
-    /** An act that lays a file. */
-    public sealed interface LaysFile extends Act.OfShop {
-        /** Id of the unit type. */
-        String type();
-
-        /** The text of the whole file. */
-        String text();
-    }
-
     /** The file of a unit type becomes another text, which is read with all checks first. */
     @MakesEntries({Entry.UnitChanged.class, Entry.UnitPictured.class})
     public record ChangeUnit(

@@ -111,20 +111,18 @@ final class HalfFinished {
             return mend(type, gaps.get(random.nextInt(gaps.size())).kind());
         }
         Map<String, Object> there = section.entries(tree).get(index);
-        switch (random.nextInt(8)) {
-            case 0, 1, 2:
-                return new DropEntry(section.name(), ids.get(index), random.nextInt(4) > 0);
-            case 3:
-                return otherwise(type);
-            case 4:
-                return emptied(section, ids.get(index), there);
-            case 5:
-                return renamed(section, ids.get(index), there);
-            case 6:
-                return strip(type);
-            default:
-                break;
-        }
+        String id = ids.get(index);
+        return switch (random.nextInt(8)) {
+            case 0, 1, 2 -> new DropEntry(section.name(), id, random.nextInt(4) > 0);
+            case 3 -> otherwise(type);
+            case 4 -> emptied(section, id, there);
+            case 5 -> renamed(section, id, there);
+            case 6 -> strip(type);
+            default -> copied(section, there);
+        };
+    }
+
+    private static UnitEdit copied(FileSection section, Map<String, Object> there) {
         Map<String, Object> copy = new LinkedHashMap<>(there);
         copy.remove("id");
         copy.remove(FileSection.KEY);
