@@ -12,12 +12,14 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import shimwright.bench.ClockedBench;
 import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.UnitType;
 
 /**
  * A shipped unit rebuilt from nothing: somebody who has never seen its file begins one on an empty data folder, strips the box in the
  * reverse of its true order, and says what is stamped, measured and printed, through the HTTP door alone. What is then in the file
- * stands beside the shipped one; what was done is counted as {@link Tally} says.
+ * stands beside the shipped one; what was done is counted as {@link Tally} says. With {@code -Dshimwright.nothing=true} a second box is
+ * rebuilt with it to the hand-back.
  */
 class RebuiltFromNothingTest {
     private static final Map<String, String> ALONG = seen(
@@ -26,6 +28,9 @@ class RebuiltFromNothingTest {
     private static final Map<String, String> IN_LINE = seen(
             "model=in line&layout=IN_LINE&housing-BELL=yes&housing-PLATE=yes&housing-TAIL=yes&gears=5&straight=4"
                     + "&countershafts=1&cones1=1&cones2=1&cones3=1&cones4=1&cones5=1&reverse=SYNCHRONIZED&shift=SINGLE_RAIL");
+
+    /** The transaxle too, and a second box of each to its hand-back. */
+    private static final boolean ALL = Boolean.getBoolean("shimwright.nothing");
 
     @TempDir
     private Path folder;
@@ -75,6 +80,9 @@ class RebuiltFromNothingTest {
             assertThat(person.tally().sum())
                     .as("taps, characters, questions%n%s", person.tally().words())
                     .containsExactlyElementsOf(counted);
+            if (ALL) {
+                secondBox(bench, written);
+            }
         }
     }
 
@@ -87,5 +95,18 @@ class RebuiltFromNothingTest {
         assertThat(pairs.alikeShare()).isGreaterThanOrEqualTo(0.9);
         assertThat(beside.withoutTorque()).isEmpty();
         assertThat(beside.clearancesApart()).isEmpty();
+    }
+
+    /** Every clearance is set by shims that the program chose, and its true size lies within the limits of the book. */
+    private static void secondBox(ClockedBench bench, UnitType written) {
+        DoorWalk walk = new DoorWalk(bench, written.resolve("A"), 74, false);
+        walk.takeIn();
+        walk.build();
+        walk.handBack();
+        for (Clearance clearance : written.clearances()) {
+            assertThat(walk.truths().get(clearance.id()))
+                    .as(clearance.name())
+                    .isBetween(clearance.lower(), clearance.upper());
+        }
     }
 }
