@@ -56,14 +56,6 @@ final class RebuiltComparison {
         return more;
     }
 
-    /** The figures in a line. */
-    String words() {
-        Pairs pairs = pairs();
-        return found.size() + " items, missing " + missing + ", more " + more + "; " + pairs.kept() + " of "
-                + pairs.needed() + " pairs kept, " + pairs.bound() + " bound more of " + pairs.pairs() + ", freed "
-                + pairs.freed() + "; torques missing " + withoutTorque() + "; clearances " + clearancesApart();
-    }
-
     double itemShare() {
         return (double) found.size() / (found.size() + missing.size());
     }
