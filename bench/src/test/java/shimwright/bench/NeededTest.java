@@ -6,6 +6,7 @@ import java.net.http.HttpResponse;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -18,7 +19,6 @@ import org.junit.jupiter.api.Test;
 class NeededTest {
     private static final String JOB = "/job/job-v-0093";
     private static final String ORDERS = JOB + "/orders";
-    private static final LocalDate TODAY = LocalDate.now(ZoneId.systemDefault());
     private static DemoBench bench;
     private static int entry;
 
@@ -38,6 +38,10 @@ class NeededTest {
         all[0] = "entry";
         all[1] = "needed-" + entry++;
         return bench.post(path, all);
+    }
+
+    private static String inDays(int days) {
+        return LocalDate.now(ZoneId.systemDefault()).plusDays(days).toString();
     }
 
     private static List<String> lines() {
@@ -81,33 +85,26 @@ class NeededTest {
         assertThat(nothing.body()).contains("Choose what to order", "Choose the day");
         String key = line("74-5055");
         HttpResponse<String> gone =
-                post(ORDERS + "/needed", "lines", "no-such-part", "to", "the agent", "due", TODAY.plusDays(3) + "");
+                post(ORDERS + "/needed", "lines", "no-such-part", "to", "the agent", "due", inDays(3));
         assertThat(gone.body()).contains("is not needed any more");
         // two lines at once, each checked for itself
-        post(
-                ORDERS + "/needed",
-                "lines",
-                key + "\n" + line("input seal"),
-                "to",
-                "the agent",
-                "due",
-                TODAY.plusDays(3) + "");
+        post(ORDERS + "/needed", "lines", key + "\n" + line("input seal"), "to", "the agent", "due", inDays(3));
         assertThat(lines()).noneMatch(text -> text.contains("74-5055") || text.contains("input seal"));
         Element seal = awaited("input seal");
         assertThat(seal.text()).contains("Look: 25x40x7; lip to the rear (oil), by eye");
         String sent = seal.select("input[name=sent]").get(0).val();
         assertThat(post(ORDERS + "/return", "sent", sent, "reason", "wrong").body())
                 .contains("it has not come yet");
-        post(ORDERS + "/due", "sent", sent, "due", TODAY.plusDays(9) + "", "late", "2", "reason", "they said so");
-        assertThat(awaited("input seal").text()).contains(TODAY.plusDays(9) + "", "may be 2 days late");
+        post(ORDERS + "/due", "sent", sent, "due", inDays(9), "late", "2", "reason", "they said so");
+        assertThat(awaited("input seal").text()).contains(inDays(9), "may be 2 days late");
         post(ORDERS + "/back", "sent", sent, "measured", "26 x 40 x 7", "good", "no");
         assertThat(awaited("input seal").text()).contains("Came and was not right 26 x 40 x 7");
         assertThat(post(ORDERS + "/return", "sent", sent, "reason", "bore 26", "due", "some day")
                         .statusCode())
                 .isEqualTo(422);
-        post(ORDERS + "/return", "sent", sent, "reason", "bore 26 for a shaft of 25", "due", TODAY.plusDays(14) + "");
+        post(ORDERS + "/return", "sent", sent, "reason", "bore 26 for a shaft of 25", "due", inDays(14));
         Element again = awaited("input seal");
-        assertThat(again.text()).contains(TODAY.plusDays(14) + "").doesNotContain("Came and was not right");
+        assertThat(again.text()).contains(inDays(14)).doesNotContain("Came and was not right");
         assertThat(bench.page(ORDERS).text()).contains("Went back", "bore 26 for a shaft of 25");
         String anew = again.select("input[name=sent]").get(0).val();
         post(ORDERS + "/back", "sent", anew, "measured", "25 x 40 x 7, lip to the oil", "good", "yes");
@@ -135,6 +132,10 @@ class NeededTest {
         assertThat(lines()).anyMatch(text -> text.contains("needle cage of 5th"));
     }
 
+    private static Element row(String limit) {
+        return Objects.requireNonNull(bench.page(JOB + "/inspect").getElementById(limit));
+    }
+
     @Test
     void whatCannotBeReadSaysWhyAndAsksForAVerdictBeforeHandBack() {
         String inspect = JOB + "/inspect";
@@ -147,7 +148,7 @@ class NeededTest {
         assertThat(post(JOB + "/unread", "limit", open, "why", "the track is rusted away")
                         .statusCode())
                 .isEqualTo(200);
-        Element row = bench.page(inspect).getElementById(open);
+        Element row = row(open);
         assertThat(row.text()).contains("the track is rusted away", "Could not be read");
         assertThat(row.select(".state").text()).isEqualTo("to be decided");
         assertThat(post(JOB + "/handback", "warranty", "none", "advice", "", "remark", "")
@@ -155,8 +156,7 @@ class NeededTest {
                 .contains("not proven within its limit");
         String id = row.select(".strike input[name=struck]").val();
         post(JOB + "/strike", "struck", id, "page", "inspect", "reason", "read it after cleaning");
-        assertThat(bench.page(inspect).getElementById(open).select(".state").text())
-                .isEmpty();
+        assertThat(row(open).select(".state").text()).isEmpty();
         assertThat(bench.page(inspect).select("#damage option")).hasSizeGreaterThan(20);
     }
 }

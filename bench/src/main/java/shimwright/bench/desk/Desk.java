@@ -239,9 +239,7 @@ public final class Desk {
 
     /** Does something in the shop, or opens a job. */
     public Outcome<Done> act(Act.OfShop act, Signed signed) {
-        return act instanceof LaysFile lays
-                ? versions.keep(lays, signed, () -> kept(act, signed))
-                : kept(act, signed);
+        return act instanceof LaysFile lays ? versions.keep(lays, signed, () -> kept(act, signed)) : kept(act, signed);
     }
 
     private Outcome<Done> kept(Act.OfShop act, Signed signed) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -86,7 +87,8 @@ class TwoShelvesTest {
 
     @Test
     void whoseFileWasChangedMeanwhileIsToldSoAndHasTheOtherFileThen() {
-        assertThat(second.shelf().units().get(TYPE).hash()).isEqualTo(hash(SHIPPED));
+        assertThat(Objects.requireNonNull(second.shelf().units().get(TYPE)).hash())
+                .isEqualTo(hash(SHIPPED));
         change(first, "one", SHIPPED, FIRST).orElseThrow();
         assertThat(change(second, "two", SHIPPED, SECOND).refusals())
                 .extracting(Refusal::fact)

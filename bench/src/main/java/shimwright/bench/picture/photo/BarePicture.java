@@ -4,8 +4,10 @@ import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import net.coobird.thumbnailator.util.exif.Orientation;
 
 /** A photograph without what a camera writes beside it: where and when it was taken, with what, and a second picture inside. */
 public final class BarePicture {
@@ -121,6 +123,17 @@ public final class BarePicture {
         return kept ? Optional.of(Arrays.copyOfRange(content, at, end)) : Optional.empty();
     }
 
+    /** In the order of the numbers that TIFF gives them, from 1 on. */
+    private static final List<Orientation> ORDER = List.of(
+            Orientation.TOP_LEFT,
+            Orientation.TOP_RIGHT,
+            Orientation.BOTTOM_RIGHT,
+            Orientation.BOTTOM_LEFT,
+            Orientation.LEFT_TOP,
+            Orientation.RIGHT_TOP,
+            Orientation.RIGHT_BOTTOM,
+            Orientation.LEFT_BOTTOM);
+
     /** An Exif segment that says which way is up and nothing else (TIFF 6.0, tag 274). */
     private static Optional<byte[]> upright(byte[] exif) {
         return Thumbnail.read(exif).map(way -> {
@@ -131,7 +144,7 @@ public final class BarePicture {
                     .putShort((short) 274)
                     .putShort((short) 3)
                     .putInt(1)
-                    .putShort((short) (way.ordinal() + 1))
+                    .putShort((short) (ORDER.indexOf(way) + 1))
                     .putShort((short) 0);
             return segment.putInt(0).array();
         });

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
 import shimwright.bench.bundle.BundleExport;
 import shimwright.bench.bundle.BundleFile;
 import shimwright.bench.bundle.BundleImport;
@@ -38,7 +39,7 @@ public final class BundlePages {
     private final Door door;
 
     /** The last bundle about which something was asked: it need not be chosen again. */
-    private final AtomicReference<Optional<Held>> held = new AtomicReference<>(Optional.empty());
+    private final AtomicReference<@Nullable Held> held = new AtomicReference<>();
 
     public BundlePages(Desk desk, Door door) {
         this.desk = desk;
@@ -133,7 +134,7 @@ public final class BundlePages {
         Outcome<UnitActs.ImportUnit> act = how.act(desk, ok.value());
         Outcome<Desk.Done> done = act.flatMap(one -> desk.act(one, door.signed(ctx, form)));
         if (done.isOk()) {
-            held.set(Optional.empty());
+            held.set(null);
             String type = act.orElseThrow().type();
             UnitType unit = desk.shelf().type(type).orElseThrow();
             door.on(
@@ -142,7 +143,7 @@ public final class BundlePages {
                     unit.maker() + " " + unit.model() + " is on the shelf, with its pictures");
             return;
         }
-        held.set(Optional.of(new Held(PinnedUnit.hash(content.get()), content.get())));
+        held.set(new Held(PinnedUnit.hash(content.get()), content.get()));
         ask(ctx, done.refusals(), form.typed(), Optional.of(ok.value()));
     }
 
@@ -156,8 +157,9 @@ public final class BundlePages {
                 throw new UncheckedIOException(broken);
             }
         }
-        Optional<byte[]> there =
-                held.get().filter(one -> one.hash().equals(form.raw("held"))).map(Held::content);
+        Optional<byte[]> there = Optional.ofNullable(held.get())
+                .filter(one -> one.hash().equals(form.raw("held")))
+                .map(Held::content);
         if (there.isEmpty()) {
             form.fault("file", "bundle", "no file was chosen", "Choose the file that the other shop saved");
         }
@@ -176,7 +178,11 @@ public final class BundlePages {
     private void ask(Context ctx, List<Refusal> faults, Map<String, String> typed, Optional<BundleFile.Read> read) {
         Map<String, Object> all = new LinkedHashMap<>();
         read.ifPresent(one -> all.put("read", one.bundle()));
-        all.put("held", read.flatMap(one -> held.get()).map(Held::hash).orElse(""));
+        all.put(
+                "held",
+                read.flatMap(one -> Optional.ofNullable(held.get()))
+                        .map(Held::hash)
+                        .orElse(""));
         Page page = door.page(ctx, "From another shop", "", null, faults, typed);
         door.show(ctx, "bundlein", page, all);
     }
