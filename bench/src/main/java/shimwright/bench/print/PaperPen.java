@@ -16,6 +16,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
@@ -56,14 +57,6 @@ final class PaperPen {
         device.setStroke(before);
     }
 
-    private void children(Element parent) {
-        for (Node child = parent.getFirstChild(); child != null; child = child.getNextSibling()) {
-            if (child instanceof Element element) {
-                draw(element);
-            }
-        }
-    }
-
     private void draw(Element element) {
         switch (element.getTagName()) {
             case "g", "a" -> group(element);
@@ -73,6 +66,14 @@ final class PaperPen {
                 // said, not drawn
             }
             default -> throw new IllegalStateException("paper cannot draw " + element.getTagName());
+        }
+    }
+
+    private void children(Element parent) {
+        for (Node child = parent.getFirstChild(); child != null; child = child.getNextSibling()) {
+            if (child instanceof Element element) {
+                draw(element);
+            }
         }
     }
 
@@ -141,7 +142,7 @@ final class PaperPen {
         }
     }
 
-    private float @org.jspecify.annotations.Nullable [] dash(String dash) {
+    private float @Nullable [] dash(String dash) {
         if (dash.isEmpty()) {
             return null;
         }
