@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -240,8 +241,12 @@ final class NewcomerFacts {
                 .replaceAll("\\.$", "");
     }
 
-    /** How it is read, the other shims that act on it, and the lengths that were measured for its loop. */
-    void loops() {
+    /**
+     * How it is read, the other shims that act on it, and the lengths that were measured for its loop.
+     *
+     * @param whole true where it is also said of which part each length is, and how many shims may lie at a place
+     */
+    void loops(boolean whole) {
         person.tally().at("loops and couplings");
         for (Clearance book : unit.type().clearances()) {
             JsonNode content = person.content();
@@ -251,7 +256,7 @@ final class NewcomerFacts {
                     .findFirst()
                     .orElseThrow());
             person.tally().tap(2);
-            entry.put("positions", places(book, content));
+            entry.put("positions", places(book, content, whole));
             List<Map<String, String>> loop = new ArrayList<>();
             for (Clearance.Length length : book.loop()) {
                 Map<String, String> one = new LinkedHashMap<>();
@@ -263,6 +268,10 @@ final class NewcomerFacts {
                 person.tally().typed(mm(length.nominal()));
                 person.tally().tap(4);
                 person.tally().asked(1);
+                (whole ? box.place(length.item()) : OptionalInt.empty()).ifPresent(thing -> {
+                    one.put("item", person.id(thing));
+                    person.tally().tap(2);
+                });
                 loop.add(one);
             }
             entry.put("loop", loop);
@@ -293,7 +302,7 @@ final class NewcomerFacts {
     }
 
     /** Its own shims first, then those of other clearances by how much they act on it. */
-    private List<Map<String, Object>> places(Clearance book, JsonNode content) {
+    private List<Map<String, Object>> places(Clearance book, JsonNode content, boolean whole) {
         List<Map<String, Object>> places = new ArrayList<>();
         for (Clearance.Position place : book.positions()) {
             String item = person.id(box.place(place.item()).orElseThrow());
@@ -310,6 +319,10 @@ final class NewcomerFacts {
                 person.tally().asked(1);
             }
             one.put("effect", effect);
+            if (whole) {
+                one.put("most", Integer.toString(place.most()));
+                person.tally().typed(Integer.toString(place.most()));
+            }
             places.add(one);
         }
         return places;
