@@ -112,7 +112,7 @@ final class NewcomerFacts {
             person.tally().asked(1);
             if (there.isPresent()) {
                 Map<String, Object> entry = HttpDoor.map(there.get());
-                String id = entry.get("id").toString();
+                String id = Objects.requireNonNull(entry.get("id")).toString();
                 entry.put("torque", torque);
                 entry.put("origin", BOOK);
                 entry.remove("note");
@@ -134,7 +134,7 @@ final class NewcomerFacts {
                     "origin",
                     BOOK));
             List.of("where", "thread", "class", "quantity")
-                    .forEach(field -> person.tally().typed(typed.get(field)));
+                    .forEach(field -> person.tally().typed(typed.getOrDefault(field, "")));
             typed.put("step", person.step(person.id(one.holds())));
             person.tally().tap(2);
             person.fact("fastener", typed);
@@ -276,7 +276,7 @@ final class NewcomerFacts {
             }
             entry.put("loop", loop);
             method(book, entry);
-            person.entry("clearances", entry.get("id").toString(), entry);
+            person.entry("clearances", Objects.requireNonNull(entry.get("id")).toString(), entry);
         }
     }
 

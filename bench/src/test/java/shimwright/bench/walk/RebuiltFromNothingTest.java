@@ -33,7 +33,7 @@ class RebuiltFromNothingTest {
     private static final boolean ALL = Boolean.getBoolean("shimwright.nothing");
 
     @TempDir
-    private Path folder;
+    private Path folder = Path.of("");
 
     private static Map<String, String> seen(String fields) {
         Map<String, String> seen = new LinkedHashMap<>(Map.of("maker", "not known"));
