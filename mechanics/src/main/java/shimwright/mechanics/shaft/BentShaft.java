@@ -8,22 +8,39 @@ import java.util.TreeSet;
  * A shaft bent in one plane, exact for steps and point loads: between two marks the moment is a straight line and the
  * stiffness one, so that the slope is a parabola and the deflection a cubic.
  *
- * @param marks ends, steps, loads and bearings, rising, in metres
- * @param curvature M/(E I) just after each mark, 1/m
- * @param growth its change per length up to the next mark, 1/m²
- * @param slopes slope at each mark, rad
- * @param deflections deflection at each mark, m
+ * @param marks ends, steps, loads and bearings, rising
  * @param left force of the left bearing, N
  * @param right force of the right bearing, N
  */
-record BentShaft(
-        double[] marks,
-        double[] curvature,
-        double[] growth,
-        double[] slopes,
-        double[] deflections,
-        double left,
-        double right) {
+record BentShaft(List<Mark> marks, double left, double right) {
+    BentShaft {
+        marks = List.copyOf(marks);
+    }
+
+    /**
+     * One place where something changes.
+     *
+     * @param at along the shaft, m
+     * @param curvature M/(E I) just after it, 1/m
+     * @param growth its change per length up to the next mark, 1/m²
+     * @param slope rad
+     * @param deflection m
+     */
+    record Mark(double at, double curvature, double growth, double slope, double deflection) {
+        double slopeAfter(double step) {
+            return slope + step * (curvature + growth * step / 2);
+        }
+
+        double deflectionAfter(double step) {
+            return deflection + step * (slope + step * (curvature / 2 + growth * step / 6));
+        }
+
+        /** The same with the whole shaft lifted and leant the other way. */
+        Mark level(double lift, double lean, double from) {
+            return new Mark(at, curvature, growth, slope - lean, deflection - lift - lean * (at - from));
+        }
+    }
+
     private static final int FINE = 40;
 
     /** In the plane of a direction round the shaft; the case has been checked. */
@@ -41,30 +58,27 @@ record BentShaft(
         TreeSet<Double> places = new TreeSet<>(List.of(0.0, c.bearingA(), c.bearingB()));
         c.loads().forEach(load -> places.add(load.at()));
         c.stretches().forEach(stretch -> places.add(stretch.end()));
-        double[] marks = places.stream().mapToDouble(Double::doubleValue).toArray();
-        int n = marks.length;
-        double[] curvature = new double[n];
-        double[] growth = new double[n];
-        double[] slopes = new double[n];
-        double[] deflections = new double[n];
-        for (int i = 0; i + 1 < n; i++) {
-            double stiffness = stiffness(c, (marks[i] + marks[i + 1]) / 2);
-            double moment = moment(c, direction, left, right, marks[i]);
-            double next = moment(c, direction, left, right, marks[i + 1]);
-            double step = marks[i + 1] - marks[i];
-            curvature[i] = moment / stiffness;
-            growth[i] = (next - moment) / stiffness / step;
-            slopes[i + 1] = slopes[i] + step * (curvature[i] + growth[i] * step / 2);
-            deflections[i + 1] = deflections[i] + step * (slopes[i] + step * (curvature[i] / 2 + growth[i] * step / 6));
+        List<Double> marks = List.copyOf(places);
+        List<Mark> bent = new ArrayList<>();
+        double slope = 0;
+        double deflection = 0;
+        for (int i = 0; i + 1 < marks.size(); i++) {
+            double from = marks.get(i);
+            double step = marks.get(i + 1) - from;
+            double stiffness = stiffness(c, from + step / 2);
+            double moment = moment(c, direction, left, right, from);
+            double next = moment(c, direction, left, right, marks.get(i + 1));
+            Mark mark = new Mark(from, moment / stiffness, (next - moment) / stiffness / step, slope, deflection);
+            bent.add(mark);
+            slope = mark.slopeAfter(step);
+            deflection = mark.deflectionAfter(step);
         }
-        BentShaft free = new BentShaft(marks, curvature, growth, slopes, deflections, left, right);
-        double lean = (free.deflection(c.bearingB()) - free.deflection(c.bearingA())) / span;
+        bent.add(new Mark(marks.get(marks.size() - 1), 0, 0, slope, deflection));
+        BentShaft free = new BentShaft(bent, left, right);
         double lift = free.deflection(c.bearingA());
-        for (int i = 0; i < n; i++) {
-            slopes[i] -= lean;
-            deflections[i] -= lift + lean * (marks[i] - c.bearingA());
-        }
-        return free;
+        double lean = (free.deflection(c.bearingB()) - lift) / span;
+        return new BentShaft(
+                bent.stream().map(mark -> mark.level(lift, lean, c.bearingA())).toList(), left, right);
     }
 
     private static double moment(ShaftBend.Case c, double direction, double left, double right, double x) {
@@ -84,37 +98,37 @@ record BentShaft(
         throw new IllegalStateException("no stretch at " + x);
     }
 
-    private int before(double x) {
+    private Mark before(double x) {
         int i = 0;
-        while (i + 2 < marks.length && marks[i + 1] <= x) {
+        while (i + 2 < marks.size() && marks.get(i + 1).at() <= x) {
             i++;
         }
-        return i;
+        return marks.get(i);
     }
 
     /** Slope at a place of the shaft, rad. */
     double slope(double x) {
-        int i = before(x);
-        double step = x - marks[i];
-        return slopes[i] + step * (curvature[i] + growth[i] * step / 2);
+        Mark mark = before(x);
+        return mark.slopeAfter(x - mark.at());
     }
 
     /** Deflection at a place of the shaft, m. */
     double deflection(double x) {
-        int i = before(x);
-        double step = x - marks[i];
-        return deflections[i] + step * (slopes[i] + step * (curvature[i] / 2 + growth[i] * step / 6));
+        Mark mark = before(x);
+        return mark.deflectionAfter(x - mark.at());
     }
 
     /** Many places along the shaft, all marks among them. */
     List<Double> fine() {
         List<Double> all = new ArrayList<>();
-        for (int i = 0; i + 1 < marks.length; i++) {
+        for (int i = 0; i + 1 < marks.size(); i++) {
+            double from = marks.get(i).at();
+            double step = marks.get(i + 1).at() - from;
             for (int k = 0; k < FINE; k++) {
-                all.add(marks[i] + (marks[i + 1] - marks[i]) * k / FINE);
+                all.add(from + step * k / FINE);
             }
         }
-        all.add(marks[marks.length - 1]);
+        all.add(marks.get(marks.size() - 1).at());
         return all;
     }
 }
