@@ -35,23 +35,15 @@ class FirstShopTest {
             Map.entry("float_2", "0.010"),
             Map.entry("float_3", "0.010"));
 
-    /**
-     * Seconds by the keystroke-level model: pointing, thinking and tapping 1.10 + 1.35 + 0.20, a key 0.75 as for complex codes
-     * (S. K. Card, T. P. Moran, A. Newell, Communications of the ACM 23 (1980) 7; figures from memory).
-     */
-    private static final double A_TAP = 2.65;
-
-    private static final double A_KEY = 0.75;
-
     private static DemoBench bench;
     private static Browser browser;
-    private static int taps;
-    private static int keys;
+    private static Strokes hand;
 
     @BeforeAll
     static void start() throws IOException {
         bench = DemoBench.at(Files.createTempDirectory("shimwright-first-"));
         browser = new Browser();
+        hand = new Strokes(browser, bench);
     }
 
     @AfterAll
@@ -61,27 +53,19 @@ class FirstShopTest {
     }
 
     private static void type(String css, String text) {
-        browser.type(css, text);
-        taps++;
-        keys += text.length();
+        hand.type(css, text);
     }
 
     private static void open(String path) {
-        browser.open(bench.url(path));
-        taps++;
+        hand.open(path);
     }
 
     private static void press(String css) {
-        taps++;
-        browser.press(css);
+        hand.press(css);
     }
 
-    /** Presses a button whose act is refused: the page says why and stays. */
     private static String refused(String css) {
-        taps++;
-        browser.script("document.querySelectorAll('.faults').forEach(f => f.remove())");
-        browser.shown(css).click();
-        return browser.one(".faults").getText();
+        return hand.refused(css);
     }
 
     @Test
@@ -94,9 +78,7 @@ class FirstShopTest {
         build();
         clearance();
         // under ten minutes of one person's taps and keys, the wrong ones among them
-        assertThat(taps * A_TAP + keys * A_KEY)
-                .as("%d taps, %d characters", taps, keys)
-                .isBetween(120.0, 600.0);
+        assertThat(hand.seconds()).as(hand.said()).isBetween(120.0, 600.0);
         fits();
     }
 
@@ -151,8 +133,7 @@ class FirstShopTest {
         assertThat(browser.one("input[name=number]").getDomProperty("value")).isEqualTo("1");
         type("input[name=owner]", "A. Miller");
         for (String choice : List.of("input[name=tale-I2][value^=open]", "input[name=tale-I3][value='26']")) {
-            browser.shown(choice).click();
-            taps++;
+            hand.choose(choice);
         }
         press("main form button.main");
         assertThat(browser.path()).isEqualTo("/job/job-1/strip");

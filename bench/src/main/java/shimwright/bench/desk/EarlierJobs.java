@@ -3,6 +3,7 @@ package shimwright.bench.desk;
 import java.util.List;
 import java.util.Optional;
 import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.StoreFailure;
 import shimwright.rebuild.learn.Memories;
 
 /**
@@ -47,8 +48,17 @@ final class EarlierJobs {
         if (before != null && before.head().equals(line.head())) {
             return Optional.of(before.memories());
         }
-        Optional<Memories> read = streams.job(line.job()).map(Memories::of);
+        Optional<Memories> read = read(line.job());
         read.ifPresent(memories -> known.put(line.job(), new Known(line.head(), memories)));
         return read;
+    }
+
+    /** A job whose entries cannot be read teaches nothing; its own pages say what is wrong with it. */
+    private Optional<Memories> read(String job) {
+        try {
+            return streams.job(job).map(Memories::of);
+        } catch (StoreFailure damaged) {
+            return Optional.empty();
+        }
     }
 }

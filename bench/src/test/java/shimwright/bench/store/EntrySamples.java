@@ -47,6 +47,18 @@ final class EntrySamples {
         return entry(types().get(random.nextInt(types().size())));
     }
 
+    /** One of any type but those that name a picture or a unit file, which would be one that is not there. */
+    Entry alone() {
+        Entry entry = entry();
+        while (entry instanceof Entry.PictureAdded
+                || entry instanceof Entry.UnitPictured
+                || entry instanceof Entry.JobOpened
+                || entry instanceof Entry.UnitMoved) {
+            entry = entry();
+        }
+        return entry;
+    }
+
     /** A draft of an entry in a job's stream or the shop's. */
     Draft draft(String id, String job, Entry entry) {
         String stream = entry instanceof Entry.OfShop ? JobLog.SHOP : job;

@@ -19,7 +19,6 @@ import java.util.stream.Stream;
 import shimwright.bench.store.disk.DataFolder;
 import shimwright.bench.store.sign.RememberedHeads;
 import shimwright.bench.store.sqlite.SqliteJobLog;
-import shimwright.rebuild.job.Entry;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -41,15 +40,8 @@ final class FrozenFolder {
         try (SqliteJobLog log = shop.open()) {
             EntrySamples samples = new EntrySamples(20261129);
             for (int i = 0; i < 200; i++) {
-                Entry entry = samples.entry();
-                // what names a picture or a unit file names none that is there
-                boolean names = entry instanceof Entry.PictureAdded
-                        || entry instanceof Entry.JobOpened
-                        || entry instanceof Entry.UnitMoved;
-                if (!names) {
-                    log.append(samples.draft("sample-" + i, "job-v-2", entry), stream -> List.of())
-                            .orElseThrow();
-                }
+                log.append(samples.draft("sample-" + i, "job-v-2", samples.alone()), stream -> List.of())
+                        .orElseThrow();
             }
         }
         Files.write(Path.of(arguments[1]), lines(shop.data, shop.owner.root()), StandardCharsets.UTF_8);

@@ -46,7 +46,7 @@ final class Logs {
         List<LogEntry> kept = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             String id = "fill-" + seed + "-" + i;
-            kept.add(log.append(samples.draft(id, "job-" + i % 3, samples.entry()), stream -> List.of())
+            kept.add(log.append(samples.draft(id, "job-" + i % 3, samples.alone()), stream -> List.of())
                     .orElseThrow());
         }
         return kept;

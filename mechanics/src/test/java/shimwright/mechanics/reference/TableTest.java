@@ -20,7 +20,7 @@ class TableTest {
 
     @Test
     void aMissingFileOrCellIsABug() {
-        assertThatThrownBy(() -> Table.read("none/none.csv")).hasMessageContaining("no reference table none/none.csv");
+        assertThatThrownBy(() -> Table.read("none/none.csv")).hasMessageContaining("none/none.csv");
         assertThatThrownBy(() -> new Table.Row(Map.of("a", "1")).number("b")).hasMessageContaining("no cell b");
     }
 }

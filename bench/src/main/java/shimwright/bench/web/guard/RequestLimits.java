@@ -59,7 +59,7 @@ public final class RequestLimits {
     private static final int CONNECTIONS = 400;
     private static final int FEWEST_CONNECTIONS = 32;
     private static final int OWN_HANDLES = 110;
-    private static final int STILL_TO_OPEN = 60;
+    private static final int STILL_TO_OPEN = 90;
 
     private RequestLimits() {}
 

@@ -164,8 +164,17 @@ class StripDownOrderTest {
     @Test
     void aPartThatCarriesSomeOfTheRestDoesNotTakeAllOfItAlong() {
         UnitType without = new UnitEdit.RemoveItem("output_shaft").on(BEGUN).orElseThrow();
-        UnitType picked =
-                after(without, free("bell housing", "bell"), off("needles under the wheel of 5th", "needles_5", 0));
+        // what stands on the needles comes off before them
+        List<String> onIt = new ArrayList<>();
+        for (Step step : without.steps()) {
+            step.builds().stream()
+                    .filter(item -> !onIt.isEmpty() || item.equals("needles_5"))
+                    .forEach(onIt::add);
+        }
+        Collections.reverse(onIt);
+        List<Removal> strip = new ArrayList<>(List.of(free("bell housing", "bell")));
+        onIt.forEach(item -> strip.add(off(item, item, strip.size() - 1)));
+        UnitType picked = after(without, strip.toArray(Removal[]::new));
         assertThat(fitting(picked, "needles_5").installs()).containsExactly("needles_5");
     }
 

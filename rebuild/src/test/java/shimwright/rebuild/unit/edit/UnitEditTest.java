@@ -1,6 +1,7 @@
 package shimwright.rebuild.unit.edit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -255,7 +256,7 @@ class UnitEditTest {
                 .clearances()
                 .get(0);
         assertThat(depth.method()).isEqualTo(Clearance.Method.SERIES);
-        assertThat(depth.value(List.of(32e-3))).isEqualTo(52e-3);
+        assertThat(depth.value(List.of(32e-3))).isCloseTo(52e-3, within(1e-12));
     }
 
     @Test
