@@ -161,8 +161,8 @@ class ApiTest {
                                 .isEmpty();
                     }
                 }));
-        // seven questions about jobs and shop, six about unit files, pictures
-        int jobs = 7 + 6 + 1 + Acts.byName().size();
+        // seven questions about jobs and shop, eight about unit files and their bundles, pictures
+        int jobs = 7 + 8 + 1 + Acts.byName().size();
         assertThat(ids).doesNotHaveDuplicates().hasSize(2 + 2 * Registry.all().size() + jobs);
     }
 

@@ -124,7 +124,7 @@ class FirstShopTest {
 
     private void job() {
         open("/new/" + UNIT);
-        browser.gauge("77");
+        browser.one("input[name=number]").sendKeys("77");
         open("/");
         open("/new/" + UNIT);
         // what was typed before is back, says so, and the next key takes its place
