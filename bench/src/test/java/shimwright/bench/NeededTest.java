@@ -106,6 +106,12 @@ class NeededTest {
         Element again = awaited("input seal");
         assertThat(again.text()).contains(inDays(14)).doesNotContain("Came and was not right");
         assertThat(bench.page(ORDERS).text()).contains("Went back", "bore 26 for a shaft of 25");
+        String back = bench.page(ORDERS)
+                .select(".found:contains(bore 26) + .strike input[name=struck]")
+                .val();
+        assertThat(post(JOB + "/strike", "struck", back, "page", "orders", "reason", "it was right")
+                        .body())
+                .contains("was ordered anew");
         String anew = again.select("input[name=sent]").get(0).val();
         post(ORDERS + "/back", "sent", anew, "measured", "25 x 40 x 7, lip to the oil", "good", "yes");
         assertThat(bench.page(ORDERS).select(".awaited").text()).doesNotContain("input seal");

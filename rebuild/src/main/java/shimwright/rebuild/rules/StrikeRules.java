@@ -1,6 +1,7 @@
 package shimwright.rebuild.rules;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -78,6 +79,9 @@ final class StrikeRules {
                         "step " + step,
                         "it stands done on what this says",
                         "Undo the step first, then strike it")));
+        orderedAnew(job, body)
+                .ifPresent(what -> refusals.add(new Refusal(
+                        "struck", "order", what + " was ordered anew", "Strike the newer order first, then this")));
         return refusals;
     }
 
@@ -97,6 +101,20 @@ final class StrikeRules {
     private static boolean later(Job job, String struck, LogEntry entry) {
         return job.entries().stream()
                 .anyMatch(kept -> kept.draft().id().equals(struck) && kept.number() > entry.number());
+    }
+
+    /** What took the place of something that went back; empty where nothing did, or the entry is of another kind. */
+    private static Optional<String> orderedAnew(Job job, Entry entry) {
+        return entry instanceof Entry.SentBack back
+                ? Optional.ofNullable(job.sent().get(back.sent()))
+                        .flatMap(was -> job.sent().values().stream()
+                                .filter(other -> other.number() > was.number())
+                                .filter(other -> !job.supply().sentBack().containsKey(other.id()))
+                                .filter(other -> !Collections.disjoint(
+                                        other.what().items(), was.what().items()))
+                                .map(other -> other.what().what())
+                                .findFirst())
+                : Optional.empty();
     }
 
     /** The step that stands done on what an entry says; empty where none does. */

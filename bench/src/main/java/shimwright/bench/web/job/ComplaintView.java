@@ -80,7 +80,7 @@ public record ComplaintView(
         return look.opens().stream().map(StripDepth::name).collect(Collectors.joining(", "));
     }
 
-    /** How far it can be apart, without the first state: nothing said means in the vehicle. */
+    /** How far it can be apart, as a person would say it. */
     public List<StripDepth> states() {
         Set<String> part = Set.of("drained", "final");
         return tables.openings().stream()
