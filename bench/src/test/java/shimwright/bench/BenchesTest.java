@@ -77,13 +77,8 @@ class BenchesTest {
     }
 
     private static void keepNote(Browser browser, String text) {
-        unfold(browser);
-        browser.one("form[action$='/note'] input[name=text]").sendKeys(text);
+        browser.typeUnfolded("form[action$='/note'] input[name=text]", text);
         browser.changes(() -> browser.one("form[action$='/note'] button").click());
-    }
-
-    private static void unfold(Browser browser) {
-        browser.script("document.querySelectorAll('details').forEach(e => e.open = true); return 1");
     }
 
     private static void comes(Browser browser, String text) {
@@ -100,8 +95,7 @@ class BenchesTest {
     }
 
     private void whatIsBeingTypedStays() {
-        unfold(two);
-        two.one("form[action$='/note'] input[name=text]").sendKeys("half a sen");
+        two.typeUnfolded("form[action$='/note'] input[name=text]", "half a sen");
         keepNote(one, "while the other types");
         comes(two, "Another bench has kept something");
         assertThat(typed(two, "note", "text")).isEqualTo("half a sen");
@@ -136,10 +130,8 @@ class BenchesTest {
         String step = first.page(JOB + "/build").select(".step .at b").text();
         one.open(first.url(JOB + "/build?step=" + step));
         two.open(second.url(JOB + "/build?step=" + step));
-        unfold(two);
-        two.one("form[action$='/leftout'] input[name=reason]").sendKeys("no time for it");
-        unfold(one);
-        one.one("form[action$='/leftout'] input[name=reason]").sendKeys("done by the owner");
+        two.typeUnfolded("form[action$='/leftout'] input[name=reason]", "no time for it");
+        one.typeUnfolded("form[action$='/leftout'] input[name=reason]", "done by the owner");
         one.changes(() -> one.one("form[action$='/leftout'] button").click());
         assertThat(one.has("main > .faults")).as(one.text()).isFalse();
         comes(two, "Another bench has kept something");

@@ -12,6 +12,7 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.openqa.selenium.By;
+import org.openqa.selenium.ElementNotInteractableException;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.SessionNotCreatedException;
@@ -168,6 +169,23 @@ final class Browser implements AutoCloseable {
         WebElement field = one(css);
         field.clear();
         field.sendKeys(text);
+    }
+
+    /** Opens whatever is folded and types into a field, again where the page was made anew meanwhile, until the text stands there. */
+    void typeUnfolded(String css, String text) {
+        wait(text + " in " + css, () -> {
+            script("document.querySelectorAll('details').forEach(e => e.open = true); return 1");
+            try {
+                WebElement field = one(css);
+                if (!text.equals(field.getDomProperty("value"))) {
+                    field.clear();
+                    field.sendKeys(text);
+                }
+                return text.equals(one(css).getDomProperty("value")) ? Boolean.TRUE : null;
+            } catch (ElementNotInteractableException folded) {
+                return null;
+            }
+        });
     }
 
     /** Presses what leads to another page. */
