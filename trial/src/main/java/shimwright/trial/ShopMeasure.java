@@ -26,7 +26,8 @@ import java.util.regex.Pattern;
 
 /**
  * What a shop costs, of the program in a process of its own with the launcher's options: {@code start DATA…}, {@code post
- * DATA JOB}, {@code load DATA BENCHES A_SECOND SECONDS}. Processor time beside wall time, since others may use the machine.
+ * DATA JOB}, {@code load DATA BENCHES A_SECOND SECONDS}. Processor time beside wall time, since others may use the machine. With {@code -Dshimwright.launcher=./shimwright} it is started as a
+ * person starts it, with the archive of classes that the launcher made.
  */
 public final class ShopMeasure {
     private static final Pattern AT = Pattern.compile("Shimwright is at (http://127\\.0\\.0\\.1:\\d+)/");
@@ -83,7 +84,7 @@ public final class ShopMeasure {
         System.exit(0);
     }
 
-    private static Program program(List<String> more) throws IOException {
+    private static List<String> java(String main) {
         List<String> command = new ArrayList<>();
         command.add(System.getProperty("java.home") + "/bin/java");
         command.addAll(List.of("-Xms24m", "-Xmx256m", "-XX:+UseSerialGC", "-XX:MinHeapFreeRatio=20"));
@@ -91,7 +92,11 @@ public final class ShopMeasure {
                 List.of("-XX:MaxHeapFreeRatio=40", "-XX:MaxNewSize=20m", "-XX:TieredStopAtLevel=1", "-Xshare:auto"));
         command.add("-Dshimwright.build=" + ShopGrowth.BUILD);
         command.addAll(List.of("-cp", System.getProperty("java.class.path")));
-        command.addAll(more);
+        command.add(main);
+        return command;
+    }
+
+    private static Program program(List<String> command) throws IOException {
         Process process = new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
@@ -107,8 +112,7 @@ public final class ShopMeasure {
     }
 
     private static Program serving(Path data) throws IOException {
-        return program(List.of(
-                "shimwright.bench.Main",
+        List<String> serve = List.of(
                 "serve",
                 "--data",
                 data.toString(),
@@ -116,7 +120,11 @@ public final class ShopMeasure {
                 "0",
                 "--no-browser",
                 "--owner",
-                ShopGrowth.owner(data).root().toString()));
+                ShopGrowth.owner(data).root().toString());
+        String launcher = System.getProperty("shimwright.launcher", "");
+        List<String> command = new ArrayList<>(launcher.isEmpty() ? java("shimwright.bench.Main") : List.of(launcher));
+        command.addAll(serve);
+        return program(command);
     }
 
     private int ask(String address, String body) throws IOException, InterruptedException {
@@ -183,7 +191,7 @@ public final class ShopMeasure {
     @SuppressWarnings("FutureReturnValueIgnored") // what fails is counted where it is timed
     private void load(Path data, int benches, double aSecond, int seconds) throws IOException, InterruptedException {
         try (Program program = serving(data);
-                Program bare = program(List.of(ShopMeasure.class.getName(), "bare"))) {
+                Program bare = program(bareCommand())) {
             List<Double> pages = Collections.synchronizedList(new ArrayList<>());
             List<Double> posts = Collections.synchronizedList(new ArrayList<>());
             List<Double> nothing = Collections.synchronizedList(new ArrayList<>());
@@ -219,6 +227,12 @@ public final class ShopMeasure {
             say("post", posts, nothing);
             say("bare", nothing, nothing);
         }
+    }
+
+    private static List<String> bareCommand() {
+        List<String> command = java(ShopMeasure.class.getName());
+        command.add("bare");
+        return command;
     }
 
     /** How many jobs the shop has. */
