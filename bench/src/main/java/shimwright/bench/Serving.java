@@ -185,6 +185,7 @@ final class Serving {
                         }
                         return listening.map(open -> new Running(
                                 open, kept.log(), summaries, units, entrance, CompletableFuture.runAsync(() -> {
+                                    desk.readingAnew().ifPresent(jobs -> desk.lines());
                                     desk.versions().makeUp();
                                     desk.pinOlderJobs("the program");
                                 })));

@@ -115,6 +115,11 @@ public final class Desk {
         return clock.instant();
     }
 
+    /** How far a large shop is read that no kept lines help with; empty where pages need not wait for it. */
+    public Optional<ReadingAnew> readingAnew() {
+        return streams.readingAnew();
+    }
+
     /** The line of each job, the newest first. */
     public List<JobSummary> lines() {
         List<JobSummary> lines = new ArrayList<>(streams.lines());

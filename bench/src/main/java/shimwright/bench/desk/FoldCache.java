@@ -37,6 +37,7 @@ final class FoldCache {
 
     private final JobLog log;
     private final Optional<Summaries> summaries;
+    private volatile @Nullable ReadingAnew anew;
     private final Recent<Going> jobs = new Recent<>(ENTRIES, Going::size);
 
     private final Map<String, Summaries.Summary> unwritten = new LinkedHashMap<>();
@@ -56,6 +57,14 @@ final class FoldCache {
         this.log = log;
         this.summaries = summaries;
         summaries.ifPresent(this::begin);
+        if (log.head().count() - seen.count() > MANY) {
+            anew = new ReadingAnew(0, log.streams().size());
+        }
+    }
+
+    /** How far a shop is read whose lines were not kept, or were kept by another version of the program; empty once all is at hand. */
+    Optional<ReadingAnew> readingAnew() {
+        return Optional.ofNullable(anew);
     }
 
     private void begin(Summaries kept) {
@@ -166,7 +175,11 @@ final class FoldCache {
         }
         boolean otherPieces = false;
         Set<String> changed = changed(now);
+        int read = 0;
         for (String name : changed) {
+            if (anew != null) {
+                anew = new ReadingAnew(read++, changed.size());
+            }
             Going going = jobs.get(name);
             // a job that nobody works on is folded and forgotten
             Optional<Job> job = (going == null ? new Going(name) : going).job();
@@ -177,9 +190,12 @@ final class FoldCache {
                         || !before.pieces().equals(line.pieces())
                         || !before.number().equals(line.number());
                 unwritten.put(name, new Summaries.Summary(name, job.get().head(), line.text()));
+                // with the head that was read to before: a program that is stopped on the way goes on from here
+                write(LINES_AT_RISK);
             }
         }
         seen = now;
+        anew = null;
         listed(otherPieces);
         write(LINES_AT_RISK);
     }

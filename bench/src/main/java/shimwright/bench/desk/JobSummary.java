@@ -63,6 +63,8 @@ public record JobSummary(
         try {
             List<String> words = Arrays.stream(text.split(" ", -1))
                     .map(word -> URLDecoder.decode(word, StandardCharsets.UTF_8))
+                    // ten thousand lines name the same few types, files and pieces
+                    .map(String::intern)
                     .toList();
             return words.size() < FIELDS
                     ? Optional.empty()
@@ -76,7 +78,7 @@ public record JobSummary(
                             words.get(4),
                             words.get(5).equals("true"),
                             Integer.parseInt(words.get(6)),
-                            words.subList(FIELDS, words.size())));
+                            List.copyOf(words.subList(FIELDS, words.size()))));
         } catch (IllegalArgumentException torn) {
             return Optional.empty();
         }

@@ -78,6 +78,7 @@ public final class Server {
                 files.directory = "/static";
                 files.location = Location.CLASSPATH;
             });
+            ReadingPage.before(config.routes, desk);
             marks(config, desk);
             new ShopPages(desk, door).routes(config.routes);
             new GaugePages(desk, door).routes(config.routes);

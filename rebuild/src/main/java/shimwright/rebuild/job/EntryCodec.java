@@ -7,10 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
 import tools.jackson.core.json.JsonWriteFeature;
+import tools.jackson.databind.DeserializationContext;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.ObjectMapper;
+import tools.jackson.databind.deser.jdk.StringDeserializer;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.module.SimpleModule;
 
 /**
  * Entries to text and back. The text is what is stored and hashed.
@@ -22,6 +26,7 @@ import tools.jackson.databind.json.JsonMapper;
 public final class EntryCodec {
     private static final JsonSetter.Value EMPTY = JsonSetter.Value.forValueNulls(Nulls.AS_EMPTY);
     private static final Map<String, Class<? extends Entry>> TYPES = types();
+    private static final int LONGEST_SHARED = 120;
 
     private EntryCodec() {}
 
@@ -35,7 +40,17 @@ public final class EntryCodec {
                 .withConfigOverride(List.class, absent -> absent.setNullHandling(EMPTY))
                 .withConfigOverride(Map.class, absent -> absent.setNullHandling(EMPTY))
                 .disable(JsonWriteFeature.WRITE_NAN_AS_STRINGS)
+                .addModule(new SimpleModule().addDeserializer(String.class, new Shared()))
                 .build();
+    }
+
+    /** Texts of which an entry holds many that others hold as well: names of steps, parts, words of the working. Each is held once. */
+    private static final class Shared extends StringDeserializer {
+        @Override
+        public String deserialize(JsonParser parser, DeserializationContext context) {
+            String text = super.deserialize(parser, context);
+            return text.length() > LONGEST_SHARED ? text : text.intern();
+        }
     }
 
     private static Map<String, Class<? extends Entry>> types() {

@@ -27,7 +27,9 @@ public record EntryText(String stream, String id, String at, String by, String d
     }
 
     Draft draft() {
-        return new Draft(stream, id, Instant.parse(at), by, device, EntryCodec.read(type, body));
+        // the same in every entry of a job: held once
+        return new Draft(
+                stream.intern(), id, Instant.parse(at), by.intern(), device.intern(), EntryCodec.read(type, body));
     }
 
     /** The hash that follows {@code previous}. */

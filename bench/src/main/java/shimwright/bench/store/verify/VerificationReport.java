@@ -1,7 +1,9 @@
 package shimwright.bench.store.verify;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import shimwright.mechanics.outcome.Refusal;
 
 /**
@@ -25,6 +27,8 @@ public record VerificationReport(List<String> sound, List<String> remarks, List<
 
     /** Gathers a report. */
     static final class Gathering {
+        private static final int TOLD = 5;
+
         private final List<String> sound = new ArrayList<>();
         private final List<String> remarks = new ArrayList<>();
         private final List<Refusal> faults = new ArrayList<>();
@@ -54,7 +58,31 @@ public record VerificationReport(List<String> sound, List<String> remarks, List<
         }
 
         VerificationReport done() {
-            return new VerificationReport(sound, remarks, faults);
+            return new VerificationReport(few(sound), few(remarks), faults);
+        }
+
+        /** Sentences that differ by a name or a number alone are told a few times and then counted: nobody reads ten thousand. Faults are all told. */
+        private static List<String> few(List<String> all) {
+            Map<String, Integer> seen = new HashMap<>();
+            all.forEach(sentence -> seen.merge(kind(sentence), 1, Integer::sum));
+            Map<String, Integer> told = new HashMap<>();
+            List<String> few = new ArrayList<>();
+            for (String sentence : all) {
+                String kind = kind(sentence);
+                int before = told.merge(kind, 1, Integer::sum) - 1;
+                int left = seen.getOrDefault(kind, 0) - TOLD;
+                if (before < TOLD || left == 1) {
+                    few.add(sentence);
+                } else if (before == TOLD) {
+                    few.add("and " + left + " more such lines");
+                }
+            }
+            return few;
+        }
+
+        /** A sentence without what names one job, entry or moment in it. */
+        private static String kind(String sentence) {
+            return sentence.replaceAll("hand-back of .+ is", "hand-back is").replaceAll("[0-9][-0-9:.TZ]*", "0");
         }
     }
 }

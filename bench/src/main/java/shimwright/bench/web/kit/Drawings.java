@@ -2,6 +2,7 @@ package shimwright.bench.web.kit;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import shimwright.bench.picture.section.SectionDrawing;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.picture.section.SectionView;
@@ -31,10 +32,19 @@ public record Drawings(String wide, String narrow) {
     };
 
     /** Where a drawing is shown. */
-    private record Place(String job, String id, UnitSystem system) {}
+    private record Place(String job, String id, UnitSystem system) {
+        /** Whether what is drawn there depends on nothing but unit and state, as here. */
+        private boolean alike(Place other) {
+            return id.equals(other.id) && system == other.system;
+        }
+    }
 
     /** What was drawn there last, and of what. */
-    private record Drawn(Unit unit, SectionState state, Drawings drawings) {}
+    private record Drawn(Unit unit, SectionState state, Drawings drawings) {
+        private boolean of(Unit other, SectionState now) {
+            return state.equals(now) && unit.equals(other);
+        }
+    }
 
     /**
      * The drawings of a unit in a state of its build; drawn once while neither changes.
@@ -44,12 +54,9 @@ public record Drawings(String wide, String narrow) {
      */
     public static Drawings of(String job, Unit unit, SectionState state, String id, Show show) {
         Place place = new Place(job, id, show.system());
-        Drawn before;
-        synchronized (LATEST) {
-            before = LATEST.get(place);
-        }
-        if (before != null && before.state().equals(state) && before.unit().equals(unit)) {
-            return before.drawings();
+        Optional<Drawings> before = before(place, unit, state);
+        if (before.isPresent()) {
+            return before.get();
         }
         SectionView view = SectionView.FULL.in(show.system());
         Drawings drawings = new Drawings(
@@ -59,5 +66,22 @@ public record Drawings(String wide, String narrow) {
             LATEST.put(place, new Drawn(unit, state, drawings));
         }
         return drawings;
+    }
+
+    /** What was drawn of the same there or for another job: benches that stand at the same step share one text. */
+    private static Optional<Drawings> before(Place place, Unit unit, SectionState state) {
+        synchronized (LATEST) {
+            Drawn here = LATEST.get(place);
+            if (here != null && here.of(unit, state)) {
+                return Optional.of(here.drawings());
+            }
+            Optional<Drawn> elsewhere = LATEST.entrySet().stream()
+                    .filter(drawn ->
+                            drawn.getKey().alike(place) && drawn.getValue().of(unit, state))
+                    .map(Map.Entry::getValue)
+                    .findFirst();
+            elsewhere.ifPresent(drawn -> LATEST.put(place, drawn));
+            return elsewhere.map(Drawn::drawings);
+        }
     }
 }
