@@ -56,11 +56,13 @@ final class Serving {
             Optional<SummaryFile> summaries,
             UnitFolder units,
             Entrance entrance,
+            Desk desk,
             CompletableFuture<Void> settled)
             implements AutoCloseable {
         @Override
         public void close() {
             server.stop();
+            desk.stopReading();
             settled.handle((nothing, broken) -> broken == null).join();
             summaries.ifPresent(SummaryFile::close);
             log.close();
@@ -184,7 +186,7 @@ final class Serving {
                             summaries.ifPresent(SummaryFile::close);
                         }
                         return listening.map(open -> new Running(
-                                open, kept.log(), summaries, units, entrance, CompletableFuture.runAsync(() -> {
+                                open, kept.log(), summaries, units, entrance, desk, CompletableFuture.runAsync(() -> {
                                     desk.readingAnew().ifPresent(jobs -> desk.lines());
                                     desk.versions().makeUp();
                                     desk.pinOlderJobs("the program");

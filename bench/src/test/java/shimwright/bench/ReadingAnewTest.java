@@ -52,6 +52,7 @@ class ReadingAnewTest {
                 ShopStore.in(folder, OpenLog.Opening.WRITE, Optional.empty()).orElseThrow()) {
             fill(store.log());
             try (SummaryFile file = SummaryFile.in(folder, "one")) {
+                oneThatIsClosedMeanwhileReadsNoMore(store, file);
                 Desk desk = desk(store, file);
                 assertThat(desk.readingAnew()).contains(new ReadingAnew(0, JOBS));
                 Javalin server = server(folder, store, desk);
@@ -88,6 +89,13 @@ class ReadingAnewTest {
                 assertThat(desk(store, file).readingAnew()).isEmpty();
             }
         }
+    }
+
+    private void oneThatIsClosedMeanwhileReadsNoMore(ShopStore store, SummaryFile file) {
+        Desk closed = desk(store, file);
+        closed.stopReading();
+        closed.lines();
+        assertThat(closed.readingAnew()).contains(new ReadingAnew(0, JOBS));
     }
 
     private static void fill(JobLog log) {

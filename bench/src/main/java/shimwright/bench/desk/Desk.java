@@ -120,6 +120,11 @@ public final class Desk {
         return streams.readingAnew();
     }
 
+    /** No more is read for the lines of jobs, since the shop is closed. */
+    public void stopReading() {
+        streams.stop();
+    }
+
     /** The line of each job, the newest first. */
     public List<JobSummary> lines() {
         List<JobSummary> lines = new ArrayList<>(streams.lines());

@@ -38,6 +38,7 @@ final class FoldCache {
     private final JobLog log;
     private final Optional<Summaries> summaries;
     private volatile @Nullable ReadingAnew anew;
+    private volatile boolean stopped;
     private final Recent<Going> jobs = new Recent<>(ENTRIES, Going::size);
 
     private final Map<String, Summaries.Summary> unwritten = new LinkedHashMap<>();
@@ -65,6 +66,11 @@ final class FoldCache {
     /** How far a shop is read whose lines were not kept, or were kept by another version of the program; empty once all is at hand. */
     Optional<ReadingAnew> readingAnew() {
         return Optional.ofNullable(anew);
+    }
+
+    /** Lets a shop be closed that is still being read: what was read is kept, the rest is read at the next start. */
+    void stop() {
+        stopped = true;
     }
 
     private void begin(Summaries kept) {
@@ -177,6 +183,9 @@ final class FoldCache {
         Set<String> changed = changed(now);
         int read = 0;
         for (String name : changed) {
+            if (stopped) {
+                return;
+            }
             if (anew != null) {
                 anew = new ReadingAnew(read++, changed.size());
             }

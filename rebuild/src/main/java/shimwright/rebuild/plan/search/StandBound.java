@@ -9,15 +9,17 @@ import java.util.Arrays;
  * what each costs is kept. Once the table is full it says what the chains of tasks say, which is never more.
  */
 final class StandBound {
-    /** Entries kept times tasks: a table of 2 to 3 MB. */
+    /** Entries kept at most times tasks: 2 to 3 MB for a whole unit. The table grows as it is needed: few steps that are left have few states. */
     private static final int KEPT = 2_000_000;
+
+    private static final int SLOTS = 1 << 10;
 
     private final CompiledProblem c;
     private final SetUpBound chains;
     private final int words;
     private final int most;
-    private final long[] keys;
-    private final long[] values;
+    private long[] keys;
+    private long[] values;
     private int size;
 
     StandBound(CompiledProblem c, SetUpBound chains) {
@@ -25,9 +27,8 @@ final class StandBound {
         this.chains = chains;
         this.words = c.all.length;
         this.most = Math.max(1, KEPT / Math.max(1, c.n));
-        int slots = Integer.highestOneBit(2 * most) * 2;
-        this.keys = new long[slots * (words + 1)];
-        this.values = new long[slots];
+        this.keys = new long[SLOTS * (words + 1)];
+        this.values = new long[SLOTS];
         Arrays.fill(values, -1);
     }
 
@@ -53,6 +54,9 @@ final class StandBound {
             return chains.stands(done, orientation, place);
         }
         size++;
+        if (2 * size > values.length) {
+            grow();
+        }
         long least = CompiledProblem.NEVER;
         boolean[] seen = new boolean[c.ready.orientations + c.ready.places + 1];
         for (int w = 0; w < words; w++) {
@@ -74,6 +78,22 @@ final class StandBound {
         }
         values[slot(done, orientation, place)] = least;
         return least;
+    }
+
+    private void grow() {
+        long[] keysBefore = keys;
+        long[] before = values;
+        keys = new long[2 * keysBefore.length];
+        values = new long[2 * before.length];
+        Arrays.fill(values, -1);
+        for (int i = 0; i < before.length; i++) {
+            if (before[i] >= 0) {
+                int at = i * (words + 1);
+                long stand = keysBefore[at + words];
+                long[] done = Arrays.copyOfRange(keysBefore, at, at + words);
+                values[slot(done, (int) (stand >> 32), (int) stand)] = before[i];
+            }
+        }
     }
 
     /** Does what is free and needs no turning and no walking, once through; false where there was nothing. */
@@ -98,7 +118,7 @@ final class StandBound {
 
     /** Where a state stands in the table, or is to stand; its key is written there. */
     private int slot(long[] done, int orientation, int place) {
-        long stand = (long) orientation << 32 | place;
+        long stand = (long) orientation << 32 | place & 0xFFFFFFFFL;
         long hash = stand * 0x9E3779B97F4A7C15L;
         for (long word : done) {
             hash = (hash ^ word) * 0xC2B2AE3D27D4EB4FL;
