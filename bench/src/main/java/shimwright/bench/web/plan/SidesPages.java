@@ -6,8 +6,15 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executor;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.Door;
@@ -20,18 +27,31 @@ import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.model.UnitType.Choice;
 
-/** Which sides of the choices still open make the cheapest plan; worked out when the page is asked for. */
+/** Which sides of the choices still open make the cheapest plan; worked out behind the page when it is asked for, one job at a time. */
 public final class SidesPages {
     private static final SearchBudget EACH = new SearchBudget(64, 5_000, 8 << 20);
     /** On a slow machine it ends here with what it has, and says so. */
     private static final long LONGEST = 10_000_000_000L;
 
+    /** So long a page waits itself, ms; after that it is asked for again by the browser. */
+    private static final long PATIENCE = 250;
+
+    private static final String SECONDS = "2";
+
     private final Desk desk;
     private final Door door;
     private final Map<String, Known> known = new ConcurrentHashMap<>();
+    private final Executor behind = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "compares sides");
+        thread.setDaemon(true);
+        return thread;
+    });
 
-    /** What was worked out for a plan. */
-    private record Known(Plan plan, Outcome<SidesView> view) {}
+    /** What is worked out for a plan. */
+    private record Known(Plan plan, CompletableFuture<Worked> work) {}
+
+    /** What came of it, and whether it was ended early. */
+    private record Worked(Outcome<List<SideChoices.Ranked>> ranked, boolean late) {}
 
     public SidesPages(Desk desk, Door door) {
         this.desk = desk;
@@ -48,11 +68,17 @@ public final class SidesPages {
             Page page = door.page(ctx, "Which sides", "build", bench);
             Map<String, Object> more = new LinkedHashMap<>();
             if (bench.plan() instanceof Outcome.Ok<Plan> ok) {
-                Outcome<SidesView> view = found(bench, ok.value(), page);
-                more.put("refusals", view.refusals());
-                if (view.isOk()) {
-                    more.put("view", view.orElseThrow());
+                Optional<Outcome<SidesView>> found = found(bench, ok.value(), page);
+                if (found.isEmpty()) {
+                    ctx.header("Refresh", SECONDS);
                 }
+                more.put("waiting", found.isEmpty());
+                found.ifPresent(view -> {
+                    more.put("refusals", view.refusals());
+                    if (view.isOk()) {
+                        more.put("view", view.orElseThrow());
+                    }
+                });
             } else {
                 more.put("refusals", bench.plan().refusals());
             }
@@ -60,12 +86,8 @@ public final class SidesPages {
         });
     }
 
-    private Outcome<SidesView> found(JobOnBench bench, Plan plan, Page page) {
-        String job = bench.job().id();
-        Known before = known.get(job);
-        if (before != null && before.plan().equals(plan)) {
-            return before.view();
-        }
+    /** What was found; empty while it is still looked for. */
+    private Optional<Outcome<SidesView>> found(JobOnBench bench, Plan plan, Page page) {
         Set<String> settled = new LinkedHashSet<>(bench.job().sides().keySet());
         List<Choice> open = PlanView.choices(bench.unit()).stream()
                 .filter(choice -> !settled.contains(choice.id()))
@@ -73,6 +95,26 @@ public final class SidesPages {
         bench.unit().type().choices().stream()
                 .filter(choice -> !open.contains(choice))
                 .forEach(choice -> settled.add(choice.id()));
+        CompletableFuture<Worked> work = known.compute(
+                        bench.job().id(),
+                        (job, before) -> before != null && before.plan().equals(plan)
+                                ? before
+                                : new Known(plan, CompletableFuture.supplyAsync(() -> worked(bench, settled), behind)))
+                .work();
+        try {
+            Worked done = work.get(PATIENCE, TimeUnit.MILLISECONDS);
+            return Optional.of(done.ranked().map(ranked -> SidesView.of(open, ranked, done.late(), page.show())));
+        } catch (TimeoutException goesOn) {
+            return Optional.empty();
+        } catch (InterruptedException closing) {
+            Thread.currentThread().interrupt();
+            return Optional.empty();
+        } catch (ExecutionException broken) {
+            throw new IllegalStateException(broken.getCause());
+        }
+    }
+
+    private static Worked worked(JobOnBench bench, Set<String> settled) {
         long end = System.nanoTime() + LONGEST;
         boolean[] late = {false};
         SearchObserver watch = new SearchObserver(
@@ -81,10 +123,8 @@ public final class SidesPages {
                     return late[0];
                 },
                 progress -> {});
-        Outcome<SidesView> view = SideChoices.of(
-                        bench.unit(), bench.job().sides(), settled, bench.present(), EACH, watch)
-                .map(ranked -> SidesView.of(open, ranked, late[0], page.show()));
-        known.put(job, new Known(plan, view));
-        return view;
+        Outcome<List<SideChoices.Ranked>> ranked =
+                SideChoices.of(bench.unit(), bench.job().sides(), settled, bench.present(), EACH, watch);
+        return new Worked(ranked, late[0]);
     }
 }
