@@ -25,6 +25,17 @@ class NeededTest {
     @BeforeAll
     static void start() {
         bench = DemoBench.fresh();
+        // in the demo everything lies here; here it does not
+        for (Element strike : bench.page(ORDERS).select("h2:contains(Lay here) ~ .strike input[name=struck]")) {
+            post(
+                    JOB + "/strike",
+                    "struck",
+                    strike.val(),
+                    "page",
+                    "orders",
+                    "reason",
+                    "it is another box that it came for");
+        }
     }
 
     @AfterAll
@@ -136,6 +147,31 @@ class NeededTest {
                 bench.page(ORDERS).select(".strike input[name=struck]").get(0).val();
         post(JOB + "/strike", "struck", id, "page", "orders", "reason", "it was the one of 4th");
         assertThat(lines()).anyMatch(text -> text.contains("needle cage of 5th"));
+    }
+
+    @Test
+    void aStepWithoutItsNewPartIsHeldUpUntilThePartIsOrderedOrHere() {
+        assertThat(bench.page(JOB + "/plan").select(".heldup").text())
+                .contains("neither ordered nor here", "speed driven gear");
+        String held = "D09A";
+        Element step = bench.page(JOB + "/build?step=" + held);
+        assertThat(step.select(".missing").text()).contains("Must be new", "speed driven gear", "this step is held up");
+        assertThat(post(JOB + "/done", "step", held).body()).contains("is neither ordered nor here");
+        assertThat(bench.page(JOB + "/plan?begin=18:30&hours=2.5&spread=30&arrives=")
+                        .text())
+                .contains("Not before", held);
+        String[] lines =
+                step.select(".missing input[name=lines]").eachAttr("value").toArray(String[]::new);
+        assertThat(post(JOB + "/here", "step", held, "lines", String.join("\n", lines), "measured", "")
+                        .body())
+                .contains("a shelf can hold the wrong one");
+        post(JOB + "/here", "step", held, "lines", String.join("\n", lines), "measured", "19 teeth, bore 10.02");
+        assertThat(bench.page(JOB + "/build?step=" + held).select(".missing")).isEmpty();
+        String id = bench.page(ORDERS)
+                .select(".found:contains(19 teeth, bore 10.02) + .strike input[name=struck]")
+                .val();
+        post(JOB + "/strike", "struck", id, "page", "orders", "reason", "it was the other seal");
+        assertThat(bench.page(JOB + "/build?step=" + held).select(".missing")).isNotEmpty();
     }
 
     private static Element row(String limit) {

@@ -16,12 +16,14 @@ import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.act.HandBackActs;
 import shimwright.rebuild.act.HoldActs;
 import shimwright.rebuild.act.IntakeActs;
+import shimwright.rebuild.act.OrderActs;
 import shimwright.rebuild.act.ShopActs;
 import shimwright.rebuild.act.StepActs;
 import shimwright.rebuild.act.StripActs;
 import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.plan.Timers.Timer;
+import shimwright.rebuild.supply.OrderList;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.UnitType.Check;
 import shimwright.rebuild.unit.model.UnitType.CheckKind;
@@ -110,6 +112,7 @@ final class Player {
             case "found" -> found(line);
             case "seen" -> act(new IntakeActs.Observe(line.part(0), line.part(1)));
             case "judge" -> judge(line);
+            case "here" -> here(line);
             case "note" -> act(new IntakeActs.MakeNote(line.part(0), line.part(1)));
             case "handback" -> act(new HandBackActs.HandBack(line.part(0), line.part(1), line.part(2)));
             default -> {
@@ -132,6 +135,18 @@ final class Player {
                 Entry.Decision.valueOf(line.part(1).toUpperCase(Locale.ROOT)),
                 line.part(2),
                 line.part(3)));
+    }
+
+    /** What is needed and bears one of the words lies here; a star stands for all that is left. */
+    private void here(Line line) {
+        JobOnBench bench = desk.bench(job).orElseThrow();
+        act(new OrderActs.HaveHere(
+                OrderList.of(bench.unit(), bench.job()).lines().stream()
+                        .filter(needed ->
+                                line.part(0).equals("*") || needed.what().contains(line.part(0)))
+                        .map(OrderList.Line::key)
+                        .toList(),
+                line.part(1)));
     }
 
     private void found(Line line) {

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
@@ -80,11 +81,14 @@ public final class PlanCache {
             Map<String, String> sides,
             BuildState present,
             List<Job.Said<Entry.Sent>> awaited,
+            Set<String> heldUp,
             Instant time,
             Outcome<Plan> plan,
             boolean settled) {
-        boolean holds(Unit of, Job job, Instant now, Weights weights) {
-            return unit.equals(of)
+        boolean holds(Workbench bench, Instant now, Weights weights) {
+            Job job = bench.job();
+            return unit.equals(bench.unit())
+                    && heldUp.equals(bench.heldUp().keySet())
                     && sides.equals(job.sides())
                     && present.done().equals(List.copyOf(job.stepsDone()))
                     && awaited.equals(job.awaited())
@@ -97,11 +101,12 @@ public final class PlanCache {
                     && sides.equals(other.sides)
                     && present.equals(other.present)
                     && awaited.equals(other.awaited)
+                    && heldUp.equals(other.heldUp)
                     && time.equals(other.time);
         }
 
         Laid better(Outcome<Plan> found) {
-            return new Laid(unit, sides, present, awaited, time, found, true);
+            return new Laid(unit, sides, present, awaited, heldUp, time, found, true);
         }
 
         List<String> order() {
@@ -154,7 +159,7 @@ public final class PlanCache {
         Instant time = ticks ? Instant.ofEpochSecond(now.getEpochSecond() / SLICE * SLICE) : Instant.EPOCH;
         Weights weights = ShopWeights.of(bench.shop().facts());
         Laid before = laid.get(job.id());
-        if (before != null && before.holds(unit, job, time, weights)) {
+        if (before != null && before.holds(bench, time, weights)) {
             return new Shown(before.plan(), !before.settled());
         }
         stop(job.id());
@@ -164,7 +169,15 @@ public final class PlanCache {
         Optional<Plan> onward = hint.isEmpty() ? Optional.empty() : Planner.onward(unit, job.sides(), present, hint);
         Outcome<Plan> plan = onward.map(Outcome::ok)
                 .orElseGet(() -> Planner.lay(unit, job.sides(), present, first, SearchObserver.nobody(), hint));
-        Laid from = new Laid(unit, job.sides(), present, job.awaited(), time, plan, onward.isEmpty());
+        Laid from = new Laid(
+                unit,
+                job.sides(),
+                present,
+                job.awaited(),
+                Set.copyOf(bench.heldUp().keySet()),
+                time,
+                plan,
+                onward.isEmpty());
         laid.put(job.id(), from);
         if (onward.isPresent()) {
             behind.execute(() -> improve(job.id(), from));

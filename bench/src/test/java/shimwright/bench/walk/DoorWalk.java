@@ -197,6 +197,7 @@ final class DoorWalk {
 
     private void step(JsonNode now, JsonNode step) {
         String id = step.get("step").asString();
+        here(step);
         await(step);
         String clearance = step.get("clearance").asString();
         if (!clearance.isEmpty()) {
@@ -228,6 +229,19 @@ final class DoorWalk {
             act("undo", Map.of("step", id, "reason", "tapped on the wrong line"));
             slips.add("undone");
             act("done", Map.of("step", id));
+        }
+    }
+
+    /** What must be new for the step is looked at and lies here; before that the step is refused. */
+    private void here(JsonNode step) {
+        List<String> lines = step.get("missing").values().stream()
+                .map(line -> line.get("line").asString())
+                .toList();
+        if (!lines.isEmpty()) {
+            if (slips.add("without the new part")) {
+                slip("done", Map.of("step", step.get("step").asString()), "neither ordered nor here");
+            }
+            act("have-here", Map.of("lines", lines, "measured", "beside the old one, the same"));
         }
     }
 

@@ -28,6 +28,7 @@ public final class Acts {
                 ComplaintActs.class,
                 StripActs.class,
                 OrderActs.class,
+                MoneyActs.class,
                 StepActs.class,
                 HoldActs.class,
                 ClearanceActs.class,

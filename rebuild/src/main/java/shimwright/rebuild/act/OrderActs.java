@@ -5,12 +5,14 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.supply.OrderList;
 import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.unit.model.Kit;
 import shimwright.rebuild.workbench.Workbench;
 
 /** Orders and send-outs. */
@@ -52,8 +54,11 @@ public final class OrderActs {
                 .orElse(typed);
     }
 
-    /** What is needed is ordered from one supplier, each line for itself, so that each is checked and waited for by itself. */
-    @MakesEntries(Entry.Sent.class)
+    /**
+     * What is needed is ordered from one supplier, each line for itself, so that each is checked and waited for by itself; what the unit
+     * file says of its price is kept with it.
+     */
+    @MakesEntries({Entry.Sent.class, Entry.CostSaid.class})
     public record OrderNeeded(
             @ActInput(value = "lines", missing = "Choose what to order")
             List<String> lines,
@@ -68,14 +73,41 @@ public final class OrderActs {
             implements Act.OfJob {
         @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
-            return chosen(bench, lines)
-                    .flatMap(chosen -> Outcome.ok(new ActResult(
-                            bench.job().id(),
-                            chosen.stream()
-                                    .<Entry>map(line ->
-                                            new Entry.Sent(line.what(), line.items(), to, due, late, line.check()))
-                                    .toList(),
-                            "Kept: the plan waits for it")));
+            return chosen(bench, lines).map(chosen -> {
+                List<Entry> entries = new ArrayList<>();
+                chosen.forEach(
+                        line -> entries.add(new Entry.Sent(line.what(), line.items(), to, due, late, line.check())));
+                entries.addAll(costs(bench, chosen));
+                return new ActResult(bench.job().id(), entries, "Kept: the plan waits for it");
+            });
+        }
+
+        private static List<Entry> costs(Workbench bench, List<OrderList.Line> chosen) {
+            OrderList list = OrderList.of(bench.unit(), bench.job());
+            List<Entry> costs = new ArrayList<>();
+            chosen.stream()
+                    .filter(line -> line.price() > 0)
+                    .forEach(line -> costs.add(new Entry.CostSaid(
+                            line.what(), line.what(), Math.round(line.price() * 100), "price of the unit file")));
+            for (Kit kit : list.kits()) {
+                String name = "kit " + kit.id();
+                String has = chosen.stream()
+                        .filter(line -> line.from().equals(name))
+                        .map(OrderList.Line::what)
+                        .collect(Collectors.joining("; "));
+                Said<Entry.CostSaid> before = bench.job().money().costs().get(name);
+                if (!has.isEmpty()) {
+                    costs.add(
+                            before == null
+                                    ? new Entry.CostSaid(name, name, list.price(kit), "with: " + has)
+                                    : new Entry.CostSaid(
+                                            name,
+                                            name,
+                                            before.what().cents(),
+                                            before.what().words() + "; " + has));
+                }
+            }
+            return costs;
         }
     }
 
@@ -105,6 +137,9 @@ public final class OrderActs {
     /** Lines of what is to be ordered, by their keys. */
     private static Outcome<List<OrderList.Line>> chosen(Workbench bench, List<String> keys) {
         OrderList list = OrderList.of(bench.unit(), bench.job());
+        if (keys.isEmpty()) {
+            return Outcome.refused(Refusal.of("lines", "nothing chosen", "Choose at least one line"));
+        }
         List<Refusal> refusals = keys.stream()
                 .filter(key -> list.line(key).isEmpty())
                 .map(key ->

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.rebuild.record.Labour;
+import shimwright.rebuild.money.Rate;
 import shimwright.rebuild.rules.ShopWeights;
 
 /** What a shop says of itself must be of use where it is asked: a time of day is one, hours are numbers. */
@@ -33,7 +33,7 @@ final class ShopFacts {
             hours(evening, faults);
         }
         String rate = facts.getOrDefault("rate", "").strip();
-        if (!rate.isEmpty() && !Labour.isRate(rate)) {
+        if (!rate.isEmpty() && Rate.of(rate).isEmpty()) {
             faults.add(new Refusal(
                     "fact.rate", "rate an hour", "\"" + rate + "\" has not one number in it", "Write it as 60 EUR"));
         }

@@ -270,6 +270,72 @@ public sealed interface Entry {
     /** What is needed lies here already, and was measured or looked at. */
     record LiesHere(List<String> items, String what, String measured) implements OfJob {}
 
+    /**
+     * The owner was told what it may cost.
+     *
+     * @param lines what is in it
+     * @param low hundredths of the currency: cheaper in one of ten draws, what nobody has a chance for left out
+     * @param likely half of the draws are cheaper
+     * @param high dearer in one of ten draws, what nobody has a chance for in it
+     * @param unknown what is not in it, in words
+     * @param dearer what would make it dearer, in words
+     */
+    record Quoted(
+            List<QuoteLine> lines,
+            long low,
+            long likely,
+            long high,
+            String currency,
+            List<String> unknown,
+            List<String> dearer,
+            String words)
+            implements OfJob {}
+
+    /**
+     * A line of what something may cost.
+     *
+     * @param cents hundredths of the currency
+     * @param chance that it comes to it, 0 to 1; -1 where nobody can say
+     * @param why where price and chance come from
+     */
+    record QuoteLine(String what, long cents, double chance, String why) {}
+
+    /**
+     * What the owner said to it.
+     *
+     * @param quote the entry that told what it may cost
+     * @param day on which it was said
+     * @param upTo hundredths of the currency that it may cost
+     * @param words of the owner; what is left out where it goes on with less
+     */
+    record OwnerAnswered(String quote, OwnerSays says, Channel by, LocalDate day, String who, long upTo, String words)
+            implements OfJob {}
+
+    /** What an owner can say: go on, go on with less, or give it back as it is. */
+    enum OwnerSays {
+        AGREED,
+        LESS,
+        DECLINED
+    }
+
+    /** How something was said. */
+    enum Channel {
+        IN_PERSON,
+        BY_TELEPHONE,
+        IN_WRITING
+    }
+
+    /**
+     * What something cost; the latest about it holds.
+     *
+     * @param about the entry that ordered it, a kit by its number, or the words themselves
+     * @param cents hundredths of the shop's currency
+     */
+    record CostSaid(String about, String what, long cents, String words) implements OfJob {}
+
+    /** The hours to be paid for, by the person who stands behind them; the latest hold. */
+    record HoursSaid(double hours, String reason) implements OfJob {}
+
     /** A step cannot be done now, and why. */
     record StepCannot(String step, String reason) implements OfJob {}
 

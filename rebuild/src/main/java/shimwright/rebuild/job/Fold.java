@@ -49,7 +49,11 @@ public final class Fold {
     private @Nullable Said<Entry.JobOpened> opened;
     private @Nullable Said<Entry.UnitMoved> moved;
     private @Nullable Said<Entry.ComplaintSaid> complaint;
+    private final Map<String, Said<Entry.CostSaid>> costs = new LinkedHashMap<>();
     private @Nullable Said<Entry.HandedBack> handedBack;
+    private @Nullable Said<Entry.Quoted> quoted;
+    private @Nullable Said<Entry.OwnerAnswered> answered;
+    private @Nullable Said<Entry.HoursSaid> hours;
 
     /** A fold that has taken nothing yet. */
     public Fold() {}
@@ -98,13 +102,16 @@ public final class Fold {
     private void clear() {
         List.of(looked, judged, choices, done, jumped, leftOut, added, cannot, checks, holdsOverruled)
                 .forEach(Map::clear);
-        List.of(packsIn, rounds, struck, chosen, accepted, notes, pictures, sent, cameBack, sentBack)
+        List.of(packsIn, rounds, struck, chosen, accepted, notes, pictures, sent, cameBack, sentBack, costs)
                 .forEach(Map::clear);
         List.of(takenOff, found, here, clocks, followedUp).forEach(List::clear);
         opened = null;
         moved = null;
         complaint = null;
         handedBack = null;
+        quoted = null;
+        answered = null;
+        hours = null;
     }
 
     private static <E extends Entry> Said<E> said(LogEntry kept, E what) {
@@ -119,7 +126,10 @@ public final class Fold {
     private void takeOne(LogEntry kept) {
         if (kept.body() instanceof Entry.OfJob entry
                 && !mistakes.contains(kept.draft().id())) {
-            if (!takeIntake(kept, entry) && !takeStory(kept, entry) && !takeStep(kept, entry)) {
+            if (!takeIntake(kept, entry)
+                    && !takeMoney(kept, entry)
+                    && !takeStory(kept, entry)
+                    && !takeStep(kept, entry)) {
                 takeBuild(kept, entry);
             }
         }
@@ -160,6 +170,21 @@ public final class Fold {
                         was.overruledBecause(),
                         now.facts().getOrDefault("remark", was.remark()),
                         was.unitFile()));
+    }
+
+    private boolean takeMoney(LogEntry kept, Entry.OfJob entry) {
+        if (entry instanceof Entry.Quoted e) {
+            quoted = said(kept, e);
+        } else if (entry instanceof Entry.OwnerAnswered e) {
+            answered = said(kept, e);
+        } else if (entry instanceof Entry.CostSaid e) {
+            costs.put(e.about(), said(kept, e));
+        } else if (entry instanceof Entry.HoursSaid e) {
+            hours = said(kept, e);
+        } else {
+            return false;
+        }
+        return true;
     }
 
     private boolean takeStory(LogEntry kept, Entry.OfJob entry) {
@@ -286,6 +311,7 @@ public final class Fold {
                 new Job.Intake(opening.what(), opening.at(), moved),
                 new Job.Inspection(complaint, copy(looked), List.copyOf(takenOff), List.copyOf(found), copy(judged)),
                 new Job.Supply(copy(sent), copy(cameBack), copy(sentBack), List.copyOf(here)),
+                new Job.Money(quoted, answered, copy(costs), hours),
                 new Job.Build(
                         copy(choices),
                         copy(done),

@@ -22,6 +22,7 @@ import shimwright.rebuild.unit.model.Unit;
  * @param intake how the unit came in and on which unit file it stands
  * @param inspection what came off, what was found and decided
  * @param supply what was ordered or sent out, and what came of it
+ * @param money what it may cost, what the owner said to that, and what it cost
  * @param build steps, hold points and the clocks that were overruled
  * @param setting clearances
  * @param remarks notes and pictures
@@ -34,6 +35,7 @@ public record Job(
         Intake intake,
         Inspection inspection,
         Supply supply,
+        Money money,
         Build build,
         Setting setting,
         Remarks remarks,
@@ -88,6 +90,26 @@ public record Job(
             Map<String, Said<Entry.CameBack>> cameBack,
             Map<String, Said<Entry.SentBack>> sentBack,
             List<Said<Entry.LiesHere>> here) {}
+
+    /**
+     * What it may cost, what the owner said to that, and what it cost.
+     *
+     * @param quoted the latest; null where the owner was not told
+     * @param answered the latest answer to whatever was told; null where there is none
+     * @param costs the latest about each thing, by what it is about
+     * @param hours to be paid for; null where nobody said
+     */
+    public record Money(
+            @Nullable Said<Entry.Quoted> quoted,
+            @Nullable Said<Entry.OwnerAnswered> answered,
+            Map<String, Said<Entry.CostSaid>> costs,
+            @Nullable Said<Entry.HoursSaid> hours) {
+
+        /** True where the owner wants it back as it is. */
+        public boolean declined() {
+            return answered != null && answered.what().says() == Entry.OwnerSays.DECLINED;
+        }
+    }
 
     /**
      * The build.

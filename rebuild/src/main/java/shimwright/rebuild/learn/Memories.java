@@ -36,7 +36,7 @@ public record Memories(
     public static final Memories NONE = new Memories(Map.of(), Map.of(), Map.of(), Map.of());
 
     /** Longer than this between two steps and somebody went home, or to the telephone. */
-    private static final Duration AT_ONE_GO = Duration.ofMinutes(90);
+    public static final Duration AT_ONE_GO = Duration.ofMinutes(90);
 
     private static final int MINUTE = 60;
 

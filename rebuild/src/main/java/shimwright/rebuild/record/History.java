@@ -76,7 +76,10 @@ public final class History {
                 || entry instanceof Entry.CameBack
                 || entry instanceof Entry.SentBack
                 || entry instanceof Entry.LiesHere
-                || entry instanceof Entry.DueMoved) {
+                || entry instanceof Entry.DueMoved
+                || entry instanceof Entry.Quoted
+                || entry instanceof Entry.OwnerAnswered
+                || entry instanceof Entry.CostSaid) {
             return Part.INSPECTION;
         }
         if (entry instanceof Entry.PackIn
@@ -86,7 +89,11 @@ public final class History {
                 || entry instanceof Entry.ClearanceAccepted) {
             return Part.CLEARANCES;
         }
-        return entry instanceof Entry.HandedBack || entry instanceof Entry.FollowedUp ? Part.HANDING_BACK : Part.BUILD;
+        return entry instanceof Entry.HandedBack
+                        || entry instanceof Entry.FollowedUp
+                        || entry instanceof Entry.HoursSaid
+                ? Part.HANDING_BACK
+                : Part.BUILD;
     }
 
     /**
@@ -166,9 +173,42 @@ public final class History {
         put(words, Entry.PictureAdded.class, e -> "Picture, " + e.about() + tail(e.caption()));
         put(words, Entry.HandedBack.class, e -> "Handed back. Warranty: " + e.warranty());
         put(words, Entry.FollowedUp.class, e -> "Afterwards: " + e.said() + tail(e.remark()));
+        money(words);
         steps(words);
         settings(words);
         return Map.copyOf(words);
+    }
+
+    private static void money(Map<Class<? extends Entry.OfJob>, Function<Entry.OfJob, String>> words) {
+        put(
+                words,
+                Entry.Quoted.class,
+                e -> "The owner was told: " + amount(e.low()) + " to " + amount(e.high())
+                        + (e.currency().isBlank() ? "" : " " + e.currency())
+                        + (e.unknown().isEmpty() ? "" : ", not in it: " + String.join("; ", e.unknown())));
+        put(
+                words,
+                Entry.OwnerAnswered.class,
+                e -> "The owner (" + e.who() + ", " + plain(e.by()) + " on " + e.day() + "): "
+                        + switch (e.says()) {
+                            case AGREED -> "go on, up to " + amount(e.upTo());
+                            case LESS -> "go on with less, up to " + amount(e.upTo());
+                            case DECLINED -> "give it back as it is";
+                        }
+                        + tail(e.words()));
+        put(words, Entry.CostSaid.class, e -> "Costs: " + e.what() + ", " + amount(e.cents()) + tail(e.words()));
+        put(
+                words,
+                Entry.HoursSaid.class,
+                e -> "Hours to be paid for: " + String.format(Locale.ROOT, "%.1f", e.hours()) + because(e.reason()));
+    }
+
+    private static String plain(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    private static String amount(long cents) {
+        return String.format(Locale.ROOT, "%d.%02d", cents / 100, cents % 100);
     }
 
     private static String off(Entry.TakenOff e) {

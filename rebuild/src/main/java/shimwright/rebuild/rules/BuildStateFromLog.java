@@ -9,16 +9,20 @@ import java.util.List;
 import java.util.Map;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.BuildState;
+import shimwright.rebuild.supply.HeldUp;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
 /** What a plan starts from, as the job's log has it. */
 public final class BuildStateFromLog {
+    private static final double DAY = Duration.ofDays(1).toSeconds();
+
     private BuildStateFromLog() {}
 
     /**
      * What stands done, how long ago each step was done, and what is on its way: what was ordered or sent out comes at noon
-     * of the day on which it is due or, where that has passed, a day from now.
+     * of the day on which it is due or, where that has passed, a day from now; so does, at the earliest, what must be new and nobody has
+     * ordered.
      *
      * @param unit as the job builds it
      * @param now steps said to be done after it count as done now
@@ -32,12 +36,11 @@ public final class BuildStateFromLog {
             job.awaited(step).forEach(said -> {
                 Instant due =
                         said.what().due().atTime(LocalTime.NOON).atZone(zone).toInstant();
-                double wait = due.isAfter(now)
-                        ? seconds(now, due)
-                        : Duration.ofDays(1).toSeconds();
+                double wait = due.isAfter(now) ? seconds(now, due) : DAY;
                 arrives.merge(step.id(), wait, Math::max);
             });
         }
+        HeldUp.of(unit, job).keySet().forEach(step -> arrives.merge(step, DAY, Math::max));
         return new BuildState(List.copyOf(job.stepsDone()), true, ago, arrives);
     }
 

@@ -35,7 +35,9 @@ final class HandBackRules {
     static boolean remark(Entry entry) {
         return entry instanceof Entry.FollowedUp
                 || entry instanceof Entry.NoteMade
-                || entry instanceof Entry.PictureAdded;
+                || entry instanceof Entry.PictureAdded
+                || entry instanceof Entry.CostSaid
+                || entry instanceof Entry.HoursSaid;
     }
 
     static List<Refusal> followedUp(Workbench bench, Entry.FollowedUp e) {
@@ -45,10 +47,14 @@ final class HandBackRules {
         return Rules.needed(e.said(), "said", "what was said", "Say what the owner said, or what you saw");
     }
 
+    /** A unit whose owner declined goes back as it is: nothing need be finished or decided. */
     static List<Refusal> handedBack(Workbench bench, Entry.HandedBack e) {
         Job job = bench.job();
         List<Refusal> refusals = new ArrayList<>(
                 Rules.needed(e.warranty(), "warranty", "warranty", "Say what you stand behind and for how long"));
+        if (job.money().declined()) {
+            return refusals;
+        }
         List<String> left = bench.order().steps().keySet().stream()
                 .filter(id -> !job.stepsDone().contains(id))
                 .toList();

@@ -144,4 +144,16 @@ final class OrderRules {
                         "Check it and say so under Orders when it is here"))
                 .toList();
     }
+
+    /** A step that fits what must be new cannot be done with what came out. */
+    static List<Refusal> missing(Workbench bench, Step step) {
+        return bench.heldUp().getOrDefault(step.id(), List.of()).stream()
+                .map(need -> new Refusal(
+                        "step",
+                        "step " + step.id(),
+                        need.name() + " must be new (" + String.join("; ", need.why())
+                                + ") and is neither ordered nor here",
+                        "Order it, or look at it and say that it lies here"))
+                .toList();
+    }
 }

@@ -45,6 +45,10 @@ public final class Rules {
         put(rules, Entry.SentBack.class, OrderRules::sentBack);
         put(rules, Entry.LiesHere.class, OrderRules::liesHere);
         put(rules, Entry.DueMoved.class, OrderRules::dueMoved);
+        put(rules, Entry.Quoted.class, MoneyRules::quoted);
+        put(rules, Entry.OwnerAnswered.class, MoneyRules::answered);
+        put(rules, Entry.CostSaid.class, MoneyRules::cost);
+        put(rules, Entry.HoursSaid.class, MoneyRules::hours);
         put(rules, Entry.ChoiceTaken.class, StepRules::choice);
         put(rules, Entry.StepDone.class, StepRules::done);
         put(rules, Entry.StepJumped.class, StepRules::jumped);

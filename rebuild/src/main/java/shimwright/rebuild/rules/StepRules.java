@@ -68,10 +68,11 @@ final class StepRules {
         return refusals;
     }
 
-    /** What stands against a step beside its order: what is awaited, its hold point, clocks. */
+    /** What stands against a step beside its order: what is awaited or missing, its hold point, clocks. */
     private static List<Refusal> standing(Workbench bench, String id) {
         Step step = bench.unit().step(id);
         List<Refusal> refusals = new ArrayList<>(OrderRules.awaited(bench.job(), step));
+        refusals.addAll(OrderRules.missing(bench, step));
         refusals.addAll(HoldPoints.open(bench, step));
         refusals.addAll(ClockRules.against(bench, id));
         return refusals;

@@ -6,14 +6,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.stream.IntStream;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Kit;
 import shimwright.rebuild.unit.model.Unit;
 
 /**
  * The cheapest way to have everything that is needed, from kits and single parts: least pieces that cannot be had, then least money, then
- * least left over, then fewest kits. Exact: every number of every kit is tried that could help, but what costs more than the best
- * already found. A kit or a part without a price (0) is not bought: what it costs is not known.
+ * least left over, then fewest kits. Exact: every number of every kit is tried that could help, but what must cost more than the best
+ * known: the kits still to be tried cannot save more than each would by itself. A kit or a part without a price (0) is not bought: what it costs is not known.
  */
 public final class KitCover {
     private final List<Need> needs;
@@ -23,10 +25,15 @@ public final class KitCover {
     private final int[] pieces;
     private final long[] prices;
     private final int[] most;
+    private final long[] single;
+    private final int[][] helps;
     private final int[] chosen;
-    private final int fewestWithout;
+    private long known;
     private int[] best;
     private Score bestScore = new Score(Integer.MAX_VALUE, Long.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE);
+
+    /** What a piece that cannot be had counts for, in hundredths: more than any list of parts costs. */
+    private static final long WITHOUT = 1L << 40;
 
     private record Score(int without, long money, int surplus, int kits) implements Comparable<Score> {
         private static final Comparator<Score> ORDER = Comparator.comparingInt(Score::without)
@@ -65,7 +72,17 @@ public final class KitCover {
         }
         this.chosen = new int[count];
         this.best = new int[count];
-        this.fewestWithout = score(most).without();
+        this.single = needs.stream()
+                .mapToLong(need -> singles.containsKey(need.key())
+                        ? cents(singles.get(need.key()).price())
+                        : WITHOUT)
+                .toArray();
+        this.helps = new int[count][];
+        for (int k = 0; k < count; k++) {
+            int[] of = brings[k];
+            helps[k] = IntStream.range(0, needs.size()).filter(n -> of[n] > 0).toArray();
+        }
+        this.known = greedy();
     }
 
     /** The cheapest cover of what is needed, from the kits that hold for the unit's variant and the parts named in them. */
@@ -80,7 +97,7 @@ public final class KitCover {
      */
     public static Cover of(List<Need> needs, List<Kit> kits, Map<String, Cover.Single> singles) {
         KitCover search = new KitCover(needs, kits, singles);
-        search.from(0, 0);
+        search.from(0, 0, needs.stream().mapToInt(Need::pieces).toArray());
         return search.cover();
     }
 
@@ -89,6 +106,20 @@ public final class KitCover {
         return (line.part().isBlank() || need.items().contains(need.key()))
                 ? need.items().contains(line.item())
                 : line.part().equals(need.key());
+    }
+
+    /** What needs cost bought one by one, hundredths of the currency; empty where one of them has no price. */
+    public static OptionalLong price(Unit unit, List<Need> needs) {
+        Map<String, Cover.Single> singles = singles(unit.type().kits());
+        long sum = 0;
+        for (Need need : needs) {
+            Cover.Single single = singles.get(need.key());
+            if (single == null) {
+                return OptionalLong.empty();
+            }
+            sum += need.pieces() * cents(single.price());
+        }
+        return OptionalLong.of(sum);
     }
 
     private static Map<String, Cover.Single> singles(List<Kit> kits) {
@@ -140,8 +171,66 @@ public final class KitCover {
         return new Score(without, money, all - used, bought);
     }
 
-    private void from(int kit, long money) {
-        if (bestScore.without() == fewestWithout && money > bestScore.money()) {
+    /** What one cover costs that takes the kit that saves most, as long as one saves anything. */
+    private long greedy() {
+        int[] left = needs.stream().mapToInt(Need::pieces).toArray();
+        long money = 0;
+        int best = 0;
+        while (best >= 0) {
+            best = -1;
+            long saved = 0;
+            for (int k = 0; k < kits.size(); k++) {
+                long one = saves(k, 1, left);
+                best = one > saved ? k : best;
+                saved = Math.max(saved, one);
+            }
+            if (best >= 0) {
+                money += prices[best];
+                left = after(best, 1, left);
+            }
+        }
+        return money + alone(left);
+    }
+
+    private long alone(int[] left) {
+        long money = 0;
+        for (int n = 0; n < left.length; n++) {
+            money += left[n] * single[n];
+        }
+        return money;
+    }
+
+    private long saves(int kit, int count, int[] left) {
+        long saved = -count * prices[kit];
+        for (int n : helps[kit]) {
+            saved += Math.min(left[n], count * brings[kit][n]) * single[n];
+        }
+        return saved;
+    }
+
+    private int[] after(int kit, int count, int[] left) {
+        int[] then = left.clone();
+        for (int n : helps[kit]) {
+            then[n] = Math.max(0, then[n] - count * brings[kit][n]);
+        }
+        return then;
+    }
+
+    /** The least that it can come to from here: each kit still to be tried saves at most what it would save by itself. */
+    private long least(int kit, long money, int[] left) {
+        long least = money + alone(left);
+        for (int k = kit; k < kits.size(); k++) {
+            long best = 0;
+            for (int count = 1; count <= most[k]; count++) {
+                best = Math.max(best, saves(k, count, left));
+            }
+            least -= best;
+        }
+        return least;
+    }
+
+    private void from(int kit, long money, int[] left) {
+        if (least(kit, money, left) > known) {
             return;
         }
         if (kit == kits.size()) {
@@ -149,12 +238,13 @@ public final class KitCover {
             if (score.compareTo(bestScore) < 0) {
                 bestScore = score;
                 best = chosen.clone();
+                known = Math.min(known, score.without() * WITHOUT + score.money());
             }
             return;
         }
         for (int count = 0; count <= most[kit]; count++) {
             chosen[kit] = count;
-            from(kit + 1, money + count * prices[kit]);
+            from(kit + 1, money + count * prices[kit], count == 0 ? left : after(kit, count, left));
         }
         chosen[kit] = 0;
     }

@@ -17,4 +17,9 @@ public record Need(String key, String name, int pieces, List<String> items, List
         items = List.copyOf(items);
         why = List.copyOf(why);
     }
+
+    /** Its part number, where it has one, and its name. */
+    public String numbered() {
+        return (items.contains(key) ? "" : key + " ") + name;
+    }
 }

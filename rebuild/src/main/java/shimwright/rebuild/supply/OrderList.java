@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.unit.model.Kit;
+import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
 /**
@@ -16,11 +17,13 @@ import shimwright.rebuild.unit.model.Unit;
  * @param needs all that is needed
  * @param cover where it comes from at the least cost
  * @param lines each piece of paper that comes, in the order of suppliers
+ * @param kits those that hold for this unit
  */
-public record OrderList(List<Need> needs, Cover cover, List<Line> lines) {
+public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Kit> kits) {
     public OrderList {
         needs = List.copyOf(needs);
         lines = List.copyOf(lines);
+        kits = List.copyOf(kits);
     }
 
     /**
@@ -70,18 +73,27 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines) {
                         single.from(),
                         single.pieces() * single.price())));
         cover.without().forEach(need -> lines.add(line(need.key(), need, need.pieces(), "", 0)));
-        return new OrderList(needs, cover, lines);
+        return new OrderList(needs, cover, lines, unit.type().kits());
     }
 
     private static Line line(String key, Need need, int pieces, String from, double price) {
-        boolean numbered = !need.items().contains(need.key());
-        String what = (numbered ? need.key() + " " : "") + need.name() + (pieces > 1 ? ", " + pieces + " pieces" : "");
+        String what = need.numbered() + (pieces > 1 ? ", " + pieces + " pieces" : "");
         return new Line(key, what, need.items(), from, price, need.check(), need.why());
     }
 
     /** The line of that key. */
     public Optional<Line> line(String key) {
         return lines.stream().filter(line -> line.key().equals(key)).findFirst();
+    }
+
+    /** The lines of what a step puts in. */
+    public List<Line> linesFor(Step step) {
+        return lines.stream().filter(line -> HeldUp.fits(step, line.items())).toList();
+    }
+
+    /** What as many of a kit as are to be bought cost together, hundredths of the currency. */
+    public long price(Kit kit) {
+        return Math.round(kit.price() * 100) * cover.kits().getOrDefault(kit.id(), 0);
     }
 
     /** Lines by where they come from, in order. */

@@ -3,6 +3,8 @@ package shimwright.rebuild.workbench;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +21,8 @@ import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Timers;
 import shimwright.rebuild.plan.backout.LastCallCost;
+import shimwright.rebuild.supply.HeldUp;
+import shimwright.rebuild.supply.Need;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
@@ -38,6 +42,7 @@ public final class Workbench {
     private final Map<String, Session> sessions;
     private final Map<String, LastCallCost> lastCalls;
     private volatile @Nullable List<Timers.Timer> timers;
+    private volatile @Nullable Map<String, List<Need>> heldUp;
 
     /**
      * A job with everything around it.
@@ -69,6 +74,7 @@ public final class Workbench {
         this.now = now;
         this.zone = same.zone;
         this.order = same.order;
+        this.heldUp = same.heldUp;
     }
 
     /** The job on the bench, as its log has it. */
@@ -153,6 +159,18 @@ public final class Workbench {
                     .filter(timer -> order.steps().containsKey(timer.closes()))
                     .toList();
             timers = known;
+        }
+        return known;
+    }
+
+    /** What must be new for each step, and is neither ordered nor here. */
+    public Map<String, List<Need>> heldUp() {
+        Map<String, List<Need>> known = heldUp;
+        if (known == null) {
+            Map<String, List<Need>> byStep = new LinkedHashMap<>(HeldUp.of(unit, job));
+            byStep.keySet().retainAll(order.steps().keySet());
+            known = Collections.unmodifiableMap(byStep);
+            heldUp = known;
         }
         return known;
     }

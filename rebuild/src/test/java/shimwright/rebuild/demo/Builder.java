@@ -29,6 +29,7 @@ import shimwright.rebuild.record.Findings;
 import shimwright.rebuild.rules.ClockRules;
 import shimwright.rebuild.rules.HoldPoints;
 import shimwright.rebuild.rules.HoldPoints.Standing;
+import shimwright.rebuild.supply.OrderList;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Method;
 import shimwright.rebuild.unit.model.Clearance.Position;
@@ -102,6 +103,12 @@ final class Builder {
                 .orElseThrow(() -> new IllegalStateException("nothing can be done: " + left));
         for (Job.Said<Entry.Sent> sent : job.awaited(step)) {
             return Optional.of(new OrderActs.TakeDelivery(sent.id(), YesNo.YES, "measured, as ordered"));
+        }
+        List<String> missing = OrderList.of(bench.unit(), job).linesFor(step).stream()
+                .map(OrderList.Line::key)
+                .toList();
+        if (bench.heldUp().containsKey(step.id())) {
+            return Optional.of(new OrderActs.HaveHere(missing, "beside the old one, the same"));
         }
         Optional<Act.OfJob> before = set(bench, step).or(() -> read(bench, step));
         return before.or(() -> Optional.of(done(bench, step)));

@@ -19,6 +19,7 @@ import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.rules.ClockRules;
 import shimwright.rebuild.rules.Rules;
+import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.Check;
@@ -56,11 +57,26 @@ public final class DemoWorkbench {
         return new DemoWorkbench(unit, shop.beginning(shop.entries().size()), stream.beginning(entries));
     }
 
-    /** A bench with the job of the demo scenario opened. */
+    /** A bench with the job of the demo scenario opened, and everything here that is always renewed. */
     public static DemoWorkbench open() {
+        DemoWorkbench bench = empty();
+        bench.lay(allHere(bench.unit()));
+        return bench;
+    }
+
+    /** A bench with the job of the demo scenario opened, and no part here yet. */
+    public static DemoWorkbench empty() {
         DemoWorkbench bench = new DemoWorkbench(DemoUnit.A);
         bench.keep(opening());
         return bench;
+    }
+
+    /** All that is always renewed lies here. */
+    public static Entry.LiesHere allHere(Unit unit) {
+        return new Entry.LiesHere(
+                unit.type().items().stream().filter(Item::renew).map(Item::id).toList(),
+                "the kit",
+                "laid out and counted");
     }
 
     public static Entry.JobOpened opening() {

@@ -62,6 +62,7 @@ final class HiddenTruth {
     }
 
     void build() {
+        bench.lay(DemoWorkbench.allHere(bench.unit()));
         Plan plan = Planner.lay(bench.unit(), Map.of(), Set.of()).orElseThrow();
         for (Step step : plan.ahead()) {
             if (!step.clearance().isEmpty()) {

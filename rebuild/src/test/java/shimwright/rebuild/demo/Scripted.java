@@ -14,11 +14,13 @@ import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.act.HandBackActs;
 import shimwright.rebuild.act.HoldActs;
 import shimwright.rebuild.act.IntakeActs;
+import shimwright.rebuild.act.OrderActs;
 import shimwright.rebuild.act.StepActs;
 import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.plan.Planner;
+import shimwright.rebuild.supply.OrderList;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.unit.model.UnitType.Check;
@@ -38,6 +40,11 @@ final class Scripted {
         List<Step> steps = Planner.lay(DemoUnit.A, Map.of(), java.util.Set.of())
                 .orElseThrow()
                 .ahead();
+        ahead.add(bench -> new OrderActs.HaveHere(
+                OrderList.of(bench.unit(), bench.job()).lines().stream()
+                        .map(OrderList.Line::key)
+                        .toList(),
+                "the kit, laid out and counted"));
         for (Step step : steps) {
             List<String[]> lines = script.getOrDefault(step.id(), List.of());
             lines.forEach(line -> ahead.add(bench -> act(bench, step, line)));

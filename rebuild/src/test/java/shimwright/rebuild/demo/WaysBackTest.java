@@ -40,7 +40,7 @@ class WaysBackTest {
     static Stream<Arguments> walks() {
         long walks = Long.getLong("long", 0);
         return walks == 0
-                ? Stream.of(Arguments.of("S", 2, true), Arguments.of("L", 3, false))
+                ? Stream.of(Arguments.of("S", 2, true), Arguments.of("L", 5, false))
                 : LongStream.rangeClosed(1, walks)
                         .boxed()
                         .flatMap(seed -> Stream.of(

@@ -23,6 +23,7 @@ import shimwright.rebuild.demo.Van7;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.LogEntry;
+import shimwright.rebuild.money.Labour;
 import shimwright.rebuild.record.HandBackRecord.Decision;
 import shimwright.rebuild.record.HandBackRecord.HoldReading;
 import shimwright.rebuild.record.HandBackRecord.Setting;

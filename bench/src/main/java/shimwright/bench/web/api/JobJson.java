@@ -21,6 +21,7 @@ import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.record.Findings;
 import shimwright.rebuild.rules.HoldPoints;
+import shimwright.rebuild.supply.OrderList;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Measurable;
 import shimwright.rebuild.unit.model.Quantity;
@@ -128,6 +129,13 @@ final class JobJson {
         one.put("at", step.at());
         one.put("seconds", step.duration());
         one.put("installs", step.installs());
+        one.put(
+                "missing",
+                bench.bench().heldUp().containsKey(step.id())
+                        ? OrderList.of(bench.unit(), bench.job()).linesFor(step).stream()
+                                .map(line -> Map.of("line", line.key(), "what", line.what()))
+                                .toList()
+                        : List.of());
         one.put("fasteners", step.fasteners());
         one.put("clearance", step.clearance());
         one.put("reading", step.phase().name().toLowerCase(java.util.Locale.ROOT));

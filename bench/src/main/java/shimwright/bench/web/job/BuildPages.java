@@ -21,6 +21,7 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.HoldActs;
 import shimwright.rebuild.act.IntakeActs;
+import shimwright.rebuild.act.OrderActs;
 import shimwright.rebuild.act.StepActs;
 import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.unit.model.Step;
@@ -45,6 +46,7 @@ public final class BuildPages {
         on(routes, "leftout", StepActs.LeaveOut.class, true);
         on(routes, "cannot", StepActs.CannotNow.class, true);
         on(routes, "undo", StepActs.Undo.class, false);
+        on(routes, "here", OrderActs.HaveHere.class, false);
         on(routes, "check", HoldActs.ReadCheck.class, false);
         on(routes, "overrule", HoldActs.PassHold.class, false);
         routes.post("/job/{job}/note", this::note);
@@ -110,7 +112,7 @@ public final class BuildPages {
                 kept.map(PictureStore.Picture::mediaType).orElse(""),
                 kept.map(PictureStore.Picture::size).orElse(0L),
                 form.text("caption", "caption", "caption", 4000));
-        Pages.act(ctx, desk, door, form, act, this::build, BuildPages::same);
+        Pages.act(ctx, desk, door, form, act, this::build, form.raw("page").isEmpty() ? BuildPages::same : Pages::back);
     }
 
     private static byte[] bytes(UploadedFile file) {

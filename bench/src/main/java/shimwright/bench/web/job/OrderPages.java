@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobOnBench;
+import shimwright.bench.web.kit.CsvRow;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
 import shimwright.bench.web.kit.Paper;
+import shimwright.bench.web.money.MoneyView;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.OrderActs;
@@ -57,30 +57,22 @@ public final class OrderPages {
                 "/job/{job}/orders/" + what, ctx -> Pages.act(ctx, desk, door, act, this::orders, form -> "/orders"));
     }
 
-    /** What is to be ordered as a table for others; what could be taken for a formula there is led by an apostrophe. */
+    /** What is to be ordered as a table for others. */
     private void csv(Context ctx) {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             StringBuilder text = new StringBuilder("from,what,price,why,check\n");
             for (OrderList.Line line : OrderList.of(bench.unit(), bench.job()).lines()) {
-                text.append(Stream.of(
-                                        line.from(),
-                                        line.what(),
-                                        line.price() > 0 ? String.format(Locale.ROOT, "%.2f", line.price()) : "",
-                                        String.join("; ", line.why()),
-                                        line.check())
-                                .map(OrderPages::cell)
-                                .collect(Collectors.joining(",")))
-                        .append('\n');
+                text.append(CsvRow.of(
+                        line.from(),
+                        line.what(),
+                        line.price() > 0 ? String.format(Locale.ROOT, "%.2f", line.price()) : "",
+                        String.join("; ", line.why()),
+                        line.check()));
             }
             ctx.contentType("text/csv; charset=utf-8");
             ctx.header("Content-Disposition", "attachment; filename=\"orders.csv\"");
             ctx.result(text.toString());
         });
-    }
-
-    private static String cell(String text) {
-        String safe = text.matches("(?s)[=+@\\-\t\r].*") ? "'" + text : text;
-        return '"' + safe.replace("\"", "\"\"") + '"';
     }
 
     private void pdf(Context ctx) {
@@ -109,7 +101,9 @@ public final class OrderPages {
                             "list",
                             OrderList.of(bench.unit(), bench.job()),
                             "kits",
-                            kits(bench)));
+                            kits(bench),
+                            "consent",
+                            MoneyView.consent(bench)));
         });
     }
 

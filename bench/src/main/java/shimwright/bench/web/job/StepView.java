@@ -21,13 +21,13 @@ import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Reopened;
-import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.job.UnitPicture;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.backout.LastCallCost;
 import shimwright.rebuild.plan.backout.Loss;
 import shimwright.rebuild.rules.ClockRules;
 import shimwright.rebuild.rules.HoldPoints;
+import shimwright.rebuild.supply.OrderList;
 import shimwright.rebuild.unit.model.Consumable;
 import shimwright.rebuild.unit.model.Fastener;
 import shimwright.rebuild.unit.model.Step;
@@ -82,14 +82,17 @@ public record StepView(
      * @param windows the time windows it stands in
      * @param parts what the step puts in, takes out and tightens, each with a picture of its own
      * @param pictures those of the unit that show the step or what it puts in or takes out
+     * @param missing what must be new for it and is neither ordered nor here
      */
     public record Takes(
             List<Fastener> fasteners,
             List<Consumable> consumables,
             List<Window> windows,
             List<ShownPart> parts,
-            List<UnitPicture> pictures) {
-        static Takes of(Shop shop, Unit unit, Step step) {
+            List<UnitPicture> pictures,
+            List<OrderList.Line> missing) {
+        static Takes of(JobOnBench bench, Step step) {
+            Unit unit = bench.unit();
             Set<String> items = new LinkedHashSet<>(step.builds());
             items.addAll(step.installs());
             items.addAll(step.removes());
@@ -98,7 +101,10 @@ public record StepView(
                     step.consumables().stream().map(unit::consumable).toList(),
                     step.windows().stream().map(unit::window).toList(),
                     ShownPart.of(unit, step),
-                    UnitPictures.ofStep(shop, unit.type().id(), step.id(), items));
+                    UnitPictures.ofStep(bench.shop(), unit.type().id(), step.id(), items),
+                    bench.bench().heldUp().containsKey(step.id())
+                            ? OrderList.of(unit, bench.job()).linesFor(step)
+                            : List.of());
         }
     }
 
@@ -131,7 +137,7 @@ public record StepView(
                     null,
                     true,
                     Map.of(),
-                    new Takes(List.of(), List.of(), List.of(), List.of(), List.of()),
+                    new Takes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
                     null,
                     "",
                     "",
@@ -150,7 +156,7 @@ public record StepView(
                 step,
                 bench.job().stepsDone().contains(step.id()),
                 bench.order().waitsFor(step.id(), bench.job().stepsDone()),
-                Takes.of(bench.shop(), unit, step),
+                Takes.of(bench, step),
                 lastCall(bench, step),
                 hands(bench, step),
                 because(bench, step, show),

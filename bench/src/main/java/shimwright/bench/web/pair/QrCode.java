@@ -43,7 +43,7 @@ public final class QrCode {
         for (int y = 0; y < modules.getHeight(); y++) {
             for (int x = 0; x < modules.getWidth(); x++) {
                 if (modules.get(x, y)) {
-                    path.append("M").append(x).append(' ').append(y).append("h1v1h-1z");
+                    path.append("M").append(x).append(' ').append(y).append("h1v1h-1Z");
                 }
             }
         }

@@ -38,9 +38,14 @@ import shimwright.rebuild.unit.model.Step;
  * @param forecast the answer; null where nothing was asked or it was refused
  * @param faults why it was refused
  * @param path steps and arrivals that set the last day, the most frequent first, with their share
+ * @param open steps for which something must be new that is neither ordered nor here, and for which no day was typed
  */
 public record ForecastView(
-        Map<String, String> asked, @Nullable Forecast forecast, List<Refusal> faults, Map<String, Double> path) {
+        Map<String, String> asked,
+        @Nullable Forecast forecast,
+        List<Refusal> faults,
+        Map<String, Double> path,
+        List<String> open) {
     private static final int DRAWS = 2000;
     private static final long SEED = 20260101L;
     private static final int MOST_SHOWN = 12;
@@ -60,12 +65,12 @@ public record ForecastView(
         for (String name : List.of("begin", "hours", "spread", "arrives")) {
             String typed = ctx.queryParam(name);
             String kept = FIRST.containsKey(name) ? door.remembered(ctx, "evening-" + name) : "";
-            String known = name.equals("arrives") ? awaited(bench, plan) : first(bench, name);
+            String known = name.equals("arrives") ? awaited(bench, plan, today) : first(bench, name);
             String first = kept.isEmpty() ? known : kept;
             asked.put(name, typed == null ? first : typed.strip());
         }
         if (ctx.queryParam("hours") == null) {
-            return new ForecastView(asked, null, List.of(), Map.of());
+            return new ForecastView(asked, null, List.of(), Map.of(), List.of());
         }
         List<Refusal> faults = new ArrayList<>();
         Evenings evenings = evenings(asked.getOrDefault("begin", ""), asked.getOrDefault("hours", ""), faults);
@@ -79,7 +84,7 @@ public record ForecastView(
                 / 100;
         Map<String, Arrival> arrivals = arrivals(asked.getOrDefault("arrives", ""), bench, faults);
         if (!faults.isEmpty()) {
-            return new ForecastView(asked, null, List.copyOf(faults), Map.of());
+            return new ForecastView(asked, null, List.copyOf(faults), Map.of(), List.of());
         }
         FIRST.keySet().forEach(name -> door.remember(ctx, "evening-" + name, asked.getOrDefault(name, "")));
         BuildState present = BuildState.inOrder(List.copyOf(bench.job().stepsDone()));
@@ -89,21 +94,34 @@ public record ForecastView(
                 .toList();
         Outcome<Forecast> forecast = Estimate.of(tasks, List.copyOf(arrivals.values()), evenings, today, DRAWS, SEED);
         return forecast instanceof Outcome.Ok<Forecast> ok
-                ? new ForecastView(asked, ok.value(), List.of(), path(ok.value()))
-                : new ForecastView(asked, null, forecast.refusals(), Map.of());
+                ? new ForecastView(asked, ok.value(), List.of(), path(ok.value()), open(bench, plan, arrivals))
+                : new ForecastView(asked, null, forecast.refusals(), Map.of(), List.of());
     }
 
-    /** What was ordered and is not here yet, as one would type it. */
-    private static String awaited(JobOnBench bench, Plan plan) {
+    private static List<String> open(JobOnBench bench, Plan plan, Map<String, Arrival> arrivals) {
+        return plan.ahead().stream()
+                .map(Step::id)
+                .filter(id -> bench.bench().heldUp().containsKey(id) && !arrivals.containsKey(id))
+                .toList();
+    }
+
+    /** What was ordered and is not here yet, as one would type it; what is overdue comes tomorrow at the earliest. */
+    private static String awaited(JobOnBench bench, Plan plan, LocalDate today) {
         Map<String, String> lines = new LinkedHashMap<>();
         for (Step step : plan.ahead()) {
             for (Job.Said<Entry.Sent> said : bench.job().awaited(step)) {
+                LocalDate due = said.what().due().isBefore(today)
+                        ? today.plusDays(1)
+                        : said.what().due();
                 lines.putIfAbsent(
-                        said.id(),
-                        step.id() + " " + said.what().due() + " " + said.what().late());
+                        said.id(), step.id() + " " + due + " " + said.what().late());
             }
         }
         return String.join("\n", lines.values());
+    }
+
+    private static LocalDate end(Arrival arrival) {
+        return arrival.due().plusDays(Math.round(arrival.late().most()));
     }
 
     private static Map<String, Double> path(Forecast forecast) {
@@ -192,12 +210,10 @@ public record ForecastView(
             }
             try {
                 double late = number(part[2], "arrives", "days late", 0, 365, faults);
-                arrivals.put(
-                        part[0],
-                        new Arrival(
-                                "what " + part[0] + " waits for",
-                                LocalDate.parse(part[1]),
-                                new ThreePoint(0, late / 3, late)));
+                Arrival one = new Arrival(
+                        "what " + part[0] + " waits for", LocalDate.parse(part[1]), new ThreePoint(0, late / 3, late));
+                // a step that waits for several things waits for the last
+                arrivals.merge(part[0], one, (a, b) -> end(a).isAfter(end(b)) ? a : b);
             } catch (DateTimeParseException noDay) {
                 faults.add(new Refusal("arrives", "what has to arrive", "\"" + part[1] + "\" is not a day", hint));
             }

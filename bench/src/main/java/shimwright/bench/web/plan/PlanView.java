@@ -13,6 +13,7 @@ import shimwright.bench.web.kit.Drawings;
 import shimwright.bench.web.kit.Show;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.StepReason;
+import shimwright.rebuild.supply.Need;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.Choice;
@@ -24,10 +25,32 @@ import shimwright.rebuild.unit.model.UnitType.Choice;
  * @param drawing the plan as a picture, for a tablet and for a phone
  * @param figures what the order costs, as sentences
  * @param because why a step stands where it stands, by step
+ * @param heldUp what must be new and is neither ordered nor here
  */
-public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<String, String> because) {
+public record PlanView(
+        Plan plan, Drawings drawing, List<String> figures, Map<String, String> because, List<HeldUpBy> heldUp) {
     private static final double WIDE = 1120;
     private static final double NARROW = 362;
+
+    /**
+     * A part that holds steps up.
+     *
+     * @param steps by their ids, as one line
+     * @param part its number and name
+     */
+    public record HeldUpBy(String steps, String part) {}
+
+    private static List<HeldUpBy> heldUp(JobOnBench bench) {
+        Map<Need, List<String>> steps = new LinkedHashMap<>();
+        bench.bench()
+                .heldUp()
+                .forEach((step, needs) -> needs.forEach(need ->
+                        steps.computeIfAbsent(need, n -> new ArrayList<>()).add(step)));
+        return steps.entrySet().stream()
+                .map(e ->
+                        new HeldUpBy(String.join(", ", e.getValue()), e.getKey().numbered()))
+                .toList();
+    }
 
     /** The choices of the unit file that a job may take either way; what it leaves out or adds itself is none of them. */
     public static List<Choice> choices(Unit unit) {
@@ -59,7 +82,8 @@ public record PlanView(Plan plan, Drawings drawing, List<String> figures, Map<St
                         PlanDiagram.svg("plan", boxes, brackets, stations, WIDE),
                         PlanDiagram.svg("plan-narrow", boxes, brackets, stations, NARROW)),
                 figures(plan, show),
-                because);
+                because,
+                heldUp(bench));
     }
 
     private static Box box(JobOnBench bench, Step step, State state) {

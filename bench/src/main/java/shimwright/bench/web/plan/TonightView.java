@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Show;
@@ -22,6 +23,7 @@ import shimwright.rebuild.plan.evening.Tonight.NotTonight;
 import shimwright.rebuild.plan.evening.Tonight.Timed;
 import shimwright.rebuild.plan.evening.Tonight.Why;
 import shimwright.rebuild.plan.evening.WindowChance;
+import shimwright.rebuild.supply.Need;
 import shimwright.rebuild.unit.model.Step;
 
 /**
@@ -79,7 +81,7 @@ public record TonightView(
         Map<Why, String> titles = new EnumMap<>(Why.class);
         titles.put(Why.WINDOW, "Do not begin any more: it could not be closed tonight");
         titles.put(Why.CURES, "Has to cure, dry or cool first");
-        titles.put(Why.AWAITED, "Waits for a delivery");
+        titles.put(Why.AWAITED, "Waits for a delivery, or for an order");
         titles.put(Why.HANDS, "Needs a second pair of hands");
         titles.put(Why.TOO_LONG, "Too long for what is left");
         titles.put(Why.SPARED, "Would fit, but takes less getting ready in its turn");
@@ -113,7 +115,7 @@ public record TonightView(
                         .toList(),
                 stop(tonight, bench.bench().now(), show),
                 tonight.stopBecause(),
-                groups(tonight),
+                groups(bench, tonight),
                 tonight.notTonight().stream().filter(n -> n.why() == Why.BEHIND).count(),
                 risky(bench, present, plan, tonight, share, show),
                 List.copyOf(faults));
@@ -157,11 +159,27 @@ public record TonightView(
                         : show.span(tonight.left()) + " are left over.");
     }
 
-    private static List<Group> groups(Tonight tonight) {
+    /** The words of a step that waits; what nobody has ordered comes on no day. */
+    private static NotTonight said(JobOnBench bench, NotTonight not) {
+        String first = not.words().split(",", 2)[0];
+        List<Need> own = bench.bench().heldUp().getOrDefault(not.step().id(), List.of());
+        List<Need> needs = own.isEmpty() ? bench.bench().heldUp().getOrDefault(first, List.of()) : own;
+        return needs.isEmpty() || not.why() != Why.AWAITED
+                ? not
+                : new NotTonight(
+                        not.step(),
+                        not.why(),
+                        (own.isEmpty() ? first + ", which must follow at once: " : "")
+                                + needs.stream().map(Need::numbered).collect(Collectors.joining(", "))
+                                + " must be new and is neither ordered nor here.");
+    }
+
+    private static List<Group> groups(JobOnBench bench, Tonight tonight) {
         List<Group> groups = new ArrayList<>();
         TITLES.forEach((why, title) -> {
             List<NotTonight> all = tonight.notTonight().stream()
                     .filter(not -> not.why() == why)
+                    .map(not -> said(bench, not))
                     .toList();
             boolean few = why == Why.TOO_LONG || why == Why.SPARED;
             List<NotTonight> shown = few ? all.stream().limit(MOST_SHOWN).toList() : all;

@@ -17,7 +17,7 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.HandBackActs;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.UnitChanges;
-import shimwright.rebuild.record.Labour;
+import shimwright.rebuild.money.Labour;
 import shimwright.rebuild.workbench.PinnedUnit;
 
 /** Proof readings, hand-back and the record on screen and on paper. */

@@ -1,4 +1,4 @@
-package shimwright.rebuild.record;
+package shimwright.rebuild.money;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,12 +9,12 @@ class LabourTest {
     @ParameterizedTest
     @CsvSource({"60 EUR", "EUR 60", "60", "'72,50 CHF'", "€ 62.5"})
     void aRateHasOneNumber(String rate) {
-        assertThat(Labour.isRate(rate)).isTrue();
+        assertThat(Rate.of(rate)).isPresent();
     }
 
     @ParameterizedTest
     @CsvSource({"soon", "60 to 70 EUR", "''"})
     void anythingElseIsNone(String rate) {
-        assertThat(Labour.isRate(rate)).isFalse();
+        assertThat(Rate.of(rate)).isEmpty();
     }
 }
