@@ -31,6 +31,7 @@ import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.job.Summaries;
 import shimwright.rebuild.plan.search.SearchBudget;
+import shimwright.rebuild.learn.Memories;
 import shimwright.rebuild.workbench.PinnedUnit;
 import shimwright.rebuild.workbench.ShopFloor;
 import shimwright.rebuild.workbench.Workbench;
@@ -189,6 +190,11 @@ public final class Desk {
                                 lines(),
                                 bench.job().opened().unitType(),
                                 bench.job().id())));
+    }
+
+    /** What the last jobs of a unit type that were handed back teach. */
+    public Memories earlier(String unitType) {
+        return earlier.of(lines(), unitType, "");
     }
 
     private Optional<Workbench> workbench(String id) {

@@ -2,6 +2,7 @@ package shimwright.mechanics.quantity;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -170,11 +171,23 @@ public final class Units {
 
     private static final Map<String, MeasureUnit> BY_LETTERS = byLetters();
 
+    private static final Map<Kind, List<MeasureUnit>> BY_KIND = byKind();
+
     private Units() {}
 
     /** Every unit of a kind, the usual one first. */
     public static List<MeasureUnit> of(Kind kind) {
-        return ALL.stream().filter(unit -> unit.kind() == kind).toList();
+        return BY_KIND.getOrDefault(kind, List.of());
+    }
+
+    private static Map<Kind, List<MeasureUnit>> byKind() {
+        Map<Kind, List<MeasureUnit>> map = new EnumMap<>(Kind.class);
+        for (Kind kind : Kind.values()) {
+            map.put(
+                    kind,
+                    ALL.stream().filter(unit -> unit.kind() == kind).toList());
+        }
+        return map;
     }
 
     /** All units. */

@@ -124,6 +124,34 @@ public final class StepActs {
                 fastener.id(), fastener.where(), step.tightens(fastener), fastener.thread(), torque, how);
     }
 
+    /** Steps were done before anybody marked them, and are said in one go. */
+    @MakesEntries(Entry.StepsStood.class)
+    public record StoodDone(
+            @ActInput(value = "steps", missing = "Say which are done")
+            List<String> steps,
+
+            @ActInput("note") String note)
+            implements Act.OfJob {
+        @Override
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            List<Entry.StepDone> stood = new ArrayList<>();
+            for (String id : steps) {
+                Optional<Step> found = bench.step(id);
+                if (found.isEmpty()) {
+                    return refused(id);
+                }
+                String how = trial(bench, id) ? Entry.Tightened.TRIAL : Entry.Tightened.BEFORE;
+                List<Entry.Tightened> tightened = found.get().fasteners().stream()
+                        .map(bolt -> bench.unit().fastener(bolt))
+                        .map(bolt -> tightened(found.get(), bolt, bolt.torque(), how))
+                        .toList();
+                stood.add(new Entry.StepDone(
+                        id, "", found.get().todo(), tightened, used(bench.unit(), found.get())));
+            }
+            return IntakeActs.kept(bench, new Entry.StepsStood(stood, note), "Kept: done already");
+        }
+    }
+
     /** A step was done although steps that it waits for were not. */
     @MakesEntries({Entry.StepJumped.class, Entry.TimeOverruled.class})
     public record DoneOutOfOrder(

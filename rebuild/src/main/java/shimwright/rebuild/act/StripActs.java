@@ -42,11 +42,12 @@ public final class StripActs {
             @ActInput("what was destroyed") String destroyed,
             @ActInput("side up") String sideUp,
             @ActInput("what held it") String fasteners,
-            @ActInput("shims found") Map<String, String> shims)
+            @ActInput("shims found") Map<String, String> shims,
+            @ActInput("sealant or locker on it") String sealedWith)
             implements Act.OfJob {
         /** Something came off, and nothing was asked of it. */
         public TakeOff(String gone, List<String> items, String note) {
-            this(gone, items, note, List.of(), List.of(), "", "", "", "", Map.of());
+            this(gone, items, note, List.of(), List.of(), "", "", "", "", Map.of(), "");
         }
 
         @Override
@@ -54,7 +55,7 @@ public final class StripActs {
             List<String> way = named(inTheWay, bench.job().takenOff());
             return said(shims, around)
                     .map(found -> new Entry.TakenOff(
-                            gone, items, note, way, asOneWith, byForce, destroyed, sideUp, fasteners, found))
+                            gone, items, note, way, asOneWith, byForce, destroyed, sideUp, fasteners, found, sealedWith))
                     .flatMap(off -> IntakeActs.kept(bench, off, "Kept: " + gone));
         }
     }
@@ -77,6 +78,7 @@ public final class StripActs {
             @ActInput("side up") String sideUp,
             @ActInput("what held it") String fasteners,
             @ActInput("shims found") Map<String, String> shims,
+            @ActInput("sealant or locker on it") String sealedWith,
 
             @ActInput(value = "reason", missing = "Say what was wrong before")
             String reason)
@@ -89,7 +91,7 @@ public final class StripActs {
             List<String> way = named(inTheWay, before);
             return said(shims, around)
                     .map(found -> new Entry.TakenOff(
-                            gone, items, note, way, asOneWith, byForce, destroyed, sideUp, fasteners, found))
+                            gone, items, note, way, asOneWith, byForce, destroyed, sideUp, fasteners, found, sealedWith))
                     .flatMap(now -> IntakeActs.kept(
                             bench,
                             new Entry.TakenOffCorrected(takenOff, now, reason),

@@ -66,7 +66,7 @@ public record Reading(
     }
 
     /** True where it is proof: enough rounds, and settled. */
-    boolean settled() {
+    public boolean settled() {
         return measured != null && measured.settled();
     }
 

@@ -118,6 +118,7 @@ public sealed interface Entry {
      * @param sideUp which way it sat
      * @param fasteners what held it, as {@code 6 × M8x1.25 8.8}, several with {@code ;} between
      * @param shims found with it: {@code place}, {@code sizes}, {@code acts} ({@code closes} or {@code opens}), each as said
+     * @param sealedWith sealant or locker that was seen on it; empty for none
      */
     record TakenOff(
             String gone,
@@ -129,14 +130,15 @@ public sealed interface Entry {
             String destroyed,
             String sideUp,
             String fasteners,
-            Map<String, String> shims)
+            Map<String, String> shims,
+            String sealedWith)
             implements OfJob {
         /** Nothing else was in its way. */
         public static final String NOTHING = "nothing";
 
         /** As it was written before anything was asked of what came off. */
         public TakenOff(String gone, List<String> items, String note) {
-            this(gone, items, note, List.of(), List.of(), "", "", "", "", Map.of());
+            this(gone, items, note, List.of(), List.of(), "", "", "", "", Map.of(), "");
         }
     }
 
@@ -210,7 +212,18 @@ public sealed interface Entry {
 
         /** The same, for a reading with trial pieces only. */
         public static final String TRIAL = "for a trial reading";
+
+        /** Said with others to have been tightened before, at which torque nobody said. */
+        public static final String BEFORE = "said to be done before";
     }
+
+    /**
+     * Steps that were done before anybody marked them, said in one go: when each was done nobody says.
+     *
+     * @param steps in an order in which they can have been done
+     * @param note what must be said of them, such as why a torque that is a guess will do; may be empty
+     */
+    record StepsStood(List<StepDone> steps, String note) implements OfJob {}
 
     /** A step was done although steps that it waits for were not, and why; it stands done. */
     record StepJumped(String step, String reason) implements OfJob {}

@@ -240,6 +240,11 @@ public final class Fold {
             cannot.remove(e.step());
             jumped.put(e.step(), said(kept, e));
             done.put(e.step(), said(kept, new Entry.StepDone(e.step(), e.reason())));
+        } else if (entry instanceof Entry.StepsStood e) {
+            for (Entry.StepDone one : e.steps()) {
+                cannot.remove(one.step());
+                done.put(one.step(), said(kept, one));
+            }
         } else if (entry instanceof Entry.StepCannot e) {
             cannot.put(e.step(), said(kept, e));
         } else if (entry instanceof Entry.StepUndone e) {

@@ -218,6 +218,7 @@ public final class History {
                 + tail(labelled("took", e.byForce()))
                 + tail(labelled("destroyed", e.destroyed()))
                 + tail(labelled("side up", e.sideUp()))
+                + tail(labelled("sealed or locked with", e.sealedWith()))
                 + tail(labelled("shims", String.join(", ", e.shims().values())));
     }
 
@@ -228,6 +229,12 @@ public final class History {
     private static void steps(Map<Class<? extends Entry.OfJob>, Function<Entry.OfJob, String>> words) {
         put(words, Entry.ChoiceTaken.class, e -> "Of " + e.choice() + " taken: " + e.side() + because(e.reason()));
         put(words, Entry.StepDone.class, e -> "Step " + e.step() + " done" + tail(e.todo()) + tail(e.note()));
+        put(
+                words,
+                Entry.StepsStood.class,
+                e -> "Said to be done already: "
+                        + e.steps().stream().map(Entry.StepDone::step).collect(Collectors.joining(", "))
+                        + tail(e.note()));
         put(words, Entry.StepJumped.class, e -> "Step " + e.step() + " done out of order" + because(e.reason()));
         put(words, Entry.StepUndone.class, e -> "Step " + e.step() + " undone" + because(e.reason()));
         put(words, Entry.StepLeftOut.class, e -> "Step " + e.step() + " left out" + because(e.reason()));

@@ -52,6 +52,7 @@ public final class Rules {
         put(rules, Entry.ChoiceTaken.class, StepRules::choice);
         put(rules, Entry.StepDone.class, StepRules::done);
         put(rules, Entry.StepJumped.class, StepRules::jumped);
+        put(rules, Entry.StepsStood.class, StoodSteps::against);
         put(rules, Entry.StepUndone.class, StepRules::undone);
         put(rules, Entry.StepLeftOut.class, StepRules::leftOut);
         put(rules, Entry.StepTakenUp.class, StepRules::takenUp);

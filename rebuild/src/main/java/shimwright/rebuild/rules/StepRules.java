@@ -35,7 +35,7 @@ final class StepRules {
     }
 
     /** What is wrong with a step that is said to be done, its order left aside. */
-    private static List<Refusal> open(Workbench bench, String id) {
+    static List<Refusal> open(Workbench bench, String id) {
         if (bench.step(id).isEmpty()) {
             return Rules.one(
                     "step",
@@ -69,7 +69,7 @@ final class StepRules {
     }
 
     /** What stands against a step beside its order: what is awaited or missing, its hold point, clocks. */
-    private static List<Refusal> standing(Workbench bench, String id) {
+    static List<Refusal> standing(Workbench bench, String id) {
         Step step = bench.unit().step(id);
         List<Refusal> refusals = new ArrayList<>(OrderRules.awaited(bench.job(), step));
         refusals.addAll(OrderRules.missing(bench, step));

@@ -25,6 +25,7 @@ final class StrikeRules {
             Entry.ChoiceTaken.class,
             Entry.StepCannot.class,
             Entry.StepAdded.class,
+            Entry.StepsStood.class,
             Entry.Sent.class,
             Entry.CameBack.class,
             Entry.SentBack.class,
@@ -76,7 +77,7 @@ final class StrikeRules {
         }
         List<Refusal> refusals =
                 new ArrayList<>(Rules.reason(e.reason(), "Say why it does not count; it stays in the record"));
-        standingOn(job, body)
+        standingOn(bench, body)
                 .filter(step -> !last)
                 .ifPresent(step -> refusals.add(new Refusal(
                         "struck",
@@ -122,8 +123,12 @@ final class StrikeRules {
     }
 
     /** The step that stands done on what an entry says; empty where none does. */
-    private static Optional<String> standingOn(Job job, Entry entry) {
+    private static Optional<String> standingOn(Workbench bench, Entry entry) {
+        Job job = bench.job();
         String step = "";
+        if (entry instanceof Entry.StepsStood stood) {
+            return StoodSteps.standingOn(bench, stood);
+        }
         if (entry instanceof Entry.CheckRead read) {
             step = read.step();
         } else if (entry instanceof Entry.HoldOverruled overruled) {

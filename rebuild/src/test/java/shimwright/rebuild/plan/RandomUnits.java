@@ -117,7 +117,7 @@ final class RandomUnits {
                 "Do " + id + ".",
                 at,
                 new Step.Order(after, Map.of()),
-                duration,
+                new Step.Time(duration, ""),
                 tools,
                 new Step.Undoing(Undo.SLOW, duration / 2, List.of()),
                 new Step.Care(hold, List.of(), "", ""),

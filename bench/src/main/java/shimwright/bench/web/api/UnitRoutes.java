@@ -122,7 +122,7 @@ public final class UnitRoutes {
             one.put(
                     "lacks",
                     UnitGap.of(unit.type()).stream().map(UnitRoutes::gap).toList());
-            one.put("content", UnitTree.of(unit.type()));
+            one.put("content", UnitTree.seen(unit.type()));
             answer(ctx, 200, one);
         });
     }
@@ -180,7 +180,7 @@ public final class UnitRoutes {
         }
         String id = ctx.pathParamMap().getOrDefault("id", "");
         change(ctx, now -> {
-            boolean there = section.get().ids(UnitTree.of(now)).contains(id);
+            boolean there = section.get().ids(UnitTree.seen(now)).contains(id);
             String key = section.get().form() == FileSection.Shape.KEYED ? FileSection.KEY : "id";
             Map<String, Object> named = new LinkedHashMap<>(fields);
             boolean names = key.equals(FileSection.KEY)

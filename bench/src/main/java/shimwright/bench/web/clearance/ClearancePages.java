@@ -17,6 +17,7 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.act.IntakeActs;
+import shimwright.rebuild.act.StepActs;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.SharedShims;
 
@@ -37,6 +38,7 @@ public final class ClearancePages {
         on(routes, "trial", ClearanceActs.NamePieces.class, false);
         on(routes, "round", ClearanceActs.ReadRound.class, false);
         on(routes, "strike", IntakeActs.Strike.class, false);
+        on(routes, "stood", StepActs.StoodDone.class, false);
         on(routes, "choose", ClearanceActs.ChoosePack.class, true);
         on(routes, "accept", ClearanceActs.AcceptClearance.class, true);
     }

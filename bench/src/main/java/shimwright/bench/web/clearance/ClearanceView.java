@@ -27,6 +27,7 @@ import shimwright.rebuild.unit.model.Step.Phase;
  * @param shop the drawer
  * @param unit the unit's shim spreads come from it
  * @param drawing the section with the loop
+ * @param stood what the reading waits for and can be said to be done, and what was said so
  * @param series the readings drawn with the limits; empty while there are none
  * @param packs the packs on offer drawn against the limits; empty while there are none
  * @param limits the clearance's uncertainty against its limits; empty until it has settled
@@ -37,6 +38,7 @@ public record ClearanceView(
         Shop shop,
         shimwright.rebuild.unit.model.Unit unit,
         Drawings drawing,
+        StoodView stood,
         String series,
         String packs,
         String limits,
@@ -54,6 +56,7 @@ public record ClearanceView(
                 shop,
                 bench.unit(),
                 drawing,
+                StoodView.of(bench, session),
                 ReadingPlots.series(session, show),
                 ReadingPlots.packs(session, show),
                 ReadingPlots.limits(session, show),

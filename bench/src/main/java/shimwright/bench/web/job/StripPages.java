@@ -214,6 +214,7 @@ public final class StripPages {
                     was.sideUp(),
                     was.fasteners(),
                     was.shims(),
+                    was.sealedWith(),
                     "asked afterwards: nothing else was in its way");
             Pages.act(ctx, desk, door, form, act, this::questions, kept -> "/strip/questions");
         });

@@ -92,6 +92,7 @@ public record StripView(
         all.put("took ", one.byForce());
         all.put("destroyed: ", one.destroyed());
         all.put("side up: ", one.sideUp());
+        all.put("sealed or locked with ", one.sealedWith());
         all.put("shims: ", one.shims().getOrDefault("sizes", ""));
         return all.entrySet().stream()
                 .filter(fact -> !fact.getValue().isBlank())
@@ -111,6 +112,7 @@ public record StripView(
         facts.put("sideUp", one.sideUp());
         facts.put("byForce", one.byForce());
         facts.put("destroyed", one.destroyed());
+        facts.put("sealedWith", one.sealedWith());
         facts.put("note", one.note());
         return facts;
     }

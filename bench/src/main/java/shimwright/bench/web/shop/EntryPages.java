@@ -94,7 +94,7 @@ public final class EntryPages {
     }
 
     private static List<Line> lines(Asked asked) {
-        Map<String, Object> tree = UnitTree.of(asked.type());
+        Map<String, Object> tree = UnitTree.seen(asked.type());
         List<String> ids = asked.section().ids(tree);
         List<Line> lines = new ArrayList<>();
         for (Map<String, Object> one : asked.section().entries(tree)) {
@@ -114,7 +114,7 @@ public final class EntryPages {
         asked(ctx).ifPresent(asked -> {
             String was = asked.section().single() ? FileSection.ONCE : query(ctx, "id");
             String copy = query(ctx, "copy");
-            Map<String, Object> tree = UnitTree.of(asked.type());
+            Map<String, Object> tree = UnitTree.seen(asked.type());
             int index = asked.section().ids(tree).indexOf(was.isEmpty() ? copy : was);
             if (index < 0 && !(was + copy).isEmpty()) {
                 Pages.lost(ctx, door, "There is no such entry any more.");

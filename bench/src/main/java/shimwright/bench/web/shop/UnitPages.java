@@ -22,9 +22,11 @@ import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Range;
+import shimwright.rebuild.learn.StepTimes;
 import shimwright.rebuild.plan.learn.BoxDifference;
 import shimwright.rebuild.unit.begin.FirstUnit;
 import shimwright.rebuild.unit.edit.FileSection;
+import shimwright.rebuild.unit.edit.OwnTimes;
 import shimwright.rebuild.unit.edit.UnitEdit;
 import shimwright.rebuild.unit.edit.UnitGap;
 import shimwright.rebuild.unit.model.Item;
@@ -77,6 +79,7 @@ public final class UnitPages {
         on(routes, "remove", form -> new UnitEdit.RemoveItem(form.raw("id")));
         on(routes, "fastener", UnitPages::fastener);
         on(routes, "clearance", ClearanceReader::read);
+        routes.post(HERE + "/times", ctx -> change(ctx, form -> times(ctx, form)));
         routes.post(HERE + "/copy", this::copy);
         routes.post(HERE + "/back", this::takeBack);
     }
@@ -94,6 +97,18 @@ public final class UnitPages {
                 form.quantity("torque", Kind.TORQUE, "torque", new Range(0.1, 2000)),
                 needed(form, "origin", "where the torque comes from", "Say book and page, computed, told or guess"),
                 form.raw("step"));
+    }
+
+    private Optional<OwnTimes> times(UnitType type) {
+        return StepTimes.of(type, desk.earlier(type.id()));
+    }
+
+    private UnitEdit times(Context ctx, Form form) {
+        Optional<OwnTimes> own = desk.shelf().type(ctx.pathParam("type")).flatMap(this::times);
+        if (own.isEmpty()) {
+            form.fault("times", "times", "no step took another time than is written", "Load the page again");
+        }
+        return own.orElseGet(() -> new OwnTimes(Map.of(), ""));
     }
 
     private static String needed(Form form, String name, String place, String hint) {
@@ -202,6 +217,7 @@ public final class UnitPages {
         all.put("type", type);
         all.put("sections", FileSection.all());
         all.put("gaps", UnitGap.of(type));
+        all.put("times", times(type).map(own -> own.seconds().size()).orElse(0));
         all.put("steps", UnitEdit.steps(type));
         all.put(
                 "last",

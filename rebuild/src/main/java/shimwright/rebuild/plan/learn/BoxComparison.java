@@ -157,7 +157,7 @@ final class BoxComparison {
     private void bolt(Said<Entry.TakenOff> said, BoltText bolt, Fastener file) {
         Map<String, Object> fields = new LinkedHashMap<>();
         FileSection section = FileSection.find("fasteners").orElseThrow();
-        section.entries(UnitTree.of(unit.type())).stream()
+        section.entries(UnitTree.seen(unit.type())).stream()
                 .filter(entry -> section.named(entry).equals(file.id()))
                 .forEach(fields::putAll);
         fields.put("quantity", Integer.toString(bolt.quantity()));
@@ -292,7 +292,7 @@ final class BoxComparison {
         }
         Map<String, Object> fields = new LinkedHashMap<>();
         FileSection section = FileSection.find("gears").orElseThrow();
-        section.entries(UnitTree.of(unit.type())).stream()
+        section.entries(UnitTree.seen(unit.type())).stream()
                 .filter(one -> section.named(one).equals(pair.id()))
                 .forEach(fields::putAll);
         fields.put(driver ? "driver" : "driven", Integer.toString(counted));

@@ -15,6 +15,7 @@ import shimwright.rebuild.unit.begin.PartList.Part;
 /** The first unit file of a box that is in no file: usual parts, a usual order that is marked as such, a scheme for a drawing. */
 public final class FirstUnit {
     private static final String USUAL = "usual";
+    private static final String TIMED = "    origin: common practice\n";
     private static final int LONGEST = 80;
 
     private final Construction built;
@@ -173,7 +174,7 @@ public final class FirstUnit {
         out.append("    todo: Fit ").append(part.name()).append(".\n");
         out.append("    at: ").append(part.group().station()).append('\n');
         after(after);
-        out.append("    duration: ").append(part.kind().minutes()).append(" min\n");
+        out.append("    duration: ").append(part.kind().minutes()).append(" min\n").append(TIMED);
         if (part.kind() == PartKind.SEAL) {
             out.append("    undo: destroys\n    destroys: [")
                     .append(part.name())
@@ -234,7 +235,7 @@ public final class FirstUnit {
         list.forEach(part -> after.put(stepOf.get(part.id()), "same_part"));
         after.put(stepOf.get("main_case"), "same_part");
         after(after);
-        out.append("    duration: 5 min\n    installs: [");
+        out.append("    duration: 5 min\n" + TIMED + "    installs: [");
         out.append(list.stream().map(Part::id).collect(Collectors.joining(", ")))
                 .append("]\n");
         return id;

@@ -46,7 +46,7 @@ public final class EntryForm {
      * @param units in which a bare number is meant
      */
     public static List<EntryField> of(FileSection section, Map<String, Object> entry, UnitType type, UnitSystem units) {
-        EntryForm form = new EntryForm(UnitTree.of(type), units);
+        EntryForm form = new EntryForm(UnitTree.seen(type), units);
         List<EntryField> fields = new ArrayList<>();
         if (section.form() == FileSection.Shape.KEYED) {
             fields.addAll(form.behind(section.component(), "", entry));

@@ -20,8 +20,8 @@ public final class FileChanges {
 
     /** A line for each entry that came or went and for each key that changed; empty for files that say the same. */
     public static List<String> of(UnitType before, UnitType after) {
-        Map<String, Object> was = UnitTree.of(before);
-        Map<String, Object> is = UnitTree.of(after);
+        Map<String, Object> was = UnitTree.seen(before);
+        Map<String, Object> is = UnitTree.seen(after);
         List<String> lines = new ArrayList<>();
         FileSection.all().forEach(section -> section(section, was, is, lines));
         List<String> shown = new ArrayList<>(lines.subList(0, Math.min(MOST, lines.size())));

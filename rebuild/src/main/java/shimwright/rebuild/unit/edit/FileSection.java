@@ -166,7 +166,9 @@ public record FileSection(
 
     /** Its entries in order, each with its own keys; the key behind which it stands under {@link #KEY}. */
     public List<Map<String, Object>> entries(Map<String, Object> tree) {
-        Object there = inner(tree).get(name);
+        Object there = path.isEmpty()
+                ? tree.get(name)
+                : TypeParts.map(tree.getOrDefault(path, Map.of())).get(name);
         List<Map<String, Object>> entries = new ArrayList<>();
         if (single()) {
             Map<String, Object> one = new LinkedHashMap<>();

@@ -57,9 +57,11 @@ public record Removal(
      * @param sideUp which way it sat
      * @param fasteners as {@code 6 × M8x1.25 8.8}, several with {@code ;} between
      * @param note anything else
+     * @param sealedWith sealant or locker that was seen on it
      */
-    public record Found(String byForce, String destroyed, String sideUp, String fasteners, String note) {
+    public record Found(
+            String byForce, String destroyed, String sideUp, String fasteners, String note, String sealedWith) {
         /** Nothing was said of it. */
-        public static final Found NOTHING = new Found("", "", "", "", "");
+        public static final Found NOTHING = new Found("", "", "", "", "", "");
     }
 }

@@ -59,6 +59,7 @@ public record StripDownOrder(List<Removal> strip) implements UnitEdit {
         ordered.forEach(step -> steps.put(step.id(), step));
         List<Fastener> fasteners = new ArrayList<>(type.fasteners());
         List<Item> items = new ArrayList<>(turned.items());
+        SeenSealants used = new SeenSealants(type.consumables());
         for (int k = 0; k < strip.size(); k++) {
             Removal one = strip.get(k);
             Set<String> nodes = turned.nodes().get(k);
@@ -71,7 +72,7 @@ public record StripDownOrder(List<Removal> strip) implements UnitEdit {
                 continue;
             }
             Step said = StripWords.said(find(steps, main), one);
-            steps.put(main, bolted(said, one, fasteners));
+            steps.put(main, used.with(bolted(said, one, fasteners), one.found().sealedWith()));
             if (StripWords.itself(one)) {
                 Step now = find(steps, main);
                 Set<String> own = Stream.of(now.builds(), now.installs())
@@ -94,6 +95,7 @@ public record StripDownOrder(List<Removal> strip) implements UnitEdit {
         UnitType with = Component.with(type, "items", List.copyOf(items));
         with = Component.with(with, "fasteners", List.copyOf(fasteners));
         with = Component.with(with, "reasons", reasons);
+        with = Component.with(with, "consumables", used.usedIn(steps.values()));
         return Component.with(with, "steps", List.copyOf(steps.values()));
     }
 

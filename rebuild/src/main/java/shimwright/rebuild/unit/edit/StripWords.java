@@ -31,6 +31,7 @@ final class StripWords {
         add(words, "held by ", found.fasteners());
         add(words, "it took ", found.byForce());
         add(words, "destroyed: ", destroys(one));
+        add(words, "sealed or locked with ", found.sealedWith());
         add(words, "", found.note());
         String tail = words.isEmpty() ? "" : LEAD + String.join("; ", words) + ".";
         Step now = Component.with(step, "todo", bare(step.todo()) + tail);

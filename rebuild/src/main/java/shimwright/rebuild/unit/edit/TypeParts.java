@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import shimwright.rebuild.unit.model.Origin;
 import shimwright.rebuild.unit.model.Step;
 
 /** New items and steps of a unit file, and ids that are free. */
@@ -22,7 +23,7 @@ final class TypeParts {
                 todo,
                 at,
                 new Step.Order(after, Map.of()),
-                USUAL_MINUTES,
+                new Step.Time(USUAL_MINUTES, Origin.Source.COMMON_PRACTICE.written()),
                 List.of(),
                 new Step.Undoing(Step.Undo.FREE, 0, List.of()),
                 new Step.Care("", List.of(), "", ""),

@@ -28,6 +28,7 @@ public sealed interface UnitEdit
                 UnitEdit.AddFastener,
                 AddClearance,
                 AsVariant,
+                OwnTimes,
                 StripDownOrder,
                 PutEntry,
                 DropEntry {
@@ -45,12 +46,7 @@ public sealed interface UnitEdit
      * @return text that reads without a problem; refused with every problem that the change would bring
      */
     static Outcome<String> text(UnitType type, UnitEdit edit) {
-        return edit.on(type).flatMap(changed -> {
-            String text = UnitFiles.write(changed);
-            List<Refusal> problems =
-                    UnitFiles.readWritten(type.id() + ".yaml", text).problems();
-            return problems.isEmpty() ? Outcome.ok(text) : Outcome.refused(problems);
-        });
+        return edit.on(type).flatMap(UnitFiles::writeSound);
     }
 
     /**

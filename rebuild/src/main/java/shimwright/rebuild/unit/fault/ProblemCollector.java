@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import shimwright.mechanics.outcome.Refusal;
 
 /** Gathers the problems of one file, each a refusal whose place is {@code file:line:column} and whose key the path there. */
@@ -19,19 +20,30 @@ public final class ProblemCollector {
             .thenComparing(Found::fact);
 
     private final String file;
+    private final boolean lines;
     private final Set<Found> found = new LinkedHashSet<>();
     private final Set<Found> remarks = new LinkedHashSet<>();
-    private Map<Place, String> keys = Map.of();
+    private Supplier<Map<Place, String>> keys = Map::of;
 
     private record Found(Place place, String fact, String hint) {}
 
     public ProblemCollector(String file) {
-        this.file = file;
+        this(file, true);
     }
 
-    /** The path in the file of what stands at each place, once it is known. */
-    public void keys(Map<Place, String> known) {
-        keys = Map.copyOf(known);
+    private ProblemCollector(String file, boolean lines) {
+        this.file = file;
+        this.lines = lines;
+    }
+
+    /** Of a file that is not written yet: its problems have a path and no line. */
+    public static ProblemCollector withoutLines(String file) {
+        return new ProblemCollector(file, false);
+    }
+
+    /** How to find the path in the file of what stands at each place, once it can be known; asked where there is a problem. */
+    public void keys(Supplier<Map<Place, String>> known) {
+        keys = known;
     }
 
     /** Keeps a problem, unless the same stands there already. */
@@ -46,12 +58,12 @@ public final class ProblemCollector {
 
     /** What should be looked at, by place. */
     public List<Refusal> remarks() {
-        return remarks.stream().sorted(BY_PLACE).map(this::refusal).toList();
+        return refusals(remarks.stream().sorted(BY_PLACE).toList());
     }
 
     /** Nothing found yet, for the same file. */
     public ProblemCollector fresh() {
-        return new ProblemCollector(file);
+        return new ProblemCollector(file, lines);
     }
 
     /** How many problems were kept. */
@@ -63,7 +75,7 @@ public final class ProblemCollector {
     public List<Refusal> sorted() {
         List<Found> sorted = found.stream().sorted(BY_PLACE).toList();
         List<Refusal> shown =
-                new ArrayList<>(sorted.stream().limit(SHOWN).map(this::refusal).toList());
+                new ArrayList<>(refusals(sorted.subList(0, Math.min(SHOWN, sorted.size()))));
         if (sorted.size() > SHOWN) {
             shown.add(Refusal.at(
                     words(sorted.get(SHOWN).place()),
@@ -73,11 +85,18 @@ public final class ProblemCollector {
         return List.copyOf(shown);
     }
 
-    private Refusal refusal(Found one) {
-        return new Refusal(keys.getOrDefault(one.place(), ""), words(one.place()), one.fact(), one.hint());
+    private List<Refusal> refusals(List<Found> all) {
+        if (all.isEmpty()) {
+            return List.of();
+        }
+        Map<Place, String> paths = keys.get();
+        return all.stream()
+                .map(one -> new Refusal(
+                        paths.getOrDefault(one.place(), ""), words(one.place()), one.fact(), one.hint()))
+                .toList();
     }
 
     private String words(Place place) {
-        return file + ":" + place.line() + ":" + place.column();
+        return lines ? file + ":" + place.line() + ":" + place.column() : file;
     }
 }

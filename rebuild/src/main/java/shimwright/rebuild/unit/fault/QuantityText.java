@@ -3,6 +3,8 @@ package shimwright.rebuild.unit.fault;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import shimwright.mechanics.outcome.Outcome;
@@ -23,6 +25,13 @@ public final class QuantityText {
     private static final Pattern ONE = Pattern.compile("(" + DIGITS + ")\\s*(\\S.*)?");
     private static final Pattern TWICE = Pattern.compile("([^()]+?)\\s*\\(([^()]+)\\)");
     private static final Pattern NUMBER = Pattern.compile(DIGITS);
+
+    /** Most quantities of a file stand in it again and again, and in every other; beyond so many all are forgotten. */
+    private static final int MOST = 4096;
+
+    private static final Map<Typed, Outcome<Written>> KNOWN = new ConcurrentHashMap<>();
+
+    private record Typed(String text, Kind kind) {}
 
     private QuantityText() {}
 
@@ -72,6 +81,21 @@ public final class QuantityText {
     private record Written(double si, double half, MeasureUnit unit) {}
 
     private static Outcome<Written> written(String text, Kind kind) {
+        Typed typed = new Typed(text, kind);
+        Outcome<Written> known = KNOWN.get(typed);
+        if (known == null) {
+            known = readAnew(text, kind);
+            if (known.isOk()) {
+                if (KNOWN.size() >= MOST) {
+                    KNOWN.clear();
+                }
+                KNOWN.put(typed, known);
+            }
+        }
+        return known;
+    }
+
+    private static Outcome<Written> readAnew(String text, Kind kind) {
         Matcher parts = ONE.matcher(text.strip());
         if (parts.matches() && parts.group(2) == null && kind != Kind.NUMBER) {
             return Outcome.refused(

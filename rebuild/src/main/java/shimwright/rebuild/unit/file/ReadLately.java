@@ -1,12 +1,17 @@
 package shimwright.rebuild.unit.file;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import shimwright.rebuild.unit.model.UnitType;
 
 /** What sound texts said that were read lately; a text says the same whenever it is read. */
 final class ReadLately {
     private static final int MOST = 4;
+
+    private static final int MOST_JUDGED = 2;
 
     private record Read(String name, UnitFiles.Good good) {}
 
@@ -19,6 +24,9 @@ final class ReadLately {
         }
     };
 
+    /** Unit files that were judged before they were written. */
+    private final Deque<UnitFiles.Good> judged = new ArrayDeque<>();
+
     /** What a text said under that name, or under another where nothing of it names the file. */
     synchronized Optional<UnitFiles.Good> find(String name, String text) {
         return Optional.ofNullable(files.get(text))
@@ -29,5 +37,17 @@ final class ReadLately {
 
     synchronized void keep(String name, String text, UnitFiles.Good good) {
         files.put(text, new Read(name, good));
+    }
+
+    synchronized void keepJudged(UnitFiles.Good good) {
+        judged.addFirst(good);
+        if (judged.size() > MOST_JUDGED) {
+            judged.removeLast();
+        }
+    }
+
+    /** What was found of one that says the very same and was judged lately, before it was written. */
+    synchronized Optional<UnitFiles.Good> judged(UnitType type) {
+        return judged.stream().filter(good -> good.type().equals(type)).findFirst();
     }
 }

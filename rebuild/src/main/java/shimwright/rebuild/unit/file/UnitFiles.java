@@ -86,39 +86,70 @@ public final class UnitFiles {
     }
 
     /**
+     * Reads the keys and values of a unit file that is not written yet; each problem's key is its path among them.
+     *
+     * @param name of the file, for the problems
+     */
+    static Result readTree(String name, Map<String, Object> tree) {
+        ProblemCollector problems = ProblemCollector.withoutLines(name);
+        Result read = TreeNodes.of(tree, problems)
+                .map(nodes -> bound(nodes, problems, true))
+                .orElseGet(() -> new Bad(problems.sorted()));
+        if (read instanceof Good good) {
+            LATELY.keepJudged(good);
+        }
+        return read;
+    }
+
+    /**
+     * The text of a unit file that says what a changed unit type says, judged as any other.
+     *
+     * @return text that reads without a problem; refused with every problem that it would have
+     */
+    public static Outcome<String> writeSound(UnitType changed) {
+        String name = changed.id() + ".yaml";
+        Result read = readTree(name, TreeWriter.tree(changed));
+        if (!(read instanceof Good good)) {
+            return Outcome.refused(read.problems());
+        }
+        String text = UnitWriter.text(good.type());
+        if (text.length() > LARGEST) {
+            return Outcome.refused(tooLong(name).sorted());
+        }
+        LATELY.keep(name, text, new Good(good.type(), UnitWriter.stepLines(text, good.type()), good.remarks()));
+        return Outcome.ok(text);
+    }
+
+    private static ProblemCollector tooLong(String name) {
+        ProblemCollector problems = new ProblemCollector(name);
+        problems.add(Place.START, "the text is longer than 4 MB", "This may be another kind of file");
+        return problems;
+    }
+
+    /**
      * Reads a unit file.
      *
      * @param name of the file, for the problems
      * @param text of the file
      */
     public static Result read(String name, String text) {
-        return read(name, text, false);
-    }
-
-    /** The same for a text as {@link #write} wrote it, which is the tree of what it says. */
-    public static Result readWritten(String name, String text) {
-        return read(name, text, true);
-    }
-
-    private static Result read(String name, String text, boolean written) {
         ProblemCollector problems = new ProblemCollector(name);
         if (text.length() > LARGEST) {
-            problems.add(Place.START, "the text is longer than 4 MB", "This may be another kind of file");
-            return new Bad(problems.sorted());
+            return new Bad(tooLong(name).sorted());
         }
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
         Optional<Good> known = LATELY.find(name, plain);
         if (known.isPresent()) {
             return known.get();
         }
-        Result read = readAnew(plain, problems, written);
+        Result read = readAnew(plain, problems);
         if (read instanceof Good good) {
             LATELY.keep(name, plain, good);
         }
         return read;
     }
 
-    private static Result readAnew(String plain, ProblemCollector problems, boolean written) {
+    private static Result readAnew(String plain, ProblemCollector problems) {
         Optional<Node> tree = YamlTree.read(plain, problems);
         if (tree.isEmpty()) {
             if (problems.count() == 0) {
@@ -126,11 +157,7 @@ public final class UnitFiles {
             }
             return new Bad(problems.sorted());
         }
-        Result read = bound(tree.get(), problems);
-        if (written && read instanceof Good good) {
-            UnitTree.keep(good.type(), tree.get());
-        }
-        return read;
+        return bound(tree.get(), problems, false);
     }
 
     /** The text of a unit file that reads as this unit type. */
@@ -159,14 +186,19 @@ public final class UnitFiles {
         }
     }
 
-    private static Result bound(Node tree, ProblemCollector problems) {
-        problems.keys(YamlKeys.of(tree));
+    /** The tree as a unit file with all checks; those on what it means are spared where they were made lately. */
+    private static Result bound(Node tree, ProblemCollector problems, boolean unwritten) {
+        problems.keys(() -> YamlKeys.of(tree));
         Binder binder = new Binder(problems);
         Optional<UnitType> type = binder.bind(tree, UnitType.class);
         if (!binder.bounded()) {
             ProblemCollector one = problems.fresh();
             one.add(Place.START, "aliases repeat more than one unit can hold", "Write out what is meant");
             return new Bad(one.sorted());
+        }
+        Optional<Good> judged = problems.count() == 0 ? type.flatMap(LATELY::judged) : Optional.empty();
+        if (unwritten && judged.isPresent()) {
+            return judged.get();
         }
         if (type.isPresent()) {
             binder.ids().check(problems);

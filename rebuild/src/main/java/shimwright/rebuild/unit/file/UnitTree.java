@@ -3,18 +3,12 @@ package shimwright.rebuild.unit.file;
 import java.lang.ref.WeakReference;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.snakeyaml.engine.v2.nodes.MappingNode;
-import org.snakeyaml.engine.v2.nodes.Node;
-import org.snakeyaml.engine.v2.nodes.NodeTuple;
-import org.snakeyaml.engine.v2.nodes.ScalarNode;
-import org.snakeyaml.engine.v2.nodes.SequenceNode;
-import shimwright.rebuild.unit.fault.ProblemCollector;
 import shimwright.rebuild.unit.model.UnitType;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * A unit file as keys and values that are not judged yet: maps, lists and texts as they would be written, so that one of them can
@@ -46,14 +40,7 @@ public final class UnitTree {
                 }
             }
         }
-        Node text = YamlTree.read(UnitFiles.write(type), new ProblemCollector(type.id()))
-                .orElseThrow(() -> new IllegalStateException("what was written cannot be read: " + type.id()));
-        return keep(type, text);
-    }
-
-    /** Holds the tree of a type, which was read from its own text. */
-    static Map<String, Object> keep(UnitType type, Node text) {
-        Map<String, Object> tree = read(text);
+        Map<String, Object> tree = TreeWriter.tree(type);
         synchronized (LATELY) {
             LATELY.addFirst(new Known(new WeakReference<>(type), tree));
             if (LATELY.size() > MOST) {
@@ -61,6 +48,11 @@ public final class UnitTree {
             }
         }
         return tree;
+    }
+
+    /** The same to look at, for who changes nothing in it. */
+    public static Map<String, Object> seen(UnitType type) {
+        return Collections.unmodifiableMap(known(type));
     }
 
     private static Object copy(Object value) {
@@ -74,34 +66,13 @@ public final class UnitTree {
                 : value;
     }
 
-    private static Map<String, Object> read(Node tree) {
-        Map<String, Object> root = new LinkedHashMap<>();
-        ((Map<?, ?>) plain(tree)).forEach((key, value) -> root.put(key.toString(), value));
-        return root;
-    }
-
-    private static Object plain(Node node) {
-        if (node instanceof MappingNode mapping) {
-            Map<String, Object> map = new LinkedHashMap<>();
-            for (NodeTuple tuple : mapping.getValue()) {
-                map.put(((ScalarNode) tuple.getKeyNode()).getValue(), plain(tuple.getValueNode()));
-            }
-            return map;
-        }
-        if (node instanceof SequenceNode sequence) {
-            return new ArrayList<>(
-                    sequence.getValue().stream().map(UnitTree::plain).toList());
-        }
-        return ((ScalarNode) node).getValue();
-    }
-
     /**
      * Reads such a tree as a unit file with all checks; each problem's key is its path in the tree.
      *
      * @param name of the file, for the problems
      */
     public static UnitFiles.Result read(String name, Map<String, Object> tree) {
-        return UnitFiles.read(name, JsonMapper.shared().writeValueAsString(tree)); // JSON is YAML
+        return UnitFiles.readTree(name, tree);
     }
 
     /** The words of a choice as a unit file writes them. */

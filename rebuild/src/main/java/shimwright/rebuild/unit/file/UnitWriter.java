@@ -5,15 +5,17 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Units;
 import shimwright.rebuild.unit.model.Component;
 import shimwright.rebuild.unit.model.Quantity;
+import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.UnitType;
 
 /**
@@ -22,7 +24,12 @@ import shimwright.rebuild.unit.model.UnitType;
  */
 final class UnitWriter {
     private static final int LINE = 150;
-    private static final Pattern PLAIN = Pattern.compile("[\\p{L}0-9][\\p{L}0-9_./+()=<>-]*( [\\p{L}0-9_./+()=<>-]+)*");
+    private static final String SIGNS = "_./+()=<>-";
+    /** Breaks of a line to YAML, which would be read as a blank. */
+    private static final char NEXT_LINE = 0x85;
+
+    private static final char LINE_SEPARATOR = 0x2028;
+    private static final char PARAGRAPH_SEPARATOR = 0x2029;
     private static final MathContext DUST = new MathContext(13);
 
     private final StringBuilder out = new StringBuilder();
@@ -89,11 +96,7 @@ final class UnitWriter {
         if (value instanceof Record record) {
             return flowRecord(record);
         }
-        boolean row = value instanceof List<?> list
-                && component.kind() != Kind.NUMBER
-                && list.stream().allMatch(Double.class::isInstance)
-                && !list.isEmpty();
-        if (row) {
+        if (isRow(value, component.kind())) {
             return Optional.of(row((List<?>) value, component.kind()));
         }
         if (value instanceof Collection<?> list) {
@@ -109,7 +112,7 @@ final class UnitWriter {
     }
 
     /** What an optional key holds; the value itself of any other, and of an optional one that holds nothing. */
-    private static Object held(Object value) {
+    static Object held(Object value) {
         return value instanceof Optional<?> optional && optional.isPresent() ? optional.get() : value;
     }
 
@@ -140,7 +143,12 @@ final class UnitWriter {
     }
 
     private static String scalar(Object value, Component component) {
-        Kind kind = component.kind();
+        String text = plain(value, component.kind());
+        return value instanceof Quantity || value instanceof String ? quoted(text) : text;
+    }
+
+    /** A single value as it would be read: a text without its quotes. */
+    static String plain(Object value, Kind kind) {
         if (value instanceof Double number) {
             return kind == Kind.NUMBER
                     ? new BigDecimal(number.toString()).stripTrailingZeros().toPlainString()
@@ -149,13 +157,19 @@ final class UnitWriter {
         if (value instanceof Enum<?>) {
             return AbsentValues.written(value);
         }
-        if (value instanceof Quantity stated) {
-            return quoted(stated.text());
-        }
-        return value instanceof String text ? quoted(text) : value.toString();
+        return value instanceof Quantity stated ? stated.text() : value.toString();
     }
 
-    private static String row(List<?> numbers, Kind kind) {
+    /** True where a list is written as one text with the unit at its end. */
+    static boolean isRow(Object value, Kind kind) {
+        return value instanceof List<?> list
+                && kind != Kind.NUMBER
+                && list.stream().allMatch(Double.class::isInstance)
+                && !list.isEmpty();
+    }
+
+    /** Quantities as one text with the unit at its end. */
+    static String row(List<?> numbers, Kind kind) {
         MeasureUnit unit = unit(numbers, kind);
         List<String> digits =
                 numbers.stream().map(n -> digits((Double) n, unit)).toList();
@@ -183,9 +197,55 @@ final class UnitWriter {
     }
 
     private static String quoted(String text) {
-        if (PLAIN.matcher(text).matches()) {
+        if (isPlain(text)) {
             return text;
         }
-        return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n") + "\"";
+        StringBuilder quoted = new StringBuilder(text.length() + 8).append('"');
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            switch (c) {
+                case '\\' -> quoted.append("\\\\");
+                case '"' -> quoted.append("\\\"");
+                case '\n' -> quoted.append("\\n");
+                case '\r' -> quoted.append("\\r");
+                case '\t' -> quoted.append("\\t");
+                case NEXT_LINE -> quoted.append("\\N");
+                case LINE_SEPARATOR -> quoted.append("\\L");
+                case PARAGRAPH_SEPARATOR -> quoted.append("\\P");
+                default -> quoted.append(c);
+            }
+        }
+        return quoted.append('"').toString();
+    }
+
+    /** The line on which each step begins, by id; of steps with one id the first. */
+    static Map<String, Integer> stepLines(String text, UnitType type) {
+        Map<String, Integer> lines = new LinkedHashMap<>();
+        Iterator<Step> steps = type.steps().iterator();
+        boolean within = false;
+        int number = 0;
+        for (String line : text.split("\n", -1)) {
+            number++;
+            within = line.startsWith(" ") ? within : line.startsWith("steps:");
+            if (within && line.startsWith("  - ") && steps.hasNext()) {
+                lines.putIfAbsent(steps.next().id(), number);
+            }
+        }
+        return lines;
+    }
+
+    /** Letters, digits and a few signs, with one blank between words; a letter or digit first. */
+    private static boolean isPlain(String text) {
+        boolean gap = true;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean word = Character.isLetter(c) || (c >= '0' && c <= '9');
+            boolean blank = c == ' ' && !gap;
+            if (!word && !blank && (i == 0 || SIGNS.indexOf(c) < 0)) {
+                return false;
+            }
+            gap = c == ' ';
+        }
+        return !gap;
     }
 }

@@ -11,7 +11,8 @@ import shimwright.rebuild.unit.fault.ProblemCollector;
  * document: whoever builds the tree calls itself for each level, so the bound must stand before it.
  */
 final class YamlGuard implements Parser {
-    private static final int DEEPEST = 40;
+    /** How deep lists may lie in lists. */
+    static final int DEEPEST = 40;
 
     /** Most events of one text. */
     static final int MOST_EVENTS = 400_000;

@@ -18,8 +18,7 @@ public record Step(
 
         Order order,
 
-        @Field(value = "time for the step alone", kind = Kind.TIME)
-        double duration,
+        Time time,
 
         @Field(value = "tools and gauges to lay out", absent = "[]", refersTo = "tools")
         List<String> tools,
@@ -45,6 +44,15 @@ public record Step(
 
             @Field(value = "reason, by the step it waits for", absent = "{}", refersTo = "steps")
             Map<String, String> because) {}
+
+    /** How long the step takes. */
+    @FieldGroup
+    public record Time(
+            @Field(value = "time for the step alone", kind = Kind.TIME)
+            double duration,
+
+            @Field(value = "where the time comes from: measured, told, common practice or guess", absent = "")
+            String origin) {}
 
     /** What undoing the step brings. */
     @FieldGroup
@@ -186,7 +194,7 @@ public record Step(
                 todo,
                 at,
                 new Order(Map.copyOf(needs), Map.of()),
-                duration,
+                new Time(duration, ""),
                 List.of(),
                 new Undoing(Undo.FREE, 0, List.of()),
                 new Care("", List.of(), "", ""),
@@ -215,6 +223,16 @@ public record Step(
     /** The reason in words, by the step it waits for. */
     public Map<String, String> because() {
         return order.because();
+    }
+
+    /** Time for the step alone, s. */
+    public double duration() {
+        return time.duration();
+    }
+
+    /** Where that time comes from; may be empty. */
+    public String origin() {
+        return time.origin();
     }
 
     /** What undoing the step costs. */

@@ -98,12 +98,11 @@ final class HalfFinished {
 
     /** Any change: an entry taken out with or without its mentions, a copy under another id, a gap mended. */
     private UnitEdit change(UnitType type) {
+        Map<String, Object> tree = UnitTree.of(type);
         List<FileSection> sections = FileSection.all().stream()
-                .filter(section ->
-                        !section.single() && !section.ids(UnitTree.of(type)).isEmpty())
+                .filter(section -> !section.single() && !section.ids(tree).isEmpty())
                 .toList();
         FileSection section = sections.get(random.nextInt(sections.size()));
-        Map<String, Object> tree = UnitTree.of(type);
         List<String> ids = section.ids(tree);
         int index = random.nextInt(ids.size());
         List<UnitGap> gaps = UnitGap.of(type);
@@ -188,7 +187,7 @@ final class HalfFinished {
                     List.of(),
                     random.nextBoolean()
                             ? Removal.Found.NOTHING
-                            : new Removal.Found("", "seal", "up", "4 x M8x1.25 8.8", "")));
+                            : new Removal.Found("", "seal", "up", "4 x M8x1.25 8.8", "", "grey paste")));
         }
         return new StripDownOrder(off);
     }
@@ -279,9 +278,27 @@ final class HalfFinished {
                         .orElseThrow());
     }
 
-    /** The unit with a gap mended; of many steps that wait by habit now and then one, else all in one go. */
+    /** The unit with a gap mended; of many steps that wait by habit or parts without a stamp now and then one, else all in one go. */
     Outcome<UnitType> mended(UnitType type, UnitGap.Kind gap) {
-        return gap == UnitGap.Kind.ORDER && random.nextInt(10) > 0 ? allOrdered(type) : kept(type, mend(type, gap));
+        if (gap == UnitGap.Kind.ORDER && random.nextInt(10) > 0) {
+            return allOrdered(type);
+        }
+        if (gap == UnitGap.Kind.PART && random.nextInt(10) > 0) {
+            return allNamed(type);
+        }
+        return kept(type, mend(type, gap));
+    }
+
+    private static Outcome<UnitType> allNamed(UnitType type) {
+        UnitType named = type;
+        for (Item item : type.items()) {
+            if (item.renew() && item.part().isBlank()) {
+                named = new UnitEdit.NameItem(item.id(), item.name(), "25x47x7", true)
+                        .on(named)
+                        .orElseThrow();
+            }
+        }
+        return UnitTree.read("named.yaml", UnitTree.of(named)).outcome();
     }
 
     /** A change as the shop keeps it: written, and read again with all checks. */

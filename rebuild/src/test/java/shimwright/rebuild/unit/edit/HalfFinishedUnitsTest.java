@@ -28,8 +28,7 @@ class HalfFinishedUnitsTest {
     void everyFormOfEverySectionIsThere() {
         for (int n = 0; n < UNITS; n++) {
             UnitType type = new HalfFinished(SEED + n).unit();
-            assertThat(UnitFiles.read("half.yaml", UnitFiles.write(type)).problems())
-                    .isEmpty();
+            assertThat(anew(type)).as("seed %d", SEED + n).isEqualTo(type);
             Map<String, Object> tree = UnitTree.of(type);
             for (FileSection section : FileSection.all()) {
                 List<Map<String, Object>> entries = new ArrayList<>(section.entries(tree));
@@ -58,8 +57,14 @@ class HalfFinishedUnitsTest {
                 type = mended.orElseThrow();
             }
             assertThat(UnitGap.of(type)).as("seed %d", SEED + n).isEmpty();
-            assertThat(UnitFiles.read("half.yaml", UnitFiles.write(type)).problems())
-                    .isEmpty();
+            assertThat(anew(type)).as("seed %d", SEED + n).isEqualTo(type);
         }
+    }
+
+    /** What its text says to who has never seen it: the remark in front keeps it from being known. */
+    private static UnitType anew(UnitType type) {
+        return UnitFiles.read("half.yaml", "# read anew\n" + UnitFiles.write(type))
+                .outcome()
+                .orElseThrow();
     }
 }

@@ -106,7 +106,7 @@ class StripDownOrderTest {
                 List.of(0),
                 false,
                 List.of(),
-                new Removal.Found("puller", "itself", "tongue to the gears", "3 × M6x1 8.8; 1 x M8", "bent"));
+                new Removal.Found("puller", "itself", "tongue to the gears", "3 × M6x1 8.8; 1 x M8", "bent", "grey paste"));
         UnitType learned = after(BEGUN, free("bell housing", "bell"), baffle);
         Item item = learned.items().stream()
                 .filter(one -> one.name().equals("oil baffle"))
@@ -117,15 +117,21 @@ class StripDownOrderTest {
         assertThat(step.todo())
                 .isEqualTo(
                         "Fit oil baffle. As it came off: side up tongue to the gears; held by 3 × M6x1 8.8; 1 x M8; it took"
-                                + " puller; destroyed: oil baffle; bent.");
+                                + " puller; destroyed: oil baffle; sealed or locked with grey paste; bent.");
         assertThat(step.oneWay()).isTrue();
-        assertThat(step.dangers()).contains(Step.Danger.PRESS);
+        assertThat(step.dangers()).contains(Step.Danger.PRESS, Step.Danger.CHEMICAL);
+        assertThat(step.consumables()).containsExactly("grey_paste");
+        assertThat(learned.consumables().get(0).name()).isEqualTo("grey paste");
         assertThat(fitting(learned, "bell").after()).containsEntry(step.id(), Why.BLOCKED);
         // M6 8.8: 20.1 mm² × 580 MPa (ISO 898-1, proof), half of it, K 0.18 oiled (Shigley table 8-15) × 6 mm = 6.3 N·m
         assertThat(learned.fasteners()).hasSize(1);
         assertThat(learned.fasteners().get(0).torque()).isBetween(6.1, 6.4);
         assertThat(learned.fasteners().get(0).origin()).contains("computed", "light alloy");
         assertThat(new StripDownOrder(List.of(baffle)).withoutTorque()).containsExactly("oil baffle: 1 × M8");
+        // nothing sealed it after all
+        Removal dry = new Removal("oil baffle", List.of(), List.of(0), false, List.of(), Removal.Found.NOTHING);
+        assertThat(after(learned, free("bell housing", "bell"), dry).consumables())
+                .isEmpty();
         // said again it changes nothing
         UnitType same = after(learned, free("bell housing", "bell"), baffle);
         assertThat(OrderChanges.of(learned, same).none()).isTrue();
