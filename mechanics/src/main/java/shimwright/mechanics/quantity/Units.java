@@ -183,9 +183,7 @@ public final class Units {
     private static Map<Kind, List<MeasureUnit>> byKind() {
         Map<Kind, List<MeasureUnit>> map = new EnumMap<>(Kind.class);
         for (Kind kind : Kind.values()) {
-            map.put(
-                    kind,
-                    ALL.stream().filter(unit -> unit.kind() == kind).toList());
+            map.put(kind, ALL.stream().filter(unit -> unit.kind() == kind).toList());
         }
         return map;
     }

@@ -145,8 +145,7 @@ public final class StepActs {
                         .map(bolt -> bench.unit().fastener(bolt))
                         .map(bolt -> tightened(found.get(), bolt, bolt.torque(), how))
                         .toList();
-                stood.add(new Entry.StepDone(
-                        id, "", found.get().todo(), tightened, used(bench.unit(), found.get())));
+                stood.add(new Entry.StepDone(id, "", found.get().todo(), tightened, used(bench.unit(), found.get())));
             }
             return IntakeActs.kept(bench, new Entry.StepsStood(stood, note), "Kept: done already");
         }

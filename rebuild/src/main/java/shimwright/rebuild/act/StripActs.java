@@ -55,7 +55,17 @@ public final class StripActs {
             List<String> way = named(inTheWay, bench.job().takenOff());
             return said(shims, around)
                     .map(found -> new Entry.TakenOff(
-                            gone, items, note, way, asOneWith, byForce, destroyed, sideUp, fasteners, found, sealedWith))
+                            gone,
+                            items,
+                            note,
+                            way,
+                            asOneWith,
+                            byForce,
+                            destroyed,
+                            sideUp,
+                            fasteners,
+                            found,
+                            sealedWith))
                     .flatMap(off -> IntakeActs.kept(bench, off, "Kept: " + gone));
         }
     }
@@ -91,7 +101,17 @@ public final class StripActs {
             List<String> way = named(inTheWay, before);
             return said(shims, around)
                     .map(found -> new Entry.TakenOff(
-                            gone, items, note, way, asOneWith, byForce, destroyed, sideUp, fasteners, found, sealedWith))
+                            gone,
+                            items,
+                            note,
+                            way,
+                            asOneWith,
+                            byForce,
+                            destroyed,
+                            sideUp,
+                            fasteners,
+                            found,
+                            sealedWith))
                     .flatMap(now -> IntakeActs.kept(
                             bench,
                             new Entry.TakenOffCorrected(takenOff, now, reason),

@@ -35,10 +35,8 @@ public final class StepTimes {
             List<Remembered> took = earlier.step(step.id()).stream()
                     .filter(one -> one.kind() == Kind.TIME && !one.values().isEmpty())
                     .toList();
-            boolean usual = Origin.of(step.origin())
-                    .source()
-                    .filter(GIVE_WAY::contains)
-                    .isPresent();
+            boolean usual =
+                    Origin.of(step.origin()).source().filter(GIVE_WAY::contains).isPresent();
             if (usual && !took.isEmpty()) {
                 double median = median(took);
                 if (Math.abs(median - step.duration()) >= 1) {

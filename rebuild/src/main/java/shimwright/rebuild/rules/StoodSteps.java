@@ -56,7 +56,9 @@ public record StoodSteps(List<Step> steps, List<Step> byItself, int waiting, boo
                         .filter(one -> bench.order().free(one.id(), had))
                         .toList(),
                 leading.size(),
-                steps.stream().anyMatch(one -> !HoldPoints.guessedTorques(bench, one, "").isEmpty()));
+                steps.stream()
+                        .anyMatch(one ->
+                                !HoldPoints.guessedTorques(bench, one, "").isEmpty()));
     }
 
     /** Of the steps that lead there all that wait for done ones and for each other alone, in a possible order. */
@@ -107,7 +109,8 @@ public record StoodSteps(List<Step> steps, List<Step> byItself, int waiting, boo
         boolean read = step.phase() == Phase.TRIAL
                 ? session.trial().settled()
                 : session.accepted() != null
-                        && (step.phase() != Phase.AGAIN || session.accepted().what().phase() == Phase.AGAIN);
+                        && (step.phase() != Phase.AGAIN
+                                || session.accepted().what().phase() == Phase.AGAIN);
         return read ? Optional.empty() : Optional.of(step.clearance());
     }
 

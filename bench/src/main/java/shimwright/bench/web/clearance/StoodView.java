@@ -47,10 +47,6 @@ public record StoodView(StoodSteps before, Optional<LogEntry> said) {
     public String many() {
         int steps = said.map(kept -> ((Entry.StepsStood) kept.body()).steps().size())
                 .orElse(0);
-        return steps(steps);
-    }
-
-    private static String steps(int steps) {
         return steps + (steps == 1 ? " step" : " steps");
     }
 
@@ -60,9 +56,9 @@ public record StoodView(StoodSteps before, Optional<LogEntry> said) {
         return steps == 1 ? "It is done already" : "All " + steps + " are done already";
     }
 
-    /** How many steps the reading waits for, in words. */
+    /** How many steps come before the reading, in words. */
     public String waiting() {
-        return steps(before.waiting());
+        return before.waiting() == 1 ? "1 step comes" : before.waiting() + " steps come";
     }
 
     /** The ids of what can be said, as the form sends them. */

@@ -33,7 +33,13 @@ public final class StripDown {
                             .toList(),
                     one.inTheWay().contains(Entry.TakenOff.NOTHING),
                     places(one.asOneWith(), at),
-                    new Removal.Found(one.byForce(), one.destroyed(), one.sideUp(), one.fasteners(), one.note(), one.sealedWith())));
+                    new Removal.Found(
+                            one.byForce(),
+                            one.destroyed(),
+                            one.sideUp(),
+                            one.fasteners(),
+                            one.note(),
+                            one.sealedWith())));
             at.put(said.id(), at.size());
         }
         return new StripDownOrder(off);

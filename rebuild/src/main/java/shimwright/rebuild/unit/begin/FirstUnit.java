@@ -174,7 +174,10 @@ public final class FirstUnit {
         out.append("    todo: Fit ").append(part.name()).append(".\n");
         out.append("    at: ").append(part.group().station()).append('\n');
         after(after);
-        out.append("    duration: ").append(part.kind().minutes()).append(" min\n").append(TIMED);
+        out.append("    duration: ")
+                .append(part.kind().minutes())
+                .append(" min\n")
+                .append(TIMED);
         if (part.kind() == PartKind.SEAL) {
             out.append("    undo: destroys\n    destroys: [")
                     .append(part.name())

@@ -29,8 +29,7 @@ final class SeenSealants {
     }
 
     private boolean seen(String id) {
-        return all.stream()
-                .anyMatch(one -> one.id().equals(id) && one.note().equals(SEEN));
+        return all.stream().anyMatch(one -> one.id().equals(id) && one.note().equals(SEEN));
     }
 
     /** The step with what was seen at it, in the place of what was seen there before. */

@@ -74,8 +74,7 @@ public final class ProblemCollector {
     /** All problems by place; beyond {@link #SHOWN} one more that says how many are left out. */
     public List<Refusal> sorted() {
         List<Found> sorted = found.stream().sorted(BY_PLACE).toList();
-        List<Refusal> shown =
-                new ArrayList<>(refusals(sorted.subList(0, Math.min(SHOWN, sorted.size()))));
+        List<Refusal> shown = new ArrayList<>(refusals(sorted.subList(0, Math.min(SHOWN, sorted.size()))));
         if (sorted.size() > SHOWN) {
             shown.add(Refusal.at(
                     words(sorted.get(SHOWN).place()),
@@ -91,8 +90,8 @@ public final class ProblemCollector {
         }
         Map<Place, String> paths = keys.get();
         return all.stream()
-                .map(one -> new Refusal(
-                        paths.getOrDefault(one.place(), ""), words(one.place()), one.fact(), one.hint()))
+                .map(one ->
+                        new Refusal(paths.getOrDefault(one.place(), ""), words(one.place()), one.fact(), one.hint()))
                 .toList();
     }
 

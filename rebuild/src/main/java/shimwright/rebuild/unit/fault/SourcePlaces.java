@@ -1,5 +1,6 @@
 package shimwright.rebuild.unit.fault;
 
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -12,7 +13,7 @@ public final class SourcePlaces {
 
     /** Keeps where a record and its keys stand, and whether it was read without a problem. */
     public void put(Record record, Place start, Map<String, Place> keys, boolean sound) {
-        spots.put(record, new Spot(start, Map.copyOf(keys), sound));
+        spots.put(record, new Spot(start, Collections.unmodifiableMap(keys), sound));
     }
 
     /** True where the record itself and all in it were read without a problem. */

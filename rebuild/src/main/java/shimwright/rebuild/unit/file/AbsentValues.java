@@ -2,6 +2,7 @@ package shimwright.rebuild.unit.file;
 
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -19,7 +20,23 @@ final class AbsentValues {
 
     private record Absent(Class<?> type, Kind kind, String text) {}
 
+    private static final Map<Class<?>, List<Object>> BY_RECORD = new ConcurrentHashMap<>();
+
+    private static final Map<Class<?>, Map<String, Object>> CONSTANTS = new ConcurrentHashMap<>();
+
     private AbsentValues() {}
+
+    /** The values of all keys of a record where they are absent, in the order of its components; of a required one a stand-in. */
+    static List<Object> of(Class<?> record) {
+        List<Object> known = BY_RECORD.get(record);
+        if (known == null) {
+            known = Component.of(record).stream()
+                    .map(component -> component.required() ? blank(component.type()) : absent(component))
+                    .toList();
+            BY_RECORD.put(record, known);
+        }
+        return known;
+    }
 
     /** The value that the annotation gives to an absent key. */
     static Object absent(Component component) {
@@ -75,13 +92,20 @@ final class AbsentValues {
 
     /** The enum constant written in small letters, with blanks, hyphens or underscores between words. */
     static Optional<Object> constant(Class<?> type, String text) {
-        String wanted = text.strip().toLowerCase(Locale.ROOT).replaceAll("[ -]+", "_");
+        Map<String, Object> constants = CONSTANTS.computeIfAbsent(type, AbsentValues::constants);
+        Object exact = constants.get(text);
+        return Optional.ofNullable(
+                exact != null
+                        ? exact
+                        : constants.get(text.strip().toLowerCase(Locale.ROOT).replaceAll("[ -]+", "_")));
+    }
+
+    private static Map<String, Object> constants(Class<?> type) {
+        Map<String, Object> constants = new HashMap<>();
         for (Object constant : type.getEnumConstants()) {
-            if (written(constant).equals(wanted)) {
-                return Optional.of(constant);
-            }
+            constants.put(written(constant), constant);
         }
-        return Optional.empty();
+        return constants;
     }
 
     /** An enum constant as the file writes it. */

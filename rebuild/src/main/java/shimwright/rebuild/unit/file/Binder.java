@@ -5,12 +5,14 @@ import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
@@ -34,6 +36,12 @@ import shimwright.rebuild.unit.model.VariantFilter;
  */
 final class Binder {
     private static final int MOST_NODES = 300_000;
+
+    /** The order in which the keys of a record are read. */
+    private static final Map<Class<?>, List<Integer>> ORDERS = new ConcurrentHashMap<>();
+
+    /** What a key of a record may be called. */
+    private static final Map<Class<?>, Set<String>> NAMES = new ConcurrentHashMap<>();
 
     private final ProblemCollector problems;
     private final IdReferences ids = new IdReferences();
@@ -77,10 +85,11 @@ final class Binder {
         Map<String, Place> keys = new LinkedHashMap<>();
         List<Component> components = Component.of(type);
         String name = as + named(entries);
-        Set<String> meant = unknown(mapping, components, name);
+        Set<String> meant = unknown(mapping, type, name);
         Object[] values = new Object[components.size()];
         Set<String> unread = new LinkedHashSet<>();
-        for (int i : inOrder(components)) {
+        List<Object> absent = AbsentValues.of(type);
+        for (int i : ORDERS.computeIfAbsent(type, Binder::inOrder)) {
             Component component = components.get(i);
             NodeTuple entry = entry(entries, component, name);
             if (entry != null) {
@@ -98,7 +107,7 @@ final class Binder {
                 unread.add(component.key());
                 values[i] = AbsentValues.blank(component.type());
             } else {
-                values[i] = AbsentValues.absent(component);
+                values[i] = absent.get(i);
             }
         }
         Object made = Component.make(type, values);
@@ -121,7 +130,8 @@ final class Binder {
     }
 
     /** The components by number, those last whose kind of quantity another one says. */
-    private static List<Integer> inOrder(List<Component> components) {
+    private static List<Integer> inOrder(Class<?> record) {
+        List<Component> components = Component.of(record);
         return IntStream.range(0, components.size())
                 .boxed()
                 .sorted(Comparator.comparing(
@@ -211,14 +221,24 @@ final class Binder {
                 "Add " + component.key() + ": " + component.field().value());
     }
 
+    private static Set<String> names(Class<?> record) {
+        Set<String> names = new HashSet<>();
+        for (Component component : Component.of(record)) {
+            names.add(component.key());
+            names.add(component.field().formerly());
+        }
+        names.remove("");
+        return names;
+    }
+
     /** Reports the keys that are not known; gives the keys that were probably meant. */
-    private Set<String> unknown(MappingNode mapping, List<Component> components, String name) {
-        List<String> known = components.stream().map(Component::key).toList();
+    private Set<String> unknown(MappingNode mapping, Class<?> type, String name) {
+        List<Component> components = Component.of(type);
+        Set<String> names = NAMES.computeIfAbsent(type, Binder::names);
         Set<String> meant = new LinkedHashSet<>();
         for (NodeTuple tuple : mapping.getValue()) {
-            if (tuple.getKeyNode() instanceof ScalarNode key
-                    && !known.contains(key.getValue())
-                    && components.stream().noneMatch(c -> c.field().formerly().equals(key.getValue()))) {
+            if (tuple.getKeyNode() instanceof ScalarNode key && !names.contains(key.getValue())) {
+                List<String> known = components.stream().map(Component::key).toList();
                 List<String> near = Spelling.nearest(key.getValue(), known);
                 meant.addAll(near);
                 boolean cut = near.isEmpty()

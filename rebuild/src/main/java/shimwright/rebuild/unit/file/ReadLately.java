@@ -24,8 +24,10 @@ final class ReadLately {
         }
     };
 
-    /** Unit files that were judged before they were written. */
-    private final Deque<UnitFiles.Good> judged = new ArrayDeque<>();
+    private record Judged(Map<String, Object> tree, UnitFiles.Good good) {}
+
+    /** Unit files that were judged before they were written, with the trees that they were read from. */
+    private final Deque<Judged> judged = new ArrayDeque<>();
 
     /** What a text said under that name, or under another where nothing of it names the file. */
     synchronized Optional<UnitFiles.Good> find(String name, String text) {
@@ -39,8 +41,8 @@ final class ReadLately {
         files.put(text, new Read(name, good));
     }
 
-    synchronized void keepJudged(UnitFiles.Good good) {
-        judged.addFirst(good);
+    synchronized void keepJudged(Map<String, Object> tree, UnitFiles.Good good) {
+        judged.addFirst(new Judged(tree, good));
         if (judged.size() > MOST_JUDGED) {
             judged.removeLast();
         }
@@ -48,6 +50,18 @@ final class ReadLately {
 
     /** What was found of one that says the very same and was judged lately, before it was written. */
     synchronized Optional<UnitFiles.Good> judged(UnitType type) {
-        return judged.stream().filter(good -> good.type().equals(type)).findFirst();
+        return judged.stream()
+                .map(Judged::good)
+                .filter(good -> good.type().equals(type))
+                .findFirst();
+    }
+
+    /** The same of this very one, where it was read from the tree that it would be written as. */
+    @SuppressWarnings("ReferenceEquality") // the very one that was judged
+    synchronized Optional<UnitFiles.Good> judged(UnitType type, Map<String, Object> tree) {
+        return judged.stream()
+                .filter(one -> one.good().type() == type && one.tree().equals(tree))
+                .map(Judged::good)
+                .findFirst();
     }
 }

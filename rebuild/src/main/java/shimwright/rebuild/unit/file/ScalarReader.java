@@ -38,10 +38,10 @@ final class ScalarReader {
         if (text.isEmpty()) {
             return Optional.empty();
         }
-        Spot spot = new Spot(node, "\"" + component.key() + "\" of " + name);
         if (type == String.class) {
             return Optional.of(text.get());
         }
+        Spot spot = new Spot(node, component, name);
         if (type == boolean.class) {
             return truth(text.get(), spot);
         }
@@ -67,47 +67,58 @@ final class ScalarReader {
                     "Write it as 92 115 " + QuantityText.usual(component.kind()));
             return Optional.empty();
         }
-        Spot spot = new Spot(node, "\"" + component.key() + "\" of " + name);
+        Spot spot = new Spot(node, component, name);
         return text(node, component, name).flatMap(text -> spot.taken(QuantityText.row(text, component.kind())));
     }
 
     private Optional<String> text(Node node, Component component, String name) {
-        String what = "\"" + component.key() + "\" of " + name;
         if (!(node instanceof ScalarNode scalar)) {
-            problems.add(Place.of(node), what + " is one value, here is " + describe(node), "Write one value");
+            problems.add(
+                    Place.of(node),
+                    what(component, name) + " is one value, here is " + describe(node),
+                    "Write one value");
             return Optional.empty();
         }
         String text = scalar.getValue().strip();
         if (text.isEmpty() && scalar.getScalarStyle() == ScalarStyle.PLAIN) {
-            problems.add(Place.of(node), what + " has no value", "Write one, or leave the key out");
+            problems.add(Place.of(node), what(component, name) + " has no value", "Write one, or leave the key out");
             return Optional.empty();
         }
         if (text.length() > LONGEST) {
-            problems.add(Place.of(node), what + " is longer than " + LONGEST + " letters", "Say it shorter");
+            problems.add(
+                    Place.of(node),
+                    what(component, name) + " is longer than " + LONGEST + " letters",
+                    "Say it shorter");
             return Optional.empty();
         }
         return Optional.of(text);
+    }
+
+    private static String what(Component component, String name) {
+        return "\"" + component.key() + "\" of " + name;
     }
 
     private record SpotFact(String fact, String hint) {}
 
     private final class Spot {
         private final Node node;
-        private final String what;
+        private final Component component;
+        private final String name;
 
-        Spot(Node node, String what) {
+        Spot(Node node, Component component, String name) {
             this.node = node;
-            this.what = what;
+            this.component = component;
+            this.name = name;
         }
 
         Optional<Object> refuse(SpotFact why) {
-            problems.add(Place.of(node), what + ": " + why.fact(), why.hint());
+            problems.add(Place.of(node), what(component, name) + ": " + why.fact(), why.hint());
             return Optional.empty();
         }
 
         <T> Optional<Object> taken(Outcome<T> outcome) {
             for (Refusal refusal : outcome.refusals()) {
-                problems.add(Place.of(node), what + ": " + refusal.fact(), refusal.hint());
+                problems.add(Place.of(node), what(component, name) + ": " + refusal.fact(), refusal.hint());
             }
             return outcome.isOk() ? Optional.of(outcome.orElseThrow()) : Optional.empty();
         }

@@ -66,8 +66,7 @@ final class TreeNodes {
         ScalarStyle style = value instanceof String ? ScalarStyle.DOUBLE_QUOTED : ScalarStyle.PLAIN;
         String text = String.valueOf(value);
         if (!StreamReader.isPrintable(text)) {
-            problems.add(
-                    Place.of(here), "there is a character in it that no text has", "Delete it and type it anew");
+            problems.add(Place.of(here), "there is a character in it that no text has", "Delete it and type it anew");
         }
         return new ScalarNode(Tag.STR, true, text, style, here, here);
     }

@@ -14,9 +14,12 @@ final class TreeWriter {
     /** The keys of a record that would be written, each with a text, a list or further keys. */
     static Map<String, Object> tree(Record record) {
         Map<String, Object> tree = new LinkedHashMap<>();
-        for (Component component : Component.of(record.getClass())) {
+        List<Component> components = Component.of(record.getClass());
+        List<Object> absent = AbsentValues.of(record.getClass());
+        for (int i = 0; i < components.size(); i++) {
+            Component component = components.get(i);
             Object value = UnitWriter.held(component.in(record));
-            if (component.required() || !value.equals(AbsentValues.absent(component))) {
+            if (component.required() || !value.equals(absent.get(i))) {
                 tree.put(component.key(), value(value, component));
             }
         }

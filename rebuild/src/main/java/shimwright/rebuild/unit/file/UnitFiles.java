@@ -96,7 +96,7 @@ public final class UnitFiles {
                 .map(nodes -> bound(nodes, problems, true))
                 .orElseGet(() -> new Bad(problems.sorted()));
         if (read instanceof Good good) {
-            LATELY.keepJudged(good);
+            LATELY.keepJudged(tree, good);
         }
         return read;
     }
@@ -108,7 +108,8 @@ public final class UnitFiles {
      */
     public static Outcome<String> writeSound(UnitType changed) {
         String name = changed.id() + ".yaml";
-        Result read = readTree(name, TreeWriter.tree(changed));
+        Map<String, Object> tree = TreeWriter.tree(changed);
+        Result read = LATELY.judged(changed, tree).<Result>map(good -> good).orElseGet(() -> readTree(name, tree));
         if (!(read instanceof Good good)) {
             return Outcome.refused(read.problems());
         }
@@ -196,8 +197,8 @@ public final class UnitFiles {
             one.add(Place.START, "aliases repeat more than one unit can hold", "Write out what is meant");
             return new Bad(one.sorted());
         }
-        Optional<Good> judged = problems.count() == 0 ? type.flatMap(LATELY::judged) : Optional.empty();
-        if (unwritten && judged.isPresent()) {
+        Optional<Good> judged = unwritten && problems.count() == 0 ? type.flatMap(LATELY::judged) : Optional.empty();
+        if (judged.isPresent()) {
             return judged.get();
         }
         if (type.isPresent()) {

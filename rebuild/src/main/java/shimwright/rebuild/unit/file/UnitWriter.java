@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.MeasureUnit;
 import shimwright.mechanics.quantity.Units;
@@ -32,6 +33,13 @@ final class UnitWriter {
     private static final char PARAGRAPH_SEPARATOR = 0x2029;
     private static final MathContext DUST = new MathContext(13);
 
+    /** Most numbers of a file stand in every text of it; beyond so many all are forgotten. */
+    private static final int MOST_PRINTED = 4096;
+
+    private static final Map<Printed, String> PRINTED = new ConcurrentHashMap<>();
+
+    private record Printed(double si, Kind kind, String symbol) {}
+
     private final StringBuilder out = new StringBuilder();
 
     private UnitWriter() {}
@@ -44,9 +52,12 @@ final class UnitWriter {
 
     private void block(Record record, String indent) {
         String lead = "";
-        for (Component component : Component.of(record.getClass())) {
+        List<Component> components = Component.of(record.getClass());
+        List<Object> absent = AbsentValues.of(record.getClass());
+        for (int i = 0; i < components.size(); i++) {
+            Component component = components.get(i);
             Object value = held(component.in(record));
-            if (component.required() || !value.equals(AbsentValues.absent(component))) {
+            if (component.required() || !value.equals(absent.get(i))) {
                 out.append(lead).append(component.key()).append(':');
                 entry(value, component, indent);
                 lead = indent;
@@ -117,21 +128,33 @@ final class UnitWriter {
     }
 
     private Optional<String> flowRecord(Record record) {
-        List<Optional<String>> entries = new ArrayList<>();
-        for (Component component : Component.of(record.getClass())) {
+        List<Component> components = Component.of(record.getClass());
+        List<Object> absent = AbsentValues.of(record.getClass());
+        StringBuilder line = new StringBuilder("{");
+        for (int i = 0; i < components.size(); i++) {
+            Component component = components.get(i);
             Object value = held(component.in(record));
-            boolean nested = component.type() instanceof ParameterizedType type
+            boolean there = !value.equals(absent.get(i));
+            boolean nested = there
+                    && component.type() instanceof ParameterizedType type
                     && Component.held(type) instanceof Class<?> held
-                    && held.isRecord()
-                    && !value.equals(AbsentValues.absent(component));
+                    && held.isRecord();
             if (nested) {
                 return Optional.empty();
             }
-            if (component.required() || !value.equals(AbsentValues.absent(component))) {
-                entries.add(flow(value, component).map(text -> component.key() + ": " + text));
+            if (component.required() || there) {
+                Optional<String> text = flow(value, component);
+                // longer than a line is none, whatever follows
+                if (text.isEmpty() || line.length() + text.get().length() > LINE) {
+                    return Optional.empty();
+                }
+                line.append(line.length() > 1 ? ", " : "")
+                        .append(component.key())
+                        .append(": ")
+                        .append(text.get());
             }
         }
-        return joined(entries).map(text -> "{" + text + "}");
+        return Optional.of(line.append('}').toString());
     }
 
     private static Optional<String> joined(List<Optional<String>> parts) {
@@ -192,6 +215,19 @@ final class UnitWriter {
     }
 
     private static String digits(Double si, MeasureUnit unit) {
+        Printed printed = new Printed(si, unit.kind(), unit.symbol());
+        String known = PRINTED.get(printed);
+        if (known == null) {
+            known = digitsAnew(si, unit);
+            if (PRINTED.size() >= MOST_PRINTED) {
+                PRINTED.clear();
+            }
+            PRINTED.put(printed, known);
+        }
+        return known;
+    }
+
+    private static String digitsAnew(Double si, MeasureUnit unit) {
         BigDecimal number = new BigDecimal(si.toString()).divide(BigDecimal.valueOf(unit.factor()), DUST);
         return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
     }

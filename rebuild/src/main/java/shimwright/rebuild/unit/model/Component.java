@@ -25,7 +25,22 @@ import shimwright.mechanics.quantity.Kind;
  * @param type of its value
  * @param path the component of the record; of each group in turn before it, where it stands in one
  */
-public record Component(String key, Field field, Kind kind, Type type, List<RecordComponent> path) {
+public record Component(String key, Meaning field, Kind kind, Type type, List<RecordComponent> path) {
+    /**
+     * What the annotation of a key says, asked once: an annotation answers slowly.
+     *
+     * @param value one sentence for the person who writes the file
+     * @param kindFrom the key that says which kind of quantity it is; may be empty
+     * @param absent the value taken when the key is absent; {@link Field#REQUIRED} where it must be there
+     * @param refersTo what list or map a text refers to; empty for free text
+     * @param formerly an older name of the key; may be empty
+     */
+    public record Meaning(String value, String kindFrom, String absent, String refersTo, String formerly) {
+        static Meaning of(Field field) {
+            return new Meaning(field.value(), field.kindFrom(), field.absent(), field.refersTo(), field.formerly());
+        }
+    }
+
     private static final Map<Class<?>, List<Component>> KNOWN = new ConcurrentHashMap<>();
 
     private static final Map<Class<?>, Maker> MAKERS = new ConcurrentHashMap<>();
@@ -64,7 +79,7 @@ public record Component(String key, Field field, Kind kind, Type type, List<Reco
         }
         // asked often, and each time without another look at who asks
         path.forEach(part -> part.getAccessor().setAccessible(true));
-        return new Component(snake(source.getName()), field, field.kind(), source.getGenericType(), path);
+        return new Component(snake(source.getName()), Meaning.of(field), field.kind(), source.getGenericType(), path);
     }
 
     /** The same key with the kind of quantity that its record says. */

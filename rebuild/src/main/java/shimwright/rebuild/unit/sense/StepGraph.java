@@ -89,7 +89,12 @@ public record StepGraph(Map<String, Step> steps, Map<String, Set<String>> before
     /** Steps that wait for each other in a circle, each for the next and the last for the first; empty where none do. */
     public List<String> cycle() {
         Map<String, Integer> waiting = new HashMap<>();
-        before.forEach((id, needs) -> waiting.put(id, needs.size()));
+        Map<String, List<String>> after = new HashMap<>();
+        before.forEach((id, needs) -> {
+            waiting.put(id, needs.size());
+            needs.forEach(need ->
+                    after.computeIfAbsent(need, none -> new ArrayList<>()).add(id));
+        });
         Deque<String> free = new ArrayDeque<>();
         waiting.forEach((id, n) -> {
             if (n == 0) {
@@ -100,11 +105,11 @@ public record StepGraph(Map<String, Step> steps, Map<String, Set<String>> before
         while (!free.isEmpty()) {
             String id = free.remove();
             left.remove(id);
-            before.forEach((other, needs) -> {
-                if (needs.contains(id) && waiting.merge(other, -1, Integer::sum) == 0) {
+            for (String other : after.getOrDefault(id, List.of())) {
+                if (waiting.merge(other, -1, Integer::sum) == 0) {
                     free.add(other);
                 }
-            });
+            }
         }
         return left.isEmpty() ? List.of() : circle(left);
     }

@@ -52,7 +52,7 @@ final class HalfFinished {
     private UnitType begun() {
         if (random.nextInt(6) == 0) {
             UnitType like = SHIPPED.get(random.nextInt(SHIPPED.size()));
-            return new UnitEdit.CopyAs("Old Works", "half finished").on(like).orElseThrow();
+            return kept(like, new UnitEdit.CopyAs("Old Works", "half finished")).orElseThrow();
         }
         Construction box = box();
         while (!box.faults().isEmpty()) {

@@ -106,7 +106,8 @@ class StripDownOrderTest {
                 List.of(0),
                 false,
                 List.of(),
-                new Removal.Found("puller", "itself", "tongue to the gears", "3 × M6x1 8.8; 1 x M8", "bent", "grey paste"));
+                new Removal.Found(
+                        "puller", "itself", "tongue to the gears", "3 × M6x1 8.8; 1 x M8", "bent", "grey paste"));
         UnitType learned = after(BEGUN, free("bell housing", "bell"), baffle);
         Item item = learned.items().stream()
                 .filter(one -> one.name().equals("oil baffle"))

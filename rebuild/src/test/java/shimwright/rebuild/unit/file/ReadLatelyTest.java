@@ -56,8 +56,8 @@ class ReadLatelyTest {
         if (node instanceof MappingNode mapping) {
             Map<String, Object> map = new LinkedHashMap<>();
             mapping.getValue()
-                    .forEach(tuple -> map.put(
-                            ((ScalarNode) tuple.getKeyNode()).getValue(), plain(tuple.getValueNode())));
+                    .forEach(tuple ->
+                            map.put(((ScalarNode) tuple.getKeyNode()).getValue(), plain(tuple.getValueNode())));
             return map;
         }
         return node instanceof SequenceNode sequence
@@ -73,7 +73,8 @@ class ReadLatelyTest {
         Map<String, Object> tree = UnitTree.of(type);
         tree.put("mass", "41 kg");
         UnitType changed = UnitTree.read("tree.yaml", tree).outcome().orElseThrow();
-        assertThat(UnitFiles.read("text.yaml", UnitFiles.write(changed)).problems()).isEmpty();
+        assertThat(UnitFiles.read("text.yaml", UnitFiles.write(changed)).problems())
+                .isEmpty();
         String heavy = UnitFiles.write(Component.with(changed, "mass", 9e9));
         assertThat(UnitFiles.read("text.yaml", heavy).problems()).isNotEmpty();
     }
@@ -84,7 +85,11 @@ class ReadLatelyTest {
         for (int n = 0; n < 60; n++) {
             deep = List.of(deep);
         }
-        assertThat(UnitTree.read("deep.yaml", Map.of("items", deep)).problems().get(0).fact()).contains("deep");
+        assertThat(UnitTree.read("deep.yaml", Map.of("items", deep))
+                        .problems()
+                        .get(0)
+                        .fact())
+                .contains("deep");
     }
 
     @Test
