@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
@@ -288,6 +289,18 @@ public record Job(
     /** The steps that stand done. */
     public Set<String> stepsDone() {
         return done().keySet();
+    }
+
+    /** Those of them that were said to have been done before, with whatever was at hand. */
+    public Set<String> stepsStood() {
+        Set<String> said = entries.stream()
+                .filter(kept -> kept.body() instanceof Entry.StepsStood)
+                .map(kept -> kept.draft().id())
+                .collect(Collectors.toSet());
+        return done().entrySet().stream()
+                .filter(done -> said.contains(done.getValue().id()))
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
     }
 
     /** The side taken, by choice. */

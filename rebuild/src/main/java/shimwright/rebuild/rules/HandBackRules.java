@@ -2,6 +2,7 @@ package shimwright.rebuild.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
@@ -10,6 +11,9 @@ import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.record.Findings;
 import shimwright.rebuild.rules.HoldPoints.CheckStanding;
 import shimwright.rebuild.rules.HoldPoints.Standing;
+import shimwright.rebuild.supply.HeldUp;
+import shimwright.rebuild.supply.Need;
+import shimwright.rebuild.supply.Needs;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.unit.model.UnitType.WorkedOut;
@@ -73,6 +77,16 @@ final class HandBackRules {
             if (job.stepsDone().contains(step.id()) && step.phase() != Phase.TRIAL) {
                 holds(bench, step, refusals);
             }
+        }
+        Set<String> stood = job.stepsStood();
+        for (Need need : stood.isEmpty() ? List.<Need>of() : Needs.of(bench.unit(), job)) {
+            bench.order().steps().values().stream()
+                    .filter(step -> stood.contains(step.id()) && HeldUp.fits(step, need.items()))
+                    .findFirst()
+                    .ifPresent(step -> refusals.add(Refusal.at(
+                            "step " + step.id(),
+                            "it was said to be done before, and " + need.name() + " must be new",
+                            "Undo it and do it with the new part, or say that the new one lies here")));
         }
         for (Entry.Found found : Findings.undecided(job)) {
             String how = Findings.isOut(found) ? "found outside its limit" : "not proven within its limit";

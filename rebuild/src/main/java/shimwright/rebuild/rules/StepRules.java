@@ -69,11 +69,18 @@ final class StepRules {
     }
 
     /** What stands against a step beside its order: what is awaited or missing, its hold point, clocks. */
-    static List<Refusal> standing(Workbench bench, String id) {
-        Step step = bench.unit().step(id);
-        List<Refusal> refusals = new ArrayList<>(OrderRules.awaited(bench.job(), step));
-        refusals.addAll(OrderRules.missing(bench, step));
-        refusals.addAll(HoldPoints.open(bench, step));
+    private static List<Refusal> standing(Workbench bench, String id) {
+        List<Refusal> refusals =
+                new ArrayList<>(OrderRules.missing(bench, bench.unit().step(id)));
+        refusals.addAll(0, OrderRules.awaited(bench.job(), bench.unit().step(id)));
+        refusals.addAll(heldOrTimed(bench, id));
+        return refusals;
+    }
+
+    /** What stands against a step whose parts are in. */
+    static List<Refusal> heldOrTimed(Workbench bench, String id) {
+        List<Refusal> refusals =
+                new ArrayList<>(HoldPoints.open(bench, bench.unit().step(id)));
         refusals.addAll(ClockRules.against(bench, id));
         return refusals;
     }

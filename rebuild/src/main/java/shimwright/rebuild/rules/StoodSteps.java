@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.supply.Need;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
 import shimwright.rebuild.unit.model.UnitType.Window;
@@ -21,11 +22,12 @@ import shimwright.rebuild.workbench.Workbench;
  * @param steps in an order in which they can have been done
  * @param byItself what comes next after these and must be read or marked by itself
  * @param waiting how many steps the reading waits for altogether
+ * @param old parts of them that must be new before the unit goes back, by name: they stand with what came out
  * @param guessed true where a torque of them is a guess, so that a word about it is needed
  */
-public record StoodSteps(List<Step> steps, List<Step> byItself, int waiting, boolean guessed) {
+public record StoodSteps(List<Step> steps, List<Step> byItself, int waiting, List<String> old, boolean guessed) {
     /** None. */
-    public static final StoodSteps NONE = new StoodSteps(List.of(), List.of(), 0, false);
+    public static final StoodSteps NONE = new StoodSteps(List.of(), List.of(), 0, List.of(), false);
 
     /** What the reading of a clearance waits for; none where it can be taken. */
     public static StoodSteps before(Workbench bench, String clearance, Phase phase) {
@@ -57,6 +59,11 @@ public record StoodSteps(List<Step> steps, List<Step> byItself, int waiting, boo
                         .toList(),
                 leading.size(),
                 steps.stream()
+                        .flatMap(one -> bench.heldUp().getOrDefault(one.id(), List.of()).stream())
+                        .map(Need::name)
+                        .distinct()
+                        .toList(),
+                steps.stream()
                         .anyMatch(one ->
                                 !HoldPoints.guessedTorques(bench, one, "").isEmpty()));
     }
@@ -74,7 +81,8 @@ public record StoodSteps(List<Step> steps, List<Step> byItself, int waiting, boo
                         && !alone.contains(step.id())
                         && bench.order().free(step.id(), had)
                         && unread(bench, step).isEmpty()
-                        && StepRules.standing(bench, step.id()).isEmpty();
+                        && OrderRules.awaited(bench.job(), step).isEmpty()
+                        && StepRules.heldOrTimed(bench, step.id()).isEmpty();
                 if (next) {
                     taken.add(step);
                     had.add(step.id());
@@ -156,7 +164,8 @@ public record StoodSteps(List<Step> steps, List<Step> byItself, int waiting, boo
                         "clearance " + clearance + " is read at it, and is not read yet",
                         "Read that one first")));
         refusals.addAll(HoldPoints.guessedTorques(bench, step, e.note()));
-        refusals.addAll(StepRules.standing(bench, step.id()));
+        refusals.addAll(OrderRules.awaited(bench.job(), step));
+        refusals.addAll(StepRules.heldOrTimed(bench, step.id()));
         return refusals;
     }
 

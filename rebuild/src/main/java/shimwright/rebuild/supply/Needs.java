@@ -142,10 +142,15 @@ public final class Needs {
         why.computeIfAbsent(item, i -> new LinkedHashSet<>()).add(reason);
     }
 
-    /** What was fitted, even where it came out again, is awaited, or came and may go in. */
+    /**
+     * What was fitted, even where it came out again, is awaited, or came and may go in. What stood before anybody marked it can be
+     * what came out.
+     */
     private static Set<String> settled(Unit unit, Job job) {
         Set<String> settled = new LinkedHashSet<>();
+        Set<String> stood = job.stepsStood();
         job.stepsDone().stream()
+                .filter(id -> !stood.contains(id))
                 .flatMap(id -> unit.findStep(id).stream())
                 .flatMap(step -> Stream.concat(step.installs().stream(), step.builds().stream()))
                 .forEach(settled::add);

@@ -9,6 +9,7 @@ import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.record.History;
+import shimwright.rebuild.supply.Needs;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Phase;
 
@@ -65,6 +66,29 @@ class StoodStepsTest {
         assertThat(against(bench, stood(List.of(first, next)))).allMatch(s -> s.startsWith("hold point H01"));
         assertThat(against(bench, stood(List.of(next, first))))
                 .anyMatch(s -> s.startsWith("step P02: it waits for P01"));
+    }
+
+    /** A seal that is always renewed: the old one does for a reading, is still to be ordered, and does not go back. */
+    @Test
+    void whatStandsWithWhatCameOutIsStillNeededAndDoesNotGoBack() {
+        DemoWorkbench bench = DemoWorkbench.empty();
+        Step fits = bench.lying().unit().type().steps().stream()
+                .filter(step -> step.installs().stream()
+                        .anyMatch(item -> bench.lying().unit().item(item).renew()))
+                .findFirst()
+                .orElseThrow();
+        String seal = fits.installs().stream()
+                .filter(item -> bench.lying().unit().item(item).renew())
+                .findFirst()
+                .orElseThrow();
+        bench.lay(stood(List.of(fits)));
+        assertThat(bench.lying().job().stepsStood()).containsExactly(fits.id());
+        assertThat(Needs.of(bench.lying().unit(), bench.lying().job()))
+                .anyMatch(need -> need.items().contains(seal));
+        assertThat(against(bench, new Entry.HandedBack("a year", "", "")))
+                .anyMatch(s -> s.startsWith("step " + fits.id() + ": it was said to be done before"));
+        bench.lay(new Entry.StepUndone(fits.id(), "the new one is here"));
+        assertThat(against(bench, new Entry.HandedBack("a year", "", ""))).noneMatch(s -> s.contains("done before"));
     }
 
     @Test

@@ -126,7 +126,8 @@ class HeldUpTest {
                 "the gasket",
                 "",
                 "",
-                Map.of()));
+                Map.of(),
+                ""));
         assertThat(heldUp(bench)).as("nobody knows which").isEmpty();
         assertThat(Needs.of(DemoUnit.A, bench.job()))
                 .as("asked on the orders page all the same")
@@ -141,7 +142,8 @@ class HeldUpTest {
                 DemoUnit.A.item(cover).name(),
                 "",
                 "",
-                Map.of()));
+                Map.of(),
+                ""));
         assertThat(heldUp(bench).values().stream().flatMap(List::stream).flatMap(need -> need.items().stream()))
                 .containsOnly(cover);
     }
