@@ -42,6 +42,14 @@ class OrdersTest {
         return order;
     }
 
+    /** The day by which half of the draws are done. */
+    private static LocalDate finished() {
+        return LocalDate.parse(bench.page(PLAN + "?begin=18:30&hours=3&spread=30")
+                .select(".found:contains(Half of the draws) b")
+                .get(0)
+                .text());
+    }
+
     @Test
     void whatIsOrderedIsWaitedForUntilItIsCheckedAndIn() {
         List<String> before = ahead();
@@ -73,6 +81,14 @@ class OrdersTest {
         assertThat(bench.page(PLAN).select("textarea[name=arrives]").val()).isEqualTo("D10 " + due + " 0");
 
         String sent = bench.page(ORDERS).select("input[name=sent]").val();
+        LocalDate done = finished();
+        LocalDate late = LocalDate.now(ZoneId.systemDefault()).plusDays(60);
+        bench.post(ORDERS + "/due", "entry", "order-test-late", "sent", sent, "due", late.toString(), "late", "0");
+        assertThat(finished())
+                .as("a late delivery moves the day it is done")
+                .isAfter(done)
+                .isAfterOrEqualTo(late);
+        bench.post(ORDERS + "/due", "entry", "order-test-soon", "sent", sent, "due", due, "late", "0");
         HttpResponse<String> unchecked =
                 bench.post(ORDERS + "/back", "entry", "order-test-2", "sent", sent, "measured", "");
         assertThat(unchecked.statusCode()).isEqualTo(422);

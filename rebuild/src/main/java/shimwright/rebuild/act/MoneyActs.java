@@ -53,9 +53,16 @@ public final class MoneyActs {
             QuoteBasis basis = QuoteBasis.of(
                     bench.unit(), bench.job(), bench.order().steps().keySet(), known, bench.zone());
             List<Entry.QuoteLine> may = new ArrayList<>();
-            List<String> unknown = new ArrayList<>(basis.unknown());
+            List<String> unpriced = new ArrayList<>();
             for (OpenItem item : basis.open()) {
-                line(item, refusals, unknown).ifPresent(may::add);
+                line(item, refusals, unpriced).ifPresent(may::add);
+            }
+            List<String> unknown = new ArrayList<>();
+            if (!basis.unknown().isEmpty()) {
+                unknown.add("what these cost: " + String.join(", ", basis.unknown()));
+            }
+            if (!unpriced.isEmpty()) {
+                unknown.add("what would have to be paid where these are worn: " + String.join(", ", unpriced));
             }
             if (basis.unread() > 0) {
                 unknown.add(basis.unread() + " readings that were not taken yet and for which nothing speaks");
@@ -67,7 +74,7 @@ public final class MoneyActs {
         }
 
         /** A line of what may come to it; empty where its price is not known or it is sure not to come. */
-        private Optional<Entry.QuoteLine> line(OpenItem item, List<Refusal> refusals, List<String> unknown) {
+        private Optional<Entry.QuoteLine> line(OpenItem item, List<Refusal> refusals, List<String> unpriced) {
             String chance = chances.getOrDefault(item.key(), "");
             String price = prices.getOrDefault(item.key(), "");
             Optional<Long> cents = price.isBlank() ? Optional.empty() : Rate.cents(price);
@@ -87,7 +94,7 @@ public final class MoneyActs {
                         "Type a number, or leave it empty where you cannot say"));
             }
             if (cents.isEmpty() && share != 0) {
-                unknown.add("what this would cost: " + item.what());
+                unpriced.add(item.what());
             }
             return cents.isEmpty() || share == 0
                     ? Optional.empty()
