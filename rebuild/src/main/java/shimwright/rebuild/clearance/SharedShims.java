@@ -1,6 +1,8 @@
 package shimwright.rebuild.clearance;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.axial.shim.Drawer;
 import shimwright.mechanics.outcome.Outcome;
@@ -44,6 +47,12 @@ public record SharedShims(
         List<Refusal> refusals) {
 
     private static final int OFFERS = 3;
+    /** What of a micrometer's uncertainty is reading its step of 1 µm twice, and new with every piece; common practice, no source. */
+    private static final double STEP = 0.000001 / Math.sqrt(6);
+
+    /** Parts of a reading's budget that the indicator itself brings to every reading alike. */
+    private static final Set<String> INDICATOR = Set.of("error limit", "retrace");
+
     /** Family of the pieces that a one-way step has closed over: they stay where they are. */
     private static final String CLOSED = "closed ";
 
@@ -103,16 +112,20 @@ public record SharedShims(
         Map<String, Position> places = new LinkedHashMap<>();
         List<Drawer.Case.Need> needs = new ArrayList<>();
         List<Drawer.Case.Effect> effects = new ArrayList<>();
+        List<Drawer.Case.ReadWith> readWith = new ArrayList<>();
         Map<String, List<PieceIn>> fitted = FittedPieces.now(job);
         Set<String> closed = new LinkedHashSet<>();
-        for (String id : group) {
-            Session session = Sessions.of(unit, job, shop, id);
+        List<Session> sessions =
+                group.stream().map(id -> Sessions.of(unit, job, shop, id)).toList();
+        String common = common(sessions);
+        for (Session session : sessions) {
+            String id = session.clearance().id();
             String own = session.clearance().positions().get(0).id();
             if (!session.change().open() && fitted.containsKey(own)) {
                 closed.add(own);
             }
             session.clearance().positions().forEach(p -> places.putIfAbsent(p.id(), p));
-            need(session, refusals).ifPresent(needs::add);
+            need(session, common, refusals, readWith).ifPresent(needs::add);
             session.clearance().positions().forEach(p -> effects.add(new Drawer.Case.Effect(id, p.id(), p.effect())));
         }
         List<Position> at = List.copyOf(places.values());
@@ -124,8 +137,16 @@ public record SharedShims(
         List<Drawer.Case.Loose> pieces = new ArrayList<>(loose(unit, job, shop, at, closed));
         closed.forEach(place -> fitted.getOrDefault(place, List.of())
                 .forEach(p -> pieces.add(new Drawer.Case.Loose(p.piece(), CLOSED + place, p.thickness(), p.u()))));
-        Outcome<Worked<Drawer.Result>> outcome =
-                Drawer.work(new Drawer.Case(needs, seats, effects, pieces, PackAdviser.RULE, OFFERS));
+        double micrometer = micrometer(pieces, readWith);
+        Outcome<Worked<Drawer.Result>> outcome = Drawer.work(new Drawer.Case(
+                needs,
+                seats,
+                effects,
+                pieces.stream().map(p -> own(p, micrometer)).toList(),
+                PackAdviser.RULE,
+                OFFERS,
+                micrometer,
+                readWith.stream().map(p -> own(p, micrometer)).toList()));
         if (outcome instanceof Outcome.Ok<Worked<Drawer.Result>> ok) {
             return new SharedShims(group, at, ok.value().result(), ok.value().working(), List.of());
         }
@@ -153,8 +174,31 @@ public record SharedShims(
                 .toList();
     }
 
-    /** The clearance as it would read with no shim at all: the pieces it was read with taken out by arithmetic. */
-    private static Optional<Drawer.Case.Need> need(Session session, List<Refusal> refusals) {
+    /** What the one micrometer may be off by for all pieces alike: no more than the least that any of them may. */
+    private static double micrometer(List<Drawer.Case.Loose> pieces, List<Drawer.Case.ReadWith> readWith) {
+        double least = DoubleStream.concat(
+                        pieces.stream().mapToDouble(Drawer.Case.Loose::u),
+                        readWith.stream().mapToDouble(Drawer.Case.ReadWith::u))
+                .min()
+                .orElse(0);
+        return less(least, STEP);
+    }
+
+    private static double less(double whole, double part) {
+        return Math.sqrt(Math.max(0, whole * whole - part * part));
+    }
+
+    private static Drawer.Case.Loose own(Drawer.Case.Loose p, double micrometer) {
+        return new Drawer.Case.Loose(p.id(), p.family(), p.thickness(), less(p.u(), micrometer));
+    }
+
+    private static Drawer.Case.ReadWith own(Drawer.Case.ReadWith p, double micrometer) {
+        return new Drawer.Case.ReadWith(p.need(), p.place(), p.piece(), p.thickness(), less(p.u(), micrometer));
+    }
+
+    /** The clearance as read, and the pieces it was read with. */
+    private static Optional<Drawer.Case.Need> need(
+            Session session, String common, List<Refusal> refusals, List<Drawer.Case.ReadWith> readWith) {
         Clearance clearance = session.clearance();
         Advice advice = session.advice();
         if (advice == null) {
@@ -168,15 +212,40 @@ public record SharedShims(
         }
         Reading from = advice.from();
         Measured measured = Objects.requireNonNull(from.measured());
-        double value = measured.value();
-        double variance = measured.u() * measured.u();
         for (Position position : clearance.positions()) {
-            value -= position.effect() * from.thickness(position.id());
-            double uncertainty = Math.pow(from.thicknessUncertainty(position.id()), 2);
-            variance += position.effect() * position.effect() * uncertainty;
+            from.pack()
+                    .getOrDefault(position.id(), List.of())
+                    .forEach(piece -> readWith.add(new Drawer.Case.ReadWith(
+                            clearance.id(), position.id(), piece.piece(), piece.thickness(), piece.u())));
         }
         return Optional.of(new Drawer.Case.Need(
-                clearance.id(), value, Math.sqrt(variance), clearance.lower(), clearance.upper(), clearance.aim()));
+                clearance.id(),
+                measured.value(),
+                measured.u(),
+                clearance.lower(),
+                clearance.upper(),
+                clearance.aim(),
+                gauge(session).equals(common) ? Math.min(measured.u(), indicator(measured)) : 0));
+    }
+
+    /** The gauge that most of them are read with; empty where none is. */
+    private static String common(List<Session> sessions) {
+        List<String> gauges = sessions.stream().map(SharedShims::gauge).toList();
+        return gauges.stream()
+                .max(Comparator.comparingInt(gauge -> Collections.frequency(gauges, gauge)))
+                .orElse("");
+    }
+
+    private static String gauge(Session session) {
+        return session.gauge() == null ? "" : session.gauge().id();
+    }
+
+    /** What the indicator brings to every reading alike. */
+    private static double indicator(Measured measured) {
+        return Math.sqrt(measured.budget().contributions().stream()
+                .filter(part -> INDICATOR.contains(part.name()))
+                .mapToDouble(part -> part.part() * part.part())
+                .sum());
     }
 
     /**

@@ -288,6 +288,18 @@ final class JobJson {
             ways.add(Map.of("at", at, "predicted", way.predicted(), "probability", way.probability()));
         }
         one.put("ways", ways);
+        one.put(
+                "wishes",
+                (result == null ? List.<Drawer.Result.Wish>of() : result.wishes())
+                        .stream()
+                                .map(wish -> Map.of(
+                                        "place", wish.place(),
+                                        "family", wish.family(),
+                                        "thickness", wish.thickness(),
+                                        "from", wish.from(),
+                                        "to", wish.to(),
+                                        "grind", wish.grind()))
+                                .toList());
         return one;
     }
 

@@ -1,9 +1,6 @@
 package shimwright.mechanics.axial.shim;
 
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 import shimwright.mechanics.axial.shim.Drawer.Case.Effect;
 import shimwright.mechanics.axial.shim.Drawer.Case.Loose;
@@ -19,22 +16,25 @@ import shimwright.mechanics.worksheet.Input;
 import shimwright.mechanics.worksheet.Output;
 import shimwright.mechanics.worksheet.Worksheet;
 
-/** Several clearances, one drawer: every way within the limits is looked at, so the best offered is the best there is. */
+/** Several clearances, one drawer: the best way to serve them all, or what to get where nothing in it will do. */
 public final class Drawer {
-    /** More ways than this are not looked at one by one but by branch and bound. */
-    static final long MOST_WAYS = 20_000_000L;
+    /** Up to so many ways the best is exact; of more it is so within the tolerance. */
+    static final double EXACT_WAYS = 1e6;
 
-    /** More packs than this at a place are not made. */
-    private static final int MOST_PACKS = 400_000;
+    /** Of more ways than this those within the limits are not counted. */
+    private static final double MOST_COUNTED = 2e7;
 
-    /** Packs that miss by this are looked at all the same, in metres. */
-    private static final double SLACK = 1e-9;
+    /** Packs looked at before the search ends with what it has. */
+    private static final long MOST_WORK = 60_000_000L;
 
     public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
             "drawer",
             "One drawer, several clearances",
             "The shims for several clearances that share one drawer, chosen together.",
-            List.of("JCGM 106:2012 7.4", "order of ways: common practice, no source"),
+            List.of(
+                    "JCGM 106:2012 7.2, 7.4",
+                    "JCGM 100:2008 5.2 (shared errors)",
+                    "order of ways: common practice, no source"),
             Case.class,
             Result.class,
             Drawer::work);
@@ -50,6 +50,8 @@ public final class Drawer {
      * @param pieces what lies in the drawer
      * @param ruleProbability conformance probability that proves one clearance
      * @param offers how many ways to offer
+     * @param micrometer what the one micrometer may be off by for all pieces alike, beside their own uncertainty, m
+     * @param readWith pieces that were in when a clearance was read, where no trial thickness says it
      */
     public record Case(
             @Input(
@@ -80,13 +82,30 @@ public final class Drawer {
             double ruleProbability,
 
             @Input(meaning = "ways to offer", min = 1, max = 20, orElse = "3")
-            int offers) {
+            int offers,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "what the one micrometer may be off by for all pieces alike, standard uncertainty",
+                    min = 0,
+                    max = 0.001,
+                    orElse = "0 mm")
+            double micrometer,
+
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "pieces that were in at a reading: clearance, place, tag, thickness, uncertainty",
+                    fewest = 0,
+                    most = 200,
+                    example = "play: sI: d52-09: 0.681 mm: 0.002 mm")
+            List<ReadWith> readWith) {
 
         public Case {
             needs = List.copyOf(needs);
             places = List.copyOf(places);
             effects = List.copyOf(effects);
             pieces = List.copyOf(pieces);
+            readWith = List.copyOf(readWith);
         }
 
         /**
@@ -98,6 +117,7 @@ public final class Drawer {
          * @param lower lower limit of the value, m
          * @param upper upper limit of the value, m
          * @param aim value aimed at, m
+         * @param shared the part of u that all clearances with such a part share: the one indicator's own error, m
          */
         public record Need(
                 @Input(meaning = "name", example = "play") String name,
@@ -115,7 +135,15 @@ public final class Drawer {
                 double upper,
 
                 @Input(kind = Kind.LENGTH, meaning = "aimed at", min = -10, max = 10, example = "0.05 mm")
-                double aim) {}
+                double aim,
+
+                @Input(
+                        kind = Kind.LENGTH,
+                        meaning = "part of the uncertainty that is the one indicator's own",
+                        min = 0,
+                        max = 1,
+                        orElse = "0 mm")
+                double shared) {}
 
         /**
          * A place for shims.
@@ -158,6 +186,20 @@ public final class Drawer {
                 @Input(meaning = "change per thickness", min = -10, max = 10, example = "-1")
                 double change) {}
 
+        /** A piece that was in at a place when a clearance was read: its tag, and thickness and standard uncertainty, m. */
+        public record ReadWith(
+                @Input(meaning = "clearance", example = "play")
+                String need,
+
+                @Input(meaning = "place", example = "sI") String place,
+                @Input(meaning = "tag", example = "d52-09") String piece,
+
+                @Input(kind = Kind.LENGTH, meaning = "thickness", min = 1e-6, max = 1, example = "0.681 mm", u = "u")
+                double thickness,
+
+                @Input(kind = Kind.LENGTH, meaning = "standard uncertainty", min = 0, max = 0.01, example = "0.002 mm")
+                double u) {}
+
         /** A loose piece: tag, family, thickness and its standard uncertainty, m. */
         public record Loose(
                 @Input(meaning = "tag", example = "d52-03") String id,
@@ -174,16 +216,21 @@ public final class Drawer {
      * Ways to serve all clearances from the drawer at once, the best first.
      *
      * @param offers empty where the drawer cannot serve them all
-     * @param possible how many ways leave every clearance within its limits by nominal
-     * @param advice one sentence
+     * @param proven 1 where no way left out is better than those offered by more than the tolerance, 0 where there may be one
+     * @param within how many ways leave every clearance within its limits by nominal; 0 where the ways are too many to count
+     * @param wishes what to get or grind where the drawer does not do; empty where it does, or where no piece would help
+     * @param advice what to do
      */
     public record Result(
             @Output(meaning = "ways, the best first") List<Way> offers,
+            @Output(meaning = "1 where none is better") int proven,
             @Output(meaning = "ways within the limits") int within,
+            @Output(meaning = "what to get") List<Wish> wishes,
             @Output(meaning = "advice") String advice) {
 
         public Result {
             offers = List.copyOf(offers);
+            wishes = List.copyOf(wishes);
         }
 
         /**
@@ -191,7 +238,7 @@ public final class Drawer {
          *
          * @param pieces place and tags, such as {@code sI=d52-03+d52-09}, in the order of the places
          * @param predicted what each clearance comes out at, m, in the order of the needs
-         * @param probability that all of them are within limits, their uncertainties taken as independent
+         * @param probability that all of them are within limits, shared errors shared
          * @param distance sum of (distance from aim / room to the limit on that side)²
          */
         public record Way(
@@ -209,56 +256,70 @@ public final class Drawer {
                 predicted = List.copyOf(predicted);
             }
         }
+
+        /**
+         * A piece to get: at this place, of this family, with all others as {@code advice} says.
+         *
+         * @param thickness that brings the clearances nearest to their aims, m
+         * @param from thinnest that serves, m
+         * @param to thickest that serves, m
+         * @param grind tag of the piece of the drawer that is least thicker; empty where there is none
+         * @param takeOff what would have to be ground off it, m
+         */
+        public record Wish(
+                @Output(meaning = "place") String place,
+                @Output(meaning = "family") String family,
+
+                @Output(kind = Kind.LENGTH, meaning = "thickness")
+                double thickness,
+
+                @Output(kind = Kind.LENGTH, meaning = "thinnest that will do")
+                double from,
+
+                @Output(kind = Kind.LENGTH, meaning = "thickest that will do")
+                double to,
+
+                @Output(meaning = "piece to grind") String grind,
+
+                @Output(kind = Kind.LENGTH, meaning = "to be ground off")
+                double takeOff) {}
     }
 
     /**
      * Serves all clearances at once.
      *
-     * <p>Each clearance comes out at {@code value + Σ effect × (thickness − trial)} with {@code u² + Σ effect² × (Σ u piece²
-     * + u trial²)} (JCGM 100:2008 5.1.2); a way that leaves any of them outside
-     * its limits by nominal is never offered. Order: probability that all are within limits (product over the clearances, JCGM
-     * 106:2012 7.4, normal; differences under 0.001 are ties), then fewest pieces, then the least {@code Σ((predicted −
-     * aim)/(room to the limit on that side))²}, then tags. No piece is taken twice. Of more than 20 million ways those that
-     * cannot be among the best are passed over, and the working says whether the best are proven. Refused: names that do not
-     * match, limits the wrong way round, an aim outside them, a place without pieces of its family, more packs at a place than
-     * can be laid out.
+     * <p>Each clearance comes out at {@code value + Σ effect × (thickness − trial)}. Its error is its own reading's, the
+     * indicator's that all share, and that of every piece times its effect, which all clearances share that the piece bears on; a
+     * piece that was in at the reading and stays cancels, and the micrometer's counts by the pieces more or fewer than then (JCGM
+     * 100:2008 5.2). A way that leaves any clearance outside its limits by nominal is never offered. Order: probability that all are
+     * within limits (JCGM 106:2012 7.2, 7.4, normal; differences under 0.001 are ties), then fewest pieces, then the
+     * least {@code Σ((predicted − aim)/(room to the limit on that side))²}, then tags. No piece is taken twice. Up to a million ways
+     * this is exact; of more no way left out is surer by more than 0.001, nor as sure with fewer pieces, nor as sure with as many and
+     * nearer by more than 0.0001; where errors are shared probabilities are good to 0.0002. Where nothing in the drawer is proven, the
+     * fewest places are looked for at which one piece of another thickness would do.
+     * Refused: names that do not match, limits the wrong way round, an aim outside them, a place without pieces of
+     * its family, a shared part above the whole.
      */
     public static Outcome<Worked<Result>> work(Case c) {
-        List<Refusal> faults = faults(c);
+        List<Refusal> faults = DrawerFaults.of(c);
         if (!faults.isEmpty()) {
             return Outcome.refused(faults);
         }
-        List<List<DrawerSearch.Pack>> packs =
-                c.places().stream().map(place -> packs(c, place)).toList();
-        long ways = 1;
-        for (List<DrawerSearch.Pack> choices : packs) {
-            ways = Math.min(MOST_WAYS + 1, ways * Math.max(1, choices.size()));
-        }
-        for (int p = 0; p < packs.size(); p++) {
-            if (packs.get(p).size() > MOST_PACKS) {
-                return Outcome.refused(new Refusal(
-                        "places[" + p + "]",
-                        c.places().get(p).name(),
-                        "there are more than " + MOST_PACKS + " packs to lay there",
-                        "Allow fewer pieces at this place, or leave out pieces that are far from what is wanted"));
-            }
-        }
         Working w = new Working();
-        List<Way> best;
-        int within;
-        if (ways > MOST_WAYS) {
-            DrawerBranch search = new DrawerBranch(c, packs);
-            best = search.best();
-            within = search.within();
-            w.line("ways within the limits met", "branch and bound; there may be more", within, Kind.NUMBER);
-            w.line("best proven", "1 where no other way is better", search.proven() ? 1 : 0, Kind.NUMBER);
-        } else {
-            DrawerSearch search = new DrawerSearch(c, packs);
-            best = search.best();
-            within = search.within();
-            w.line("ways looked at", "product of the packs at each place", (double) ways, Kind.NUMBER);
+        DrawerModel m = new DrawerModel(c);
+        double ways = ways(m);
+        double tolerance = ways > EXACT_WAYS ? DrawerSearch.NEAR : 0;
+        DrawerSearch search = new DrawerSearch(m, c.offers(), tolerance, MOST_WORK, DrawerWish.Free.none(m.places));
+        List<Way> best = search.best().stream().map(DrawerSearch.Found::way).toList();
+        w.line("ways", "product of the packs at each place", ways, Kind.NUMBER);
+        int within = ways > MOST_COUNTED ? 0 : DrawerCount.of(m);
+        if (ways <= MOST_COUNTED) {
             w.line("ways within the limits", "every clearance within its limits by nominal", within, Kind.NUMBER);
         }
+        w.line("best proven", "1 where no other way is better", search.proven() ? 1 : 0, Kind.NUMBER);
+        double needed = Math.pow(c.ruleProbability(), c.needs().size());
+        double reached = best.isEmpty() ? 0 : best.get(0).probability();
+        w.line("probability needed", "that of one to the power of the clearances", needed, Kind.NUMBER);
         for (Way way : best.isEmpty() ? best : best.subList(0, 1)) {
             for (int i = 0; i < c.needs().size(); i++) {
                 w.line(
@@ -267,119 +328,43 @@ public final class Drawer {
                         way.predicted().get(i),
                         Kind.LENGTH);
             }
-            w.line("probability that all are in", "product", way.probability(), Kind.NUMBER, "JCGM 106:2012 7.4");
+            w.line("probability that all are in", "together", way.probability(), Kind.NUMBER, "JCGM 106:2012 7.4");
         }
-        return Outcome.ok(w.worked(new Result(best, within, advice(c, best))));
+        DrawerWish.Wished wished = reached < needed ? DrawerWish.of(m, needed, reached) : DrawerWish.Wished.NOTHING;
+        return Outcome.ok(w.worked(new Result(
+                best, search.proven() ? 1 : 0, within, wished.wishes(), advice(c, best, reached >= needed, wished))));
     }
 
-    static List<DrawerSearch.Pack> packs(Case c, Seat place) {
-        List<Loose> fit = c.pieces().stream()
-                .filter(piece -> piece.family().equals(place.family()))
-                .toList();
-        List<DrawerSearch.Pack> packs = new ArrayList<>();
-        grow(fit, 0, place, window(c, place), new ArrayList<>(), packs);
-        return packs;
-    }
-
-    /** Thicknesses at a place that leave possible what depends on this place alone. */
-    private static double[] window(Case c, Seat place) {
-        double low = Double.NEGATIVE_INFINITY;
-        double high = Double.POSITIVE_INFINITY;
-        for (Need need : c.needs()) {
-            List<Effect> on = c.effects().stream()
-                    .filter(effect -> effect.need().equals(need.name()) && effect.change() != 0)
-                    .toList();
-            if (on.size() == 1 && on.get(0).place().equals(place.name())) {
-                double change = on.get(0).change();
-                double a = place.trial() + (need.lower() - need.value()) / change;
-                double b = place.trial() + (need.upper() - need.value()) / change;
-                low = Math.max(low, Math.min(a, b) - SLACK);
-                high = Math.min(high, Math.max(a, b) + SLACK);
+    /** How many ways there are to lay pieces, whatever comes of it. */
+    private static double ways(DrawerModel m) {
+        double ways = 1;
+        for (int p = 0; p < m.places; p++) {
+            Seat place = m.c.places().get(p);
+            double packs = 0;
+            double choices = 1;
+            for (int k = 0; k <= Math.min(place.most(), m.fit[p].length); k++) {
+                packs += k >= place.fewest() ? choices : 0;
+                choices *= (m.fit[p].length - k) / (k + 1.0);
             }
+            ways *= Math.max(1, packs);
         }
-        return new double[] {low, high};
+        return ways;
     }
 
-    private static void grow(
-            List<Loose> fit, int from, Seat place, double[] window, List<Loose> taken, List<DrawerSearch.Pack> packs) {
-        double thickness = taken.stream().mapToDouble(Loose::thickness).sum();
-        if (taken.size() >= place.fewest() && thickness >= window[0] && thickness <= window[1]) {
-            packs.add(DrawerSearch.Pack.of(taken));
-        }
-        if (taken.size() == place.most() || thickness > window[1] || packs.size() > MOST_PACKS) {
-            return;
-        }
-        for (int i = from; i < fit.size(); i++) {
-            taken.add(fit.get(i));
-            grow(fit, i + 1, place, window, taken, packs);
-            taken.remove(taken.size() - 1);
-        }
-    }
-
-    private static String advice(Case c, List<Way> best) {
+    private static String advice(Case c, List<Way> best, boolean proven, DrawerWish.Wished wished) {
+        String get = wished.wishes().isEmpty() ? "" : " " + wished.sentence();
         if (best.isEmpty()) {
-            return "Nothing in the drawer serves all of " + names(c)
-                    + " at once. Look at each alone to see which size is missing.";
+            return "Nothing in the drawer serves all of " + names(c) + " at once."
+                    + (get.isEmpty() ? " Other thicknesses would not either: read them again." : get);
         }
-        boolean proven = best.get(0).probability()
-                >= Math.pow(c.ruleProbability(), c.needs().size());
-        return (proven ? "Lay " : "Closest is ")
-                + String.join(", ", best.get(0).pieces())
-                + (proven ? "." : ", but not every clearance is proven by it: read more rounds or get a size between.");
+        String laid = String.join(", ", best.get(0).pieces());
+        return proven
+                ? "Lay " + laid + "."
+                : "Closest is " + laid + ", but not every clearance is proven by it"
+                        + (get.isEmpty() ? ": read more rounds." : "." + get);
     }
 
     private static String names(Case c) {
         return c.needs().stream().map(Need::name).collect(Collectors.joining(", "));
-    }
-
-    private static List<Refusal> faults(Case c) {
-        List<Refusal> faults = new ArrayList<>();
-        Set<String> needs = new HashSet<>();
-        for (int n = 0; n < c.needs().size(); n++) {
-            Need need = c.needs().get(n);
-            String key = "needs[" + n + "]";
-            if (!needs.add(need.name())) {
-                faults.add(Refusal.of("needs", need.name() + " stands there twice", "Give each its own name"));
-            }
-            if (need.lower() >= need.upper()) {
-                faults.add(
-                        new Refusal(key, need.name(), "its limits are the wrong way round", "Lower first, then upper"));
-            } else if (need.aim() <= need.lower() || need.aim() >= need.upper()) {
-                faults.add(new Refusal(key, need.name(), "its aim does not lie between its limits", "Aim inside"));
-            }
-        }
-        Set<String> places = new HashSet<>();
-        for (int p = 0; p < c.places().size(); p++) {
-            Seat place = c.places().get(p);
-            if (!places.add(place.name())) {
-                faults.add(Refusal.of("places", place.name() + " stands there twice", "Give each its own name"));
-            }
-            long fit = c.pieces().stream()
-                    .filter(piece -> piece.family().equals(place.family()))
-                    .count();
-            if (fit < place.fewest() || place.fewest() > place.most()) {
-                faults.add(new Refusal(
-                        "places[" + p + "]",
-                        place.name(),
-                        fit + " pieces of " + place.family() + " for at least " + place.fewest(),
-                        "Add some"));
-            }
-        }
-        Set<String> tags = new HashSet<>();
-        for (Loose piece : c.pieces()) {
-            if (!tags.add(piece.id())) {
-                faults.add(
-                        Refusal.of("pieces", piece.id() + " stands there twice", "A piece can lie in one place only"));
-            }
-        }
-        for (Effect effect : c.effects()) {
-            if (!needs.contains(effect.need()) || !places.contains(effect.place())) {
-                faults.add(Refusal.of(
-                        "effects",
-                        effect.need() + " at " + effect.place() + " names something that is not there",
-                        "Use the names of the clearances and places"));
-            }
-        }
-        return faults;
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -71,8 +72,8 @@ final class LowerBound {
     }
 
     /** From now on counts for some of the tasks exactly, in tables of no more than so many bytes. */
-    void sharpen(long bytes) {
-        some = SubsetBounds.of(c, bytes);
+    void sharpen(long bytes, BooleanSupplier stop) {
+        some = SubsetBounds.of(c, bytes, stop);
     }
 
     /** Cost still to come at least, counted as {@link Node#cost} counts; quickly, without the assignment. */

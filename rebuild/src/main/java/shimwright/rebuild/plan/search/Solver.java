@@ -97,7 +97,7 @@ final class Solver {
     private void sharpen(SearchBudget budget) {
         if (!tables && successors.made > plain && !proven()) {
             tables = true;
-            successors.sharpen(budget.bytes() / 2);
+            successors.sharpen(budget.bytes() / 2, watch.stop());
             root = successors.root();
             bound = Math.max(bound, root.bound);
             report();

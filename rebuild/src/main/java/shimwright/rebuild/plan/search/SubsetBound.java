@@ -1,6 +1,7 @@
 package shimwright.rebuild.plan.search;
 
 import java.util.Arrays;
+import java.util.function.BooleanSupplier;
 
 /**
  * Set-up time that a state cannot avoid any more for some of the tasks, exactly, where nothing but their order and set-ups
@@ -14,7 +15,11 @@ final class SubsetBound {
     /** Bytes of an entry of the table. */
     static final long BYTES = 24;
 
+    /** Entries after which is asked whether to stop. */
+    private static final int ASKED = 4096;
+
     private final CompiledProblem c;
+    private final BooleanSupplier stop;
     private final SetUpTimes ready;
     private final int m;
     private final int[] chosen;
@@ -39,8 +44,10 @@ final class SubsetBound {
      * For these tasks.
      *
      * @param slots of the table, a power of two
+     * @param stop asked while the table is made; once it says true the table counts as full
      */
-    SubsetBound(CompiledProblem c, long[] tasks, int slots) {
+    SubsetBound(CompiledProblem c, long[] tasks, int slots, BooleanSupplier stop) {
+        this.stop = stop;
         this.c = c;
         this.ready = c.ready;
         boolean plain = c.n <= MOST_TASKS;
@@ -155,7 +162,7 @@ final class SubsetBound {
         if (values[slot] >= 0) {
             return values[slot];
         }
-        if (size >= most) {
+        if (size >= most || (size % ASKED == 0 && stop.getAsBoolean())) {
             full = true;
             return 0;
         }

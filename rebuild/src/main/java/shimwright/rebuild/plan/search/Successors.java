@@ -2,6 +2,7 @@ package shimwright.rebuild.plan.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
 /** States that follow a state. */
@@ -45,8 +46,8 @@ final class Successors {
     }
 
     /** From now on bounds with tables of no more than so many bytes. */
-    void sharpen(long bytes) {
-        bound.sharpen(bytes);
+    void sharpen(long bytes, BooleanSupplier stop) {
+        bound.sharpen(bytes, stop);
     }
 
     /** From now on nothing else is done than these; null for all again. */

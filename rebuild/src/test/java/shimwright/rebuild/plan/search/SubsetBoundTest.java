@@ -22,7 +22,7 @@ class SubsetBoundTest {
                     Bits.add(tasks, task);
                 }
             }
-            SubsetBound bound = new SubsetBound(c, tasks, 1 << 12);
+            SubsetBound bound = new SubsetBound(c, tasks, 1 << 12, () -> false);
             StateCursor at = new StateCursor(c);
             while (!at.finished()) {
                 long all = least(c, at.done.clone(), tasks, at.orientation, at.place, at.kit);
@@ -46,8 +46,9 @@ class SubsetBoundTest {
         for (int seed = 0; seed < 300; seed++) {
             CompiledProblem c = CompiledProblem.of(RandomProblems.small(seed));
             StateCursor start = new StateCursor(c);
-            long whole = new SubsetBound(c, c.all, 1 << 12).least(start);
-            assertThat(new SubsetBound(c, c.all, 1 << 3).least(start)).isIn(0L, whole);
+            long whole = new SubsetBound(c, c.all, 1 << 12, () -> false).least(start);
+            assertThat(new SubsetBound(c, c.all, 1 << 3, () -> false).least(start))
+                    .isIn(0L, whole);
         }
     }
 
