@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static shimwright.rebuild.demo.DemoWorkbench.MM;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -21,8 +23,12 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.demo.DemoWorkbench;
+import shimwright.rebuild.demo.EntryStream;
 import shimwright.rebuild.demo.Van7;
+import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PackChosen;
+import shimwright.rebuild.job.JobLog;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.Step.Phase;
 
@@ -265,6 +271,28 @@ class FinalDriveTest {
             }
         }
         assertThat(ways(bench).within()).isEqualTo(within);
+    }
+
+    /** 300 pieces more, of which several ways are surer or nearly as sure as the best of the demo's own. */
+    @Test
+    void aFullDrawerIsServedAsWell() {
+        DemoWorkbench bench = Van7.before("J01");
+        EntryStream more = new EntryStream(JobLog.SHOP);
+        Random random = new Random(5);
+        for (int k = 0; k < 300; k++) {
+            boolean thin = k % 3 > 0;
+            double thickness = thin ? 0.9 + 0.5 * random.nextDouble() : 18 + 0.8 * random.nextDouble();
+            double read = Math.round(thickness * 1000) / 1000.0 * MM;
+            more.add(new Entry.ShimAdded("n" + k, thin ? "SH80" : "SP38", "", List.of(read, read, read), 0.002 * MM));
+        }
+        List<LogEntry> entries = new ArrayList<>(bench.shopEntries());
+        entries.addAll(more.entries());
+        Shop full = Shop.of(entries, List.of(bench.job()));
+        Drawer.Result result = Objects.requireNonNull(
+                SharedShims.of(bench.unit(), bench.job(), full, group(bench)).result());
+        assertThat(result.offers()).isNotEmpty();
+        assertThat(result.offers().get(0).probability())
+                .isGreaterThanOrEqualTo(ways(bench).offers().get(0).probability() - 0.001);
     }
 
     /** The formulas of the demo source on its trial readings, mm: PB-2, SB-2 and BL-5 with other pieces. */

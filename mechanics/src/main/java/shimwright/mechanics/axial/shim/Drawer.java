@@ -96,8 +96,7 @@ public final class Drawer {
                     kind = Kind.LENGTH,
                     meaning = "pieces that were in at a reading: clearance, place, tag, thickness, uncertainty",
                     fewest = 0,
-                    most = 200,
-                    example = "play: sI: d52-09: 0.681 mm: 0.002 mm")
+                    most = 200)
             List<ReadWith> readWith) {
 
         public Case {
@@ -295,7 +294,7 @@ public final class Drawer {
      * within limits (JCGM 106:2012 7.2, 7.4, normal; differences under 0.001 are ties), then fewest pieces, then the
      * least {@code Σ((predicted − aim)/(room to the limit on that side))²}, then tags. No piece is taken twice. Up to a million ways
      * this is exact; of more no way left out is surer by more than 0.001, nor as sure with fewer pieces, nor as sure with as many and
-     * nearer by more than 0.0001; where errors are shared probabilities are good to 0.0002. Where nothing in the drawer is proven, the
+     * nearer by more than 0.01; where errors are shared probabilities are good to 0.0002. Where nothing in the drawer is proven, the
      * fewest places are looked for at which one piece of another thickness would do.
      * Refused: names that do not match, limits the wrong way round, an aim outside them, a place without pieces of
      * its family, a shared part above the whole.
@@ -355,7 +354,9 @@ public final class Drawer {
         String get = wished.wishes().isEmpty() ? "" : " " + wished.sentence();
         if (best.isEmpty()) {
             return "Nothing in the drawer serves all of " + names(c) + " at once."
-                    + (get.isEmpty() ? " Other thicknesses would not either: read them again." : get);
+                    + (get.isEmpty()
+                            ? " Nor would one piece of another thickness at each place: look at the readings."
+                            : get);
         }
         String laid = String.join(", ", best.get(0).pieces());
         return proven

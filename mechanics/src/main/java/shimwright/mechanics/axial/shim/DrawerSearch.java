@@ -18,7 +18,7 @@ final class DrawerSearch {
     /** Probabilities that differ by less are ties. */
     static final double TIE = 0.001;
     /** Distance from the aims that may be left on the table in a large drawer. */
-    static final double NEAR = 1e-4;
+    static final double NEAR = 0.01;
 
     private static final double ROUNDING = 1e-9;
     private static final double FIRST_RING = 0.5e-6;
@@ -30,8 +30,10 @@ final class DrawerSearch {
     /** What is looked at in counts of pieces before shared errors are integrated for them. */
     private static final long PLAIN = 300_000;
 
+    /** What weighing a pack takes, in packs passed over. */
+    private static final long WEIGHING = 8;
     /** What aiming takes, in packs looked at. */
-    private static final long AIMING = 50;
+    private static final long AIMING = 200;
 
     /** What a probability of shared errors takes, in packs looked at. */
     private static final long INTEGRAL = 40_000;
@@ -44,7 +46,7 @@ final class DrawerSearch {
 
     static final Comparator<Found> ORDER = Comparator.comparingLong((Found f) -> -f.sure())
             .thenComparingInt(Found::pieces)
-            .thenComparingDouble(f -> f.way().distance())
+            .thenComparingLong(f -> Math.round(f.way().distance() / ROUNDING))
             .thenComparing(f -> String.join(",", f.way().pieces()));
 
     private final DrawerModel m;
@@ -208,6 +210,7 @@ final class DrawerSearch {
     }
 
     private boolean wanted(int k, double[] values, double from, double to) {
+        work += WEIGHING;
         if (!bounds.look(k, values, from, to)) {
             return false;
         }

@@ -36,7 +36,7 @@ final class EveryWay {
         every.place();
         every.ways.sort(Comparator.comparingLong((One one) -> -one.sure())
                 .thenComparingInt(One::count)
-                .thenComparingDouble(One::distance)
+                .thenComparingLong(one -> Math.round(one.distance() * 1e9))
                 .thenComparing(one -> String.join(",", one.pieces())));
         return every.ways;
     }
