@@ -23,6 +23,8 @@ final class DrawerSearch {
     private static final double ROUNDING = 1e-9;
     private static final double FIRST_RING = 0.5e-6;
     private static final double WIDER = 3;
+    /** More ways to spread pieces over the places than this are not looked at. */
+    private static final int MOST_COUNTS = 20_000;
     /** So many counts of pieces are looked into shortly, before all are looked into wholly. */
     private static final int DIVES = 60;
 
@@ -30,6 +32,8 @@ final class DrawerSearch {
     /** What is looked at in counts of pieces before shared errors are integrated for them. */
     private static final long PLAIN = 300_000;
 
+    /** What the bounds of one way to spread pieces take, in packs passed over. */
+    private static final long COUNTING = 500;
     /** What weighing a pack takes, in packs passed over. */
     private static final long WEIGHING = 8;
     /** What aiming takes, in packs looked at. */
@@ -65,6 +69,9 @@ final class DrawerSearch {
     private final double[] laidThickness;
     private final long most;
     private long until;
+    /** Counts of pieces looked at. */
+    private int looked;
+
     private long work;
     /** Of the counts at hand. */
     private DrawerBounds bounds;
@@ -136,7 +143,7 @@ final class DrawerSearch {
 
     /** True where no way is better than those offered by more than the tolerance, after {@link #best()}. */
     boolean proven() {
-        return work <= most;
+        return work <= most && looked <= MOST_COUNTS;
     }
 
     private boolean ended() {
@@ -145,6 +152,8 @@ final class DrawerSearch {
 
     private void counts(int place, int[] chosen, boolean[] again, List<DrawerBounds> all) {
         if (place == m.places) {
+            looked++;
+            work += COUNTING;
             DrawerBounds one = new DrawerBounds(m, chosen.clone(), again.clone(), free);
             if (one.possible()) {
                 all.add(one);
@@ -155,8 +164,7 @@ final class DrawerSearch {
         int top = free.at(place)
                 ? 0
                 : Math.min(m.fit[place].length, m.c.places().get(place).most());
-        for (int count = fewest; count <= top && !ended(); count++) {
-            work++;
+        for (int count = fewest; count <= top && looked <= MOST_COUNTS; count++) {
             chosen[place] = count;
             counts(place + 1, chosen, again, all);
             if (count > 0 && Arrays.stream(m.fit[place]).anyMatch(m::wasIn)) {

@@ -14,9 +14,9 @@ import shimwright.mechanics.quantity.InSentence;
  */
 final class DrawerWish {
     /** Packs looked at for one set of places, and for all. */
-    private static final long MOST_WORK = 4_000_000L;
+    private static final long MOST_WORK = 12_000_000L;
 
-    private static final long ALL_WORK = 40_000_000L;
+    private static final long ALL_WORK = 60_000_000L;
     private static final int SWEEPS = 100;
     /** Thicknesses that change by less are found, m. */
     private static final double FOUND = 1e-10;
@@ -146,6 +146,9 @@ final class DrawerWish {
     }
 
     private void choose(int size, int from, boolean[] chosen) {
+        if (work > ALL_WORK) {
+            return;
+        }
         if (size == 0) {
             Free free = Free.of(m, chosen);
             DrawerSearch search = new DrawerSearch(m, 1, DrawerSearch.NEAR, Math.min(MOST_WORK, ALL_WORK - work), free);
