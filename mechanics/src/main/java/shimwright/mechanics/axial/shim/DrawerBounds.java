@@ -1,3 +1,4 @@
+// size: what can come of laid packs in probability, distance and limits reads the same numbers
 package shimwright.mechanics.axial.shim;
 
 import java.util.Arrays;
