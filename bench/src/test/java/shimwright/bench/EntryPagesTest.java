@@ -134,7 +134,7 @@ class EntryPagesTest {
         assertThat(bolts.select("p.origin")).hasSameSizeAs(bolts.select("ul.shelf > li"));
         assertThat(bolts.select("p.origin").get(0).text())
                 .startsWith("torque ")
-                .endsWith("where it comes from is not written");
+                .contains("repair book");
         assertThat(bench.page(HERE + "/wear_limits").select("p.origin").get(0).text())
                 .startsWith("limit ")
                 .doesNotContain("not written");

@@ -71,8 +71,8 @@ class ShippedUnitSenseTest {
                 new Plant("stuff", "[V20]\n    consumables: [TL]", "[V20]", "E04 names locker"),
                 new Plant(
                         "stuff",
-                        "13.9 kN}\n  - {id: V20",
-                        "13.9 kN, locker: TL}\n  - {id: V20",
+                        "tightening torques\"}\n  - {id: V20",
+                        "tightening torques\", locker: TL}\n  - {id: V20",
                         "E01 shows V6 with TL"),
                 new Plant("stuff", "[V18]\n    consumables: [FO]", "[V18]", "X06 names oil"),
                 new Plant(
