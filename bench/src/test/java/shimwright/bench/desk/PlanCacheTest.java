@@ -21,6 +21,7 @@ import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.unit.file.UnitFiles;
+import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.workbench.PinnedUnit;
@@ -42,7 +43,9 @@ class PlanCacheTest {
     private static Job job(Entry.OfJob... more) {
         Entry.JobOpened opened =
                 new Entry.JobOpened("V-1", UNIT.type().id(), "A", "the shop", List.of(), Map.of(), "", "");
-        List<Entry.OfJob> all = new ArrayList<>(List.of(opened));
+        Entry.LiesHere here = new Entry.LiesHere(
+                UNIT.type().items().stream().filter(Item::renew).map(Item::id).toList(), "the kit", "counted");
+        List<Entry.OfJob> all = new ArrayList<>(List.of(opened, here));
         all.addAll(List.of(more));
         List<LogEntry> kept = IntStream.rangeClosed(1, all.size())
                 .mapToObj(number -> kept(number, all.get(number - 1)))
