@@ -39,6 +39,10 @@ public final class ReuseActs {
             put(numbers, Stakes.SCATTER, "scatter", scatter, 0.01, refusals);
             put(numbers, Stakes.VEHICLE, "vehicle", vehicle, 60, refusals);
             put(numbers, Stakes.DAY, "day", day, 1, refusals);
+            if (numbers.isEmpty() && refusals.isEmpty()) {
+                refusals.add(new Refusal(
+                        "distance", "what is at stake", "nothing typed", "Say at least one of it; what is wrong is struck"));
+            }
             return refusals.isEmpty()
                     ? IntakeActs.kept(
                             bench, new Entry.Weighed("", "", numbers, words), "Kept: verdicts are weighed by it")

@@ -116,7 +116,7 @@ public final class OverruledAdvice {
             return against.isPresent() && judged.decision() == Decision.REUSE
                     ? judged.what() + " reused by " + said.by() + " although "
                             + (Findings.isOut(against.get()) ? "found outside" : "not proven within") + " its limit: "
-                            + judged.reason()
+                            + judged.reason() + (dearer.isEmpty() ? "" : ". " + dearer)
                     : dearer;
         });
     }
