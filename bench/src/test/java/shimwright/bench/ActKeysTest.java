@@ -212,8 +212,18 @@ class ActKeysTest {
         Document gauges = posted("/gauges", "gauge", "G9", "name", "", "step", "x", "errorLimit", "1 Nm", "range", "5");
         assertThat(gauges.select("[aria-invalid]").eachAttr("name"))
                 .containsExactlyInAnyOrder("name", "step", "errorLimit");
-        Document inspect = posted(JOB + "/inspect", "limit", "C10", "values", "x");
-        assertThat(inspect.select("[aria-invalid]").eachAttr("name")).containsExactly("values");
+        Document inspect = posted(
+                JOB + "/inspect/pieces",
+                "form",
+                "read-C10",
+                "limit",
+                "C10",
+                "values-fork_12",
+                "6.7",
+                "values-fork_5",
+                "x");
+        assertThat(inspect.select("[aria-invalid]").eachAttr("name")).containsExactly("values-fork_5");
+        assertThat(inspect.select("input[name=values-fork_12]").val()).isEqualTo("6.7");
         assertThat(inspect.select("form:has([aria-invalid]) input[name=limit]").eachAttr("value"))
                 .containsOnly("C10");
         Document orders = posted(JOB + "/orders", "what", "", "due", "2099-01-01");

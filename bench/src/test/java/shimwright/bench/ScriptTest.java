@@ -108,13 +108,38 @@ class ScriptTest {
     }
 
     @Test
+    void aGaugeThatTypesGoesFromPieceToPieceAndOnToTheNextLimitWithoutJumpingToTheTop() {
+        browser.open(bench.url(JOB + "/inspect?limit=C05"));
+        String focused = "return document.activeElement.name";
+        assertThat(browser.script(focused)).isEqualTo("values-wheel_1");
+        browser.gauge("0.01\n0.01\n0.00\n0.01\n");
+        assertThat(browser.script(focused)).isEqualTo("values-gear_5");
+        browser.changes(() -> browser.gauge("0.02\n"));
+        assertThat(String.valueOf(browser.script("return location.search"))).contains("limit=C06");
+        assertThat(browser.script(focused)).isEqualTo("values-hub_34+slider_34");
+        assertThat(measure("scrollY")).isPositive();
+        assertThat(measure("document.activeElement.getBoundingClientRect().top"))
+                .isBetween(0.0, measure("innerHeight"));
+        assertThat(browser.one("#C05 .state").getText()).isEqualTo("good");
+        // an inch gauge at the second of three: asked about, and what was typed stays
+        browser.open(bench.url(JOB + "/inspect?limit=C20"));
+        browser.gauge("0.30\n0.012\n0.31\n0.29\n");
+        browser.changes(() -> browser.gauge("0.30\n"));
+        assertThat(browser.one("main > .faults").getText()).contains("Did the gauge read inches?", "2nd wheel");
+        assertThat(browser.one("#C20 input[name='values-wheel_2']").getDomProperty("value"))
+                .isEqualTo("0.012");
+        assertThat(browser.one("#C20 input[name='values-wheel_3']").getDomProperty("value"))
+                .isEqualTo("0.31");
+    }
+
+    @Test
     void wordsTypedForOnePartDoNotTurnUpAtAnother() {
         browser.open(bench.url(JOB + "/inspect"));
         browser.script("document.querySelectorAll('.wear details').forEach(d => d.open = true)");
-        List<WebElement> words = browser.all(".wear input[name=words]");
+        List<WebElement> words = browser.all(".wear input[name^=words]");
         words.get(0).sendKeys("scored");
         browser.open(bench.url(JOB + "/inspect"));
-        List<WebElement> again = browser.all(".wear input[name=words]");
+        List<WebElement> again = browser.all(".wear input[name^=words]");
         assertThat(again.get(0).getDomProperty("value")).isEqualTo("scored");
         assertThat(again.stream().skip(1).map(w -> w.getDomProperty("value"))).containsOnly("");
     }

@@ -29,7 +29,6 @@ class EveryFunctionIsAskedTest {
     /** Functions that nothing asks, or classes of such, and why they stay. */
     private static final Map<String, String> REASONS = Map.ofEntries(
             entry("bench.UnitFolder.asked", LOOKED_AT),
-            entry("bench.picture.section.SectionState.withHighlighted", TO_COME + "11.3, drawing by verdict"),
             entry("bench.picture.section.SectionState.withTrial", TO_COME + "12.1, the drawing of the step"),
             entry("bench.store.content.FilePictureStore.file", LOOKED_AT),
             entry("bench.store.sqlite.ReadOnlyJobLog", LOOKED_AT),

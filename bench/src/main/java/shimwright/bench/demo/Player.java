@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import shimwright.bench.demo.Script.Line;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobOnBench;
@@ -15,6 +16,7 @@ import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.act.HandBackActs;
 import shimwright.rebuild.act.HoldActs;
+import shimwright.rebuild.act.InspectActs;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.OrderActs;
 import shimwright.rebuild.act.ShopActs;
@@ -121,7 +123,9 @@ final class Player {
         }
     }
 
-    private Optional<WearLimit> limit(String id) {
+    /** A limit as the script names it, {@code C01} or, of one piece, {@code C01/ring_3}. */
+    private Optional<WearLimit> limit(String named) {
+        String id = named.split("/", 2)[0];
         return desk.bench(job).orElseThrow().unit().type().wearLimits().stream()
                 .filter(wear -> wear.id().equals(id))
                 .findFirst();
@@ -129,12 +133,18 @@ final class Player {
 
     private void judge(Line line) {
         Optional<WearLimit> wear = limit(line.part(0));
-        act(new IntakeActs.Decide(
-                wear.map(WearLimit::id).orElse(""),
+        boolean part = line.part(0).startsWith(Entry.Judged.PART + "/");
+        act(new InspectActs.Decide(
+                part ? Entry.Judged.PART : wear.map(WearLimit::id).orElse(""),
                 wear.map(WearLimit::what).orElse(line.part(0)),
                 Entry.Decision.valueOf(line.part(1).toUpperCase(Locale.ROOT)),
                 line.part(2),
-                line.part(3)));
+                line.part(3),
+                part || wear.isPresent() ? pieces(line) : List.of()));
+    }
+
+    private static List<String> pieces(Line line) {
+        return Stream.of(line.part(0).split("/", 2)).skip(1).toList();
     }
 
     /** What is needed and bears one of the words lies here; a star stands for all that is left. */
@@ -151,8 +161,14 @@ final class Player {
 
     private void found(Line line) {
         boolean attested = limit(line.part(0)).orElseThrow().direction() == Direction.ATTEST;
-        act(new IntakeActs.Inspect(
-                line.part(0), attested ? "" : line.part(1), attested ? line.part(1) : "", "", "", line.part(2)));
+        act(new InspectActs.Inspect(
+                limit(line.part(0)).orElseThrow().id(),
+                attested ? "" : line.part(1),
+                attested ? line.part(1) : "",
+                "",
+                "",
+                line.part(2),
+                String.join("", pieces(line))));
     }
 
     private void at(Step step, Line line) {

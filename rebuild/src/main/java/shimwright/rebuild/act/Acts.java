@@ -25,10 +25,13 @@ public final class Acts {
         Map<String, Class<? extends Act>> all = new LinkedHashMap<>();
         for (Class<?> room : List.of(
                 IntakeActs.class,
+                InspectActs.class,
+                ReuseActs.class,
                 ComplaintActs.class,
                 StripActs.class,
                 OrderActs.class,
                 MoneyActs.class,
+                SendOutActs.class,
                 StepActs.class,
                 HoldActs.class,
                 ClearanceActs.class,

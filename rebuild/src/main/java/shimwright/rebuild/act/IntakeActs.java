@@ -9,15 +9,12 @@ import java.util.stream.IntStream;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
-import shimwright.rebuild.inspect.WearJudgement;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.LogEntry;
-import shimwright.rebuild.unit.model.WearLimit;
-import shimwright.rebuild.unit.model.WearLimit.Direction;
 import shimwright.rebuild.workbench.PinnedUnit;
 import shimwright.rebuild.workbench.Workbench;
 
-/** Intake, inspection, notes and pictures. */
+/** Intake, observations, notes and pictures. */
 public final class IntakeActs {
     private IntakeActs() {}
 
@@ -92,111 +89,6 @@ public final class IntakeActs {
         }
     }
 
-    /** A wear limit was measured or looked at. */
-    @MakesEntries(Entry.Found.class)
-    public record Inspect(
-            @ActInput(value = "limit", missing = "Go back to the inspection")
-            String limit,
-
-            @ActInput("readings") String values,
-            @ActInput("as it should be") String attest,
-            @ActInput("gauge") String gauge,
-            @ActInput("why an unlikely size is right") String confirmed,
-            @ActInput("remark") String words)
-            implements Act.OfJob {
-        @Override
-        public Outcome<ActResult> on(Workbench bench, ActContext around) {
-            return wearLimit(bench, limit)
-                    .flatMap(wear -> wear.direction() == Direction.ATTEST ? attested(wear) : measured(wear, around))
-                    .flatMap(found -> kept(bench, found, found.outcome()));
-        }
-
-        private Outcome<Entry.Found> attested(WearLimit wear) {
-            if (!attest.equals("good") && !attest.equals("bad")) {
-                return Outcome.refused(new Refusal(
-                        "attest",
-                        wear.id() + " " + wear.what(),
-                        "nothing chosen",
-                        "Say whether it is as it should be"));
-            }
-            boolean good = attest.equals("good");
-            return Outcome.ok(new Entry.Found(
-                    wear.id(),
-                    wear.items(),
-                    wear.what(),
-                    List.of(),
-                    Kind.NUMBER,
-                    words,
-                    good ? "As it should be." : "Not as it should be: rework or replace.",
-                    List.of(),
-                    Map.of("verdict", good ? "IN" : "OUT")));
-        }
-
-        private Outcome<Entry.Found> measured(WearLimit wear, ActContext around) {
-            Kind kind = wear.kind().quantity();
-            String place = wear.id() + " " + wear.what();
-            return TypedReadings.parse(values, kind, wear.bareUnit(), place)
-                    .flatMap(read -> TypedReadings.read(read, gauge, wear.gauge(), around))
-                    .map(read -> read.confirmedBecause(confirmed))
-                    .flatMap(read -> WearJudgement.of(wear, read, around.units())
-                            .map(judged -> new Entry.Found(
-                                    wear.id(),
-                                    wear.items(),
-                                    wear.what(),
-                                    read.values(),
-                                    kind,
-                                    TypedReadings.remark(words, confirmed),
-                                    judged.say(),
-                                    judged.working(),
-                                    basis(wear, judged))));
-        }
-    }
-
-    /** A wear limit cannot be read, and why; nobody knows then that it is within, so what becomes of it is to be decided. */
-    @MakesEntries(Entry.Found.class)
-    public record CannotRead(
-            @ActInput(value = "limit", missing = "Go back to the inspection")
-            String limit,
-
-            @ActInput(value = "why it cannot be read", missing = "Say why it cannot be read")
-            String why)
-            implements Act.OfJob {
-        @Override
-        public Outcome<ActResult> on(Workbench bench, ActContext around) {
-            return wearLimit(bench, limit)
-                    .flatMap(wear -> kept(
-                            bench,
-                            new Entry.Found(
-                                    wear.id(),
-                                    wear.items(),
-                                    wear.what(),
-                                    List.of(),
-                                    Kind.NUMBER,
-                                    why,
-                                    "Could not be read: decide what becomes of it.",
-                                    List.of(),
-                                    Map.of("verdict", "NOT_PROVEN", "origin", wear.origin())),
-                            "Kept: it could not be read"));
-        }
-    }
-
-    private static Outcome<WearLimit> wearLimit(Workbench bench, String id) {
-        return bench.unit().type().wearLimits().stream()
-                .filter(wear -> wear.id().equals(id))
-                .findFirst()
-                .map(Outcome::ok)
-                .orElseGet(() -> Outcome.refused(new Refusal(
-                        "limit", "limit " + id, "this unit has no such limit", "Go back to the inspection")));
-    }
-
-    private static Map<String, String> basis(WearLimit wear, WearJudgement judged) {
-        Map<String, String> basis = new LinkedHashMap<>();
-        basis.put("verdict", judged.verdict().name());
-        wear.limit().ifPresent(limit -> basis.put("limit", limit.toString()));
-        basis.put("origin", wear.origin());
-        return basis;
-    }
-
     /** Something was seen that no limit of the unit file asks for. */
     @MakesEntries(Entry.Found.class)
     public record Observe(
@@ -212,31 +104,6 @@ public final class IntakeActs {
                     bench,
                     new Entry.Found("", List.of(), what, List.of(), Kind.NUMBER, words, "Noted", List.of()),
                     "Noted");
-        }
-    }
-
-    /** What becomes of an item is decided. */
-    @MakesEntries(Entry.Judged.class)
-    public record Decide(
-            @ActInput("limit") String limit,
-
-            @ActInput(value = "item", missing = "Say which item")
-            String what,
-
-            @ActInput(value = "verdict", missing = "Choose reuse, rework or replace")
-            Entry.Decision decision,
-
-            @ActInput(value = "reason", missing = "Say why, so that the record can be stood behind")
-            String reason,
-
-            @ActInput("agreed with the owner") String consent)
-            implements Act.OfJob {
-        @Override
-        public Outcome<ActResult> on(Workbench bench, ActContext around) {
-            return kept(
-                    bench,
-                    new Entry.Judged(limit, List.of(), what, decision, reason, consent),
-                    "Kept: " + decision.name().toLowerCase(java.util.Locale.ROOT));
         }
     }
 

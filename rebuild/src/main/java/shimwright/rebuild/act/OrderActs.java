@@ -76,7 +76,7 @@ public final class OrderActs {
             return chosen(bench, lines).map(chosen -> {
                 List<Entry> entries = new ArrayList<>();
                 chosen.forEach(
-                        line -> entries.add(new Entry.Sent(line.what(), line.items(), to, due, late, line.check())));
+                        line -> entries.add(new Entry.Sent(line.what(), line.items(), to, due, late, line.check(), line.parts())));
                 entries.addAll(costs(bench, chosen));
                 return new ActResult(bench.job().id(), entries, "Kept: the plan waits for it");
             });
@@ -128,7 +128,8 @@ public final class OrderActs {
                     .flatMap(chosen -> Outcome.ok(new ActResult(
                             bench.job().id(),
                             chosen.stream()
-                                    .<Entry>map(line -> new Entry.LiesHere(line.items(), line.what(), measured))
+                                    .<Entry>map(line ->
+                                            new Entry.LiesHere(line.items(), line.what(), measured, line.parts()))
                                     .toList(),
                             "Kept: it lies here")));
         }
@@ -172,13 +173,7 @@ public final class OrderActs {
             Said<Entry.Sent> was = bench.job().sent().get(sent);
             if (was != null && !due.isBlank()) {
                 try {
-                    entries.add(new Entry.Sent(
-                            was.what().what(),
-                            was.what().items(),
-                            to.isBlank() ? was.what().to() : to,
-                            LocalDate.parse(due),
-                            late,
-                            was.what().note()));
+                    entries.add(was.what().again(to.isBlank() ? was.what().to() : to, LocalDate.parse(due), late));
                 } catch (DateTimeParseException none) {
                     return Outcome.refused(
                             Refusal.of("due", "\"" + due + "\" is no day", "Choose it, or type it as 2026-12-24"));

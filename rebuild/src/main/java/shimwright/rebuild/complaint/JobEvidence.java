@@ -8,6 +8,7 @@ import java.util.Set;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.record.Findings;
+import shimwright.rebuild.record.Standings;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.WearLimit;
 
@@ -64,17 +65,24 @@ public final class JobEvidence {
     }
 
     private static void judge(Unit unit, Job job, WearLimit wear, Set<String> outside) {
-        boolean worn = Findings.verdict(job, wear.id())
-                .map(said -> said.what().decision() != Entry.Decision.REUSE)
-                .orElseGet(() ->
-                        Findings.latest(job, wear.id()).filter(Findings::isOut).isPresent());
-        if (!worn) {
+        List<Standings.Standing> worn =
+                Standings.of(unit, job, wear).stream().filter(JobEvidence::worn).toList();
+        if (worn.isEmpty()) {
             return;
         }
         outside.add(wear.what());
-        wear.items().stream()
+        worn.stream()
+                .flatMap(standing -> standing.piece().items().stream())
                 .filter(item ->
                         unit.type().items().stream().anyMatch(one -> one.id().equals(item)))
                 .forEach(item -> outside.add(unit.item(item).name()));
+    }
+
+    private static boolean worn(Standings.Standing standing) {
+        return standing.judged()
+                .map(said -> said.what().decision() != Entry.Decision.REUSE)
+                .orElseGet(() -> standing.found()
+                        .filter(said -> Findings.isOut(said.what()))
+                        .isPresent());
     }
 }

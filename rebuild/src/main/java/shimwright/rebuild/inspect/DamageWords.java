@@ -28,4 +28,13 @@ public final class DamageWords {
     public static List<Word> all() {
         return Shipped.ALL;
     }
+
+    /** Whose words a part of that sort can have, {@code bearing} or {@code gear}; empty where no standard has words for it. */
+    public static String of(TradeChecks.Sort sort) {
+        return switch (sort) {
+            case RACE, TRACK -> "bearing";
+            case GEAR, HUB, SLEEVE, SHAFT -> "gear";
+            default -> "";
+        };
+    }
 }

@@ -27,7 +27,7 @@ public record GaugeError(String name, double step, double errorLimit, double rep
     }
 
     /** Standard uncertainty of the mean of n readings: what differs from reading to reading shrinks, the error stays. */
-    double ofMean(int n) {
+    public double ofMean(int n) {
         return Math.hypot(scatter() / Math.sqrt(n), errorLimit / RECTANGLE);
     }
 

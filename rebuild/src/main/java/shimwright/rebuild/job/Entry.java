@@ -145,7 +145,12 @@ public sealed interface Entry {
     /** What was said of something that came off was wrong or short: what holds now in its place, and why. */
     record TakenOffCorrected(String takenOff, TakenOff now, String reason) implements OfJob {}
 
-    /** A finding: what was seen or measured on an item, against a wear limit where there is one. */
+    /**
+     * A finding: what was seen or measured on an item, against a wear limit where there is one.
+     *
+     * @param limit id of the wear limit, {@link #TRADE} and a check that the trade makes of such parts, or empty
+     * @param piece which of the pieces that the limit judges; empty for all of them alike, and in older entries
+     */
     record Found(
             String limit,
             List<String> items,
@@ -155,8 +160,26 @@ public sealed interface Entry {
             String words,
             String outcome,
             List<Line> working,
-            Map<String, String> basis)
+            Map<String, String> basis,
+            String piece)
             implements OfJob {
+        /** Begins what the trade looks at on such a part and no unit file asks for. */
+        public static final String TRADE = "trade:";
+
+        /** As it was written before five rings had a line each. */
+        public Found(
+                String limit,
+                List<String> items,
+                String what,
+                List<Double> values,
+                Kind kind,
+                String words,
+                String outcome,
+                List<Line> working,
+                Map<String, String> basis) {
+            this(limit, items, what, values, kind, words, outcome, working, basis, "");
+        }
+
         /** As it was written before findings kept their limits. */
         public Found(
                 String limit,
@@ -167,13 +190,49 @@ public sealed interface Entry {
                 String words,
                 String outcome,
                 List<Line> working) {
-            this(limit, items, what, values, kind, words, outcome, working, Map.of());
+            this(limit, items, what, values, kind, words, outcome, working, Map.of(), "");
         }
     }
 
-    /** The verdict on an item or finding. */
-    record Judged(String limit, List<String> items, String what, Decision decision, String reason, String consent)
-            implements OfJob {}
+    /**
+     * The verdict on an item or finding.
+     *
+     * @param limit id of the wear limit or check, {@link #PART} for a part whatever was found on it, or empty
+     * @param piece which of the pieces; empty for all of them alike, and in older entries
+     * @param weighed what stood beside it: {@code said} in words, {@code least} the decision that cost least; empty in older entries
+     * @param working each number of that as it was got
+     */
+    record Judged(
+            String limit,
+            List<String> items,
+            String what,
+            Decision decision,
+            String reason,
+            String consent,
+            String piece,
+            Map<String, String> weighed,
+            List<Line> working)
+            implements OfJob {
+        /** The part itself, whatever was found on it. */
+        public static final String PART = "part";
+
+        /** As it was written before five rings had a verdict each. */
+        public Judged(String limit, List<String> items, String what, Decision decision, String reason, String consent) {
+            this(limit, items, what, decision, reason, consent, "", Map.of(), List.of());
+        }
+    }
+
+    /**
+     * What is said of what a verdict hangs on; of each thing the latest holds whole.
+     *
+     * @param limit of the piece that it is said of, {@link Judged#PART} or a check as for a verdict; empty for the job as a whole
+     * @param piece of the limit; empty for all of them alike
+     * @param numbers of a job: {@code distance} in km that it is to last, {@code scatter} share by which the usual wear may be off,
+     *     {@code vehicle} s to take the unit out and put it in, {@code day} what a day's delay costs; of a piece {@code chance},
+     *     {@code price}, {@code days} and {@code minutes} (s), each with a dot and the decision; what is not known is not there
+     * @param words where they come from
+     */
+    record Weighed(String limit, String piece, Map<String, Double> numbers, String words) implements OfJob {}
 
     /** Reuse, rework or replace. */
     enum Decision {
@@ -258,8 +317,53 @@ public sealed interface Entry {
      * @param to whom
      * @param due the day on which it should be here
      * @param late how many days it may well be late
+     * @param pieces which pieces of those items; empty for all of them, and in older entries
+     * @param work what is asked for in writing, by what it is about; empty where nothing is worked on
+     * @param numbers for the drawing of it, SI
+     * @param accept by what it is accepted when it comes back
+     * @param working of what is asked for
      */
-    record Sent(String what, List<String> items, String to, LocalDate due, int late, String note) implements OfJob {}
+    record Sent(
+            String what,
+            List<String> items,
+            String to,
+            LocalDate due,
+            int late,
+            String note,
+            List<String> pieces,
+            Map<String, String> work,
+            Map<String, Double> numbers,
+            List<Accept> accept,
+            List<Line> working)
+            implements OfJob {
+        /** Something ordered, of which only some pieces are meant. */
+        public Sent(
+                String what, List<String> items, String to, LocalDate due, int late, String note, List<String> pieces) {
+            this(what, items, to, due, late, note, pieces, Map.of(), Map.of(), List.of(), List.of());
+        }
+
+        /** All pieces of the items, as it was written before single ones were ordered. */
+        public Sent(String what, List<String> items, String to, LocalDate due, int late, String note) {
+            this(what, items, to, due, late, note, List.of());
+        }
+
+        /** The same to somebody and for another day. */
+        public Sent again(String other, LocalDate day, int days) {
+            return new Sent(what, items, other, day, days, note, pieces, work, numbers, accept, working);
+        }
+    }
+
+    /**
+     * By what work that comes back is accepted.
+     *
+     * @param id within its order
+     * @param limits {@code lower} and {@code upper} in SI, as far as there are; none where it is looked at
+     * @param how it is measured or looked at
+     */
+    record Accept(String id, String what, Kind kind, Map<String, Double> limits, String how) {}
+
+    /** What was read of it when it came, with what the readings prove; no values where it was looked at. */
+    record AcceptRead(String id, List<Double> values, Kind kind, Verdict verdict, String words) {}
 
     /**
      * What was ordered or sent out is here.
@@ -267,8 +371,16 @@ public sealed interface Entry {
      * @param sent the entry that says that it went
      * @param good whether it may go in
      * @param measured what was measured or looked at on it
+     * @param read against what it is accepted by; empty where nothing was asked for in writing
+     * @param overruledBecause why it may go in although its numbers do not prove it; empty where they do
      */
-    record CameBack(String sent, boolean good, String measured) implements OfJob {}
+    record CameBack(String sent, boolean good, String measured, List<AcceptRead> read, String overruledBecause)
+            implements OfJob {
+        /** As it was written before work came back to numbers. */
+        public CameBack(String sent, boolean good, String measured) {
+            this(sent, good, measured, List.of(), "");
+        }
+    }
 
     /** What came and was not right goes back: it is awaited no more, and what it was for can be ordered anew. */
     record SentBack(String sent, String reason) implements OfJob {}
@@ -280,8 +392,17 @@ public sealed interface Entry {
      */
     record DueMoved(String sent, LocalDate due, int late, String reason) implements OfJob {}
 
-    /** What is needed lies here already, and was measured or looked at. */
-    record LiesHere(List<String> items, String what, String measured) implements OfJob {}
+    /**
+     * What is needed lies here already, and was measured or looked at.
+     *
+     * @param pieces which pieces of the items; empty for all of them, and in older entries
+     */
+    record LiesHere(List<String> items, String what, String measured, List<String> pieces) implements OfJob {
+        /** All pieces of the items, as it was written before single ones lay here. */
+        public LiesHere(List<String> items, String what, String measured) {
+            this(items, what, measured, List.of());
+        }
+    }
 
     /**
      * The owner was told what it may cost.

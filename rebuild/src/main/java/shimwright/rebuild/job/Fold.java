@@ -23,6 +23,7 @@ public final class Fold {
     private final Set<String> mistakes = new LinkedHashSet<>();
     private final Map<String, Said<Entry.SuspectLooked>> looked = new LinkedHashMap<>();
     private final Map<String, Said<Entry.Judged>> judged = new LinkedHashMap<>();
+    private final Map<String, Said<Entry.Weighed>> weighed = new LinkedHashMap<>();
     private final Map<String, Said<Entry.ChoiceTaken>> choices = new LinkedHashMap<>();
     private final Map<String, Said<Entry.StepDone>> done = new LinkedHashMap<>();
     private final Map<String, Said<Entry.StepJumped>> jumped = new LinkedHashMap<>();
@@ -100,7 +101,7 @@ public final class Fold {
     }
 
     private void clear() {
-        List.of(looked, judged, choices, done, jumped, leftOut, added, cannot, checks, holdsOverruled)
+        List.of(looked, judged, weighed, choices, done, jumped, leftOut, added, cannot, checks, holdsOverruled)
                 .forEach(Map::clear);
         List.of(packsIn, rounds, struck, chosen, accepted, notes, pictures, sent, cameBack, sentBack, costs)
                 .forEach(Map::clear);
@@ -197,7 +198,10 @@ public final class Fold {
         } else if (entry instanceof Entry.Found e) {
             found.add(said(kept, e));
         } else if (entry instanceof Entry.Judged e) {
-            judged.put(e.limit().isBlank() ? e.what() : e.limit(), said(kept, e));
+            String about = e.limit().isBlank() ? e.what() : e.limit();
+            judged.put(e.piece().isEmpty() ? about : about + "/" + e.piece(), said(kept, e));
+        } else if (entry instanceof Entry.Weighed e) {
+            weighed.put(e.piece().isEmpty() ? e.limit() : e.limit() + "/" + e.piece(), said(kept, e));
         } else if (entry instanceof Entry.Sent e) {
             sent.put(kept.draft().id(), said(kept, e));
         } else if (entry instanceof Entry.CameBack e) {
@@ -223,13 +227,12 @@ public final class Fold {
     }
 
     private static Said<Entry.Sent> due(Said<Entry.Sent> said, Entry.DueMoved now) {
-        Entry.Sent was = said.what();
         return new Said<>(
                 said.id(),
                 said.number(),
                 said.at(),
                 said.by(),
-                new Entry.Sent(was.what(), was.items(), was.to(), now.due(), now.late(), was.note()));
+                said.what().again(said.what().to(), now.due(), now.late()));
     }
 
     private boolean takeStep(LogEntry kept, Entry.OfJob entry) {
@@ -314,7 +317,13 @@ public final class Fold {
                 last.draft().stream(),
                 new Head(last.streamNumber(), last.streamHash()),
                 new Job.Intake(opening.what(), opening.at(), moved),
-                new Job.Inspection(complaint, copy(looked), List.copyOf(takenOff), List.copyOf(found), copy(judged)),
+                new Job.Inspection(
+                        complaint,
+                        copy(looked),
+                        List.copyOf(takenOff),
+                        List.copyOf(found),
+                        copy(judged),
+                        copy(weighed)),
                 new Job.Supply(copy(sent), copy(cameBack), copy(sentBack), List.copyOf(here)),
                 new Job.Money(quoted, answered, copy(costs), hours),
                 new Job.Build(

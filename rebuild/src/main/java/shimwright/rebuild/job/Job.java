@@ -69,14 +69,16 @@ public record Job(
      * @param looked the latest look at each suspect, by its id
      * @param takenOff the strip-down in order
      * @param found findings in order
-     * @param judged the latest verdict, by wear limit or, without one, by item
+     * @param judged the latest verdict, by wear limit or, without one, by item; of one piece with "/" and the piece
+     * @param weighed what is said of what a verdict hangs on, under the same keys; of the job as a whole under an empty one
      */
     public record Inspection(
             @Nullable Said<Entry.ComplaintSaid> complaint,
             Map<String, Said<Entry.SuspectLooked>> looked,
             List<Said<Entry.TakenOff>> takenOff,
             List<Said<Entry.Found>> found,
-            Map<String, Said<Entry.Judged>> judged) {}
+            Map<String, Said<Entry.Judged>> judged,
+            Map<String, Said<Entry.Weighed>> weighed) {}
 
     /**
      * What was ordered or sent out.

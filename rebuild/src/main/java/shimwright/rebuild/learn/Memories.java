@@ -88,16 +88,24 @@ public record Memories(
         for (Said<Entry.Found> said : job.found()) {
             Entry.Found found = said.what();
             if (!found.limit().isBlank()) {
-                add(limits, found.limit(), new Remembered(number, found.values(), found.kind(), found.words()));
+                add(
+                        limits,
+                        found.limit(),
+                        new Remembered(
+                                number, found.values(), found.kind(), (found.piece() + " " + found.words()).strip()));
             }
         }
         job.judged()
-                .forEach((key, said) -> add(
+                .values()
+                .forEach(said -> add(
                         limits,
-                        key,
+                        said.what().limit().isBlank()
+                                ? said.what().what()
+                                : said.what().limit(),
                         words(
                                 number,
-                                said.what().decision().name().toLowerCase(Locale.ROOT) + ": "
+                                (said.what().piece() + " ").stripLeading()
+                                        + said.what().decision().name().toLowerCase(Locale.ROOT) + ": "
                                         + said.what().reason())));
         Map<String, List<Remembered>> items = new LinkedHashMap<>();
         job.supply().sentBack().values().forEach(back -> {

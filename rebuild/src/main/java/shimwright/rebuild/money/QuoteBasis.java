@@ -16,6 +16,7 @@ import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.record.Findings;
+import shimwright.rebuild.record.Standings;
 import shimwright.rebuild.supply.Cover;
 import shimwright.rebuild.supply.KitCover;
 import shimwright.rebuild.supply.Need;
@@ -66,7 +67,7 @@ public record QuoteBasis(
         int unread = 0;
         for (WearLimit wear : unit.type().wearLimits()) {
             Optional<Entry.Decision> verdict =
-                    Findings.verdict(job, wear.id()).map(said -> said.what().decision());
+                    waiting(unit, job, wear).isEmpty() ? Standings.worst(unit, job, wear) : Optional.empty();
             if (verdict.isEmpty()) {
                 Optional<OpenItem> may = open(unit, job, wear, chances);
                 may.ifPresent(open::add);
@@ -92,11 +93,13 @@ public record QuoteBasis(
 
     private static Optional<OpenItem> open(Unit unit, Job job, WearLimit wear, Map<String, OpenItem> chances) {
         Optional<Entry.Found> found = Findings.latest(job, wear.id());
-        boolean waits = found.filter(Findings::needsVerdict).isPresent();
+        List<String> waiting = waiting(unit, job, wear);
+        boolean waits = !waiting.isEmpty();
         if (found.isPresent() && !waits) {
             return Optional.empty();
         }
-        List<String> bought = wear.items().stream()
+        List<String> bought = (waits ? waiting : wear.items())
+                .stream()
                 .filter(id -> !unit.type().items().stream()
                         .filter(Item::renew)
                         .map(Item::id)
@@ -115,6 +118,15 @@ public record QuoteBasis(
                 chance == null ? OpenItem.UNKNOWN : chance.chance(),
                 (waits ? "found outside its limit, not decided" : chance == null ? "" : chance.why())
                         + (price.isEmpty() ? "; no list has its price" : "")));
+    }
+
+    /** Items of the pieces that wait for a verdict. */
+    private static List<String> waiting(Unit unit, Job job, WearLimit wear) {
+        return Standings.of(unit, job, wear).stream()
+                .filter(standing -> standing.state() == Standings.State.OPEN)
+                .flatMap(standing -> standing.piece().items().stream())
+                .distinct()
+                .toList();
     }
 
     private static List<Entry.QuoteLine> certain(OrderList list, Job job) {
@@ -188,8 +200,7 @@ public record QuoteBasis(
         for (WearLimit wear : unit.type().wearLimits()) {
             List<Entry.Decision> before = earlier.stream()
                     .filter(other -> other.closed() && !other.id().equals(job.id()))
-                    .flatMap(other -> Findings.verdict(other, wear.id()).stream())
-                    .map(said -> said.what().decision())
+                    .flatMap(other -> Standings.worst(unit, other, wear).stream())
                     .toList();
             long worn = before.stream()
                     .filter(decision -> decision != Entry.Decision.REUSE)

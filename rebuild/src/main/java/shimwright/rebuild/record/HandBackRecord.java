@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.clearance.EtchedDeviation;
+import shimwright.rebuild.inspect.JudgedPiece;
 import shimwright.rebuild.job.Basis;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
@@ -122,7 +125,7 @@ public record HandBackRecord(
                 job,
                 unit,
                 tales,
-                decisions(job),
+                decisions(job, unit),
                 unit.type().settingOrder().stream()
                         .map(id -> setting(job, unit, EtchedDeviation.of(unit.clearance(id), job)))
                         .toList(),
@@ -144,30 +147,38 @@ public record HandBackRecord(
                 History.of(job));
     }
 
-    private static List<Decision> decisions(Job job) {
+    private static List<Decision> decisions(Job job, Unit unit) {
         Map<String, Decision> decisions = new LinkedHashMap<>();
         for (Said<Entry.Found> said : job.found()) {
             Entry.Found found = said.what();
             String words = found.words().isBlank() ? found.outcome() : found.words() + ". " + found.outcome();
-            String key = found.limit().isBlank() ? found.what() : found.limit();
+            String key = Findings.key(found);
             Decision before = decisions.get(key);
             String all = before == null ? words : before.found() + " " + words;
-            decisions.put(key, new Decision(found.what(), all, "", "", ""));
+            decisions.put(key, new Decision(named(unit, found.what(), found.piece()), all, "", "", ""));
         }
         job.judged().forEach((what, said) -> {
             Entry.Judged judged = said.what();
-            String key = judged.limit().isBlank() ? judged.what() : judged.limit();
+            String key = Findings.key(judged);
             Decision before = decisions.get(key);
             decisions.put(
                     key,
                     new Decision(
-                            before == null ? judged.what() : before.what(),
+                            before == null ? named(unit, judged.what(), judged.piece()) : before.what(),
                             before == null ? "" : before.found(),
                             judged.decision().name().toLowerCase(java.util.Locale.ENGLISH),
                             judged.reason(),
                             judged.consent()));
         });
         return List.copyOf(decisions.values());
+    }
+
+    /** What was looked at, with the piece that it was looked at on. */
+    private static String named(Unit unit, String what, String piece) {
+        String on = Stream.of(piece.split("\\+"))
+                .map(part -> JudgedPiece.part(unit, part).map(JudgedPiece::name).orElse(part))
+                .collect(Collectors.joining(" with "));
+        return piece.isEmpty() || on.equals(what) ? what : on + ": " + what;
     }
 
     private static Setting setting(Job job, Unit unit, Clearance clearance) {

@@ -72,6 +72,7 @@ public final class History {
         if (entry instanceof Entry.SuspectLooked
                 || entry instanceof Entry.Found
                 || entry instanceof Entry.Judged
+                || entry instanceof Entry.Weighed
                 || entry instanceof Entry.Sent
                 || entry instanceof Entry.CameBack
                 || entry instanceof Entry.SentBack
@@ -158,12 +159,17 @@ public final class History {
         put(
                 words,
                 Entry.Found.class,
-                e -> "Found: " + e.what() + tail(values(e.values(), e.kind())) + tail(e.words()) + tail(e.outcome()));
+                e -> "Found: " + e.what() + tail(e.piece()) + tail(values(e.values(), e.kind())) + tail(e.words())
+                        + tail(e.outcome()));
         put(
                 words,
                 Entry.Judged.class,
-                e -> "Decided: " + e.what() + ", " + e.decision().name().toLowerCase(Locale.ROOT)
-                        + because(e.reason()));
+                e -> "Decided: " + e.what() + tail(e.piece()) + ", "
+                        + e.decision().name().toLowerCase(Locale.ROOT) + because(e.reason()));
+        put(
+                words,
+                Entry.Weighed.class,
+                e -> "At stake" + tail(e.limit()) + tail(e.piece()) + ": " + numbers(e.numbers()) + tail(e.words()));
         put(words, Entry.Sent.class, e -> "Ordered or sent out: " + e.what() + tail(e.to()) + ", due " + e.due());
         put(words, Entry.CameBack.class, e -> "Came: " + e.measured() + (e.good() ? ", may go in" : ", not right"));
         put(words, Entry.SentBack.class, e -> "Went back" + because(e.reason()));
@@ -293,6 +299,13 @@ public final class History {
     private static String values(List<Double> values, Kind kind) {
         return values.stream()
                 .map(value -> Quantities.print(value, kind, UnitSystem.METRIC))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String numbers(Map<String, Double> numbers) {
+        return numbers.entrySet().stream()
+                .map(e -> e.getKey().replace('.', ' ') + " "
+                        + Quantities.print(e.getValue(), Kind.NUMBER, UnitSystem.METRIC))
                 .collect(Collectors.joining(", "));
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import shimwright.rebuild.inspect.JudgedPiece;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.Decision;
 import shimwright.rebuild.job.Job;
@@ -31,6 +32,12 @@ public final class OverruledAdvice {
         overruled.steps(job);
         overruled.clearances(job);
         overruled.findings(job);
+        overruled.add(
+                job.cameBack().values(),
+                said -> said.what().overruledBecause().isBlank()
+                        ? ""
+                        : "Work that came back accepted by " + said.by() + " although its numbers do not prove it ("
+                                + said.what().measured() + "): " + said.what().overruledBecause());
         return overruled.lines.stream()
                 .sorted(Comparator.comparingLong(Line::number))
                 .map(Line::sentence)
@@ -94,12 +101,23 @@ public final class OverruledAdvice {
         add(job.judged().values(), said -> {
             Entry.Judged judged = said.what();
             String key = judged.limit().isBlank() ? judged.what() : judged.limit();
-            Optional<Entry.Found> against = Findings.latest(job, key).filter(Findings::needsVerdict);
+            Optional<Entry.Found> against = (judged.piece().isEmpty()
+                            ? Findings.latest(job, key)
+                            : Findings.latest(job, key, new JudgedPiece(judged.piece(), judged.what(), List.of()))
+                                    .map(Said::what))
+                    .filter(Findings::needsVerdict);
+            String least = judged.weighed().getOrDefault("least", "");
+            String dearer = least.isEmpty() || least.equals(judged.decision().name())
+                    ? ""
+                    : judged.what() + ": " + judged.decision().name().toLowerCase(Locale.ROOT) + " decided by "
+                            + said.by()
+                            + " although " + least.toLowerCase(Locale.ROOT) + " costs least by the numbers: "
+                            + judged.reason();
             return against.isPresent() && judged.decision() == Decision.REUSE
                     ? judged.what() + " reused by " + said.by() + " although "
                             + (Findings.isOut(against.get()) ? "found outside" : "not proven within") + " its limit: "
-                            + judged.reason()
-                    : "";
+                            + judged.reason() + (dearer.isEmpty() ? "" : ". " + dearer)
+                    : dearer;
         });
     }
 }

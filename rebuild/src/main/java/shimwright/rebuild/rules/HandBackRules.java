@@ -9,6 +9,8 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.record.Findings;
+import shimwright.rebuild.record.Standings;
+import shimwright.rebuild.reuse.RunTogether;
 import shimwright.rebuild.rules.HoldPoints.CheckStanding;
 import shimwright.rebuild.rules.HoldPoints.Standing;
 import shimwright.rebuild.supply.HeldUp;
@@ -89,13 +91,40 @@ final class HandBackRules {
                             "Undo it and do it with the new part, or say that the new one lies here")));
         }
         for (Entry.Found found : Findings.undecided(job)) {
-            String how = Findings.isOut(found) ? "found outside its limit" : "not proven within its limit";
-            refusals.add(Refusal.at(
-                    found.what(),
-                    "it was " + how + " and nothing was decided since",
-                    "Say under Inspect what becomes of it"));
+            if (!known(bench, found.limit())) {
+                refusals.add(undecided(found.what(), found));
+            }
         }
+        for (Standings.Standing standing : Standings.undecided(bench.unit(), job)) {
+            standing.found()
+                    .ifPresent(found -> refusals.add(undecided(
+                            found.what().what()
+                                    + (found.what().piece().isEmpty()
+                                            ? ""
+                                            : ", " + standing.piece().name()),
+                            found.what())));
+        }
+        RunTogether.asked(bench.unit(), job)
+                .forEach(asked -> refusals.add(Refusal.at(
+                        asked.item().name(), asked.sentence(), "Say under Inspect what becomes of it as well")));
+        Standings.fittedBefore(bench.unit(), job)
+                .forEach(fitted -> refusals.add(Refusal.at(
+                        fitted.item().name(),
+                        fitted.sentence(),
+                        "Undo the step and fit what it is to be, or decide again under Inspect")));
         return refusals;
+    }
+
+    private static boolean known(Workbench bench, String limit) {
+        return limit.startsWith(Entry.Found.TRADE)
+                || bench.unit().type().wearLimits().stream()
+                        .anyMatch(wear -> wear.id().equals(limit));
+    }
+
+    private static Refusal undecided(String place, Entry.Found found) {
+        String how = Findings.isOut(found) ? "found outside its limit" : "not proven within its limit";
+        return Refusal.at(
+                place, "it was " + how + " and nothing was decided since", "Say under Inspect what becomes of it");
     }
 
     private static void holds(Workbench bench, Step step, List<Refusal> refusals) {

@@ -9,6 +9,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.inspect.JudgedPiece;
+import shimwright.rebuild.inspect.TradeChecks;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.unit.model.WearLimit;
@@ -122,7 +124,7 @@ final class IntakeRules {
         if (e.limit().isBlank()) {
             return Rules.needed(e.what(), "what", "item", "Name the part or feature");
         }
-        List<Refusal> refusals = new ArrayList<>(limit(bench, e.limit()));
+        List<Refusal> refusals = new ArrayList<>(limit(bench, e.limit(), e.piece()));
         if (e.values().stream().anyMatch(value -> !Double.isFinite(value))) {
             refusals.add(new Refusal("values", e.what(), "a reading is not a number", "Read it again"));
         }
@@ -135,17 +137,29 @@ final class IntakeRules {
         refusals.addAll(
                 e.limit().isBlank()
                         ? Rules.needed(e.what(), "what", "item", "Say which item")
-                        : limit(bench, e.limit()));
+                        : limit(bench, e.limit(), e.piece()));
         return refusals;
     }
 
-    private static List<Refusal> limit(Workbench bench, String id) {
+    static List<Refusal> limit(Workbench bench, String id, String piece) {
+        boolean part = id.equals(Entry.Judged.PART) || id.startsWith(Entry.Found.TRADE);
+        if (part && JudgedPiece.part(bench.unit(), piece).isEmpty()) {
+            return Rules.one("piece", "part " + piece, "this unit has no such part", "Go back to the parts");
+        }
+        if (id.equals(Entry.Judged.PART) || TradeChecks.find(id).isPresent()) {
+            return List.of();
+        }
         Optional<WearLimit> known = bench.unit().type().wearLimits().stream()
                 .filter(wear -> wear.id().equals(id))
                 .findFirst();
-        return known.isPresent()
+        if (known.isEmpty()) {
+            return Rules.one("limit", "limit " + id, "this unit has no such limit", "Go back to the inspection");
+        }
+        return piece.isEmpty()
+                        || JudgedPiece.of(bench.unit(), known.get()).stream()
+                                .anyMatch(one -> one.id().equals(piece))
                 ? List.of()
-                : Rules.one("limit", "limit " + id, "this unit has no such limit", "Go back to the inspection");
+                : Rules.one("piece", "limit " + id, "it judges no piece " + piece, "Load the page again");
     }
 
     static List<Refusal> note(Workbench bench, Entry.NoteMade e) {

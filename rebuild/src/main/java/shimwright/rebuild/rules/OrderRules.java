@@ -3,10 +3,14 @@ package shimwright.rebuild.rules;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.inspect.JudgedPiece;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
@@ -29,24 +33,28 @@ final class OrderRules {
             refusals.add(Refusal.of("what", "nothing typed", "Say what was ordered or sent out"));
         }
         refusals.addAll(days(job, e.due(), e.late()));
-        refusals.addAll(items(job, unit, e.items()));
+        refusals.addAll(items(job, unit, e.items(), e.pieces()));
         return refusals;
     }
 
-    private static List<Refusal> items(Job job, Unit unit, List<String> items) {
+    private static List<Refusal> items(Job job, Unit unit, List<String> items, List<String> pieces) {
         List<Refusal> refusals = new ArrayList<>();
         Set<String> stood = job.stepsStood();
         Set<String> in = unit.itemsIn(job.stepsDone().stream()
                 .filter(id -> unit.findStep(id).isPresent() && !stood.contains(id))
                 .toList());
         for (int i = 0; i < items.size(); i++) {
-            item(job, unit, in, "items[" + i + "]", items.get(i)).ifPresent(refusals::add);
+            item(job, unit, in, "items[" + i + "]", items.get(i), pieces).ifPresent(refusals::add);
         }
+        pieces.stream()
+                .filter(piece -> JudgedPiece.part(unit, piece).isEmpty() || !items.contains(JudgedPiece.item(piece)))
+                .forEach(piece -> refusals.add(new Refusal(
+                        "pieces", "piece " + piece, "it is none of the parts of this order", "Load the page again")));
         return refusals;
     }
 
     static List<Refusal> liesHere(Workbench bench, Entry.LiesHere e) {
-        List<Refusal> refusals = new ArrayList<>(items(bench.job(), bench.unit(), e.items()));
+        List<Refusal> refusals = new ArrayList<>(items(bench.job(), bench.unit(), e.items(), e.pieces()));
         refusals.addAll(Rules.needed(
                 e.measured(),
                 "measured",
@@ -69,7 +77,8 @@ final class OrderRules {
         return refusals;
     }
 
-    private static Optional<Refusal> item(Job job, Unit unit, Set<String> in, String key, String item) {
+    private static Optional<Refusal> item(
+            Job job, Unit unit, Set<String> in, String key, String item, List<String> pieces) {
         if (unit.type().items().stream().map(Item::id).noneMatch(item::equals)) {
             return Optional.of(new Refusal(
                     key,
@@ -86,6 +95,9 @@ final class OrderRules {
         }
         return job.awaited().stream()
                 .filter(said -> said.what().items().contains(item))
+                .filter(said -> pieces.isEmpty()
+                        || said.what().pieces().isEmpty()
+                        || !Collections.disjoint(said.what().pieces(), pieces))
                 .findFirst()
                 .map(said -> new Refusal(
                         key,
@@ -130,6 +142,32 @@ final class OrderRules {
                     "measured",
                     "nothing typed",
                     "Say what you measured or looked at on it; what comes back is checked"));
+        }
+        Said<Entry.Sent> sent = job.sent().get(e.sent());
+        if (sent != null && e.good()) {
+            refusals.addAll(numbers(sent.what(), e));
+        }
+        return refusals;
+    }
+
+    /** What was asked for in writing is accepted by its numbers, or by somebody who says why. */
+    private static List<Refusal> numbers(Entry.Sent sent, Entry.CameBack back) {
+        Set<String> read = back.read().stream().map(Entry.AcceptRead::id).collect(Collectors.toSet());
+        List<Refusal> refusals = new ArrayList<>();
+        sent.accept().stream()
+                .filter(accept -> !read.contains(accept.id()))
+                .forEach(accept -> refusals.add(new Refusal(
+                        "values." + accept.id(),
+                        accept.what(),
+                        "not read",
+                        "It is accepted by what its sheet asks for")));
+        boolean proven = back.read().stream().allMatch(one -> one.verdict() == Verdict.IN);
+        if (!proven && back.overruledBecause().isBlank()) {
+            refusals.add(new Refusal(
+                    "overruledBecause",
+                    "acceptance",
+                    "its numbers do not prove that it is as asked for",
+                    "Send it back, or say why it may go in all the same"));
         }
         return refusals;
     }

@@ -22,6 +22,7 @@ final class StrikeRules {
             Entry.TakenOffCorrected.class,
             Entry.Found.class,
             Entry.Judged.class,
+            Entry.Weighed.class,
             Entry.ChoiceTaken.class,
             Entry.StepCannot.class,
             Entry.StepAdded.class,

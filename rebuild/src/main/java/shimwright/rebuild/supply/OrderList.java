@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import shimwright.rebuild.inspect.JudgedPiece;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.unit.model.Kit;
 import shimwright.rebuild.unit.model.Step;
@@ -36,12 +37,21 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
      * @param price of the line; 0 where it is in the price of its kit or not known
      * @param check what is measured on it when it comes
      * @param why it is needed
+     * @param parts the single parts that it takes the place of
      */
     public record Line(
-            String key, String what, List<String> items, String from, double price, String check, List<String> why) {
+            String key,
+            String what,
+            List<String> items,
+            String from,
+            double price,
+            String check,
+            List<String> why,
+            List<String> parts) {
         public Line {
             items = List.copyOf(items);
             why = List.copyOf(why);
+            parts = List.copyOf(parts);
         }
     }
 
@@ -50,6 +60,7 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
         List<Need> needs = Needs.of(unit, job);
         Cover cover = KitCover.of(unit, needs);
         List<Line> lines = new ArrayList<>();
+        Map<String, Integer> given = new LinkedHashMap<>();
         for (Need need : needs) {
             int left = need.pieces();
             for (Kit kit : unit.type().kits()) {
@@ -60,7 +71,7 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
                                 .sum();
                 int taken = Math.min(left, brings);
                 if (taken > 0) {
-                    lines.add(line(kit.id() + "/" + need.key(), need, taken, "kit " + kit.id(), 0));
+                    lines.add(line(kit.id() + "/" + need.key(), need, taken, "kit " + kit.id(), 0, given));
                     left -= taken;
                 }
             }
@@ -71,14 +82,28 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
                         single.need(),
                         single.pieces(),
                         single.from(),
-                        single.pieces() * single.price())));
-        cover.without().forEach(need -> lines.add(line(need.key(), need, need.pieces(), "", 0)));
+                        single.pieces() * single.price(),
+                        given)));
+        cover.without().forEach(need -> lines.add(line(need.key(), need, left(need, given), "", 0, given)));
         return new OrderList(needs, cover, lines, unit.type().kits());
     }
 
-    private static Line line(String key, Need need, int pieces, String from, double price) {
+    private static int left(Need need, Map<String, Integer> given) {
+        return need.pieces() - given.getOrDefault(need.key(), 0);
+    }
+
+    /** The next so many pieces of a need; all of its parts where several of them are one piece, as cup and cone are. */
+    private static Line line(String key, Need need, int pieces, String from, double price, Map<String, Integer> given) {
+        int first = given.getOrDefault(need.key(), 0);
+        given.put(need.key(), first + pieces);
+        List<String> parts = need.parts().size() == need.pieces()
+                ? need.parts().subList(first, Math.min(first + pieces, need.pieces()))
+                : need.parts();
+        List<String> items = parts.isEmpty()
+                ? need.items()
+                : parts.stream().map(JudgedPiece::item).distinct().toList();
         String what = need.numbered() + (pieces > 1 ? ", " + pieces + " pieces" : "");
-        return new Line(key, what, need.items(), from, price, need.check(), need.why());
+        return new Line(key, what, items, from, price, need.check(), need.why(), parts);
     }
 
     /** The line of that key. */

@@ -13,6 +13,7 @@ import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.act.HandBackActs;
 import shimwright.rebuild.act.HoldActs;
+import shimwright.rebuild.act.InspectActs;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.OrderActs;
 import shimwright.rebuild.act.StepActs;
@@ -141,7 +142,8 @@ final class Builder {
             }
         }
         for (Entry.Found found : Findings.undecided(bench.job())) {
-            return new IntakeActs.Decide(found.limit(), found.what(), Entry.Decision.REPLACE, "worn", "by telephone");
+            return new InspectActs.Decide(
+                    found.limit(), found.what(), Entry.Decision.REUSE, "it will do", "by telephone", List.of());
         }
         return new HandBackActs.HandBack("12 months", "", "");
     }

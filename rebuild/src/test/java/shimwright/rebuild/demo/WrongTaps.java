@@ -13,6 +13,7 @@ import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.act.HandBackActs;
 import shimwright.rebuild.act.HoldActs;
+import shimwright.rebuild.act.InspectActs;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.OrderActs;
 import shimwright.rebuild.act.StepActs;
@@ -139,15 +140,17 @@ final class WrongTaps {
                         new OrderActs.TakeDelivery(
                                 any(awaited).id(), random.nextBoolean() ? YesNo.YES : YesNo.NO, "looked at");
                     case 7 ->
-                        new IntakeActs.Inspect(
+                        new InspectActs.Inspect(
                                 limit.id(),
                                 limit.places() == 1 ? random.nextInt(99) / 100.0 + "" : "1; 2; 3",
                                 "bad",
                                 "",
                                 "it says so",
+                                "",
                                 "");
                     case 8 ->
-                        new IntakeActs.Decide(limit.id(), limit.what(), any(List.of(Entry.Decision.values())), WHY, "");
+                        new InspectActs.Decide(
+                                limit.id(), limit.what(), any(List.of(Entry.Decision.values())), WHY, "", List.of());
                     case 9 -> new IntakeActs.Observe("breather", "clogged");
                     case 10 -> new StripActs.TakeOff("a cover", List.of(), "");
                     case 11 -> new IntakeActs.MakeNote("job", "not this one");

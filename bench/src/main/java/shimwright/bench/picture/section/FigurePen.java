@@ -50,7 +50,7 @@ public final class FigurePen {
         }
         for (PartFigure.Piece piece : figure.pieces()) {
             Shape shape = place.createTransformedShape(piece.outline());
-            if (piece.fill() == Fill.BLACK || (accent && look.thin())) {
+            if (!judged(stand) && (piece.fill() == Fill.BLACK || (accent && look.thin()))) {
                 solid(shape, accent || stand == Stand.IN_HAND ? DrawingStyle.BLUE : DrawingStyle.INK, stand);
             } else {
                 piece(shape, piece.fill(), look);
@@ -64,6 +64,10 @@ public final class FigurePen {
     private void piece(Shape shape, Fill fill, Look look) {
         Stand stand = look.stand();
         String d = Svg.data(shape);
+        if (judged(stand)) {
+            verdict(shape, d, stand);
+            return;
+        }
         boolean hand = stand == Stand.IN_HAND;
         String colour = hand ? DrawingStyle.BLUE : DrawingStyle.INK;
         svg.path(d, ground(fill, look), NONE);
@@ -71,6 +75,32 @@ public final class FigurePen {
             svg.path(lines(shape, fill, hand), "", new Stroke(colour, hand ? 1 : 0.55));
         }
         svg.path(d, "", outline(stand));
+    }
+
+    private static boolean judged(Stand stand) {
+        return stand == Stand.GOOD || stand == Stand.OPEN || stand == Stand.REWORK || stand == Stand.REPLACE;
+    }
+
+    /** What was judged: a tint and lines of its own, so that a print without colour tells the same. */
+    private void verdict(Shape shape, String d, Stand stand) {
+        Stroke lines = new Stroke(DrawingStyle.INK, 0.8, stand == Stand.OPEN ? "1.5 3" : "");
+        svg.path(d, tint(stand), NONE);
+        if (stand != Stand.GOOD) {
+            svg.path(Hatching.lines(shape, 45, stand == Stand.REPLACE ? 4.2 : 5.6), "", lines);
+        }
+        if (stand == Stand.REPLACE) {
+            svg.path(Hatching.lines(shape, -45, 4.2), "", lines);
+        }
+        svg.path(d, "", outline(stand));
+    }
+
+    private static String tint(Stand stand) {
+        return switch (stand) {
+            case OPEN -> DrawingStyle.STRAW;
+            case REWORK -> DrawingStyle.OCHRE;
+            case REPLACE -> DrawingStyle.BRICK;
+            default -> DrawingStyle.SAGE;
+        };
     }
 
     private void solid(Shape shape, String colour, Stand stand) {
@@ -102,7 +132,8 @@ public final class FigurePen {
             case IN_HAND -> new Stroke(DrawingStyle.BLUE, 2.2);
             case TRIAL -> new Stroke(DrawingStyle.INK, 1.2, "8 2.5");
             case COMING -> COMING;
-            case FITTED -> EDGE;
+            case FITTED, GOOD -> EDGE;
+            case OPEN, REWORK, REPLACE -> new Stroke(DrawingStyle.INK, 1.8);
         };
     }
 
@@ -120,6 +151,10 @@ public final class FigurePen {
         String d = Svg.data(metal);
         if (stand == Stand.COMING) {
             svg.path(d, "", COMING);
+            return;
+        }
+        if (judged(stand)) {
+            verdict(metal, d, stand);
             return;
         }
         boolean hand = stand == Stand.IN_HAND;

@@ -171,11 +171,15 @@ final class LabelledPanel {
                 .collect(Collectors.toSet());
     }
 
-    /** Names: what is in the hand, what is highlighted, and where the shims go. */
+    /** Names: what is in the hand, what an inspection did not find good, and where the shims go. */
     private void labels(AnchorPoints find, Scene on, Predicate<Item> own, List<Label> up, List<Label> down) {
         Set<String> named = new LinkedHashSet<>(accents());
         named.addAll(state.inHand());
-        named.addAll(state.highlighted());
+        state.verdicts().forEach((item, stand) -> {
+            if (stand == Stand.OPEN || stand == Stand.REWORK || stand == Stand.REPLACE) {
+                named.add(item);
+            }
+        });
         for (Item item : unit.type().items()) {
             if (named.contains(item.id()) && own.test(item)) {
                 boolean upper = upper(on, item);

@@ -32,6 +32,7 @@ final class Legend {
     private final List<Stand> stands = new ArrayList<>();
     private final UnitSystem units;
     private final double scale;
+    private final boolean judged;
     private final String name;
     private final String shows;
 
@@ -43,11 +44,19 @@ final class Legend {
     Legend(Unit unit, SectionState state, SectionView view, boolean upright, boolean flat, double scale) {
         this.units = view.units();
         this.scale = scale;
+        this.judged = !state.verdicts().isEmpty();
         this.name = unit.type().maker() + " " + unit.type().model() + " " + unit.variant();
         String cross = "across the differential, seen from above, front up";
         this.shows = upright
                 ? "Section through the shafts, front to the left" + (flat ? "; " + cross : "")
                 : "Section " + cross;
+        if (!state.verdicts().isEmpty()) {
+            List.of(Stand.GOOD, Stand.OPEN, Stand.REWORK, Stand.REPLACE).stream()
+                    .filter(state.verdicts()::containsValue)
+                    .forEach(stands::add);
+            stands.add(Stand.COMING);
+            return;
+        }
         stands.add(Stand.FITTED);
         if (!state.inHand().isEmpty()) {
             stands.add(Stand.IN_HAND);
@@ -84,8 +93,12 @@ final class Legend {
         return rows;
     }
 
-    private static double entry(Stand stand) {
-        return SWATCH + 8 + TextMetrics.width(stand.words(), DrawingStyle.SMALL, false) + 20;
+    private String words(Stand stand) {
+        return judged && stand == Stand.COMING ? "not looked at" : stand.words();
+    }
+
+    private double entry(Stand stand) {
+        return SWATCH + 8 + TextMetrics.width(words(stand), DrawingStyle.SMALL, false) + 20;
     }
 
     void draw(Svg svg, double left, double top, double width) {
@@ -98,7 +111,7 @@ final class Legend {
                         new PartFigure(SAMPLE, List.of(new PartFigure.Piece(box, PartFigure.Fill.RISING)), List.of());
                 new FigurePen(svg)
                         .figure(sample, new AffineTransform(), new FigurePen.Look(stand, false, false, false));
-                svg.text(x + SWATCH + 8, y + 4.2, stand.words(), Letter.start(DrawingStyle.SMALL));
+                svg.text(x + SWATCH + 8, y + 4.2, words(stand), Letter.start(DrawingStyle.SMALL));
                 x += entry(stand);
             }
             y += ROW;

@@ -27,6 +27,17 @@ final class Scene {
     private final Unit unit;
     private final SectionState state;
     private final Set<String> accents;
+    /** In this order, so that what matters lies on top. */
+    private static final List<Stand> DRAWN = List.of(
+            Stand.FITTED,
+            Stand.COMING,
+            Stand.TRIAL,
+            Stand.IN_HAND,
+            Stand.GOOD,
+            Stand.OPEN,
+            Stand.REWORK,
+            Stand.REPLACE);
+
     private final SectionPlane panel;
     private final EndView endView;
     private final List<Placed> placed;
@@ -90,7 +101,7 @@ final class Scene {
             pen.casting(metal.area(), standOf(outline));
             svg.close();
         }
-        for (Stand stand : List.of(Stand.FITTED, Stand.COMING, Stand.TRIAL, Stand.IN_HAND)) {
+        for (Stand stand : DRAWN) {
             placed.stream().filter(p -> standOf(p) == stand).forEach(p -> draw(svg, pen, prefix, p, stand));
             if (stand == Stand.FITTED) {
                 hiddenTips(pen);

@@ -1,6 +1,7 @@
 package shimwright.bench.picture.section;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -47,6 +48,24 @@ public final class SectionDrawing {
     static String about(Unit unit, SectionState state) {
         StringBuilder text =
                 new StringBuilder("Section through the shafts, front to the left, drawn from the unit file.");
+        if (!state.verdicts().isEmpty()) {
+            for (SectionState.Stand stand : SectionState.Stand.values()) {
+                String named = names(
+                        unit,
+                        state.verdicts().entrySet().stream()
+                                .filter(e -> e.getValue() == stand)
+                                .map(Map.Entry::getKey)
+                                .collect(Collectors.toSet()));
+                if (!named.isEmpty()) {
+                    text.append(' ')
+                            .append(stand.words())
+                            .append(": ")
+                            .append(named)
+                            .append('.');
+                }
+            }
+            return text.toString();
+        }
         text.append(" Fitted: ").append(state.fitted().size()).append(" items.");
         String hand = names(unit, state.inHand());
         if (!hand.isEmpty()) {

@@ -14,6 +14,11 @@ public final class DrawingStyle {
     public static final String CASTING_LINE = "#a2947d";
     public static final String BRONZE = "#d6c7a8";
 
+    public static final String SAGE = "#dde6d2";
+    public static final String STRAW = "#f6e7b4";
+    public static final String OCHRE = "#efcf9c";
+    public static final String BRICK = "#e7b9a6";
+
     public static final String FONT = "DejaVu Sans, sans-serif";
     public static final double TEXT = 13;
     public static final double SMALL = 12;

@@ -19,13 +19,14 @@ import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.plan.Plan;
-import shimwright.rebuild.record.Findings;
+import shimwright.rebuild.record.Standings;
 import shimwright.rebuild.rules.HoldPoints;
 import shimwright.rebuild.supply.OrderList;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Measurable;
 import shimwright.rebuild.unit.model.Quantity;
 import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.Check;
 import shimwright.rebuild.unit.model.WearLimit;
 
@@ -101,7 +102,7 @@ final class JobJson {
         all.put(
                 "limits",
                 bench.unit().type().wearLimits().stream()
-                        .map(wear -> limit(job, wear))
+                        .map(wear -> limit(bench.unit(), job, wear))
                         .toList());
         all.put("clocks", bench.timers().stream().map(JobJson::clock).toList());
         all.put(
@@ -177,7 +178,7 @@ final class JobJson {
         return one;
     }
 
-    private static Map<String, Object> limit(Job job, WearLimit wear) {
+    private static Map<String, Object> limit(Unit unit, Job job, WearLimit wear) {
         Map<String, Object> one = measurable(wear);
         one.put("limit", wear.id());
         one.put("direction", wear.direction().name().toLowerCase(java.util.Locale.ROOT));
@@ -186,7 +187,19 @@ final class JobJson {
         one.put(
                 "found",
                 job.found().stream().anyMatch(said -> said.what().limit().equals(wear.id())));
-        one.put("decided", Findings.verdict(job, wear.id()).isPresent());
+        one.put("decided", Standings.worst(unit, job, wear).isPresent());
+        one.put(
+                "judges",
+                Standings.of(unit, job, wear).stream().map(JobJson::standing).toList());
+        return one;
+    }
+
+    private static Map<String, Object> standing(Standings.Standing standing) {
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("piece", standing.piece().id());
+        one.put("name", standing.piece().name());
+        one.put("parts", standing.piece().parts());
+        one.put("state", standing.state().name().toLowerCase(java.util.Locale.ROOT));
         return one;
     }
 

@@ -45,6 +45,7 @@ public final class OrderPages {
         post(routes, "here", OrderActs.HaveHere.class);
         post(routes, "return", OrderActs.SendBack.class);
         post(routes, "due", OrderActs.MoveDue.class);
+        new SendOutPages(desk, door, paper, this).routes(routes);
         routes.get("/job/{job}/orders.csv", this::csv);
         routes.get("/job/{job}/orders.pdf", this::pdf);
         routes.post(
@@ -84,7 +85,7 @@ public final class OrderPages {
         });
     }
 
-    private void orders(Context ctx, List<Refusal> faults, Map<String, String> typed) {
+    void orders(Context ctx, List<Refusal> faults, Map<String, String> typed) {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             Page page = door.page(ctx, "Orders", "orders", bench, faults, typed);
             Map<String, String> items = new TreeMap<>();

@@ -50,6 +50,11 @@ public record Page(
         return !typed.containsKey("form") || typed("form").equals(form) ? typed(field) : "";
     }
 
+    /** What was typed in a field of one form of the page, or what stands there when nothing of the form was refused. */
+    public String typedIn(String form, String field, String first) {
+        return refused() && typed("form").equals(form) ? typed(field) : first;
+    }
+
     /** The lines of what was typed in a field that stands more than once; one empty line where nothing was. */
     public List<String> typedLines(String field) {
         return List.of(typed(field).split("\n", -1));

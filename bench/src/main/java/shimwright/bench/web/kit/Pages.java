@@ -81,7 +81,7 @@ public final class Pages {
     /** Where a form came from within the job, as its field {@code page} says. */
     public static String back(Form form) {
         String page = form.raw("page");
-        return page.matches("[a-z]+(/[A-Za-z0-9-]+)?") ? "/" + page : "/build";
+        return page.matches("[a-z]+(/[A-Za-z0-9_%-]+)?(\\?limit=[A-Za-z0-9_-]+)?") ? "/" + page : "/build";
     }
 
     /** Where somebody came from and wants to go back to, as address or form say; empty for nowhere in this shop. */

@@ -1,5 +1,7 @@
 package shimwright.bench.web.kit;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -10,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
@@ -142,6 +145,26 @@ public record Show(UnitSystem system, ZoneId zone) {
     /** A share as whole hundredths, without the sign. */
     public String hundredths(double share) {
         return number(share * 100, 0);
+    }
+
+    /** A number as somebody would type it; empty where there is none. */
+    public String plain(@Nullable Double number) {
+        return number == null
+                ? ""
+                : BigDecimal.valueOf(number)
+                        .round(new MathContext(7))
+                        .stripTrailingZeros()
+                        .toPlainString();
+    }
+
+    /** A share as somebody would type it in percent. */
+    public String inPercent(@Nullable Double share) {
+        return plain(share == null ? null : (Double) (100 * share));
+    }
+
+    /** Seconds as somebody would type them in minutes. */
+    public String inMinutes(@Nullable Double seconds) {
+        return plain(seconds == null ? null : (Double) (seconds / 60));
     }
 
     /** A length without its sign. */

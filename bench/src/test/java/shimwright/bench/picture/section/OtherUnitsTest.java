@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -95,6 +97,11 @@ class OtherUnitsTest {
                         SectionView.around(around, margin).forWidth(width));
     }
 
+    private static SectionState.Stand stand(String id) {
+        SectionState.Stand[] all = SectionState.Stand.values();
+        return all[Integer.parseInt(id) % all.length];
+    }
+
     @Provide
     Arbitrary<SectionState> states() {
         Arbitrary<Set<String>> some =
@@ -103,7 +110,10 @@ class OtherUnitsTest {
                 .as((fitted, hand, named, trial) -> SectionState.EMPTY
                         .withFitted(fitted)
                         .withInHand(hand)
-                        .withHighlighted(named)
+                        .withVerdicts(
+                                named.size() < 4
+                                        ? Map.of()
+                                        : named.stream().collect(Collectors.toMap(id -> id, OtherUnitsTest::stand)))
                         .withTrial(trial));
     }
 

@@ -13,6 +13,12 @@ public record WearLimit(
         @Field(value = "items it judges", absent = "[]", refersTo = "items")
         List<String> items,
 
+        @Field(
+                value = "items read as one, such as a sleeve on its hub; every other is read by itself",
+                absent = "[]",
+                refersTo = "items")
+        List<List<String>> together,
+
         @Field("kind of quantity; none for an attested check")
         UnitType.CheckKind kind,
 
