@@ -36,6 +36,7 @@ public final class Rules {
         put(rules, Entry.TakenOffCorrected.class, IntakeRules::takenOffCorrected);
         put(rules, Entry.Found.class, IntakeRules::found);
         put(rules, Entry.Judged.class, IntakeRules::judged);
+        put(rules, Entry.SheetWorked.class, SheetRules::worked);
         put(rules, Entry.NoteMade.class, IntakeRules::note);
         put(rules, Entry.PictureAdded.class, IntakeRules::picture);
         put(rules, Entry.HandedBack.class, HandBackRules::handedBack);
