@@ -52,6 +52,62 @@ class SheetPagesTest {
                 .collect(Collectors.joining("&"));
     }
 
+    /** From the step by one tap to its sheet, which asks the one fact that nobody knows; kept, seen at the step and in the record, struck. */
+    @Test
+    void aSheetIsOpenedFromItsStepKeptAndStruck() {
+        String step = "/job/job-v-0093/build?step=T01";
+        Element open = bench.page(step)
+                .select("a[href*=sheet/interference?about=joint+head-cone]")
+                .get(0);
+        Document asks = bench.page(open.attr("href"));
+        assertThat(asks.select(".slot.wrong textarea"))
+                .singleElement()
+                .satisfies(field -> assertThat(field.attr("name")).isEqualTo("diameter"));
+        assertThat(asks.select(".known").text()).contains("From H02/PH_bore, read by", "From unit file");
+        Element form = asks.select("form[data-on]").get(0);
+        Map<String, String> typed = new java.util.LinkedHashMap<>();
+        form.select("input[type=hidden], input[value], textarea, input[checked], option[selected]").stream()
+                .filter(field -> !field.attr("type").equals("radio") || field.hasAttr("checked"))
+                .forEach(field -> typed.put(
+                        field.is("option") ? field.closest("select").attr("name") : field.attr("name"),
+                        field.is("textarea") ? field.text() : field.attr("value")));
+        typed.values().removeIf(String::isBlank);
+        typed.put("diameter", "40.008, 40.010");
+        Document answered = bench.page(form.attr("action") + "?" + query(typed));
+        assertThat(answered.select("#answer").text()).contains("stop and look at");
+        Element keep = answered.select("form[action$=/sheet]").get(0);
+        String[] fields = keep.select("input").stream()
+                .flatMap(field -> java.util.stream.Stream.of(field.attr("name"), field.attr("value")))
+                .toArray(String[]::new);
+        HttpResponse<String> back = bench.post(keep.attr("action"), fields);
+        assertThat(back.uri().toString()).contains("/build?step=T01");
+        Document kept = Jsoup.parse(back.body());
+        assertThat(kept.select("a[href*=sheet/interference?about=joint+head-cone]")
+                        .text())
+                .contains("✓");
+        assertThat(kept.select(".joint").text())
+                .contains("an interference fit", "in the air until it grabs", "stop and look");
+        assertThat(bench.page("/job/job-v-0093/record").select(".appendix").text())
+                .contains("what was worked out", "head cone on the pinion: interference")
+                .contains("shaft diameter, all readings or the two limits 40.008, 40.010 mm typed");
+        Document list = bench.page("/job/job-v-0093/sheets");
+        Element strike = list.select(".sheetlines form[action$=/strike]").get(0);
+        bench.post(
+                strike.attr("action"),
+                "entry",
+                strike.select("[name=entry]").attr("value"),
+                "struck",
+                strike.select("[name=struck]").attr("value"),
+                "page",
+                "sheets",
+                "reason",
+                "read with the wrong micrometer");
+        assertThat(bench.page(step)
+                        .select("a[href*=sheet/interference?about=joint+head-cone]")
+                        .text())
+                .doesNotContain("✓");
+    }
+
     @Test
     void everySheetHasAFormThatAnswersItsExample() {
         Document list = bench.page("/sheets");

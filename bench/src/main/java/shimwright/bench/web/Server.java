@@ -40,6 +40,7 @@ import shimwright.bench.web.plan.PeoplePages;
 import shimwright.bench.web.plan.PlanPages;
 import shimwright.bench.web.plan.SidesPages;
 import shimwright.bench.web.record.RecordPages;
+import shimwright.bench.web.sheet.JobSheetPages;
 import shimwright.bench.web.sheet.PartPages;
 import shimwright.bench.web.sheet.SheetPages;
 import shimwright.bench.web.shop.BundlePages;
@@ -106,6 +107,7 @@ public final class Server {
             new SharedShimsPages(desk, door).routes(config.routes);
             new RecordPages(desk, door, paper).routes(config.routes);
             new SheetPages(door, paper).routes(config.routes);
+            new JobSheetPages(desk, door).routes(config.routes);
             new PartPages(door).routes(config.routes);
             new ApiRoutes().routes(config.routes);
             new ActRoutes(desk, door).routes(config.routes);

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jspecify.annotations.Nullable;
@@ -133,8 +134,11 @@ final class Newcomer {
         tally.at("read as found");
         tally.tap(1);
         for (Element form : door.page("/job/" + job + "/strip").select(".readfirst form")) {
-            String field = form.select("input[name=drag]").isEmpty() ? "play" : "drag";
-            String value = field.equals("play") ? "0.08" : "0.6";
+            String field = Stream.of("drag", "count", "play")
+                    .filter(name -> !form.select("input[name=" + name + "]").isEmpty())
+                    .findFirst()
+                    .orElseThrow();
+            String value = field.equals("play") ? "0.08" : field.equals("drag") ? "0.6" : "20";
             String what = form.select("input[name=what]").val();
             door.onJob(job, "read-as-found", Map.of("what", what, field, value));
             tally.typed(value);

@@ -12,6 +12,8 @@ public final class FitSheets {
             HeatToFit.SHEET,
             TimeToGrab.SHEET,
             HousingGrip.SHEET,
+            PressedInBush.SHEET,
+            NeedleFit.SHEET,
             BearingClearance.SHEET);
 
     private FitSheets() {}

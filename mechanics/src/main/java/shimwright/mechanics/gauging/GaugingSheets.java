@@ -7,7 +7,7 @@ import shimwright.mechanics.worksheet.Worksheet;
 public final class GaugingSheets {
     /** All of them. */
     public static final List<Worksheet<?, ?>> ALL =
-            List.of(HousingAlignment.SHEET, OutsideTaper.SHEET, InsideTaper.SHEET, HardnessScales.SHEET);
+            List.of(HousingAlignment.SHEET, OutsideTaper.SHEET, InsideTaper.SHEET, SineBar.SHEET, HardnessScales.SHEET);
 
     private GaugingSheets() {}
 }

@@ -43,7 +43,7 @@ public final class Topics {
         titles.put("tooth", "Teeth, splines and ratios");
         titles.put("thread", "Threads and bolts");
         titles.put("bearing", "Bearings and shafts");
-        titles.put("shaft", "Keys, snap rings, clutch and shaft bending");
+        titles.put("shaft", "Keys, pins, splines, snap rings, clutch and shaft bending");
         titles.put("synchro", "Synchronizers");
         titles.put("spring", "Springs");
         titles.put("seal", "Sealing");

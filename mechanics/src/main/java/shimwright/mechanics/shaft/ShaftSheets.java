@@ -6,8 +6,13 @@ import shimwright.mechanics.worksheet.Worksheet;
 /** The worksheets of this topic. */
 public final class ShaftSheets {
     /** All of them. */
-    public static final List<Worksheet<?, ?>> ALL =
-            List.of(ParallelKey.SHEET, RingGroove.SHEET, ClutchTorque.SHEET, ShaftBend.SHEET);
+    public static final List<Worksheet<?, ?>> ALL = List.of(
+            ParallelKey.SHEET,
+            CrossPin.SHEET,
+            StraightSpline.SHEET,
+            RingGroove.SHEET,
+            ClutchTorque.SHEET,
+            ShaftBend.SHEET);
 
     private ShaftSheets() {}
 }

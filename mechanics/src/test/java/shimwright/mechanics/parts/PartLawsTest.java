@@ -271,4 +271,51 @@ class PartLawsTest {
         assertThat(ask("tooth-strength", "contact", "%s; torque=%.9f N·m", pair, 20 * times))
                 .isCloseTo(contact * Math.sqrt(times), DUST);
     }
+
+    /** The blocks for an angle, laid under the bar, give the angle back. */
+    @Property(tries = 60)
+    void aSineBarGivesItsAngleBack(
+            @ForAll @DoubleRange(min = 0.5, max = 60) double angle,
+            @ForAll @DoubleRange(min = 50, max = 300) double bar) {
+        double blocks = ask("sine-bar", "blocks", "bar=%.9f mm; angle=%.9f°", bar, angle);
+        double back = ask("sine-bar", "angle", "bar=%.9f mm; blocks=%.12f mm", bar, blocks * 1000);
+        assertThat(Math.toDegrees(back)).isCloseTo(angle, within(1e-6));
+    }
+
+    /** Twice the torque, twice the shear; the pin that would do for the shear found is the pin itself. */
+    @Property(tries = 60)
+    void aCrossPinIsItsOwnAnswer(
+            @ForAll @DoubleRange(min = 6, max = 20) double pin,
+            @ForAll @DoubleRange(min = 50, max = 3000) double torque) {
+        String case1 = "use=differential; pin=%.9f mm; across=60 mm; torque=%.9f N·m";
+        double shear = ask("cross-pin", "shear", case1, pin, torque);
+        assertThat(ask("cross-pin", "shear", case1, pin, 2 * torque)).isCloseTo(2 * shear, DUST);
+        assertThat(ask("cross-pin", "needed", case1 + "; shearAllowed=%.6f Pa", pin, torque, shear) * 1000)
+                .isCloseTo(pin, within(1e-6));
+    }
+
+    /** What a spline carries at a pressure makes that pressure. */
+    @Property(tries = 60)
+    void aSplineCarriesWhatItsPressureSays(
+            @ForAll @DoubleRange(min = 1, max = 80) double pressure,
+            @ForAll @DoubleRange(min = 5, max = 60) double length) {
+        String spline = "teeth=8; minor=46 mm; major=54 mm; length=%.9f mm";
+        double torque = ask("straight-spline", "capacity", spline + "; pressureAllowed=%.9f MPa", length, pressure);
+        assertThat(ask("straight-spline", "pressure", spline + "; torque=%.9f N·m", length, torque) / 1e6)
+                .isCloseTo(pressure, within(1e-6));
+    }
+
+    /** A bush closes by no more than its interference, and by more the thicker the housing. */
+    @Property(tries = 60)
+    void aBushClosesByNoMoreThanItsInterference(
+            @ForAll @DoubleRange(min = 26, max = 60) double boss,
+            @ForAll @DoubleRange(min = 0.01, max = 0.06) double tight) {
+        String bush =
+                "housing=22 mm; outside=%.9f mm; bore=18 mm; boss=%.9f mm; housingMaterial=aluminum a380; bushMaterial=bronze";
+        double share = ask("bush-fit", "share", bush, 22 + tight, boss);
+        assertThat(share).isBetween(0.0, 1.0);
+        assertThat(ask("bush-fit", "share", bush, 22 + tight, boss + 5)).isGreaterThan(share);
+        assertThat(ask("bush-fit", "smallestBore", bush, 22 + tight, boss) * 1000)
+                .isCloseTo(18 - share * tight, within(1e-6));
+    }
 }

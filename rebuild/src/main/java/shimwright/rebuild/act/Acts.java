@@ -35,6 +35,7 @@ public final class Acts {
                 StepActs.class,
                 HoldActs.class,
                 ClearanceActs.class,
+                SheetActs.class,
                 HandBackActs.class,
                 ShopActs.class,
                 UnitActs.class)) {

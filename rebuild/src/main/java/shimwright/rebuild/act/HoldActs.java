@@ -8,7 +8,9 @@ import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.rebuild.clearance.DragAdvice;
 import shimwright.rebuild.inspect.Checks;
+import shimwright.rebuild.inspect.GaugeReadings;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.unit.model.UnitType.Check;
 import shimwright.rebuild.unit.model.UnitType.CheckKind;
@@ -102,8 +104,22 @@ public final class HoldActs {
                                     kind,
                                     false,
                                     judged.verdict(),
-                                    said(judged.say()),
+                                    said(judged.say() + advice(bench, of, read, judged.verdict(), around)),
                                     judged.working())));
+        }
+
+        /** What to change for a drag that is out. */
+        private static String advice(
+                Workbench bench, Check of, GaugeReadings read, Verdict verdict, ActContext around) {
+            if (of.kind() != CheckKind.TORQUE || verdict != Verdict.OUT) {
+                return "";
+            }
+            double mean =
+                    read.values().stream().mapToDouble(of::value).average().orElseThrow();
+            return DragAdvice.of(bench.unit(), of)
+                    .flatMap(drag -> drag.says(mean, around.units()))
+                    .map(words -> " " + words)
+                    .orElse("");
         }
 
         private String said(String judged) {

@@ -1,9 +1,12 @@
 package shimwright.rebuild.act;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
@@ -14,6 +17,7 @@ import shimwright.mechanics.quantity.Units;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.plan.learn.AsFound;
+import shimwright.rebuild.plan.learn.FoundLimits;
 import shimwright.rebuild.workbench.Workbench;
 
 /** The strip-down: what comes off, what was in its way, and the putting right of what was said of it. */
@@ -21,10 +25,12 @@ public final class StripActs {
     /** In {@code inTheWay}: what came off last, where nothing else is named; nothing where it is the first. */
     public static final String LAST = "last";
 
-    /** More than a shaft of such a box can have, m; N·m. */
+    /** More than such a box can have, m; N·m; turns. */
     private static final double MOST_PLAY = 20e-3;
 
     private static final double MOST_DRAG = 200;
+
+    private static final double MOST_TURNS = 1000;
 
     private StripActs() {}
 
@@ -130,37 +136,58 @@ public final class StripActs {
 
             @ActInput("play") String play,
             @ActInput("drag") String drag,
+            @ActInput("turns counted") String count,
             @ActInput("remark") String words)
             implements Act.OfJob {
         @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
-            if (play.isBlank() && drag.isBlank() && words.isBlank()) {
+            List<String> typed =
+                    Stream.of(play, drag, count).filter(text -> !text.isBlank()).toList();
+            if (typed.isEmpty() && words.isBlank()) {
                 return Outcome.refused(new Refusal(
                         "play", what, "nothing was read", "Type the reading; for none at all write so in the remark"));
             }
-            if (!play.isBlank() && !drag.isBlank()) {
-                return Outcome.refused(
-                        new Refusal("drag", what, "a play and a drag are two readings", "Keep one, then the other"));
+            if (typed.size() > 1) {
+                return Outcome.refused(new Refusal(
+                        drag.isBlank() ? "count" : "drag",
+                        what,
+                        "a play, a drag and a count of turns are readings of their own",
+                        "Keep one, then the other"));
             }
-            Kind kind = drag.isBlank() ? Kind.LENGTH : Kind.TORQUE;
-            return value(kind, around)
-                    .flatMap(values -> IntakeActs.kept(
-                            bench,
-                            new Entry.Found("", List.of(), AsFound.LEAD + what, values, kind, words, "", List.of()),
-                            "Kept as found: " + what));
+            Kind kind = !drag.isBlank() ? Kind.TORQUE : !count.isBlank() ? Kind.NUMBER : Kind.LENGTH;
+            return values(kind, String.join("", typed), around)
+                    .flatMap(values ->
+                            IntakeActs.kept(bench, found(bench, kind, values, around), "Kept as found: " + what));
         }
 
-        private Outcome<List<Double>> value(Kind kind, ActContext around) {
-            String text = kind == Kind.TORQUE ? drag : play;
-            String key = kind == Kind.TORQUE ? "drag" : "play";
-            if (text.isBlank()) {
-                return Outcome.ok(List.of());
-            }
+        private Entry.Found found(Workbench bench, Kind kind, List<Double> values, ActContext around) {
+            Optional<AsFound> reading = AsFound.of(bench.unit(), bench.job()).stream()
+                    .filter(one -> one.name().equals(what) && one.kind() == kind)
+                    .findFirst();
+            double mean = values.stream().mapToDouble(value -> value).average().orElse(0);
+            String outcome = values.isEmpty()
+                    ? ""
+                    : reading.flatMap(one -> FoundLimits.of(bench.unit(), one))
+                            .map(limits -> limits.says(mean, kind, around.units()))
+                            .orElse("");
+            Map<String, String> basis = new LinkedHashMap<>();
+            basis.put("phase", "as found");
+            reading.filter(one -> !one.again().isEmpty()).ifPresent(one -> basis.put("again", one.again()));
+            return new Entry.Found("", List.of(), AsFound.LEAD + what, values, kind, words, outcome, List.of(), basis);
+        }
+
+        /** One reading or several, apart by a blank or a semicolon. */
+        private static Outcome<List<Double>> values(Kind kind, String text, ActContext around) {
+            String key = kind == Kind.TORQUE ? "drag" : kind == Kind.NUMBER ? "count" : "play";
+            double most = kind == Kind.TORQUE ? MOST_DRAG : kind == Kind.NUMBER ? MOST_TURNS : MOST_PLAY;
             MeasureUnit bare = around.units().display(kind).unit();
-            Range range = new Range(0, kind == Kind.TORQUE ? MOST_DRAG : MOST_PLAY);
-            return Quantities.parse(text, kind, bare, key, range)
-                    .placed(key, key)
-                    .map(read -> List.of(read.si()));
+            List<Outcome<Double>> values = Stream.of(text.split("\\s*[;\n]\\s*|\\s+(?=[-+.,\\d])"))
+                    .filter(part -> !part.isBlank())
+                    .map(part -> Quantities.parse(part.strip(), kind, bare, key, new Range(0, most))
+                            .placed(key, key)
+                            .map(read -> read.si()))
+                    .toList();
+            return Outcome.all(values);
         }
     }
 

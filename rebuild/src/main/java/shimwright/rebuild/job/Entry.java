@@ -571,6 +571,33 @@ public sealed interface Entry {
             Map<String, Double> basis)
             implements OfJob {}
 
+    /**
+     * A worksheet worked out for something of this job, with all that it was worked out from; the latest of a sheet about the
+     * same thing holds.
+     *
+     * @param about what it is for, such as {@code fastener V4}
+     * @param name of that in words
+     * @param step at which it was worked out; empty for none
+     * @param sheet name of the worksheet
+     * @param given inputs as they stood in its fields, by key
+     * @param from where each comes from, by key; {@code typed} where a person typed it
+     * @param results what it gave, by what it is, in the units of the person
+     */
+    record SheetWorked(
+            String about,
+            String name,
+            String step,
+            String sheet,
+            Map<String, String> given,
+            Map<String, String> from,
+            Map<String, String> results,
+            List<Line> working,
+            List<String> cautions)
+            implements OfJob {
+        /** Where an input comes from that a person typed. */
+        public static final String TYPED = "typed";
+    }
+
     /** A note about a step, item, clearance or the whole job. */
     record NoteMade(String about, String text) implements OfJob {}
 

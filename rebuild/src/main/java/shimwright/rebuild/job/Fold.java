@@ -39,6 +39,7 @@ public final class Fold {
     private final Map<String, Said<Entry.ClearanceAccepted>> accepted = new LinkedHashMap<>();
     private final Map<String, List<Said<Entry.NoteMade>>> notes = new LinkedHashMap<>();
     private final Map<String, List<Said<Entry.PictureAdded>>> pictures = new LinkedHashMap<>();
+    private final Map<String, Said<Entry.SheetWorked>> worked = new LinkedHashMap<>();
     private final List<Said<Entry.TakenOff>> takenOff = new ArrayList<>();
     private final List<Said<Entry.Found>> found = new ArrayList<>();
     private final Map<String, Said<Entry.Sent>> sent = new LinkedHashMap<>();
@@ -103,7 +104,7 @@ public final class Fold {
     private void clear() {
         List.of(looked, judged, weighed, choices, done, jumped, leftOut, added, cannot, checks, holdsOverruled)
                 .forEach(Map::clear);
-        List.of(packsIn, rounds, struck, chosen, accepted, notes, pictures, sent, cameBack, sentBack, costs)
+        List.of(packsIn, rounds, struck, chosen, accepted, notes, pictures, worked, sent, cameBack, sentBack, costs)
                 .forEach(Map::clear);
         List.of(takenOff, found, here, clocks, followedUp).forEach(List::clear);
         opened = null;
@@ -216,6 +217,8 @@ public final class Fold {
             notes.computeIfAbsent(e.about(), a -> new ArrayList<>()).add(said(kept, e));
         } else if (entry instanceof Entry.PictureAdded e) {
             pictures.computeIfAbsent(e.about(), a -> new ArrayList<>()).add(said(kept, e));
+        } else if (entry instanceof Entry.SheetWorked e) {
+            worked.put(e.about() + "/" + e.sheet(), said(kept, e));
         } else if (entry instanceof Entry.HandedBack e) {
             handedBack = said(kept, e);
         } else if (entry instanceof Entry.FollowedUp e) {
@@ -337,7 +340,7 @@ public final class Fold {
                         copy(holdsOverruled),
                         List.copyOf(clocks)),
                 new Job.Setting(copy(packsIn), copies(rounds), copy(struck), copy(chosen), copy(accepted)),
-                new Job.Remarks(copies(notes), copies(pictures)),
+                new Job.Remarks(copies(notes), copies(pictures), copy(worked)),
                 new Job.End(handedBack, List.copyOf(followedUp)),
                 List.copyOf(taken)));
     }

@@ -154,9 +154,11 @@ public record Job(
             Map<Position, Said<Entry.PackChosen>> chosen,
             Map<String, Said<Entry.ClearanceAccepted>> accepted) {}
 
-    /** Notes and pictures by what they are about. */
+    /** Notes and pictures by what they are about, and worksheets, the latest of each by "about/sheet". */
     public record Remarks(
-            Map<String, List<Said<Entry.NoteMade>>> notes, Map<String, List<Said<Entry.PictureAdded>>> pictures) {}
+            Map<String, List<Said<Entry.NoteMade>>> notes,
+            Map<String, List<Said<Entry.PictureAdded>>> pictures,
+            Map<String, Said<Entry.SheetWorked>> worked) {}
 
     /** The hand-back, once it happened, and what became of the unit after. */
     public record End(@Nullable Said<Entry.HandedBack> handedBack, List<Said<Entry.FollowedUp>> followedUp) {}
@@ -281,6 +283,11 @@ public record Job(
     /** Pictures by what they are about. */
     public Map<String, List<Said<Entry.PictureAdded>>> pictures() {
         return remarks.pictures();
+    }
+
+    /** Worksheets worked out for this job, the latest of each by "about/sheet". */
+    public Map<String, Said<Entry.SheetWorked>> worked() {
+        return remarks.worked();
     }
 
     /** The hand-back; null where it has not happened. */

@@ -20,6 +20,7 @@ import shimwright.rebuild.job.Job.Place;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Reopened;
+import shimwright.rebuild.plan.learn.AsFound;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Fastener;
 import shimwright.rebuild.unit.model.Step;
@@ -35,6 +36,7 @@ import shimwright.rebuild.unit.model.UnitType.HoldPoint;
  * @param unit the unit
  * @param tellTales what told the variant: look, what was seen
  * @param decisions findings with their verdicts
+ * @param asFound what was read before it came apart, beside the same now
  * @param clearances every clearance with readings, pack and acceptance
  * @param torques what was tightened, in order, as the entries have it
  * @param consumables what was used, by name, with the steps it was used at
@@ -51,6 +53,7 @@ public record HandBackRecord(
         Unit unit,
         Map<String, String> tellTales,
         List<Decision> decisions,
+        List<BeforeAndAfter> asFound,
         List<Setting> clearances,
         List<Tightened> torques,
         Map<String, String> consumables,
@@ -126,6 +129,7 @@ public record HandBackRecord(
                 unit,
                 tales,
                 decisions(job, unit),
+                BeforeAndAfter.of(job, unit),
                 unit.type().settingOrder().stream()
                         .map(id -> setting(job, unit, EtchedDeviation.of(unit.clearance(id), job)))
                         .toList(),
@@ -151,6 +155,9 @@ public record HandBackRecord(
         Map<String, Decision> decisions = new LinkedHashMap<>();
         for (Said<Entry.Found> said : job.found()) {
             Entry.Found found = said.what();
+            if (found.what().startsWith(AsFound.LEAD)) {
+                continue;
+            }
             String words = found.words().isBlank() ? found.outcome() : found.words() + ". " + found.outcome();
             String key = Findings.key(found);
             Decision before = decisions.get(key);

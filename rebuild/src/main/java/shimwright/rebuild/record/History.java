@@ -175,6 +175,14 @@ public final class History {
         put(words, Entry.SentBack.class, e -> "Went back" + because(e.reason()));
         put(words, Entry.LiesHere.class, e -> "Lay here: " + e.what() + tail(e.measured()));
         put(words, Entry.DueMoved.class, e -> "Comes later or sooner: due " + e.due() + because(e.reason()));
+        put(
+                words,
+                Entry.SheetWorked.class,
+                e -> "Worked out, " + e.name() + ": " + e.sheet().replace('-', ' ')
+                        + tail(e.results().entrySet().stream()
+                                .limit(3)
+                                .map(result -> result.getKey() + " " + result.getValue())
+                                .collect(Collectors.joining(", "))));
         put(words, Entry.NoteMade.class, e -> "Note, " + e.about() + ": " + e.text());
         put(words, Entry.PictureAdded.class, e -> "Picture, " + e.about() + tail(e.caption()));
         put(words, Entry.HandedBack.class, e -> "Handed back. Warranty: " + e.warranty());

@@ -37,6 +37,7 @@ public final class Rules {
         put(rules, Entry.Found.class, IntakeRules::found);
         put(rules, Entry.Judged.class, IntakeRules::judged);
         put(rules, Entry.Weighed.class, ReuseRules::weighed);
+        put(rules, Entry.SheetWorked.class, SheetRules::worked);
         put(rules, Entry.NoteMade.class, IntakeRules::note);
         put(rules, Entry.PictureAdded.class, IntakeRules::picture);
         put(rules, Entry.HandedBack.class, HandBackRules::handedBack);

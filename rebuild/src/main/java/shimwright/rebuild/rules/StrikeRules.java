@@ -41,6 +41,7 @@ final class StrikeRules {
             Entry.PackIn.class,
             Entry.PackChosen.class,
             Entry.ClearanceAccepted.class,
+            Entry.SheetWorked.class,
             Entry.NoteMade.class,
             Entry.PictureAdded.class,
             Entry.FollowedUp.class);

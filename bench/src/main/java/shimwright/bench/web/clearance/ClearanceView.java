@@ -16,6 +16,7 @@ import shimwright.rebuild.clearance.Reading.Measured;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.job.Shop;
+import shimwright.rebuild.record.BeforeAndAfter;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Position;
 import shimwright.rebuild.unit.model.Step.Phase;
@@ -31,6 +32,7 @@ import shimwright.rebuild.unit.model.Step.Phase;
  * @param series the readings drawn with the limits; empty while there are none
  * @param packs the packs on offer drawn against the limits; empty while there are none
  * @param limits the clearance's uncertainty against its limits; empty until it has settled
+ * @param found what it read as found and what that says; empty where it was not read
  * @param budget where the uncertainty comes from; empty until it has settled
  */
 public record ClearanceView(
@@ -42,6 +44,7 @@ public record ClearanceView(
         String series,
         String packs,
         String limits,
+        String found,
         String budget) {
 
     static ClearanceView of(JobOnBench bench, Session session, Show show) {
@@ -60,6 +63,9 @@ public record ClearanceView(
                 ReadingPlots.series(session, show),
                 ReadingPlots.packs(session, show),
                 ReadingPlots.limits(session, show),
+                BeforeAndAfter.of(bench.job(), bench.unit(), clearance)
+                        .map(before -> before.says(clearance, show.system()))
+                        .orElse(""),
                 ReadingPlots.budget(session, show));
     }
 

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import shimwright.bench.web.kit.Pages;
+import shimwright.bench.web.sheet.SheetInJob;
+import shimwright.rebuild.sheet.JobSheet;
+import shimwright.rebuild.sheet.JobSheets;
 import shimwright.rebuild.unit.model.Fastener;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Step;
@@ -17,8 +20,12 @@ import shimwright.rebuild.unit.model.Unit;
  * @param name as the step's page calls it
  * @param address of its picture, below the job's address
  * @param sectionFirst true where the section draws something of the step, so that it is what one sees first
+ * @param sheets its worksheets
  */
-public record ShownPart(String name, String address, boolean sectionFirst) {
+public record ShownPart(String name, String address, boolean sectionFirst, List<Sheet> sheets) {
+
+    /** A worksheet of the part, by its title, and where it is opened. */
+    public record Sheet(String title, String name, String address) {}
 
     private static final int MOST = 6;
 
@@ -26,7 +33,7 @@ public record ShownPart(String name, String address, boolean sectionFirst) {
      * What the step builds, puts in, takes out and tightens, in that order. Where a whole sub-assembly goes in, what the section draws
      * of it and an earlier step has built is left out.
      */
-    static List<ShownPart> of(Unit unit, Step step) {
+    static List<ShownPart> of(Unit unit, Step step, JobSheets sheets) {
         Set<String> items = new LinkedHashSet<>(step.builds());
         items.addAll(step.installs());
         items.addAll(step.removes());
@@ -38,14 +45,29 @@ public record ShownPart(String name, String address, boolean sectionFirst) {
         String at = "?step=" + Pages.encoded(step.id());
         for (String id : items) {
             Item item = unit.item(id);
-            shown.add(new ShownPart(upper(item.name()), "/part/item/" + Pages.encoded(id) + at, drawn));
+            shown.add(new ShownPart(
+                    upper(item.name()),
+                    "/part/item/" + Pages.encoded(id) + at,
+                    drawn,
+                    opened(sheets, sheets.ofItem(id), step)));
         }
         for (String id : step.fasteners()) {
             Fastener fastener = unit.fastener(id);
             String name = fastener.thread() + " " + fastener.where().split(",", 2)[0];
-            shown.add(new ShownPart(name, "/part/fastener/" + Pages.encoded(id) + at, drawn));
+            shown.add(new ShownPart(
+                    name,
+                    "/part/fastener/" + Pages.encoded(id) + at,
+                    drawn,
+                    opened(sheets, sheets.ofFastener(fastener), step)));
         }
         return List.copyOf(shown);
+    }
+
+    private static List<Sheet> opened(JobSheets of, List<JobSheet> sheets, Step step) {
+        String root = "/job/" + of.job().id();
+        return sheets.stream()
+                .map(sheet -> new Sheet(sheet.sheet().title(), sheet.name(), SheetInJob.opened(root, sheet, step.id())))
+                .toList();
     }
 
     private static boolean inSection(Unit unit, Item item) {

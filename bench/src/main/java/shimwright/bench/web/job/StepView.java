@@ -15,6 +15,7 @@ import shimwright.bench.web.kit.Show;
 import shimwright.bench.web.kit.UnitPictures;
 import shimwright.bench.web.plan.PeopleView;
 import shimwright.bench.web.plan.PlanView;
+import shimwright.bench.web.sheet.SheetLine;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.clearance.EtchedDeviation;
 import shimwright.rebuild.clearance.SharedShims;
@@ -27,6 +28,8 @@ import shimwright.rebuild.plan.backout.LastCallCost;
 import shimwright.rebuild.plan.backout.Loss;
 import shimwright.rebuild.rules.ClockRules;
 import shimwright.rebuild.rules.HoldPoints;
+import shimwright.rebuild.sheet.JobSheets;
+import shimwright.rebuild.sheet.JointAdvice;
 import shimwright.rebuild.supply.OrderList;
 import shimwright.rebuild.unit.model.Consumable;
 import shimwright.rebuild.unit.model.Fastener;
@@ -83,6 +86,8 @@ public record StepView(
      * @param parts what the step puts in, takes out and tightens, each with a picture of its own
      * @param pictures those of the unit that show the step or what it puts in or takes out
      * @param missing what must be new for it and is neither ordered nor here
+     * @param joints what its joints say in a line each
+     * @param sheets its worksheets, with what unit and job know
      */
     public record Takes(
             List<Fastener> fasteners,
@@ -90,9 +95,12 @@ public record StepView(
             List<Window> windows,
             List<ShownPart> parts,
             List<UnitPicture> pictures,
-            List<OrderList.Line> missing) {
-        static Takes of(JobOnBench bench, Step step) {
+            List<OrderList.Line> missing,
+            List<JointAdvice> joints,
+            List<SheetLine> sheets) {
+        static Takes of(JobOnBench bench, Step step, Show show) {
             Unit unit = bench.unit();
+            JobSheets sheets = JobSheets.of(bench.bench(), show.system());
             Set<String> items = new LinkedHashSet<>(step.builds());
             items.addAll(step.installs());
             items.addAll(step.removes());
@@ -100,11 +108,15 @@ public record StepView(
                     step.fasteners().stream().map(unit::fastener).toList(),
                     step.consumables().stream().map(unit::consumable).toList(),
                     step.windows().stream().map(unit::window).toList(),
-                    ShownPart.of(unit, step),
+                    ShownPart.of(unit, step, sheets),
                     UnitPictures.ofStep(bench.shop(), unit.type().id(), step.id(), items),
                     bench.bench().heldUp().containsKey(step.id())
                             ? OrderList.of(unit, bench.job()).linesFor(step)
-                            : List.of());
+                            : List.of(),
+                    sheets.advice(step),
+                    sheets.at(step).stream()
+                            .map(sheet -> SheetLine.of(bench.job(), sheet, step.id(), show.system()))
+                            .toList());
         }
     }
 
@@ -137,7 +149,7 @@ public record StepView(
                     null,
                     true,
                     Map.of(),
-                    new Takes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
+                    new Takes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
                     null,
                     "",
                     "",
@@ -156,7 +168,7 @@ public record StepView(
                 step,
                 bench.job().stepsDone().contains(step.id()),
                 bench.order().waitsFor(step.id(), bench.job().stepsDone()),
-                Takes.of(bench, step),
+                Takes.of(bench, step, show),
                 lastCall(bench, step),
                 hands(bench, step),
                 because(bench, step, show),
@@ -180,6 +192,21 @@ public record StepView(
                         || standing == HoldPoints.Standing.FAILED
                         || standing == HoldPoints.Standing.GUESSED
                         || standing == HoldPoints.Standing.NOT_PROVEN);
+    }
+
+    /** The sheets about one of its fasteners, joints or seals. */
+    public List<SheetLine> about(String about) {
+        return takes.sheets().stream()
+                .filter(line -> line.about().equals(about))
+                .toList();
+    }
+
+    /** The sheets that stand beside no fastener and no joint of the step. */
+    public List<SheetLine> otherSheets() {
+        return takes.sheets().stream()
+                .filter(line ->
+                        !line.about().startsWith("fastener ") && !line.about().startsWith("joint "))
+                .toList();
     }
 
     /** Which view is open first: 0 for the section, else the part of that number. */

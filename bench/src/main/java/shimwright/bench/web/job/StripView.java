@@ -1,6 +1,7 @@
 package shimwright.bench.web.job;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -128,6 +129,32 @@ public record StripView(
     /** Readings that can still be taken. */
     public List<AsFound> open() {
         return readings.stream().filter(AsFound::open).toList();
+    }
+
+    /** Those of them that something ends which can come off now. */
+    public List<AsFound> now() {
+        Set<String> next = in.next().stream().map(Item::id).collect(Collectors.toSet());
+        return open().stream()
+                .filter(reading -> !Collections.disjoint(reading.endedBy(), next))
+                .toList();
+    }
+
+    /** Those that only later things end. */
+    public List<AsFound> later() {
+        List<AsFound> now = now();
+        return open().stream().filter(reading -> !now.contains(reading)).toList();
+    }
+
+    /** What can be read no more, and nobody said a word of it. */
+    public List<AsFound> missed() {
+        return readings.stream().filter(AsFound::missed).toList();
+    }
+
+    /** What was read as found, in order. */
+    public static List<Said<Entry.Found>> asFound(JobOnBench bench) {
+        return bench.job().found().stream()
+                .filter(said -> said.what().what().startsWith(AsFound.LEAD))
+                .toList();
     }
 
     /** The items of what is off. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import shimwright.bench.desk.JobOnBench;
@@ -12,7 +13,10 @@ import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.picture.section.SectionView;
 import shimwright.bench.web.clearance.ReadingPlots;
 import shimwright.bench.web.kit.Show;
+import shimwright.mechanics.registry.Registry;
 import shimwright.mechanics.working.Line;
+import shimwright.mechanics.worksheet.SheetField;
+import shimwright.mechanics.worksheet.Worksheet;
 import shimwright.rebuild.clearance.EtchedDeviation;
 import shimwright.rebuild.inspect.Identification;
 import shimwright.rebuild.job.Entry;
@@ -162,5 +166,18 @@ public record RecordView(
 
     static List<HoldReading> proofs(JobOnBench bench) {
         return HandBackRecord.of(bench.job(), bench.unit()).proofs();
+    }
+
+    /** An input of a worksheet in words; its key where this program has it no more. */
+    public static String input(String sheet, String key) {
+        List<String> words = new ArrayList<>();
+        List<SheetField> fields = Registry.find(sheet).map(Worksheet::inputs).orElse(List.of());
+        for (String part : key.split("[.]")) {
+            Optional<SheetField> field =
+                    fields.stream().filter(one -> one.name().equals(part)).findFirst();
+            words.add(field.map(SheetField::label).orElse(part));
+            fields = field.map(SheetField::children).orElse(List.of());
+        }
+        return String.join(", ", words);
     }
 }

@@ -97,26 +97,41 @@ public final class SheetPages {
             Pages.lost(ctx, door, "There is no such worksheet here.");
             return Optional.empty();
         }
-        UnitSystem system = door.system(ctx);
+        return Optional.of(
+                read(sheet, ctx.queryParamMap(), Door.draws(ctx), new Show(door.system(ctx), door.zone()), null));
+    }
+
+    /**
+     * A sheet with what an address says.
+     *
+     * @param asked inputs by key, the units they were typed under, and how it is to be drawn
+     * @param job what of a job it is worked out for; null for none
+     */
+    static SheetView read(
+            Worksheet<?, ?> sheet,
+            Map<String, List<String>> asked,
+            DrawOptions.Typed draws,
+            Show show,
+            @Nullable SheetInJob job) {
+        UnitSystem system = show.system();
         Map<String, String> typed = new LinkedHashMap<>();
         List<Refusal> faults = new ArrayList<>();
-        ctx.queryParamMap().forEach((key, values) -> take(key, values, typed, faults));
+        asked.forEach((key, values) -> take(key, values, typed, faults));
         spread(sheet, typed);
         String units = typed.remove(UNITS);
-        DrawOptions.Typed draws = Door.draws(ctx);
         DrawOptions.ADDRESS.names().forEach(typed::remove);
         UnitSystem meant =
                 units == null || units.isBlank() ? system : units.equals("inch") ? UnitSystem.INCH : UnitSystem.METRIC;
-        boolean asked = !typed.isEmpty();
+        boolean any = !typed.isEmpty();
         Map<String, String> here = meant == system ? typed : UnitWords.carried(sheet, typed, meant);
         Answer answer = null;
-        if (asked && faults.isEmpty()) {
+        if (any && faults.isEmpty()) {
             Optional<Sampling> sampling = DrawOptions.ADDRESS.waited(sheet, draws, faults);
             Outcome<Answer> outcome = sheet.answer(here, system, sampling);
             faults.addAll(outcome.refusals());
             answer = faults.isEmpty() && outcome instanceof Outcome.Ok<Answer> ok ? ok.value() : null;
         }
-        return Optional.of(view(sheet, here, draws, faults, answer, asked, new Show(system, door.zone())));
+        return view(sheet, here, draws, faults, answer, show, job);
     }
 
     private static void take(String key, List<String> values, Map<String, String> typed, List<Refusal> faults) {
@@ -145,21 +160,22 @@ public final class SheetPages {
             DrawOptions.Typed draws,
             List<Refusal> faults,
             @Nullable Answer answer,
-            boolean asked,
-            Show show) {
+            Show show,
+            @Nullable SheetInJob job) {
         List<FormField> slots = FormField.of(sheet, typed, faults, show.system());
         return new SheetView(
                 sheet,
                 Topics.title(sheet),
                 slots,
                 draws,
-                asked,
+                !typed.isEmpty(),
                 answer,
                 FormField.elsewhere(slots, faults),
                 faults.size(),
                 answer == null ? List.of() : SheetPictures.of(answer),
                 query(drawn(typed, draws), show.system()),
-                query(sheet.example(), UnitSystem.METRIC));
+                query(sheet.example(), UnitSystem.METRIC),
+                job == null ? null : job.carrying(UnitWords.carried(sheet, typed, show.system())));
     }
 
     private static Map<String, String> drawn(Map<String, String> typed, DrawOptions.Typed draws) {

@@ -23,6 +23,7 @@ import shimwright.mechanics.worksheet.Worksheet;
  * @param pictures SVG of its pictures and budgets
  * @param query the address behind the question mark that brings this case back
  * @param example the same for the worked example
+ * @param job what of a job it is worked out for; null for none
  */
 public record SheetView(
         Worksheet<?, ?> sheet,
@@ -35,11 +36,22 @@ public record SheetView(
         int faults,
         List<String> pictures,
         String query,
-        String example) {
+        String example,
+        @Nullable SheetInJob job) {
 
     /** Names of what says how it is drawn. */
     public DrawOptions drawNames() {
         return DrawOptions.ADDRESS;
+    }
+
+    /** Where it is opened: the address of the sheet, alone or in a job. */
+    public String address() {
+        return job == null ? "/sheets/" + sheet.name() : job.address();
+    }
+
+    /** Where an input comes from, beside its field; empty where it was typed, or typed over. */
+    public String from(FormField slot) {
+        return job == null ? "" : job.from(slot.key(), slot.typed());
     }
 
     /** Inputs that most cases need. */

@@ -69,10 +69,11 @@ public final class SampleUnits {
                         List.of()),
                 t.materials(),
                 new UnitKeys.Bench(Map.of(), Map.of()),
-                new UnitKeys.Parts(items, section, gears, List.of(), List.of(), List.of(), List.of(), List.of()),
+                new UnitKeys.Parts(
+                        items, section, gears, List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
                 new UnitKeys.Setting(Map.of(), List.of(), List.of()),
                 new UnitKeys.Renewal(List.of(), List.of(), List.of()),
-                new UnitKeys.Build(List.of(), List.of(), List.of(), List.of(), List.of()),
+                new UnitKeys.Build(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
                 List.of(),
                 new UnitKeys.Handling(Map.of(), Map.of(), 0, Map.of()),
                 Map.of(),

@@ -138,6 +138,8 @@ public record StripDownOrder(List<Removal> strip) implements UnitEdit {
                         false,
                         "",
                         bolt.origin(),
+                        "",
+                        0,
                         Set.of()));
                 at.add(id);
             }

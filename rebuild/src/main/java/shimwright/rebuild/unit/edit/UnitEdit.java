@@ -249,7 +249,22 @@ public sealed interface UnitEdit
             String id = TypeParts.freeId(
                     "B", type.fasteners().stream().map(Fastener::id).toList());
             Fastener bolt = new Fastener(
-                    id, where, thread, propertyClass, quantity, torque, 0, 0, "", "", false, "", origin, Set.of());
+                    id,
+                    where,
+                    thread,
+                    propertyClass,
+                    quantity,
+                    torque,
+                    0,
+                    0,
+                    "",
+                    "",
+                    false,
+                    "",
+                    origin,
+                    "",
+                    0,
+                    Set.of());
             List<Fastener> all =
                     Stream.concat(type.fasteners().stream(), Stream.of(bolt)).toList();
             List<Step> steps = type.steps().stream()

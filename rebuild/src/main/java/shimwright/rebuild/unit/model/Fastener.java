@@ -34,6 +34,15 @@ public record Fastener(
                 absent = "")
         String origin,
 
+        @Field(value = "item whose thread it is screwed into", absent = "", refersTo = "items")
+        String into,
+
+        @Field(
+                value = "length of thread in engagement; 0 where nobody has measured it",
+                kind = Kind.LENGTH,
+                absent = "0 mm")
+        double engagement,
+
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
         Set<String> only) {
 

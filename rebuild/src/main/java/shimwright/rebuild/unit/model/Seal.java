@@ -1,5 +1,6 @@
 package shimwright.rebuild.unit.model;
 
+import java.util.List;
 import java.util.Set;
 
 /** A seal or an O-ring. */
@@ -11,6 +12,9 @@ public record Seal(
 
         @Field(value = "which way the lip points", absent = "")
         String lip,
+
+        @Field(value = "items that it is part of or is", absent = "[]", refersTo = "items")
+        List<String> items,
 
         @Field(value = "variants this holds for; all when absent", absent = "[]", refersTo = "variants")
         Set<String> only) {}

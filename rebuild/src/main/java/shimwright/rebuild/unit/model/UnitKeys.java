@@ -84,7 +84,10 @@ public interface UnitKeys {
 
             @Field(value = "fits", absent = "[]") List<Fit> fits,
 
-            @Field("fasteners") List<Fastener> fasteners) {}
+            @Field("fasteners") List<Fastener> fasteners,
+
+            @Field(value = "parts that sit in or on each other, with where their sizes are read", absent = "[]")
+            List<Joint> joints) {}
 
     /** What is set by choosing shims. */
     @FieldGroup
@@ -118,7 +121,10 @@ public interface UnitKeys {
             List<Choice> choices,
 
             @Field(value = "checks that prove the finished unit", absent = "[]", refersTo = "hold_points")
-            List<String> proof) {}
+            List<String> proof,
+
+            @Field(value = "readings to take before it comes apart", absent = "[]")
+            List<FirstReading> firstReadings) {}
 
     /** Time that goes by between the steps. */
     @FieldGroup
@@ -229,6 +235,10 @@ public interface UnitKeys {
         return parts().fasteners();
     }
 
+    default List<Joint> joints() {
+        return parts().joints();
+    }
+
     default Map<String, ShimFamily> shimFamilies() {
         return setting().shimFamilies();
     }
@@ -271,6 +281,10 @@ public interface UnitKeys {
 
     default List<String> proof() {
         return build().proof();
+    }
+
+    default List<FirstReading> firstReadings() {
+        return build().firstReadings();
     }
 
     default Map<String, Double> turnOver() {

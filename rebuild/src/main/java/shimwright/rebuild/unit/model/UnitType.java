@@ -94,7 +94,10 @@ public record UnitType(
             double expansion,
 
             @Field(value = "rise above 20 degC at working heat", kind = Kind.TEMPERATURE_DIFFERENCE)
-            double hotRise) {}
+            double hotRise,
+
+            @Field(value = "material of the worksheets that it is like, such as aluminum a380", absent = "")
+            Optional<shimwright.mechanics.fit.Material> like) {}
 
     /** A station or an orientation of the case. */
     public record Station(

@@ -16,6 +16,7 @@ public final class SenseChecks {
         new SettingOrderSense(context).check();
         new LimitSense(context).check();
         new PartSense(context).check();
+        new JointSense(context).check();
         new StepSense(context).check();
         new VariantSense(context).check();
     }
