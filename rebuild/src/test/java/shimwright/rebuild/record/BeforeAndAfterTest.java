@@ -50,7 +50,7 @@ class BeforeAndAfterTest {
     }
 
     private static Entry.TakenOff off(String gone, String item, Map<String, String> shims) {
-        return new Entry.TakenOff(gone, List.of(item), "", List.of(), List.of(), "", "", "", "", shims);
+        return new Entry.TakenOff(gone, List.of(item), "", List.of(), List.of(), "", "", "", "", shims, "");
     }
 
     @Test
