@@ -132,9 +132,7 @@ class EntryPagesTest {
         Document bolts = bench.page(HERE + "/fasteners");
         assertThat(bolts.select("h1").text()).isEqualTo("Fasteners");
         assertThat(bolts.select("p.origin")).hasSameSizeAs(bolts.select("ul.shelf > li"));
-        assertThat(bolts.select("p.origin").get(0).text())
-                .startsWith("torque ")
-                .contains("repair book");
+        assertThat(bolts.select("p.origin").get(0).text()).startsWith("torque ").contains("repair book");
         assertThat(bench.page(HERE + "/wear_limits").select("p.origin").get(0).text())
                 .startsWith("limit ")
                 .doesNotContain("not written");

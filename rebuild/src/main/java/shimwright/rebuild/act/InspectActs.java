@@ -333,7 +333,8 @@ public final class InspectActs {
         return new Refusal("piece", "part " + part, "this unit has no such part", "Go back to the parts");
     }
 
-    private static Outcome<Entry.Found> attested(String limit, String what, JudgedPiece piece, String attest, String words) {
+    private static Outcome<Entry.Found> attested(
+            String limit, String what, JudgedPiece piece, String attest, String words) {
         if (!attest.equals("good") && !attest.equals("bad")) {
             return Outcome.refused(
                     new Refusal("attest", limit + " " + what, "nothing chosen", "Say whether it is as it should be"));

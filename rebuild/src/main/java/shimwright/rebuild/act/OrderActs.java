@@ -75,8 +75,8 @@ public final class OrderActs {
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
             return chosen(bench, lines).map(chosen -> {
                 List<Entry> entries = new ArrayList<>();
-                chosen.forEach(
-                        line -> entries.add(new Entry.Sent(line.what(), line.items(), to, due, late, line.check(), line.parts())));
+                chosen.forEach(line -> entries.add(
+                        new Entry.Sent(line.what(), line.items(), to, due, late, line.check(), line.parts())));
                 entries.addAll(costs(bench, chosen));
                 return new ActResult(bench.job().id(), entries, "Kept: the plan waits for it");
             });

@@ -41,7 +41,10 @@ public final class ReuseActs {
             put(numbers, Stakes.DAY, "day", day, 1, refusals);
             if (numbers.isEmpty() && refusals.isEmpty()) {
                 refusals.add(new Refusal(
-                        "distance", "what is at stake", "nothing typed", "Say at least one of it; what is wrong is struck"));
+                        "distance",
+                        "what is at stake",
+                        "nothing typed",
+                        "Say at least one of it; what is wrong is struck"));
             }
             return refusals.isEmpty()
                     ? IntakeActs.kept(

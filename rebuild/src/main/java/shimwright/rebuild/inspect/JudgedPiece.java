@@ -84,7 +84,8 @@ public record JudgedPiece(String id, String name, List<String> parts) {
                     .forEach(group -> pieces.add(together(group, known)));
         }
         return pieces.size() == 1
-                ? List.of(new JudgedPiece("", pieces.get(0).name(), pieces.get(0).parts()))
+                ? List.of(
+                        new JudgedPiece("", pieces.get(0).name(), pieces.get(0).parts()))
                 : pieces.isEmpty() ? List.of(new JudgedPiece("", wear.what(), List.of())) : List.copyOf(pieces);
     }
 

@@ -100,12 +100,12 @@ public record QuoteBasis(
         }
         List<String> bought = (waits ? waiting : wear.items())
                 .stream()
-                .filter(id -> !unit.type().items().stream()
-                        .filter(Item::renew)
-                        .map(Item::id)
-                        .toList()
-                        .contains(id))
-                .toList();
+                        .filter(id -> !unit.type().items().stream()
+                                .filter(Item::renew)
+                                .map(Item::id)
+                                .toList()
+                                .contains(id))
+                        .toList();
         OpenItem chance = chances.get(wear.id());
         if (bought.isEmpty() || (chance == null && !waits)) {
             return Optional.empty();

@@ -152,7 +152,8 @@ public record Weighing(
         OptionalDouble value = kept(found.get(), "deciding reading");
         OptionalDouble u = kept(found.get(), "standard uncertainty");
         if (value.isEmpty() || u.isEmpty()) {
-            return new Chance(OptionalDouble.empty(), "no gauge is named, so the uncertainty of its reading is not known");
+            return new Chance(
+                    OptionalDouble.empty(), "no gauge is named, so the uncertainty of its reading is not known");
         }
         double wears =
                 wear.rate().map(Quantity::si).orElse(0.0) * stakes.distance().getAsDouble() / PER;

@@ -137,8 +137,9 @@ public final class Needs {
         if (judged.isEmpty() || wear.isEmpty() || !judged.get().piece().isEmpty()) {
             return standing.piece().parts();
         }
-        String words = Findings.latest(job, wear.get().id()).map(Entry.Found::words).orElse("") + ". "
-                + judged.get().what() + ". " + judged.get().reason();
+        String words =
+                Findings.latest(job, wear.get().id()).map(Entry.Found::words).orElse("") + ". "
+                        + judged.get().what() + ". " + judged.get().reason();
         List<String> items = meant(unit, wear.get().items(), words, sure);
         return standing.piece().parts().stream()
                 .filter(part -> items.contains(JudgedPiece.item(part)))

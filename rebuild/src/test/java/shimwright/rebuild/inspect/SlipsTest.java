@@ -94,7 +94,9 @@ class SlipsTest {
             double sound = 0.8 * wear.limit().map(Quantity::si).orElseThrow();
             for (Map.Entry<String, Double> slip : SLIPS.entrySet()) {
                 boolean length = wear.kind().quantity() == Kind.LENGTH;
-                if (slip.getValue() == 2 || slip.getValue() == 0.5 || (!length && slip.getKey().contains("inches"))) {
+                if (slip.getValue() == 2
+                        || slip.getValue() == 0.5
+                        || (!length && slip.getKey().contains("inches"))) {
                     continue;
                 }
                 tried++;

@@ -61,7 +61,9 @@ class StandingsTest {
 
     @Test
     void aLimitJudgesEachRingEachSpringAndEachSleeveOnItsHub() {
-        assertThat(JudgedPiece.of(A, A.wearLimit("C01"))).extracting(JudgedPiece::id).containsExactly("ring_3", "ring_4", "ring_5");
+        assertThat(JudgedPiece.of(A, A.wearLimit("C01")))
+                .extracting(JudgedPiece::id)
+                .containsExactly("ring_3", "ring_4", "ring_5");
         assertThat(JudgedPiece.of(A, A.wearLimit("C17")))
                 .extracting(JudgedPiece::id)
                 .containsExactly("detents#1", "detents#2", "detents#3");
