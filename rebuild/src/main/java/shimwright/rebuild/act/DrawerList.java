@@ -21,6 +21,9 @@ final class DrawerList {
     private static final Pattern UNIT = Pattern.compile("mm|in|thou|µm|um|\"");
     private static final int MOST = 500;
 
+    /** Readings of one piece; a line of more is no piece, and each of its words would be refused by itself. */
+    private static final int READINGS = 12;
+
     private DrawerList() {}
 
     /** Standard uncertainty of a micrometer of 1 µm steps. */
@@ -98,6 +101,14 @@ final class DrawerList {
         if (words.isEmpty()) {
             refusals.add(new Refusal(
                     "list", place, "no thickness", "Write what the micrometer says, at best at three places"));
+        }
+        if (words.size() > READINGS) {
+            refusals.add(new Refusal(
+                    "list",
+                    place,
+                    words.size() + " words behind the tag are no piece",
+                    "Write one piece a line with at most " + READINGS + " readings"));
+            return readings;
         }
         for (String word : words) {
             Outcome<Double> read = Quantities.parse(
