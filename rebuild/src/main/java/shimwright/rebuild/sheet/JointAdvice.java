@@ -29,6 +29,10 @@ import shimwright.rebuild.unit.model.Unit;
  * @param asks what it still asks, in words; the first is the one to answer
  */
 public record JointAdvice(Joint joint, String says, boolean amiss, List<String> asks) {
+    /** How many things it asks beside the first. */
+    public int asksBeside() {
+        return Math.max(0, asks.size() - 1);
+    }
 
     /** The line of a joint. */
     public static JointAdvice of(Job job, Unit unit, Joint joint, UnitSystem units) {

@@ -76,6 +76,8 @@ public final class TagPages {
                         Map.of(
                                 "labels",
                                 List.copyOf(TagLabel.all(bench).values()),
+                                "anyOff",
+                                TagLabel.all(bench).values().stream().anyMatch(TagLabel::cameOff),
                                 "outside",
                                 !entrance.address(ctx.port()).isEmpty())));
     }

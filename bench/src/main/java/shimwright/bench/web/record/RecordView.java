@@ -168,6 +168,16 @@ public record RecordView(
         return HandBackRecord.of(bench.job(), bench.unit()).proofs();
     }
 
+    /** A worksheet's name as it is read. */
+    public static String sheetName(String sheet) {
+        return sheet.replace('-', ' ');
+    }
+
+    /** What was typed in several lines, in one. */
+    public static String oneLine(String typed) {
+        return typed.replace("\n", "; ");
+    }
+
     /** An input of a worksheet in words; its key where this program has it no more. */
     public static String input(String sheet, String key) {
         List<String> words = new ArrayList<>();

@@ -27,6 +27,10 @@ public record SheetLine(
         String says,
         List<String> asks,
         @Nullable Said<Entry.SheetWorked> kept) {
+    /** How many things it asks beside the first. */
+    public int asksBeside() {
+        return Math.max(0, asks.size() - 1);
+    }
 
     /** A sheet that is opened from a step; from none where that is empty. */
     public static SheetLine of(Job job, JobSheet sheet, String step, UnitSystem units) {
