@@ -52,8 +52,11 @@ public final class SheetActs {
             Map<String, String> from = new LinkedHashMap<>();
             typed.forEach((input, text) -> {
                 Fact fact = of.facts().get(input);
-                boolean known = fact != null && fact.text().equals(text) && !fact.typed();
-                from.put(input, known ? fact.from() : Entry.SheetWorked.TYPED);
+                from.put(
+                        input,
+                        fact != null && fact.text().equals(text) && !fact.typed()
+                                ? fact.from()
+                                : Entry.SheetWorked.TYPED);
             });
             Map<String, String> results = new LinkedHashMap<>();
             said(answer.shown(), results);

@@ -67,6 +67,8 @@ public final class TradeChecks {
 
         private final String heading;
         private final Pattern words;
+
+        @SuppressWarnings("ImmutableEnumChecker") // made by List.of
         private final List<Shape> shapes;
 
         Sort(String heading, String words, Shape... shapes) {

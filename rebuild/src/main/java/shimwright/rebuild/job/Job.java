@@ -1,3 +1,4 @@
+// size: all that a job is, one value with its parts
 package shimwright.rebuild.job;
 
 import java.time.Instant;

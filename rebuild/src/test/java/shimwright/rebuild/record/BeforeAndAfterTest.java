@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -112,7 +113,8 @@ class BeforeAndAfterTest {
                 .filter(row -> row.reading().name().equals(PLAY))
                 .findFirst()
                 .orElseThrow();
-        double now = bench.job().accepted().get("c").what().value();
+        double now =
+                Objects.requireNonNull(bench.job().accepted().get("c")).what().value();
         double pack = bench.job().packIn("sI").orElseThrow().what().pieces().stream()
                 .mapToDouble(Entry.PieceIn::thickness)
                 .sum();

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -67,7 +68,7 @@ class JobSheetsTest {
         double tightest = Collections.max(cup) - Collections.min(seat);
         JobSheet heat = sheets(bench).find("joint head-cup", "heat-to-fit").orElseThrow();
         assertThat(tightest).isPositive();
-        assertThat(heat.facts().get("interference").text())
+        assertThat(Objects.requireNonNull(heat.facts().get("interference")).text())
                 .startsWith(String.format(java.util.Locale.ROOT, "%.4f", tightest * 1000)
                         .replaceAll("0+$", ""));
         Step step = DemoUnit.A.step("F01");
@@ -107,11 +108,11 @@ class JobSheetsTest {
         assertThat(JointAdvice.of(bench.job(), DemoUnit.A, joint("head-cone"), UnitSystem.METRIC)
                         .says())
                 .contains("Outer part to ", "stop and look, never over ");
-        assertThat(sheets(bench)
-                        .find(HEAD_CONE, "interference")
-                        .orElseThrow()
-                        .facts()
-                        .get("diameter")
+        assertThat(Objects.requireNonNull(sheets(bench)
+                                .find(HEAD_CONE, "interference")
+                                .orElseThrow()
+                                .facts()
+                                .get("diameter"))
                         .from())
                 .startsWith("typed by ");
     }
@@ -123,8 +124,8 @@ class JobSheetsTest {
                 sheets(bench).find("fastener V4", "thread-strip").orElseThrow().typed());
         given.put("engagement", "14 mm");
         kept(bench, keep(bench, "fastener V4", "thread-strip", "", given));
-        Entry.SheetWorked worked =
-                bench.job().worked().get("fastener V4/thread-strip").what();
+        Entry.SheetWorked worked = Objects.requireNonNull(bench.job().worked().get("fastener V4/thread-strip"))
+                .what();
         assertThat(worked.working()).extracting("symbol").contains("hole area", "safe load");
         assertThat(worked.results()).isNotEmpty();
         assertThat(worked.from()).containsEntry("engagement", "typed").containsEntry("diameter", "unit file");

@@ -46,6 +46,7 @@ final class DrawerSearch {
     private static final long FILLING = 300;
 
     /** A way, with the pieces of the drawer by place and the thicknesses by place. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared, and handed on to no one who changes them
     record Found(Way way, long sure, int pieces, int[][] laid, double[] thickness) {}
 
     static final Comparator<Found> ORDER = Comparator.comparingLong((Found f) -> -f.sure())

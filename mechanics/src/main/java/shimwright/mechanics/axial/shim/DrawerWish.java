@@ -45,6 +45,7 @@ final class DrawerWish {
     }
 
     /** Places at which a piece of any thickness may lie: from half the thinnest to twice the thickest of its family. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     record Free(boolean[] places, double[] thin, double[] thick, double[] u) {
         static Free none(int places) {
             return new Free(new boolean[places], new double[places], new double[places], new double[places]);

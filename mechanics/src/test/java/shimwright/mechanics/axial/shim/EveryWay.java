@@ -133,9 +133,10 @@ final class EveryWay {
     private static double[][] covariance(int n, Map<String, double[]> does, Map<String, Double> u) {
         double[][] sum = new double[n][n];
         does.forEach((name, by) -> {
+            double variance = Math.pow(u.getOrDefault(name, 0.0), 2);
             for (int k = 0; k < n; k++) {
                 for (int l = 0; l < n; l++) {
-                    sum[k][l] += by[k] * by[l] * u.get(name) * u.get(name);
+                    sum[k][l] += by[k] * by[l] * variance;
                 }
             }
         });

@@ -118,7 +118,7 @@ final class StandBound {
 
     /** Where a state stands in the table, or is to stand; its key is written there. */
     private int slot(long[] done, int orientation, int place) {
-        long stand = (long) orientation << 32 | place & 0xFFFFFFFFL;
+        long stand = ((long) orientation << 32) | (place & 0xFFFFFFFFL);
         long hash = stand * 0x9E3779B97F4A7C15L;
         for (long word : done) {
             hash = (hash ^ word) * 0xC2B2AE3D27D4EB4FL;
