@@ -154,9 +154,9 @@ class ReadingAnewTest {
         return URI.create("http://127.0.0.1:" + server.port() + path);
     }
 
-    private static void waitUntil(java.util.function.BooleanSupplier done) throws InterruptedException {
+    private static void waitUntil(java.util.function.BooleanSupplier done) {
         while (!done.getAsBoolean()) {
-            Thread.sleep(5);
+            Thread.onSpinWait();
         }
     }
 

@@ -9,6 +9,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -69,7 +70,10 @@ class SheetPagesTest {
         form.select("input[type=hidden], input[value], textarea, input[checked], option[selected]").stream()
                 .filter(field -> !field.attr("type").equals("radio") || field.hasAttr("checked"))
                 .forEach(field -> typed.put(
-                        field.is("option") ? field.closest("select").attr("name") : field.attr("name"),
+                        field.is("option")
+                                ? Objects.requireNonNull(field.closest("select"))
+                                        .attr("name")
+                                : field.attr("name"),
                         field.is("textarea") ? field.text() : field.attr("value")));
         typed.values().removeIf(String::isBlank);
         typed.put("diameter", "40.008, 40.010");

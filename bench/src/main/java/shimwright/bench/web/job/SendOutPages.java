@@ -70,8 +70,7 @@ public final class SendOutPages {
     private void form(Context ctx, List<Refusal> faults, Map<String, String> typed) {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             Page page = door.page(ctx, "Send out a spline", "orders", bench, faults, typed);
-            Map<String, String> known =
-                    known(bench, ctx.queryParam("spline"), page.show().system());
+            Map<String, String> known = known(bench, ctx.queryParam("spline"));
             List<Field> fields = new ArrayList<>();
             for (SheetField field : SplineRework.SHEET.inputs()) {
                 String name = "in-" + field.name();
@@ -99,7 +98,7 @@ public final class SendOutPages {
     }
 
     /** What the unit file says of a spline: teeth, module, pins. */
-    private static Map<String, String> known(JobOnBench bench, String id, UnitSystem system) {
+    private static Map<String, String> known(JobOnBench bench, String id) {
         Optional<Spline> spline = bench.unit().type().splines().stream()
                 .filter(one -> one.id().equals(id))
                 .findFirst();
