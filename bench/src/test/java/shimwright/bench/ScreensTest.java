@@ -76,7 +76,7 @@ class ScreensTest {
     }
 
     static final String SMALL_TARGETS = """
-            return Array.from(document.querySelectorAll('main button, main a.button, main a.sheetlink, main .choice, main summary, .tosheets, .way a, select, textarea, input:not([type=hidden]):not(.sr)'))
+            return Array.from(document.querySelectorAll('main button, main a.button, main a.sheetlink, main .choice, main summary, .tosheets, .way a, select, textarea, .views > label, input:not([type=hidden]):not(.sr):not(.views > input)'))
                 .filter(e => e.offsetParent !== null)
                 .filter(e => e.getBoundingClientRect().height < 55.5)
                 .map(e => e.outerHTML.slice(0, 80))

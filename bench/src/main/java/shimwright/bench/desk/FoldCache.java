@@ -183,10 +183,10 @@ final class FoldCache {
         Set<String> changed = changed(now);
         int read = 0;
         for (String name : changed) {
-            if (stopped) {
-                return;
-            }
             if (anew != null) {
+                if (stopped) {
+                    return;
+                }
                 anew = new ReadingAnew(read++, changed.size());
             }
             Going going = jobs.get(name);
