@@ -25,7 +25,9 @@ async function send(form, submitter) {
     const id = data.get("entry") || unsent.newId();
     data.set("entry", id);
     const typing = drafts.typedFields(form).some(e => e.value);
-    unsent.add(id, form.getAttribute("action"), data, words(form, data, submitter));
+    // a form may have a second button that sends it elsewhere
+    const action = submitter?.getAttribute("formaction") ?? form.getAttribute("action");
+    unsent.add(id, action, data, words(form, data, submitter));
     const buttons = Array.from(form.querySelectorAll("button"));
     buttons.forEach(b => { b.disabled = true; });
     keys.hold();
