@@ -1,6 +1,7 @@
 package shimwright.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.javalin.Javalin;
 import java.io.IOException;
@@ -32,10 +33,12 @@ import shimwright.bench.store.disk.DataFolder;
 import shimwright.bench.store.log.OpenLog;
 import shimwright.bench.store.sqlite.SummaryFile;
 import shimwright.bench.web.Server;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.JobLog;
+import shimwright.rebuild.job.StoreFailure;
 
 /** After a change of the program a large shop is read once: pages say how far it is, and what was read is kept on the way. */
 class ReadingAnewTest {
@@ -45,6 +48,7 @@ class ReadingAnewTest {
 
     private final HttpClient client = HttpClient.newHttpClient();
     private final Semaphore jobsToRead = new Semaphore(0);
+    private boolean damaged;
 
     @Test
     void pagesSayHowFarItIsAndAStopOnTheWayLosesLittle(@TempDir Path folder) throws Exception {
@@ -53,6 +57,7 @@ class ReadingAnewTest {
             fill(store.log());
             try (SummaryFile file = SummaryFile.in(folder, "one")) {
                 oneThatIsClosedMeanwhileReadsNoMore(store, file);
+                oneThatCannotBeReadKeepsNoPageWaiting(store, file);
                 Desk desk = desk(store, file);
                 assertThat(desk.readingAnew()).contains(new ReadingAnew(0, JOBS));
                 Javalin server = server(folder, store, desk);
@@ -96,6 +101,14 @@ class ReadingAnewTest {
         closed.stopReading();
         closed.lines();
         assertThat(closed.readingAnew()).contains(new ReadingAnew(0, JOBS));
+    }
+
+    private void oneThatCannotBeReadKeepsNoPageWaiting(ShopStore store, SummaryFile file) {
+        damaged = true;
+        Desk desk = desk(store, file);
+        assertThatThrownBy(desk::lines).isInstanceOf(StoreFailure.class);
+        assertThat(desk.readingAnew()).isEmpty();
+        damaged = false;
     }
 
     private static void fill(JobLog log) {
@@ -165,6 +178,9 @@ class ReadingAnewTest {
         return (JobLog) Proxy.newProxyInstance(
                 JobLog.class.getClassLoader(), new Class<?>[] {JobLog.class}, (proxy, method, args) -> {
                     if (method.getName().equals("read") && !args[0].equals(JobLog.SHOP)) {
+                        if (damaged) {
+                            throw new StoreFailure(Refusal.of("log", "an entry is damaged", "Lay a backup back"));
+                        }
                         jobsToRead.acquire();
                     }
                     try {

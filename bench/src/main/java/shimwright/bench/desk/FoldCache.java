@@ -179,6 +179,16 @@ final class FoldCache {
         if (now.equals(seen)) {
             return;
         }
+        try {
+            take(now);
+        } catch (StoreFailure broken) {
+            // the pages say what is wrong with the log; they do not wait for it
+            anew = null;
+            throw broken;
+        }
+    }
+
+    private void take(Head now) {
         boolean otherPieces = false;
         Set<String> changed = changed(now);
         int read = 0;

@@ -42,7 +42,7 @@ final class ReadingPage {
                 <title>One moment · Shimwright</title><link rel="stylesheet" href="/static/bench.css"></head>
                 <body><main>
                 <h1>One moment</h1>
-                <p>The program was renewed and reads the whole log of the shop once: %s. Nothing is lost, and nothing was kept meanwhile.</p>
+                <p>The whole log of the shop is read once, as after a change of the program: %s. Nothing is lost, and nothing is kept meanwhile.</p>
                 <p><progress value="%d" max="%d"></progress></p>
                 <p>%s</p>
                 </main></body></html>

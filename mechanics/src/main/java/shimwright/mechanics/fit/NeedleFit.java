@@ -58,13 +58,23 @@ public final class NeedleFit {
             @Input(meaning = "what it is pressed into", example = "light alloy")
             Housing housing,
 
-            @Input(meaning = "whether it runs on an inner ring", orElse = "no")
-            boolean innerRing,
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "bore of the inner ring, nominal; left out where the needles run on the shaft",
+                    min = 0.001,
+                    max = 0.1)
+            @Nullable
+            Double ring,
 
             @Input(kind = Kind.LENGTH, meaning = "housing bore as measured", min = 0.002, max = 0.13) @Nullable
             Double bore,
 
-            @Input(kind = Kind.LENGTH, meaning = "raceway as measured", min = 0.001, max = 0.11) @Nullable
+            @Input(
+                    kind = Kind.LENGTH,
+                    meaning = "shaft as measured, at the raceway or under the ring",
+                    min = 0.001,
+                    max = 0.11)
+            @Nullable
             Double raceway) {}
 
     /** Lengths in metres; play diametral. */
@@ -92,33 +102,37 @@ public final class NeedleFit {
             Double mostPlay,
 
             @Output(meaning = "housing bore") Verdict boreVerdict,
-            @Output(meaning = "raceway") Verdict racewayVerdict) {}
+            @Output(meaning = "shaft") Verdict racewayVerdict) {}
 
     /**
      * Classes by the housing and whether an inner ring is there; without one the needles' inscribed circle (F8) less the raceway
-     * is their play.
+     * is their play. What was measured is compared by number alone.
      *
      * @param c lengths in m
-     * @return lengths in m; with an inner ring the shaft is that under the ring, and the play is its own; refused: a cup no larger
-     *     than its needles, a size over 1 mm from its nominal one
+     * @return lengths in m; with an inner ring the shaft is that under the ring, of the ring's bore, and no play is worked out;
+     *     refused: a cup no larger than its needles, a ring whose bore is no smaller than them, a size over 1 mm from its nominal one
      */
     static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = new ArrayList<>();
         if (c.outside() <= c.needles()) {
             refusals.add(Refusal.of("outside", "the cup is no larger than its needles", "Look which is which"));
         }
-        far(c.bore(), c.outside(), "bore", refusals);
-        if (!c.innerRing()) {
-            far(c.raceway(), c.needles(), "raceway", refusals);
+        Double ring = c.ring();
+        if (ring != null && ring >= c.needles()) {
+            refusals.add(
+                    Refusal.of("ring", "its bore is no smaller than the circle of the needles", "Look which is which"));
         }
+        double under = ring == null ? c.needles() : ring;
+        far(c.bore(), c.outside(), "bore", refusals);
+        far(c.raceway(), under, "raceway", refusals);
         if (!refusals.isEmpty()) {
             return Outcome.refused(refusals);
         }
         Working w = new Working();
         String housing = c.housing() == Housing.LIGHT_ALLOY ? "R6" : "N6";
-        String shaft = c.innerRing() ? "k5" : "h5";
+        String shaft = ring == null ? "h5" : "k5";
         return Iso286.of("outside", c.outside(), housing, true, w)
-                .flatMap(bore -> Iso286.of("needles", c.needles(), shaft, false, w)
+                .flatMap(bore -> Iso286.of(ring == null ? "needles" : "ring", under, shaft, false, w)
                         .flatMap(race -> Iso286.of("needles", c.needles(), "F8", true, w)
                                 .map(circle -> fitted(c, housing, bore, shaft, race, circle, w))));
     }
@@ -131,7 +145,7 @@ public final class NeedleFit {
 
     private static Worked<Result> fitted(
             Case c, String housing, SizeLimits bore, String shaft, SizeLimits race, SizeLimits circle, Working w) {
-        boolean runsOnShaft = !c.innerRing();
+        boolean runsOnShaft = c.ring() == null;
         Double raceway = c.raceway();
         double largest = raceway == null ? race.largest() : raceway;
         double smallest = raceway == null ? race.smallest() : raceway;

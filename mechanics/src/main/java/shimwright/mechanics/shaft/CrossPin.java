@@ -110,7 +110,7 @@ public final class CrossPin {
             @Output(kind = Kind.PRESSURE, meaning = "pressure in each side", decimals = 1) @Nullable
             Double sidePressure,
 
-            @Output(kind = Kind.LENGTH, meaning = "pin that would do for shear") @Nullable
+            @Output(kind = Kind.LENGTH, meaning = "solid pin that would do for shear") @Nullable
             Double needed) {}
 
     /**
