@@ -137,8 +137,15 @@ final class DemoBench implements AutoCloseable {
         return send(HttpRequest.newBuilder(URI.create(url(path))).GET().build());
     }
 
+    /** The page as the browser has it in the end: while something is worked out behind it the browser is told to ask again. */
     Document page(String path) {
-        return Jsoup.parse(get(path).body());
+        for (int asked = 0; asked < 200; asked++) {
+            HttpResponse<String> answer = get(path);
+            if (answer.headers().firstValue("Refresh").isEmpty()) {
+                return Jsoup.parse(answer.body());
+            }
+        }
+        throw new AssertionError(path + " is worked out for ever");
     }
 
     byte[] bytes(String path) {

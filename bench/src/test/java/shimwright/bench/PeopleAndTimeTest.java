@@ -2,9 +2,6 @@ package shimwright.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.net.http.HttpResponse;
-import java.util.Optional;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
@@ -48,27 +45,15 @@ class PeopleAndTimeTest {
     void whichSidesAreCheapestIsSaidWithWhereTheDifferenceLies() {
         assertThat(bench.page(JOB + "/plan").select("a[href=" + JOB + "/sides]"))
                 .hasSize(1);
-        Document page = sides(JOB);
+        Document page = bench.page(JOB + "/sides");
         assertThat(page.text()).contains("open choices can be planned");
         assertThat(page.select("section.card")).isNotEmpty();
         for (Element way : page.select("section.card")) {
             assertThat(way.text()).matches("(Saves|Costs) .* In it: .* (more|less)\\. .*Take: .*");
             assertThat(way.select("button[name=side]")).isNotEmpty();
         }
-        assertThat(sides("/job/job-v-0091").text()).contains("All steps are done; there is nothing to choose.");
-    }
-
-    /** The page as the browser has it in the end: while sides are compared it is told to ask again. */
-    private static Document sides(String job) {
-        for (int asked = 0; asked < 100; asked++) {
-            HttpResponse<String> answer = bench.get(job + "/sides");
-            boolean waits = answer.body().contains("comes by itself");
-            assertThat(answer.headers().firstValue("Refresh")).isEqualTo(waits ? Optional.of("2") : Optional.empty());
-            if (!waits) {
-                return Jsoup.parse(answer.body());
-            }
-        }
-        throw new AssertionError("sides are compared for ever");
+        assertThat(bench.page("/job/job-v-0091/sides").text())
+                .contains("All steps are done; there is nothing to choose.");
     }
 
     @Test

@@ -30,10 +30,12 @@ import shimwright.bench.web.job.IntakePages;
 import shimwright.bench.web.job.OrderPages;
 import shimwright.bench.web.job.PartDrawings;
 import shimwright.bench.web.job.TagPages;
+import shimwright.bench.web.kit.Behind;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
 import shimwright.bench.web.kit.Paper;
+import shimwright.bench.web.kit.SheetWork;
 import shimwright.bench.web.money.MoneyPages;
 import shimwright.bench.web.plan.LearnPages;
 import shimwright.bench.web.plan.PeoplePages;
@@ -51,6 +53,7 @@ import shimwright.bench.web.shop.ShelfPages;
 import shimwright.bench.web.shop.ShopPages;
 import shimwright.bench.web.shop.UnitHistoryPages;
 import shimwright.bench.web.shop.UnitPages;
+import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.StoreFailure;
 
 /** The web server: routes, headers, and what is said when something breaks. */
@@ -83,6 +86,8 @@ public final class Server {
             });
             ReadingPage.before(config.routes, desk);
             marks(config, desk);
+            SheetWork sheets = new SheetWork();
+            Behind<SharedShims.Asked, SharedShims> shims = new Behind<>("looks through a drawer");
             new ShopPages(desk, door).routes(config.routes);
             new GaugePages(desk, door).routes(config.routes);
             new ShelfPages(desk, door).routes(config.routes);
@@ -104,13 +109,13 @@ public final class Server {
             new SidesPages(desk, door).routes(config.routes);
             new LearnPages(desk, door).routes(config.routes);
             new ClearancePages(desk, door).routes(config.routes);
-            new SharedShimsPages(desk, door).routes(config.routes);
+            new SharedShimsPages(desk, door, shims).routes(config.routes);
             new RecordPages(desk, door, paper).routes(config.routes);
-            new SheetPages(door, paper).routes(config.routes);
-            new JobSheetPages(desk, door).routes(config.routes);
+            new SheetPages(door, paper, sheets).routes(config.routes);
+            new JobSheetPages(desk, door, sheets).routes(config.routes);
             new PartPages(door).routes(config.routes);
-            new ApiRoutes().routes(config.routes);
-            new ActRoutes(desk, door).routes(config.routes);
+            new ApiRoutes(sheets).routes(config.routes);
+            new ActRoutes(desk, door, shims).routes(config.routes);
             new UnitRoutes(desk, door).routes(config.routes);
             new BundleRoutes(desk, door).routes(config.routes);
             new DevicePages(entrance, door, desk::now).routes(config.routes);

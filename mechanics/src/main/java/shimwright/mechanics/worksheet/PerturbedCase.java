@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Range;
@@ -37,8 +38,15 @@ final class PerturbedCase<C extends Record, R extends Record> {
         return sheet.outputs();
     }
 
-    /** The result with inputs moved by so much, SI, by path; refused where one leaves its range or the sheet refuses. */
+    /**
+     * The result with inputs moved by so much, SI, by path; refused where one leaves its range or the sheet refuses.
+     *
+     * @throws CancellationException where the thread was interrupted: nobody waits for the result any more
+     */
     Outcome<R> by(Map<String, Double> moves) {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("nobody waits for " + sheet.name() + " any more");
+        }
         C at = value;
         for (Map.Entry<String, Double> move : moves.entrySet()) {
             Place place = places.get(move.getKey());

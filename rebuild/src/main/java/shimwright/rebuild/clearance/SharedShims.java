@@ -108,6 +108,35 @@ public record SharedShims(
 
     /** The choice for one group as it stands. */
     public static SharedShims of(Unit unit, Job job, Shop shop, List<String> group) {
+        return asked(unit, job, shop, group).worked();
+    }
+
+    /**
+     * The choice for one group, not yet made: all that it depends on.
+     *
+     * @param clearances the clearances, in setting order
+     * @param places every shim position of theirs once
+     * @param drawer what is to be chosen from; null where they cannot be chosen yet
+     * @param refusals why they cannot be chosen yet, all reasons
+     */
+    public record Asked(
+            List<String> clearances, List<Position> places, Drawer.@Nullable Case drawer, List<Refusal> refusals) {
+        /** The choice; of a full drawer it takes seconds. */
+        public SharedShims worked() {
+            if (drawer == null) {
+                return new SharedShims(clearances, places, null, List.of(), refusals);
+            }
+            Outcome<Worked<Drawer.Result>> outcome = Drawer.work(drawer);
+            if (outcome instanceof Outcome.Ok<Worked<Drawer.Result>> ok) {
+                return new SharedShims(
+                        clearances, places, ok.value().result(), ok.value().working(), List.of());
+            }
+            return new SharedShims(clearances, places, null, List.of(), outcome.refusals());
+        }
+    }
+
+    /** What there is to choose for one group as it stands; quickly told. */
+    public static Asked asked(Unit unit, Job job, Shop shop, List<String> group) {
         List<Refusal> refusals = new ArrayList<>();
         Map<String, Position> places = new LinkedHashMap<>();
         List<Drawer.Case.Need> needs = new ArrayList<>();
@@ -130,7 +159,7 @@ public record SharedShims(
         }
         List<Position> at = List.copyOf(places.values());
         if (!refusals.isEmpty()) {
-            return new SharedShims(group, at, null, List.of(), List.copyOf(refusals));
+            return new Asked(group, at, null, List.copyOf(refusals));
         }
         List<Drawer.Case.Seat> seats =
                 at.stream().map(p -> seat(p, closed, fitted)).toList();
@@ -138,7 +167,7 @@ public record SharedShims(
         closed.forEach(place -> fitted.getOrDefault(place, List.of())
                 .forEach(p -> pieces.add(new Drawer.Case.Loose(p.piece(), CLOSED + place, p.thickness(), p.u()))));
         double micrometer = micrometer(pieces, readWith);
-        Outcome<Worked<Drawer.Result>> outcome = Drawer.work(new Drawer.Case(
+        Drawer.Case drawer = new Drawer.Case(
                 needs,
                 seats,
                 effects,
@@ -146,11 +175,8 @@ public record SharedShims(
                 PackAdviser.RULE,
                 OFFERS,
                 micrometer,
-                readWith.stream().map(p -> own(p, micrometer)).toList()));
-        if (outcome instanceof Outcome.Ok<Worked<Drawer.Result>> ok) {
-            return new SharedShims(group, at, ok.value().result(), ok.value().working(), List.of());
-        }
-        return new SharedShims(group, at, null, List.of(), outcome.refusals());
+                readWith.stream().map(p -> own(p, micrometer)).toList());
+        return new Asked(group, at, drawer, List.of());
     }
 
     /** A place; one that a one-way step has closed over keeps what is in it. */

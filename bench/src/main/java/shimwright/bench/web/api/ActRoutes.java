@@ -9,7 +9,9 @@ import java.util.Optional;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.sheet.SheetJson;
+import shimwright.bench.web.clearance.SharedShimsPages;
 import shimwright.bench.web.kit.ActReader;
+import shimwright.bench.web.kit.Behind;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.mechanics.outcome.Outcome;
@@ -19,6 +21,7 @@ import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.Acts;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.UnitChanges;
+import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.PictureStore;
@@ -38,10 +41,17 @@ public final class ActRoutes {
 
     private final Desk desk;
     private final Door door;
+    private final Behind<SharedShims.Asked, SharedShims> shims;
 
-    public ActRoutes(Desk desk, Door door) {
+    /**
+     * Over one desk.
+     *
+     * @param shims where choices for several clearances are made
+     */
+    public ActRoutes(Desk desk, Door door, Behind<SharedShims.Asked, SharedShims> shims) {
         this.desk = desk;
         this.door = door;
+        this.shims = shims;
     }
 
     /** Lays the addresses of these pages. */
@@ -110,7 +120,10 @@ public final class ActRoutes {
 
     private void job(Context ctx) {
         desk.bench(ctx.pathParam("job"))
-                .ifPresentOrElse(bench -> answer(ctx, 200, JobJson.bench(bench)), () -> noJob(ctx));
+                .ifPresentOrElse(
+                        bench -> answer(
+                                ctx, 200, JobJson.bench(bench, group -> SharedShimsPages.chosen(shims, bench, group))),
+                        () -> noJob(ctx));
     }
 
     private void clearance(Context ctx) {

@@ -12,6 +12,7 @@ import shimwright.bench.sheet.OpenApi;
 import shimwright.bench.sheet.PartLookup;
 import shimwright.bench.sheet.SheetJson;
 import shimwright.bench.web.kit.Door;
+import shimwright.bench.web.kit.SheetWork;
 import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -25,12 +26,23 @@ import shimwright.mechanics.worksheet.Worksheet;
 public final class ApiRoutes {
     public static final String ROOT = "/api";
 
+    private final SheetWork work;
+
+    /**
+     * Lays nothing yet.
+     *
+     * @param work where worksheets are answered
+     */
+    public ApiRoutes(SheetWork work) {
+        this.work = work;
+    }
+
     /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         routes.get(ROOT + "/worksheets", ctx -> json(ctx, 200, SheetJson.list()));
         routes.get(ROOT + "/openapi.json", ctx -> json(ctx, 200, OpenApi.description()));
         routes.get(ROOT + "/worksheets/{name}", this::describe);
-        routes.post(ROOT + "/worksheets/{name}", this::work);
+        routes.post(ROOT + "/worksheets/{name}", this::worked);
         routes.get(ROOT + "/parts", ApiRoutes::parts);
     }
 
@@ -96,7 +108,7 @@ public final class ApiRoutes {
         }
     }
 
-    private void work(Context ctx) throws IOException {
+    private void worked(Context ctx) throws IOException {
         UnitSystem system = system(ctx);
         Optional<Worksheet<?, ?>> sheet = system == null ? Optional.empty() : sheet(ctx);
         if (system == null || sheet.isEmpty()) {
@@ -108,6 +120,6 @@ public final class ApiRoutes {
             refuse(ctx, 422, sheet.get().name(), undrawn);
             return;
         }
-        new CaseRequest(ctx, sheet.get(), system, draws).answer();
+        new CaseRequest(ctx, sheet.get(), system, draws, work).answer();
     }
 }

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import shimwright.bench.sheet.Cases;
 import shimwright.bench.sheet.SheetJson;
+import shimwright.bench.web.kit.SheetWork;
 import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -31,13 +32,15 @@ final class CaseRequest {
     private final Worksheet<?, ?> sheet;
     private final UnitSystem system;
     private final Optional<Sampling> draws;
+    private final SheetWork work;
     private final Lines out;
 
-    CaseRequest(Context ctx, Worksheet<?, ?> sheet, UnitSystem system, Optional<Sampling> draws) {
+    CaseRequest(Context ctx, Worksheet<?, ?> sheet, UnitSystem system, Optional<Sampling> draws, SheetWork work) {
         this.ctx = ctx;
         this.sheet = sheet;
         this.system = system;
         this.draws = draws;
+        this.work = work;
         this.out = new Lines(ctx);
     }
 
@@ -92,7 +95,7 @@ final class CaseRequest {
             ok.value().cases().forEach(this::line);
             return;
         }
-        Outcome<Answer> answer = sheet.answer(ok.value().cases().get(0).given(), system, draws);
+        Outcome<Answer> answer = work.waited(sheet, ok.value().cases().get(0).given(), system, draws);
         if (answer.isOk()) {
             ApiRoutes.json(ctx, 200, SheetJson.answer(answer.orElseThrow(), 0));
         } else {
@@ -112,7 +115,7 @@ final class CaseRequest {
     }
 
     private void line(Cases.Case one) {
-        Outcome<Answer> answer = sheet.answer(one.given(), system, draws);
+        Outcome<Answer> answer = work.waited(sheet, one.given(), system, draws);
         out.write(
                 answer.isOk()
                         ? SheetJson.answer(answer.orElseThrow(), one.number())

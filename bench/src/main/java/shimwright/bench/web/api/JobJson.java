@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.JobOnBench;
@@ -76,7 +78,12 @@ final class JobJson {
         return one;
     }
 
-    static Map<String, Object> bench(JobOnBench bench) {
+    /**
+     * How a job stands.
+     *
+     * @param shims the choice for a group of clearances; empty while it is still looked for
+     */
+    static Map<String, Object> bench(JobOnBench bench, Function<List<String>, Optional<SharedShims>> shims) {
         Job job = bench.job();
         Map<String, Object> all = card(JobSummary.of(job));
         all.put("done", List.copyOf(job.stepsDone()));
@@ -96,7 +103,7 @@ final class JobJson {
         all.put(
                 "together",
                 SharedShims.groups(bench.unit()).stream()
-                        .map(group -> together(bench, group))
+                        .map(group -> together(group, shims.apply(group)))
                         .toList());
         all.put("togetherDue", SharedShims.due(bench.unit(), bench::session));
         all.put(
@@ -284,9 +291,15 @@ final class JobJson {
     }
 
     /** Ways to serve a group of clearances that share places: the tags by place, the best way first. */
-    private static Map<String, Object> together(JobOnBench bench, List<String> group) {
-        SharedShims shared = SharedShims.of(bench.unit(), bench.job(), bench.shop(), group);
+    private static Map<String, Object> together(List<String> group, Optional<SharedShims> found) {
         Map<String, Object> one = new LinkedHashMap<>();
+        if (found.isEmpty()) {
+            one.put("clearances", group);
+            one.put("advice", "The best way is still looked for: ask again in a moment.");
+            one.put("ways", List.of());
+            return one;
+        }
+        SharedShims shared = found.get();
         one.put("clearances", shared.clearances());
         one.put("places", shared.places().stream().map(Clearance.Position::id).toList());
         one.put("refusals", shared.refusals().stream().map(Refusal::sentence).toList());

@@ -8,6 +8,7 @@ import java.util.Optional;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.web.kit.ActReader;
+import shimwright.bench.web.kit.Behind;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.kit.Pages;
@@ -15,16 +16,17 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.act.ClearanceActs;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.SharedShims;
-import shimwright.rebuild.job.Shop;
 
 /** Clearances that share shim positions, chosen together from one drawer. */
 public final class SharedShimsPages {
     private final Desk desk;
     private final Door door;
+    private final Behind<SharedShims.Asked, SharedShims> behind;
 
-    public SharedShimsPages(Desk desk, Door door) {
+    public SharedShimsPages(Desk desk, Door door, Behind<SharedShims.Asked, SharedShims> behind) {
         this.desk = desk;
         this.door = door;
+        this.behind = behind;
     }
 
     /** Lays the addresses of these pages. */
@@ -47,15 +49,32 @@ public final class SharedShimsPages {
             Pages.lost(ctx, door, "No clearances of this unit share a shim.");
             return;
         }
-        Shop shop = bench.get().shop();
-        SharedShims together = SharedShims.of(bench.get().unit(), bench.get().job(), shop, group);
+        Optional<SharedShims> together = chosen(behind, bench.get(), group);
+        if (together.isEmpty()) {
+            ctx.header("Refresh", Behind.AGAIN);
+        }
         List<Session> sessions =
                 group.stream().map(id -> bench.get().session(id)).toList();
         door.show(
                 ctx,
                 "together",
                 door.page(ctx, "Chosen together", "clearances", bench.get(), faults, typed),
-                Map.of("together", together, "sessions", sessions));
+                together.<Map<String, Object>>map(
+                                made -> Map.of("group", group, "together", made, "sessions", sessions))
+                        .orElse(Map.of("group", group, "sessions", sessions)));
+    }
+
+    /**
+     * The choice for a group of clearances; empty while it is still looked for.
+     *
+     * @param behind where it is made
+     */
+    public static Optional<SharedShims> chosen(
+            Behind<SharedShims.Asked, SharedShims> behind, JobOnBench bench, List<String> group) {
+        SharedShims.Asked asked = SharedShims.asked(bench.unit(), bench.job(), bench.shop(), group);
+        return asked.drawer() == null
+                ? Optional.of(asked.worked())
+                : behind.of(bench.job().id() + "/" + group.get(0), asked, asked::worked);
     }
 
     private void choose(Context ctx) {

@@ -8,15 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.Executor;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobOnBench;
+import shimwright.bench.web.kit.Behind;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
@@ -33,22 +27,9 @@ public final class SidesPages {
     /** On a slow machine it ends here with what it has, and says so. */
     private static final long LONGEST = 10_000_000_000L;
 
-    /** So long a page waits itself, ms; after that it is asked for again by the browser. */
-    private static final long PATIENCE = 250;
-
-    private static final String SECONDS = "2";
-
     private final Desk desk;
     private final Door door;
-    private final Map<String, Known> known = new ConcurrentHashMap<>();
-    private final Executor behind = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "compares sides");
-        thread.setDaemon(true);
-        return thread;
-    });
-
-    /** What is worked out for a plan. */
-    private record Known(Plan plan, CompletableFuture<Worked> work) {}
+    private final Behind<Plan, Worked> behind = new Behind<>("compares sides");
 
     /** What came of it, and whether it was ended early. */
     private record Worked(Outcome<List<SideChoices.Ranked>> ranked, boolean late) {}
@@ -70,7 +51,7 @@ public final class SidesPages {
             if (bench.plan() instanceof Outcome.Ok<Plan> ok) {
                 Optional<Outcome<SidesView>> found = found(bench, ok.value(), page);
                 if (found.isEmpty()) {
-                    ctx.header("Refresh", SECONDS);
+                    ctx.header("Refresh", Behind.AGAIN);
                 }
                 more.put("waiting", found.isEmpty());
                 found.ifPresent(view -> {
@@ -95,23 +76,8 @@ public final class SidesPages {
         bench.unit().type().choices().stream()
                 .filter(choice -> !open.contains(choice))
                 .forEach(choice -> settled.add(choice.id()));
-        CompletableFuture<Worked> work = known.compute(
-                        bench.job().id(),
-                        (job, before) -> before != null && before.plan().equals(plan)
-                                ? before
-                                : new Known(plan, CompletableFuture.supplyAsync(() -> worked(bench, settled), behind)))
-                .work();
-        try {
-            Worked done = work.get(PATIENCE, TimeUnit.MILLISECONDS);
-            return Optional.of(done.ranked().map(ranked -> SidesView.of(open, ranked, done.late(), page.show())));
-        } catch (TimeoutException goesOn) {
-            return Optional.empty();
-        } catch (InterruptedException closing) {
-            Thread.currentThread().interrupt();
-            return Optional.empty();
-        } catch (ExecutionException broken) {
-            throw new IllegalStateException(broken.getCause());
-        }
+        return behind.of(bench.job().id(), plan, () -> worked(bench, settled))
+                .map(done -> done.ranked().map(ranked -> SidesView.of(open, ranked, done.late(), page.show())));
     }
 
     private static Worked worked(JobOnBench bench, Set<String> settled) {

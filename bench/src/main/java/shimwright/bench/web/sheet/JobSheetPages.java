@@ -13,6 +13,7 @@ import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
+import shimwright.bench.web.kit.SheetWork;
 import shimwright.bench.web.kit.Show;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -25,10 +26,12 @@ import shimwright.rebuild.unit.model.Item;
 public final class JobSheetPages {
     private final Desk desk;
     private final Door door;
+    private final SheetWork work;
 
-    public JobSheetPages(Desk desk, Door door) {
+    public JobSheetPages(Desk desk, Door door, SheetWork work) {
         this.desk = desk;
         this.door = door;
+        this.work = work;
     }
 
     /** Lays the addresses of these pages. */
@@ -95,9 +98,9 @@ public final class JobSheetPages {
                         .worked()
                         .get(sheet.get().about() + "/" + sheet.get().sheet().name()),
                 Map.of());
-        SheetView view = SheetPages.read(sheet.get().sheet(), typed, Door.draws(ctx), show, of);
+        SheetView view = SheetPages.read(work, sheet.get().sheet(), typed, Door.draws(ctx), show, of);
         Page page = door.page(ctx, view.sheet().title(), "sheets", bench);
-        door.show(ctx, "sheet", page, Map.of("view", view));
+        SheetPages.show(ctx, door, page, view);
         ctx.status(asked && view.faults() > 0 ? 422 : 200);
     }
 

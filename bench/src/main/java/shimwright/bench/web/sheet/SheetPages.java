@@ -14,10 +14,12 @@ import org.jspecify.annotations.Nullable;
 import shimwright.bench.sheet.DrawOptions;
 import shimwright.bench.sheet.SheetSearch;
 import shimwright.bench.sheet.UnitWords;
+import shimwright.bench.web.kit.Behind;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
 import shimwright.bench.web.kit.Paper;
+import shimwright.bench.web.kit.SheetWork;
 import shimwright.bench.web.kit.Show;
 import shimwright.mechanics.measure.Sampling;
 import shimwright.mechanics.outcome.Outcome;
@@ -37,10 +39,12 @@ public final class SheetPages {
 
     private final Door door;
     private final Paper paper;
+    private final SheetWork work;
 
-    public SheetPages(Door door, Paper paper) {
+    public SheetPages(Door door, Paper paper, SheetWork work) {
         this.door = door;
         this.paper = paper;
+        this.work = work;
     }
 
     /** Lays the addresses of these pages. */
@@ -66,9 +70,17 @@ public final class SheetPages {
     private void sheet(Context ctx) {
         read(ctx).ifPresent(view -> {
             Page page = door.page(ctx, view.sheet().title(), "", null);
-            door.show(ctx, "sheet", page, Map.of("view", view));
+            show(ctx, door, page, view);
             ctx.status(view.faults() > 0 ? 422 : 200);
         });
+    }
+
+    /** Shows it; while it is worked out the browser asks again by itself. */
+    static void show(Context ctx, Door door, Page page, SheetView view) {
+        if (view.waiting()) {
+            ctx.header("Refresh", Behind.AGAIN);
+        }
+        door.show(ctx, "sheet", page, Map.of("view", view));
     }
 
     private void pdf(Context ctx) {
@@ -98,16 +110,18 @@ public final class SheetPages {
             return Optional.empty();
         }
         return Optional.of(
-                read(sheet, ctx.queryParamMap(), Door.draws(ctx), new Show(door.system(ctx), door.zone()), null));
+                read(work, sheet, ctx.queryParamMap(), Door.draws(ctx), new Show(door.system(ctx), door.zone()), null));
     }
 
     /**
      * A sheet with what an address says.
      *
+     * @param work answers
      * @param asked inputs by key, the units they were typed under, and how it is to be drawn
      * @param job what of a job it is worked out for; null for none
      */
     static SheetView read(
+            SheetWork work,
             Worksheet<?, ?> sheet,
             Map<String, List<String>> asked,
             DrawOptions.Typed draws,
@@ -124,14 +138,16 @@ public final class SheetPages {
                 units == null || units.isBlank() ? system : units.equals("inch") ? UnitSystem.INCH : UnitSystem.METRIC;
         boolean any = !typed.isEmpty();
         Map<String, String> here = meant == system ? typed : UnitWords.carried(sheet, typed, meant);
-        Answer answer = null;
+        Optional<Outcome<Answer>> outcome = Optional.empty();
+        boolean waiting = false;
         if (any && faults.isEmpty()) {
             Optional<Sampling> sampling = DrawOptions.ADDRESS.waited(sheet, draws, faults);
-            Outcome<Answer> outcome = sheet.answer(here, system, sampling);
-            faults.addAll(outcome.refusals());
-            answer = faults.isEmpty() && outcome instanceof Outcome.Ok<Answer> ok ? ok.value() : null;
+            outcome = work.answer(sheet, here, system, sampling);
+            outcome.ifPresent(found -> faults.addAll(found.refusals()));
+            waiting = outcome.isEmpty() && faults.isEmpty();
         }
-        return view(sheet, here, draws, faults, answer, show, job);
+        Answer answer = faults.isEmpty() ? outcome.map(Outcome::orElseThrow).orElse(null) : null;
+        return view(sheet, here, draws, faults, answer, waiting, show, job);
     }
 
     private static void take(String key, List<String> values, Map<String, String> typed, List<Refusal> faults) {
@@ -160,6 +176,7 @@ public final class SheetPages {
             DrawOptions.Typed draws,
             List<Refusal> faults,
             @Nullable Answer answer,
+            boolean waiting,
             Show show,
             @Nullable SheetInJob job) {
         List<FormField> slots = FormField.of(sheet, typed, faults, show.system());
@@ -170,6 +187,7 @@ public final class SheetPages {
                 draws,
                 !typed.isEmpty(),
                 answer,
+                waiting,
                 FormField.elsewhere(slots, faults),
                 faults.size(),
                 answer == null ? List.of() : SheetPictures.of(answer),

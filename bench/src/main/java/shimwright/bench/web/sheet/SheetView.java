@@ -18,6 +18,7 @@ import shimwright.mechanics.worksheet.Worksheet;
  * @param draws how it is to be drawn, as typed
  * @param asked true where anything was typed
  * @param answer the answer; null where there is none
+ * @param waiting true while it is still worked out
  * @param elsewhere refusals that belong to no single input
  * @param faults how many things are to be mended
  * @param pictures SVG of its pictures and budgets
@@ -32,6 +33,7 @@ public record SheetView(
         DrawOptions.Typed draws,
         boolean asked,
         @Nullable Answer answer,
+        boolean waiting,
         List<Refusal> elsewhere,
         int faults,
         List<String> pictures,

@@ -27,17 +27,18 @@ public final class Drawer {
     /** Packs looked at before the search ends with what it has. */
     private static final long MOST_WORK = 60_000_000L;
 
-    public static final Worksheet<Case, Result> SHEET = new Worksheet<>(
-            "drawer",
-            "One drawer, several clearances",
-            "The shims for several clearances that share one drawer, chosen together.",
-            List.of(
-                    "JCGM 106:2012 7.2, 7.4",
-                    "JCGM 100:2008 5.2 (shared errors)",
-                    "order of ways: common practice, no source"),
-            Case.class,
-            Result.class,
-            Drawer::work);
+    public static final Worksheet<Case, Result> SHEET = new Worksheet<Case, Result>(
+                    "drawer",
+                    "One drawer, several clearances",
+                    "The shims for several clearances that share one drawer, chosen together.",
+                    List.of(
+                            "JCGM 106:2012 7.2, 7.4",
+                            "JCGM 100:2008 5.2 (shared errors)",
+                            "order of ways: common practice, no source"),
+                    Case.class,
+                    Result.class,
+                    Drawer::work)
+            .drawnWhenAsked();
 
     private Drawer() {}
 

@@ -147,7 +147,11 @@ final class DrawerSearch {
         return work <= most && looked <= MOST_COUNTS;
     }
 
+    /** True where it is to look no further: enough was looked at, or its thread was interrupted. */
     private boolean ended() {
+        if (Thread.currentThread().isInterrupted()) {
+            work = Math.max(work, most + 1);
+        }
         return work > until;
     }
 
