@@ -106,11 +106,6 @@ public record SharedShims(
         return false;
     }
 
-    /** The choice for one group as it stands. */
-    public static SharedShims of(Unit unit, Job job, Shop shop, List<String> group) {
-        return asked(unit, job, shop, group).worked();
-    }
-
     /**
      * The choice for one group, not yet made: all that it depends on.
      *

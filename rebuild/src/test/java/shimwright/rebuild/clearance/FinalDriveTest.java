@@ -48,7 +48,8 @@ class FinalDriveTest {
     }
 
     private static SharedShims together(DemoWorkbench bench) {
-        return SharedShims.of(bench.unit(), bench.job(), bench.shop(), group(bench));
+        return SharedShims.asked(bench.unit(), bench.job(), bench.shop(), group(bench))
+                .worked();
     }
 
     private static List<String> group(DemoWorkbench bench) {
@@ -288,8 +289,9 @@ class FinalDriveTest {
         List<LogEntry> entries = new ArrayList<>(bench.shopEntries());
         entries.addAll(more.entries());
         Shop full = Shop.of(entries, List.of(bench.job()));
-        Drawer.Result result = Objects.requireNonNull(
-                SharedShims.of(bench.unit(), bench.job(), full, group(bench)).result());
+        Drawer.Result result = Objects.requireNonNull(SharedShims.asked(bench.unit(), bench.job(), full, group(bench))
+                .worked()
+                .result());
         assertThat(result.offers()).isNotEmpty();
         assertThat(result.offers().get(0).probability())
                 .isGreaterThanOrEqualTo(ways(bench).offers().get(0).probability() - 0.001);

@@ -207,7 +207,7 @@ class SharedShimsPropertyTest {
     }
 
     private void chooseTogether(List<String> group) {
-        SharedShims together = SharedShims.of(box.unit, job(), shop(), group);
+        SharedShims together = SharedShims.asked(box.unit, job(), shop(), group).worked();
         assertThat(together.refusals()).isEmpty();
         List<String> way =
                 Objects.requireNonNull(together.result()).offers().get(0).pieces();
