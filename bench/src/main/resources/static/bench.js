@@ -2,6 +2,7 @@
 // Every page works without it; with it a dropped network loses nothing.
 import {cards} from "./cards.js";
 import {clocks} from "./clocks.js";
+import {drawing} from "./drawing.js";
 import {goesOn, keeps, sendWaiting} from "./forms.js";
 import {isText} from "./keys.js";
 import * as notice from "./notice.js";
@@ -35,6 +36,7 @@ onEach(() => {
     pad();
     clocks();
     cards();
+    drawing();
     again();
     others();
     notice.say("");

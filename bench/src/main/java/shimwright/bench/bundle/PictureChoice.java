@@ -5,13 +5,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import shimwright.bench.desk.Desk;
-import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.inspect.JudgedPiece;
 import shimwright.rebuild.job.Job;
-import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.job.PartPhoto;
 import shimwright.rebuild.job.UnitPicture;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Step;
@@ -58,16 +57,15 @@ public record PictureChoice(UnitPicture picture, String source, boolean proposed
         return all.values().stream().limit(UnitBundle.MOST_PICTURES).toList();
     }
 
-    /** Of the step it was taken at; at the strip-down of the part that came off last before it. */
+    /** Of the step it was taken at, or of the part that it shows. */
     private static String shows(Job job, String about, Instant at, Set<String> steps, Set<String> items) {
         if (about.startsWith(STEP) && steps.contains(about.substring(STEP.length()))) {
             return UnitPicture.step(about.substring(STEP.length()));
         }
-        Optional<Said<Entry.TakenOff>> off = about.equals("strip")
-                ? job.takenOff().stream().filter(said -> !said.at().isAfter(at)).reduce((earlier, later) -> later)
-                : Optional.empty();
-        return off.flatMap(said ->
-                        said.what().items().stream().filter(items::contains).findFirst())
+        return PartPhoto.shows(job, about, at).stream()
+                .map(JudgedPiece::item)
+                .filter(items::contains)
+                .findFirst()
                 .map(UnitPicture::item)
                 .orElse(UnitPicture.UNIT);
     }

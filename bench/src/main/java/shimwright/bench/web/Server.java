@@ -97,12 +97,13 @@ public final class Server {
             new EntryPages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);
             new FirstUnitPages(desk, door).routes(config.routes);
-            new InspectPages(desk, door).routes(config.routes);
+            InspectPages inspect = new InspectPages(desk, door);
+            inspect.routes(config.routes);
             new DifferencePages(desk, door).routes(config.routes);
             new OrderPages(desk, door, paper).routes(config.routes);
             new TagPages(desk, door, paper, entrance).routes(config.routes);
             new MoneyPages(desk, door, paper).routes(config.routes);
-            new BuildPages(desk, door).routes(config.routes);
+            new BuildPages(desk, door, inspect).routes(config.routes);
             new PartDrawings(desk, door).routes(config.routes);
             new PlanPages(desk, door).routes(config.routes);
             new PeoplePages(desk, door).routes(config.routes);

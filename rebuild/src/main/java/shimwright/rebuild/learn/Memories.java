@@ -17,6 +17,7 @@ import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Mistakes;
+import shimwright.rebuild.job.PartPhoto;
 
 /**
  * What earlier jobs knew, by the place where it matters: the step, the clearance, the wear limit or the item. What was struck is not
@@ -26,14 +27,16 @@ import shimwright.rebuild.job.Mistakes;
  * @param clearances what was fitted and read in the end
  * @param limits what was read and decided
  * @param items what came wrong
+ * @param photos of items and of their single pieces
  */
 public record Memories(
         Map<String, List<Remembered>> steps,
         Map<String, List<Remembered>> clearances,
         Map<String, List<Remembered>> limits,
-        Map<String, List<Remembered>> items) {
+        Map<String, List<Remembered>> items,
+        Map<String, List<PartPhoto>> photos) {
     /** Nothing. */
-    public static final Memories NONE = new Memories(Map.of(), Map.of(), Map.of(), Map.of());
+    public static final Memories NONE = new Memories(Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
 
     /** Longer than this between two steps and somebody went home, or to the telephone. */
     public static final Duration AT_ONE_GO = Duration.ofMinutes(90);
@@ -46,11 +49,12 @@ public record Memories(
                 joinedMaps(all.stream().map(Memories::steps).toList()),
                 joinedMaps(all.stream().map(Memories::clearances).toList()),
                 joinedMaps(all.stream().map(Memories::limits).toList()),
-                joinedMaps(all.stream().map(Memories::items).toList()));
+                joinedMaps(all.stream().map(Memories::items).toList()),
+                joinedMaps(all.stream().map(Memories::photos).toList()));
     }
 
-    private static Map<String, List<Remembered>> joinedMaps(List<Map<String, List<Remembered>>> all) {
-        Map<String, List<Remembered>> joined = new LinkedHashMap<>();
+    private static <T> Map<String, List<T>> joinedMaps(List<Map<String, List<T>>> all) {
+        Map<String, List<T>> joined = new LinkedHashMap<>();
         all.forEach(one -> one.forEach((place, memories) ->
                 joined.computeIfAbsent(place, p -> new ArrayList<>()).addAll(memories)));
         return Collections.unmodifiableMap(joined);
@@ -122,7 +126,7 @@ public record Memories(
                                                 + back.what().reason())));
             }
         });
-        return new Memories(steps(job, number), clearances, limits, items);
+        return new Memories(steps(job, number), clearances, limits, items, PartPhoto.of(job));
     }
 
     private static void add(Map<String, List<Remembered>> into, String place, Remembered memory) {

@@ -32,10 +32,17 @@ public final class BuildPages {
 
     private final Desk desk;
     private final Door door;
+    private final InspectPages inspect;
 
-    public BuildPages(Desk desk, Door door) {
+    /**
+     * These pages.
+     *
+     * @param inspect from whose pages pictures are sent too
+     */
+    public BuildPages(Desk desk, Door door, InspectPages inspect) {
         this.desk = desk;
         this.door = door;
+        this.inspect = inspect;
     }
 
     /** Lays the addresses of these pages. */
@@ -112,7 +119,8 @@ public final class BuildPages {
                 kept.map(PictureStore.Picture::mediaType).orElse(""),
                 kept.map(PictureStore.Picture::size).orElse(0L),
                 form.text("caption", "caption", "caption", 4000));
-        Pages.act(ctx, desk, door, form, act, this::build, form.raw("page").isEmpty() ? BuildPages::same : Pages::back);
+        boolean here = form.raw("page").isEmpty();
+        Pages.act(ctx, desk, door, form, act, here ? this::build : inspect::struck, here ? BuildPages::same : Pages::back);
     }
 
     private static byte[] bytes(UploadedFile file) {

@@ -97,8 +97,8 @@ public final class InspectPages {
         return "/inspect" + (limit.isEmpty() ? "" : "?limit=" + Pages.encoded(limit) + "#" + Pages.encoded(limit));
     }
 
-    /** What could not be struck is said on the page that it was struck on. */
-    private void struck(Context ctx, List<Refusal> faults, Map<String, String> typed) {
+    /** What could not be struck or kept is said on the page that it was sent from, as far as that is one of these. */
+    void struck(Context ctx, List<Refusal> faults, Map<String, String> typed) {
         String page = typed.getOrDefault("page", "");
         if (page.equals("strip")) {
             strip.strip(ctx, faults, typed);

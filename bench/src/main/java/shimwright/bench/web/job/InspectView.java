@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.web.kit.Drawings;
+import shimwright.bench.web.kit.PartPhotos;
 import shimwright.bench.web.kit.Show;
 import shimwright.rebuild.inspect.DamageWords;
 import shimwright.rebuild.inspect.JudgedPiece;
@@ -19,6 +20,7 @@ import shimwright.rebuild.inspect.TradeChecks;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.job.PartPhoto;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.record.Findings;
 import shimwright.rebuild.record.Standings;
@@ -302,7 +304,7 @@ public record InspectView(
     /**
      * One part alone.
      *
-     * @param drawn true where the unit file gives it a shape
+     * @param photos of it, to be shown beside its drawing
      * @param limits its limits as they stand
      * @param checks what the trade looks at on it
      * @param itself the verdict on the part, whatever was found on it
@@ -313,7 +315,7 @@ public record InspectView(
     public record PartView(
             JudgedPiece piece,
             Item item,
-            boolean drawn,
+            List<PartPhoto> photos,
             List<Standing> limits,
             List<CheckRow> checks,
             Optional<Said<Entry.Judged>> itself,
@@ -349,7 +351,7 @@ public record InspectView(
             return new PartView(
                     piece,
                     item,
-                    item.shape() != Item.Shape.NONE,
+                    PartPhotos.of(bench).ofPart(id),
                     limits,
                     List.copyOf(checks),
                     Findings.verdict(job, Entry.Judged.PART, piece),

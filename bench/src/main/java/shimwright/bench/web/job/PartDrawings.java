@@ -12,8 +12,9 @@ import shimwright.rebuild.unit.model.Fastener;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.workbench.PinnedUnit;
 
-/** The drawing of one part of a job's unit, fetched when it is looked at. */
+/** The drawing of one part of a unit, in a job or outside of any, fetched when it is looked at. */
 public final class PartDrawings {
     private final Desk desk;
     private final Door door;
@@ -27,6 +28,7 @@ public final class PartDrawings {
     public void routes(RoutesConfig routes) {
         routes.get("/job/{job}/part/item/{part}", this::item);
         routes.get("/job/{job}/part/fastener/{part}", this::fastener);
+        routes.get("/units/part/{type}/{part}", this::ofType);
     }
 
     private void item(Context ctx) {
@@ -36,6 +38,20 @@ public final class PartDrawings {
                     .findFirst();
             answer(ctx, item.map(one -> PartPicture.of(unit, one, step(ctx, unit), "part", door.system(ctx))));
         });
+    }
+
+    /** Of a unit type outside of any job, in the first variant that has the part. */
+    private void ofType(Context ctx) {
+        PinnedUnit file = desk.shelf().units().get(ctx.pathParam("type"));
+        Optional<String> drawn = file == null
+                ? Optional.empty()
+                : file.type().variants().keySet().stream()
+                        .flatMap(variant -> file.unit(variant).stream())
+                        .flatMap(unit -> unit.type().items().stream()
+                                .filter(one -> one.id().equals(ctx.pathParam("part")))
+                                .map(one -> PartPicture.of(unit, one, Optional.empty(), "part", door.system(ctx))))
+                        .findFirst();
+        answer(ctx, drawn);
     }
 
     private void fastener(Context ctx) {

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import shimwright.bench.web.kit.Pages;
+import shimwright.bench.web.kit.PartPhotos;
 import shimwright.bench.web.sheet.SheetInJob;
+import shimwright.rebuild.job.PartPhoto;
 import shimwright.rebuild.sheet.JobSheet;
 import shimwright.rebuild.sheet.JobSheets;
 import shimwright.rebuild.unit.model.Fastener;
@@ -21,8 +23,10 @@ import shimwright.rebuild.unit.model.Unit;
  * @param address of its picture, below the job's address
  * @param sectionFirst true where the section draws something of the step, so that it is what one sees first
  * @param sheets its worksheets
+ * @param photos of it, to be shown beside its drawing
  */
-public record ShownPart(String name, String address, boolean sectionFirst, List<Sheet> sheets) {
+public record ShownPart(
+        String name, String address, boolean sectionFirst, List<Sheet> sheets, List<PartPhoto> photos) {
 
     /** A worksheet of the part, by its title, and where it is opened. */
     public record Sheet(String title, String name, String address) {}
@@ -33,7 +37,7 @@ public record ShownPart(String name, String address, boolean sectionFirst, List<
      * What the step builds, puts in, takes out and tightens, in that order. Where a whole sub-assembly goes in, what the section draws
      * of it and an earlier step has built is left out.
      */
-    static List<ShownPart> of(Unit unit, Step step, JobSheets sheets) {
+    static List<ShownPart> of(Unit unit, Step step, JobSheets sheets, PartPhotos photos) {
         Set<String> items = new LinkedHashSet<>(step.builds());
         items.addAll(step.installs());
         items.addAll(step.removes());
@@ -49,7 +53,8 @@ public record ShownPart(String name, String address, boolean sectionFirst, List<
                     upper(item.name()),
                     "/part/item/" + Pages.encoded(id) + at,
                     drawn,
-                    opened(sheets, sheets.ofItem(id), step)));
+                    opened(sheets, sheets.ofItem(id), step),
+                    photos.ofItem(id)));
         }
         for (String id : step.fasteners()) {
             Fastener fastener = unit.fastener(id);
@@ -58,7 +63,8 @@ public record ShownPart(String name, String address, boolean sectionFirst, List<
                     name,
                     "/part/fastener/" + Pages.encoded(id) + at,
                     drawn,
-                    opened(sheets, sheets.ofFastener(fastener), step)));
+                    opened(sheets, sheets.ofFastener(fastener), step),
+                    List.of()));
         }
         return List.copyOf(shown);
     }

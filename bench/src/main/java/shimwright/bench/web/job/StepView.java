@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.web.kit.Drawings;
+import shimwright.bench.web.kit.PartPhotos;
 import shimwright.bench.web.kit.Show;
 import shimwright.bench.web.kit.UnitPictures;
 import shimwright.bench.web.plan.PeopleView;
@@ -21,6 +22,7 @@ import shimwright.rebuild.clearance.EtchedDeviation;
 import shimwright.rebuild.clearance.SharedShims;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.PartPhoto;
 import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.job.UnitPicture;
 import shimwright.rebuild.plan.Plan;
@@ -84,7 +86,7 @@ public record StepView(
      * @param consumables what is used
      * @param windows the time windows it stands in
      * @param parts what the step puts in, takes out and tightens, each with a picture of its own
-     * @param pictures those of the unit that show the step or what it puts in or takes out
+     * @param pictures those of the unit that show the step or what it puts in or takes out, and stand beside no part
      * @param missing what must be new for it and is neither ordered nor here
      * @param joints what its joints say in a line each
      * @param sheets its worksheets, with what unit and job know
@@ -104,12 +106,19 @@ public record StepView(
             Set<String> items = new LinkedHashSet<>(step.builds());
             items.addAll(step.installs());
             items.addAll(step.removes());
+            List<ShownPart> parts = ShownPart.of(unit, step, sheets, PartPhotos.of(bench));
+            Set<String> beside = parts.stream()
+                    .flatMap(part -> part.photos().stream())
+                    .map(PartPhoto::picture)
+                    .collect(Collectors.toSet());
             return new Takes(
                     step.fasteners().stream().map(unit::fastener).toList(),
                     step.consumables().stream().map(unit::consumable).toList(),
                     step.windows().stream().map(unit::window).toList(),
-                    ShownPart.of(unit, step, sheets),
-                    UnitPictures.ofStep(bench.shop(), unit.type().id(), step.id(), items),
+                    parts,
+                    UnitPictures.ofStep(bench.shop(), unit.type().id(), step.id(), items).stream()
+                            .filter(picture -> !beside.contains(picture.picture()))
+                            .toList(),
                     bench.bench().heldUp().containsKey(step.id())
                             ? OrderList.of(unit, bench.job()).linesFor(step)
                             : List.of(),

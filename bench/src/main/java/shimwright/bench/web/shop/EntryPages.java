@@ -9,9 +9,12 @@ import java.util.Map;
 import java.util.Optional;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.web.kit.Door;
+import shimwright.bench.web.kit.Drawings;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
+import shimwright.bench.web.kit.Show;
+import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.unit.edit.DropEntry;
 import shimwright.rebuild.unit.edit.EntryField;
@@ -21,6 +24,7 @@ import shimwright.rebuild.unit.edit.PutEntry;
 import shimwright.rebuild.unit.edit.TypedEntry;
 import shimwright.rebuild.unit.edit.UnitEdit;
 import shimwright.rebuild.unit.file.UnitTree;
+import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType;
 
 /** The sections of a unit file: a page with the entries of each, and a form for each entry, made from the keys of the model. */
@@ -54,6 +58,7 @@ public final class EntryPages {
         routes.get(SECTION, this::section);
         routes.get(SECTION + "/entry", ctx -> entry(ctx));
         routes.post(SECTION + "/entry", this::put);
+        routes.post(SECTION + "/drawing", this::draw);
         routes.post(SECTION + "/drop", this::drop);
     }
 
@@ -146,7 +151,38 @@ public final class EntryPages {
         all.put("job", shown.job());
         all.put("why", shown.why());
         all.put("fields", fields);
+        UnitDrawings.of(asked.type(), variant -> unit(asked.type(), variant), asked.section(), shown.entry(), page.show())
+                .ifPresent(drawing -> all.put("drawing", drawing));
         door.show(ctx, "entry", page, all);
+    }
+
+    private Optional<Unit> unit(UnitType type, String variant) {
+        return Optional.ofNullable(desk.shelf().units().get(type.id())).flatMap(file -> file.unit(variant));
+    }
+
+    /** The drawing as it would be with what stands in the form; nothing is kept. What cannot be is said over the drawing as it is. */
+    private void draw(Context ctx) {
+        asked(ctx).filter(asked -> UnitDrawings.shows(asked.section())).ifPresent(asked -> {
+            Form form = door.form(ctx);
+            Map<String, Object> entry = TypedEntry.of(asked.section(), form.typed(), form.system());
+            Show show = new Show(form.system(), door.zone());
+            Outcome<UnitType> typed = new PutEntry(asked.section().name(), form.raw("was"), entry).on(asked.type());
+            Optional<Drawings> drawing = typed instanceof Outcome.Ok<UnitType> ok
+                    ? UnitDrawings.of(
+                            ok.value(),
+                            variant -> Optional.of(ok.value().resolve(variant)),
+                            asked.section(),
+                            entry,
+                            show)
+                    : UnitDrawings.of(
+                            asked.type(), variant -> unit(asked.type(), variant), asked.section(), entry, show);
+            String said = typed.refusals().stream()
+                    .findFirst()
+                    .map(fault -> "Not drawn yet: " + fault.sentence())
+                    .orElse("As typed, not kept yet");
+            ctx.status(typed.isOk() ? 200 : 422);
+            ctx.html(door.render("unitdrawing", Map.of("drawing", drawing.orElseThrow(), "said", said)));
+        });
     }
 
     private void put(Context ctx) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import shimwright.bench.desk.Desk;
@@ -17,6 +18,7 @@ import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
+import shimwright.bench.web.kit.PartPhotos;
 import shimwright.bench.web.kit.UnitPictures;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -31,6 +33,7 @@ import shimwright.rebuild.unit.edit.UnitEdit;
 import shimwright.rebuild.unit.edit.UnitGap;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.UnitType;
+import shimwright.rebuild.workbench.PinnedUnit;
 
 /** One unit type: what it can do, what it lacks, and a form for each fact. A job from which one comes moves to the changed file. */
 public final class UnitPages {
@@ -237,6 +240,10 @@ public final class UnitPages {
                 open.map(one -> UnitPictures.ofItems(desk.shop(), type.id(), List.of(one.id())))
                         .orElseGet(() -> desk.shop().unitPictures(type.id())));
         all.put("open", open.orElse(null));
+        PinnedUnit file = Objects.requireNonNull(desk.shelf().units().get(type.id()), "it was found there");
+        all.put("drawing", UnitDrawings.of(type, file::unit, "items", open.map(Item::id).orElse(""), page.show()));
+        PartPhotos photos = PartPhotos.of(desk, type);
+        all.put("photos", open.map(one -> photos.ofItem(one.id())).orElse(List.of()));
         all.put(
                 "stamp",
                 open.filter(one -> !one.part().isBlank())
