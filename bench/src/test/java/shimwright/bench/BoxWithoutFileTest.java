@@ -12,6 +12,7 @@ import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import shimwright.bench.store.SamplePictures;
 
 /** A box that nobody has a file for, in a shop with nothing in it: begun, opened, stripped, built step by step, printed. */
 class BoxWithoutFileTest {
@@ -188,6 +189,37 @@ class BoxWithoutFileTest {
                         .text())
                 .doesNotContain("weighs");
         assertThat(bench.page(here).select(".gaps").text()).contains("weighs");
+    }
+
+    @Test
+    void aPhotographOfAPartStandsBesideItsDrawing() throws IOException {
+        bench.post("/begin", with("model", "fifth"));
+        bench.post("/new/old-works-fifth", "number", "W-5", "owner", "a farm");
+        String job = "/job/job-w-5";
+        bench.post(job + "/strip", "gone", "tail housing", "items1", "tail");
+        byte[] taken = SamplePictures.byLibrary("jpg", 40, 30);
+        assertThat(bench.page(job + "/parts/tail").select(".beside")).isEmpty();
+        assertThat(bench.upload(job + "/picture", "a.jpg", taken, "about", "strip", "page", "strip")
+                        .body())
+                .contains("Strip-down", "Picture kept");
+        assertThat(bench.page(job + "/parts/tail").select(".beside > label").eachText())
+                .containsExactly("Drawing", "Photograph job W-5, at the strip-down");
+        Document plan = bench.page(job + "/plan");
+        String step = plan.select("a[href*='build?step=']").stream()
+                .filter(link -> link.text().contains("tail housing"))
+                .findFirst()
+                .orElseThrow()
+                .attr("href");
+        assertThat(bench.page(step).select(".onwide .view .beside img.small")).hasSize(1);
+        assertThat(bench.upload(job + "/picture", "a.jpg", new byte[9], "about", "part tail", "page", "parts/tail")
+                        .body())
+                .contains("As the trade checks it", "class=\"faults\"");
+        String struck = bench.page(job + "/strip")
+                .select(".pictures .strike input[name=struck]")
+                .val();
+        bench.post(job + "/strike", "struck", struck, "page", "strip", "reason", "another box");
+        assertThat(bench.page(job + "/parts/tail").select(".beside")).isEmpty();
+        assertThat(bench.page(job + "/parts/tail").select(".partpicture")).hasSize(1);
     }
 
     @Test

@@ -147,7 +147,7 @@ class BundleBetweenShopsTest {
                 .map(option -> option.attr("value").substring("step ".length()))
                 .findFirst()
                 .orElseThrow();
-        assertThat(other.page("/job/job-2/build?step=" + step).select(".fromothers img"))
+        assertThat(other.page("/job/job-2/build?step=" + step).select(".onwide .beside img.small"))
                 .hasSize(1);
         assertThat(files(out(other)).entrySet())
                 .containsAll(files(out(one)).entrySet().stream()

@@ -66,6 +66,23 @@ class EntryPagesTest {
     }
 
     @Test
+    void theDrawingShowsWhatIsTypedBeforeItIsKept() {
+        String entry = HERE + "/clearances/entry?id="
+                + bench.page(HERE + "/clearances").select("ul.shelf b").get(0).text();
+        assertThat(bench.page(entry).select("[data-draws] svg")).hasSize(2);
+        Map<String, String> fields = fields(bench.page(HERE + "/items/entry?id=sleeve_4"), HERE + "/items/entry");
+        fields.put("name", "sleeve of another name");
+        HttpResponse<String> drawn = send(HERE + "/items/drawing", fields);
+        assertThat(drawn.statusCode()).isEqualTo(200);
+        assertThat(drawn.body()).containsIgnoringCase("sleeve of another name").contains("not kept yet");
+        assertThat(bench.page(HERE).text()).doesNotContain("sleeve of another name");
+        fields.put("along", "one to two");
+        HttpResponse<String> refused = send(HERE + "/items/drawing", fields);
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(refused.body()).contains("Not drawn yet").contains("<svg");
+    }
+
+    @Test
     void everySectionAndTheFormOfAnEntryOfEachIsThere() {
         List<String> sections = bench.page(HERE).select("#sections + p a").eachAttr("href");
         assertThat(sections).hasSizeGreaterThan(25);

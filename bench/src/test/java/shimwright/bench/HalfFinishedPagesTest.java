@@ -116,9 +116,11 @@ class HalfFinishedPagesTest {
                         "/api/units/" + type + "?format=yaml",
                         "/api/units/" + type + "/history",
                         "/api/units/" + type + "/bundle"));
-        there(bench, bench.page(here + "/history").select("ul.shelf a.button").eachAttr("href").stream()
-                .limit(2)
-                .toList());
+        there(
+                bench,
+                bench.page(here + "/history").select("ul.shelf a.button").eachAttr("href").stream()
+                        .limit(2)
+                        .toList());
         assertThat(bench.post(here + "/bundle", "history", "yes").statusCode()).isEqualTo(200);
         List<String> parts = bench.page(here).select("a.partlink").eachAttr("href");
         if (!parts.isEmpty()) {
@@ -137,7 +139,8 @@ class HalfFinishedPagesTest {
                 .isEqualTo(200);
         String job = "/job/job-h-" + n;
         for (int off = 1 + random.nextInt(4); off > 0; off--) {
-            List<String> taps = bench.page(job + "/strip").select("button[name=tap]").eachAttr("value");
+            List<String> taps =
+                    bench.page(job + "/strip").select("button[name=tap]").eachAttr("value");
             if (!taps.isEmpty()) {
                 String tap = any(random, taps);
                 assertThat(bench.post(job + "/strip", "inTheWay", "last", "tap", tap, "fasteners", "4 x M8x1.25 8.8")
@@ -158,10 +161,19 @@ class HalfFinishedPagesTest {
                                 random.nextBoolean() ? "closes" : "")
                         .statusCode())
                 .isEqualTo(200);
-        there(bench, bench.page(job + "/strip").select("a[href*=strip/clearance], a[href*=right]").eachAttr("href"));
         there(
                 bench,
-                List.of(job + "/strip/order", job + "/strip/questions", job + "/differs", job + "/learn", job + "/tags"));
+                bench.page(job + "/strip")
+                        .select("a[href*=strip/clearance], a[href*=right]")
+                        .eachAttr("href"));
+        there(
+                bench,
+                List.of(
+                        job + "/strip/order",
+                        job + "/strip/questions",
+                        job + "/differs",
+                        job + "/learn",
+                        job + "/tags"));
         assertThat(bench.post(job + "/strip/order").statusCode()).isIn(200, 422);
         there(
                 bench,
@@ -182,7 +194,8 @@ class HalfFinishedPagesTest {
 
     /** Some steps with the pictures of their parts, and a part alone. */
     private static void steps(DemoBench bench, Random random, String job) {
-        List<String> steps = bench.page(job + "/plan").select("a[href*='build?step=']").eachAttr("href");
+        List<String> steps =
+                bench.page(job + "/plan").select("a[href*='build?step=']").eachAttr("href");
         for (int looks = 3; looks > 0 && !steps.isEmpty(); looks--) {
             String step = any(random, steps);
             Document page = bench.page(step);

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.outcome.Outcome;
@@ -19,7 +20,15 @@ public final class UnitShelf {
     private final UnitSource folder;
     private final DocumentStore documents;
     private final Map<String, Optional<PinnedUnit>> pinned = new ConcurrentHashMap<>();
+
+    /** Hashes of files that this run of the program kept; what is kept is written and synced. */
+    private final Set<String> kept = ConcurrentHashMap.newKeySet();
+
     private volatile @Nullable Shelved shelved;
+
+    /** What lay there before one was laid: its other files are the same. */
+    private volatile @Nullable Shelved before;
+
     /**
      * A unit file that was read without a fault.
      *
@@ -58,7 +67,7 @@ public final class UnitShelf {
             Map<String, ReadFile> byHash = new LinkedHashMap<>();
             Files there = folder.files();
             for (ReadFile file : there.sound()) {
-                PinnedUnit unit = new PinnedUnit(PinnedUnit.hash(file.content()), file.type());
+                PinnedUnit unit = unit(file);
                 byType.put(file.type().id(), unit);
                 byHash.put(unit.hash(), file);
             }
@@ -66,6 +75,17 @@ public final class UnitShelf {
             shelved = asked;
         }
         return asked;
+    }
+
+    /** A file as one stands on it; one that lay there before is the same unit, with what was worked out of it. */
+    @SuppressWarnings("ReferenceEquality") // the very one that lay there
+    private PinnedUnit unit(ReadFile file) {
+        Shelved last = before;
+        PinnedUnit known = last == null ? null : last.byType().get(file.type().id());
+        if (known != null && known.type() == file.type() && last.byHash().get(known.hash()) == file) {
+            return known;
+        }
+        return new PinnedUnit(PinnedUnit.hash(file.content()), file.type());
     }
 
     /** The unit files that a new job can stand on, by the id of the unit type. */
@@ -119,10 +139,12 @@ public final class UnitShelf {
 
     /** Keeps a file under its hash; the one of the shelf for the same unit type also, so that one can go back to it. */
     Outcome<String> keep(String type, byte[] content) {
-        return file(type)
-                .map(before -> documents.keep(before.name(), before.content()))
-                .orElse(Outcome.ok(""))
-                .flatMap(before -> documents.keep(type + ".yaml", content));
+        PinnedUnit now = units().get(type);
+        Outcome<String> last = now == null ? Outcome.ok("") : keep(now.hash());
+        return last.flatMap(there -> documents.keep(type + ".yaml", content)).map(hash -> {
+            kept.add(hash);
+            return hash;
+        });
     }
 
     /** Keeps what belongs to a unit file under its hash. */
@@ -133,6 +155,7 @@ public final class UnitShelf {
     /** Lays a file that is kept already on the shelf, in the place of the one of the same unit type. */
     Outcome<String> lay(String type, byte[] content) {
         return folder.put(type, content).map(place -> {
+            before = shelved;
             shelved = null;
             return place;
         });
@@ -147,6 +170,11 @@ public final class UnitShelf {
     /** Keeps the file of the shelf under a hash, so that a job can stand on it for ever; refused where the disk does not take it. */
     Outcome<String> keep(String hash) {
         ReadFile file = shelved().byHash().get(hash);
-        return file == null ? Outcome.ok(hash) : documents.keep(file.name(), file.content());
+        return file == null || kept.contains(hash)
+                ? Outcome.ok(hash)
+                : documents.keep(file.name(), file.content()).map(same -> {
+                    kept.add(hash);
+                    return same;
+                });
     }
 }

@@ -2,6 +2,7 @@ package shimwright.bench.desk;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -120,7 +121,10 @@ public final class UnitVersions {
         String before = Optional.ofNullable(shelf.units().get(type))
                 .map(PinnedUnit::hash)
                 .orElse("");
-        if (before.equals(PinnedUnit.hash(text.getBytes(StandardCharsets.UTF_8)))) {
+        byte[] content = text.getBytes(StandardCharsets.UTF_8);
+        if (shelf.file(type)
+                .filter(there -> Arrays.equals(there.content(), content))
+                .isPresent()) {
             return Outcome.ok(shelf.type(type).orElseThrow());
         }
         return desk.act(new UnitActs.ChangeUnit(type, before, text, what, why), signed)

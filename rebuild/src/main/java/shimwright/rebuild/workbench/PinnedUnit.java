@@ -2,15 +2,23 @@ package shimwright.rebuild.workbench;
 
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType;
 
 /** A unit file as it was read, under the hash of its content; two are the same when their hashes are. */
 public final class PinnedUnit {
+    /** What was hashed last: one change of a file asks several times. */
+    private static volatile @Nullable Hashed latest;
+
+    @SuppressWarnings("ArrayRecordComponent") // compared as what it is, an array
+    private record Hashed(byte[] content, String hash) {}
+
     private final String hash;
     private final UnitType type;
     private final Map<String, Unit> resolved = new ConcurrentHashMap<>();
@@ -28,8 +36,15 @@ public final class PinnedUnit {
 
     /** SHA-256 of a file, lower-case hex. */
     public static String hash(byte[] content) {
+        Hashed known = latest;
+        if (known != null && Arrays.equals(known.content(), content)) {
+            return known.hash();
+        }
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+            String hash = HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+            latest = new Hashed(content.clone(), hash);
+            return hash;
         } catch (NoSuchAlgorithmException missing) {
             throw new IllegalStateException("every Java has SHA-256", missing);
         }

@@ -120,7 +120,14 @@ public final class BuildPages {
                 kept.map(PictureStore.Picture::size).orElse(0L),
                 form.text("caption", "caption", "caption", 4000));
         boolean here = form.raw("page").isEmpty();
-        Pages.act(ctx, desk, door, form, act, here ? this::build : inspect::struck, here ? BuildPages::same : Pages::back);
+        Pages.act(
+                ctx,
+                desk,
+                door,
+                form,
+                act,
+                here ? this::build : inspect::struck,
+                here ? BuildPages::same : Pages::back);
     }
 
     private static byte[] bytes(UploadedFile file) {

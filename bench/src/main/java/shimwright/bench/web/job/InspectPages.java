@@ -2,6 +2,7 @@ package shimwright.bench.web.job;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,8 @@ import shimwright.rebuild.job.Entry;
 
 /** Inspection, limit by limit and part by part: what was measured and seen, what becomes of it; with complaint and strip-down, whose strikes come here. */
 public final class InspectPages {
+    private static final String PARTS = "parts/";
+
     private final Desk desk;
     private final Door door;
     private final StripPages strip;
@@ -104,8 +107,10 @@ public final class InspectPages {
             strip.strip(ctx, faults, typed);
         } else if (page.equals("complaint")) {
             complaint.complaint(ctx, faults, typed);
-        } else if (page.startsWith("parts/")) {
-            part(ctx, faults, typed);
+        } else if (page.startsWith(PARTS)) {
+            Map<String, String> all = new LinkedHashMap<>(typed);
+            all.put("piece", Pages.decoded(page.substring(PARTS.length())));
+            part(ctx, faults, all);
         } else {
             inspect(ctx, faults, typed);
         }

@@ -25,8 +25,7 @@ import shimwright.rebuild.unit.model.Unit;
  * @param sheets its worksheets
  * @param photos of it, to be shown beside its drawing
  */
-public record ShownPart(
-        String name, String address, boolean sectionFirst, List<Sheet> sheets, List<PartPhoto> photos) {
+public record ShownPart(String name, String address, boolean sectionFirst, List<Sheet> sheets, List<PartPhoto> photos) {
 
     /** A worksheet of the part, by its title, and where it is opened. */
     public record Sheet(String title, String name, String address) {}

@@ -1,6 +1,7 @@
 package shimwright.bench.web.kit;
 
 import io.javalin.http.Context;
+import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -99,6 +100,15 @@ public final class Pages {
     /** A word of an address. */
     public static String encoded(String word) {
         return URLEncoder.encode(word, StandardCharsets.UTF_8);
+    }
+
+    /** A word that was put into an address; as it is where it never was one. */
+    public static String decoded(String word) {
+        try {
+            return URLDecoder.decode(word, StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException bent) {
+            return word;
+        }
     }
 
     /** A page that says in a sentence what is not here. */

@@ -148,10 +148,16 @@ public final class EntryPages {
         all.put("type", asked.type());
         all.put("section", asked.section());
         all.put("was", shown.was());
+        all.put("called", shown.entry().getOrDefault("name", shown.was()));
         all.put("job", shown.job());
         all.put("why", shown.why());
         all.put("fields", fields);
-        UnitDrawings.of(asked.type(), variant -> unit(asked.type(), variant), asked.section(), shown.entry(), page.show())
+        UnitDrawings.of(
+                        asked.type(),
+                        variant -> unit(asked.type(), variant),
+                        asked.section(),
+                        shown.entry(),
+                        page.show())
                 .ifPresent(drawing -> all.put("drawing", drawing));
         door.show(ctx, "entry", page, all);
     }

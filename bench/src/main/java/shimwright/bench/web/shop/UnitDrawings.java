@@ -48,8 +48,7 @@ final class UnitDrawings {
      * @param kind of thing: {@code items} or {@code clearances}; anything else marks nothing
      * @param id of the thing; empty for none
      */
-    static Drawings of(
-            UnitType type, Function<String, Optional<Unit>> resolved, String kind, String id, Show show) {
+    static Drawings of(UnitType type, Function<String, Optional<Unit>> resolved, String kind, String id, Show show) {
         List<Unit> units = type.variants().keySet().stream()
                 .flatMap(variant -> resolved.apply(variant).stream())
                 .toList();
@@ -58,10 +57,7 @@ final class UnitDrawings {
                 .findFirst()
                 .orElseGet(() -> units.get(0));
         Set<String> items = new HashSet<>();
-        unit.type().items().stream()
-                .filter(item -> !item.trial())
-                .map(Item::id)
-                .forEach(items::add);
+        unit.type().items().stream().filter(item -> !item.trial()).map(Item::id).forEach(items::add);
         SectionState state = SectionState.EMPTY.withFitted(items);
         if (ids(unit, kind).contains(id)) {
             state = kind.equals("items") ? state.withInHand(Set.of(id)) : state.withClearance(id);

@@ -241,7 +241,9 @@ public final class UnitPages {
                         .orElseGet(() -> desk.shop().unitPictures(type.id())));
         all.put("open", open.orElse(null));
         PinnedUnit file = Objects.requireNonNull(desk.shelf().units().get(type.id()), "it was found there");
-        all.put("drawing", UnitDrawings.of(type, file::unit, "items", open.map(Item::id).orElse(""), page.show()));
+        all.put(
+                "drawing",
+                UnitDrawings.of(type, file::unit, "items", open.map(Item::id).orElse(""), page.show()));
         PartPhotos photos = PartPhotos.of(desk, type);
         all.put("photos", open.map(one -> photos.ofItem(one.id())).orElse(List.of()));
         all.put(

@@ -117,6 +117,7 @@ public final class UnitFiles {
         if (text.length() > LARGEST) {
             return Outcome.refused(tooLong(name).sorted());
         }
+        UnitTree.written(good.type(), tree);
         LATELY.keep(name, text, new Good(good.type(), UnitWriter.stepLines(text, good.type()), good.remarks()));
         return Outcome.ok(text);
     }

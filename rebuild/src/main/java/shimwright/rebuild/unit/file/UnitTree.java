@@ -41,13 +41,18 @@ public final class UnitTree {
             }
         }
         Map<String, Object> tree = TreeWriter.tree(type);
+        written(type, tree);
+        return tree;
+    }
+
+    /** A type that was written as this tree, which nobody changes any more. */
+    static void written(UnitType type, Map<String, Object> tree) {
         synchronized (LATELY) {
             LATELY.addFirst(new Known(new WeakReference<>(type), tree));
             if (LATELY.size() > MOST) {
                 LATELY.removeLast();
             }
         }
-        return tree;
     }
 
     /** The same to look at, for who changes nothing in it. */

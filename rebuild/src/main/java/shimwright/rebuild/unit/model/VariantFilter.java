@@ -1,6 +1,7 @@
 package shimwright.rebuild.unit.model;
 
 import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -17,6 +18,11 @@ import org.jspecify.annotations.Nullable;
 /** Takes out of a unit type what holds for other variants only, and every mention of it in lists and maps. */
 public final class VariantFilter {
     private static final Map<Class<?>, Optional<Component>> ONLY = new ConcurrentHashMap<>();
+
+    /** Keys of records in which something can be taken out: by class, and whether mentions are looked at. */
+    private static final Map<Looked, List<Component>> OPEN = new ConcurrentHashMap<>();
+
+    private record Looked(Class<?> record, boolean references) {}
 
     private final String variant;
     private final Map<String, Set<String>> left = new HashMap<>();
@@ -76,16 +82,53 @@ public final class VariantFilter {
     }
 
     private <T extends Record> T copy(T record, Class<T> type, boolean references) {
-        List<Component> components = Component.of(type);
-        Object[] values = new Object[components.size()];
-        boolean same = true;
-        for (int n = 0; n < values.length; n++) {
-            Component component = components.get(n);
+        Map<String, Object> changed = new HashMap<>();
+        for (Component component : open(type, references)) {
             Object value = component.in(record);
-            values[n] = value(value, component, references);
-            same &= isSame(values[n], value);
+            Object copy = value(value, component, references);
+            if (!isSame(copy, value)) {
+                changed.put(component.key(), copy);
+            }
         }
-        return same ? record : Component.make(type, values);
+        return changed.isEmpty()
+                ? record
+                : Component.make(
+                        type,
+                        Component.of(type).stream()
+                                .map(component -> changed.getOrDefault(component.key(), component.in(record)))
+                                .toArray());
+    }
+
+    /** The keys of a record that can come out otherwise than they are; most records have none, and are not looked into. */
+    private static List<Component> open(Class<?> record, boolean references) {
+        Looked looked = new Looked(record, references);
+        List<Component> known = OPEN.get(looked);
+        if (known == null) {
+            known = Component.of(record).stream()
+                    .filter(component -> isOpen(component, references))
+                    .toList();
+            OPEN.put(looked, known);
+        }
+        return known;
+    }
+
+    private static boolean isOpen(Component component, boolean references) {
+        if (!(component.type() instanceof ParameterizedType type)) {
+            return isOpen(component.type(), references);
+        }
+        boolean refers = references && !component.field().refersTo().isEmpty();
+        if (type.getRawType() == Map.class) {
+            return refers || component.key().equals("variants") || isOpen(Component.held(type), references);
+        }
+        // the ids of a list of records are noted even where nothing is taken out of them
+        boolean noted = !references && Component.held(type) instanceof Class<?> held && held.isRecord();
+        return type.getRawType() == List.class && (refers || noted || isOpen(Component.held(type), references));
+    }
+
+    private static boolean isOpen(Type type, boolean references) {
+        return type instanceof Class<?> plain
+                && plain.isRecord()
+                && !open(plain, references).isEmpty();
     }
 
     @SuppressWarnings("ReferenceEquality") // what is the very same need not be made again

@@ -1,14 +1,20 @@
 package shimwright.rebuild.unit.sense;
 
+import java.lang.reflect.ParameterizedType;
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.unit.model.Component;
 import shimwright.rebuild.unit.model.VariantFilter;
 
 /** What holds for a variant may name only what holds for that variant as well. */
 final class VariantSense {
+    /** Keys of records under which a variant's things may be named. */
+    private static final Map<Class<?>, List<Component>> NAMING = new ConcurrentHashMap<>();
+
     private final SenseContext context;
     private final Map<String, Set<String>> everywhere;
 
@@ -28,7 +34,7 @@ final class VariantSense {
         if (!only.isEmpty() && !only.contains(variant)) {
             return;
         }
-        for (Component component : Component.of(record.getClass())) {
+        for (Component component : NAMING.computeIfAbsent(record.getClass(), VariantSense::naming)) {
             Object value = component.in(record);
             if (component.key().equals("variants") && value instanceof Map<?, ?> variants) {
                 visit(variants.get(variant), variant, ids);
@@ -42,6 +48,15 @@ final class VariantSense {
                 visit(value, variant, ids);
             }
         }
+    }
+
+    private static List<Component> naming(Class<?> record) {
+        return Component.of(record).stream()
+                .filter(component -> component.type() instanceof ParameterizedType held
+                        ? !(Component.held(held) instanceof Class<?> plain) || plain.isRecord()
+                        : component.type() != String.class
+                                || !component.field().refersTo().isEmpty())
+                .toList();
     }
 
     private void visit(@Nullable Object value, String variant, Map<String, Set<String>> ids) {
