@@ -72,6 +72,7 @@ final class HouseRules {
         rules.put("nobody sees Main", nobodySeesMain());
         rules.put("pages keep nothing themselves", pagesKeepNothingThemselves());
         rules.put("doors make no entries", doorsMakeNoEntries());
+        rules.put("only the door leads elsewhere", onlyTheDoorLeadsElsewhere());
         rules.put("no package cycles", noPackageCycles());
         rules.put("every package says what may be null", everyPackageSaysWhatMayBeNull());
         rules.put("every type has a name of its own", everyTypeHasANameOfItsOwn());
@@ -238,6 +239,18 @@ final class HouseRules {
                         "makes an entry",
                         (JavaCall<?> call) -> call.getTarget().getName().equals("<init>")
                                 && call.getTargetOwner().isAssignableTo(rebuild + ".job.Entry")));
+    }
+
+    /** An address made of what was asked may not fit into a header, or lead away. */
+    ArchRule onlyTheDoorLeadsElsewhere() {
+        return noClasses()
+                .that(in(bench + ".web"))
+                .and()
+                .doNotHaveFullyQualifiedName(bench + ".web.kit.Door")
+                .should()
+                .callCodeUnitWhere(DescribedPredicate.describe(
+                        "leads elsewhere",
+                        (JavaCall<?> call) -> call.getTarget().getName().equals("redirect")));
     }
 
     ArchRule noPackageCycles() {

@@ -35,6 +35,7 @@ class HouseRulesTest {
             Map.entry("nobody sees Main", "web.StartsTheProgram"),
             Map.entry("pages keep nothing themselves", "web.KeepsItself"),
             Map.entry("doors make no entries", "web.MakesAnEntry"),
+            Map.entry("only the door leads elsewhere", "web.LeadsAway"),
             Map.entry("no package cycles", "axial.KnowsAnotherTopic"),
             Map.entry("every package says what may be null", "web.Prints"),
             Map.entry("every type has a name of its own", "axial.Twice"),

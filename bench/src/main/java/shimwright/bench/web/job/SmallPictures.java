@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import shimwright.bench.picture.photo.Thumbnail;
+import shimwright.bench.web.kit.Door;
+import shimwright.bench.web.kit.Pages;
 import shimwright.rebuild.job.PictureStore;
 
 /** Kept pictures made small for a page, one at a time, the last few remembered. */
@@ -13,6 +15,7 @@ final class SmallPictures {
     private static final int REMEMBERED = 200;
 
     private final PictureStore pictures;
+    private final Door door;
     private final Map<String, byte[]> small = new LinkedHashMap<>(16, 0.75f, true) {
         @Override
         protected boolean removeEldestEntry(Map.Entry<String, byte[]> eldest) {
@@ -20,8 +23,9 @@ final class SmallPictures {
         }
     };
 
-    SmallPictures(PictureStore pictures) {
+    SmallPictures(PictureStore pictures, Door door) {
         this.pictures = pictures;
+        this.door = door;
     }
 
     /** Answers with the small picture; with the picture itself where it cannot be made small. */
@@ -29,7 +33,7 @@ final class SmallPictures {
         String hash = ctx.pathParam("hash");
         Optional<byte[]> jpeg = hash.matches("[0-9a-f]{64}") ? of(hash) : Optional.empty();
         if (jpeg.isEmpty()) {
-            ctx.redirect("/picture/" + hash);
+            door.on(ctx, "/picture/" + Pages.encoded(hash), "");
             return;
         }
         ctx.contentType("image/jpeg");

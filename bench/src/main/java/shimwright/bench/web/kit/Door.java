@@ -28,8 +28,13 @@ public final class Door {
     /** No page of ours has a longer one; all headers of an answer together have 8 kB. */
     private static final int LONGEST_ADDRESS = 2_000;
 
+    /** Coded for an address a letter may take nine characters. */
+    private static final int LONGEST_WORD = 400;
+
     /** Under which name a request carries the mark of what its page will show. */
     public static final String MARK = "mark";
+
+    private static final String HELD = "held";
 
     private static final int YEAR = 365 * 24 * 3600;
     private static final int LONGEST_NAME = 60;
@@ -88,6 +93,11 @@ public final class Door {
             throw new RequestDenied(422, name, "it is too long to be remembered here", "Type a shorter one");
         }
         ctx.cookie(new Cookie(name, safe, "/", YEAR, ctx.req().isSecure(), true, null, SameSite.STRICT));
+    }
+
+    /** Keeps how this screen is held, as a form says it. */
+    public void hold(Context ctx, Form form) {
+        remember(ctx, HELD, Held.typed(form).kept());
     }
 
     /** What was remembered under a name; empty for nothing. */
@@ -153,6 +163,7 @@ public final class Door {
                 name(ctx),
                 said == null ? "" : said,
                 Optional.ofNullable(ctx.<String>attribute(MARK)).orElse(""),
+                Held.of(remembered(ctx, HELD)),
                 ids.get());
     }
 
@@ -172,13 +183,20 @@ public final class Door {
         return Characters.harmless(out.toString());
     }
 
-    /** After an entry is kept: go on to a page, with a word of what was kept. */
+    /**
+     * Goes on to a page of this shop, as after an entry is kept; the one way in which anybody is led elsewhere.
+     *
+     * @param address where to; one that {@link #local} does not hold leads to the first page
+     * @param said a word of what was kept; empty for none, and a long one is cut
+     */
     public void on(Context ctx, String address, String said) {
         String to = local(address) ? address : "/";
         String word = said.isEmpty()
                 ? ""
                 : (to.contains("?") ? "&" : "?") + "said="
-                        + java.net.URLEncoder.encode(said, java.nio.charset.StandardCharsets.UTF_8);
+                        + java.net.URLEncoder.encode(
+                                said.length() > LONGEST_WORD ? said.substring(0, LONGEST_WORD) + "…" : said,
+                                java.nio.charset.StandardCharsets.UTF_8);
         ctx.redirect(to + word, io.javalin.http.HttpStatus.SEE_OTHER);
     }
 
