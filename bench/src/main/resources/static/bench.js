@@ -6,6 +6,7 @@ import {drawing} from "./drawing.js";
 import {goesOn, keeps, sendWaiting} from "./forms.js";
 import {isText} from "./keys.js";
 import * as notice from "./notice.js";
+import {hands} from "./hands.js";
 import {others} from "./others.js";
 import {pad} from "./pad.js";
 import {go, onEach, parts} from "./page.js";
@@ -28,6 +29,16 @@ function again() {
     }, Number(going.dataset.again));
 }
 
+/** What is wider than its place is reached and moved by the keyboard as well. */
+function scrolls() {
+    document.querySelectorAll(".scroll, .planpicture, .record").forEach(wide => {
+        if (wide.scrollWidth <= wide.clientWidth) return;
+        wide.tabIndex = 0;
+        wide.setAttribute("role", "group");
+        wide.setAttribute("aria-label", "Wider than the screen: move it sideways");
+    });
+}
+
 onEach(() => {
     document.querySelectorAll("form[data-keep]").forEach(keeps);
     document.querySelectorAll("form[data-on]").forEach(goesOn);
@@ -37,6 +48,8 @@ onEach(() => {
     clocks();
     cards();
     drawing();
+    hands();
+    scrolls();
     again();
     others();
     notice.say("");

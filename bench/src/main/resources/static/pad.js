@@ -65,7 +65,8 @@ function close() {
 function clear() {
     if (!into || !box || box.hidden) return;
     const field = into.getBoundingClientRect();
-    const over = field.bottom + AIR - box.getBoundingClientRect().top;
+    const pad = box.getBoundingClientRect();
+    const over = pad.top > 0 ? field.bottom + AIR - pad.top : field.bottom + AIR - innerHeight;
     if (over > 0) scrollBy(0, Math.min(over, field.top - AIR));
     else if (field.top < AIR) scrollBy(0, field.top - AIR);
 }

@@ -2,6 +2,9 @@ package shimwright.bench;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -30,6 +33,8 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 final class Browser implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(40);
 
+    private static final String AXE = axe();
+
     private final ChromeDriver driver;
 
     Browser() {
@@ -41,6 +46,14 @@ final class Browser implements AutoCloseable {
         ChromeOptions options = new ChromeOptions();
         options.setAcceptInsecureCerts(true);
         return new Browser(options);
+    }
+
+    private static String axe() {
+        try (InputStream script = Objects.requireNonNull(Browser.class.getResourceAsStream("/axe.min.js"))) {
+            return new String(script.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 
     private Browser(ChromeOptions options) {
@@ -246,6 +259,17 @@ final class Browser implements AutoCloseable {
                 .withMessage(() -> what + " at " + driver.getCurrentUrl())
                 .until(d -> look.get());
         return Objects.requireNonNull(found);
+    }
+
+    /** What the accessibility checks of axe-core find on the page as it stands, each with its rule and where. */
+    List<?> barriers() {
+        driver.executeScript(AXE);
+        return (List<?>) Objects.requireNonNull(driver.executeAsyncScript("""
+                const done = arguments[arguments.length - 1];
+                axe.run(document, {resultTypes: ['violations']}).then(
+                    found => done(found.violations.map(v => v.id + ' at ' + v.nodes.map(n => n.target.join(' ') + ' ' + n.html.slice(0, 90)).slice(0, 4).join(' | '))),
+                    wrong => done(['axe itself: ' + wrong]))
+                """));
     }
 
     Object script(String script) {

@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import shimwright.bench.command.Options;
+import shimwright.bench.web.kit.Behind;
 import shimwright.mechanics.outcome.Outcome;
 
 /** The real program on a copy of the demo shop, on a free port. */
@@ -137,11 +138,11 @@ final class DemoBench implements AutoCloseable {
         return send(HttpRequest.newBuilder(URI.create(url(path))).GET().build());
     }
 
-    /** The page as the browser has it in the end: while something is worked out behind it the browser is told to ask again. */
+    /** The page as a person has it in the end: while something is worked out behind it, it asks again. */
     Document page(String path) {
         for (int asked = 0; asked < 200; asked++) {
             HttpResponse<String> answer = get(path);
-            if (answer.headers().firstValue("Refresh").isEmpty()) {
+            if (!answer.body().contains("data-again=\"" + Behind.AGAIN + "\"")) {
                 return Jsoup.parse(answer.body());
             }
         }

@@ -2,6 +2,7 @@ package shimwright.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -60,6 +61,9 @@ class ScreensTest {
             "/sheets/mesh-forces?" + SheetPagesTest.example("mesh-forces"),
             "/sheets/interference?" + SheetPagesTest.example("interference"));
 
+    private static final List<String> LOOKED_INTO =
+            List.of("/", "/job/job-v-0093/build", "/job/job-v-0093/clearance/c", "/job/job-v-0093/proof");
+
     private static DemoBench bench;
     private static Browser browser;
 
@@ -102,6 +106,27 @@ class ScreensTest {
             }
         }
         browser.tablet();
+    }
+
+    /** A few pages in each run, all with {@code -Dshimwright.axe=true}: axe-core looks at every element for some seconds. */
+    @Test
+    void axeFindsNothingOnAnyPageAtEitherSize() {
+        List<String> found = new ArrayList<>();
+        List<String> pages = Boolean.getBoolean("shimwright.axe") ? PAGES : LOOKED_INTO;
+        for (boolean phone : new boolean[] {false, true}) {
+            if (phone) {
+                browser.phone();
+            } else {
+                browser.tablet();
+            }
+            for (String page : pages) {
+                browser.open(bench.url(page));
+                browser.barriers()
+                        .forEach(barrier -> found.add((phone ? "phone " : "tablet ") + page + ": " + barrier));
+            }
+        }
+        browser.tablet();
+        assertThat(found).isEmpty();
     }
 
     @Test

@@ -93,7 +93,7 @@ class ScriptTest {
         browser.script("document.querySelectorAll('.wear details').forEach(d => d.open = true)");
         String form = "form[action$='/judge']:has(input[name=limit][value='C14'])";
         browser.script("document.querySelector(\"" + form + " input[name=decision]\").checked = true");
-        browser.one(form + " input[name=consent]").sendKeys("the owner, by telephone");
+        browser.typeUnfolded(form + " input[name=consent]", "the owner, by telephone");
         browser.changes(() -> browser.one(form + " button").click());
         assertThat(browser.has("main > .faults")).isTrue();
         WebElement consent = browser.one(form + " input[name=consent]");
@@ -136,8 +136,7 @@ class ScriptTest {
     void wordsTypedForOnePartDoNotTurnUpAtAnother() {
         browser.open(bench.url(JOB + "/inspect"));
         browser.script("document.querySelectorAll('.wear details').forEach(d => d.open = true)");
-        List<WebElement> words = browser.all(".wear input[name^=words]");
-        words.get(0).sendKeys("scored");
+        browser.typeUnfolded(".wear input[name^=words]", "scored");
         browser.open(bench.url(JOB + "/inspect"));
         List<WebElement> again = browser.all(".wear input[name^=words]");
         assertThat(again.get(0).getDomProperty("value")).isEqualTo("scored");

@@ -120,7 +120,8 @@ public final class Server {
             new UnitRoutes(desk, door).routes(config.routes);
             new BundleRoutes(desk, door).routes(config.routes);
             new DevicePages(entrance, door, desk::now).routes(config.routes);
-            config.routes.get("/job/{job}", ctx -> ctx.redirect("/job/" + ctx.pathParam("job") + "/build"));
+            config.routes.get(
+                    "/job/{job}", ctx -> door.on(ctx, "/job/" + Pages.encoded(ctx.pathParam("job")) + "/build", ""));
             config.routes.error(404, ctx -> {
                 if (lostProgram(ctx)) {
                     ApiRoutes.refuse(ctx, 404, "", "there is nothing at " + ctx.path(), "See /api/openapi.json");

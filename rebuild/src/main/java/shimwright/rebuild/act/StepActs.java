@@ -273,6 +273,41 @@ public final class StepActs {
         }
     }
 
+    /** A clock is started by hand, so that every screen shows it and the step is held to it. */
+    @MakesEntries(Entry.ClockStarted.class)
+    public record StartClock(
+            @ActInput(value = "step", missing = "Go back to the build page")
+            String step,
+
+            @ActInput(value = "what runs", missing = "Say what it is, such as: hub in the oven", longest = 100)
+            String clock,
+
+            @ActInput(
+                    value = "minutes",
+                    missing = "Say how many minutes it runs",
+                    least = 0.05,
+                    most = StartClock.LONGEST)
+            double minutes,
+
+            @ActInput("the step must be done by then, or waits until then")
+            String ends)
+            implements Act.OfJob {
+        private static final String BY_THEN = "by";
+
+        /** A fortnight; nothing on the bench takes longer that a clock is of use for. */
+        private static final double LONGEST = 14 * 24 * 60.0;
+
+        private static final double MINUTE = 60;
+
+        @Override
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            return IntakeActs.kept(
+                    bench,
+                    new Entry.ClockStarted(step, clock, minutes * MINUTE, ends.equals(BY_THEN)),
+                    "The clock runs");
+        }
+    }
+
     /** One side of a choice between possible orders is taken. */
     @MakesEntries(Entry.ChoiceTaken.class)
     public record TakeSide(

@@ -473,6 +473,15 @@ public sealed interface Entry {
     /** A step cannot be done now, and why. */
     record StepCannot(String step, String reason) implements OfJob {}
 
+    /**
+     * A clock was started by hand at a step: heat that soaks, a part that cools, a sealant that skins over.
+     *
+     * @param name what it is
+     * @param seconds how long it runs, s
+     * @param mustEnd true where the step must be done by then, false where it waits until then
+     */
+    record ClockStarted(String step, String name, double seconds, boolean mustEnd) implements OfJob {}
+
     /** A step was undone again. */
     record StepUndone(String step, String reason) implements OfJob {}
 

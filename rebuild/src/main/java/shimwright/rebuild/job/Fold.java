@@ -46,6 +46,7 @@ public final class Fold {
     private final Map<String, Said<Entry.CameBack>> cameBack = new LinkedHashMap<>();
     private final Map<String, Said<Entry.SentBack>> sentBack = new LinkedHashMap<>();
     private final List<Said<Entry.LiesHere>> here = new ArrayList<>();
+    private final List<Said<Entry.ClockStarted>> started = new ArrayList<>();
     private final List<Said<Entry.TimeOverruled>> clocks = new ArrayList<>();
     private final List<Said<Entry.FollowedUp>> followedUp = new ArrayList<>();
     private @Nullable Said<Entry.JobOpened> opened;
@@ -106,7 +107,7 @@ public final class Fold {
                 .forEach(Map::clear);
         List.of(packsIn, rounds, struck, chosen, accepted, notes, pictures, worked, sent, cameBack, sentBack, costs)
                 .forEach(Map::clear);
-        List.of(takenOff, found, here, clocks, followedUp).forEach(List::clear);
+        List.of(takenOff, found, here, started, clocks, followedUp).forEach(List::clear);
         opened = null;
         moved = null;
         complaint = null;
@@ -251,6 +252,8 @@ public final class Fold {
                 cannot.remove(one.step());
                 done.put(one.step(), said(kept, one));
             }
+        } else if (entry instanceof Entry.ClockStarted e) {
+            started.add(said(kept, e));
         } else if (entry instanceof Entry.StepCannot e) {
             cannot.put(e.step(), said(kept, e));
         } else if (entry instanceof Entry.StepUndone e) {
@@ -335,6 +338,7 @@ public final class Fold {
                         copy(jumped),
                         copy(leftOut),
                         copy(added),
+                        List.copyOf(started),
                         copy(cannot),
                         copy(checks),
                         copy(holdsOverruled),

@@ -123,6 +123,7 @@ public record Job(
      * @param jumped steps that stand done although steps they wait for were not
      * @param leftOut steps left out of this job
      * @param added steps of this job's own
+     * @param started clocks started by hand, in order
      * @param cannot steps that could not be done when last tried and are not done since
      * @param checks the latest reading of each check, by "step/check"; gone with a step that was undone
      * @param holdsOverruled hold points passed by decision, by step
@@ -134,6 +135,7 @@ public record Job(
             Map<String, Said<Entry.StepJumped>> jumped,
             Map<String, Said<Entry.StepLeftOut>> leftOut,
             Map<String, Said<Entry.StepAdded>> added,
+            List<Said<Entry.ClockStarted>> started,
             Map<String, Said<Entry.StepCannot>> cannot,
             Map<String, Said<Entry.CheckRead>> checks,
             Map<String, Said<Entry.HoldOverruled>> holdsOverruled,
@@ -234,6 +236,11 @@ public record Job(
     /** The steps of this job's own. */
     public Map<String, Said<Entry.StepAdded>> added() {
         return build.added();
+    }
+
+    /** The clocks started by hand. */
+    public List<Said<Entry.ClockStarted>> started() {
+        return build.started();
     }
 
     /** The steps that could not be done when last tried and are not done since. */

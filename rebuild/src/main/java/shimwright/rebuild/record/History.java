@@ -254,6 +254,11 @@ public final class History {
         put(words, Entry.StepLeftOut.class, e -> "Step " + e.step() + " left out" + because(e.reason()));
         put(words, Entry.StepTakenUp.class, e -> "Step " + e.step() + " taken up again" + because(e.reason()));
         put(words, Entry.StepAdded.class, e -> "Step " + e.step() + " added: " + e.todo() + because(e.reason()));
+        put(
+                words,
+                Entry.ClockStarted.class,
+                e -> "Clock started at step " + e.step() + ": " + e.name() + ", " + Math.round(e.seconds() / 60)
+                        + " min" + (e.mustEnd() ? " at most" : ""));
         put(words, Entry.StepCannot.class, e -> "Step " + e.step() + " could not be done" + because(e.reason()));
         put(
                 words,

@@ -60,6 +60,7 @@ public final class Rules {
         put(rules, Entry.StepTakenUp.class, StepRules::takenUp);
         put(rules, Entry.StepAdded.class, StepRules::added);
         put(rules, Entry.StepCannot.class, StepRules::cannot);
+        put(rules, Entry.ClockStarted.class, StepRules::clock);
         put(rules, Entry.TimeOverruled.class, StepRules::overruled);
         put(rules, Entry.CheckRead.class, HoldRules::read);
         put(rules, Entry.HoldOverruled.class, HoldRules::overruled);

@@ -134,6 +134,19 @@ final class StepRules {
         return refusals;
     }
 
+    static List<Refusal> clock(Workbench bench, Entry.ClockStarted e) {
+        List<Refusal> refusals = new ArrayList<>(open(bench, e.step()));
+        if (!(e.seconds() > 0) || Double.isInfinite(e.seconds())) {
+            refusals.add(Refusal.of("minutes", "it runs for no time", "Say how many minutes it runs"));
+        }
+        refusals.addAll(bench.timers().stream()
+                .filter(timer -> timer.step().equals(e.step()) && timer.name().equals(e.name()))
+                .map(timer -> Refusal.of(
+                        "what runs", "such a clock runs already", "Strike it first, or give this one another name"))
+                .toList());
+        return refusals;
+    }
+
     static List<Refusal> overruled(Workbench bench, Entry.TimeOverruled e) {
         List<Refusal> refusals = new ArrayList<>(open(bench, e.step()));
         refusals.addAll(Rules.reason(e.reason(), "Say why it may be so; it stands on the record"));

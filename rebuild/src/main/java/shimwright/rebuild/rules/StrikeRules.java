@@ -25,6 +25,7 @@ final class StrikeRules {
             Entry.Weighed.class,
             Entry.ChoiceTaken.class,
             Entry.StepCannot.class,
+            Entry.ClockStarted.class,
             Entry.StepAdded.class,
             Entry.StepsStood.class,
             Entry.Sent.class,

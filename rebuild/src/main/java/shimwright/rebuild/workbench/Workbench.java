@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Sessions;
@@ -155,12 +156,25 @@ public final class Workbench {
     public List<Timers.Timer> timers() {
         List<Timers.Timer> known = timers;
         if (known == null) {
-            known = Timers.running(unit, job.doneAt(), now).stream()
+            known = Stream.concat(Timers.running(unit, job.doneAt(), now).stream(), byHand())
                     .filter(timer -> order.steps().containsKey(timer.closes()))
                     .toList();
             timers = known;
         }
         return known;
+    }
+
+    /** Those started by hand at steps that are not done; a wait that has ended still says so. */
+    private Stream<Timers.Timer> byHand() {
+        return job.started().stream()
+                .filter(said -> !job.stepsDone().contains(said.what().step()))
+                .map(said -> new Timers.Timer(
+                        said.what().name(),
+                        said.at(),
+                        said.at().plusMillis(Math.round(said.what().seconds() * 1000)),
+                        said.what().mustEnd(),
+                        said.what().step(),
+                        said.what().step()));
     }
 
     /** What must be new for each step, and is neither ordered nor here. */

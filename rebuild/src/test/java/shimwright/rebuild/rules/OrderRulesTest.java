@@ -99,6 +99,30 @@ class OrderRulesTest {
         assertThat(ClockRules.against(lying, "X05")).isEmpty();
     }
 
+    /** A clock started by hand holds its step as a cure does: a wait until it has ended, a limit from then on; struck, it is gone. */
+    @Test
+    void aClockStartedByHandHoldsItsStepUntilItIsStruck() {
+        DemoWorkbench bench = DemoWorkbench.open();
+        Entry.OfJob wait = new Entry.ClockStarted("D01", "hub soaks", 1_200, false);
+        assertThat(Rules.check(bench.lying(), wait)).isEmpty();
+        Workbench runs = bench.lying().after(wait);
+        assertThat(runs.timers())
+                .anyMatch(timer -> timer.name().equals("hub soaks")
+                        && timer.closes().equals("D01")
+                        && Duration.between(timer.since(), timer.until()).equals(Duration.ofMinutes(20)));
+        assertThat(ClockRules.broken(runs, "D01"))
+                .singleElement()
+                .matches(ClockRules.Broken::early)
+                .matches(broken -> broken.seconds() > 1_100);
+        assertThat(Rules.check(runs, new Entry.StepDone("D01", "")))
+                .anyMatch(r -> r.fact().contains("hub soaks"));
+        assertThat(Rules.check(runs, wait)).anyMatch(r -> r.fact().equals("such a clock runs already"));
+        assertThat(Rules.check(bench.lying(), new Entry.ClockStarted("D01", "x", 0, true)))
+                .anyMatch(r -> r.fact().equals("it runs for no time"));
+        Workbench limit = bench.lying().after(new Entry.ClockStarted("D01", "sealant skins", 600, true));
+        assertThat(ClockRules.broken(limit, "D01")).isEmpty();
+    }
+
     @Test
     void thePlanDoesEverythingElseFirst() {
         DemoWorkbench bench = DemoWorkbench.open();

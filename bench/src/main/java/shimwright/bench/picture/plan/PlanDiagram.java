@@ -116,7 +116,7 @@ public final class PlanDiagram {
                 ? 0
                 : picture.places.get(picture.places.size() - 1).row() + 1;
         double height = rows * picture.row + (key.size() + picture.windows.size() + 2) * KEY + 8;
-        picture.svg.root(prefix, width, height, "The plan", picture.about());
+        picture.svg.rootOfLinks(prefix, width, height, "The plan", picture.about());
         picture.bands();
         for (int i = 0; i < boxes.size(); i++) {
             picture.box(i);

@@ -50,6 +50,15 @@ public final class Svg {
      * numbers, for the printer takes no others.
      */
     public Svg root(String prefix, double width, double height, String title, String about) {
+        return root("img", prefix, width, height, title, about);
+    }
+
+    /** The same for a picture with links in it: a reader of the screen goes into it. */
+    public Svg rootOfLinks(String prefix, double width, double height, String title, String about) {
+        return root("group", prefix, width, height, title, about);
+    }
+
+    private Svg root(String role, String prefix, double width, double height, String title, String about) {
         String wide = n(Math.ceil(width));
         String high = n(Math.ceil(height));
         open(
@@ -63,7 +72,7 @@ public final class Svg {
                 "height",
                 high,
                 "role",
-                "img",
+                role,
                 "aria-labelledby",
                 prefix + "-title " + prefix + "-desc",
                 "font-family",

@@ -50,9 +50,6 @@ public final class SharedShimsPages {
             return;
         }
         Optional<SharedShims> together = chosen(behind, bench.get(), group);
-        if (together.isEmpty()) {
-            ctx.header("Refresh", Behind.AGAIN);
-        }
         List<Session> sessions =
                 group.stream().map(id -> bench.get().session(id)).toList();
         door.show(

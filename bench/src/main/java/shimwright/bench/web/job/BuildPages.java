@@ -52,6 +52,7 @@ public final class BuildPages {
         on(routes, "jumped", StepActs.DoneOutOfOrder.class, true);
         on(routes, "leftout", StepActs.LeaveOut.class, true);
         on(routes, "cannot", StepActs.CannotNow.class, true);
+        on(routes, "clock", StepActs.StartClock.class, false);
         on(routes, "undo", StepActs.Undo.class, false);
         on(routes, "here", OrderActs.HaveHere.class, false);
         on(routes, "check", HoldActs.ReadCheck.class, false);
@@ -59,7 +60,7 @@ public final class BuildPages {
         routes.post("/job/{job}/note", this::note);
         routes.post("/job/{job}/picture", this::picture);
         routes.get("/picture/{hash}", this::showPicture);
-        routes.get("/picture/{hash}/small", new SmallPictures(desk.pictures())::show);
+        routes.get("/picture/{hash}/small", new SmallPictures(desk.pictures(), door)::show);
     }
 
     /** An act on a step: afterwards the next step is shown, or the same one again. */

@@ -1,5 +1,6 @@
 package shimwright.bench.web.job;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -216,6 +217,25 @@ public record StepView(
                 .filter(line ->
                         !line.about().startsWith("fastener ") && !line.about().startsWith("joint "))
                 .toList();
+    }
+
+    /** The clocks started by hand at it. */
+    public List<Job.Said<Entry.ClockStarted>> clocks(JobOnBench bench) {
+        return bench.job().started().stream()
+                .filter(said -> step != null && said.what().step().equals(step.id()))
+                .toList();
+    }
+
+    /** Those of a name. */
+    public List<Job.Said<Entry.ClockStarted>> runs(JobOnBench bench, String name) {
+        return clocks(bench).stream()
+                .filter(said -> said.what().name().equals(name))
+                .toList();
+    }
+
+    /** How long a window is open, as a form says it. */
+    public static String minutes(Window window) {
+        return BigDecimal.valueOf(window.longest() / 60).stripTrailingZeros().toPlainString();
     }
 
     /** Which view is open first: 0 for the section, else the part of that number. */

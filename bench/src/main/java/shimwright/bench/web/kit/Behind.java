@@ -22,8 +22,8 @@ import java.util.function.Supplier;
  * @param <A> the answer
  */
 public final class Behind<Q, A> {
-    /** After so many seconds the browser asks again. */
-    public static final String AGAIN = "2";
+    /** After so many ms the script of the page asks again. */
+    public static final String AGAIN = "2000";
 
     /** So long a page waits itself, ms. */
     private static final long PATIENCE = 250;

@@ -21,6 +21,7 @@ import shimwright.mechanics.outcome.Refusal;
  * @param who signs entries
  * @param said a short good-news sentence after a post; empty for none
  * @param mark changes with what this page shows; empty for a page that shows nothing of the log
+ * @param held how the screen is held
  * @param entryId id for the entry that the page's first form makes when the script does not make one
  */
 public record Page(
@@ -33,6 +34,7 @@ public record Page(
         String who,
         String said,
         String mark,
+        Held held,
         String entryId) {
 
     /** What was typed in a field, to show it again. */

@@ -19,7 +19,7 @@ public enum Role {
     private static final String DEVICES = "/devices";
 
     /** What an onlooker may send: how it sees things, that it leaves, and a worksheet, which only computes. */
-    private static final Set<String> ONLOOKERS = Set.of("/me", "/pair/leave", "/api/worksheets/{name}");
+    private static final Set<String> ONLOOKERS = Set.of("/me", "/held", "/pair/leave", "/api/worksheets/{name}");
 
     private final String word;
 

@@ -50,9 +50,6 @@ public final class SidesPages {
             Map<String, Object> more = new LinkedHashMap<>();
             if (bench.plan() instanceof Outcome.Ok<Plan> ok) {
                 Optional<Outcome<SidesView>> found = found(bench, ok.value(), page);
-                if (found.isEmpty()) {
-                    ctx.header("Refresh", Behind.AGAIN);
-                }
                 more.put("waiting", found.isEmpty());
                 found.ifPresent(view -> {
                     more.put("refusals", view.refusals());

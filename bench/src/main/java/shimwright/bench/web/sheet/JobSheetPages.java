@@ -100,7 +100,7 @@ public final class JobSheetPages {
                 Map.of());
         SheetView view = SheetPages.read(work, sheet.get().sheet(), typed, Door.draws(ctx), show, of);
         Page page = door.page(ctx, view.sheet().title(), "sheets", bench);
-        SheetPages.show(ctx, door, page, view);
+        door.show(ctx, "sheet", page, Map.of("view", view));
         ctx.status(asked && view.faults() > 0 ? 422 : 200);
     }
 

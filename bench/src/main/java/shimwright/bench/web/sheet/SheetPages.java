@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
 import shimwright.bench.sheet.DrawOptions;
 import shimwright.bench.sheet.SheetSearch;
 import shimwright.bench.sheet.UnitWords;
-import shimwright.bench.web.kit.Behind;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
@@ -70,17 +69,9 @@ public final class SheetPages {
     private void sheet(Context ctx) {
         read(ctx).ifPresent(view -> {
             Page page = door.page(ctx, view.sheet().title(), "", null);
-            show(ctx, door, page, view);
+            door.show(ctx, "sheet", page, Map.of("view", view));
             ctx.status(view.faults() > 0 ? 422 : 200);
         });
-    }
-
-    /** Shows it; while it is worked out the browser asks again by itself. */
-    static void show(Context ctx, Door door, Page page, SheetView view) {
-        if (view.waiting()) {
-            ctx.header("Refresh", Behind.AGAIN);
-        }
-        door.show(ctx, "sheet", page, Map.of("view", view));
     }
 
     private void pdf(Context ctx) {
@@ -89,8 +80,10 @@ public final class SheetPages {
             return;
         }
         if (view.get().answer() == null) {
-            ctx.redirect(
-                    "/sheets/" + view.get().sheet().name() + "?" + view.get().query());
+            door.on(
+                    ctx,
+                    "/sheets/" + view.get().sheet().name() + "?" + view.get().query(),
+                    "");
             return;
         }
         Page page = door.page(ctx, view.get().sheet().title(), "", null);

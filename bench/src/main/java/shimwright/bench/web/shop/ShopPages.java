@@ -39,6 +39,8 @@ public final class ShopPages {
         on(routes, "/drawer/remove", ShopActs.RemoveShim.class);
         on(routes, "/drawer/returned", ShopActs.ReturnShim.class);
         routes.post("/me", this::me);
+        routes.get("/held", ctx -> door.show(ctx, "held", door.page(ctx, "This screen", "", null), Map.of()));
+        routes.post("/held", this::held);
     }
 
     private void shop(Context ctx, List<Refusal> faults, Map<String, String> typed) {
@@ -100,6 +102,11 @@ public final class ShopPages {
 
     private void on(RoutesConfig routes, String path, Class<? extends Act.OfShop> type) {
         routes.post(path, ctx -> Pages.act(ctx, desk, door, type, this::drawer, "/drawer"));
+    }
+
+    private void held(Context ctx) {
+        door.hold(ctx, door.form(ctx));
+        door.on(ctx, "/held", "This screen is as you said, from now on.");
     }
 
     private void me(Context ctx) {

@@ -54,8 +54,18 @@ class ShowTest {
 
     @Test
     void whatWasTypedComesBackLineByLine() {
-        Page page =
-                new Page("", SHOW, "", null, List.of(), Map.of("values", "1\n\n3", "form", "read-C31"), "", "", "", "");
+        Page page = new Page(
+                "",
+                SHOW,
+                "",
+                null,
+                List.of(),
+                Map.of("values", "1\n\n3", "form", "read-C31"),
+                "",
+                "",
+                "",
+                Held.USUAL,
+                "");
         assertThat(page.typedLines("values")).containsExactly("1", "", "3");
         assertThat(page.typedLinesIn("read-C31", "values")).containsExactly("1", "", "3");
         assertThat(page.typedLinesIn("read-C14", "values")).containsExactly("");
