@@ -91,8 +91,8 @@ class ComplaintTest {
                     "{\"suspect\":\"alignment\",\"name\":\"bell housing or dowels out of line\",\"seen\":\"found\"}");
         }
         String third = bench.get(page).body();
-        assertThat(third).contains("it was so in 2 earlier ones");
-        assertThat(bench.get("/job/job-one/complaint").body()).contains("it was so in an earlier one");
+        assertThat(third).contains("it was so in 2 of 2 cases before");
+        assertThat(bench.get("/job/job-one/complaint").body()).contains("it was so in 1 of 1 case before (one)");
     }
 
     private static void act(String path, String json) {

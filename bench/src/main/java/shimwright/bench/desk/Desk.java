@@ -31,6 +31,7 @@ import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.job.Summaries;
 import shimwright.rebuild.learn.Memories;
+import shimwright.rebuild.learn.Taught;
 import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.workbench.PinnedUnit;
 import shimwright.rebuild.workbench.ShopFloor;
@@ -189,12 +190,21 @@ public final class Desk {
                         () -> earlier.of(
                                 lines(),
                                 bench.job().opened().unitType(),
+                                bench.job().id()),
+                        () -> earlier.all(
+                                lines(),
+                                bench.job().opened().unitType(),
                                 bench.job().id())));
     }
 
     /** What the last jobs of a unit type that were handed back teach. */
     public Memories earlier(String unitType) {
         return earlier.of(lines(), unitType, "");
+    }
+
+    /** All that the jobs of a unit type that were handed back teach. */
+    public Taught taught(String unitType) {
+        return earlier.all(lines(), unitType, "");
     }
 
     private Optional<Workbench> workbench(String id) {

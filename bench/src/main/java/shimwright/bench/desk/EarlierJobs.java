@@ -5,6 +5,7 @@ import java.util.Optional;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.StoreFailure;
 import shimwright.rebuild.learn.Memories;
+import shimwright.rebuild.learn.Taught;
 
 /**
  * What the last jobs of a type that were handed back teach. Each is read once for each head of its stream; one that is still built is not
@@ -12,51 +13,60 @@ import shimwright.rebuild.learn.Memories;
  */
 final class EarlierJobs {
     private static final int MOST = 10;
+    /** Jobs whose numbers stand in a row. */
+    private static final int MOST_IN_A_ROW = 60;
     /** Jobs of which the memories are held. */
     private static final long HELD = 200;
 
     private final FoldCache streams;
     private final Recent<Known> known = new Recent<>(HELD, one -> 1);
 
-    private record Known(Head head, Memories memories) {}
+    private record Known(Head head, Taught taught) {}
 
     EarlierJobs(FoldCache streams) {
         this.streams = streams;
     }
 
     /**
-     * What they teach, the newest first.
+     * What the newest of them knew by the place where it matters, the newest first.
      *
      * @param lines of all jobs, the newest first
      * @param job which is itself not among them
      */
     Memories of(List<JobSummary> lines, String unitType, String job) {
-        List<JobSummary> earlier = lines.stream()
+        return Memories.joined(
+                read(lines, unitType, job, MOST).stream().map(Taught::memories).toList());
+    }
+
+    /** All that they teach, of many more of them. */
+    Taught all(List<JobSummary> lines, String unitType, String job) {
+        return Taught.joined(read(lines, unitType, job, MOST_IN_A_ROW));
+    }
+
+    private List<Taught> read(List<JobSummary> lines, String unitType, String job, int most) {
+        return lines.stream()
                 .filter(line -> line.closed()
                         && line.unitType().equals(unitType)
                         && !line.job().equals(job))
-                .limit(MOST)
+                .limit(most)
+                .flatMap(line -> of(line).stream())
                 .toList();
-        return earlier.isEmpty()
-                ? Memories.NONE
-                : Memories.joined(
-                        earlier.stream().flatMap(line -> of(line).stream()).toList());
     }
 
-    private Optional<Memories> of(JobSummary line) {
+    private Optional<Taught> of(JobSummary line) {
         Known before = known.get(line.job());
         if (before != null && before.head().equals(line.head())) {
-            return Optional.of(before.memories());
+            return Optional.of(before.taught());
         }
-        Optional<Memories> read = read(line.job());
-        read.ifPresent(memories -> known.put(line.job(), new Known(line.head(), memories)));
+        Optional<Taught> read = read(line.job());
+        read.ifPresent(taught -> known.put(line.job(), new Known(line.head(), taught)));
         return read;
     }
 
     /** A job whose entries cannot be read teaches nothing; its own pages say what is wrong with it. */
-    private Optional<Memories> read(String job) {
+    private Optional<Taught> read(String job) {
         try {
-            return streams.job(job).map(Memories::of);
+            return streams.job(job).map(Taught::of);
         } catch (StoreFailure damaged) {
             return Optional.empty();
         }

@@ -9,6 +9,7 @@ import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.learn.Memories;
+import shimwright.rebuild.learn.Taught;
 import shimwright.rebuild.plan.BuildState;
 import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
@@ -24,17 +25,28 @@ public final class JobOnBench {
     private final Workbench bench;
     private final Supplier<PlanCache.Shown> planner;
     private final Supplier<Memories> earlier;
+    private final Supplier<Taught> taught;
     private volatile PlanCache.@Nullable Shown shown;
 
-    JobOnBench(Workbench bench, Supplier<PlanCache.Shown> planner, Supplier<Memories> earlier) {
+    JobOnBench(
+            Workbench bench,
+            Supplier<PlanCache.Shown> planner,
+            Supplier<Memories> earlier,
+            Supplier<Taught> taught) {
         this.bench = bench;
         this.planner = planner;
         this.earlier = earlier;
+        this.taught = taught;
     }
 
-    /** What earlier jobs of the type teach. */
+    /** What the newest earlier jobs of the type knew, by the place where it matters. */
     public Memories earlier() {
         return earlier.get();
+    }
+
+    /** All that earlier jobs of the type teach. */
+    public Taught taught() {
+        return taught.get();
     }
 
     /** The bench as a value. */

@@ -20,6 +20,7 @@ import shimwright.rebuild.job.Job;
  * @param unitFile hash of the unit file it stands on; empty for a job older than that
  * @param closed whether the unit was handed back
  * @param done steps that stand done
+ * @param toAsk the day on which the owner is to be asked how it goes; empty for none
  * @param pieces those of the drawer that are in the unit
  */
 public record JobSummary(
@@ -32,8 +33,11 @@ public record JobSummary(
         String unitFile,
         boolean closed,
         int done,
+        String toAsk,
         List<String> pieces) {
     private static final int FIELDS = 7;
+    /** Leads the day in a text: no word of a text of before has this letter in it as it stands. */
+    private static final String DAY = "=";
 
     /** The line of a job. */
     public static JobSummary of(Job job) {
@@ -47,15 +51,24 @@ public record JobSummary(
                 job.unitFile(),
                 job.closed(),
                 job.stepsDone().size(),
+                job.closed()
+                        ? job.end().toAsk().map(said -> said.what().day().toString()).orElse("")
+                        : "",
                 List.copyOf(job.piecesIn()));
     }
 
     /** As text for {@link #read}; id and head are not in it. */
     String text() {
-        return Stream.concat(
-                        Stream.of(number, owner, unitType, variant, unitFile, "" + closed, "" + done), pieces.stream())
-                .map(word -> URLEncoder.encode(word, StandardCharsets.UTF_8))
+        return Stream.of(
+                        encoded(Stream.of(number, owner, unitType, variant, unitFile, "" + closed, "" + done)),
+                        Stream.of(DAY + toAsk).filter(day -> !toAsk.isEmpty()),
+                        encoded(pieces.stream()))
+                .flatMap(words -> words)
                 .collect(Collectors.joining(" "));
+    }
+
+    private static Stream<String> encoded(Stream<String> words) {
+        return words.map(word -> URLEncoder.encode(word, StandardCharsets.UTF_8));
     }
 
     /** The line of a text; empty where it is none. */
@@ -66,6 +79,7 @@ public record JobSummary(
                     // ten thousand lines name the same few types, files and pieces
                     .map(String::intern)
                     .toList();
+            boolean day = words.size() > FIELDS && text.split(" ", -1)[FIELDS].startsWith(DAY);
             return words.size() < FIELDS
                     ? Optional.empty()
                     : Optional.of(new JobSummary(
@@ -78,7 +92,8 @@ public record JobSummary(
                             words.get(4),
                             words.get(5).equals("true"),
                             Integer.parseInt(words.get(6)),
-                            List.copyOf(words.subList(FIELDS, words.size()))));
+                            day ? words.get(FIELDS).substring(DAY.length()) : "",
+                            List.copyOf(words.subList(day ? FIELDS + 1 : FIELDS, words.size()))));
         } catch (IllegalArgumentException torn) {
             return Optional.empty();
         }

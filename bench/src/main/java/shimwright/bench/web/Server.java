@@ -49,6 +49,8 @@ import shimwright.bench.web.shop.BundlePages;
 import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.EntryPages;
 import shimwright.bench.web.shop.GaugePages;
+import shimwright.bench.web.shop.NumberPages;
+import shimwright.bench.web.shop.OverJobsPages;
 import shimwright.bench.web.shop.ShelfPages;
 import shimwright.bench.web.shop.ShopPages;
 import shimwright.bench.web.shop.UnitHistoryPages;
@@ -93,6 +95,8 @@ public final class Server {
             new ShelfPages(desk, door).routes(config.routes);
             new BundlePages(desk, door).routes(config.routes);
             new UnitPages(desk, door).routes(config.routes);
+            new NumberPages(desk, door).routes(config.routes);
+            new OverJobsPages(desk, door).routes(config.routes);
             new UnitHistoryPages(desk, door).routes(config.routes);
             new EntryPages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);

@@ -20,7 +20,7 @@ final class ChartPictures {
 
     private ChartPictures() {}
 
-    static List<Diagram> individuals(Individuals.Case c, Individuals.Result r) {
+    static List<Diagram> individuals(Individuals.Case c, Individuals.Result r, Kind kind) {
         List<Part> parts = new ArrayList<>();
         parts.add(line("values", c.values(), Look.MAIN));
         parts.add(new Rule("center", false, r.center()));
@@ -31,7 +31,19 @@ final class ChartPictures {
                 .distinct()
                 .limit(MOST_MARKED)
                 .forEach(job -> parts.add(mark(job, c.values().get(job - 1))));
-        return List.of(chart("One value a job", "value", parts));
+        List<Part> ranges = new ArrayList<>();
+        List<Double> moving = Series.movingRanges(c.values());
+        ranges.add(new Curve(
+                "moving ranges",
+                IntStream.range(0, moving.size())
+                        .mapToObj(i -> new Point(i + 2, moving.get(i)))
+                        .toList(),
+                Look.MAIN));
+        ranges.add(new Rule("mean", false, r.meanRange()));
+        ranges.add(new Rule("upper limit", false, r.rangeLimit()));
+        return List.of(
+                chart("One value a job", "value", kind, parts),
+                chart("From each job to the next", "range", kind, ranges));
     }
 
     static List<Diagram> ewma(Ewma.Case c, Ewma.Result r) {
@@ -79,6 +91,10 @@ final class ChartPictures {
     }
 
     private static Graph chart(String title, String up, List<Part> parts) {
-        return new Graph(title, Scale.of("job", Kind.NUMBER), Scale.of(up, Kind.LENGTH), false, parts);
+        return chart(title, up, Kind.LENGTH, parts);
+    }
+
+    private static Graph chart(String title, String up, Kind kind, List<Part> parts) {
+        return new Graph(title, Scale.of("job", Kind.NUMBER), Scale.of(up, kind), false, parts);
     }
 }

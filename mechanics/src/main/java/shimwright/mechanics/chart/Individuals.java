@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import shimwright.mechanics.chart.Individuals.Result.Signal;
+import shimwright.mechanics.diagram.Diagram;
 import shimwright.mechanics.measure.Statistics;
 import shimwright.mechanics.measure.Student;
 import shimwright.mechanics.outcome.Outcome;
@@ -19,6 +20,15 @@ import shimwright.mechanics.worksheet.Worksheet;
 
 /** The worksheet {@code individuals-chart}. */
 public final class Individuals {
+    /** The fewest values of which a chart is made. */
+    public static final int FEWEST = 4;
+
+    private static final List<NelsonRule> USUAL = List.of(
+            NelsonRule.BEYOND_LIMIT,
+            NelsonRule.NINE_ON_ONE_SIDE,
+            NelsonRule.SIX_CLIMBING_OR_FALLING,
+            NelsonRule.TWO_OF_THREE_BEYOND_TWO_SIGMA);
+
     private static final int FEW = 20;
     private static final double WANDERS = 0.7;
 
@@ -32,7 +42,7 @@ public final class Individuals {
                     Case.class,
                     Result.class,
                     Individuals::work)
-            .drawn(ChartPictures::individuals);
+            .drawn((c, r) -> ChartPictures.individuals(c, r, Kind.LENGTH));
 
     private Individuals() {}
 
@@ -142,8 +152,36 @@ public final class Individuals {
      * @return refused: a baseline of fewer than four or of more values than there are, values that are all the same
      */
     public static Outcome<Worked<Result>> work(Case c) {
+        return work(c, Kind.LENGTH);
+    }
+
+    /**
+     * The same chart of values of any kind, all of them the baseline, with the usual rules.
+     *
+     * @param values SI, one a job; lengths and torques alike are called m in the result
+     * @return refused: fewer than four values, values that are all the same
+     */
+    public static Outcome<Worked<Result>> of(List<Double> values, Kind kind) {
+        return values.size() < FEWEST
+                ? Outcome.refused(Refusal.of(
+                        "values",
+                        values.size() + (values.size() == 1 ? " value" : " values") + ", a chart wants " + FEWEST,
+                        "Go on: each job adds one"))
+                : work(usual(values), kind);
+    }
+
+    /** What is drawn of such a chart: the values, then the moving ranges, each with its limits. */
+    public static List<Diagram> drawn(List<Double> values, Kind kind, Result result) {
+        return ChartPictures.individuals(usual(values), result, kind);
+    }
+
+    private static Case usual(List<Double> values) {
+        return new Case(values, 0, USUAL, 0.95);
+    }
+
+    private static Outcome<Worked<Result>> work(Case c, Kind kind) {
         int n = c.values().size();
-        if (c.baseline() > n || (c.baseline() > 0 && c.baseline() < 4)) {
+        if (c.baseline() > n || (c.baseline() > 0 && c.baseline() < FEWEST)) {
             return Outcome.refused(
                     Refusal.of("baseline", c.baseline() + " of " + n + " values", "Take 4 to " + n + ", or 0 for all"));
         }
@@ -153,20 +191,20 @@ public final class Individuals {
             return Outcome.refused(List.of(still.get()));
         }
         Working w = new Working();
-        double center = w.line("center", "mean", Statistics.mean(base), Kind.LENGTH, Series.ISO);
+        double center = w.line("center", "mean", Statistics.mean(base), kind, Series.ISO);
         List<Double> ranges = Series.movingRanges(base);
-        double meanRange = w.line("mean moving range", "mean", Statistics.mean(ranges), Kind.LENGTH, Series.ISO);
-        double deviation = Series.deviation(base, null, w);
-        double upper = w.line("upper limit", "center + 3 × deviation", center + 3 * deviation, Kind.LENGTH, Series.ISO);
-        double lower = w.line("lower limit", "center − 3 × deviation", center - 3 * deviation, Kind.LENGTH, Series.ISO);
+        double meanRange = w.line("mean moving range", "mean", Statistics.mean(ranges), kind, Series.ISO);
+        double deviation = Series.deviation(base, null, w, kind);
+        double upper = w.line("upper limit", "center + 3 × deviation", center + 3 * deviation, kind, Series.ISO);
+        double lower = w.line("lower limit", "center − 3 × deviation", center - 3 * deviation, kind, Series.ISO);
         double rangeLimit =
-                w.line("limit of ranges", "3.267 × mean moving range", Series.D4 * meanRange, Kind.LENGTH, Series.ISO);
-        double s = w.line("overall deviation", "n − 1", Statistics.deviation(base), Kind.LENGTH, "JCGM 100:2008 4.2.2");
+                w.line("limit of ranges", "3.267 × mean moving range", Series.D4 * meanRange, kind, Series.ISO);
+        double s = w.line("overall deviation", "n − 1", Statistics.deviation(base), kind, "JCGM 100:2008 4.2.2");
         double half = w.line(
                 "prediction, ±",
                 "t × s × √(1 + 1/n)",
                 Student.coverageFactor(c.confidence(), base.size() - 1) * s * Math.sqrt(1 + 1.0 / base.size()),
-                Kind.LENGTH,
+                kind,
                 "any statistics text");
         List<Signal> signals = signals(c, center, deviation, rangeLimit);
         if (base.size() < FEW) {

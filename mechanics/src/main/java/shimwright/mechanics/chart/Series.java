@@ -56,13 +56,18 @@ final class Series {
 
     /** Standard deviation given, or from the moving ranges. */
     static double deviation(List<Double> values, @Nullable Double given, Working w) {
+        return deviation(values, given, w, Kind.LENGTH);
+    }
+
+    /** The same of values of another kind. */
+    static double deviation(List<Double> values, @Nullable Double given, Working w, Kind kind) {
         return given != null
-                ? w.line("standard deviation", "given", given, Kind.LENGTH)
+                ? w.line("standard deviation", "given", given, kind)
                 : w.line(
                         "standard deviation",
                         "mean moving range / 1.128",
                         Statistics.mean(movingRanges(values)) / D2,
-                        Kind.LENGTH,
+                        kind,
                         ISO);
     }
 

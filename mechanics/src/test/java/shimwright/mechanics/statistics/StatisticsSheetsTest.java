@@ -18,6 +18,8 @@ import org.junit.jupiter.api.TestFactory;
 import shimwright.mechanics.chart.ChartSheets;
 import shimwright.mechanics.history.HistorySheets;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.chart.Individuals;
+import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.registry.Registry;
 import shimwright.mechanics.study.StudySheets;
@@ -93,6 +95,21 @@ class StatisticsSheetsTest {
     }
 
     /** Millimetres or inches, the same charts. */
+    @Test
+    void aChartOfAnyKindIsTheSheetsChart() {
+        List<Double> values = List.of(0.001, 0.003, 0.002, 0.004);
+        Individuals.Result sheet = Individuals.work(new Individuals.Case(values, 0, List.of(), 0.95))
+                .orElseThrow()
+                .result();
+        Individuals.Result torque =
+                Individuals.of(values, Kind.TORQUE).orElseThrow().result();
+        assertThat(torque.upper()).isEqualTo(sheet.upper());
+        assertThat(torque.rangeLimit()).isEqualTo(sheet.rangeLimit());
+        assertThat(Individuals.drawn(values, Kind.TORQUE, torque)).hasSize(2);
+        assertThat(Individuals.of(values.subList(0, 3), Kind.TORQUE).refusals().get(0).sentence())
+                .contains("3 values, a chart wants 4");
+    }
+
     @Test
     void unitsDoNotMatter() {
         Map<String, String> mm = Map.of("values", "25.4 50.8 25.4 76.2 50.8 mm");

@@ -38,11 +38,15 @@ public final class OrderActs {
             implements Act.OfJob {
         @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
-            List<String> ids =
-                    items.stream().map(typed -> item(bench, typed)).distinct().toList();
+            List<String> ids = itemIds(bench, items);
             return IntakeActs.kept(
                     bench, new Entry.Sent(what, ids, to, due, late, note), "Kept: the plan waits for it");
         }
+    }
+
+    /** Each by {@link #item}, once. */
+    static List<String> itemIds(Workbench bench, List<String> typed) {
+        return typed.stream().map(one -> item(bench, one)).distinct().toList();
     }
 
     /** Items by id or name; what the unit does not have stays as typed and is refused by name. */
@@ -76,14 +80,14 @@ public final class OrderActs {
             return chosen(bench, lines).map(chosen -> {
                 List<Entry> entries = new ArrayList<>();
                 chosen.forEach(line -> entries.add(
-                        new Entry.Sent(line.what(), line.items(), to, due, late, line.check(), line.parts())));
+                        new Entry.Sent(line.what(), line.items(), to, due, late, line.look(), line.parts())));
                 entries.addAll(costs(bench, chosen));
                 return new ActResult(bench.job().id(), entries, "Kept: the plan waits for it");
             });
         }
 
         private static List<Entry> costs(Workbench bench, List<OrderList.Line> chosen) {
-            OrderList list = OrderList.of(bench.unit(), bench.job());
+            OrderList list = OrderList.of(bench.unit(), bench.job(), bench.shop());
             List<Entry> costs = new ArrayList<>();
             chosen.stream()
                     .filter(line -> line.price() > 0)
@@ -137,7 +141,7 @@ public final class OrderActs {
 
     /** Lines of what is to be ordered, by their keys. */
     private static Outcome<List<OrderList.Line>> chosen(Workbench bench, List<String> keys) {
-        OrderList list = OrderList.of(bench.unit(), bench.job());
+        OrderList list = OrderList.of(bench.unit(), bench.job(), bench.shop());
         if (keys.isEmpty()) {
             return Outcome.refused(Refusal.of("lines", "nothing chosen", "Choose at least one line"));
         }

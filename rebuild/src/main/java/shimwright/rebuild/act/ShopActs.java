@@ -290,6 +290,43 @@ public final class ShopActs {
         }
     }
 
+    /** Another part number takes the place of one. */
+    @MakesEntries(Entry.NumberReplaced.class)
+    public record ReplaceNumber(
+            @ActInput(value = "old number", missing = "Write the number that was replaced")
+            String part,
+
+            @ActInput(value = "new number", missing = "Write the number that takes its place")
+            String by,
+
+            @ActInput(value = "who says so", missing = "Say the supplier, the list or the person")
+            String who,
+
+            @ActInput("remark") String words)
+            implements Act.OfShop {
+        @Override
+        public Outcome<ActResult> on(ActContext around) {
+            return kept(
+                    new Entry.NumberReplaced(part.strip(), by.strip(), who, words),
+                    by.strip() + " stands in the order lists in the place of " + part.strip());
+        }
+    }
+
+    /** A part number stands after all. */
+    @MakesEntries(Entry.NumberStands.class)
+    public record KeepNumber(
+            @ActInput(value = "number", missing = "Load the page again")
+            String part,
+
+            @ActInput(value = "reason", missing = "Say why it stands after all")
+            String reason)
+            implements Act.OfShop {
+        @Override
+        public Outcome<ActResult> on(ActContext around) {
+            return kept(new Entry.NumberStands(part, reason), part + " stands after all");
+        }
+    }
+
     /** What the shop is and how it works. */
     @MakesEntries(Entry.ShopDescribed.class)
     public record DescribeShop(

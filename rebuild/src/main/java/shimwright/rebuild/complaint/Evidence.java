@@ -1,5 +1,6 @@
 package shimwright.rebuild.complaint;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import shimwright.rebuild.job.Entry;
@@ -12,24 +13,24 @@ import shimwright.rebuild.job.Entry;
  * @param looked what a look at a suspect came to, by suspect
  * @param outside names of what was measured outside its limit or is to be reworked or replaced; what one reading has within its
  *     limit clears nobody
- * @param before how often each suspect was what it was, in earlier jobs of the type
+ * @param before earlier boxes of the type of which is known what was wrong with them
  */
 public record Evidence(
         Map<String, String> answers,
         Set<String> symptoms,
         Map<String, Entry.Seen> looked,
         Set<String> outside,
-        Map<String, Integer> before) {
+        List<CaseBefore> before) {
     public Evidence {
         answers = Map.copyOf(answers);
         symptoms = Set.copyOf(symptoms);
         looked = Map.copyOf(looked);
         outside = Set.copyOf(outside);
-        before = Map.copyOf(before);
+        before = List.copyOf(before);
     }
 
     /** Answers alone. */
     public static Evidence answers(Map<String, String> answers) {
-        return new Evidence(answers, Set.of(), Map.of(), Set.of(), Map.of());
+        return new Evidence(answers, Set.of(), Map.of(), Set.of(), List.of());
     }
 }

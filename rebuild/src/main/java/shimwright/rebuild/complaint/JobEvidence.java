@@ -27,16 +27,11 @@ public final class JobEvidence {
         job.inspection()
                 .looked()
                 .forEach((id, said) -> looked.put(id, said.what().seen()));
-        Set<String> outside = new LinkedHashSet<>();
-        for (WearLimit wear : unit.type().wearLimits()) {
-            judge(unit, job, wear, outside);
-        }
-        Map<String, Integer> before = new LinkedHashMap<>();
-        earlier.stream()
+        Set<String> outside = outside(unit, job);
+        List<CaseBefore> before = earlier.stream()
                 .filter(other -> !other.id().equals(job.id()))
-                .flatMap(other -> other.inspection().looked().values().stream())
-                .filter(said -> said.what().seen() == Entry.Seen.FOUND)
-                .forEach(said -> before.merge(said.what().suspect(), 1, Integer::sum));
+                .flatMap(other -> CaseBefore.of(unit, other).stream())
+                .toList();
         Job.Said<Entry.ComplaintSaid> complaint = job.inspection().complaint();
         return new Evidence(
                 complaint == null ? Map.of() : known(complaint.what().answers()),
@@ -62,6 +57,15 @@ public final class JobEvidence {
                 .filter(asked -> asked.answers().containsKey(answer))
                 .ifPresent(asked -> known.put(question, answer)));
         return known;
+    }
+
+    /** Names of what was measured outside its limit or is to be reworked or replaced. */
+    static Set<String> outside(Unit unit, Job job) {
+        Set<String> outside = new LinkedHashSet<>();
+        for (WearLimit wear : unit.type().wearLimits()) {
+            judge(unit, job, wear, outside);
+        }
+        return outside;
     }
 
     private static void judge(Unit unit, Job job, WearLimit wear, Set<String> outside) {

@@ -2,6 +2,7 @@ package shimwright.rebuild.complaint;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +18,7 @@ import shimwright.rebuild.unit.model.UnitType;
  * <p>chance(cause) = share · Π chance(answer | cause) · what was seen, over the sum of the same for all causes. Answers count as if each
  * came about by itself, and as if one thing alone were wrong: chances are for the order in which one looks and for nothing else. Where
  * the owner's words are symptoms of the unit file, its own causes have half of the shares, by their percents, and stand in the place of
- * the general ones whose words they bear. What was found in earlier jobs of the type moves the shares as that many cases beside
+ * the general ones whose words they bear. What was found in earlier boxes of the type moves the shares: each is one case beside
  * {@value #GENERAL_CASES} of the general list.
  */
 public final class Ranking {
@@ -77,7 +78,7 @@ public final class Ranking {
                                 .sum()));
         List<Suspect> suspects = new ArrayList<>();
         for (int i = 0; i < chances.length; i++) {
-            suspects.add(suspect(priors.get(i), sum == 0 ? 0 : chances[i] / sum, means, evidence));
+            suspects.add(suspect(priors, priors.get(i), sum == 0 ? 0 : chances[i] / sum, means, evidence));
         }
         suspects.sort(Comparator.comparingDouble(Suspect::chance).reversed());
         return List.copyOf(suspects);
@@ -107,17 +108,47 @@ public final class Ranking {
         return priors;
     }
 
-    private static List<Prior> learned(List<Prior> priors, Map<String, Integer> before) {
-        int cases = priors.stream()
-                .mapToInt(prior -> before.getOrDefault(prior.id(), 0))
-                .sum();
+    /** How much of the say earlier cases have in the shares, 0 to 1; the general list has the rest. */
+    public static double worth(int cases) {
+        return (double) cases / (cases + GENERAL_CASES);
+    }
+
+    private List<Prior> learned(List<Prior> priors, List<CaseBefore> before) {
+        Map<String, Double> counts = new HashMap<>();
+        for (CaseBefore box : before) {
+            List<String> found = meant(priors, box);
+            found.forEach(id -> counts.merge(id, 1.0 / found.size(), Double::sum));
+        }
+        double cases = counts.values().stream().mapToDouble(Double::doubleValue).sum();
         return priors.stream()
                 .map(prior -> new Prior(
                         prior.id(),
                         prior.name(),
                         prior.cause(),
-                        (GENERAL_CASES * prior.share() + before.getOrDefault(prior.id(), 0)) / (GENERAL_CASES + cases)))
+                        (GENERAL_CASES * prior.share() + counts.getOrDefault(prior.id(), 0.0))
+                                / (GENERAL_CASES + cases)))
                 .toList();
+    }
+
+    /** Who of those suspected now an earlier box was found to have, once for each thing that was found and each whom it may mean. */
+    private List<String> meant(List<Prior> priors, CaseBefore box) {
+        List<String> meant = new ArrayList<>();
+        box.causes().forEach((id, name) -> meant.addAll(meant(priors, id, name)));
+        return meant;
+    }
+
+    private List<String> meant(List<Prior> priors, String id, String name) {
+        List<String> same = priors.stream().map(Prior::id).filter(id::equals).toList();
+        if (!same.isEmpty()) {
+            return same;
+        }
+        Optional<Cause> general = tables.cause(id).or(() -> tables.spokenOf(name));
+        return general.isEmpty()
+                ? List.of()
+                : priors.stream()
+                        .filter(prior -> general.get().equals(prior.cause()))
+                        .map(Prior::id)
+                        .toList();
     }
 
     /** Chance of an answer where this is the cause; a cause of which nothing is known gives each answer the same. */
@@ -147,7 +178,8 @@ public final class Ranking {
     }
 
     /** @param means chance of each answer over all causes, by question */
-    private Suspect suspect(Prior prior, double chance, Map<String, Double> means, Evidence evidence) {
+    private Suspect suspect(
+            List<Prior> priors, Prior prior, double chance, Map<String, Double> means, Evidence evidence) {
         List<String> pro = new ArrayList<>();
         List<String> contra = new ArrayList<>();
         Entry.Seen look = evidence.looked().get(prior.id());
@@ -157,9 +189,11 @@ public final class Ranking {
             contra.add("a look found it in order");
         }
         spoken(prior.cause(), evidence.outside()).ifPresent(name -> pro.add(name + " is outside its limit"));
-        int before = evidence.before().getOrDefault(prior.id(), 0);
-        if (before > 0) {
-            pro.add(before == 1 ? "it was so in an earlier one" : "it was so in " + before + " earlier ones");
+        List<CaseBefore> before = evidence.before().stream()
+                .filter(box -> meant(priors, box).contains(prior.id()))
+                .toList();
+        if (!before.isEmpty()) {
+            pro.add(CaseBefore.count(before, evidence.before()));
         }
         for (CheckQuestion question : tables.questions()) {
             String answer = evidence.answers().get(question.id());

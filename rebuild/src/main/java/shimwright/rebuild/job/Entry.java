@@ -607,8 +607,15 @@ public sealed interface Entry {
         public static final String TYPED = "typed";
     }
 
-    /** A note about a step, item, clearance or the whole job. */
-    record NoteMade(String about, String text) implements OfJob {}
+    /**
+     * A note about a step, item, clearance or the whole job.
+     *
+     * @param about {@code step}, {@code clearance} or {@code item} with its id, {@link #LESSON}, or {@code job}
+     */
+    record NoteMade(String about, String text) implements OfJob {
+        /** What the next one of the type should know, whatever it is about. */
+        public static final String LESSON = "lesson";
+    }
 
     /** A picture, by the hash of its content, already kept when this entry is. */
     record PictureAdded(String about, String picture, String mediaType, long size, String caption) implements OfJob {}
@@ -618,6 +625,45 @@ public sealed interface Entry {
 
     /** What became of the unit after. */
     record FollowedUp(String said, String remark) implements OfJob {}
+
+    /**
+     * The owner is to be asked how it goes; the latest holds, until somebody has asked.
+     *
+     * @param day on which
+     * @param about what is to be asked or looked at; may be empty
+     */
+    record FollowUpPlanned(LocalDate day, String about) implements OfJob {}
+
+    /**
+     * The unit came back after it was handed back.
+     *
+     * @param day on which it came
+     * @param said what the owner says it does
+     * @param items of the unit that it is about, by id; empty where nobody knows yet
+     * @param job number of the job under which it is worked on; empty for none
+     */
+    record Returned(LocalDate day, String said, List<String> items, String job) implements OfJob {}
+
+    /**
+     * What a unit that came back was found to have; the latest about a return holds.
+     *
+     * @param returned the entry that says that it came back
+     * @param items of the unit that failed, by id; may be empty
+     * @param name the cause in words
+     * @param words what was seen; may be empty
+     * @param fitted what was fitted of these items, as the record had it, a line each
+     */
+    record ReturnExplained(
+            String returned, List<String> items, String name, LiesIn lies, String words, List<String> fitted)
+            implements OfJob {}
+
+    /** What a unit came back for. */
+    enum LiesIn {
+        THE_PART,
+        OUR_WORK,
+        ITS_USE,
+        NOT_KNOWN
+    }
 
     /** A piece was put in the drawer: what is stamped on it and what the micrometer said at each place. */
     record ShimAdded(String piece, String family, String stamp, List<Double> readings, double u) implements OfShop {}
@@ -681,6 +727,16 @@ public sealed interface Entry {
      */
     record UnitPictured(String unitType, List<UnitPicture> pictures, String manifest, String from, String why)
             implements OfShop {}
+
+    /**
+     * Another part number has taken the place of one; the latest about a number holds.
+     *
+     * @param who said so: the supplier, a list, somebody
+     */
+    record NumberReplaced(String part, String by, String who, String words) implements OfShop {}
+
+    /** A part number stands after all: nothing has taken its place. */
+    record NumberStands(String part, String reason) implements OfShop {}
 
     /** What the shop is and how it works: facts by name, such as {@code name}, {@code units}, {@code evening}, {@code rate}. */
     record ShopDescribed(Map<String, String> facts) implements OfShop {}

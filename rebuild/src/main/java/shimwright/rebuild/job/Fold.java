@@ -49,11 +49,14 @@ public final class Fold {
     private final List<Said<Entry.ClockStarted>> started = new ArrayList<>();
     private final List<Said<Entry.TimeOverruled>> clocks = new ArrayList<>();
     private final List<Said<Entry.FollowedUp>> followedUp = new ArrayList<>();
+    private final Map<String, Said<Entry.Returned>> returned = new LinkedHashMap<>();
+    private final Map<String, Said<Entry.ReturnExplained>> explained = new LinkedHashMap<>();
     private @Nullable Said<Entry.JobOpened> opened;
     private @Nullable Said<Entry.UnitMoved> moved;
     private @Nullable Said<Entry.ComplaintSaid> complaint;
     private final Map<String, Said<Entry.CostSaid>> costs = new LinkedHashMap<>();
     private @Nullable Said<Entry.HandedBack> handedBack;
+    private @Nullable Said<Entry.FollowUpPlanned> planned;
     private @Nullable Said<Entry.Quoted> quoted;
     private @Nullable Said<Entry.OwnerAnswered> answered;
     private @Nullable Said<Entry.HoursSaid> hours;
@@ -108,10 +111,12 @@ public final class Fold {
         List.of(packsIn, rounds, struck, chosen, accepted, notes, pictures, worked, sent, cameBack, sentBack, costs)
                 .forEach(Map::clear);
         List.of(takenOff, found, here, started, clocks, followedUp).forEach(List::clear);
+        List.of(returned, explained).forEach(Map::clear);
         opened = null;
         moved = null;
         complaint = null;
         handedBack = null;
+        planned = null;
         quoted = null;
         answered = null;
         hours = null;
@@ -131,6 +136,7 @@ public final class Fold {
                 && !mistakes.contains(kept.draft().id())) {
             if (!takeIntake(kept, entry)
                     && !takeMoney(kept, entry)
+                    && !takeEnd(kept, entry)
                     && !takeStory(kept, entry)
                     && !takeStep(kept, entry)) {
                 takeBuild(kept, entry);
@@ -220,10 +226,23 @@ public final class Fold {
             pictures.computeIfAbsent(e.about(), a -> new ArrayList<>()).add(said(kept, e));
         } else if (entry instanceof Entry.SheetWorked e) {
             worked.put(e.about() + "/" + e.sheet(), said(kept, e));
-        } else if (entry instanceof Entry.HandedBack e) {
+        } else {
+            return false;
+        }
+        return true;
+    }
+
+    private boolean takeEnd(LogEntry kept, Entry.OfJob entry) {
+        if (entry instanceof Entry.HandedBack e) {
             handedBack = said(kept, e);
         } else if (entry instanceof Entry.FollowedUp e) {
             followedUp.add(said(kept, e));
+        } else if (entry instanceof Entry.FollowUpPlanned e) {
+            planned = said(kept, e);
+        } else if (entry instanceof Entry.Returned e) {
+            returned.put(kept.draft().id(), said(kept, e));
+        } else if (entry instanceof Entry.ReturnExplained e) {
+            explained.put(e.returned(), said(kept, e));
         } else {
             return false;
         }
@@ -345,7 +364,7 @@ public final class Fold {
                         List.copyOf(clocks)),
                 new Job.Setting(copy(packsIn), copies(rounds), copy(struck), copy(chosen), copy(accepted)),
                 new Job.Remarks(copies(notes), copies(pictures), copy(worked)),
-                new Job.End(handedBack, List.copyOf(followedUp)),
+                new Job.End(handedBack, List.copyOf(followedUp), planned, copy(returned), copy(explained)),
                 List.copyOf(taken)));
     }
 

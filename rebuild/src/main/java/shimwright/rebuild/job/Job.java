@@ -163,8 +163,26 @@ public record Job(
             Map<String, List<Said<Entry.PictureAdded>>> pictures,
             Map<String, Said<Entry.SheetWorked>> worked) {}
 
-    /** The hand-back, once it happened, and what became of the unit after. */
-    public record End(@Nullable Said<Entry.HandedBack> handedBack, List<Said<Entry.FollowedUp>> followedUp) {}
+    /**
+     * The hand-back, once it happened, and what became of the unit after.
+     *
+     * @param planned the day on which the owner is to be asked, as said last; null where nobody said one
+     * @param returned each time that it came back, by the entry that says so
+     * @param explained what it was found to have then, the latest, by the same entry
+     */
+    public record End(
+            @Nullable Said<Entry.HandedBack> handedBack,
+            List<Said<Entry.FollowedUp>> followedUp,
+            @Nullable Said<Entry.FollowUpPlanned> planned,
+            Map<String, Said<Entry.Returned>> returned,
+            Map<String, Said<Entry.ReturnExplained>> explained) {
+
+        /** The day on which the owner is to be asked; empty where nobody said one, or it was done since. */
+        public Optional<Said<Entry.FollowUpPlanned>> toAsk() {
+            return Optional.ofNullable(planned)
+                    .filter(said -> followedUp.stream().noneMatch(asked -> asked.number() > said.number()));
+        }
+    }
 
     /** The entry that opened the job. */
     public Entry.JobOpened opened() {

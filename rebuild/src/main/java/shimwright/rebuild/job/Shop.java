@@ -17,6 +17,7 @@ import shimwright.mechanics.quantity.Kind;
  * @param gauges gauges in use, by id
  * @param retired gauges that are no longer used, by id: what was read with them keeps its uncertainty
  * @param facts what the shop is and how it works, by name
+ * @param replaced what has taken the place of a part number, by that number
  * @param unitFiles the changes of the shop's unit files and of the pictures that go with them by unit type, in order
  */
 public record Shop(
@@ -24,10 +25,11 @@ public record Shop(
         Map<String, Gauge> gauges,
         Map<String, Gauge> retired,
         Map<String, String> facts,
+        Map<String, Entry.NumberReplaced> replaced,
         Map<String, List<LogEntry>> unitFiles) {
     /** A shop of which nothing but drawer and gauges is known. */
     public Shop(Map<String, Piece> pieces, Map<String, Gauge> gauges) {
-        this(pieces, gauges, Map.of(), Map.of(), Map.of());
+        this(pieces, gauges, Map.of(), Map.of(), Map.of(), Map.of());
     }
 
     /** One nanometre: binary dust of a decimal reading. */
@@ -122,6 +124,7 @@ public record Shop(
         Map<String, Gauge> gauges = new LinkedHashMap<>();
         Map<String, Gauge> retired = new LinkedHashMap<>();
         Map<String, String> facts = new LinkedHashMap<>();
+        Map<String, Entry.NumberReplaced> replaced = new LinkedHashMap<>();
         Map<String, List<LogEntry>> unitFiles = new LinkedHashMap<>();
         for (LogEntry kept : stream) {
             if (kept.body() instanceof Entry.GaugeAdded e) {
@@ -134,6 +137,10 @@ public record Shop(
                 }
             } else if (kept.body() instanceof Entry.ShopDescribed e) {
                 facts.putAll(e.facts());
+            } else if (kept.body() instanceof Entry.NumberReplaced e) {
+                replaced.put(e.part(), e);
+            } else if (kept.body() instanceof Entry.NumberStands e) {
+                replaced.remove(e.part());
             } else if (kept.body() instanceof Entry.UnitChanged e) {
                 unitFiles
                         .computeIfAbsent(e.unitType(), none -> new ArrayList<>())
@@ -152,6 +159,7 @@ public record Shop(
                 Collections.unmodifiableMap(gauges),
                 Collections.unmodifiableMap(retired),
                 Collections.unmodifiableMap(facts),
+                Collections.unmodifiableMap(replaced),
                 Collections.unmodifiableMap(unitFiles));
     }
 
@@ -198,6 +206,21 @@ public record Shop(
     private static Piece gone(Piece p, @Nullable String takenBy, @Nullable String because) {
         return new Piece(
                 p.id(), p.family(), p.stamp(), p.readings(), p.thickness(), p.spread(), p.u(), takenBy, because);
+    }
+
+    /**
+     * What has taken the place of a part number, one after another.
+     *
+     * @return empty where it stands; a number that comes up again ends it
+     */
+    public List<Entry.NumberReplaced> inPlaceOf(String part) {
+        List<Entry.NumberReplaced> one = new ArrayList<>();
+        Entry.NumberReplaced next = replaced.get(part);
+        while (next != null && !one.contains(next)) {
+            one.add(next);
+            next = replaced.get(next.by());
+        }
+        return List.copyOf(one);
     }
 
     /** The changes of the shop's file of a unit type, in order. */

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
@@ -26,17 +28,19 @@ import shimwright.rebuild.job.PartPhoto;
  * @param steps what went wrong, was overruled, noted or took longer
  * @param clearances what was fitted and read in the end
  * @param limits what was read and decided
- * @param items what came wrong
+ * @param items what came wrong, was noted, or made the unit come back
  * @param photos of items and of their single pieces
+ * @param whole what is to be known of the type as a whole: lessons, what the owner said after, and why one came back
  */
 public record Memories(
         Map<String, List<Remembered>> steps,
         Map<String, List<Remembered>> clearances,
         Map<String, List<Remembered>> limits,
         Map<String, List<Remembered>> items,
-        Map<String, List<PartPhoto>> photos) {
+        Map<String, List<PartPhoto>> photos,
+        List<Remembered> whole) {
     /** Nothing. */
-    public static final Memories NONE = new Memories(Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+    public static final Memories NONE = new Memories(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of());
 
     /** Longer than this between two steps and somebody went home, or to the telephone. */
     public static final Duration AT_ONE_GO = Duration.ofMinutes(90);
@@ -50,7 +54,8 @@ public record Memories(
                 joinedMaps(all.stream().map(Memories::clearances).toList()),
                 joinedMaps(all.stream().map(Memories::limits).toList()),
                 joinedMaps(all.stream().map(Memories::items).toList()),
-                joinedMaps(all.stream().map(Memories::photos).toList()));
+                joinedMaps(all.stream().map(Memories::photos).toList()),
+                all.stream().flatMap(one -> one.whole().stream()).toList());
     }
 
     private static <T> Map<String, List<T>> joinedMaps(List<Map<String, List<T>>> all) {
@@ -75,7 +80,17 @@ public record Memories(
         return limits.getOrDefault(id, List.of());
     }
 
-    /** What came wrong for any of the items before. */
+    /** What a limit was read at before, and what came of the items that it judges. */
+    public List<Remembered> limit(String id, List<String> judges) {
+        return Stream.concat(limit(id).stream(), items(judges).stream()).toList();
+    }
+
+    /** What a step was like before, and what came of the items that it puts in. */
+    public List<Remembered> step(String id, List<String> installs) {
+        return Stream.concat(step(id).stream(), items(installs).stream()).toList();
+    }
+
+    /** What came wrong, was noted, or made the unit come back, of any of the items before. */
     public List<Remembered> items(List<String> ids) {
         return ids.stream()
                 .flatMap(id -> items.getOrDefault(id, List.of()).stream())
@@ -126,7 +141,43 @@ public record Memories(
                                                 + back.what().reason())));
             }
         });
-        return new Memories(steps(job, number), clearances, limits, items, PartPhoto.of(job));
+        noted(job, number, "clearance ", clearances);
+        noted(job, number, "item ", items);
+        return new Memories(
+                steps(job, number), clearances, limits, items, PartPhoto.of(job), whole(job, number, items));
+    }
+
+    /** Notes about places of one kind. */
+    private static void noted(Job job, String number, String kind, Map<String, List<Remembered>> into) {
+        job.notes().forEach((about, notes) -> {
+            if (about.startsWith(kind)) {
+                notes.forEach(note -> add(into, about.substring(kind.length()), words(number, note.what().text())));
+            }
+        });
+    }
+
+    /** What is to be known of the type as a whole; why it came back stands with the parts as well. */
+    private static List<Remembered> whole(Job job, String number, Map<String, List<Remembered>> items) {
+        List<Remembered> whole = new ArrayList<>();
+        job.notes()
+                .getOrDefault(Entry.NoteMade.LESSON, List.of())
+                .forEach(note -> whole.add(words(number, note.what().text())));
+        job.end().returned().forEach((id, returned) -> {
+            Said<Entry.ReturnExplained> why = job.end().explained().get(id);
+            Remembered back = words(number, cameBack(returned.what(), why == null ? null : why.what()));
+            whole.add(back);
+            (why == null ? returned.what().items() : why.what().items()).forEach(item -> add(items, item, back));
+        });
+        job.end().followedUp().forEach(said -> whole.add(words(number, "afterwards: " + said.what().said())));
+        return List.copyOf(whole);
+    }
+
+    private static String cameBack(Entry.Returned returned, Entry.@Nullable ReturnExplained why) {
+        String back = "came back on " + returned.day() + ": " + returned.said();
+        return why == null
+                ? back + "; the cause is not on the record"
+                : back + "; " + why.name() + " (" + why.lies().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ")"
+                        + (why.fitted().isEmpty() ? "" : "; fitted were " + String.join("; ", why.fitted()));
     }
 
     private static void add(Map<String, List<Remembered>> into, String place, Remembered memory) {

@@ -92,6 +92,9 @@ public final class History {
         }
         return entry instanceof Entry.HandedBack
                         || entry instanceof Entry.FollowedUp
+                        || entry instanceof Entry.FollowUpPlanned
+                        || entry instanceof Entry.Returned
+                        || entry instanceof Entry.ReturnExplained
                         || entry instanceof Entry.HoursSaid
                 ? Part.HANDING_BACK
                 : Part.BUILD;
@@ -187,6 +190,16 @@ public final class History {
         put(words, Entry.PictureAdded.class, e -> "Picture, " + e.about() + tail(e.caption()));
         put(words, Entry.HandedBack.class, e -> "Handed back. Warranty: " + e.warranty());
         put(words, Entry.FollowedUp.class, e -> "Afterwards: " + e.said() + tail(e.remark()));
+        put(words, Entry.FollowUpPlanned.class, e -> "The owner is to be asked on " + e.day() + tail(e.about()));
+        put(
+                words,
+                Entry.Returned.class,
+                e -> "Came back on " + e.day() + ": " + e.said() + tail(labelled("worked on as", e.job())));
+        put(
+                words,
+                Entry.ReturnExplained.class,
+                e -> "Why it came back: " + e.name() + ", " + plain(e.lies()) + tail(e.words())
+                        + tail(labelled("fitted were", String.join("; ", e.fitted()))));
         money(words);
         steps(words);
         settings(words);

@@ -1,11 +1,14 @@
 package shimwright.rebuild.rules;
 
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.record.Findings;
@@ -40,6 +43,9 @@ final class HandBackRules {
 
     static boolean remark(Entry entry) {
         return entry instanceof Entry.FollowedUp
+                || entry instanceof Entry.FollowUpPlanned
+                || entry instanceof Entry.Returned
+                || entry instanceof Entry.ReturnExplained
                 || entry instanceof Entry.NoteMade
                 || entry instanceof Entry.PictureAdded
                 || entry instanceof Entry.CostSaid
@@ -51,6 +57,49 @@ final class HandBackRules {
             return Rules.one("", "job", "this unit is not handed back yet", "Make a note instead");
         }
         return Rules.needed(e.said(), "said", "what was said", "Say what the owner said, or what you saw");
+    }
+
+    static List<Refusal> planned(Workbench bench, Entry.FollowUpPlanned e) {
+        return notBefore(bench, e.day(), "followUp", "the day to ask the owner");
+    }
+
+    static List<Refusal> returned(Workbench bench, Entry.Returned e) {
+        List<Refusal> refusals = new ArrayList<>(notBefore(bench, e.day(), "day", "the day on which it came back"));
+        refusals.addAll(Rules.needed(e.said(), "said", "what it does", "Say what the owner says it does"));
+        refusals.addAll(ofTheUnit(bench, e.items()));
+        return refusals;
+    }
+
+    static List<Refusal> explained(Workbench bench, Entry.ReturnExplained e) {
+        List<Refusal> refusals = new ArrayList<>(
+                Rules.needed(e.name(), "name", "what was the cause", "Say what was found, or that nothing was"));
+        refusals.addAll(ofTheUnit(bench, e.items()));
+        if (!bench.job().end().returned().containsKey(e.returned())) {
+            refusals.addAll(Rules.one(
+                    "returned", "return", "nothing says that it came back then", "Load the page again"));
+        }
+        return refusals;
+    }
+
+    private static List<Refusal> notBefore(Workbench bench, LocalDate day, String key, String place) {
+        Said<Entry.HandedBack> back = bench.job().handedBack();
+        if (back == null) {
+            return Rules.one("", "job", "this unit is not handed back yet", "Hand it back first");
+        }
+        // a day begins up to 14 hours earlier somewhere than in UTC
+        LocalDate from = back.at().atOffset(ZoneOffset.UTC).toLocalDate().minusDays(1);
+        return day.isBefore(from)
+                ? Rules.one(key, place, day + " is before the unit was handed back", "Look at the date")
+                : List.of();
+    }
+
+    private static List<Refusal> ofTheUnit(Workbench bench, List<String> items) {
+        return items.stream()
+                .filter(id -> bench.unit().type().items().stream()
+                        .noneMatch(item -> item.id().equals(id)))
+                .map(id -> new Refusal(
+                        "items", "part " + id, "this unit has no such part", "Choose from the list, or leave it empty"))
+                .toList();
     }
 
     /** A unit whose owner declined goes back as it is: nothing need be finished or decided. */

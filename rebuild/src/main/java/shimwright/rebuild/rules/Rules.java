@@ -42,6 +42,9 @@ public final class Rules {
         put(rules, Entry.PictureAdded.class, IntakeRules::picture);
         put(rules, Entry.HandedBack.class, HandBackRules::handedBack);
         put(rules, Entry.FollowedUp.class, HandBackRules::followedUp);
+        put(rules, Entry.FollowUpPlanned.class, HandBackRules::planned);
+        put(rules, Entry.Returned.class, HandBackRules::returned);
+        put(rules, Entry.ReturnExplained.class, HandBackRules::explained);
         put(rules, Entry.Sent.class, OrderRules::sent);
         put(rules, Entry.CameBack.class, OrderRules::cameBack);
         put(rules, Entry.SentBack.class, OrderRules::sentBack);

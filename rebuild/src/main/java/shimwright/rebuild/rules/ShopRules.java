@@ -33,6 +33,8 @@ public final class ShopRules {
         put(rules, Entry.GaugeRetired.class, ShopRules::retired);
         put(rules, Entry.UnitChanged.class, ShopRules::unitChanged);
         put(rules, Entry.UnitPictured.class, ShopRules::unitPictured);
+        put(rules, Entry.NumberReplaced.class, ShopRules::replaced);
+        put(rules, Entry.NumberStands.class, ShopRules::stands);
         put(rules, Entry.ShopDescribed.class, ShopRules::described);
         return Map.copyOf(rules);
     }
@@ -178,6 +180,31 @@ public final class ShopRules {
                 .allMatch(picture -> IntakeRules.HASH.matcher(picture.picture()).matches());
         if (!known) {
             refusals.addAll(Rules.one("pictures", "pictures", "one is not kept", "Take or choose it again"));
+        }
+        return refusals;
+    }
+
+    private static List<Refusal> replaced(Shop shop, Entry.NumberReplaced e) {
+        List<Refusal> refusals =
+                new ArrayList<>(Rules.needed(e.part(), "part", "old number", "Write the number that was replaced"));
+        refusals.addAll(Rules.needed(e.by(), "by", "new number", "Write the number that takes its place"));
+        refusals.addAll(Rules.needed(e.who(), "who", "who says so", "Say the supplier, the list or the person"));
+        boolean round = e.part().equals(e.by())
+                || shop.inPlaceOf(e.by()).stream().anyMatch(one -> one.by().equals(e.part()));
+        if (round && !e.part().isBlank()) {
+            refusals.add(new Refusal(
+                    "by",
+                    "new number",
+                    e.part() + " would take its own place",
+                    "Look at both numbers, or say first that the other stands"));
+        }
+        return refusals;
+    }
+
+    private static List<Refusal> stands(Shop shop, Entry.NumberStands e) {
+        List<Refusal> refusals = new ArrayList<>(Rules.reason(e.reason(), "Say why it stands after all"));
+        if (!shop.replaced().containsKey(e.part())) {
+            refusals.add(new Refusal("part", "number " + e.part(), "nothing has taken its place", "Load the page again"));
         }
         return refusals;
     }

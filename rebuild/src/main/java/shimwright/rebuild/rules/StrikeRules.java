@@ -45,7 +45,10 @@ final class StrikeRules {
             Entry.SheetWorked.class,
             Entry.NoteMade.class,
             Entry.PictureAdded.class,
-            Entry.FollowedUp.class);
+            Entry.FollowedUp.class,
+            Entry.FollowUpPlanned.class,
+            Entry.Returned.class,
+            Entry.ReturnExplained.class);
 
     private StrikeRules() {}
 

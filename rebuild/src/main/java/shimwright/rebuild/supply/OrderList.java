@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import shimwright.rebuild.inspect.JudgedPiece;
+import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.Kit;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
@@ -38,6 +41,8 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
      * @param check what is measured on it when it comes
      * @param why it is needed
      * @param parts the single parts that it takes the place of
+     * @param number of the unit file; empty where the part has none
+     * @param replaced what has taken the place of that number, one after another
      */
     public record Line(
             String key,
@@ -47,16 +52,40 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
             double price,
             String check,
             List<String> why,
-            List<String> parts) {
+            List<String> parts,
+            String number,
+            List<Entry.NumberReplaced> replaced) {
         public Line {
             items = List.copyOf(items);
             why = List.copyOf(why);
             parts = List.copyOf(parts);
+            replaced = List.copyOf(replaced);
+        }
+
+        /** That another number has taken the place of the one in the unit file, and who said so; empty where it stands. */
+        public String instead() {
+            return replaced.isEmpty()
+                    ? ""
+                    : "in place of " + number + ", says "
+                            + replaced.stream()
+                                    .map(Entry.NumberReplaced::who)
+                                    .distinct()
+                                    .collect(Collectors.joining(", "));
+        }
+
+        /** What to look at when it comes, with the number that it has in place of another. */
+        public String look() {
+            return Stream.of(instead(), check).filter(text -> !text.isEmpty()).collect(Collectors.joining("; "));
         }
     }
 
-    /** What a job has to order now. */
+    /** What a job has to order now, by the numbers of the unit file. */
     public static OrderList of(Unit unit, Job job) {
+        return of(unit, job, new Shop(Map.of(), Map.of()));
+    }
+
+    /** What a job has to order now, by the numbers that the shop knows to have taken the place of those of the unit file. */
+    public static OrderList of(Unit unit, Job job, Shop shop) {
         List<Need> needs = Needs.of(unit, job);
         Cover cover = KitCover.of(unit, needs);
         List<Line> lines = new ArrayList<>();
@@ -71,7 +100,7 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
                                 .sum();
                 int taken = Math.min(left, brings);
                 if (taken > 0) {
-                    lines.add(line(kit.id() + "/" + need.key(), need, taken, "kit " + kit.id(), 0, given));
+                    lines.add(line(kit.id() + "/" + need.key(), need, taken, "kit " + kit.id(), 0, given, shop));
                     left -= taken;
                 }
             }
@@ -83,8 +112,9 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
                         single.pieces(),
                         single.from(),
                         single.pieces() * single.price(),
-                        given)));
-        cover.without().forEach(need -> lines.add(line(need.key(), need, left(need, given), "", 0, given)));
+                        given,
+                        shop)));
+        cover.without().forEach(need -> lines.add(line(need.key(), need, left(need, given), "", 0, given, shop)));
         return new OrderList(needs, cover, lines, unit.type().kits());
     }
 
@@ -93,7 +123,8 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
     }
 
     /** The next so many pieces of a need; all of its parts where several of them are one piece, as cup and cone are. */
-    private static Line line(String key, Need need, int pieces, String from, double price, Map<String, Integer> given) {
+    private static Line line(
+            String key, Need need, int pieces, String from, double price, Map<String, Integer> given, Shop shop) {
         int first = given.getOrDefault(need.key(), 0);
         given.put(need.key(), first + pieces);
         List<String> parts = need.parts().size() == need.pieces()
@@ -102,8 +133,13 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
         List<String> items = parts.isEmpty()
                 ? need.items()
                 : parts.stream().map(JudgedPiece::item).distinct().toList();
-        String what = need.numbered() + (pieces > 1 ? ", " + pieces + " pieces" : "");
-        return new Line(key, what, items, from, price, need.check(), need.why(), parts);
+        String number = need.items().contains(need.key()) ? "" : need.key();
+        List<Entry.NumberReplaced> replaced = number.isEmpty() ? List.of() : shop.inPlaceOf(number);
+        String numbered = replaced.isEmpty()
+                ? need.numbered()
+                : replaced.get(replaced.size() - 1).by() + " " + need.name();
+        String what = numbered + (pieces > 1 ? ", " + pieces + " pieces" : "");
+        return new Line(key, what, items, from, price, need.check(), need.why(), parts, number, replaced);
     }
 
     /** The line of that key. */

@@ -3,6 +3,7 @@ package shimwright.rebuild.complaint;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +21,11 @@ class RankingTest {
     private static final UnitType TYPE = DemoUnit.type();
 
     private static Evidence said(Map<String, String> answers, String... symptoms) {
-        return new Evidence(answers, Set.of(symptoms), Map.of(), Set.of(), Map.of());
+        return new Evidence(answers, Set.of(symptoms), Map.of(), Set.of(), List.of());
+    }
+
+    private static CaseBefore had(String cause) {
+        return new CaseBefore("V-0001", Map.of(cause, cause), CaseBefore.How.FOUND);
     }
 
     private static double chance(List<Suspect> suspects, String id) {
@@ -46,7 +51,7 @@ class RankingTest {
                 random.nextBoolean() ? Set.of(symptom) : Set.of(),
                 Map.of("ring", Seen.IN_ORDER),
                 Set.of("blocker ring 3"),
-                Map.of("cone", random.nextInt(5)));
+                Collections.nCopies(random.nextInt(5), had("cone")));
         List<Suspect> suspects = Ranking.of(TABLES, TYPE, evidence);
         assertThat(suspects.stream().mapToDouble(Suspect::chance).sum()).isCloseTo(1, within(1e-9));
         for (int i = 1; i < suspects.size(); i++) {
@@ -111,22 +116,22 @@ class RankingTest {
         assertThat(chance(
                         Ranking.of(
                                 TABLES,
-                                new Evidence(crunch, Set.of(), Map.of("ring", Seen.IN_ORDER), Set.of(), Map.of())),
+                                new Evidence(crunch, Set.of(), Map.of("ring", Seen.IN_ORDER), Set.of(), List.of())),
                         "ring"))
                 .isLessThan(before / 3);
         List<Suspect> found =
-                Ranking.of(TABLES, new Evidence(crunch, Set.of(), Map.of("dog_teeth", Seen.FOUND), Set.of(), Map.of()));
+                Ranking.of(TABLES, new Evidence(crunch, Set.of(), Map.of("dog_teeth", Seen.FOUND), Set.of(), List.of()));
         assertThat(found.get(0).id()).isEqualTo("dog_teeth");
         assertThat(found.get(0).pro()).contains("it was found");
         List<Suspect> outside = Ranking.of(
-                TABLES, new Evidence(crunch, Set.of(), Map.of(), Set.of("gap of blocker ring 3"), Map.of("ring", 2)));
+                TABLES, new Evidence(crunch, Set.of(), Map.of(), Set.of("gap of blocker ring 3"), List.of(had("ring"), had("ring"))));
         assertThat(chance(outside, "ring")).isGreaterThan(before);
         assertThat(outside.get(0).pro())
-                .contains("gap of blocker ring 3 is outside its limit", "it was so in 2 earlier ones");
+                .contains("gap of blocker ring 3 is outside its limit", "it was so in 2 of 2 cases before (V-0001)");
         assertThat(chance(
                         Ranking.of(
                                 TABLES,
-                                new Evidence(crunch, Set.of(), Map.of("ring", Seen.CANNOT_TELL), Set.of(), Map.of())),
+                                new Evidence(crunch, Set.of(), Map.of("ring", Seen.CANNOT_TELL), Set.of(), List.of())),
                         "ring"))
                 .isEqualTo(before);
     }

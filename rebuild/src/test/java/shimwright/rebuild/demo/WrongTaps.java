@@ -162,7 +162,7 @@ final class WrongTaps {
                                 any(List.copyOf(bench.file().type().variants().keySet())),
                                 WHY);
                     case 15 -> new HandBackActs.HandBack("12 months", "", "");
-                    case 16 -> new HandBackActs.FollowUp("it whines", "");
+                    case 16 -> new HandBackActs.FollowUp("it whines", "", "");
                     case 17 ->
                         new ClearanceActs.ChooseTogether(
                                 c.id(), Map.of(c.positions().get(0).id(), piece(bench, c)), WHY);

@@ -40,7 +40,7 @@ class StepTimesTest {
     }
 
     private static Memories of(String step, Remembered... took) {
-        return new Memories(Map.of(step, List.of(took)), Map.of(), Map.of(), Map.of(), Map.of());
+        return new Memories(Map.of(step, List.of(took)), Map.of(), Map.of(), Map.of(), Map.of(), List.of());
     }
 
     @Test

@@ -140,7 +140,7 @@ final class JobJson {
         one.put(
                 "missing",
                 bench.bench().heldUp().containsKey(step.id())
-                        ? OrderList.of(bench.unit(), bench.job()).linesFor(step).stream()
+                        ? OrderList.of(bench.unit(), bench.job(), bench.shop()).linesFor(step).stream()
                                 .map(line -> Map.of("line", line.key(), "what", line.what()))
                                 .toList()
                         : List.of());

@@ -5,8 +5,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import shimwright.rebuild.complaint.Advice;
+import shimwright.rebuild.complaint.CaseBefore;
 import shimwright.rebuild.complaint.CauseTables;
 import shimwright.rebuild.complaint.LookOrder;
+import shimwright.rebuild.complaint.Ranking;
 import shimwright.rebuild.complaint.StripDepth;
 import shimwright.rebuild.complaint.Suspect;
 import shimwright.rebuild.job.Entry;
@@ -48,6 +50,27 @@ public record ComplaintView(
     /** Whether anything was said or seen yet. */
     public boolean told() {
         return !answers.isEmpty() || !symptoms.isEmpty();
+    }
+
+    /** What earlier boxes had, the most frequent first, and in how many cases. */
+    public Map<String, Long> before() {
+        return CaseBefore.summed(advice.evidence().before());
+    }
+
+    /** How many cases of the type are known from before. */
+    public String cases() {
+        int cases = advice.evidence().before().size();
+        return cases == 1 ? "1 case" : cases + " cases";
+    }
+
+    /** How much those cases count for; empty where there are none. */
+    public String worth() {
+        int cases = advice.evidence().before().size();
+        return cases == 0
+                ? ""
+                : "Each box of this type before is a case, and each that came back one more: " + cases() + " with "
+                        + percent(Ranking.worth(cases))
+                        + " of the say in how often each cause is met; the general list has the rest.";
     }
 
     /** The likeliest. */

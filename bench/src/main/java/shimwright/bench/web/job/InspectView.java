@@ -26,6 +26,7 @@ import shimwright.rebuild.record.Findings;
 import shimwright.rebuild.record.Standings;
 import shimwright.rebuild.record.Standings.Standing;
 import shimwright.rebuild.record.Standings.State;
+import shimwright.rebuild.reuse.Experience;
 import shimwright.rebuild.reuse.RunTogether;
 import shimwright.rebuild.reuse.Weighing;
 import shimwright.rebuild.unit.model.Item;
@@ -138,6 +139,7 @@ public record InspectView(
      * @param damage the list of words that such a part can have
      * @param weighing what stands beside its verdict; empty where the limit is not open or nothing is to be decided
      * @param said what was said of it for that
+     * @param before what became of such decisions in earlier boxes
      */
     public record PieceRow(
             Standing standing,
@@ -145,7 +147,8 @@ public record InspectView(
             List<Said<Entry.Found>> found,
             String damage,
             Optional<Weighing> weighing,
-            Map<String, Double> said) {
+            Map<String, Double> said,
+            List<Experience> before) {
         /** How it stands. */
         public State state() {
             return standing.state();
@@ -210,7 +213,8 @@ public record InspectView(
                 weighs
                         ? Optional.of(Weighing.of(bench.bench(), Optional.of(wear), wear.id(), standing.piece()))
                         : Optional.empty(),
-                weighed(job, Weighing.key(wear.id(), id)));
+                weighed(job, Weighing.key(wear.id(), id)),
+                weighs ? Experience.of(bench.taught().outlooks(), wear.id(), standing.piece()) : List.of());
     }
 
     private static Map<String, Double> weighed(Job job, String key) {
@@ -323,6 +327,7 @@ public record InspectView(
             String runsWith,
             Optional<Weighing> weighing,
             Map<String, Double> said,
+            List<Experience> before,
             String next) {}
 
     /** One look at a part. */
@@ -361,6 +366,7 @@ public record InspectView(
                     RunTogether.with(unit, item.id()),
                     Optional.of(Weighing.of(bench.bench(), Optional.empty(), Entry.Judged.PART, piece)),
                     weighed(job, Weighing.key(Entry.Judged.PART, id)),
+                    Experience.of(bench.taught().outlooks(), Entry.Judged.PART, piece),
                     at >= 0 && at + 1 < all.size() ? all.get(at + 1) : "");
         });
     }

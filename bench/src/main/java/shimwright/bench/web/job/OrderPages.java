@@ -62,13 +62,13 @@ public final class OrderPages {
     private void csv(Context ctx) {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             StringBuilder text = new StringBuilder("from,what,price,why,check\n");
-            for (OrderList.Line line : OrderList.of(bench.unit(), bench.job()).lines()) {
+            for (OrderList.Line line : OrderList.of(bench.unit(), bench.job(), bench.shop()).lines()) {
                 text.append(CsvRow.of(
                         line.from(),
                         line.what(),
                         line.price() > 0 ? String.format(Locale.ROOT, "%.2f", line.price()) : "",
                         String.join("; ", line.why()),
-                        line.check()));
+                        line.look()));
             }
             ctx.contentType("text/csv; charset=utf-8");
             ctx.header("Content-Disposition", "attachment; filename=\"orders.csv\"");
@@ -79,7 +79,7 @@ public final class OrderPages {
     private void pdf(Context ctx) {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             Page page = door.page(ctx, "To order", "orders", bench, List.of(), Map.of());
-            OrderList list = OrderList.of(bench.unit(), bench.job());
+            OrderList list = OrderList.of(bench.unit(), bench.job(), bench.shop());
             ctx.contentType("application/pdf");
             ctx.result(paper.pdf(door.render("orderpaper", Map.of("page", page, "list", list))));
         });
@@ -100,7 +100,7 @@ public final class OrderPages {
                             "today",
                             page.show().date(desk.now()),
                             "list",
-                            OrderList.of(bench.unit(), bench.job()),
+                            OrderList.of(bench.unit(), bench.job(), bench.shop()),
                             "kits",
                             kits(bench),
                             "consent",

@@ -121,7 +121,7 @@ public record StepView(
                             .filter(picture -> !beside.contains(picture.picture()))
                             .toList(),
                     bench.bench().heldUp().containsKey(step.id())
-                            ? OrderList.of(unit, bench.job()).linesFor(step)
+                            ? OrderList.of(unit, bench.job(), bench.shop()).linesFor(step)
                             : List.of(),
                     sheets.advice(step),
                     sheets.at(step).stream()

@@ -14,6 +14,7 @@ import shimwright.bench.web.kit.Pages;
 import shimwright.bench.web.kit.Paper;
 import shimwright.bench.web.kit.Show;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.HandBackActs;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.UnitChanges;
@@ -40,15 +41,21 @@ public final class RecordPages {
         routes.post(
                 "/job/{job}/handback",
                 ctx -> Pages.act(ctx, desk, door, HandBackActs.HandBack.class, this::record, form -> "/record"));
-        routes.post(
-                "/job/{job}/followup",
-                ctx -> Pages.act(ctx, desk, door, HandBackActs.FollowUp.class, this::record, form -> "/record"));
+        on(routes, "followup", HandBackActs.FollowUp.class);
+        on(routes, "ask", HandBackActs.PlanFollowUp.class);
+        on(routes, "return", HandBackActs.TakeReturn.class);
+        on(routes, "return/why", HandBackActs.ExplainReturn.class);
+        on(routes, "lesson", IntakeActs.MakeNote.class);
         routes.post(
                 "/job/{job}/unit",
                 ctx -> Pages.act(ctx, desk, door, IntakeActs.MoveUnit.class, this::record, form -> "/record"));
         routes.post(
                 "/job/{job}/intake",
                 ctx -> Pages.act(ctx, desk, door, IntakeActs.CorrectIntake.class, this::record, form -> "/record"));
+    }
+
+    private void on(RoutesConfig routes, String what, Class<? extends Act.OfJob> act) {
+        routes.post("/job/{job}/" + what, ctx -> Pages.act(ctx, desk, door, act, this::record, form -> "/record"));
     }
 
     private void proof(Context ctx) {
@@ -65,6 +72,7 @@ public final class RecordPages {
             Page page = door.page(ctx, "Record", "record", bench, faults, typed);
             Map<String, Object> values = values(bench, page);
             values.put("labour", labour(bench, page.show()));
+            values.put("after", AfterView.of(bench));
             newer(bench).ifPresent(file -> {
                 values.put("newerFile", file.hash());
                 values.put(

@@ -2,6 +2,7 @@ package shimwright.bench.web.shop;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.JobSummary;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.kit.Page;
@@ -20,6 +22,9 @@ import shimwright.rebuild.job.Shop;
 
 /** The shop: jobs on the bench, the drawer, gauges, who signs and in which units. */
 public final class ShopPages {
+    /** Owners to be asked that are shown at once. */
+    private static final int MOST_ASKED = 12;
+
     private final Desk desk;
     private final Door door;
 
@@ -52,7 +57,23 @@ public final class ShopPages {
         long loose =
                 shop.pieces().values().stream().filter(Shop.Piece::inDrawer).count();
         List<Shop.Gauge> gauges = List.copyOf(shop.gauges().values());
-        door.show(ctx, "shop", page, Map.of("found", found, "find", find, "loose", loose, "gauges", gauges));
+        Map<String, Object> more = new LinkedHashMap<>();
+        more.put("found", found);
+        more.put("find", find);
+        more.put("loose", loose);
+        more.put("gauges", gauges);
+        more.put("toAsk", toAsk());
+        more.put("today", page.show().date(desk.now()).toString());
+        door.show(ctx, "shop", page, more);
+    }
+
+    /** The jobs whose owner is to be asked how it goes, the soonest first. */
+    private List<JobSummary> toAsk() {
+        return desk.lines().stream()
+                .filter(line -> !line.toAsk().isEmpty())
+                .sorted(Comparator.comparing(JobSummary::toAsk))
+                .limit(MOST_ASKED)
+                .toList();
     }
 
     /** The card of a job with what is next, to be put in the place of the one that its entries alone gave. */
@@ -97,6 +118,12 @@ public final class ShopPages {
         more.put("names", names);
         more.put("gone", gone);
         more.put("back", Pages.cameFrom(ctx, typed));
+        Map<String, String> types = new TreeMap<>();
+        desk.shelf().types().stream()
+                .filter(type -> desk.lines().stream()
+                        .anyMatch(line -> line.closed() && line.unitType().equals(type.id())))
+                .forEach(type -> types.put(type.id(), type.maker() + " " + type.model()));
+        more.put("types", types);
         door.show(ctx, "drawer", page, more);
     }
 
