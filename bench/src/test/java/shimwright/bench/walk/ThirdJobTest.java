@@ -46,7 +46,14 @@ class ThirdJobTest {
             String third = new DoorWalk(bench, unit, 23, false).begun("K-0003");
             door.onJob(third, "say-complaint", Map.of("answers", Map.of("kind", "crunch")));
             List<String> helped = helped(bench, unit, third);
-            assertThat(helped).hasSizeGreaterThanOrEqualTo(1000);
+            assertThat(helped).hasSizeGreaterThanOrEqualTo(10);
+            // how long a step took is the least of it
+            assertThat(helped)
+                    .filteredOn(place -> !place.startsWith("build")
+                            || place.contains("came back")
+                            || place.contains("undone"))
+                    .as("places that say more than minutes")
+                    .hasSizeGreaterThanOrEqualTo(10);
             assertThat(helped)
                     .anyMatch(place -> place.startsWith("clearance"))
                     .anyMatch(place -> place.startsWith("build"));
