@@ -58,13 +58,15 @@ class AfterHandBackTest {
         post(JOB + "/money/rate", "fact-rate", "60 EUR");
         post(JOB + "/money/quote", "spread", "30");
         post(JOB + "/money/owner", "says", "declined", "by", "in_person", "day", day(0), "words", "too dear");
-        assertThat(post(JOB + "/handback", "warranty", "none", "followUp", "in spring").body())
+        assertThat(post(JOB + "/handback", "warranty", "none", "followUp", "in spring")
+                        .body())
                 .contains("is no day");
         post(JOB + "/handback", "warranty", "none", "followUp", day(-1), "lesson", "ask for the oil first");
         assertThat(bench.page("/").text()).contains("Ask the owner how it goes", "V-0093", "on " + day(-1), "overdue");
         assertThat(bench.page(JOB + "/record").text()).contains("Ask the owner on " + day(-1), "ask for the oil first");
         // asked: it is off the shop's page, and another day is on it
-        assertThat(post(JOB + "/followup", "form", "followup", "said", "").body()).contains("Say what the owner said");
+        assertThat(post(JOB + "/followup", "form", "followup", "said", "").body())
+                .contains("Say what the owner said");
         post(JOB + "/followup", "form", "followup", "said", "it drives", "followUp", day(90));
         assertThat(bench.page("/").text()).contains("on " + day(90)).doesNotContain("overdue");
         bench.restart();
@@ -100,17 +102,38 @@ class AfterHandBackTest {
         try (DemoBench other = DemoBench.fresh()) {
             for (Element here : other.page(JOB + "/orders").select("input[name=struck]")) {
                 String id = here.val();
-                other.post(JOB + "/strike", "entry", "x-" + id, "struck", id, "page", "orders", "reason", "of another box");
+                other.post(
+                        JOB + "/strike",
+                        "entry",
+                        "x-" + id,
+                        "struck",
+                        id,
+                        "page",
+                        "orders",
+                        "reason",
+                        "of another box");
             }
             String said = other.get(JOB + "/orders.csv").body();
             String old = "74-5055";
             assertThat(said).contains("\"" + old + " ");
             assertThat(other.page("/numbers").text()).contains("None yet");
-            other.post("/numbers", "entry", "n-1", "part", old, "by", "NEW-77", "who", "the agent", "back", JOB + "/orders");
+            other.post(
+                    "/numbers",
+                    "entry",
+                    "n-1",
+                    "part",
+                    old,
+                    "by",
+                    "NEW-77",
+                    "who",
+                    "the agent",
+                    "back",
+                    JOB + "/orders");
             assertThat(other.get(JOB + "/orders.csv").body())
                     .contains("\"NEW-77 ", "in place of " + old + ", says the agent");
             assertThat(other.page(JOB + "/orders").text()).contains("NEW-77", "in place of " + old);
-            assertThat(other.page("/numbers?back=" + JOB + "/orders").text()).contains(old + " is now NEW-77, says the agent");
+            assertThat(other.page("/numbers?back=" + JOB + "/orders").text())
+                    .contains(old + " is now NEW-77, says the agent");
             assertThat(other.post("/numbers/stands", "entry", "n-2", "form", "stands", "part", old, "reason", "")
                             .body())
                     .contains("Say why it stands after all");
@@ -130,9 +153,11 @@ class AfterHandBackTest {
         try (DemoBench other = DemoBench.at(folder)) {
             assertThat(other.page("/overjobs/" + type).text())
                     .contains("No box of this type was handed back", "From four on a chart has limits");
-            assertThat(other.page("/overjobs/" + type + "/drawer").text()).contains("No box of this type was handed back");
+            assertThat(other.page("/overjobs/" + type + "/drawer").text())
+                    .contains("No box of this type was handed back");
             assertThat(other.get("/overjobs/none").statusCode()).isEqualTo(404);
-            assertThat(other.page("/overjobs/" + type + "/drawer?jobs=many").text()).contains("Not kept");
+            assertThat(other.page("/overjobs/" + type + "/drawer?jobs=many").text())
+                    .contains("Not kept");
         }
     }
 }

@@ -29,10 +29,7 @@ public final class JobOnBench {
     private volatile PlanCache.@Nullable Shown shown;
 
     JobOnBench(
-            Workbench bench,
-            Supplier<PlanCache.Shown> planner,
-            Supplier<Memories> earlier,
-            Supplier<Taught> taught) {
+            Workbench bench, Supplier<PlanCache.Shown> planner, Supplier<Memories> earlier, Supplier<Taught> taught) {
         this.bench = bench;
         this.planner = planner;
         this.earlier = earlier;

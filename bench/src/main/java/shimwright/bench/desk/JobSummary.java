@@ -52,7 +52,10 @@ public record JobSummary(
                 job.closed(),
                 job.stepsDone().size(),
                 job.closed()
-                        ? job.end().toAsk().map(said -> said.what().day().toString()).orElse("")
+                        ? job.end()
+                                .toAsk()
+                                .map(said -> said.what().day().toString())
+                                .orElse("")
                         : "",
                 List.copyOf(job.piecesIn()));
     }

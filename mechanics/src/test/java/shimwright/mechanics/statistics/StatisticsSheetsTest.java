@@ -16,9 +16,9 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import shimwright.mechanics.chart.ChartSheets;
+import shimwright.mechanics.chart.Individuals;
 import shimwright.mechanics.history.HistorySheets;
 import shimwright.mechanics.outcome.Refusal;
-import shimwright.mechanics.chart.Individuals;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.registry.Registry;
@@ -106,7 +106,10 @@ class StatisticsSheetsTest {
         assertThat(torque.upper()).isEqualTo(sheet.upper());
         assertThat(torque.rangeLimit()).isEqualTo(sheet.rangeLimit());
         assertThat(Individuals.drawn(values, Kind.TORQUE, torque)).hasSize(2);
-        assertThat(Individuals.of(values.subList(0, 3), Kind.TORQUE).refusals().get(0).sentence())
+        assertThat(Individuals.of(values.subList(0, 3), Kind.TORQUE)
+                        .refusals()
+                        .get(0)
+                        .sentence())
                 .contains("3 values, a chart wants 4");
     }
 

@@ -24,7 +24,9 @@ public final class HandBackActs {
             @ActInput("advice to the owner") String advice,
             @ActInput("remark") String remark,
             @ActInput("day to ask the owner how it goes") String followUp,
-            @ActInput("what the next one of this type should know") String lesson)
+
+            @ActInput("what the next one of this type should know")
+            String lesson)
             implements Act.OfJob {
         /** A hand-back alone. */
         public HandBack(String warranty, String advice, String remark) {
@@ -57,8 +59,7 @@ public final class HandBackActs {
     }
 
     private static Outcome<ActResult> noDay(String key, String typed) {
-        return Outcome.refused(
-                Refusal.of(key, "\"" + typed + "\" is no day", "Choose it, or type it as 2026-12-24"));
+        return Outcome.refused(Refusal.of(key, "\"" + typed + "\" is no day", "Choose it, or type it as 2026-12-24"));
     }
 
     /** What became of the unit after; another day to ask again, where one is said. */
@@ -109,7 +110,9 @@ public final class HandBackActs {
             String said,
 
             @ActInput("parts that it is about") List<String> items,
-            @ActInput("number of the job under which it is worked on") String number)
+
+            @ActInput("number of the job under which it is worked on")
+            String number)
             implements Act.OfJob {
         @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {

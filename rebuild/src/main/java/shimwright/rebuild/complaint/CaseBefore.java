@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
@@ -58,8 +59,8 @@ public record CaseBefore(String job, Map<String, String> causes, How how) {
             }
         }
         job.end().returned().keySet().stream()
-                .map(job.end().explained()::get)
-                .filter(why -> why != null && counts(why.what().lies()))
+                .flatMap(id -> Optional.ofNullable(job.end().explained().get(id)).stream())
+                .filter(why -> counts(why.what().lies()))
                 .map(why -> new CaseBefore(number, explained(unit, why.what()), How.CAME_BACK))
                 .forEach(cases::add);
         return List.copyOf(cases);
@@ -84,9 +85,8 @@ public record CaseBefore(String job, Map<String, String> causes, How how) {
     /** The causes of the general list that names speak of. */
     private static Map<String, String> spokenOf(Iterable<String> names) {
         Map<String, String> causes = new LinkedHashMap<>();
-        names.forEach(name -> CauseTables.shipped()
-                .spokenOf(name)
-                .ifPresent(cause -> causes.put(cause.id(), cause.name())));
+        names.forEach(
+                name -> CauseTables.shipped().spokenOf(name).ifPresent(cause -> causes.put(cause.id(), cause.name())));
         return causes;
     }
 

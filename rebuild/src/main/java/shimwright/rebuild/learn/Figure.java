@@ -78,13 +78,7 @@ public record Figure(Of which, String id, String what, Kind kind, String job, In
 
     private static Figure length(Job job, Said<Entry.ClearanceAccepted> said, Of of, double value) {
         return new Figure(
-                of,
-                said.what().clearance(),
-                "",
-                Kind.LENGTH,
-                job.opened().number(),
-                said.at(),
-                value);
+                of, said.what().clearance(), "", Kind.LENGTH, job.opened().number(), said.at(), value);
     }
 
     /** Pooled over the indicators or places of a round; empty where fewer than three rounds count. */
@@ -101,8 +95,8 @@ public record Figure(Of which, String id, String what, Kind kind, String job, In
         double variance = 0;
         for (int column = 0; column < columns; column++) {
             int at = column;
-            double deviation =
-                    Statistics.deviation(last.stream().map(round -> round.get(at)).toList());
+            double deviation = Statistics.deviation(
+                    last.stream().map(round -> round.get(at)).toList());
             variance += deviation * deviation / columns;
         }
         return columns == 0 ? Optional.empty() : Optional.of(Math.sqrt(variance));

@@ -151,7 +151,10 @@ public record Memories(
     private static void noted(Job job, String number, String kind, Map<String, List<Remembered>> into) {
         job.notes().forEach((about, notes) -> {
             if (about.startsWith(kind)) {
-                notes.forEach(note -> add(into, about.substring(kind.length()), words(number, note.what().text())));
+                notes.forEach(note -> add(
+                        into,
+                        about.substring(kind.length()),
+                        words(number, note.what().text())));
             }
         });
     }
@@ -168,7 +171,10 @@ public record Memories(
             whole.add(back);
             (why == null ? returned.what().items() : why.what().items()).forEach(item -> add(items, item, back));
         });
-        job.end().followedUp().forEach(said -> whole.add(words(number, "afterwards: " + said.what().said())));
+        job.end()
+                .followedUp()
+                .forEach(said ->
+                        whole.add(words(number, "afterwards: " + said.what().said())));
         return List.copyOf(whole);
     }
 
@@ -176,7 +182,8 @@ public record Memories(
         String back = "came back on " + returned.day() + ": " + returned.said();
         return why == null
                 ? back + "; the cause is not on the record"
-                : back + "; " + why.name() + " (" + why.lies().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ")"
+                : back + "; " + why.name() + " ("
+                        + why.lies().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ")"
                         + (why.fitted().isEmpty() ? "" : "; fitted were " + String.join("; ", why.fitted()));
     }
 

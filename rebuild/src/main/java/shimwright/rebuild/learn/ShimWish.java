@@ -16,8 +16,7 @@ import shimwright.rebuild.job.Job;
  * @param pieces thickness of each piece that went in, m
  * @param shortfall how far the prediction lay from the aim, m, signed as play; nothing is known where the entry kept no aim
  */
-public record ShimWish(
-        String clearance, String position, String job, List<Double> pieces, Optional<Double> shortfall) {
+public record ShimWish(String clearance, String position, String job, List<Double> pieces, Optional<Double> shortfall) {
     public ShimWish {
         pieces = List.copyOf(pieces);
     }

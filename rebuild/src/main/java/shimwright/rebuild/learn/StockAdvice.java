@@ -106,21 +106,15 @@ public record StockAdvice(
     }
 
     private static StockAdvice place(
-            UnitType type,
-            Clearance clearance,
-            Position position,
-            List<Wish> wishes,
-            Shop shop,
-            Asked asked) {
+            UnitType type, Clearance clearance, Position position, List<Wish> wishes, Shop shop, Asked asked) {
         List<Double> wanted =
                 wishes.stream().flatMap(wish -> wish.wished().stream()).toList();
         List<Shop.Piece> loose = shop.pieces().values().stream()
                 .filter(piece -> piece.inDrawer() && piece.family().equals(position.family()))
                 .toList();
         OptionalDouble mean = wanted.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Statistics.mean(wanted));
-        double shown = wanted.size() < 2
-                ? asked.step()
-                : Math.max(Statistics.deviation(wanted), asked.step() / Math.sqrt(12));
+        double shown =
+                wanted.size() < 2 ? asked.step() : Math.max(Statistics.deviation(wanted), asked.step() / Math.sqrt(12));
         Optional<ShimFamily> family = Optional.ofNullable(type.shimFamilies().get(position.family()));
         double alike = family.map(made -> (made.thickest() - made.thinnest()) / Math.sqrt(12))
                 .orElse(Double.POSITIVE_INFINITY);
@@ -177,13 +171,9 @@ public record StockAdvice(
                         .filter(size -> family.isEmpty()
                                 || (size.thickness() > family.get().thinnest() - asked.step() / 2
                                         && size.thickness() < family.get().thickest() + asked.step() / 2))
-                        .map(size -> new Hold(
-                                size.thickness(),
-                                size.chance(),
-                                size.pieces(),
-                                (int) loose.stream()
-                                        .filter(piece -> Math.abs(piece.thickness() - size.thickness()) <= asked.step() / 2)
-                                        .count()))
+                        .map(size -> new Hold(size.thickness(), size.chance(), size.pieces(), (int) loose.stream()
+                                .filter(piece -> Math.abs(piece.thickness() - size.thickness()) <= asked.step() / 2)
+                                .count()))
                         .toList());
     }
 }

@@ -36,12 +36,13 @@ public final class Fitted {
                 .forEach(sent -> said.add(arrived(job, sent)));
         job.supply().here().stream()
                 .filter(here -> here.what().items().contains(item.id()))
-                .forEach(here -> said.add("lay here: " + here.what().what() + ", " + here.what().measured() + ", "
-                        + here.by()));
+                .forEach(here -> said.add(
+                        "lay here: " + here.what().what() + ", " + here.what().measured() + ", " + here.by()));
         verdicts(unit, job, item).forEach(said::add);
         packs(unit, job, item).forEach(said::add);
         unit.type().steps().stream()
-                .filter(step -> step.installs().contains(item.id()) || step.builds().contains(item.id()))
+                .filter(step ->
+                        step.installs().contains(item.id()) || step.builds().contains(item.id()))
                 .flatMap(step -> put(job, step).stream())
                 .forEach(said::add);
         String what = item.name() + (item.part().isBlank() ? "" : " " + item.part());
@@ -59,8 +60,8 @@ public final class Fitted {
         return Standings.all(unit, job).stream()
                 .filter(standing -> standing.piece().items().contains(item.id()))
                 .flatMap(standing -> standing.judged().stream())
-                .map(judged -> judged.what().decision().name().toLowerCase(Locale.ROOT) + ": " + judged.what().reason() + ", "
-                        + judged.by())
+                .map(judged -> judged.what().decision().name().toLowerCase(Locale.ROOT) + ": "
+                        + judged.what().reason() + ", " + judged.by())
                 .distinct()
                 .toList();
     }
@@ -85,4 +86,5 @@ public final class Fitted {
     private static Optional<String> put(Job job, Step step) {
         return Optional.ofNullable(job.done().get(step.id()))
                 .map(done -> "put in at " + step.id() + " by " + done.by());
-    }}
+    }
+}

@@ -91,7 +91,8 @@ public record Experience(Decision decision, int boxes, List<String> back) {
         String of = boxes == 1 ? "1 box" : boxes + " boxes";
         String word = decision.name().toLowerCase(Locale.ROOT);
         return back.isEmpty()
-                ? word + " before in " + of + ": none came back for it, as far as anybody has said. That bounds the chance to "
+                ? word + " before in " + of
+                        + ": none came back for it, as far as anybody has said. That bounds the chance to "
                         + percent(bound()) + " and no lower"
                 : word + " before in " + of + ": " + back.size() + " came back for it (" + String.join(", ", back)
                         + "). With one more of either kind counted in, a chance of "

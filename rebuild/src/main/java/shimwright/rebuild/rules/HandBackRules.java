@@ -65,6 +65,11 @@ final class HandBackRules {
 
     static List<Refusal> returned(Workbench bench, Entry.Returned e) {
         List<Refusal> refusals = new ArrayList<>(notBefore(bench, e.day(), "day", "the day on which it came back"));
+        // and a day ends up to 12 hours later
+        if (e.day().isAfter(bench.now().atOffset(ZoneOffset.UTC).toLocalDate().plusDays(1))) {
+            refusals.addAll(Rules.one(
+                    "day", "the day on which it came back", e.day() + " is still to come", "Look at the date"));
+        }
         refusals.addAll(Rules.needed(e.said(), "said", "what it does", "Say what the owner says it does"));
         refusals.addAll(ofTheUnit(bench, e.items()));
         return refusals;
@@ -75,8 +80,8 @@ final class HandBackRules {
                 Rules.needed(e.name(), "name", "what was the cause", "Say what was found, or that nothing was"));
         refusals.addAll(ofTheUnit(bench, e.items()));
         if (!bench.job().end().returned().containsKey(e.returned())) {
-            refusals.addAll(Rules.one(
-                    "returned", "return", "nothing says that it came back then", "Load the page again"));
+            refusals.addAll(
+                    Rules.one("returned", "return", "nothing says that it came back then", "Load the page again"));
         }
         return refusals;
     }

@@ -204,7 +204,8 @@ public final class ShopRules {
     private static List<Refusal> stands(Shop shop, Entry.NumberStands e) {
         List<Refusal> refusals = new ArrayList<>(Rules.reason(e.reason(), "Say why it stands after all"));
         if (!shop.replaced().containsKey(e.part())) {
-            refusals.add(new Refusal("part", "number " + e.part(), "nothing has taken its place", "Load the page again"));
+            refusals.add(
+                    new Refusal("part", "number " + e.part(), "nothing has taken its place", "Load the page again"));
         }
         return refusals;
     }

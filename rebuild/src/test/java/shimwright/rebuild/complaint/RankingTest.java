@@ -119,12 +119,18 @@ class RankingTest {
                                 new Evidence(crunch, Set.of(), Map.of("ring", Seen.IN_ORDER), Set.of(), List.of())),
                         "ring"))
                 .isLessThan(before / 3);
-        List<Suspect> found =
-                Ranking.of(TABLES, new Evidence(crunch, Set.of(), Map.of("dog_teeth", Seen.FOUND), Set.of(), List.of()));
+        List<Suspect> found = Ranking.of(
+                TABLES, new Evidence(crunch, Set.of(), Map.of("dog_teeth", Seen.FOUND), Set.of(), List.of()));
         assertThat(found.get(0).id()).isEqualTo("dog_teeth");
         assertThat(found.get(0).pro()).contains("it was found");
         List<Suspect> outside = Ranking.of(
-                TABLES, new Evidence(crunch, Set.of(), Map.of(), Set.of("gap of blocker ring 3"), List.of(had("ring"), had("ring"))));
+                TABLES,
+                new Evidence(
+                        crunch,
+                        Set.of(),
+                        Map.of(),
+                        Set.of("gap of blocker ring 3"),
+                        List.of(had("ring"), had("ring"))));
         assertThat(chance(outside, "ring")).isGreaterThan(before);
         assertThat(outside.get(0).pro())
                 .contains("gap of blocker ring 3 is outside its limit", "it was so in 2 of 2 cases before (V-0001)");

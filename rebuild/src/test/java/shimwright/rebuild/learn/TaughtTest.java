@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -36,7 +37,8 @@ import shimwright.rebuild.unit.model.Unit;
 /** What boxes that went back and came back teach the next one, by the log alone. Unit: invented. */
 class TaughtTest {
     private static final Unit A = DemoUnit.A;
-    private static final JudgedPiece RING = JudgedPiece.of(A, A.wearLimit("C01")).get(0);
+    private static final JudgedPiece RING =
+            JudgedPiece.of(A, A.wearLimit("C01")).get(0);
     private static final LocalDate LATER = LocalDate.of(2031, 9, 1);
 
     private static EntryStream box(String number) {
@@ -67,7 +69,8 @@ class TaughtTest {
         String id = log.add(new Entry.Returned(LATER, "it crunches into third", List.of("ring_3"), ""))
                 .draft()
                 .id();
-        log.add(new Entry.ReturnExplained(id, List.of("ring_3"), "blocker ring worn", lies, "", List.of("ring 3: reuse")));
+        log.add(new Entry.ReturnExplained(
+                id, List.of("ring_3"), "blocker ring worn", lies, "", List.of("ring 3: reuse")));
         return log;
     }
 
@@ -193,17 +196,26 @@ class TaughtTest {
                     List.of(),
                     new Basis(clearance.lower(), clearance.upper(), aim, 10, aim, 0.95).kept()));
             log.add(new Entry.CheckRead(
-                    "D01", "H1", "drag", List.of(1.0 + 0.1 * i, 1.2 + 0.1 * i), Kind.TORQUE, false, Verdict.IN, "", List.of()));
+                    "D01",
+                    "H1",
+                    "drag",
+                    List.of(1.0 + 0.1 * i, 1.2 + 0.1 * i),
+                    Kind.TORQUE,
+                    false,
+                    Verdict.IN,
+                    "",
+                    List.of()));
             figures.addAll(Figure.of(log.job()));
-            List<Trend> trends = Trend.of(A.type(), figures);
+            List<FigureRow> trends = FigureRow.of(A.type(), figures);
             assertThat(trends).hasSize(2);
-            assertThat(trends).allMatch(trend -> trend.chart().isOk() == trend.figures().size() >= 4);
+            assertThat(trends)
+                    .allMatch(trend -> trend.chart().isOk() == trend.figures().size() >= 4);
             if (i == 2) {
                 assertThat(trends.get(0).chart().refusals().get(0).sentence()).contains("2 values, a chart wants 4");
                 assertThat(trends.get(0).drawn()).isEmpty();
             }
         }
-        List<Trend> trends = Trend.of(A.type(), figures);
+        List<FigureRow> trends = FigureRow.of(A.type(), figures);
         assertThat(trends.get(1).kind()).isEqualTo(Kind.TORQUE);
         assertThat(trends.get(1).chart().orElseThrow().result().center()).isCloseTo(1.35, within(1e-12));
         // mean moving range 0.1, limits mean ± 3 × 0.1 / 1.128 (ISO 7870-2)
@@ -211,7 +223,7 @@ class TaughtTest {
         assertThat(trends.get(1).chart().orElseThrow().working())
                 .allMatch(line -> line.kind() == Kind.TORQUE || line.kind() == Kind.NUMBER);
         assertThat(trends.get(1).drawn()).hasSize(2);
-        assertThat(Trend.about(trends, "H1/drag")).hasSize(1);
+        assertThat(FigureRow.about(trends, "H1/drag")).hasSize(1);
     }
 
     @Test
@@ -253,7 +265,10 @@ class TaughtTest {
                 .isLessThan(advice.mean().getAsDouble() / 5)
                 .isGreaterThan(2.83e-5);
         assertThat(advice.hold().orElseThrow()).isNotEmpty().allMatch(hold -> hold.lacks() == hold.pieces());
-        assertThat(StockAdvice.of(A.type(), wishes.subList(0, 1), shop, asked).get(0).hold().refusals())
+        assertThat(StockAdvice.of(A.type(), wishes.subList(0, 1), shop, asked)
+                        .get(0)
+                        .hold()
+                        .refusals())
                 .extracting(Refusal::sentence)
                 .anyMatch(said -> said.contains("fewer than two boxes"));
         assertThat(StockAdvice.of(A.type(), wishes, shop, new StockAdvice.Asked(0, 0, StockAdvice.STEP))
@@ -274,7 +289,8 @@ class TaughtTest {
         log.add("came", "the lad", new Entry.CameBack(sent, true, "gap 1.2 mm"));
         log.add(new Entry.StepDone(
                 A.type().steps().stream()
-                        .filter(step -> step.installs().contains("ring_3") || step.builds().contains("ring_3"))
+                        .filter(step -> step.installs().contains("ring_3")
+                                || step.builds().contains("ring_3"))
                         .findFirst()
                         .orElseThrow()
                         .id(),
@@ -282,30 +298,38 @@ class TaughtTest {
         assertThat(Fitted.lines(A, log.job(), List.of("ring_3", "no such part")))
                 .singleElement()
                 .satisfies(line -> assertThat(line)
-                        .contains("AB-12 blocker ring from Haldane Gears", "gap 1.2 mm, looked at by the lad", "put in at"));
+                        .contains(
+                                "AB-12 blocker ring from Haldane Gears",
+                                "gap 1.2 mm, looked at by the lad",
+                                "put in at"));
     }
 
     @Test
     void nothingComesBackBeforeItWasHandedBack() {
         DemoWorkbench bench = DemoWorkbench.open();
-        assertThat(bench.against(new Entry.Returned(LATER, "it whines", List.of(), "")))
+        LocalDate today = bench.lying().now().atOffset(ZoneOffset.UTC).toLocalDate();
+        assertThat(bench.against(new Entry.Returned(today, "it whines", List.of(), "")))
                 .extracting(Refusal::sentence)
                 .anyMatch(said -> said.contains("not handed back yet"));
         assertThat(bench.against(new Entry.FollowUpPlanned(LATER, "")))
                 .extracting(Refusal::sentence)
                 .anyMatch(said -> said.contains("not handed back yet"));
         bench.lay(new Entry.HandedBack("12 months", "", ""));
-        assertThat(bench.against(new Entry.Returned(LATER, "", List.of("no_such"), "")))
+        assertThat(bench.against(new Entry.Returned(today, "", List.of("no_such"), "")))
                 .extracting(Refusal::sentence)
                 .anyMatch(said -> said.contains("Say what the owner says it does"))
                 .anyMatch(said -> said.contains("no such part"));
         assertThat(bench.against(new Entry.Returned(LocalDate.of(2020, 1, 1), "it whines", List.of(), "")))
                 .extracting(Refusal::sentence)
                 .anyMatch(said -> said.contains("before the unit was handed back"));
-        assertThat(bench.against(new Entry.ReturnExplained("none", List.of(), "a chip", LiesIn.OUR_WORK, "", List.of())))
+        assertThat(bench.against(new Entry.Returned(today.plusDays(9), "it whines", List.of(), "")))
+                .extracting(Refusal::sentence)
+                .anyMatch(said -> said.contains("is still to come"));
+        assertThat(bench.against(
+                        new Entry.ReturnExplained("none", List.of(), "a chip", LiesIn.OUR_WORK, "", List.of())))
                 .extracting(Refusal::sentence)
                 .anyMatch(said -> said.contains("nothing says that it came back"));
-        String returned = bench.keep(new Entry.Returned(LATER, "it whines", List.of("ring_3"), "V-0099"))
+        String returned = bench.keep(new Entry.Returned(today, "it whines", List.of("ring_3"), "V-0099"))
                 .draft()
                 .id();
         bench.keep(new Entry.ReturnExplained(returned, List.of(), "a chip", LiesIn.OUR_WORK, "", List.of()));

@@ -42,7 +42,8 @@ class WeighingTest {
     private final EntryStream log = EntryStream.of(DemoWorkbench.opening());
 
     private Weighing weigh(String rate) {
-        Shop shop = new Shop(Map.of(), Map.of(), Map.of(), rate.isEmpty() ? Map.of() : Map.of("rate", rate), Map.of(), Map.of());
+        Shop shop = new Shop(
+                Map.of(), Map.of(), Map.of(), rate.isEmpty() ? Map.of() : Map.of("rate", rate), Map.of(), Map.of());
         Workbench bench = new Workbench(
                 log.job(), new PinnedUnit("a".repeat(64), DemoUnit.type()), shop, EntryStream.BEGIN, ZoneOffset.UTC);
         return Weighing.of(bench, Optional.of(A.wearLimit("C14")), "C14", RAIL);

@@ -33,13 +33,11 @@ class ReplacedNumbersTest {
 
     @Test
     void oneNumberAfterAnotherAndBack() {
-        OrderList.Line numbered = OrderList.of(
-                        DemoUnit.A, EntryStream.of(DemoWorkbench.opening()).job())
-                .lines()
-                .stream()
-                .filter(one -> !one.number().isEmpty())
-                .findFirst()
-                .orElseThrow();
+        OrderList.Line numbered =
+                OrderList.of(DemoUnit.A, EntryStream.of(DemoWorkbench.opening()).job()).lines().stream()
+                        .filter(one -> !one.number().isEmpty())
+                        .findFirst()
+                        .orElseThrow();
         String old = numbered.number();
         assertThat(numbered.instead()).isEmpty();
         shop.add(new Entry.NumberReplaced(old, "N-1", "the agent", ""));

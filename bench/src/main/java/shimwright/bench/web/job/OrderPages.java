@@ -62,7 +62,8 @@ public final class OrderPages {
     private void csv(Context ctx) {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             StringBuilder text = new StringBuilder("from,what,price,why,check\n");
-            for (OrderList.Line line : OrderList.of(bench.unit(), bench.job(), bench.shop()).lines()) {
+            for (OrderList.Line line :
+                    OrderList.of(bench.unit(), bench.job(), bench.shop()).lines()) {
                 text.append(CsvRow.of(
                         line.from(),
                         line.what(),

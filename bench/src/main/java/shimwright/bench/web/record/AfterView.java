@@ -26,10 +26,7 @@ public record AfterView(Map<String, String> items, List<Back> backs) {
      * @param fitted what was fitted of them, a line each
      */
     public record Back(
-            Said<Entry.Returned> said,
-            @Nullable Said<Entry.ReturnExplained> why,
-            String parts,
-            List<String> fitted) {}
+            Said<Entry.Returned> said, @Nullable Said<Entry.ReturnExplained> why, String parts, List<String> fitted) {}
 
     static AfterView of(JobOnBench bench) {
         Job job = bench.job();
@@ -46,8 +43,7 @@ public record AfterView(Map<String, String> items, List<Back> backs) {
             Map<String, String> items,
             Said<Entry.Returned> said,
             @Nullable Said<Entry.ReturnExplained> why) {
-        List<String> about =
-                why == null ? said.what().items() : why.what().items();
+        List<String> about = why == null ? said.what().items() : why.what().items();
         return new Back(
                 said,
                 why,

@@ -28,8 +28,7 @@ public final class NumberPages {
         routes.get(HERE, ctx -> numbers(ctx, List.of(), Map.of()));
         routes.post(HERE, ctx -> Pages.act(ctx, desk, door, ShopActs.ReplaceNumber.class, this::numbers, HERE));
         routes.post(
-                HERE + "/stands",
-                ctx -> Pages.act(ctx, desk, door, ShopActs.KeepNumber.class, this::numbers, HERE));
+                HERE + "/stands", ctx -> Pages.act(ctx, desk, door, ShopActs.KeepNumber.class, this::numbers, HERE));
     }
 
     private void numbers(Context ctx, List<Refusal> faults, Map<String, String> typed) {
@@ -38,10 +37,6 @@ public final class NumberPages {
                 ctx,
                 "numbers",
                 page,
-                Map.of(
-                        "replaced",
-                        desk.shop().replaced().values(),
-                        "back",
-                        Pages.cameFrom(ctx, typed)));
+                Map.of("replaced", desk.shop().replaced().values(), "back", Pages.cameFrom(ctx, typed)));
     }
 }

@@ -13,9 +13,9 @@ import shimwright.bench.web.kit.Page;
 import shimwright.bench.web.kit.Pages;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Range;
+import shimwright.rebuild.learn.FigureRow;
 import shimwright.rebuild.learn.StockAdvice;
 import shimwright.rebuild.learn.Taught;
-import shimwright.rebuild.learn.Trend;
 import shimwright.rebuild.unit.model.UnitType;
 
 /** What shows over the jobs of a type: their readings in a row with the limits of a chart, and what the drawer should hold for them. */
@@ -47,10 +47,10 @@ public final class OverJobsPages {
             Page page = door.page(ctx, "Over the jobs", "", null);
             String asked = ctx.queryParam("of");
             String of = asked == null ? "" : asked;
-            List<Trend> trends = Trend.of(type, desk.taught(type.id()).figures());
+            List<FigureRow> trends = FigureRow.of(type, desk.taught(type.id()).figures());
             Map<String, Object> more = new LinkedHashMap<>();
             more.put("type", type);
-            more.put("view", OverJobsView.of(of.isEmpty() ? trends : Trend.about(trends, of), of, page.show()));
+            more.put("view", OverJobsView.of(of.isEmpty() ? trends : FigureRow.about(trends, of), of, page.show()));
             more.put("back", Pages.cameFrom(ctx, Map.of()));
             door.show(ctx, "overjobs", page, more);
         });
@@ -73,7 +73,9 @@ public final class OverJobsPages {
             Page page = door.page(ctx, "What the drawer should hold", "", null, form.faults(), form.typed());
             Map<String, Object> more = new LinkedHashMap<>();
             more.put("type", type);
-            more.put("places", StockAdvice.of(type, taught.wished(), desk.shop(), new StockAdvice.Asked(jobs, sure, step)));
+            more.put(
+                    "places",
+                    StockAdvice.of(type, taught.wished(), desk.shop(), new StockAdvice.Asked(jobs, sure, step)));
             more.put("step", step);
             more.put("back", Pages.cameFrom(ctx, Map.of()));
             door.show(ctx, "stock", page, more);

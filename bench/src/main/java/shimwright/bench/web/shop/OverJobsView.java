@@ -11,7 +11,7 @@ import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.working.Line;
 import shimwright.mechanics.working.Worked;
 import shimwright.rebuild.learn.Figure;
-import shimwright.rebuild.learn.Trend;
+import shimwright.rebuild.learn.FigureRow;
 
 /**
  * Readings over the jobs as their page words them.
@@ -31,7 +31,7 @@ public record OverJobsView(List<Row> rows, long boxes) {
      * @param open true where it is to be seen at once
      */
     public record Row(
-            Trend trend,
+            FigureRow trend,
             String last,
             String says,
             boolean stands,
@@ -41,7 +41,7 @@ public record OverJobsView(List<Row> rows, long boxes) {
             List<Line> working) {}
 
     /** @param asked the clearance or check that was asked for; empty for all */
-    static OverJobsView of(List<Trend> trends, String asked, Show show) {
+    static OverJobsView of(List<FigureRow> trends, String asked, Show show) {
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < trends.size(); i++) {
             rows.add(row(trends.get(i), "trend-" + i, !asked.isEmpty(), show));
@@ -54,19 +54,12 @@ public record OverJobsView(List<Row> rows, long boxes) {
         return new OverJobsView(List.copyOf(rows), boxes);
     }
 
-    private static Row row(Trend trend, String id, boolean open, Show show) {
+    private static Row row(FigureRow trend, String id, boolean open, Show show) {
         Figure last = trend.figures().get(trend.figures().size() - 1);
         String value = show.value(last.value(), last.kind());
         if (!(trend.chart() instanceof Outcome.Ok<Worked<Individuals.Result>> ok)) {
             return new Row(
-                    trend,
-                    value,
-                    why(trend.chart().refusals().get(0)),
-                    false,
-                    open,
-                    List.of(),
-                    List.of(),
-                    List.of());
+                    trend, value, why(trend.chart().refusals().get(0)), false, open, List.of(), List.of(), List.of());
         }
         Individuals.Result result = ok.value().result();
         boolean stands = !result.signals().isEmpty();
@@ -85,7 +78,7 @@ public record OverJobsView(List<Row> rows, long boxes) {
         return refusal.fact() + ". " + refusal.hint() + ".";
     }
 
-    private static String says(Trend trend, Individuals.Result result, Show show) {
+    private static String says(FigureRow trend, Individuals.Result result, Show show) {
         String next = "By these " + trend.figures().size() + " jobs the next comes to between "
                 + show.value(result.nextLow(), trend.kind()) + " and " + show.value(result.nextHigh(), trend.kind())
                 + " in 19 of 20.";
@@ -97,7 +90,7 @@ public record OverJobsView(List<Row> rows, long boxes) {
                 + "). What was different: gauge, hands, parts, temperature? " + next;
     }
 
-    private static List<String> plots(Trend trend, String id, Show show) {
+    private static List<String> plots(FigureRow trend, String id, Show show) {
         List<String> plots = new ArrayList<>();
         for (Diagram diagram : trend.drawn()) {
             if (diagram instanceof Diagram.Graph graph) {

@@ -19,8 +19,8 @@ import shimwright.rebuild.unit.model.UnitType;
  * @param figures one a job, never empty
  * @param chart as the worksheet of that name gives it; refused where there are too few, or all are the same
  */
-public record Trend(String name, List<Figure> figures, Outcome<Worked<Individuals.Result>> chart) {
-    public Trend {
+public record FigureRow(String name, List<Figure> figures, Outcome<Worked<Individuals.Result>> chart) {
+    public FigureRow {
         figures = List.copyOf(figures);
     }
 
@@ -30,7 +30,7 @@ public record Trend(String name, List<Figure> figures, Outcome<Worked<Individual
      * @param figures of all jobs in any order
      * @param type names clearances and checks; what it has not any more is named as it was
      */
-    public static List<Trend> of(UnitType type, List<Figure> figures) {
+    public static List<FigureRow> of(UnitType type, List<Figure> figures) {
         Map<String, List<Figure>> series = new LinkedHashMap<>();
         figures.stream()
                 .sorted(Comparator.comparing(Figure::which)
@@ -40,7 +40,7 @@ public record Trend(String name, List<Figure> figures, Outcome<Worked<Individual
                                 figure.which() + " " + figure.id() + " " + figure.kind(), s -> new ArrayList<>())
                         .add(figure));
         return series.values().stream()
-                .map(one -> new Trend(name(type, one.get(one.size() - 1)), one, chart(one)))
+                .map(one -> new FigureRow(name(type, one.get(one.size() - 1)), one, chart(one)))
                 .toList();
     }
 
@@ -62,7 +62,7 @@ public record Trend(String name, List<Figure> figures, Outcome<Worked<Individual
     }
 
     /** Those of one clearance, or of one check. */
-    public static List<Trend> about(List<Trend> all, String id) {
+    public static List<FigureRow> about(List<FigureRow> all, String id) {
         return all.stream().filter(trend -> trend.id().equals(id)).toList();
     }
 
@@ -80,7 +80,9 @@ public record Trend(String name, List<Figure> figures, Outcome<Worked<Individual
     public List<Diagram> drawn() {
         return chart instanceof Outcome.Ok<Worked<Individuals.Result>> ok
                 ? Individuals.drawn(
-                        figures.stream().map(Figure::value).toList(), kind(), ok.value().result())
+                        figures.stream().map(Figure::value).toList(),
+                        kind(),
+                        ok.value().result())
                 : List.of();
     }
 }
