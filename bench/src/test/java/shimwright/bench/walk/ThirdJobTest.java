@@ -16,6 +16,7 @@ import shimwright.bench.ClockedBench;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
+import tools.jackson.databind.JsonNode;
 
 /** Two boxes of a type are rebuilt to the hand-back through the HTTP door; the third is helped by them at its pages. */
 class ThirdJobTest {
@@ -65,6 +66,7 @@ class ThirdJobTest {
                     .contains("count the needles", "came back on " + day + ": it growls");
             assertThat(bench.get("/job/" + third + "/parts/" + part).body()).contains("came back on " + day);
             overTheJobs(door, unit);
+            weighed(door, third);
         }
     }
 
@@ -105,6 +107,22 @@ class ThirdJobTest {
         assertThat(door.page("/job/" + job + "/record").text())
                 .contains("input shaft bearing pitted, lies in: the part");
         return item;
+    }
+
+    /** Beside the verdict stands what came of the same one before, and that two boxes bound little. */
+    private static void weighed(HttpDoor door, String job) {
+        JsonNode worn = door.job(job)
+                .get("limits")
+                .valueStream()
+                .filter(limit -> !limit.get("direction").asString().equals("attest")
+                        && limit.get("service").asDouble() > 0
+                        && limit.get("readings").asInt() == 1)
+                .findFirst()
+                .orElseThrow();
+        String id = worn.get("limit").asString();
+        door.onJob(job, "inspect", Map.of("limit", id, "values", CheckReadings.typed(worn, CheckReadings.worn(worn))));
+        assertThat(door.page("/job/" + job + "/inspect?limit=" + id).text())
+                .contains("What came of it before", "replace before in 2 boxes: none came back", "78 %");
     }
 
     /** Two boxes: their numbers stand in rows without limits as yet, and say what the drawer should hold. */

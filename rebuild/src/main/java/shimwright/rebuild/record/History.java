@@ -190,6 +190,14 @@ public final class History {
         put(words, Entry.PictureAdded.class, e -> "Picture, " + e.about() + tail(e.caption()));
         put(words, Entry.HandedBack.class, e -> "Handed back. Warranty: " + e.warranty());
         put(words, Entry.FollowedUp.class, e -> "Afterwards: " + e.said() + tail(e.remark()));
+        after(words);
+        money(words);
+        steps(words);
+        settings(words);
+        return Map.copyOf(words);
+    }
+
+    private static void after(Map<Class<? extends Entry.OfJob>, Function<Entry.OfJob, String>> words) {
         put(words, Entry.FollowUpPlanned.class, e -> "The owner is to be asked on " + e.day() + tail(e.about()));
         put(
                 words,
@@ -200,10 +208,6 @@ public final class History {
                 Entry.ReturnExplained.class,
                 e -> "Why it came back: " + e.name() + ", " + plain(e.lies()) + tail(e.words())
                         + tail(labelled("fitted were", String.join("; ", e.fitted()))));
-        money(words);
-        steps(words);
-        settings(words);
-        return Map.copyOf(words);
     }
 
     private static void money(Map<Class<? extends Entry.OfJob>, Function<Entry.OfJob, String>> words) {

@@ -18,7 +18,7 @@ import shimwright.rebuild.learn.StockAdvice;
 import shimwright.rebuild.learn.Taught;
 import shimwright.rebuild.unit.model.UnitType;
 
-/** What shows over the jobs of a type: their readings in a row with the limits of a chart, and what the drawer should hold for them. */
+/** What shows over the jobs of a type: their readings in a row with the limits of a chart, and what the drawer should hold for them; with what is known of part numbers. */
 public final class OverJobsPages {
     private final Desk desk;
     private final Door door;
@@ -30,6 +30,7 @@ public final class OverJobsPages {
 
     /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
+        new NumberPages(desk, door).routes(routes);
         routes.get("/overjobs/{type}", this::readings);
         routes.get("/overjobs/{type}/drawer", this::drawer);
     }
