@@ -49,7 +49,6 @@ import shimwright.bench.web.shop.BundlePages;
 import shimwright.bench.web.shop.DevicePages;
 import shimwright.bench.web.shop.EntryPages;
 import shimwright.bench.web.shop.GaugePages;
-import shimwright.bench.web.shop.OverJobsPages;
 import shimwright.bench.web.shop.ShelfPages;
 import shimwright.bench.web.shop.ShopPages;
 import shimwright.bench.web.shop.UnitHistoryPages;
@@ -94,7 +93,6 @@ public final class Server {
             new ShelfPages(desk, door).routes(config.routes);
             new BundlePages(desk, door).routes(config.routes);
             new UnitPages(desk, door).routes(config.routes);
-            new OverJobsPages(desk, door).routes(config.routes);
             new UnitHistoryPages(desk, door).routes(config.routes);
             new EntryPages(desk, door).routes(config.routes);
             new IntakePages(desk, door).routes(config.routes);

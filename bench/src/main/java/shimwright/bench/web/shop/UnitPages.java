@@ -51,6 +51,7 @@ public final class UnitPages {
 
     /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
+        new OverJobsPages(desk, door).routes(routes);
         routes.get(HERE, ctx -> unit(ctx, List.of(), Map.of()));
         on(
                 routes,
