@@ -37,15 +37,20 @@ final class ShopFacts {
             faults.add(new Refusal(
                     "fact.rate", "rate an hour", "\"" + rate + "\" has not one number in it", "Write it as 60 EUR"));
         }
-        String day = facts.getOrDefault(ShopWeights.DAY_SOONER, "").strip();
-        if (!day.isEmpty() && ShopWeights.minutes(day).isEmpty()) {
+        minutes(facts, ShopWeights.DAY_SOONER, "what a day sooner is worth", faults);
+        minutes(facts, ShopWeights.FINISH_BEGUN, "what finishing what is begun may cost", faults);
+        return List.copyOf(faults);
+    }
+
+    private static void minutes(Map<String, String> facts, String name, String place, List<Refusal> faults) {
+        String typed = facts.getOrDefault(name, "").strip();
+        if (!typed.isEmpty() && ShopWeights.minutes(typed).isEmpty()) {
             faults.add(new Refusal(
-                    "fact." + ShopWeights.DAY_SOONER,
-                    "what a day sooner is worth",
-                    "\"" + day + "\" is no number of minutes from 0 to 1440",
+                    "fact." + name,
+                    place,
+                    "\"" + typed + "\" is no number of minutes from 0 to 1440",
                     "Write it as 10"));
         }
-        return List.copyOf(faults);
     }
 
     private static void hours(String evening, List<Refusal> faults) {

@@ -15,7 +15,9 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param minutes time of the steps ahead, without turning over and waiting
  * @param cost what the order costs, by part, in seconds
  * @param bound seconds that the cost of no possible order is below
- * @param proven true where no possible order costs less
+ * @param proven true where no possible order costs less, what it costs to finish what is begun left out
+ * @param finishing seconds that it costs more than the cheapest order found, so that sub-assemblies begun are finished
+ * @param left how often a sub-assembly is left begun all the same though it could be gone on with
  * @param because why each step ahead stands where it does, in the same order
  * @param broken steps done before what they had to wait for
  * @param late windows open now that no order can close in time any more
@@ -29,6 +31,8 @@ public record Plan(
         Cost cost,
         double bound,
         boolean proven,
+        double finishing,
+        int left,
         List<StepReason> because,
         List<OrderBreach> broken,
         List<Window> late,
@@ -45,6 +49,6 @@ public record Plan(
 
     /** Minutes by which another order could be better at most. */
     public double gap() {
-        return proven ? 0 : Math.max(0, cost.total() - bound) / 60;
+        return proven ? 0 : Math.max(0, cost.total() - finishing - bound) / 60;
     }
 }

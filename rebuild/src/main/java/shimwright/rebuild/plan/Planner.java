@@ -67,7 +67,15 @@ public final class Planner {
         SearchResult attempt = Search.attempt(problem, budget, watch, hint);
         boolean known = attempt.impossible();
         if (attempt.answer().isPresent() || problem.start().open().isEmpty()) {
-            return attempt.outcome().map(found -> plan(unit, order, present, problem, found, List.of(), true));
+            return attempt.outcome()
+                    .map(found -> plan(
+                            unit,
+                            order,
+                            present,
+                            problem,
+                            Finishing.of(unit, order, present, problem, found),
+                            List.of(),
+                            true));
         }
         Set<String> open = problem.start().open().keySet();
         for (Set<String> late : known ? late(problem) : List.of(open)) {
@@ -78,7 +86,8 @@ public final class Planner {
                 List<Window> windows = unit.type().windows().stream()
                         .filter(w -> late.contains(w.id()))
                         .toList();
-                return Outcome.ok(plan(unit, order, present, passed, found, windows, known));
+                Finishing.Finished finished = Finishing.of(unit, order, present, passed, found);
+                return Outcome.ok(plan(unit, order, present, passed, finished, windows, known));
             }
             known &= attempt.impossible();
         }
@@ -98,13 +107,15 @@ public final class Planner {
         Optional<Solution> kept = Search.kept(problem, before);
         Set<String> open = problem.start().open().keySet();
         if (kept.isPresent() || open.isEmpty()) {
-            return kept.map(found -> plan(unit, order, present, problem, found, List.of(), true));
+            return kept.map(
+                    found -> plan(unit, order, present, problem, Finishing.Finished.as(found), List.of(), true));
         }
         SequencingProblem passed = UnitProblem.of(unit, order, present, open);
         List<Window> perhaps = unit.type().windows().stream()
                 .filter(w -> open.contains(w.id()))
                 .toList();
-        return Search.kept(passed, before).map(found -> plan(unit, order, present, passed, found, perhaps, false));
+        return Search.kept(passed, before)
+                .map(found -> plan(unit, order, present, passed, Finishing.Finished.as(found), perhaps, false));
     }
 
     /**
@@ -167,7 +178,7 @@ public final class Planner {
             Order order,
             BuildState present,
             SequencingProblem problem,
-            Solution answer,
+            Finishing.Finished answer,
             List<Window> late,
             boolean known) {
         List<String> faults = OrderVerifier.faults(problem, answer.order(), answer.cost());
@@ -187,6 +198,8 @@ public final class Planner {
                 answer.cost(),
                 answer.bound(),
                 known && answer.proven(),
+                answer.more(),
+                answer.left(),
                 Reasons.of(unit, order, problem, answer.order(), answer.cost().total()),
                 broken(order, present),
                 known ? late : List.of(),

@@ -1,5 +1,7 @@
 package shimwright.rebuild.plan;
 
+import java.util.OptionalDouble;
+
 /**
  * What the rebuilder weighs against minutes at the bench; waiting in itself costs nothing.
  *
@@ -7,8 +9,10 @@ package shimwright.rebuild.plan;
  *
  * @param daySooner seconds at the bench that it may take more where the job is finished a day sooner, 0 to 86,400
  * @param evening seconds at the bench on a usual day, above 0 to 86,400
+ * @param finishing seconds that it may cost each time that a sub-assembly begun is not left for something else, 0 to 86,400; empty
+ *     where the rebuilder has not said, then nothing is changed for it
  */
-public record Weights(double daySooner, double evening) {
+public record Weights(double daySooner, double evening, OptionalDouble finishing) {
     private static final double DAY = 86_400;
     private static final double USUAL = 600;
     private static final double USUAL_EVENING = 3 * 3600;
@@ -17,9 +21,17 @@ public record Weights(double daySooner, double evening) {
         if (!(daySooner >= 0 && daySooner <= DAY)) {
             throw new IllegalArgumentException("a day sooner is worth " + daySooner + " s");
         }
+        if (finishing.isPresent() && !(finishing.getAsDouble() >= 0 && finishing.getAsDouble() <= DAY)) {
+            throw new IllegalArgumentException("finishing what is begun may cost " + finishing + " s");
+        }
         if (!(evening > 0 && evening <= DAY)) {
             throw new IllegalArgumentException("an evening of " + evening + " s");
         }
+    }
+
+    /** Where nothing is said of what is begun. */
+    public Weights(double daySooner, double evening) {
+        this(daySooner, evening, OptionalDouble.empty());
     }
 
     /** With evenings of three hours, as a shop has them that has not said. */

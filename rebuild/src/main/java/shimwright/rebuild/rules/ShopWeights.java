@@ -12,6 +12,9 @@ public final class ShopWeights {
     /** Name of the shop's fact: minutes at the bench that a day sooner is worth. */
     public static final String DAY_SOONER = "day-sooner";
 
+    /** Name of the shop's fact: minutes that it may cost to finish a sub-assembly that is begun. */
+    public static final String FINISH_BEGUN = "finish-begun";
+
     private static final Pattern NUMBER = Pattern.compile("\\d{1,4}([.]\\d{1,2})?");
     private static final double DAY = 1440;
 
@@ -22,7 +25,10 @@ public final class ShopWeights {
         Weights usual = Weights.usual();
         double sooner =
                 minutes(facts.getOrDefault(DAY_SOONER, "")).map(day -> 60 * day).orElse(usual.daySooner());
-        return new Weights(sooner, evening(facts).orElse(usual.evening()));
+        OptionalDouble finishing = minutes(facts.getOrDefault(FINISH_BEGUN, ""))
+                .map(each -> OptionalDouble.of(60 * each))
+                .orElse(usual.finishing());
+        return new Weights(sooner, evening(facts).orElse(usual.evening()), finishing);
     }
 
     /** The mean of the hours at the bench on the days that have any, s. */

@@ -82,17 +82,19 @@ public final class PlanPages {
                                 ctx, door, bench, ok.value(), page.show().date(desk.now())));
             }
             more.put("ownId", ownId(bench));
-            more.put("daySooner", daySooner(bench, typed));
+            String usual = Long.toString(Math.round(Weights.usual().daySooner() / 60));
+            more.put("daySooner", minutes(bench, typed, ShopWeights.DAY_SOONER, usual));
+            more.put("finishBegun", minutes(bench, typed, ShopWeights.FINISH_BEGUN, ""));
             more.put("daySaid", ShopWeights.said(bench.shop().facts()));
             desk.plans().looking(bench.job().id()).ifPresent(one -> more.put("looking", looking(one, page.show())));
             door.show(ctx, "plan", page, more);
         });
     }
 
-    private static String daySooner(JobOnBench bench, Map<String, String> typed) {
-        String usual = Long.toString(Math.round(Weights.usual().daySooner() / 60));
-        String known = bench.shop().facts().getOrDefault(ShopWeights.DAY_SOONER, "");
-        return typed.getOrDefault("fact-" + ShopWeights.DAY_SOONER, known.isBlank() ? usual : known);
+    /** A fact of the shop in minutes, as typed, as known or else as usual. */
+    private static String minutes(JobOnBench bench, Map<String, String> typed, String fact, String usual) {
+        String known = bench.shop().facts().getOrDefault(fact, "");
+        return typed.getOrDefault("fact-" + fact, known.isBlank() ? usual : known);
     }
 
     /** How a longer look goes, in a sentence or two. */

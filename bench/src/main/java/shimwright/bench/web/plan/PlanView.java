@@ -109,10 +109,21 @@ public record PlanView(
         }
         said.add(
                 plan.proven()
-                        ? "No possible order costs less: this is proven."
+                        ? (plan.finishing() > 0
+                                ? "No possible order costs less than the cheapest one known: that is proven."
+                                : "No possible order costs less: this is proven.")
                         : "Another order could be better by "
                                 + (plan.gap() < 1 ? "less than a minute" : show.number(plan.gap(), 0) + " min at most")
                                 + "; not proven best.");
+        if (plan.finishing() > 0) {
+            said.add("It takes " + show.span(plan.finishing())
+                    + " more than the cheapest order known, so that what is begun beside the case is finished first.");
+        }
+        if (plan.left() > 0) {
+            said.add(
+                    "A sub-assembly is left begun " + (plan.left() == 1 ? "once" : plan.left() + " times")
+                            + " though it could be gone on with: nothing was found that finishes it first for what you say that it may cost.");
+        }
         long taste = plan.because().stream()
                 .filter(why -> !why.asWellAfter().isEmpty())
                 .count();

@@ -2,6 +2,7 @@ package shimwright.rebuild.plan.search;
 
 import java.util.Arrays;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 
 /** One search: beams that widen, and between them exchanges near the best order, until nothing better can be left. */
 final class Solver {
@@ -28,6 +29,9 @@ final class Solver {
     private final Successors successors;
     private final SearchObserver watch;
     private final Random random = new Random(1);
+    /** Exchanges where all cost lies between neighbours; null where more counts. */
+    private final @Nullable ArcExchange arcs;
+
     private Node root;
     private final long fixed;
     private int[] best = new int[0];
@@ -53,6 +57,7 @@ final class Solver {
         this.plain = plain;
         this.watch = watch;
         this.successors = new Successors(c);
+        this.arcs = ArcExchange.of(c).orElse(null);
         this.root = successors.root();
         this.fixed = CompiledProblem.UNITS * c.work + c.forcedRisk;
         this.bound = root.bound;
@@ -124,7 +129,8 @@ final class Solver {
     /** Looks for better orders near the best one. */
     private void near(long most) {
         if (found()) {
-            int[] order = new Exchange(c, best, watch.stop()).best(most);
+            int[] order =
+                    arcs == null ? new Exchange(c, best, watch.stop()).best(most) : arcs.best(best, most, watch.stop());
             Evaluation.counted(c, order).filter(cost -> cost < value).ifPresent(cost -> better(order, cost));
         }
     }

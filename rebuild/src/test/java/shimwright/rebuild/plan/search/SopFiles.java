@@ -15,14 +15,31 @@ import shimwright.rebuild.plan.model.SequencingProblem;
 import shimwright.rebuild.plan.model.SetUps;
 import shimwright.rebuild.plan.model.Task;
 
-/** Public instances kept in the tree; see SOURCES.md beside them. */
+/**
+ * Public instances: those kept in the tree, and those in {@code -Dshimwright.instances} or else in {@code shared/instances} beside the
+ * project; see SOURCES.md beside them.
+ */
 final class SopFiles {
-    private static final Path FOLDER = Path.of(System.getProperty("shimwright.root", ".."), "published", "instances");
+    private static final Path ROOT = Path.of(System.getProperty("shimwright.root", ".."));
+    private static final List<Path> FOLDERS = List.of(
+            ROOT.resolve("published/instances"),
+            Path.of(System.getProperty(
+                    "shimwright.instances", ROOT.resolve("../shared/instances").toString())));
 
     private SopFiles() {}
 
+    /** True where the file is in one of the folders. */
+    static boolean has(String file) {
+        return FOLDERS.stream().anyMatch(folder -> Files.exists(folder.resolve(file)));
+    }
+
     static String text(String file) throws IOException {
-        return Files.readString(FOLDER.resolve(file), StandardCharsets.US_ASCII);
+        Path found = FOLDERS.stream()
+                .map(folder -> folder.resolve(file))
+                .filter(Files::exists)
+                .findFirst()
+                .orElseThrow(() -> new IOException(file + " is in none of " + FOLDERS));
+        return Files.readString(found, StandardCharsets.US_ASCII);
     }
 
     /**
