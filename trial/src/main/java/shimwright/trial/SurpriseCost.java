@@ -45,7 +45,7 @@ public final class SurpriseCost {
     public static void main(String[] args) throws IOException, InterruptedException {
         PrintStream out = System.out;
         String shop = demo();
-        post(shop + address(shop + "/new"), "entry=surprise&number=V-0999&owner=a&said=b&variant=A&because=c");
+        post(shop + intake(shop), "entry=surprise&number=V-0999&owner=a&said=b&variant=A&because=c");
         out.println("from " + shop + ", " + ahead(shop) + " steps ahead");
         List<Double> posts = new ArrayList<>();
         List<Double> pages = new ArrayList<>();
@@ -110,12 +110,13 @@ public final class SurpriseCost {
                 .orElseThrow(() -> new IOException("refused with " + answer.statusCode() + ": " + answer.body()));
     }
 
-    /** Where a page of the shop leads on to. */
-    private static String address(String url) throws IOException, InterruptedException {
-        return CLIENT.send(HttpRequest.newBuilder(URI.create(url)).build(), BodyHandlers.ofString())
-                .headers()
-                .firstValue("Location")
-                .orElseThrow();
+    /** Where the first unit type on the shelf is taken in. */
+    private static String intake(String shop) throws IOException, InterruptedException {
+        Matcher first = Pattern.compile("href=\"(/new/[^\"]+)\"").matcher(get(shop + "/new"));
+        if (!first.find()) {
+            throw new IOException("no unit type is on the shelf");
+        }
+        return first.group(1);
     }
 
     private static String get(String url) throws IOException, InterruptedException {
