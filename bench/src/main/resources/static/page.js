@@ -25,6 +25,9 @@ export function show(html, url, {push = true, top = true} = {}) {
     if (push && to.href !== location.href) history.pushState(null, "", to);
     shown = address(location);
     document.title = next.title;
+    // how the screen is held stands at the root, which stays
+    document.documentElement.className = next.documentElement.className;
+    document.documentElement.dataset.pedal = next.documentElement.dataset.pedal ?? "";
     document.body.replaceWith(document.adoptNode(next.body));
     if (top) scrollTo(0, 0);
     started();

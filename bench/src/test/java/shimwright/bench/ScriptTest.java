@@ -8,6 +8,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** The page's script: alive after a refusal, no key and no entry lost, a pad beside the field and not on it. */
@@ -130,6 +131,31 @@ class ScriptTest {
                 .isEqualTo("0.012");
         assertThat(browser.one("#C20 input[name='values-wheel_3']").getDomProperty("value"))
                 .isEqualTo("0.31");
+    }
+
+    /** The pedal's key is learnt by pressing it; it does the large button and nothing while something is typed. A clock follows to every page. */
+    @Test
+    void aPedalPressesTheMainButtonAndAClockFollowsToEveryPage() {
+        browser.open(bench.url("/held"));
+        browser.one("input[name=pedal]").sendKeys(Keys.F8);
+        assertThat(browser.one("input[name=pedal]").getDomProperty("value")).isEqualTo("F8");
+        browser.script("document.querySelector('input[value=dark]').checked = true");
+        browser.changes(() -> browser.one("form.held button").click());
+        assertThat(browser.script("return getComputedStyle(document.body).backgroundColor"))
+                .isEqualTo("rgb(28, 25, 22)");
+        browser.open(bench.url(JOB + "/build"));
+        String main = browser.one("a.button.main").getDomAttribute("href");
+        browser.changes(() -> browser.gauge(Keys.F8.toString()));
+        assertThat(browser.script("return location.pathname")).isEqualTo(main);
+        browser.open(bench.url(JOB + "/build"));
+        browser.typeUnfolded("form[action$='/clock'] input[name=clock]", "hub cools");
+        browser.typeUnfolded("form[action$='/clock'] input[name=minutes]", "0.05");
+        browser.changes(() -> browser.script("document.querySelector('form.row[action$=\"/clock\"]').requestSubmit()"));
+        browser.open(bench.url(JOB + "/record"));
+        browser.wait("the clock's end", () -> browser.one(".timer").getText().contains("ended") ? Boolean.TRUE : null);
+        assertThat(browser.one(".timer").getText()).contains("hub cools");
+        browser.one("[data-heard]").click();
+        assertThat(browser.one("[data-heard]").isDisplayed()).isFalse();
     }
 
     @Test
