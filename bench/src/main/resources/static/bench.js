@@ -5,6 +5,7 @@ import {clocks} from "./clocks.js";
 import {drawing} from "./drawing.js";
 import {goesOn, keeps, sendWaiting} from "./forms.js";
 import {isText} from "./keys.js";
+import {marks} from "./marks.js";
 import * as notice from "./notice.js";
 import {hands} from "./hands.js";
 import {others} from "./others.js";
@@ -50,6 +51,7 @@ onEach(() => {
     drawing();
     hands();
     scrolls();
+    marks();
     again();
     others();
     notice.say("");

@@ -20,6 +20,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.SessionNotCreatedException;
 import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.TimeoutException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -144,6 +145,40 @@ final class Browser implements AutoCloseable {
                 .addAction(finger.createPointerDown(0))
                 .addAction(finger.createPointerUp(0));
         driver.perform(List.of(tap));
+    }
+
+    /**
+     * Draws over an element with the mouse or a finger.
+     *
+     * @param path places in shares of its width and height, by turns
+     */
+    void drag(String css, boolean finger, double... path) {
+        shown(css);
+        List<?> box = (List<?>) script("const r = document.querySelector(\"" + css
+                + "\").getBoundingClientRect(); return [r.left, r.top, r.width, r.height]");
+        PointerInput pointer = new PointerInput(
+                finger ? PointerInput.Kind.TOUCH : PointerInput.Kind.MOUSE, finger ? "finger" : "mouse");
+        Sequence stroke = new Sequence(pointer, 0);
+        for (int i = 0; i < path.length; i += 2) {
+            stroke.addAction(pointer.createPointerMove(
+                    Duration.ofMillis(30),
+                    PointerInput.Origin.viewport(),
+                    (int) Math.round(number(box, 0) + path[i] * number(box, 2)),
+                    (int) Math.round(number(box, 1) + path[i + 1] * number(box, 3))));
+            if (i == 0) {
+                stroke.addAction(pointer.createPointerDown(0));
+            }
+        }
+        driver.perform(List.of(stroke.addAction(pointer.createPointerUp(0))));
+    }
+
+    private static double number(List<?> of, int at) {
+        return ((Number) of.get(at)).doubleValue();
+    }
+
+    /** Keys one after the other into whatever has the focus. */
+    void keys(CharSequence... keys) {
+        new Actions(driver).sendKeys(keys).perform();
     }
 
     void open(String url) {
@@ -280,7 +315,15 @@ final class Browser implements AutoCloseable {
     void picture(String name) {
         try {
             Path folder = Files.createDirectories(Path.of("target", "pictures"));
-            Files.write(folder.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+            // a crowded machine may leave the browser no time to paint: once more then
+            byte[] picture = wait("a picture", () -> {
+                try {
+                    return driver.getScreenshotAs(OutputType.BYTES);
+                } catch (TimeoutException crowded) {
+                    return null;
+                }
+            });
+            Files.write(folder.resolve(name + ".png"), picture);
         } catch (IOException full) {
             throw new java.io.UncheckedIOException(full);
         }

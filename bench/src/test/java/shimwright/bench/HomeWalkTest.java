@@ -1,3 +1,4 @@
+// size: one walk, told from the first word to the last paper, with what is typed on it
 package shimwright.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -16,11 +17,11 @@ import java.util.List;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.openqa.selenium.Keys;
 
 /**
  * From the owner's words to everything home, in the browser: readings as found, three worn pieces and one that cannot be read, the quote
@@ -29,6 +30,65 @@ import org.junit.jupiter.api.Test;
  */
 class HomeWalkTest {
     private static final String JOB = "/job/job-v-0101";
+    private static final String GEAR = "parts/wheel_5";
+
+    /** The gear's spline goes out to be welded and cut to the shaft that was measured, 0 to 0.02 mm tight on its flanks as the unit file has it. */
+    private static final String[] GEAR_SHEET = {
+        "item", "wheel_5",
+        "to", "the gear cutter",
+        "due", inDays(9),
+        "in-part", "hub",
+        "in-pressureAngle", "30°",
+        "in-overPins", "25.575",
+        "in-betweenPins", "20.250",
+        "in-hubPin", "1.8",
+        "in-clearance", "-0.020",
+        "in-tolerance", "0.020",
+        "in-flanks", "case hardened",
+        "in-hardnessPlan", "nitrided 0.3 deep",
+        "more-length", "20",
+        "more-hubOutside", "57",
+        "more-shaftBore", "0",
+        "more-spare", "0.01",
+        "more-ceiling", "120 °C",
+        "more-keepCool", "the teeth, under 150 °C",
+        "more-cracks", "dye, before and after",
+        "more-runOut", "0.03",
+        "more-hardLeast", "55",
+        "more-hardMost", "62"
+    };
+
+    /** The seat of the input rear cup: what goes into it was measured, H7 is 0 to 0.030 mm and a cup 0 to 0.013 mm under its size. */
+    private static final String[] BORE_SHEET = {
+        "item", "rear_cover",
+        "to", "the borer",
+        "due", inDays(8),
+        "more-mate", "51.993 51.991 51.994",
+        "more-mateU", "0.001",
+        "more-fitLeast", "0.005",
+        "more-fitMost", "0.035",
+        "more-worn", "52.061 52.055",
+        "more-length", "16",
+        "more-round", "0.008",
+        "more-runOut", "0.02",
+        "more-datum", "the bore of the pinion rear bearing",
+        "more-roughMost", "1.6",
+        "more-keepCool", "the casting, under 150 °C",
+        "more-cracks", "dye round the seat, before and after"
+    };
+
+    private static final String[] BORE_READ = {
+        "values-size", "52.012 52.014 52.010 52.013",
+        "gauges-size", "BG",
+        "values-round", "0.004",
+        "uncertainty-round", "0.001",
+        "values-runOut", "0.01",
+        "uncertainty-runOut", "0.002",
+        "values-rough", "1.2 1.3 1.2",
+        "uncertainty-rough", "0.1",
+        "attest-cracks", "yes"
+    };
+
     private static DemoBench bench;
     private static Browser browser;
 
@@ -92,13 +152,15 @@ class HomeWalkTest {
     }
 
     @Test
-    void fromTheOwnersWordsToEverythingHome() throws IOException {
+    void fromTheOwnersWordsToEverythingHome() {
         cameIn();
         asFoundAndApart();
         inspected();
+        drawnOn();
         agreed();
-        String gear = orderedAndSentOut();
-        cameHome(gear);
+        orderedAndSentOut();
+        cameHome();
+        theBuildShowsWhatWasDrawn();
         theRecordTellsIt();
     }
 
@@ -187,8 +249,74 @@ class HomeWalkTest {
         read("C42", "", "52.061", "beaten out");
         decide("C42", "rework", "bored and sleeved");
         read("C45", "", "", "the stub is scored too deep to set pins on");
-        decide("C45", "rework", "welded and cut anew");
+        decide("C45", "replace", "a scored stub cuts the new lip");
+        go("/parts/wheel_5");
+        send(
+                form("form[action$='/parts/judge']"),
+                "button",
+                "decision",
+                "rework",
+                "reason",
+                "its spline rocks on the shaft: welded and cut anew");
         browser.picture("home-3-inspect-tablet");
+    }
+
+    /** A picture of the gear, with a ring by mouse, an arrow by finger, words and an arrow by keys; one go is struck again. */
+    private static void drawnOn() {
+        bench.upload(
+                JOB + "/picture", "gear.png", gear(), "entry", "home-walk-gear", "about", "part wheel_5", "page", GEAR);
+        draw(false, 0.1, 0.1, 0.2, 0.3);
+        browser.changes(() -> browser.one("main form[action*='/picture/'] button:not([type=button])")
+                .click());
+        assertThat(browser.path()).isEqualTo(JOB + "/" + GEAR);
+        browser.press(".pictures .quietlink");
+        send(form("main form[action$='/strike']"), "button", "reason", "the wrong tooth");
+        assertThat(browser.all("h2").stream().filter(h -> h.getText().equals("Drawn on it")))
+                .isEmpty();
+        draw(false, 0.38, 0.36, 0.62, 0.64);
+        tool("arrow");
+        browser.phone();
+        assertThat((List<?>) browser.script(ScreensTest.SMALL_TARGETS)).isEmpty();
+        assertThat(((Number) browser.script("return document.documentElement.scrollWidth - window.innerWidth"))
+                        .intValue())
+                .isLessThanOrEqualTo(0);
+        browser.drag(".draw", true, 0.9, 0.15, 0.75, 0.25, 0.62, 0.36);
+        browser.picture("home-3-marks-phone");
+        browser.tablet();
+        tool("text");
+        browser.type("[data-marktext]", "step on the flank");
+        browser.drag(".draw", false, 0.5, 0.12);
+        tool("arrow");
+        browser.script("document.querySelector('.draw').focus()");
+        for (int i = 0; i < 4; i++) {
+            browser.keys(Keys.ARROW_LEFT);
+        }
+        browser.keys(Keys.ENTER);
+        for (int i = 0; i < 5; i++) {
+            browser.keys(Keys.ARROW_DOWN);
+        }
+        browser.keys(Keys.ENTER);
+        String lines = String.valueOf(browser.one("[data-lines]").getDomProperty("value"));
+        assertThat(lines.lines().map(line -> line.split(" ")[0])).containsExactly("ring", "arrow", "text", "arrow");
+        browser.picture("home-3-marks-tablet");
+        browser.type("main input[name=words]", "half of the spline is gone");
+        browser.changes(() -> browser.one("main form[action*='/picture/'] button:not([type=button])")
+                .click());
+        assertThat(browser.all(".pictures .marked svg")).hasSize(1);
+        assertThat(browser.one(".pictures figcaption").getText()).contains("half of the spline is gone");
+        browser.picture("home-3-part-tablet");
+    }
+
+    private static void tool(String name) {
+        browser.script("document.querySelector('[name=tool][value=" + name + "]').click(); return 1");
+    }
+
+    /** On the page of the gear's picture, a ring. */
+    private static void draw(boolean finger, double... path) {
+        go("/" + GEAR);
+        browser.press(".pictures .quietlink");
+        tool("ring");
+        browser.drag(".draw", finger, path);
     }
 
     private static void agreed() {
@@ -199,7 +327,7 @@ class HomeWalkTest {
                 "button",
                 "prices-rework-C42",
                 "140",
-                "prices-rework-C45",
+                "prices-rework-wheel_5",
                 "210",
                 "spread",
                 "30");
@@ -223,8 +351,8 @@ class HomeWalkTest {
         browser.tablet();
     }
 
-    /** All that the list has, from each supplier in turn, and the stub to the welder. */
-    private static String orderedAndSentOut() {
+    /** All that the list has, from each supplier in turn; the gear to the gear cutter and the bulkhead to the borer, each with its sheet. */
+    private static void orderedAndSentOut() {
         go("/build");
         go("/plan");
         assertThat(browser.one(".heldup").getText()).contains("neither ordered nor here", "fork 5");
@@ -242,23 +370,65 @@ class HomeWalkTest {
                     "2");
         }
         assertThat(browser.text()).doesNotContain("Still to order");
-        send(
-                form("form[action$='/orders'].fields"),
-                "button",
-                "what",
-                "flange stub, welded and cut anew: over pins 27.57 to 27.59",
-                "to",
-                "the gear cutter",
-                "due",
-                inDays(9));
+        go("/sendout?spline=G23");
+        browser.picture("home-5-sendout-form-tablet");
+        send(form("form[action$='/sendout']"), "button.main", GEAR_SHEET);
+        go("/sendout/other/sleeved_bore");
+        send(form("form[action$='/sleeved_bore']"), "button.main", BORE_SHEET);
         browser.picture("home-5-orders-tablet");
         browser.phone();
-        go("/orders");
-        browser.picture("home-5-orders-phone");
+        for (String page : List.of("/orders", "/sendout/other/sleeved_bore")) {
+            go(page);
+            assertThat(((Number) browser.script("return document.documentElement.scrollWidth - window.innerWidth"))
+                            .intValue())
+                    .as(page)
+                    .isLessThanOrEqualTo(0);
+            browser.picture("home-5" + page.replace('/', '-') + "-phone");
+        }
         browser.tablet();
         go("/plan");
         assertThat(browser.all(".heldup")).isEmpty();
-        return "flange stub, welded";
+        sheet("5th driven wheel", "home-5-gear-sheet", "20.");
+        sheet("rear cover", "home-5-bore-sheet", "52.");
+    }
+
+    /** Looks at the sheet that goes with an order, as page and as paper. */
+    private static void sheet(String what, String name, String size) {
+        go("/orders");
+        browser.changes(() -> browser.script(within(".awaited", what, "a[href*='/sendout/']") + ".click(); return 1"));
+        assertThat(browser.text()).contains("It is accepted by", "no cracks", "Measured mate", size);
+        assertThat(browser.all(".figure svg")).hasSize(1);
+        browser.picture(name + "-tablet");
+        paper(browser.path() + "/sheet.pdf", name, "It is accepted by");
+    }
+
+    private static void paper(String path, String name, String says) {
+        try (PDDocument pdf = Loader.loadPDF(bench.bytes(path))) {
+            assertThat(new PDFTextStripper().getText(pdf)).contains("V-0101", says);
+            Path folder = Files.createDirectories(Path.of("target", "pictures"));
+            Files.write(folder.resolve(name + ".pdf"), bench.bytes(path));
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    /** What is read of the gear when it comes: between its pins, and the rest as it should be. */
+    private static String[] readings(String betweenPins) {
+        return new String[] {
+            "values-pins", betweenPins,
+            "uncertainty-pins", "0.001",
+            "values-runout", "0.01",
+            "uncertainty-runout", "0.003",
+            "values-hardness", "58 58 59",
+            "uncertainty-hardness", "0.5",
+            "attest-cracks", "yes"
+        };
+    }
+
+    /** Reads what came by its sheet. */
+    private static void reads(String what, String... fields) {
+        go("/orders");
+        send(within(".awaited", what, "form[action$='/orders/work']"), "button", fields);
     }
 
     private static void arrives(String what, String measured, String good) {
@@ -266,7 +436,7 @@ class HomeWalkTest {
         send(within(".awaited", what, "form[action$='/orders/back']"), "button", "measured", measured, "good", good);
     }
 
-    private static void cameHome(String gear) {
+    private static void cameHome() {
         arrives("input seal", "26 x 40 x 7, that of the other variant", "no");
         browser.picture("home-6-wrong-seal-tablet");
         go("/orders");
@@ -277,16 +447,20 @@ class HomeWalkTest {
                 "bore 26 for a shaft of 25",
                 "due",
                 inDays(7));
-        arrives(gear, "over pins 27.61: goes on by no force of hand, too tight", "no");
+        reads("5th driven wheel", readings("20.140 20.142 20.141"));
         go("/orders");
+        assertThat(browser.text()).contains("Came and was not right", "is not within");
+        browser.script(within(".awaited", "5th driven wheel", "h2") + ".scrollIntoView(); return 1");
+        browser.picture("home-6-too-tight-tablet");
         send(
-                within(".awaited", gear, "form[action$='/orders/return']"),
+                within(".awaited", "5th driven wheel", "form[action$='/orders/return']"),
                 "button",
                 "reason",
-                "0.02 over the upper limit over pins",
+                "too tight between pins, it would not go home at 120 °C",
                 "due",
                 inDays(12));
-        arrives(gear, "over pins 27.58, slides on by hand, no crack with dye", "yes");
+        reads("5th driven wheel", readings("20.178 20.180 20.176"));
+        reads("rear cover", BORE_READ);
         arrives("input seal", "25 x 40 x 7, lip to the oil", "yes");
         while (browser.has(".awaited")) {
             send(
@@ -315,16 +489,48 @@ class HomeWalkTest {
             pen.drawOval(20 + 50 * (i % 6), 30 + 80 * (i / 6), 36, 36);
         }
         pen.dispose();
+        return png(kit);
+    }
+
+    /** A gear on a bench, as large as a telephone takes it. */
+    private static byte[] gear() {
+        BufferedImage gear = new BufferedImage(1600, 1200, BufferedImage.TYPE_INT_RGB);
+        Graphics2D pen = gear.createGraphics();
+        pen.setColor(new Color(0x7a, 0x6f, 0x60));
+        pen.fillRect(0, 0, 1600, 1200);
+        pen.setColor(new Color(0xb8, 0xb8, 0xbc));
+        for (int i = 0; i < 27; i++) {
+            pen.fillOval(
+                    (int) (800 + 430 * Math.cos(i * 2 * Math.PI / 27)) - 40,
+                    (int) (600 + 430 * Math.sin(i * 2 * Math.PI / 27)) - 40,
+                    80,
+                    80);
+        }
+        pen.fillOval(380, 180, 840, 840);
+        pen.setColor(new Color(0x30, 0x2c, 0x28));
+        pen.fillOval(650, 450, 300, 300);
+        pen.dispose();
+        return png(gear);
+    }
+
+    private static byte[] png(BufferedImage image) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
-            ImageIO.write(kit, "png", out);
+            ImageIO.write(image, "png", out);
         } catch (IOException never) {
             throw new UncheckedIOException(never);
         }
         return out.toByteArray();
     }
 
-    private static void theRecordTellsIt() throws IOException {
+    private static void theBuildShowsWhatWasDrawn() {
+        go("/build?step=Q01");
+        assertThat(browser.text()).contains("Drawn on its pictures", "half of the spline is gone");
+        browser.shown(".pictures .marked");
+        browser.picture("home-7-build-tablet");
+    }
+
+    private static void theRecordTellsIt() {
         go("/record");
         assertThat(browser.text())
                 .contains(
@@ -335,24 +541,26 @@ class HomeWalkTest {
                         "the baker, by telephone",
                         "26 x 40 x 7, that of the other variant",
                         "bore 26 for a shaft of 25",
-                        "over pins 27.61: goes on by no force of hand, too tight",
-                        "over pins 27.58, slides on by hand, no crack with dye",
-                        "1 kept with the job");
+                        "is not within",
+                        "too tight between pins, it would not go home at 120 °C",
+                        "between two pins of 1.800 mm: within",
+                        "diameter: within 52.001 mm to 52.024 mm",
+                        "half of the spline is gone",
+                        "2 kept with the job");
+        assertThat(browser.all(".photo .marked svg")).hasSize(1);
         browser.picture("home-8-record-tablet");
+        browser.shown(".verdicts");
+        browser.picture("home-8-record-verdicts-tablet");
+        browser.shown(".photos");
+        browser.picture("home-8-record-pictures-tablet");
         browser.phone();
         go("/record");
         browser.picture("home-8-record-phone");
+        browser.shown(".photos");
+        browser.picture("home-8-record-pictures-phone");
         browser.tablet();
-        for (String paper : List.of("record", "quote", "orders")) {
-            try (PDDocument pdf = Loader.loadPDF(bench.bytes(JOB + "/" + paper + ".pdf"))) {
-                assertThat(new PDFTextStripper().getText(pdf)).contains("V-0101");
-                ImageIO.write(
-                        new PDFRenderer(pdf).renderImageWithDPI(0, 80),
-                        "png",
-                        Files.createDirectories(Path.of("target", "pictures"))
-                                .resolve("home-9-" + paper + ".png")
-                                .toFile());
-            }
+        for (String one : List.of("record", "quote", "orders")) {
+            paper(JOB + "/" + one + ".pdf", "home-9-" + one, "V-0101");
         }
     }
 }

@@ -26,6 +26,7 @@ class ScreensTest {
             "/job/job-v-0093/strip",
             "/job/job-v-0093/inspect?limit=C10",
             "/job/job-v-0093/orders",
+            "/job/job-v-0093/sendout/other/seal_track",
             "/job/job-v-0093/money",
             "/job/job-v-0093/tags",
             "/job/job-v-0093/complaint",

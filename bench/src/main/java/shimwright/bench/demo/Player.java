@@ -156,7 +156,8 @@ final class Player {
                                 line.part(0).equals("*") || needed.what().contains(line.part(0)))
                         .map(OrderList.Line::key)
                         .toList(),
-                line.part(1)));
+                line.part(1),
+                ""));
     }
 
     private void found(Line line) {

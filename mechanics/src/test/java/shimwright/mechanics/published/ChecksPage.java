@@ -16,14 +16,20 @@ import shimwright.mechanics.reference.Table;
  *
  * @param verdicts all of them
  * @param topics them by the title of their topic
+ * @param sheets worksheets with a topic of their own, each with the title of that topic
  */
-record ChecksPage(List<RowVerdict> verdicts, Map<String, List<RowVerdict>> topics) {
+record ChecksPage(List<RowVerdict> verdicts, Map<String, List<RowVerdict>> topics, Map<String, String> sheets) {
+    private static final int SOURCES = 4;
     private static final Set<Fate> BOUND = Set.of(Fate.MET, Fate.MISSED);
 
     static ChecksPage of(List<RowVerdict> verdicts) {
         Map<String, String> titles = new LinkedHashMap<>();
+        Map<String, String> sheets = new LinkedHashMap<>();
         for (Table.Row row : Table.read("../published/topics.csv").rows()) {
             titles.put(row.text("file") + " " + row.text("letters"), row.text("topic"));
+            if (!row.text("sheet").equals("-")) {
+                sheets.put(row.text("sheet"), row.text("topic"));
+            }
         }
         return new ChecksPage(
                 verdicts,
@@ -35,8 +41,44 @@ record ChecksPage(List<RowVerdict> verdicts, Map<String, List<RowVerdict>> topic
                                     return titles.getOrDefault(letters, letters);
                                 },
                                 LinkedHashMap::new,
-                                toList())));
+                                toList())),
+                sheets);
     }
+
+    /** The values that a worksheet of its own topic is held against, by the worksheet. */
+    Map<String, List<RowVerdict>> bySheet() {
+        Map<String, List<RowVerdict>> bySheet = new LinkedHashMap<>();
+        sheets.forEach((sheet, title) -> bySheet.put(
+                sheet,
+                topics.getOrDefault(title, List.of()).stream()
+                        .filter(verdict -> verdict.fate() == Fate.MET)
+                        .toList()));
+        return bySheet;
+    }
+
+    /** A worksheet with how many values it is held against, how many of them were read where they are printed, and by whom they are. */
+    private static String sheet(String name, List<RowVerdict> met) {
+        long found = met.stream()
+                .filter(verdict -> verdict.row().origin().equals("found"))
+                .count();
+        return "| `" + name + "` | " + met.size() + " | " + found + " | " + (met.size() - found) + " | "
+                + met.stream()
+                        .map(verdict -> verdict.row().source().split("[;:(]")[0].strip())
+                        .distinct()
+                        .limit(SOURCES)
+                        .collect(joining("; "))
+                        .replace('|', '/')
+                + " |\n";
+    }
+
+    private static final String SHEETS = """
+            ## Sheet by sheet
+
+            Worksheets whose values stand in a topic of their own. Read: the source was read where it prints the value. From memory: the source is remembered. Several values may be of one source.
+
+            | sheet | values | read | from memory | sources, the first four |
+            |---|---|---|---|---|
+            """;
 
     private static long count(List<RowVerdict> verdicts, Set<Fate> fates) {
         return verdicts.stream()
@@ -68,7 +110,12 @@ record ChecksPage(List<RowVerdict> verdicts, Map<String, List<RowVerdict>> topic
                         .collect(joining())
                 + row("**all**", verdicts)
                 + "\nBound: " + Math.round(1000.0 * count(verdicts, BOUND) / verdicts.size()) / 10.0
-                + " % of the rows.\n\n## Not bound\n\n| row | why |\n|---|---|\n"
+                + " % of the rows.\n\n"
+                + SHEETS
+                + bySheet().entrySet().stream()
+                        .map(sheet -> sheet(sheet.getKey(), sheet.getValue()))
+                        .collect(joining())
+                + "\n## Not bound\n\n| row | why |\n|---|---|\n"
                 + verdicts.stream()
                         .filter(verdict -> !BOUND.contains(verdict.fate()))
                         .map(verdict -> "| " + verdict.row().topic() + " "

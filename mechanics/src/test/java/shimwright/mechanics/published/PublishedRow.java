@@ -37,7 +37,21 @@ public record PublishedRow(
         String expected,
         String unit,
         String tolerance,
-        String source) {
+        String source,
+        String origin) {
+    /** A row of which nobody says whether its source was read. */
+    PublishedRow(
+            String topic,
+            String id,
+            String quantity,
+            String inputs,
+            String expected,
+            String unit,
+            String tolerance,
+            String source) {
+        this(topic, id, quantity, inputs, expected, unit, tolerance, source, "");
+    }
+
     /** A number by itself, not one inside a name. */
     static final Pattern NUMBER = Pattern.compile("(?<![A-Za-z0-9_.])[-+]?\\d+(?:\\.\\d+)?(?:[eE][-+]?\\d+)?");
 
@@ -71,12 +85,13 @@ public record PublishedRow(
                 line.get("expected"),
                 line.get("unit"),
                 line.get("tolerance"),
-                line.get("source"));
+                line.get("source"),
+                line.get("origin"));
     }
 
     /** The same row with other inputs. */
     PublishedRow with(String others) {
-        return new PublishedRow(topic, id, quantity, others, expected, unit, tolerance, source);
+        return new PublishedRow(topic, id, quantity, others, expected, unit, tolerance, source, origin);
     }
 
     /** What the row prints as given; some rows print it in their quantity. */

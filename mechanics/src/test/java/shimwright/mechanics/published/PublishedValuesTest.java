@@ -52,6 +52,14 @@ class PublishedValuesTest {
                         () -> assertThat(verdict.faults()).as(verdict.line()).isEmpty()));
     }
 
+    /** Each sheet that has a topic of its own is held against at least five values. */
+    @Test
+    void everySheetOfItsOwnTopicHasFiveValues() {
+        assertThat(ChecksPage.of(VERDICTS).bySheet())
+                .hasSizeGreaterThanOrEqualTo(20)
+                .allSatisfy((sheet, met) -> assertThat(met).as(sheet).hasSizeGreaterThanOrEqualTo(5));
+    }
+
     @Test
     void theKeptTableIsTheCountedOne() throws IOException {
         Path target = Files.createDirectories(ROOT.resolve("mechanics/target"));

@@ -29,6 +29,7 @@ public final class Acts {
                 ReuseActs.class,
                 ComplaintActs.class,
                 StripActs.class,
+                PictureActs.class,
                 OrderActs.class,
                 MoneyActs.class,
                 SendOutActs.class,

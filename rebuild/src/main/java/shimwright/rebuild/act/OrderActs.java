@@ -115,16 +115,19 @@ public final class OrderActs {
         }
     }
 
-    /** What is needed lies here already: from the shelf, from a donor, brought by the owner. */
+    /**
+     * What is needed lies here already: from the shelf, from a donor, brought by the owner. What was measured or looked at on it is
+     * typed, or counted and looked at with one tap, and then the entry says just that.
+     */
     @MakesEntries(Entry.LiesHere.class)
     public record HaveHere(
             @ActInput(value = "lines", missing = "Choose what lies here")
             List<String> lines,
 
-            @ActInput(
-                    value = "measured",
-                    missing = "Say what you measured or looked at on it; a shelf can hold the wrong one")
-            String measured)
+            @ActInput("measured") String measured,
+
+            @ActInput("counted and looked at, yes or nothing")
+            String counted)
             implements Act.OfJob {
         @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
@@ -133,9 +136,18 @@ public final class OrderActs {
                             bench.job().id(),
                             chosen.stream()
                                     .<Entry>map(line ->
-                                            new Entry.LiesHere(line.items(), line.what(), measured, line.parts()))
+                                            new Entry.LiesHere(line.items(), line.what(), said(line), line.parts()))
                                     .toList(),
                             "Kept: it lies here")));
+        }
+
+        private String said(OrderList.Line line) {
+            if (!counted.equals("yes")) {
+                return measured;
+            }
+            String count = "counted: " + line.pieces();
+            String look = line.check().isEmpty() ? "" : ", looked at for: " + line.check();
+            return measured.isBlank() ? count + look + ", nothing measured" : measured + "; " + count;
         }
     }
 

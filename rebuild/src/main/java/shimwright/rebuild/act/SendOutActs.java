@@ -2,9 +2,9 @@ package shimwright.rebuild.act;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -15,6 +15,8 @@ import shimwright.rebuild.inspect.GaugeError;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.sendout.Acceptance;
+import shimwright.rebuild.sendout.OtherWork;
+import shimwright.rebuild.sendout.PlainSheet;
 import shimwright.rebuild.sendout.SplineSheet;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.workbench.Workbench;
@@ -47,14 +49,8 @@ public final class SendOutActs {
             implements Act.OfJob {
         @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
-            Optional<Item> known = bench.unit().type().items().stream()
-                    .filter(one -> item.equalsIgnoreCase(one.id()) || item.equalsIgnoreCase(one.name()))
-                    .findFirst();
-            List<Refusal> refusals = new ArrayList<>();
-            if (known.isEmpty()) {
-                refusals.add(
-                        new Refusal("item", "part " + item, "this unit has no such part", "Choose it from the list"));
-            }
+            Outcome<Item> known = part(bench, item);
+            List<Refusal> refusals = new ArrayList<>(known.refusals());
             Outcome<SplineSheet> sheet = SplineSheet.of(in, more, around.units());
             refusals.addAll(sheet.refusals());
             if (!refusals.isEmpty()) {
@@ -66,6 +62,81 @@ public final class SendOutActs {
                     bench,
                     new Entry.Sent(
                             part.name() + ", spline built up and cut",
+                            List.of(part.id()),
+                            to,
+                            due,
+                            late,
+                            note,
+                            List.of(),
+                            written.work(),
+                            written.numbers(),
+                            written.accept(),
+                            written.working()),
+                    "Kept: its sheet is written, the plan waits for it");
+        }
+    }
+
+    private static Outcome<Item> part(Workbench bench, String item) {
+        return bench.unit().type().items().stream()
+                .filter(one -> item.equalsIgnoreCase(one.id()) || item.equalsIgnoreCase(one.name()))
+                .findFirst()
+                .map(Outcome::ok)
+                .orElseGet(() -> Outcome.refused(
+                        new Refusal("item", "part " + item, "this unit has no such part", "Choose it from the list")));
+    }
+
+    /** Other work than on a spline goes out: a seat, a bore, a seal track, a face, or a look for cracks. */
+    @MakesEntries(Entry.Sent.class)
+    public record SendWork(
+            @ActInput(value = "part", missing = "Choose the part that goes out")
+            String item,
+
+            @ActInput(value = "work", missing = "Choose what is to be done")
+            OtherWork work,
+
+            @ActInput("to whom") String to,
+
+            @ActInput(value = "due", missing = "Choose the day, or type it as 2026-12-24")
+            LocalDate due,
+
+            @ActInput(value = "days late", least = 0, most = 365)
+            int late,
+
+            @ActInput("what its sheet says, by name") Map<String, String> more,
+            @ActInput("note") String note)
+            implements Act.OfJob {
+        @Override
+        public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            Outcome<Item> known = part(bench, item);
+            List<Refusal> refusals = new ArrayList<>(known.refusals());
+            Map<String, List<Double>> readings = new LinkedHashMap<>();
+            for (OtherWork.Fact fact : work.facts()) {
+                String typed = more.getOrDefault(fact.name(), "");
+                if (fact.typed() == OtherWork.Typed.READINGS && !typed.isBlank()) {
+                    Outcome<List<Double>> read = TypedReadings.parse(
+                                    typed,
+                                    fact.kind(),
+                                    around.units().display(fact.kind()).unit(),
+                                    fact.label())
+                            .placed("more." + fact.name(), fact.label());
+                    refusals.addAll(read.refusals());
+                    readings.put(fact.name(), read.isOk() ? read.orElseThrow() : List.of());
+                }
+            }
+            boolean read = readings.values().stream().noneMatch(List::isEmpty);
+            Outcome<PlainSheet> sheet = PlainSheet.of(work, more, readings, around.units());
+            if (read || !sheet.isOk()) {
+                refusals.addAll(sheet.refusals());
+            }
+            if (!refusals.isEmpty()) {
+                return Outcome.refused(refusals);
+            }
+            PlainSheet written = sheet.orElseThrow();
+            Item part = known.orElseThrow();
+            return IntakeActs.kept(
+                    bench,
+                    new Entry.Sent(
+                            part.name() + ", " + work.words(),
                             List.of(part.id()),
                             to,
                             due,

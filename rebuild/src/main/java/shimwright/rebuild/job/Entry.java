@@ -620,6 +620,32 @@ public sealed interface Entry {
     /** A picture, by the hash of its content, already kept when this entry is. */
     record PictureAdded(String about, String picture, String mediaType, long size, String caption) implements OfJob {}
 
+    /**
+     * Marks drawn on a picture in one go; the picture itself stays as it was taken, and marks of several goes lie on one another.
+     *
+     * @param on the entry that added the picture
+     * @param tall height over width of the picture as it is looked at, upright
+     * @param words what they show; may be empty
+     */
+    record PictureMarked(String on, double tall, List<Mark> marks, String words) implements OfJob {}
+
+    /**
+     * One mark.
+     *
+     * @param at points as shares of the picture's width and height by turns, from its upper left corner: of an arrow its end and
+     *     its tip, of a ring two opposite corners of the box around it, of a line each of its points, of a text where it stands
+     * @param text of a text; empty for every other
+     */
+    record Mark(MarkShape shape, List<Double> at, String text) {}
+
+    /** What can be drawn on a picture. */
+    enum MarkShape {
+        ARROW,
+        RING,
+        LINE,
+        TEXT
+    }
+
     /** The unit was handed back. */
     record HandedBack(String warranty, String advice, String remark) implements OfJob {}
 

@@ -39,6 +39,7 @@ public final class Fold {
     private final Map<String, Said<Entry.ClearanceAccepted>> accepted = new LinkedHashMap<>();
     private final Map<String, List<Said<Entry.NoteMade>>> notes = new LinkedHashMap<>();
     private final Map<String, List<Said<Entry.PictureAdded>>> pictures = new LinkedHashMap<>();
+    private final Map<String, List<Said<Entry.PictureMarked>>> marks = new LinkedHashMap<>();
     private final Map<String, Said<Entry.SheetWorked>> worked = new LinkedHashMap<>();
     private final List<Said<Entry.TakenOff>> takenOff = new ArrayList<>();
     private final List<Said<Entry.Found>> found = new ArrayList<>();
@@ -108,7 +109,9 @@ public final class Fold {
     private void clear() {
         List.of(looked, judged, weighed, choices, done, jumped, leftOut, added, cannot, checks, holdsOverruled)
                 .forEach(Map::clear);
-        List.of(packsIn, rounds, struck, chosen, accepted, notes, pictures, worked, sent, cameBack, sentBack, costs)
+        List.of(
+                        packsIn, rounds, struck, chosen, accepted, notes, pictures, marks, worked, sent, cameBack,
+                        sentBack, costs)
                 .forEach(Map::clear);
         List.of(takenOff, found, here, started, clocks, followedUp).forEach(List::clear);
         List.of(returned, explained).forEach(Map::clear);
@@ -224,6 +227,8 @@ public final class Fold {
             notes.computeIfAbsent(e.about(), a -> new ArrayList<>()).add(said(kept, e));
         } else if (entry instanceof Entry.PictureAdded e) {
             pictures.computeIfAbsent(e.about(), a -> new ArrayList<>()).add(said(kept, e));
+        } else if (entry instanceof Entry.PictureMarked e) {
+            marks.computeIfAbsent(e.on(), a -> new ArrayList<>()).add(said(kept, e));
         } else if (entry instanceof Entry.SheetWorked e) {
             worked.put(e.about() + "/" + e.sheet(), said(kept, e));
         } else {
@@ -363,7 +368,7 @@ public final class Fold {
                         copy(holdsOverruled),
                         List.copyOf(clocks)),
                 new Job.Setting(copy(packsIn), copies(rounds), copy(struck), copy(chosen), copy(accepted)),
-                new Job.Remarks(copies(notes), copies(pictures), copy(worked)),
+                new Job.Remarks(copies(notes), copies(pictures), copies(marks), copy(worked)),
                 new Job.End(handedBack, List.copyOf(followedUp), planned, copy(returned), copy(explained)),
                 List.copyOf(taken)));
     }

@@ -157,10 +157,14 @@ public record Job(
             Map<Position, Said<Entry.PackChosen>> chosen,
             Map<String, Said<Entry.ClearanceAccepted>> accepted) {}
 
-    /** Notes and pictures by what they are about, and worksheets, the latest of each by "about/sheet". */
+    /**
+     * Notes and pictures by what they are about, marks by the entry of their picture, and worksheets, the latest of each by
+     * "about/sheet".
+     */
     public record Remarks(
             Map<String, List<Said<Entry.NoteMade>>> notes,
             Map<String, List<Said<Entry.PictureAdded>>> pictures,
+            Map<String, List<Said<Entry.PictureMarked>>> marks,
             Map<String, Said<Entry.SheetWorked>> worked) {}
 
     /**
@@ -309,6 +313,19 @@ public record Job(
     /** Pictures by what they are about. */
     public Map<String, List<Said<Entry.PictureAdded>>> pictures() {
         return remarks.pictures();
+    }
+
+    /** What was drawn on a picture, in order. */
+    public List<Said<Entry.PictureMarked>> marksOn(Said<Entry.PictureAdded> picture) {
+        return remarks.marks().getOrDefault(picture.id(), List.of());
+    }
+
+    /** The picture that an entry added, where it counts. */
+    public Optional<Said<Entry.PictureAdded>> picture(String entry) {
+        return remarks.pictures().values().stream()
+                .flatMap(List::stream)
+                .filter(said -> said.id().equals(entry))
+                .findFirst();
     }
 
     /** Worksheets worked out for this job, the latest of each by "about/sheet". */

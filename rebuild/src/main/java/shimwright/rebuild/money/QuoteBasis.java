@@ -77,6 +77,13 @@ public record QuoteBasis(
                 open.add(new OpenItem(rework(wear), "rework: " + wear.what(), OpenItem.UNKNOWN, 1, "decided"));
             }
         }
+        job.judged().values().stream()
+                .map(Said::what)
+                .filter(judged -> judged.limit().equals(Entry.Judged.PART)
+                        && judged.decision() == Entry.Decision.REWORK
+                        && !job.money().costs().containsKey("rework-" + judged.piece()))
+                .forEach(judged -> open.add(new OpenItem(
+                        "rework-" + judged.piece(), "rework: " + judged.what(), OpenItem.UNKNOWN, 1, "decided")));
         return new QuoteBasis(
                 WorkTime.of(job, zone).hours(),
                 Labour.planned(unit, ahead),

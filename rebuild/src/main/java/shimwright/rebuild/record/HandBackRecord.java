@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.clearance.EtchedDeviation;
@@ -65,8 +66,20 @@ public record HandBackRecord(
         List<Said<Entry.PictureAdded>> pictures,
         List<History.Line> history) {
 
-    /** A finding and the verdict on it. */
-    public record Decision(String what, String found, String verdict, String reason, String consent) {}
+    /**
+     * A finding and the verdict on it.
+     *
+     * @param pictures those of its pieces, by their place among all of the job, from 1
+     * @param readings findings with something that was read, each with the limit of its day
+     */
+    public record Decision(
+            String what,
+            String found,
+            String verdict,
+            String reason,
+            String consent,
+            List<Long> pictures,
+            List<Entry.Found> readings) {}
 
     /**
      * A clearance as it was set; one that is not read with its pack is proved by its drag at a hold point.
@@ -144,11 +157,33 @@ public record HandBackRecord(
                         .filter(said -> !said.what().text().isBlank())
                         .sorted(java.util.Comparator.comparingLong(Said::number))
                         .toList(),
-                job.pictures().values().stream()
-                        .flatMap(List::stream)
-                        .sorted(java.util.Comparator.comparingLong(Said::number))
-                        .toList(),
+                pictures(job),
                 History.of(job));
+    }
+
+    /** The pictures of a job in order. */
+    public static List<Said<Entry.PictureAdded>> pictures(Job job) {
+        return job.pictures().values().stream()
+                .flatMap(List::stream)
+                .sorted(java.util.Comparator.comparingLong(Said::number))
+                .toList();
+    }
+
+    /** The pictures of some pieces, as found or verdict name them, by their place among all of the job, from 1. */
+    private static List<Long> pictures(Job job, Unit unit, List<String> items, String piece) {
+        Set<String> about = (piece.isEmpty()
+                        ? items.stream()
+                                .filter(item -> unit.type().items().stream()
+                                        .anyMatch(one -> one.id().equals(item)))
+                                .flatMap(item -> JudgedPiece.parts(unit.item(item)).stream())
+                        : Stream.of(piece.split("\\+")))
+                .map(part -> "part " + part)
+                .collect(Collectors.toSet());
+        List<Said<Entry.PictureAdded>> all = pictures(job);
+        return LongStream.rangeClosed(1, all.size())
+                .filter(place -> about.contains(all.get((int) place - 1).what().about()))
+                .boxed()
+                .toList();
     }
 
     private static List<Decision> decisions(Job job, Unit unit) {
@@ -162,7 +197,20 @@ public record HandBackRecord(
             String key = Findings.key(found);
             Decision before = decisions.get(key);
             String all = before == null ? words : before.found() + " " + words;
-            decisions.put(key, new Decision(named(unit, found.what(), found.piece()), all, "", "", ""));
+            List<Entry.Found> readings = new ArrayList<>(before == null ? List.of() : before.readings());
+            if (!found.values().isEmpty()) {
+                readings.add(found);
+            }
+            decisions.put(
+                    key,
+                    new Decision(
+                            named(unit, found.what(), found.piece()),
+                            all,
+                            "",
+                            "",
+                            "",
+                            pictures(job, unit, found.items(), found.piece()),
+                            List.copyOf(readings)));
         }
         job.judged().forEach((what, said) -> {
             Entry.Judged judged = said.what();
@@ -175,7 +223,9 @@ public record HandBackRecord(
                             before == null ? "" : before.found(),
                             judged.decision().name().toLowerCase(java.util.Locale.ENGLISH),
                             judged.reason(),
-                            judged.consent()));
+                            judged.consent(),
+                            pictures(job, unit, judged.items(), judged.piece()),
+                            before == null ? List.of() : before.readings()));
         });
         return List.copyOf(decisions.values());
     }

@@ -115,7 +115,8 @@ public final class History {
                 .filter(kept -> kept.body() instanceof Entry.OfJob
                         && !(kept.body() instanceof Entry.EntryStruck)
                         && !(kept.body() instanceof Entry.NoteMade)
-                        && !(kept.body() instanceof Entry.PictureAdded))
+                        && !(kept.body() instanceof Entry.PictureAdded)
+                        && !(kept.body() instanceof Entry.PictureMarked))
                 .reduce((earlier, later) -> later)
                 .filter(kept -> !(kept.body() instanceof Entry.JobOpened))
                 .map(kept -> new Last(kept.draft().id(), say((Entry.OfJob) kept.body())));
@@ -188,6 +189,15 @@ public final class History {
                                 .collect(Collectors.joining(", "))));
         put(words, Entry.NoteMade.class, e -> "Note, " + e.about() + ": " + e.text());
         put(words, Entry.PictureAdded.class, e -> "Picture, " + e.about() + tail(e.caption()));
+        put(
+                words,
+                Entry.PictureMarked.class,
+                e -> "Drawn on a picture: "
+                        + e.marks().stream()
+                                .map(mark ->
+                                        plain(mark.shape()) + (mark.text().isEmpty() ? "" : " “" + mark.text() + "”"))
+                                .collect(Collectors.joining(", "))
+                        + tail(e.words()));
         put(words, Entry.HandedBack.class, e -> "Handed back. Warranty: " + e.warranty());
         put(words, Entry.FollowedUp.class, e -> "Afterwards: " + e.said() + tail(e.remark()));
         after(words);

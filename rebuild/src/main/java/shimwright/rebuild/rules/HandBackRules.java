@@ -48,6 +48,7 @@ final class HandBackRules {
                 || entry instanceof Entry.ReturnExplained
                 || entry instanceof Entry.NoteMade
                 || entry instanceof Entry.PictureAdded
+                || entry instanceof Entry.PictureMarked
                 || entry instanceof Entry.CostSaid
                 || entry instanceof Entry.HoursSaid;
     }

@@ -171,4 +171,50 @@ final class IntakeRules {
                 ? List.of()
                 : Rules.one("picture", "picture", "it is not kept", "Take or choose it again");
     }
+
+    static List<Refusal> marked(Workbench bench, Entry.PictureMarked e) {
+        List<Refusal> refusals = new ArrayList<>();
+        if (bench.job().picture(e.on()).isEmpty()) {
+            refusals.add(new Refusal(
+                    "on", "picture", "this job has no such picture, or it was struck", "Go back to the pictures"));
+        }
+        if (!(e.tall() > 0 && Double.isFinite(e.tall()))) {
+            refusals.add(new Refusal("tall", "picture", "nobody says how tall it is", "Load the page again"));
+        }
+        if (e.marks().isEmpty()) {
+            refusals.add(new Refusal("marks", "marks", "nothing is drawn", "Draw an arrow, a ring, a line or a text"));
+        }
+        for (int i = 0; i < e.marks().size(); i++) {
+            Entry.Mark mark = e.marks().get(i);
+            String key = "marks[" + i + "]";
+            boolean inside = mark.at().stream().allMatch(share -> share >= 0 && share <= 1);
+            if (!inside) {
+                refusals.add(new Refusal(key, "mark " + (i + 1), "it lies beside the picture", "Draw it again"));
+            }
+            if (!points(mark)) {
+                refusals.add(new Refusal(
+                        key,
+                        "mark " + (i + 1),
+                        "it has " + mark.at().size() + " numbers for its points",
+                        "Two for each point: one point for a text, two for arrow and ring, two or more for a line"));
+            }
+            if ((mark.shape() == Entry.MarkShape.TEXT) == mark.text().isBlank()) {
+                refusals.add(new Refusal(
+                        key,
+                        "mark " + (i + 1),
+                        mark.text().isBlank() ? "the text says nothing" : "only a text has words",
+                        "Type what is to stand there"));
+            }
+        }
+        return refusals;
+    }
+
+    private static boolean points(Entry.Mark mark) {
+        int numbers = mark.at().size();
+        return switch (mark.shape()) {
+            case TEXT -> numbers == 2;
+            case ARROW, RING -> numbers == 4;
+            case LINE -> numbers >= 4 && numbers % 2 == 0;
+        };
+    }
 }

@@ -40,6 +40,7 @@ public final class Rules {
         put(rules, Entry.SheetWorked.class, SheetRules::worked);
         put(rules, Entry.NoteMade.class, IntakeRules::note);
         put(rules, Entry.PictureAdded.class, IntakeRules::picture);
+        put(rules, Entry.PictureMarked.class, IntakeRules::marked);
         put(rules, Entry.HandedBack.class, HandBackRules::handedBack);
         put(rules, Entry.FollowedUp.class, HandBackRules::followedUp);
         put(rules, Entry.FollowUpPlanned.class, HandBackRules::planned);

@@ -45,6 +45,7 @@ final class StrikeRules {
             Entry.SheetWorked.class,
             Entry.NoteMade.class,
             Entry.PictureAdded.class,
+            Entry.PictureMarked.class,
             Entry.FollowedUp.class,
             Entry.FollowUpPlanned.class,
             Entry.Returned.class,

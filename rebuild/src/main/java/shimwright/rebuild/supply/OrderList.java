@@ -43,6 +43,7 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
      * @param parts the single parts that it takes the place of
      * @param number of the unit file; empty where the part has none
      * @param replaced what has taken the place of that number, one after another
+     * @param pieces how many
      */
     public record Line(
             String key,
@@ -54,7 +55,8 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
             List<String> why,
             List<String> parts,
             String number,
-            List<Entry.NumberReplaced> replaced) {
+            List<Entry.NumberReplaced> replaced,
+            int pieces) {
         public Line {
             items = List.copyOf(items);
             why = List.copyOf(why);
@@ -139,7 +141,7 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
                 ? need.numbered()
                 : replaced.get(replaced.size() - 1).by() + " " + need.name();
         String what = numbered + (pieces > 1 ? ", " + pieces + " pieces" : "");
-        return new Line(key, what, items, from, price, need.check(), need.why(), parts, number, replaced);
+        return new Line(key, what, items, from, price, need.check(), need.why(), parts, number, replaced, pieces);
     }
 
     /** The line of that key. */

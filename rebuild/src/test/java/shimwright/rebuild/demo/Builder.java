@@ -109,7 +109,7 @@ final class Builder {
                 .map(OrderList.Line::key)
                 .toList();
         if (bench.heldUp().containsKey(step.id())) {
-            return Optional.of(new OrderActs.HaveHere(missing, "beside the old one, the same"));
+            return Optional.of(new OrderActs.HaveHere(missing, "beside the old one, the same", ""));
         }
         Optional<Act.OfJob> before = set(bench, step).or(() -> read(bench, step));
         return before.or(() -> Optional.of(done(bench, step)));

@@ -12,9 +12,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import shimwright.mechanics.conformity.Verdict;
+import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
+import shimwright.rebuild.sheet.JobSheets;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Unit;
@@ -99,5 +103,35 @@ class InLineUnitTest {
         unit.type()
                 .clearances()
                 .forEach(c -> assertThat(truth.play(c.id())).as(c.id()).isBetween(c.lower(), c.upper()));
+    }
+
+    /** Each joint opens its sheets at the steps where it goes together; what was read at a hold point stands in them. */
+    @ParameterizedTest
+    @CsvSource({"S, 8", "L, 10"})
+    void theJointsOpenTheirSheetsAtTheirSteps(String variant, int joints) {
+        Unit unit = DemoUnit.inLine().resolve(variant);
+        DemoWorkbench bench = open(unit);
+        bench.keep(new Entry.CheckRead(
+                "P02",
+                "Q1",
+                "counter_seat",
+                List.of(0.05197, 0.05197, 0.05197),
+                Kind.LENGTH,
+                false,
+                Verdict.IN,
+                "within",
+                List.of()));
+        JobSheets sheets = JobSheets.of(bench.lying(), UnitSystem.METRIC);
+        assertThat(unit.type().joints()).hasSize(joints).allSatisfy(joint -> {
+            assertThat(joint.steps()).isNotEmpty();
+            joint.steps()
+                    .forEach(step -> assertThat(sheets.at(unit.findStep(step).orElseThrow()))
+                            .anyMatch(sheet -> sheet.about().equals("joint " + joint.id())
+                                    && sheet.sheet().name().equals("interference")));
+        });
+        assertThat(String.valueOf(sheets.find("joint front-cup", "interference")
+                        .orElseThrow()
+                        .typed()))
+                .contains("51.97");
     }
 }

@@ -44,7 +44,8 @@ final class Scripted {
                 OrderList.of(bench.unit(), bench.job()).lines().stream()
                         .map(OrderList.Line::key)
                         .toList(),
-                "the kit, laid out and counted"));
+                "the kit, laid out and counted",
+                ""));
         for (Step step : steps) {
             List<String[]> lines = script.getOrDefault(step.id(), List.of());
             lines.forEach(line -> ahead.add(bench -> act(bench, step, line)));

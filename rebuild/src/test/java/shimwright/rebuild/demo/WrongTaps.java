@@ -242,7 +242,10 @@ final class WrongTaps {
     }
 
     private static boolean remark(Entry body) {
-        return body instanceof Entry.NoteMade || body instanceof Entry.PictureAdded || body instanceof Entry.FollowedUp;
+        return body instanceof Entry.NoteMade
+                || body instanceof Entry.PictureAdded
+                || body instanceof Entry.PictureMarked
+                || body instanceof Entry.FollowedUp;
     }
 
     private static boolean stillDone(Job job, String step, String entry) {

@@ -5,13 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import shimwright.mechanics.conformity.Verdict;
+import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
+import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.unit.model.Measurable;
 import shimwright.rebuild.unit.model.Quantity;
@@ -187,5 +194,121 @@ class SlipsTest {
         if (check.kind().quantity() == Kind.LENGTH) {
             assertThat(asked(check, middle * 25.4)).isTrue();
         }
+    }
+
+    /** Kinds of quantity with a size, a play between two ends and their unit. */
+    private static final String[][] KINDS = {
+        {"length", "50", "mm"},
+        {"torque", "50", "N.m"},
+        {"force", "50", "N"},
+        {"pressure", "5", "bar"},
+        {"angle", "5", "deg"},
+        {"number", "50", ""}
+    };
+
+    /** What a limit can look like, as keys of the unit file; {@code L} is the limit and {@code %} stands for a size with its unit. */
+    private static final Map<String, String> LIMITS = new LinkedHashMap<>();
+
+    static {
+        LIMITS.put("check, not above", "upper: %1.0");
+        LIMITS.put("check, not below", "lower: %1.0");
+        LIMITS.put("check, a play between", "lower: %0.4, upper: %1.0");
+        LIMITS.put("check, a size between", "lower: %0.98, upper: %1.0");
+        LIMITS.put("wear, a size that grows", "as_new: [%0.96, %0.98], limit: %1.0, direction: max");
+        LIMITS.put("wear, a size that shrinks", "as_new: [%1.02, %1.04], limit: %1.0, direction: min");
+        LIMITS.put("wear, a play that grows", "as_new: [%0.2, %0.4], limit: %1.0, direction: max");
+        LIMITS.put("wear, a gap that shrinks", "as_new: [%2.0, %3.0], limit: %1.0, direction: min");
+        LIMITS.put("wear, from nothing", "as_new: [%0, %0], limit: %1.0, direction: max");
+        LIMITS.put("wear, no size as new, not above", "limit: %1.0, direction: max");
+        LIMITS.put("wear, no size as new, not below", "limit: %1.0, direction: min");
+    }
+
+    /**
+     * Every slip against every kind of limit and quantity: a part that is not good, read with the slip, must not pass without a question.
+     * What does pass is pinned here and is of two sorts: a play that slipped to less than it is, and a single gap or least value
+     * that slipped to more, both of which a part can have; only fellow pieces tell.
+     */
+    @Test
+    void everySlipIsTriedAgainstEveryKindOfLimitAndQuantity() {
+        Map<String, Set<String>> unseen = new LinkedHashMap<>();
+        int tried = 0;
+        for (Map.Entry<String, String> limit : LIMITS.entrySet()) {
+            for (String[] kind : KINDS) {
+                Measurable measured = measurable(limit.getKey(), limit.getValue(), kind);
+                for (double bad : bad(limit.getKey())) {
+                    double value = bad
+                            * Double.parseDouble(kind[1])
+                            * measured.bareUnit().factor();
+                    assertThat(passes(measured, value))
+                            .as("%s %s %s", limit.getKey(), kind[0], bad)
+                            .isFalse();
+                    for (Map.Entry<String, Double> slip : SLIPS.entrySet()) {
+                        if (!kind[0].equals("length") && slip.getKey().contains("inches")) {
+                            continue;
+                        }
+                        tried++;
+                        if (passes(measured, value * slip.getValue())) {
+                            unseen.computeIfAbsent(limit.getKey(), l -> new TreeSet<>())
+                                    .add(slip.getKey());
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(tried).isGreaterThan(700);
+        Set<String> less = Set.of("a tenth", "a hundredth", "a thousandth", "half");
+        Set<String> lessAlsoOfLengths =
+                Set.of("a tenth", "a hundredth", "a thousandth", "half", "millimeters for inches");
+        assertThat(unseen)
+                .isEqualTo(Map.of(
+                        "check, not above",
+                        less,
+                        "check, not below",
+                        Set.of("twice", "ten times"),
+                        "check, a play between",
+                        Set.of("twice", "half"),
+                        "wear, a play that grows",
+                        lessAlsoOfLengths,
+                        "wear, a gap that shrinks",
+                        Set.of("twice"),
+                        "wear, from nothing",
+                        lessAlsoOfLengths,
+                        "wear, no size as new, not above",
+                        less,
+                        "wear, no size as new, not below",
+                        Set.of("twice", "ten times")));
+    }
+
+    /** Sizes of parts that are not good, as shares of the limit. */
+    private static double[] bad(String limit) {
+        if (limit.contains("between")) {
+            return new double[] {limit.contains("size") ? 0.97 : 0.36, limit.contains("size") ? 1.01 : 1.1};
+        }
+        boolean most = limit.contains("above") || limit.contains("grows") || limit.contains("nothing");
+        double off = limit.contains("size that") ? 0.01 : 0.1;
+        return new double[] {most ? 1 + off : 1 - off};
+    }
+
+    private static Measurable measurable(String limit, String keys, String[] kind) {
+        StringBuilder written = new StringBuilder("kind: " + kind[0] + ", ");
+        Matcher share = Pattern.compile("%([0-9.]+)").matcher(keys);
+        while (share.find()) {
+            double size = Double.parseDouble(share.group(1)) * Double.parseDouble(kind[1]);
+            share.appendReplacement(
+                    written,
+                    String.format(Locale.ROOT, "%.4f %s", size, kind[2]).strip());
+        }
+        share.appendTail(written);
+        return limit.startsWith("check")
+                ? ChecksFromFile.check(written.toString())
+                : ChecksFromFile.wear(written.toString());
+    }
+
+    private static boolean passes(Measurable measured, double value) {
+        GaugeReadings readings = readings(measured, value);
+        Outcome<Verdict> verdict = measured instanceof WearLimit wear
+                ? WearJudgement.of(wear, readings, UnitSystem.METRIC).map(WearJudgement::verdict)
+                : Checks.judge((Check) measured, readings, UnitSystem.METRIC).map(Checks.Judged::verdict);
+        return verdict.isOk() && verdict.orElseThrow() == Verdict.IN;
     }
 }

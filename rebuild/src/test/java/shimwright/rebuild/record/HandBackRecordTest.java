@@ -262,16 +262,21 @@ class HandBackRecordTest {
         job.keep(new Entry.Judged("C01", List.of(), "ring gap", Entry.Decision.REUSE, "enough left", ""));
         job.keep(new Entry.Judged("C01", List.of(), "ring gap", Entry.Decision.REPLACE, "kit renews all", "owner"));
         job.keep(new Entry.Judged("", List.of(), "hub 5", Entry.Decision.REWORK, "donor", ""));
-        assertThat(HandBackRecord.of(job.job(), job.unit()).decisions())
+        List<Decision> decisions = HandBackRecord.of(job.job(), job.unit()).decisions();
+        assertThat(decisions.get(0).readings()).extracting(Entry.Found::words).containsExactly("ring 3", "");
+        assertThat(decisions)
+                .usingRecursiveFieldByFieldElementComparatorIgnoringFields("readings")
                 .containsExactly(
                         new Decision(
                                 "ring gap",
                                 "ring 3. 0.62 mm is within. 0.55 mm is within.",
                                 "replace",
                                 "kit renews all",
-                                "owner"),
-                        new Decision("tapers", "cup grey. Noted.", "", "", ""),
-                        new Decision("hub 5", "", "rework", "donor", ""));
+                                "owner",
+                                List.of(),
+                                List.of()),
+                        new Decision("tapers", "cup grey. Noted.", "", "", "", List.of(), List.of()),
+                        new Decision("hub 5", "", "rework", "donor", "", List.of(), List.of()));
     }
 
     @Test

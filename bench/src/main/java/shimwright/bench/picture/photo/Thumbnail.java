@@ -7,8 +7,11 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Iterator;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
@@ -29,6 +32,9 @@ public final class Thumbnail {
     private static final int APP1 = 0xe1;
     private static final int START_OF_SCAN = 0xda;
 
+    private static final Set<Orientation> ON_ITS_SIDE =
+            EnumSet.of(Orientation.LEFT_TOP, Orientation.RIGHT_TOP, Orientation.RIGHT_BOTTOM, Orientation.LEFT_BOTTOM);
+
     private Thumbnail() {}
 
     /**
@@ -47,6 +53,30 @@ public final class Thumbnail {
                     : Optional.empty();
         } catch (IIOException damaged) {
             return Optional.empty();
+        } catch (IOException impossible) {
+            throw new IllegalStateException("reading from memory", impossible);
+        }
+    }
+
+    /** Height over width of a PNG or JPEG as it is looked at, upright; empty where it is damaged. */
+    public static OptionalDouble tall(byte[] content) {
+        try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(content))) {
+            Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
+            if (!readers.hasNext()) {
+                return OptionalDouble.empty();
+            }
+            ImageReader reader = readers.next();
+            try {
+                reader.setInput(in);
+                double tall = reader.getHeight(0) / (double) reader.getWidth(0);
+                boolean onItsSide =
+                        orientation(content).map(ON_ITS_SIDE::contains).orElse(false);
+                return OptionalDouble.of(onItsSide ? 1 / tall : tall);
+            } finally {
+                reader.dispose();
+            }
+        } catch (IIOException damaged) {
+            return OptionalDouble.empty();
         } catch (IOException impossible) {
             throw new IllegalStateException("reading from memory", impossible);
         }

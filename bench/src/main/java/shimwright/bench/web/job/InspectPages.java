@@ -28,18 +28,21 @@ public final class InspectPages {
     private final Door door;
     private final StripPages strip;
     private final ComplaintPages complaint;
+    private final MarkPages marks;
 
     public InspectPages(Desk desk, Door door) {
         this.desk = desk;
         this.door = door;
         this.strip = new StripPages(desk, door);
         this.complaint = new ComplaintPages(desk, door);
+        this.marks = new MarkPages(desk, door);
     }
 
     /** Lays the addresses of these pages. */
     public void routes(RoutesConfig routes) {
         complaint.routes(routes);
         strip.routes(routes);
+        marks.routes(routes);
         routes.get("/job/{job}/inspect", ctx -> inspect(ctx, List.of(), Map.of()));
         routes.post("/job/{job}/inspect", ctx -> act(ctx, InspectActs.Inspect.class, this::inspect, this::onto));
         routes.post("/job/{job}/unread", ctx -> act(ctx, InspectActs.CannotRead.class, this::inspect, this::onto));
@@ -111,6 +114,8 @@ public final class InspectPages {
             Map<String, String> all = new LinkedHashMap<>(typed);
             all.put("piece", Pages.decoded(page.substring(PARTS.length())));
             part(ctx, faults, all);
+        } else if (page.startsWith("picture/")) {
+            marks.picture(ctx, faults, typed);
         } else {
             inspect(ctx, faults, typed);
         }

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import shimwright.bench.desk.JobOnBench;
-import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.web.kit.Drawings;
 import shimwright.bench.web.kit.PartPhotos;
 import shimwright.bench.web.kit.Show;
@@ -190,7 +189,7 @@ public record InspectView(
                 Standings.fittedBefore(unit, job),
                 RunTogether.asked(unit, job),
                 weighed(job, ""),
-                Drawings.of(job.id(), unit, verdicts(unit, job), "verdict", show));
+                Drawings.of(job.id(), unit, Drawings.verdicts(unit, job), "verdict", show));
     }
 
     private static PieceRow piece(JobOnBench bench, Standing standing, WearLimit wear, boolean open) {
@@ -247,23 +246,6 @@ public record InspectView(
             }
         }
         return List.copyOf(glance);
-    }
-
-    /** The section with each item as it stands. */
-    static SectionState verdicts(Unit unit, Job job) {
-        Map<String, SectionState.Stand> stands = new LinkedHashMap<>();
-        Standings.byItem(unit, job).forEach((item, state) -> stands.put(item, stand(state)));
-        return SectionState.EMPTY.withVerdicts(stands);
-    }
-
-    private static SectionState.Stand stand(State state) {
-        return switch (state) {
-            case NOT_LOOKED_AT -> SectionState.Stand.COMING;
-            case GOOD, REUSE -> SectionState.Stand.GOOD;
-            case OPEN -> SectionState.Stand.OPEN;
-            case REWORK -> SectionState.Stand.REWORK;
-            case REPLACE -> SectionState.Stand.REPLACE;
-        };
     }
 
     /** Where to go on once a limit was read: to what is left of it, else to the next that nobody has read. */

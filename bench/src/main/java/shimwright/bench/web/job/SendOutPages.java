@@ -3,6 +3,7 @@ package shimwright.bench.web.job;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobOnBench;
+import shimwright.bench.picture.part.WorkDrawing;
 import shimwright.bench.picture.plot.Plots;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Page;
@@ -28,6 +30,7 @@ import shimwright.mechanics.worksheet.Worksheet;
 import shimwright.rebuild.act.SendOutActs;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.sendout.OtherWork;
 import shimwright.rebuild.unit.model.Spline;
 
 /** The sheet that goes out with work done elsewhere, as page and paper, and its acceptance when it comes back. */
@@ -52,6 +55,10 @@ public final class SendOutPages {
         routes.post(
                 "/job/{job}/sendout",
                 ctx -> Pages.act(ctx, desk, door, SendOutActs.SendSpline.class, this::form, form -> "/orders"));
+        routes.get("/job/{job}/sendout/other/{work}", ctx -> other(ctx, List.of(), Map.of()));
+        routes.post(
+                "/job/{job}/sendout/other/{work}",
+                ctx -> Pages.act(ctx, desk, door, SendOutActs.SendWork.class, this::other, form -> "/orders"));
         routes.get("/job/{job}/sendout/{number}", this::sheet);
         routes.get("/job/{job}/sendout/{number}/sheet.pdf", this::pdf);
         routes.post(
@@ -81,8 +88,6 @@ public final class SendOutPages {
                         typed.getOrDefault(name, known.getOrDefault(field.name(), "")),
                         field.choices()));
             }
-            Map<String, String> items = new LinkedHashMap<>();
-            bench.unit().type().items().forEach(item -> items.put(item.id(), item.name()));
             door.show(
                     ctx,
                     "sendout",
@@ -91,9 +96,30 @@ public final class SendOutPages {
                             "fields",
                             fields,
                             "items",
-                            items,
+                            items(bench),
                             "splines",
                             bench.unit().type().splines()));
+        });
+    }
+
+    private static Map<String, String> items(JobOnBench bench) {
+        Map<String, String> items = new LinkedHashMap<>();
+        bench.unit().type().items().forEach(item -> items.put(item.id(), item.name()));
+        return items;
+    }
+
+    /** Work other than on a spline, each sort with the fields of its own. */
+    private void other(Context ctx, List<Refusal> faults, Map<String, String> typed) {
+        Optional<OtherWork> work = Arrays.stream(OtherWork.values())
+                .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(ctx.pathParam("work")))
+                .findFirst();
+        if (work.isEmpty()) {
+            Pages.lost(ctx, door, "No sheet is written for such work.");
+            return;
+        }
+        Pages.bench(ctx, desk, door).ifPresent(bench -> {
+            Page page = door.page(ctx, "Send out work", "orders", bench, faults, typed);
+            door.show(ctx, "sendoutother", page, Map.of("work", work.get(), "items", items(bench)));
         });
     }
 
@@ -152,9 +178,12 @@ public final class SendOutPages {
         return Map.of("sent", sent, "drawing", drawing(sent.what(), page.show().system()));
     }
 
-    /** A space of the finished spline with its pin; empty where the numbers give none. */
+    /** A space of the finished spline with its pin, or what else is worked on; empty where the numbers give none. */
     static String drawing(Entry.Sent sent, UnitSystem system) {
         Map<String, Double> numbers = sent.numbers();
+        if (!numbers.containsKey("teeth")) {
+            return WorkDrawing.of(numbers, system);
+        }
         boolean shaft = numbers.getOrDefault("shaft", 1.0) > 0;
         Map<String, Object> in = new LinkedHashMap<>();
         in.put("teeth", Math.round(numbers.getOrDefault("teeth", 0.0)));

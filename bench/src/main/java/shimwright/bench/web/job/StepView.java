@@ -21,14 +21,17 @@ import shimwright.bench.web.sheet.SheetLine;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.rebuild.clearance.EtchedDeviation;
 import shimwright.rebuild.clearance.SharedShims;
+import shimwright.rebuild.inspect.JudgedPiece;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.job.PartPhoto;
 import shimwright.rebuild.job.Reopened;
 import shimwright.rebuild.job.UnitPicture;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.backout.LastCallCost;
 import shimwright.rebuild.plan.backout.Loss;
+import shimwright.rebuild.record.HandBackRecord;
 import shimwright.rebuild.rules.ClockRules;
 import shimwright.rebuild.rules.HoldPoints;
 import shimwright.rebuild.sheet.JobSheets;
@@ -54,6 +57,7 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param cautions the usual cautions
  * @param ahead the steps after it
  * @param sooner the step that the plan has next instead of this one, though this one could be done; empty where there is none
+ * @param drawnOn pictures of its parts on which something was drawn
  * @param drawing the section with what is in, in hand and still to come
  * @param cannot why it could not be done when last tried; null where it was not tried
  * @param together true where clearances that share shims are all read and wait to be chosen together
@@ -73,6 +77,7 @@ public record StepView(
         List<String> cautions,
         List<Step> ahead,
         String sooner,
+        List<Said<Entry.PictureAdded>> drawnOn,
         Drawings drawing,
         Job.@Nullable Said<Entry.StepCannot> cannot,
         boolean together,
@@ -104,9 +109,6 @@ public record StepView(
         static Takes of(JobOnBench bench, Step step, Show show) {
             Unit unit = bench.unit();
             JobSheets sheets = JobSheets.of(bench.bench(), show.system());
-            Set<String> items = new LinkedHashSet<>(step.builds());
-            items.addAll(step.installs());
-            items.addAll(step.removes());
             List<ShownPart> parts = ShownPart.of(unit, step, sheets, PartPhotos.of(bench));
             Set<String> beside = parts.stream()
                     .flatMap(part -> part.photos().stream())
@@ -117,7 +119,7 @@ public record StepView(
                     step.consumables().stream().map(unit::consumable).toList(),
                     step.windows().stream().map(unit::window).toList(),
                     parts,
-                    UnitPictures.ofStep(bench.shop(), unit.type().id(), step.id(), items).stream()
+                    UnitPictures.ofStep(bench.shop(), unit.type().id(), step.id(), items(step)).stream()
                             .filter(picture -> !beside.contains(picture.picture()))
                             .toList(),
                     bench.bench().heldUp().containsKey(step.id())
@@ -127,6 +129,14 @@ public record StepView(
                     sheets.at(step).stream()
                             .map(sheet -> SheetLine.of(bench.job(), sheet, step.id(), show.system()))
                             .toList());
+        }
+
+        /** What a step builds up, puts in and takes out. */
+        private static Set<String> items(Step step) {
+            Set<String> items = new LinkedHashSet<>(step.builds());
+            items.addAll(step.installs());
+            items.addAll(step.removes());
+            return items;
         }
     }
 
@@ -167,6 +177,7 @@ public record StepView(
                     List.of(),
                     ahead,
                     "",
+                    List.of(),
                     drawing(bench, null, show),
                     null,
                     false,
@@ -186,6 +197,7 @@ public record StepView(
                 Cautions.of(step, unit),
                 ahead,
                 sooner(bench, step),
+                drawnOn(bench.job(), Takes.items(step)),
                 drawing(bench, step, show),
                 bench.job().cannot().get(step.id()),
                 SharedShims.due(unit, bench::session),
@@ -202,6 +214,16 @@ public record StepView(
                         || standing == HoldPoints.Standing.FAILED
                         || standing == HoldPoints.Standing.GUESSED
                         || standing == HoldPoints.Standing.NOT_PROVEN);
+    }
+
+    /** Pictures of some parts on which something was drawn; the others stand beside the drawings of their parts. */
+    private static List<Said<Entry.PictureAdded>> drawnOn(Job job, Set<String> items) {
+        return HandBackRecord.pictures(job).stream()
+                .filter(said -> !job.marksOn(said).isEmpty())
+                .filter(said -> PartPhoto.shows(job, said.what().about(), said.at()).stream()
+                        .map(JudgedPiece::item)
+                        .anyMatch(items::contains))
+                .toList();
     }
 
     /** The sheets about one of its fasteners, joints or seals. */

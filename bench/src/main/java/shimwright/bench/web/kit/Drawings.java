@@ -7,6 +7,9 @@ import shimwright.bench.picture.section.SectionDrawing;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.picture.section.SectionView;
 import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.rebuild.job.Job;
+import shimwright.rebuild.record.Standings;
+import shimwright.rebuild.record.Standings.State;
 import shimwright.rebuild.unit.model.Unit;
 
 /**
@@ -66,6 +69,23 @@ public record Drawings(String wide, String narrow) {
             LATEST.put(place, new Drawn(unit, state, drawings));
         }
         return drawings;
+    }
+
+    /** The section with each item as it stands. */
+    public static SectionState verdicts(Unit unit, Job job) {
+        Map<String, SectionState.Stand> stands = new LinkedHashMap<>();
+        Standings.byItem(unit, job).forEach((item, state) -> stands.put(item, stand(state)));
+        return SectionState.EMPTY.withVerdicts(stands);
+    }
+
+    private static SectionState.Stand stand(State state) {
+        return switch (state) {
+            case NOT_LOOKED_AT -> SectionState.Stand.COMING;
+            case GOOD, REUSE -> SectionState.Stand.GOOD;
+            case OPEN -> SectionState.Stand.OPEN;
+            case REWORK -> SectionState.Stand.REWORK;
+            case REPLACE -> SectionState.Stand.REPLACE;
+        };
     }
 
     /** What was drawn of the same there or for another job: benches that stand at the same step share one text. */

@@ -194,6 +194,16 @@ public record Show(UnitSystem system, ZoneId zone) {
         return ids.stream().map(id -> names.getOrDefault(id, id)).collect(Collectors.joining(", "));
     }
 
+    /** The unit in which a bare number of a kind is read; empty for a plain number. */
+    public String unit(Kind kind) {
+        return display(kind).unit().symbol();
+    }
+
+    /** Whole numbers in a row. */
+    public String listed(List<Long> numbers) {
+        return numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    }
+
     /** The beginning of a hash. */
     public String shortened(String hash, int letters) {
         return hash.substring(0, letters);

@@ -70,7 +70,7 @@ public final class RecordPages {
     private void record(Context ctx, List<Refusal> faults, Map<String, String> typed) {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             Page page = door.page(ctx, "Record", "record", bench, faults, typed);
-            Map<String, Object> values = values(bench, page);
+            Map<String, Object> values = values(bench, page, RecordPicture.onPage(bench));
             values.put("labour", labour(bench, page.show()));
             values.put("after", AfterView.of(bench));
             newer(bench).ifPresent(file -> {
@@ -99,9 +99,9 @@ public final class RecordPages {
                 .filter(file -> file.unit(bench.job().variant()).isPresent());
     }
 
-    private Map<String, Object> values(JobOnBench bench, Page page) {
+    private Map<String, Object> values(JobOnBench bench, Page page, List<RecordPicture> pictures) {
         Map<String, Object> values = new LinkedHashMap<>();
-        values.put("record", RecordView.of(bench, page.show()));
+        values.put("record", RecordView.of(bench, page.show(), pictures));
         return values;
     }
 
@@ -111,7 +111,7 @@ public final class RecordPages {
             return;
         }
         Page page = door.page(ctx, "Record", "record", bench.get());
-        Map<String, Object> values = values(bench.get(), page);
+        Map<String, Object> values = values(bench.get(), page, RecordPicture.onPaper(bench.get(), desk.pictures()));
         values.put("page", page);
         byte[] pdf = paper.record(
                 door.render("paper", values),

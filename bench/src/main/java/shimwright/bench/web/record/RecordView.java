@@ -12,6 +12,7 @@ import shimwright.bench.picture.section.SectionDrawing;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.picture.section.SectionView;
 import shimwright.bench.web.clearance.ReadingPlots;
+import shimwright.bench.web.kit.Drawings;
 import shimwright.bench.web.kit.Show;
 import shimwright.mechanics.registry.Registry;
 import shimwright.mechanics.working.Line;
@@ -32,17 +33,21 @@ import shimwright.rebuild.unit.model.Step;
  *
  * @param data the record
  * @param told how the variant was told
+ * @param verdicts the section with each part by its verdict; empty where nothing was looked at
  * @param settings clearances with their drawings
  * @param holds hold points that were read, by step
  * @param history everything that was kept, by part of the work and day
+ * @param pictures those of the job, in order
  * @param signer who kept most of it, said once
  */
 public record RecordView(
         HandBackRecord data,
         String told,
+        String verdicts,
         List<Drawn> settings,
         List<StepHolds> holds,
         List<HistoryPart> history,
+        List<RecordPicture> pictures,
         String signer) {
 
     /**
@@ -50,6 +55,8 @@ public record RecordView(
      * it, so that a clearance with its figures and working stands on one page.
      */
     private static final double PAPER = 345;
+
+    private static final double WHOLE = 660;
 
     /** A clearance with its pictures and the working kept when it was accepted. */
     public record Drawn(Setting setting, String drawing, String limits, List<Line> working) {
@@ -73,7 +80,7 @@ public record RecordView(
     /** What was kept on one day. */
     public record HistoryDay(String day, List<History.Line> lines) {}
 
-    static RecordView of(JobOnBench bench, Show show) {
+    static RecordView of(JobOnBench bench, Show show, List<RecordPicture> pictures) {
         HandBackRecord data = HandBackRecord.of(bench.job(), bench.unit());
         Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
         List<Drawn> drawn = new ArrayList<>();
@@ -97,7 +104,25 @@ public record RecordView(
                         bench.unit().type(), bench.job().opened().tellTales())
                 .say();
         return new RecordView(
-                data, told, List.copyOf(drawn), holds(data), history(data.history(), show), signer(data.history()));
+                data,
+                told,
+                verdicts(bench, data, show),
+                List.copyOf(drawn),
+                holds(data),
+                history(data.history(), show),
+                pictures,
+                signer(data.history()));
+    }
+
+    /** The unit by its verdicts, tinted and hatched as on the page of the inspection. */
+    private static String verdicts(JobOnBench bench, HandBackRecord data, Show show) {
+        return data.decisions().isEmpty()
+                ? ""
+                : SectionDrawing.svg(
+                        bench.unit(),
+                        Drawings.verdicts(bench.unit(), bench.job()),
+                        "rec-verdicts",
+                        SectionView.FULL.in(show.system()).forWidth(WHOLE));
     }
 
     private static List<StepHolds> holds(HandBackRecord data) {
