@@ -18,7 +18,7 @@ final class ArcExchange {
 
     private static final long MOST_PAIRS = 16_000_000;
     /** Cycles without anything better after which only a few pairs are tried. */
-    private static final int PATIENCE = 12;
+    private static final int PATIENCE = 4;
 
     private static final long FEW = 200_000;
     /** Pairs tried until it is cold; then it begins again from the best. */
