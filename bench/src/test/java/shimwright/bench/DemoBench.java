@@ -140,10 +140,15 @@ final class DemoBench implements AutoCloseable {
 
     /** The page as a person has it in the end: while something is worked out behind it, it asks again. */
     Document page(String path) {
+        return Jsoup.parse(settled(path).body());
+    }
+
+    /** The same answer as a whole. */
+    HttpResponse<String> settled(String path) {
         for (int asked = 0; asked < 200; asked++) {
             HttpResponse<String> answer = get(path);
             if (!answer.body().contains("data-again=\"" + Behind.AGAIN + "\"")) {
-                return Jsoup.parse(answer.body());
+                return answer;
             }
         }
         throw new AssertionError(path + " is worked out for ever");

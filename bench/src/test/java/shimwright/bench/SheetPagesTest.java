@@ -129,7 +129,7 @@ class SheetPagesTest {
             assertThat(form.select("input[data-pad]"))
                     .allMatch(field -> field.attr("inputmode").equals("decimal"));
             Element fill = form.select("a:contains(Fill with the example)").get(0);
-            HttpResponse<String> answered = bench.get(fill.attr("href"));
+            HttpResponse<String> answered = bench.settled(fill.attr("href"));
             assertThat(answered.statusCode()).as(here).isEqualTo(200);
             Document page = Jsoup.parse(answered.body());
             Answer answer = sheet.answer(sheet.example(), UnitSystem.METRIC).orElseThrow();

@@ -98,7 +98,7 @@ public final class JobSheetPages {
                         .worked()
                         .get(sheet.get().about() + "/" + sheet.get().sheet().name()),
                 Map.of());
-        SheetView view = SheetPages.read(work, sheet.get().sheet(), typed, Door.draws(ctx), show, of);
+        SheetView view = SheetPages.read(work::answer, sheet.get().sheet(), typed, Door.draws(ctx), show, of);
         Page page = door.page(ctx, view.sheet().title(), "sheets", bench);
         door.show(ctx, "sheet", page, Map.of("view", view));
         ctx.status(asked && view.faults() > 0 ? 422 : 200);

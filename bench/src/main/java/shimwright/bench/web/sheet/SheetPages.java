@@ -53,6 +53,12 @@ public final class SheetPages {
         routes.get("/sheets/{name}", this::sheet);
     }
 
+    /** Where answers come from; empty while one is still worked out. */
+    interface Answers {
+        Optional<Outcome<Answer>> of(
+                Worksheet<?, ?> sheet, Map<String, ?> given, UnitSystem system, Optional<Sampling> draws);
+    }
+
     private void list(Context ctx) {
         String asked = Optional.ofNullable(ctx.queryParam("q")).orElse("").strip();
         List<Worksheet<?, ?>> found = SheetSearch.find(asked);
@@ -67,7 +73,7 @@ public final class SheetPages {
     }
 
     private void sheet(Context ctx) {
-        read(ctx).ifPresent(view -> {
+        read(ctx, work::answer).ifPresent(view -> {
             Page page = door.page(ctx, view.sheet().title(), "", null);
             door.show(ctx, "sheet", page, Map.of("view", view));
             ctx.status(view.faults() > 0 ? 422 : 200);
@@ -75,7 +81,8 @@ public final class SheetPages {
     }
 
     private void pdf(Context ctx) {
-        Optional<SheetView> view = read(ctx);
+        Optional<SheetView> view =
+                read(ctx, (sheet, given, system, draws) -> Optional.of(work.waited(sheet, given, system, draws)));
         if (view.isEmpty()) {
             return;
         }
@@ -96,25 +103,25 @@ public final class SheetPages {
     }
 
     /** The sheet of the address with what was typed; empty, and a page that says so, where there is none. */
-    private Optional<SheetView> read(Context ctx) {
+    private Optional<SheetView> read(Context ctx, Answers answers) {
         Worksheet<?, ?> sheet = Registry.find(ctx.pathParam("name")).orElse(null);
         if (sheet == null) {
             Pages.lost(ctx, door, "There is no such worksheet here.");
             return Optional.empty();
         }
-        return Optional.of(
-                read(work, sheet, ctx.queryParamMap(), Door.draws(ctx), new Show(door.system(ctx), door.zone()), null));
+        return Optional.of(read(
+                answers, sheet, ctx.queryParamMap(), Door.draws(ctx), new Show(door.system(ctx), door.zone()), null));
     }
 
     /**
      * A sheet with what an address says.
      *
-     * @param work answers
+     * @param answers where its answer comes from
      * @param asked inputs by key, the units they were typed under, and how it is to be drawn
      * @param job what of a job it is worked out for; null for none
      */
     static SheetView read(
-            SheetWork work,
+            Answers answers,
             Worksheet<?, ?> sheet,
             Map<String, List<String>> asked,
             DrawOptions.Typed draws,
@@ -135,7 +142,7 @@ public final class SheetPages {
         boolean waiting = false;
         if (any && faults.isEmpty()) {
             Optional<Sampling> sampling = DrawOptions.ADDRESS.waited(sheet, draws, faults);
-            outcome = work.answer(sheet, here, system, sampling);
+            outcome = answers.of(sheet, here, system, sampling);
             outcome.ifPresent(found -> faults.addAll(found.refusals()));
             waiting = outcome.isEmpty() && faults.isEmpty();
         }
