@@ -49,7 +49,10 @@ public record PictureChoice(UnitPicture picture, String source, boolean proposed
                                         shows,
                                         said.what().caption(),
                                         ""),
-                                "job " + job.opened().number() + (about.equals("job") ? "" : ", " + about),
+                                "job " + job.opened().number()
+                                        + (about.equals("job")
+                                                ? ""
+                                                : ", " + (about.equals(PartPhoto.STRIP) ? "strip-down" : about)),
                                 !shows.equals(UnitPicture.UNIT)));
                     }));
             ofJob.forEach(one -> all.putIfAbsent(one.picture().picture(), one));

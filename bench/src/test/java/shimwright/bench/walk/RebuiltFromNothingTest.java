@@ -46,17 +46,23 @@ class RebuiltFromNothingTest {
     /** A box with three shafts in line. */
     @Test
     void theBoxInLine() {
-        rebuilt("hollinbridge-hb5", "S", IN_LINE, true, List.of(630, 2702, 178));
+        rebuilt("hollinbridge-hb5", "S", IN_LINE, true, List.of(630, 2702, 178), List.of(1057, 1083, 203, 2804));
     }
 
     /** A transaxle of twice as many parts, with {@code -Dshimwright.nothing=true}. */
     @Test
     @EnabledIfSystemProperty(named = "shimwright.nothing", matches = "true")
     void theTransaxle() {
-        rebuilt("ambleholt-l5-74", "A", ALONG, false, List.of(1041, 4955, 282));
+        rebuilt("ambleholt-l5-74", "A", ALONG, false, List.of(1043, 4957, 283), List.of(3656, 3819, 592, 9502));
     }
 
-    private void rebuilt(String name, String variant, Map<String, String> seen, boolean second, List<Integer> counted) {
+    private void rebuilt(
+            String name,
+            String variant,
+            Map<String, String> seen,
+            boolean second,
+            List<Integer> counted,
+            List<Integer> pairs) {
         UnitType shipped =
                 UnitFiles.read(name, DoorWalkTest.file(name)).outcome().orElseThrow();
         BoxOnBench box = new BoxOnBench(shipped.resolve(variant));
@@ -76,13 +82,18 @@ class RebuiltFromNothingTest {
             String text =
                     bench.get("/api/units/" + person.type() + "?format=yaml").body();
             UnitType written = UnitFiles.read("written.yaml", text).outcome().orElseThrow();
-            same(new RebuiltComparison(box, written));
+            RebuiltComparison beside = new RebuiltComparison(box, written);
+            same(beside);
             if (second && ALL) {
                 secondBox(bench, written);
             }
             assertThat(person.tally().sum())
                     .as("taps, characters, questions%n%s", person.tally().words())
                     .containsExactlyElementsOf(counted);
+            RebuiltComparison.Pairs found = beside.pairs();
+            assertThat(List.of(found.kept(), found.needed(), found.bound(), found.pairs()))
+                    .as("pairs kept, of those needed; bound more, of all")
+                    .isEqualTo(pairs);
         }
     }
 

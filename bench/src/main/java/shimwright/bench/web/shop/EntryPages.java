@@ -168,7 +168,11 @@ public final class EntryPages {
 
     /** The drawing as it would be with what stands in the form; nothing is kept. What cannot be is said over the drawing as it is. */
     private void draw(Context ctx) {
-        asked(ctx).filter(asked -> UnitDrawings.shows(asked.section())).ifPresent(asked -> {
+        asked(ctx).ifPresent(asked -> {
+            if (!UnitDrawings.shows(asked.section())) {
+                Pages.lost(ctx, door, "What stands in that form is not drawn.");
+                return;
+            }
             Form form = door.form(ctx);
             Map<String, Object> entry = TypedEntry.of(asked.section(), form.typed(), form.system());
             Show show = new Show(form.system(), door.zone());

@@ -61,9 +61,9 @@ public record ShimsFound(
             return (lower + upper) / 2;
         }
 
-        /** What the play gains for each 100 mm between the bearings, m. */
+        /** What the play gains for each 100 mm between the bearings, to a micrometre, m. */
         public double warmPerDecimetre() {
-            return warm * 0.1;
+            return Math.round(warm * 0.1 * 1e6) / 1e6;
         }
     }
 

@@ -113,7 +113,9 @@ public record AddClearance(
                 .orElse(null);
         if (before == null) {
             return Outcome.refused(Refusal.of(
-                    "after", "there is no step \"" + after + "\"", "Choose after which step it can be read"));
+                    "after",
+                    after.isEmpty() ? "no step is chosen" : "there is no step \"" + after + "\"",
+                    "Choose after which step it can be read"));
         }
         if (preload() ? upper > 0 : lower < 0) {
             return Outcome.refused(Refusal.of(

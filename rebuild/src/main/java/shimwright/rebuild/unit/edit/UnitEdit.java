@@ -153,8 +153,10 @@ public sealed interface UnitEdit
                     .findFirst()
                     .orElse(null);
             if (before == null) {
-                return Outcome.refused(
-                        Refusal.of("after", "there is no step \"" + after + "\"", "Choose what it goes in after"));
+                return Outcome.refused(Refusal.of(
+                        "after",
+                        after.isEmpty() ? "no step is chosen" : "there is no step \"" + after + "\"",
+                        "Choose what it goes in after"));
             }
             String id = TypeParts.freeId(
                     TypeParts.idOf(name), type.items().stream().map(Item::id).toList());
@@ -243,8 +245,10 @@ public sealed interface UnitEdit
         @Override
         public Outcome<UnitType> on(UnitType type) {
             if (type.steps().stream().noneMatch(one -> one.id().equals(step))) {
-                return Outcome.refused(
-                        Refusal.of("step", "there is no step \"" + step + "\"", "Choose where they are tightened"));
+                return Outcome.refused(Refusal.of(
+                        "step",
+                        step.isEmpty() ? "no step is chosen" : "there is no step \"" + step + "\"",
+                        "Choose where they are tightened"));
             }
             String id = TypeParts.freeId(
                     "B", type.fasteners().stream().map(Fastener::id).toList());
