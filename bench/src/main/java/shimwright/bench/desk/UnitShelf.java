@@ -81,9 +81,11 @@ public final class UnitShelf {
     @SuppressWarnings("ReferenceEquality") // the very one that lay there
     private PinnedUnit unit(ReadFile file) {
         Shelved last = before;
-        PinnedUnit known = last == null ? null : last.byType().get(file.type().id());
-        if (known != null && known.type() == file.type() && last.byHash().get(known.hash()) == file) {
-            return known;
+        if (last != null) {
+            PinnedUnit known = last.byType().get(file.type().id());
+            if (known != null && known.type() == file.type() && last.byHash().get(known.hash()) == file) {
+                return known;
+            }
         }
         return new PinnedUnit(PinnedUnit.hash(file.content()), file.type());
     }
