@@ -169,6 +169,18 @@ class HostileRequestsTest {
         }
     }
 
+    /** What an address says may be sent on in an answer, and no header holds it. */
+    @Test
+    void noAddressIsTooLongToBeAnswered() {
+        String longest = "a".repeat(20_000);
+        for (String route : bench.routes()) {
+            if (route.contains("{")) {
+                String path = route.replaceFirst("\\{[^}]*}", longest).replaceAll("\\{[^}]*}", "job-v-0093");
+                assertThat(RawRequests.get(port, path, "").status()).as(route).isBetween(200, 499);
+            }
+        }
+    }
+
     /** What this process has used of the cores, client and server together, ns. */
     private static long cpu() {
         return ((com.sun.management.OperatingSystemMXBean)

@@ -189,6 +189,15 @@ public final class History {
                                 .collect(Collectors.joining(", "))));
         put(words, Entry.NoteMade.class, e -> "Note, " + e.about() + ": " + e.text());
         put(words, Entry.PictureAdded.class, e -> "Picture, " + e.about() + tail(e.caption()));
+        pictures(words);
+        after(words);
+        money(words);
+        steps(words);
+        settings(words);
+        return Map.copyOf(words);
+    }
+
+    private static void pictures(Map<Class<? extends Entry.OfJob>, Function<Entry.OfJob, String>> words) {
         put(
                 words,
                 Entry.PictureMarked.class,
@@ -198,16 +207,11 @@ public final class History {
                                         plain(mark.shape()) + (mark.text().isEmpty() ? "" : " “" + mark.text() + "”"))
                                 .collect(Collectors.joining(", "))
                         + tail(e.words()));
-        put(words, Entry.HandedBack.class, e -> "Handed back. Warranty: " + e.warranty());
-        put(words, Entry.FollowedUp.class, e -> "Afterwards: " + e.said() + tail(e.remark()));
-        after(words);
-        money(words);
-        steps(words);
-        settings(words);
-        return Map.copyOf(words);
     }
 
     private static void after(Map<Class<? extends Entry.OfJob>, Function<Entry.OfJob, String>> words) {
+        put(words, Entry.HandedBack.class, e -> "Handed back. Warranty: " + e.warranty());
+        put(words, Entry.FollowedUp.class, e -> "Afterwards: " + e.said() + tail(e.remark()));
         put(words, Entry.FollowUpPlanned.class, e -> "The owner is to be asked on " + e.day() + tail(e.about()));
         put(
                 words,

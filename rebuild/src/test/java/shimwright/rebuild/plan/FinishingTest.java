@@ -94,11 +94,7 @@ class FinishingTest {
         Map<String, String> assembly = Finishing.assemblies(DemoUnit.A, Order.of(DemoUnit.A, Map.of()));
         assertThat(assembly).isNotEmpty();
         assertThat(assembly.keySet())
-                .allMatch(id -> !DemoUnit.A
-                        .type()
-                        .stations()
-                        .get(DemoUnit.A.step(id).at())
-                        .holdsCase());
+                .allMatch(id -> !DemoUnit.A.station(DemoUnit.A.step(id).at()).holdsCase());
         assertThat(new HashSet<>(assembly.values())).hasSizeLessThan(assembly.size());
     }
 }

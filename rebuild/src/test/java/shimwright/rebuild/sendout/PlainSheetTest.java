@@ -137,7 +137,8 @@ class PlainSheetTest {
                     .get(0)
                     .limits();
             boolean shaft = work == OtherWork.GROUND_SEAT;
-            for (double part : new double[] {limits.get("lower") / MM, limits.get("upper") / MM}) {
+            for (double part :
+                    new double[] {limits.getOrDefault("lower", 0.0) / MM, limits.getOrDefault("upper", 0.0) / MM}) {
                 for (double mate : new double[] {reading - 2 * u, reading + apart + 2 * u}) {
                     double play = shaft ? mate - part : part - mate;
                     assertThat(play).isBetween(least - 1e-9, least + band + 1e-9);
