@@ -56,4 +56,6 @@ onEach(() => {
     others();
     notice.say("");
 });
+// a browser moves to the field that waits when it next draws, and keys may come before
+if (document.activeElement === document.body) document.querySelector("[autofocus]")?.focus();
 sendWaiting();

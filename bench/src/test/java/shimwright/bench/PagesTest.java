@@ -73,6 +73,43 @@ class PagesTest {
         }
     }
 
+    /** A job may move to another variant when it is half built, and stands done then on steps that the other has not. */
+    @Test
+    void aJobThatMovedToAnotherVariantShowsAllItsPages() {
+        try (DemoBench own = DemoBench.fresh()) {
+            String file =
+                    own.get("/api/jobs/job-v-0093").body().replaceFirst("(?s).*\"unitFile\":\"([0-9a-f]{64}).*", "$1");
+            HttpResponse<String> moved = own.postBody(
+                    "/api/jobs/job-v-0093/acts/move-unit",
+                    "application/json",
+                    "{\"file\":\"" + file + "\",\"variant\":\"B\",\"reason\":\"the other one\"}");
+            assertThat(moved.statusCode()).as(moved.body()).isEqualTo(201);
+            for (String tab : List.of(
+                    "complaint",
+                    "strip",
+                    "inspect",
+                    "orders",
+                    "money",
+                    "build",
+                    "plan",
+                    "people",
+                    "back",
+                    "clearances",
+                    "clearance/a",
+                    "clearance/c",
+                    "proof",
+                    "record",
+                    "sheets",
+                    "tags",
+                    "differs",
+                    "record.pdf")) {
+                assertThat(own.get("/job/job-v-0093/" + tab).statusCode())
+                        .as(tab)
+                        .isEqualTo(200);
+            }
+        }
+    }
+
     private static boolean labelled(Document page, Element field) {
         return field.closest("label") != null
                 || !page.select("label[for=" + field.id() + "]").isEmpty();

@@ -122,6 +122,7 @@ class ScriptTest {
         assertThat(measure("document.activeElement.getBoundingClientRect().top"))
                 .isBetween(0.0, measure("innerHeight"));
         assertThat(browser.one("#C05 .state").getText()).isEqualTo("good");
+        assertThat(browser.one(".kept").getText()).contains("Kept: 5 pieces");
         // an inch gauge at the second of three: asked about, and what was typed stays
         browser.open(bench.url(JOB + "/inspect?limit=C20"));
         browser.gauge("0.30\n0.012\n0.31\n0.29\n");

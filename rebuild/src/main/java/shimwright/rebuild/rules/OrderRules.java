@@ -40,9 +40,8 @@ final class OrderRules {
     private static List<Refusal> items(Job job, Unit unit, List<String> items, List<String> pieces) {
         List<Refusal> refusals = new ArrayList<>();
         Set<String> stood = job.stepsStood();
-        Set<String> in = unit.itemsIn(job.stepsDone().stream()
-                .filter(id -> unit.findStep(id).isPresent() && !stood.contains(id))
-                .toList());
+        Set<String> in = unit.itemsIn(
+                job.stepsDone().stream().filter(id -> !stood.contains(id)).toList());
         for (int i = 0; i < items.size(); i++) {
             item(job, unit, in, "items[" + i + "]", items.get(i), pieces).ifPresent(refusals::add);
         }

@@ -197,7 +197,8 @@ public final class Door {
                         + java.net.URLEncoder.encode(
                                 said.length() > LONGEST_WORD ? said.substring(0, LONGEST_WORD) + "…" : said,
                                 java.nio.charset.StandardCharsets.UTF_8);
-        ctx.redirect(to + word, io.javalin.http.HttpStatus.SEE_OTHER);
+        int place = to.indexOf('#') < 0 ? to.length() : to.indexOf('#');
+        ctx.redirect(to.substring(0, place) + word + to.substring(place), io.javalin.http.HttpStatus.SEE_OTHER);
     }
 
     /** True for an address within this shop: a path that fits into a header and no browser reads as another machine's name. */

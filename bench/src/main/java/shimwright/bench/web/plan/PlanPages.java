@@ -198,10 +198,7 @@ public final class PlanPages {
                 aims.add(new BackOutTarget("clearance:" + c.id(), "Clearance " + c.id() + ", " + c.name()));
             }
         }
-        for (String id : bench.unit()
-                .itemsIn(bench.job().stepsDone().stream()
-                        .filter(step -> bench.unit().findStep(step).isPresent())
-                        .toList())) {
+        for (String id : bench.unit().itemsIn(bench.job().stepsDone())) {
             Item item = bench.unit().item(id);
             aims.add(new BackOutTarget("item:" + id, item.name()));
         }

@@ -230,16 +230,17 @@ public record Unit(UnitType type, String variant) {
     }
 
     /**
-     * The items in the unit after these steps.
+     * The items in the unit after these steps. A step that this variant has not, as in a job that moved to it, puts nothing in.
      *
      * @param done steps done, in the order in which they were done
      */
     public Set<String> itemsIn(Collection<String> done) {
         Set<String> in = new LinkedHashSet<>();
         for (String id : done) {
-            Step step = step(id);
-            step.removes().forEach(in::remove);
-            in.addAll(step.installs());
+            findStep(id).ifPresent(step -> {
+                step.removes().forEach(in::remove);
+                in.addAll(step.installs());
+            });
         }
         return in;
     }
