@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -20,7 +19,6 @@ import shimwright.rebuild.unit.file.UnitFiles;
 class AfterHandBackTest {
     private static final String JOB = "/job/job-v-0093";
     private static DemoBench bench;
-    private static int entry;
 
     @BeforeAll
     static void start() {
@@ -32,14 +30,6 @@ class AfterHandBackTest {
         bench.close();
     }
 
-    private static HttpResponse<String> post(String path, String... fields) {
-        String[] all = new String[fields.length + 2];
-        System.arraycopy(fields, 0, all, 2, fields.length);
-        all[0] = "entry";
-        all[1] = "after-test-" + entry++;
-        return bench.post(path, all);
-    }
-
     private static String day(int from) {
         return LocalDate.now(ZoneId.systemDefault()).plusDays(from).toString();
     }
@@ -47,48 +37,57 @@ class AfterHandBackTest {
     /** Strikes the entry whose strike form stands next after a line that says so. */
     private static void strike(String selector) {
         String id = bench.page(JOB + "/record").select(selector).get(0).val();
-        post(JOB + "/strike", "struck", id, "page", "record", "reason", "on the wrong box");
+        bench.keep(JOB + "/strike", "struck", id, "page", "record", "reason", "on the wrong box");
     }
 
     @Test
     void whatIsSaidAndFoundAfterTheHandBackStaysWithTheJob() {
         // an owner who declines gets the box back as it is
-        post(JOB + "/money/quote", "spread", "30");
-        post("/setup", "fact-rate", "60 EUR");
-        post(JOB + "/money/rate", "fact-rate", "60 EUR");
-        post(JOB + "/money/quote", "spread", "30");
-        post(JOB + "/money/owner", "says", "declined", "by", "in_person", "day", day(0), "words", "too dear");
-        assertThat(post(JOB + "/handback", "warranty", "none", "followUp", "in spring")
+        bench.keep(JOB + "/money/quote", "spread", "30");
+        bench.keep("/setup", "fact-rate", "60 EUR");
+        bench.keep(JOB + "/money/rate", "fact-rate", "60 EUR");
+        bench.keep(JOB + "/money/quote", "spread", "30");
+        bench.keep(JOB + "/money/owner", "says", "declined", "by", "in_person", "day", day(0), "words", "too dear");
+        assertThat(bench.keep(JOB + "/handback", "warranty", "none", "followUp", "in spring")
                         .body())
                 .contains("is no day");
-        post(JOB + "/handback", "warranty", "none", "followUp", day(-1), "lesson", "ask for the oil first");
+        bench.keep(JOB + "/handback", "warranty", "none", "followUp", day(-1), "lesson", "ask for the oil first");
         assertThat(bench.page("/").text()).contains("Ask the owner how it goes", "V-0093", "on " + day(-1), "overdue");
         assertThat(bench.page(JOB + "/record").text()).contains("Ask the owner on " + day(-1), "ask for the oil first");
         // asked: it is off the shop's page, and another day is on it
-        assertThat(post(JOB + "/followup", "form", "followup", "said", "").body())
+        assertThat(bench.keep(JOB + "/followup", "form", "followup", "said", "").body())
                 .contains("Say what the owner said");
-        post(JOB + "/followup", "form", "followup", "said", "it drives", "followUp", day(90));
+        bench.keep(JOB + "/followup", "form", "followup", "said", "it drives", "followUp", day(90));
         assertThat(bench.page("/").text()).contains("on " + day(90)).doesNotContain("overdue");
         bench.restart();
         assertThat(bench.page("/").text()).contains("on " + day(90));
         strike(".wait ~ .strike input[name=struck]");
         assertThat(bench.page("/").text()).doesNotContain("Ask the owner how it goes");
-        post(JOB + "/ask", "form", "ask", "followUp", day(30), "about", "look at the oil");
+        bench.keep(JOB + "/ask", "form", "ask", "followUp", day(30), "about", "look at the oil");
         assertThat(bench.page(JOB + "/record").text()).contains("Ask the owner on " + day(30) + " look at the oil");
         // it comes back
-        assertThat(post(JOB + "/return", "form", "return", "day", day(1), "said", "", "items", "no such part")
+        assertThat(bench.keep(JOB + "/return", "form", "return", "day", day(1), "said", "", "items", "no such part")
                         .body())
                 .contains("Say what the owner says it does");
-        post(JOB + "/return", "form", "return", "day", day(1), "said", "it howls", "items", "crown wheel");
+        bench.keep(JOB + "/return", "form", "return", "day", day(1), "said", "it howls", "items", "crown wheel");
         assertThat(bench.page(JOB + "/record").select("section.came").text())
                 .contains("Came back on " + day(1), "it howls", "crown wheel");
         String returned = bench.page(JOB + "/record")
                 .select("section.came input[name=returned]")
                 .val();
-        assertThat(post(JOB + "/return/why", "form", "why-1", "returned", returned, "name", "a chip")
+        assertThat(bench.keep(JOB + "/return/why", "form", "why-1", "returned", returned, "name", "a chip")
                         .body())
                 .contains("Say the part, our work, its use, or not known");
-        post(JOB + "/return/why", "returned", returned, "name", "a chip", "lies", "OUR_WORK", "items", "crown wheel");
+        bench.keep(
+                JOB + "/return/why",
+                "returned",
+                returned,
+                "name",
+                "a chip",
+                "lies",
+                "OUR_WORK",
+                "items",
+                "crown wheel");
         assertThat(bench.page(JOB + "/record").text())
                 .contains("a chip, lies in: our work", "Why it came back: a chip, our work");
         strike("section.came .found ~ .strike input[name=struck]");

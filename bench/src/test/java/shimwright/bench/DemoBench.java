@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -50,6 +51,8 @@ final class DemoBench implements AutoCloseable {
             .followRedirects(HttpClient.Redirect.NORMAL)
             .build();
     private Serving.Running running;
+    /** Entries that were given an id here. */
+    private int kept;
 
     private DemoBench(Path folder, Options options) {
         this.folder = folder;
@@ -175,6 +178,14 @@ final class DemoBench implements AutoCloseable {
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(BodyPublishers.ofString(String.join("&", pairs)))
                 .build());
+    }
+
+    /** Posts a form that makes an entry, under an id of its own. */
+    HttpResponse<String> keep(String path, String... fields) {
+        String[] all = Arrays.copyOf(fields, fields.length + 2);
+        all[fields.length] = "entry";
+        all[fields.length + 1] = "kept-by-test-" + kept++;
+        return post(path, all);
     }
 
     /** Posts a body of some type. */

@@ -23,7 +23,6 @@ class InspectedTest {
     private static final String JOB = "/job/job-v-0093";
     private static final String ORDERS = JOB + "/orders";
     private static DemoBench bench;
-    private static int entry;
 
     @BeforeAll
     static void start() {
@@ -33,10 +32,6 @@ class InspectedTest {
     @AfterAll
     static void stop() {
         bench.close();
-    }
-
-    private static HttpResponse<String> post(String path, String... fields) {
-        return bench.post(path, with(fields, "entry", "inspected-" + entry++));
     }
 
     private static String[] with(String[] fields, String... more) {
@@ -77,11 +72,11 @@ class InspectedTest {
     @Test
     void threeRailsHaveThreeVerdictsAndOneIsOrdered() throws IOException {
         String pieces = JOB + "/inspect/pieces";
-        assertThat(post(pieces, "limit", "C15").body()).contains("Read a piece, or say why it cannot be read");
-        HttpResponse<String> both = post(
+        assertThat(bench.keep(pieces, "limit", "C15").body()).contains("Read a piece, or say why it cannot be read");
+        HttpResponse<String> both = bench.keep(
                 pieces, "limit", "C15", "values-rail_12", "0.03", "unread-rail_12", "in the way", "values-rail_9", "1");
         assertThat(both.body()).contains("it was read and cannot be read", "it judges no piece rail_9");
-        assertThat(post(
+        assertThat(bench.keep(
                                 pieces,
                                 "limit",
                                 "C15",
@@ -108,12 +103,12 @@ class InspectedTest {
                         .select("#C15 .weighing")
                         .text())
                 .contains("What coming back costs is not known", "out of the vehicle");
-        assertThat(post(JOB + "/stakes", "distance", "60000", "scatter", "30 or so", "vehicle", "240")
+        assertThat(bench.keep(JOB + "/stakes", "distance", "60000", "scatter", "30 or so", "vehicle", "240")
                         .body())
                 .contains("is no such number");
-        post("/setup", "fact-rate", "60 EUR");
-        post(JOB + "/stakes", "distance", "60000", "scatter", "30", "vehicle", "240", "words", "one year");
-        post(
+        bench.keep("/setup", "fact-rate", "60 EUR");
+        bench.keep(JOB + "/stakes", "distance", "60000", "scatter", "30", "vehicle", "240", "words", "one year");
+        bench.keep(
                 JOB + "/weigh",
                 "limit",
                 "C15",
@@ -129,7 +124,7 @@ class InspectedTest {
                 "5",
                 "numbers-chance.replace",
                 "1");
-        assertThat(post(JOB + "/weigh", "limit", "C15", "piece", "rail_12", "numbers-chance.reuse", "120")
+        assertThat(bench.keep(JOB + "/weigh", "limit", "C15", "piece", "rail_12", "numbers-chance.reuse", "120")
                         .statusCode())
                 .isEqualTo(422);
         String weighed = bench.page(JOB + "/inspect?limit=C15")
@@ -140,7 +135,7 @@ class InspectedTest {
     }
 
     private static void decided() throws IOException {
-        post(
+        bench.keep(
                 JOB + "/judge",
                 "limit",
                 "C15",
@@ -152,7 +147,7 @@ class InspectedTest {
                 "the owner will have it",
                 "pieces",
                 "rail_12");
-        post(
+        bench.keep(
                 JOB + "/judge",
                 "limit",
                 "C15",
@@ -181,7 +176,7 @@ class InspectedTest {
                 .orElseThrow()
                 .select("input[name=struck]")
                 .val();
-        post(JOB + "/strike", "struck", verdict, "page", "inspect", "reason", "it was found after all");
+        bench.keep(JOB + "/strike", "struck", verdict, "page", "inspect", "reason", "it was found after all");
         assertThat(pieces("C15")).containsExactly("good", "reuse", "to be decided");
         assertThat(lines()).noneMatch(text -> text.contains("5/R"));
     }
@@ -192,11 +187,11 @@ class InspectedTest {
         assertThat(bench.page(JOB + "/parts").select("h2").eachText()).contains("Forks", "Rails", "Hubs");
         assertThat(bench.page(part).text())
                 .contains("It runs with hub 1/2", "pointed tooth ends", "common practice, no source");
-        assertThat(post(JOB + "/parts", "piece", "slider_12").body()).contains("nothing said");
-        assertThat(post(JOB + "/parts", "piece", "slider_12", "words-sleeve-ends", "chipped")
+        assertThat(bench.keep(JOB + "/parts", "piece", "slider_12").body()).contains("nothing said");
+        assertThat(bench.keep(JOB + "/parts", "piece", "slider_12", "words-sleeve-ends", "chipped")
                         .body())
                 .contains("Say whether it is as it should be");
-        post(
+        bench.keep(
                 JOB + "/parts",
                 "piece",
                 "slider_12",
@@ -209,7 +204,7 @@ class InspectedTest {
                 "unread-sleeve-slides",
                 "hub not here");
         assertThat(bench.page(part).select(".piecerow .mark").eachText()).containsExactly("?", "○", "✓", "?");
-        post(
+        bench.keep(
                 JOB + "/parts/judge",
                 "piece",
                 "slider_12",
@@ -222,10 +217,10 @@ class InspectedTest {
         assertThat(bench.page(JOB + "/inspect").select(".trap").text())
                 .contains("hub 1/2 runs with sliding sleeve 1/2 with the reverse teeth, which is to be replaced");
         assertThat(lines()).anyMatch(text -> text.contains("sliding sleeve 1/2"));
-        assertThat(post(JOB + "/handback", "warranty", "none", "advice", "", "remark", "")
+        assertThat(bench.keep(JOB + "/handback", "warranty", "none", "advice", "", "remark", "")
                         .body())
                 .contains("Say under Inspect what becomes of it as well");
-        post(
+        bench.keep(
                 JOB + "/parts/judge",
                 "piece",
                 "hub_12",
@@ -309,11 +304,11 @@ class InspectedTest {
 
     @Test
     void aWeldedSplineComesTooTightGoesBackAndComesAgain() throws IOException {
-        HttpResponse<String> refused = post(JOB + "/sendout", asked());
+        HttpResponse<String> refused = bench.keep(JOB + "/sendout", asked());
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body()).contains("Say what must stay cool").contains("23.400 mm");
         HttpResponse<String> kept =
-                post(JOB + "/sendout", with(asked(), "more-keepCool", "the seal land, under 120 °C"));
+                bench.keep(JOB + "/sendout", with(asked(), "more-keepCool", "the seal land, under 120 °C"));
         assertThat(kept.statusCode())
                 .as(Jsoup.parse(kept.body()).select(".faults").text())
                 .isEqualTo(200);
@@ -325,18 +320,18 @@ class InspectedTest {
             assertThat(new PDFTextStripper().getText(paper)).contains("It is accepted by", "over two pins");
         }
         String sent = awaited().select("input[name=sent]").get(0).val();
-        assertThat(post(ORDERS + "/back", "sent", sent, "measured", "looks fine", "good", "yes")
+        assertThat(bench.keep(ORDERS + "/back", "sent", sent, "measured", "looks fine", "good", "yes")
                         .body())
                 .contains("It is accepted by what its sheet asks for");
         double upper = upper(sheet);
-        assertThat(post(ORDERS + "/work", "sent", sent, "values-pins", "" + upper)
+        assertThat(bench.keep(ORDERS + "/work", "sent", sent, "values-pins", "" + upper)
                         .body())
                 .contains("so its uncertainty is not known", "Look at it: dye, before and after");
-        assertThat(post(ORDERS + "/work", read(sent, (upper + 0.030) + " " + (upper + 0.031), "no"))
+        assertThat(bench.keep(ORDERS + "/work", read(sent, (upper + 0.030) + " " + (upper + 0.031), "no"))
                         .body())
                 .contains("not as asked for");
         assertThat(awaited().text()).contains("Came and was not right", "is not within");
-        post(ORDERS + "/return", "sent", sent, "reason", "0.03 too tight", "due", inDays(20));
+        bench.keep(ORDERS + "/return", "sent", sent, "reason", "0.03 too tight", "due", inDays(20));
         comesAgain(sent, upper);
     }
 
@@ -348,8 +343,8 @@ class InspectedTest {
                         .text())
                 .contains("Finished size");
         String[] near = read(anew, (upper - 0.001) + " " + (upper - 0.010), "yes");
-        assertThat(post(ORDERS + "/work", near).body()).contains("not as asked for");
-        assertThat(post(ORDERS + "/work", with(near, "overruledBecause", "its mate goes on in every place"))
+        assertThat(bench.keep(ORDERS + "/work", near).body()).contains("not as asked for");
+        assertThat(bench.keep(ORDERS + "/work", with(near, "overruledBecause", "its mate goes on in every place"))
                         .body())
                 .contains("it may go in");
         assertThat(recordPaper())

@@ -3,7 +3,6 @@ package shimwright.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.net.http.HttpResponse;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import org.apache.pdfbox.Loader;
@@ -18,7 +17,6 @@ class MoneyTest {
     private static final String JOB = "/job/job-v-0093";
     private static final String MONEY = JOB + "/money";
     private static DemoBench bench;
-    private static int entry;
 
     @BeforeAll
     static void start() {
@@ -28,14 +26,6 @@ class MoneyTest {
     @AfterAll
     static void stop() {
         bench.close();
-    }
-
-    private static HttpResponse<String> post(String path, String... fields) {
-        String[] all = new String[fields.length + 2];
-        System.arraycopy(fields, 0, all, 2, fields.length);
-        all[0] = "entry";
-        all[1] = "money-test-" + entry++;
-        return bench.post(path, all);
     }
 
     private static String today() {
@@ -51,32 +41,39 @@ class MoneyTest {
     @Test
     void theOwnerIsToldARangeAgreesAndIsAskedAgainWhenMoreIsFound() throws IOException {
         assertThat(bench.page(MONEY).text()).contains("The owner was not told yet", "What an hour at the bench costs");
-        assertThat(post(MONEY + "/quote", "spread", "30").body()).contains("nobody has said what an hour costs");
-        assertThat(post(MONEY + "/owner", "says", "agreed", "by", "by_telephone", "day", today())
+        assertThat(bench.keep(MONEY + "/quote", "spread", "30").body()).contains("nobody has said what an hour costs");
+        assertThat(bench.keep(MONEY + "/owner", "says", "agreed", "by", "by_telephone", "day", today())
                         .body())
                 .contains("was not told yet what it may cost");
-        post(MONEY + "/rate", "fact-rate", "60 EUR");
-        assertThat(post(MONEY + "/quote", "spread", "").body())
+        bench.keep(MONEY + "/rate", "fact-rate", "60 EUR");
+        assertThat(bench.keep(MONEY + "/quote", "spread", "").body())
                 .contains("by how many percent the hours ahead may be off");
-        assertThat(post(MONEY + "/quote", "spread", "30", "chances-rework-C37", "200", "prices-rework-C37", "many")
+        assertThat(bench.keep(
+                                MONEY + "/quote",
+                                "spread",
+                                "30",
+                                "chances-rework-C37",
+                                "200",
+                                "prices-rework-C37",
+                                "many")
                         .body())
                 .contains("is no percentage from 0 to 100", "is no amount");
-        post(MONEY + "/quote", "spread", "30", "chances-rework-C37", "100", "prices-rework-C37", "380");
+        bench.keep(MONEY + "/quote", "spread", "30", "chances-rework-C37", "100", "prices-rework-C37", "380");
         assertThat(bench.page(MONEY).select("h2.told, h2:contains(Told)").text())
                 .containsPattern("Told: \\d+ to \\d+ EUR");
         assertThat(bench.page(MONEY).text())
                 .contains("rework:", "380.00", "Not in it", "The owner was told and has not answered");
-        assertThat(post(MONEY + "/owner", "says", "less", "by", "in_person", "day", today())
+        assertThat(bench.keep(MONEY + "/owner", "says", "less", "by", "in_person", "day", today())
                         .body())
                 .contains("Say what is left out");
-        assertThat(post(MONEY + "/owner", "says", "agreed", "by", "by_telephone", "day", "2020-01-01")
+        assertThat(bench.keep(MONEY + "/owner", "says", "agreed", "by", "by_telephone", "day", "2020-01-01")
                         .body())
                 .contains("is before the unit came in");
-        post(MONEY + "/owner", "says", "agreed", "by", "by_telephone", "day", today(), "who", "Ms Fleet");
+        bench.keep(MONEY + "/owner", "says", "agreed", "by", "by_telephone", "day", today(), "who", "Ms Fleet");
         assertThat(bench.page(MONEY).text()).contains("The owner agreed.", "Ms Fleet, by telephone on " + today());
         assertThat(bench.page(JOB + "/orders").text()).doesNotContain("Ask the owner");
         // more is found than was reckoned with
-        post(JOB + "/judge", "what", "crown wheel", "decision", "replace", "reason", "a tooth is cracked");
+        bench.keep(JOB + "/judge", "what", "crown wheel", "decision", "replace", "reason", "a tooth is cracked");
         assertThat(bench.page(MONEY).text()).contains("more was found since", "crown wheel: a tooth is cracked");
         assertThat(bench.page(JOB + "/orders").text()).contains("Ask the owner");
         assertThat(bench.page(JOB + "/record").text())
@@ -86,15 +83,15 @@ class MoneyTest {
 
     @Test
     void whatItCameToIsHoursAndWhatThingsCost() throws IOException {
-        post(MONEY + "/rate", "fact-rate", "60 EUR");
+        bench.keep(MONEY + "/rate", "fact-rate", "60 EUR");
         assertThat(bench.page(MONEY).text()).contains("how many hours are to be paid for");
-        assertThat(post(MONEY + "/hours", "hours", "many").statusCode()).isEqualTo(422);
-        post(MONEY + "/hours", "hours", "14.5", "reason", "the evening of the ferry is on the shop");
-        assertThat(post(MONEY + "/cost", "what", "bore and sleeve", "amount", "lots")
+        assertThat(bench.keep(MONEY + "/hours", "hours", "many").statusCode()).isEqualTo(422);
+        bench.keep(MONEY + "/hours", "hours", "14.5", "reason", "the evening of the ferry is on the shop");
+        assertThat(bench.keep(MONEY + "/cost", "what", "bore and sleeve", "amount", "lots")
                         .body())
                 .contains("is no amount");
-        post(MONEY + "/cost", "what", "bore and sleeve", "amount", "380");
-        post(MONEY + "/cost", "what", "=HYPERLINK(\"http://x\")", "amount", "1.50");
+        bench.keep(MONEY + "/cost", "what", "bore and sleeve", "amount", "380");
+        bench.keep(MONEY + "/cost", "what", "=HYPERLINK(\"http://x\")", "amount", "1.50");
         String csv = bench.get(JOB + "/invoice.csv").body();
         assertThat(csv)
                 .startsWith("what,remark,amount,currency\n")
@@ -103,12 +100,12 @@ class MoneyTest {
                 .contains("\"together, without tax\",\"\",\"1251.50\",\"EUR\"");
         assertThat(paper("invoice.pdf")).contains("What it came to, V-0093", "bore and sleeve", "1251.50");
         // it costs something else, and one line was a mistake
-        post(MONEY + "/cost", "about", "bore and sleeve", "what", "bore and sleeve", "amount", "395.20");
+        bench.keep(MONEY + "/cost", "about", "bore and sleeve", "what", "bore and sleeve", "amount", "395.20");
         String id = bench.page(MONEY)
                 .select(".found:contains(HYPERLINK) ~ .strike input[name=struck]")
                 .get(0)
                 .val();
-        post(JOB + "/strike", "struck", id, "page", "money", "reason", "typed by a joker");
+        bench.keep(JOB + "/strike", "struck", id, "page", "money", "reason", "typed by a joker");
         assertThat(bench.get(JOB + "/invoice.csv").body())
                 .doesNotContain("HYPERLINK")
                 .contains("\"1265.20\"");

@@ -20,14 +20,13 @@ class NeededTest {
     private static final String JOB = "/job/job-v-0093";
     private static final String ORDERS = JOB + "/orders";
     private static DemoBench bench;
-    private static int entry;
 
     @BeforeAll
     static void start() {
         bench = DemoBench.fresh();
         // in the demo everything lies here; here it does not
         for (Element strike : bench.page(ORDERS).select("h2:contains(Lay here) ~ .strike input[name=struck]")) {
-            post(
+            bench.keep(
                     JOB + "/strike",
                     "struck",
                     strike.val(),
@@ -41,14 +40,6 @@ class NeededTest {
     @AfterAll
     static void stop() {
         bench.close();
-    }
-
-    private static HttpResponse<String> post(String path, String... fields) {
-        String[] all = new String[fields.length + 2];
-        System.arraycopy(fields, 0, all, 2, fields.length);
-        all[0] = "entry";
-        all[1] = "needed-" + entry++;
-        return bench.post(path, all);
     }
 
     private static String inDays(int days) {
@@ -84,47 +75,48 @@ class NeededTest {
                 .map(Element::id)
                 .findFirst()
                 .orElseThrow();
-        assertThat(post(JOB + "/judge", "limit", limit, "what", "fork 5", "decision", "rework", "reason", "weld")
+        assertThat(bench.keep(JOB + "/judge", "limit", limit, "what", "fork 5", "decision", "rework", "reason", "weld")
                         .statusCode())
                 .isEqualTo(200);
         assertThat(lines()).noneMatch(text -> text.contains("74-5055"));
-        post(JOB + "/judge", "limit", limit, "what", "fork 5", "decision", "replace", "reason", "pads gone");
+        bench.keep(JOB + "/judge", "limit", limit, "what", "fork 5", "decision", "replace", "reason", "pads gone");
         assertThat(bench.page(ORDERS).text()).contains("74-5055 fork 5", "pads gone");
         // wrong taps: nothing chosen, no day
-        HttpResponse<String> nothing = post(ORDERS + "/needed", "to", "the agent", "due", "");
+        HttpResponse<String> nothing = bench.keep(ORDERS + "/needed", "to", "the agent", "due", "");
         assertThat(nothing.statusCode()).isEqualTo(422);
         assertThat(nothing.body()).contains("Choose what to order", "Choose the day");
         String key = line("74-5055");
         HttpResponse<String> gone =
-                post(ORDERS + "/needed", "lines", "no-such-part", "to", "the agent", "due", inDays(3));
+                bench.keep(ORDERS + "/needed", "lines", "no-such-part", "to", "the agent", "due", inDays(3));
         assertThat(gone.body()).contains("is not needed any more");
         // two lines at once, each checked for itself
-        post(ORDERS + "/needed", "lines", key + "\n" + line("input seal"), "to", "the agent", "due", inDays(3));
+        bench.keep(ORDERS + "/needed", "lines", key + "\n" + line("input seal"), "to", "the agent", "due", inDays(3));
         assertThat(lines()).noneMatch(text -> text.contains("74-5055") || text.contains("input seal"));
         Element seal = awaited("input seal");
         assertThat(seal.text()).contains("Look: 25x40x7; lip to the rear (oil), by eye");
         String sent = seal.select("input[name=sent]").get(0).val();
-        assertThat(post(ORDERS + "/return", "sent", sent, "reason", "wrong").body())
+        assertThat(bench.keep(ORDERS + "/return", "sent", sent, "reason", "wrong")
+                        .body())
                 .contains("it has not come yet");
-        post(ORDERS + "/due", "sent", sent, "due", inDays(9), "late", "2", "reason", "they said so");
+        bench.keep(ORDERS + "/due", "sent", sent, "due", inDays(9), "late", "2", "reason", "they said so");
         assertThat(awaited("input seal").text()).contains(inDays(9), "may be 2 days late");
-        post(ORDERS + "/back", "sent", sent, "measured", "26 x 40 x 7", "good", "no");
+        bench.keep(ORDERS + "/back", "sent", sent, "measured", "26 x 40 x 7", "good", "no");
         assertThat(awaited("input seal").text()).contains("Came and was not right 26 x 40 x 7");
-        assertThat(post(ORDERS + "/return", "sent", sent, "reason", "bore 26", "due", "some day")
+        assertThat(bench.keep(ORDERS + "/return", "sent", sent, "reason", "bore 26", "due", "some day")
                         .statusCode())
                 .isEqualTo(422);
-        post(ORDERS + "/return", "sent", sent, "reason", "bore 26 for a shaft of 25", "due", inDays(14));
+        bench.keep(ORDERS + "/return", "sent", sent, "reason", "bore 26 for a shaft of 25", "due", inDays(14));
         Element again = awaited("input seal");
         assertThat(again.text()).contains(inDays(14)).doesNotContain("Came and was not right");
         assertThat(bench.page(ORDERS).text()).contains("Went back", "bore 26 for a shaft of 25");
         String back = bench.page(ORDERS)
                 .select(".found:contains(bore 26) + .strike input[name=struck]")
                 .val();
-        assertThat(post(JOB + "/strike", "struck", back, "page", "orders", "reason", "it was right")
+        assertThat(bench.keep(JOB + "/strike", "struck", back, "page", "orders", "reason", "it was right")
                         .body())
                 .contains("was ordered anew");
         String anew = again.select("input[name=sent]").get(0).val();
-        post(ORDERS + "/back", "sent", anew, "measured", "25 x 40 x 7, lip to the oil", "good", "yes");
+        bench.keep(ORDERS + "/back", "sent", anew, "measured", "25 x 40 x 7, lip to the oil", "good", "yes");
         assertThat(bench.page(ORDERS).select(".awaited").text()).doesNotContain("input seal");
         assertThat(lines()).noneMatch(text -> text.contains("input seal"));
         assertThat(bench.get(JOB + "/record").body()).contains("Went back", "bore 26 for a shaft of 25");
@@ -139,13 +131,13 @@ class NeededTest {
     @Test
     void whatLiesHereIsCheckedAndCanBeTakenBack() {
         String key = line("needle cage of 5th");
-        assertThat(post(ORDERS + "/here", "lines", key, "measured", "").body())
+        assertThat(bench.keep(ORDERS + "/here", "lines", key, "measured", "").body())
                 .contains("a shelf can hold the wrong one");
-        post(ORDERS + "/here", "lines", key, "measured", "K32x37x27, count 2");
+        bench.keep(ORDERS + "/here", "lines", key, "measured", "K32x37x27, count 2");
         assertThat(lines()).noneMatch(text -> text.contains("needle cage of 5th"));
         String id =
                 bench.page(ORDERS).select(".strike input[name=struck]").get(0).val();
-        post(JOB + "/strike", "struck", id, "page", "orders", "reason", "it was the one of 4th");
+        bench.keep(JOB + "/strike", "struck", id, "page", "orders", "reason", "it was the one of 4th");
         assertThat(lines()).anyMatch(text -> text.contains("needle cage of 5th"));
     }
 
@@ -156,21 +148,21 @@ class NeededTest {
         String held = "D09A";
         Element step = bench.page(JOB + "/build?step=" + held);
         assertThat(step.select(".missing").text()).contains("Must be new", "speed driven gear", "this step is held up");
-        assertThat(post(JOB + "/done", "step", held).body()).contains("is neither ordered nor here");
+        assertThat(bench.keep(JOB + "/done", "step", held).body()).contains("is neither ordered nor here");
         assertThat(bench.page(JOB + "/plan?begin=18:30&hours=2.5&spread=30&arrives=")
                         .text())
                 .contains("Not before", held);
         String[] lines =
                 step.select(".missing input[name=lines]").eachAttr("value").toArray(String[]::new);
-        assertThat(post(JOB + "/here", "step", held, "lines", String.join("\n", lines), "measured", "")
+        assertThat(bench.keep(JOB + "/here", "step", held, "lines", String.join("\n", lines), "measured", "")
                         .body())
                 .contains("a shelf can hold the wrong one");
-        post(JOB + "/here", "step", held, "lines", String.join("\n", lines), "measured", "19 teeth, bore 10.02");
+        bench.keep(JOB + "/here", "step", held, "lines", String.join("\n", lines), "measured", "19 teeth, bore 10.02");
         assertThat(bench.page(JOB + "/build?step=" + held).select(".missing")).isEmpty();
         String id = bench.page(ORDERS)
                 .select(".found:contains(19 teeth, bore 10.02) + .strike input[name=struck]")
                 .val();
-        post(JOB + "/strike", "struck", id, "page", "orders", "reason", "it was the other seal");
+        bench.keep(JOB + "/strike", "struck", id, "page", "orders", "reason", "it was the other seal");
         assertThat(bench.page(JOB + "/build?step=" + held).select(".missing")).isNotEmpty();
     }
 
@@ -188,18 +180,18 @@ class NeededTest {
                 .map(Element::id)
                 .findFirst()
                 .orElseThrow();
-        assertThat(post(JOB + "/unread", "limit", open, "why", "").body()).contains("Say why it cannot be read");
-        assertThat(post(JOB + "/unread", "limit", open, "why", "the track is rusted away")
+        assertThat(bench.keep(JOB + "/unread", "limit", open, "why", "").body()).contains("Say why it cannot be read");
+        assertThat(bench.keep(JOB + "/unread", "limit", open, "why", "the track is rusted away")
                         .statusCode())
                 .isEqualTo(200);
         Element row = row(open);
         assertThat(row.text()).contains("the track is rusted away", "Could not be read");
         assertThat(row.select(".state").text()).isEqualTo("to be decided");
-        assertThat(post(JOB + "/handback", "warranty", "none", "advice", "", "remark", "")
+        assertThat(bench.keep(JOB + "/handback", "warranty", "none", "advice", "", "remark", "")
                         .body())
                 .contains("not proven within its limit");
         String id = row.select(".strike input[name=struck]").val();
-        post(JOB + "/strike", "struck", id, "page", "inspect", "reason", "read it after cleaning");
+        bench.keep(JOB + "/strike", "struck", id, "page", "inspect", "reason", "read it after cleaning");
         assertThat(row(open).select(".state").text()).isEmpty();
         assertThat(bench.page(inspect).select("#damage option")).hasSizeGreaterThan(20);
     }

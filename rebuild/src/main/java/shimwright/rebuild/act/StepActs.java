@@ -301,6 +301,13 @@ public final class StepActs {
 
         @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
+            if (!ends.isEmpty() && !ends.equals(BY_THEN)) {
+                return Outcome.refused(Refusal.of(
+                        "ends",
+                        "\"" + ends + "\" is not known",
+                        "Say " + BY_THEN
+                                + " where the step must be done by then, or nothing where it waits until then"));
+            }
             return IntakeActs.kept(
                     bench,
                     new Entry.ClockStarted(step, clock, minutes * MINUTE, ends.equals(BY_THEN)),

@@ -329,6 +329,8 @@ public final class Fold {
         jumped.remove(step);
         holdsOverruled.remove(step);
         checks.values().removeIf(read -> read.what().step().equals(step));
+        // what soaked or skinned over then says nothing of the next time
+        started.removeIf(clock -> clock.what().step().equals(step));
     }
 
     private void strikeAll(Place place, String reason) {

@@ -123,7 +123,7 @@ public record Job(
      * @param jumped steps that stand done although steps they wait for were not
      * @param leftOut steps left out of this job
      * @param added steps of this job's own
-     * @param started clocks started by hand, in order
+     * @param started clocks started by hand, in order; gone with a step that was undone
      * @param cannot steps that could not be done when last tried and are not done since
      * @param checks the latest reading of each check, by "step/check"; gone with a step that was undone
      * @param holdsOverruled hold points passed by decision, by step

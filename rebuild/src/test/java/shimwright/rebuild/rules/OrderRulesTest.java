@@ -121,6 +121,9 @@ class OrderRulesTest {
                 .anyMatch(r -> r.fact().equals("it runs for no time"));
         Workbench limit = bench.lying().after(new Entry.ClockStarted("D01", "sealant skins", 600, true));
         assertThat(ClockRules.broken(limit, "D01")).isEmpty();
+        // done, undone: the clock was for the first time
+        Workbench again = limit.after(new Entry.StepDone("D01", "")).after(new Entry.StepUndone("D01", "crooked"));
+        assertThat(again.timers()).noneMatch(timer -> timer.name().equals("sealant skins"));
     }
 
     @Test

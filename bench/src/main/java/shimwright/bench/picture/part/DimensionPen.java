@@ -158,6 +158,11 @@ final class DimensionPen {
 
     /** A filled arrow whose tip is at (x, y) and whose shaft runs the given way. */
     private void arrow(double x, double y, double wayX, double wayY) {
+        arrow(svg, x, y, wayX, wayY);
+    }
+
+    /** The same in any drawing. */
+    static void arrow(Svg svg, double x, double y, double wayX, double wayY) {
         double backX = x + 7 * wayX;
         double backY = y + 7 * wayY;
         svg.path(

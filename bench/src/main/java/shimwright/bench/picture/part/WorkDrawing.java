@@ -27,7 +27,6 @@ public final class WorkDrawing {
     private static final Stroke EDGE = new Stroke(DrawingStyle.INK, 1.4);
     private static final Stroke FINE = new Stroke(DrawingStyle.INK, 0.6);
     private static final Stroke WORKED = new Stroke(DrawingStyle.BLUE, 4);
-    private static final Stroke NONE = new Stroke(DrawingStyle.INK, 0);
 
     private final Svg svg = new Svg();
     private final Map<String, Double> numbers;
@@ -88,14 +87,14 @@ public final class WorkDrawing {
         svg.line(LEFT - 60, middle, RIGHT + 50, middle, new Stroke(DrawingStyle.INK, 0.6, DrawingStyle.CENTRE_DASH));
         double x = (LEFT + RIGHT) / 2;
         svg.line(x, TOP, x, BOTTOM, FINE);
-        head(x, TOP, 0, 1);
-        head(x, BOTTOM, 0, -1);
+        DimensionPen.arrow(svg, x, TOP, 0, 1);
+        DimensionPen.arrow(svg, x, BOTTOM, 0, -1);
         double y = BOTTOM + 56;
         svg.line(LEFT, BOTTOM + 4, LEFT, y + 4, FINE);
         svg.line(RIGHT, BOTTOM + 4, RIGHT, y + 4, FINE);
         svg.line(LEFT, y, RIGHT, y, FINE);
-        head(LEFT, y, 1, 0);
-        head(RIGHT, y, -1, 0);
+        DimensionPen.arrow(svg, LEFT, y, 1, 0);
+        DimensionPen.arrow(svg, RIGHT, y, -1, 0);
         svg.text(x, y - 5, number("length"), Letter.middle(DrawingStyle.SMALL));
     }
 
@@ -108,8 +107,8 @@ public final class WorkDrawing {
         svg.line(x, TOP, x, body.getMaxY(), FINE);
         svg.line(x - 4, TOP, body.getMinX(), TOP, FINE);
         svg.line(x - 4, body.getMaxY(), body.getMinX(), body.getMaxY(), FINE);
-        head(x, TOP, 0, 1);
-        head(x, body.getMaxY(), 0, -1);
+        DimensionPen.arrow(svg, x, TOP, 0, 1);
+        DimensionPen.arrow(svg, x, body.getMaxY(), 0, -1);
         svg.text(
                 LEFT - 44, body.getMaxY() + 18, "height at least " + number("thick"), Letter.start(DrawingStyle.SMALL));
     }
@@ -150,15 +149,5 @@ public final class WorkDrawing {
 
     private String number(String name) {
         return DimensionPen.number(numbers.getOrDefault(name, 0.0), units);
-    }
-
-    private void head(double x, double y, double wayX, double wayY) {
-        double backX = x + 8 * wayX;
-        double backY = y + 8 * wayY;
-        svg.path(
-                "M" + Svg.p(x, y) + "L" + Svg.p(backX - 2.2 * wayY, backY + 2.2 * wayX) + "L"
-                        + Svg.p(backX + 2.2 * wayY, backY - 2.2 * wayX) + "Z",
-                DrawingStyle.INK,
-                NONE);
     }
 }
