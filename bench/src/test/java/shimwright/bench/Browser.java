@@ -181,8 +181,18 @@ final class Browser implements AutoCloseable {
         new Actions(driver).sendKeys(keys).perform();
     }
 
+    /** Opens an address anew; the driver may come back before the page stands, or while the one before still does. */
     void open(String url) {
+        if (!url.contains("#")) {
+            driver.executeScript("document.documentElement.dataset.left = 'yes'");
+        }
         driver.get(url);
+        wait(
+                url,
+                () -> Boolean.TRUE.equals(driver.executeScript(
+                                "return !document.documentElement.dataset.left && document.readyState === 'complete'"))
+                        ? Boolean.TRUE
+                        : null);
     }
 
     String url() {
