@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -108,6 +109,11 @@ final class Browser implements AutoCloseable {
     /** A tablet lying on its side, with a finger for a pointer. */
     void touchTablet() {
         size(1180, 820, true);
+    }
+
+    /** A phone lying on its side, 844×390. */
+    void phoneOnItsSide() {
+        size(844, 390, true);
     }
 
     /** A phone held upright, 390×844, with a finger for a pointer. */
@@ -337,6 +343,25 @@ final class Browser implements AutoCloseable {
         } catch (IOException full) {
             throw new java.io.UncheckedIOException(full);
         }
+    }
+
+    /** The page from its top as a WebP picture, at most so many screens of it. */
+    byte[] whole(int screens) {
+        Map<?, ?> size =
+                (Map<?, ?>) script("return {width: innerWidth, height: Math.min(document.documentElement.scrollHeight, "
+                        + screens + " * innerHeight)}");
+        Map<String, Object> clip =
+                Map.of("x", 0, "y", 0, "width", size.get("width"), "height", size.get("height"), "scale", 1);
+        return Base64.getDecoder().decode(wait("a picture", () -> {
+            try {
+                return (String) driver.executeCdpCommand(
+                                "Page.captureScreenshot",
+                                Map.of("format", "webp", "quality", 55, "captureBeyondViewport", true, "clip", clip))
+                        .get("data");
+            } catch (TimeoutException crowded) {
+                return null;
+            }
+        }));
     }
 
     @Override

@@ -2,11 +2,17 @@ package shimwright.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.openqa.selenium.WebElement;
 
 /** The pages on a tablet and on a phone: nothing wider than the screen, targets large enough for a knuckle. */
@@ -62,11 +68,34 @@ class ScreensTest {
             "/sheets/mesh-forces?" + SheetPagesTest.example("mesh-forces"),
             "/sheets/interference?" + SheetPagesTest.example("interference"));
 
+    /** Looked at in pictures and by axe-core, and too many for each run. */
+    private static final List<String> FURTHER = List.of(
+            "/held",
+            "/numbers",
+            "/overjobs/ambleholt-l5-74",
+            "/overjobs/ambleholt-l5-74/drawer",
+            "/job/job-v-0093/learn",
+            "/job/job-v-0093/learn/steps",
+            "/job/job-v-0093/parts",
+            "/job/job-v-0093/sendout",
+            "/job/job-v-0093/part/item/gear_5",
+            "/units/type/ambleholt-l5-74",
+            "/units/type/ambleholt-l5-74/steps",
+            "/units/type/ambleholt-l5-74/bearings",
+            "/units/type/ambleholt-l5-74/kits",
+            "/units/type/ambleholt-l5-74/wear_limits",
+            "/units/type/ambleholt-l5-74/bundle",
+            "/tag");
+
     private static final List<String> LOOKED_INTO =
             List.of("/", "/job/job-v-0093/build", "/job/job-v-0093/clearance/c", "/job/job-v-0093/proof");
 
     private static DemoBench bench;
     private static Browser browser;
+
+    private static List<String> everyPage() {
+        return Stream.concat(PAGES.stream(), FURTHER.stream()).toList();
+    }
 
     @BeforeAll
     static void start() {
@@ -113,7 +142,7 @@ class ScreensTest {
     @Test
     void axeFindsNothingOnAnyPageAtEitherSize() {
         List<String> found = new ArrayList<>();
-        List<String> pages = Boolean.getBoolean("shimwright.axe") ? PAGES : LOOKED_INTO;
+        List<String> pages = Boolean.getBoolean("shimwright.axe") ? everyPage() : LOOKED_INTO;
         for (boolean phone : new boolean[] {false, true}) {
             if (phone) {
                 browser.phone();
@@ -128,6 +157,26 @@ class ScreensTest {
         }
         browser.tablet();
         assertThat(found).isEmpty();
+    }
+
+    /** Three screens' height of each page at three sizes into {@code docs/pictures}: {@code docs/pictures/make}. */
+    @Test
+    @EnabledIfSystemProperty(named = "shimwright.pictures", matches = "true")
+    void aPictureOfEveryPage() throws IOException {
+        Map<String, Runnable> sizes = Map.of(
+                "tablet", browser::tablet, "phone", browser::phone, "phone-on-its-side", browser::phoneOnItsSide);
+        for (Map.Entry<String, Runnable> size : sizes.entrySet()) {
+            Path folder = Path.of(System.getProperty("shimwright.root", ".."), "docs", "pictures", size.getKey());
+            Files.createDirectories(folder);
+            size.getValue().run();
+            for (String page : everyPage()) {
+                browser.open(bench.url(page));
+                String name = page.replaceAll("[^a-z0-9]+", " ").trim().replace(' ', '-');
+                name = name.isEmpty() ? "first" : name.substring(0, Math.min(name.length(), 60));
+                Files.write(folder.resolve(name + ".webp"), browser.whole(3));
+            }
+        }
+        browser.tablet();
     }
 
     @Test
