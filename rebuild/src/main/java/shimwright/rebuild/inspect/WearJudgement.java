@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import shimwright.mechanics.conformity.Conformity;
 import shimwright.mechanics.conformity.Limits;
@@ -97,7 +98,7 @@ public record WearJudgement(
         Verdict verdict = Conformity.verdict(worst, decides.u(), Double.POSITIVE_INFINITY, limits, Rule.DEFAULT);
         double left = distance(wear, worst, limit, verdict != Verdict.OUT, working);
         String say = decides.named()
-                + Quantities.print(worst, kind, system)
+                + shown(worst, kind, system)
                 + words(wear, verdict, left, limit, readings, system)
                 + also(values, decides, limits, kind, system);
         boolean blind = verdict == Verdict.IN && readings.gauge().isEmpty() && kind != Kind.NUMBER;
@@ -113,7 +114,7 @@ public record WearJudgement(
 
     private static String words(
             WearLimit wear, Verdict verdict, double left, double limit, GaugeReadings readings, UnitSystem system) {
-        String against = " the limit of " + Quantities.print(limit, wear.kind().quantity(), system);
+        String against = " the limit of " + shown(limit, wear.kind().quantity(), system);
         if (verdict == Verdict.OUT) {
             return " is " + (wear.direction() == Direction.MIN ? "below" : "above") + against + ": rework or replace.";
         }
@@ -123,8 +124,17 @@ public record WearJudgement(
                 ? "."
                 : left >= BEYOND_RECKONING
                         ? "; at the usual wear it outlasts any reckoning."
-                        : "; about " + Math.round(left / 100) * 100 + " km left at the usual wear.";
+                        : "; about "
+                                + String.format(Locale.ROOT, "%,d", Math.round(left / 100) * 100)
+                                        .replace(',', '\u00a0') + " km left at the usual wear.";
         return " is within" + against + proof + distance;
+    }
+
+    /** A count or a share has no decimals of its own. */
+    private static String shown(double value, Kind kind, UnitSystem system) {
+        return kind == Kind.NUMBER
+                ? Quantities.brief(value, system.display(kind).unit())
+                : Quantities.print(value, kind, system);
     }
 
     /** The other pieces that are beyond the limit as well. */
@@ -133,7 +143,7 @@ public record WearJudgement(
         Map<String, String> others = new LinkedHashMap<>();
         values.stream()
                 .filter(v -> !v.piece().equals(decides.piece()) && !limits.hold(v.value()))
-                .forEach(v -> others.put(v.piece(), v.piece() + " " + Quantities.print(v.value(), kind, system)));
+                .forEach(v -> others.put(v.piece(), v.piece() + " " + shown(v.value(), kind, system)));
         return others.isEmpty() ? "" : " Beyond it as well: " + String.join(", ", others.values()) + ".";
     }
 

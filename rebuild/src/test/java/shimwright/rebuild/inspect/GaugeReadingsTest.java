@@ -157,7 +157,7 @@ class GaugeReadingsTest {
                 .orElseThrow();
         assertThat(worn.verdict()).isEqualTo(Verdict.NOT_PROVEN);
         assertThat(worn.verdict()).isNotEqualTo(Verdict.OUT);
-        assertThat(worn.say()).contains("but the caliper cannot prove it; about 66700 km left");
+        assertThat(worn.say()).contains("but the caliper cannot prove it; about 66\u00a0700 km left");
     }
 
     @Test

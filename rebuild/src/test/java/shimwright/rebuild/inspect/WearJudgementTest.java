@@ -47,8 +47,13 @@ class WearJudgementTest {
         WearJudgement judged = of("C18", 41);
         assertThat(judged.kilometres()).isCloseTo(100_000, within(1.0));
         assertThat(judged.say())
-                .isEqualTo("41 N is within the limit of 39 N; about 100000 km left at the usual wear."
+                .isEqualTo("41 N is within the limit of 39 N; about 100\u00a0000 km left at the usual wear."
                         + " By number alone: no gauge is named, so its uncertainty is not known.");
+    }
+
+    @Test
+    void aShareIsSaidWithoutDecimalsItDoesNotHave() {
+        assertThat(of("C31", 1).say()).startsWith("1 is within the limit of 5; about 400\u00a0000 km left");
     }
 
     @Test
