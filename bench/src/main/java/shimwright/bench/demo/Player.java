@@ -74,7 +74,7 @@ final class Player {
                 clock.passUntil(timer.until());
             }
         }
-        act(new StepActs.Done(step.id(), "", Map.of(), ""));
+        act(new StepActs.Done(step.id(), "", Map.of(), "", ""));
     }
 
     private void open() {

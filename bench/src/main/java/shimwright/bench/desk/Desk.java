@@ -263,6 +263,26 @@ public final class Desk {
         return busy();
     }
 
+    /**
+     * What is wrong with an act of which some inputs could not be read: those, and what the act refuses of the others.
+     *
+     * @param unread the inputs that could not be read; nothing that is said of them again
+     */
+    public List<Refusal> amiss(String job, Act.OfJob act, List<Refusal> unread, UnitSystem units) {
+        List<Refusal> all = new ArrayList<>(unread);
+        if (act.saysAllAtOnce()) {
+            workbench(job)
+                    .map(bench -> Acts.decide(bench, act, new ActContext(floor(), units, bench.now()))
+                            .refusals())
+                    .orElse(List.of())
+                    .stream()
+                    .filter(more -> !more.key().isEmpty()
+                            && unread.stream().noneMatch(one -> one.key().equals(more.key())))
+                    .forEach(all::add);
+        }
+        return List.copyOf(all);
+    }
+
     /** Does something in the shop, or opens a job. */
     public Outcome<Done> act(Act.OfShop act, Signed signed) {
         return act instanceof LaysFile lays ? versions.keep(lays, signed, () -> kept(act, signed)) : kept(act, signed);

@@ -10,6 +10,7 @@ public final class ShaftSheets {
             ParallelKey.SHEET,
             CrossPin.SHEET,
             StraightSpline.SHEET,
+            Serration.SHEET,
             RingGroove.SHEET,
             ClutchTorque.SHEET,
             ShaftBend.SHEET);

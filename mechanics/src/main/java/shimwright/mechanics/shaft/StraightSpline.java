@@ -79,7 +79,10 @@ public final class StraightSpline {
                     min = 0,
                     max = 0.01,
                     orElse = "0 mm")
-            double chamfer) {}
+            double chamfer,
+
+            @Input(meaning = "friction of the flanks, for what slides", min = 0.01, max = 1) @Nullable
+            Double friction) {}
 
     /** Lengths in metres, pressure in pascal, torque in N·m. */
     public record Result(
@@ -98,14 +101,25 @@ public final class StraightSpline {
             Double pressure,
 
             @Output(kind = Kind.TORQUE, meaning = "torque at the pressure allowed") @Nullable
-            Double capacity) {}
+            Double capacity,
+
+            @Output(kind = Kind.FORCE, meaning = "force on all flanks together") @Nullable
+            Double force,
+
+            @Output(kind = Kind.FORCE, meaning = "force to slide it under that torque") @Nullable
+            Double slides,
+
+            @Output(kind = Kind.LENGTH, meaning = "length that must bear at the pressure allowed") @Nullable
+            Double lengthNeeded) {}
 
     /**
-     * Height = (D − d)/2 − 2 chamfers, mean radius = (D + d)/4, p = T/(share × n × height × length × mean radius).
+     * Height = (D − d)/2 − 2 chamfers, mean radius = (D + d)/4, p = T/(share × n × height × length × mean radius); to slide it
+     * takes friction × T/mean radius.
      *
      * @param c lengths in m, torque in N·m, pressure in Pa
      * @return lengths in m, pressure in Pa, torque in N·m; the name {@code none of the series} where no size of the table is
-     *     within 0.3 mm; refused: a major diameter not above the minor one, no height left, a torque without a length
+     *     within 0.3 mm; refused: a major diameter not above the minor one, no height left, a torque or pressure allowed without a length, where there
+     *     is not the other to say how long, a friction without a torque
      */
     public static Outcome<Worked<Result>> work(Case c) {
         List<Refusal> refusals = new ArrayList<>();
@@ -115,8 +129,13 @@ public final class StraightSpline {
         } else if (height(c) <= 0) {
             refusals.add(Refusal.of("chamfer", "nothing is left of the height", "Measure the chamfer again"));
         }
-        if ((c.torque() != null || c.pressureAllowed() != null) && c.length() == null) {
+        boolean asked =
+                c.torque() == null ? c.pressureAllowed() != null : c.pressureAllowed() == null && c.friction() == null;
+        if (asked && c.length() == null) {
             refusals.add(Refusal.of("length", "the pressure asks for the length that bears", "Measure it"));
+        }
+        if (c.friction() != null && c.torque() == null) {
+            refusals.add(Refusal.of("torque", "what it takes to slide asks for the torque", "Give it"));
         }
         return refusals.isEmpty() ? Outcome.ok(carried(c)) : Outcome.refused(refusals);
     }
@@ -153,7 +172,8 @@ public final class StraightSpline {
         double height = w.line("h", "(D − d)/2 − 2 chamfers", height(c), Kind.LENGTH);
         double radius = w.line("mean radius", "(D + d)/4", (s.major() + s.minor()) / 4, Kind.LENGTH);
         Double length = c.length();
-        double bears = length == null ? 0 : c.share() * s.teeth() * height * length * radius;
+        double each = c.share() * s.teeth() * height * radius;
+        double bears = length == null ? 0 : each * length;
         Double torque = c.torque();
         Double pressure = torque == null || length == null
                 ? null
@@ -162,7 +182,29 @@ public final class StraightSpline {
         Double capacity = allowed == null || length == null
                 ? null
                 : w.line("T", "p allowed × share n h l r", allowed * bears, Kind.TORQUE, FLANK);
-        if (row.isEmpty()) {
+        Double force = torque == null ? null : w.line("F", "T/r", torque / radius, Kind.FORCE, "statics");
+        Double friction = c.friction();
+        Double slides = force == null || friction == null
+                ? null
+                : w.line("slides", "μ F", friction * force, Kind.FORCE, "statics");
+        Double needed = torque == null || allowed == null
+                ? null
+                : w.line("l", "T/(p allowed × share n h r)", torque / (allowed * each), Kind.LENGTH, FLANK);
+        cautions(w, row.isPresent(), worn);
+        return w.worked(new Result(
+                row.map(StraightSpline::name).orElse("none of the series"),
+                width,
+                worn,
+                height,
+                pressure,
+                capacity,
+                force,
+                slides,
+                needed));
+    }
+
+    private static void cautions(Working w, boolean known, @Nullable Double worn) {
+        if (!known) {
             w.caution("No size of the series lies within " + Quantities.brief(NEAR, Units.MM)
                     + ": an older or a maker's own spline; measure its mate.");
         }
@@ -172,7 +214,5 @@ public final class StraightSpline {
         }
         w.caution("Centred on the minor diameter: look at that land first, flanks carry torque and do not centre.");
         w.caution("What slides under load carries a tenth of what a fixed one does.");
-        return w.worked(new Result(
-                row.map(StraightSpline::name).orElse("none of the series"), width, worn, height, pressure, capacity));
     }
 }

@@ -305,6 +305,48 @@ class PartLawsTest {
                 .isCloseTo(pressure, within(1e-6));
     }
 
+    /**
+     * What is read over a wire after a flank lost some is found again as that loss, with any wire that touches the flanks; and both
+     * losses together are what the hub turns by.
+     */
+    @Property(tries = 60)
+    void aSerrationFindsWhatItsFlanksLost(
+            @ForAll @IntRange(min = 20, max = 60) int teeth,
+            @ForAll @DoubleRange(min = 0.7, max = 1.3) double wire,
+            @ForAll @DoubleRange(min = 0, max = 0.05) double shaft,
+            @ForAll @DoubleRange(min = 0, max = 0.05) double hub) {
+        String profile = "series=din 5481; teeth=%d; pitchDiameter=22 mm";
+        double over = ask("serration", "shaftPitchWire", profile, teeth) * 1000 * wire;
+        double between = ask("serration", "hubPitchWire", profile, teeth) * 1000 * wire;
+        double space = ask("serration", "spaceAngle", profile, teeth) / 2;
+        double tooth = ask("serration", "toothAngle", profile, teeth) / 2;
+        double across = teeth % 2 == 0 ? 2 : 2 * Math.cos(Math.PI / teeth / 2);
+        double inner = ask("serration", "underPoints", profile, teeth) * 500;
+        double outer = ask("serration", "overPoints", profile, teeth) * 500;
+        double readOver = across * (inner + (over / 2 - shaft) / Math.sin(space)) + over;
+        double readBetween = across * (outer - (between / 2 - hub) / Math.sin(tooth)) - between;
+        String wires = profile + "; shaftWire=%.9f mm; overWires=%.9f mm; hubWire=%.9f mm; betweenWires=%.9f mm";
+        assertThat(ask("serration", "shaftWorn", wires, teeth, over, readOver, between, readBetween) * 1000)
+                .isCloseTo(shaft, within(1e-6));
+        assertThat(ask("serration", "hubWorn", wires, teeth, over, readOver, between, readBetween) * 1000)
+                .isCloseTo(hub, within(1e-6));
+        double play = ask("serration", "play", wires, teeth, over, readOver, between, readBetween);
+        assertThat(play * 11)
+                .isBetween(2 * (shaft + hub) - 1e-6, 2 * (shaft + hub) / Math.cos(Math.toRadians(36)) + 1e-6);
+    }
+
+    /** What a serration carries at a pressure makes that pressure. */
+    @Property(tries = 30)
+    void aSerrationCarriesWhatItsPressureSays(
+            @ForAll @DoubleRange(min = 1, max = 80) double pressure,
+            @ForAll @DoubleRange(min = 5, max = 60) double length) {
+        String serration =
+                "series=sae j500; teeth=48; pitchDiameter=1.464 in; outside=38 mm; bore=36.5 mm; length=%.9f mm";
+        double torque = ask("serration", "capacity", serration + "; pressureAllowed=%.9f MPa", length, pressure);
+        assertThat(ask("serration", "pressure", serration + "; torque=%.9f N·m", length, torque) / 1e6)
+                .isCloseTo(pressure, within(1e-6));
+    }
+
     /** A bush closes by no more than its interference, and by more the thicker the housing. */
     @Property(tries = 60)
     void aBushClosesByNoMoreThanItsInterference(

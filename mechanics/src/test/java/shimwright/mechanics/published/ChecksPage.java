@@ -20,6 +20,7 @@ import shimwright.mechanics.reference.Table;
  */
 record ChecksPage(List<RowVerdict> verdicts, Map<String, List<RowVerdict>> topics, Map<String, String> sheets) {
     private static final int SOURCES = 4;
+    private static final int FIVE = 5;
     private static final Set<Fate> BOUND = Set.of(Fate.MET, Fate.MISSED);
 
     static ChecksPage of(List<RowVerdict> verdicts) {
@@ -56,11 +57,27 @@ record ChecksPage(List<RowVerdict> verdicts, Map<String, List<RowVerdict>> topic
         return bySheet;
     }
 
-    /** A worksheet with how many values it is held against, how many of them were read where they are printed, and by whom they are. */
-    private static String sheet(String name, List<RowVerdict> met) {
-        long found = met.stream()
+    private static long read(List<RowVerdict> met) {
+        return met.stream()
                 .filter(verdict -> verdict.row().origin().equals("found"))
                 .count();
+    }
+
+    /** Says openly which worksheets have fewer than five values that were read. */
+    private String few() {
+        String few = bySheet().entrySet().stream()
+                .filter(sheet -> read(sheet.getValue()) < FIVE)
+                .map(sheet -> "`" + sheet.getKey() + "` (" + read(sheet.getValue()) + ")")
+                .collect(joining(", "));
+        return few.isEmpty()
+                ? ""
+                : "\nFewer than five values could be read where they are printed, and the rest are from memory, for "
+                        + few + ".\n";
+    }
+
+    /** A worksheet with how many values it is held against, how many of them were read where they are printed, and by whom they are. */
+    private static String sheet(String name, List<RowVerdict> met) {
+        long found = read(met);
         return "| `" + name + "` | " + met.size() + " | " + found + " | " + (met.size() - found) + " | "
                 + met.stream()
                         .map(verdict -> verdict.row().source().split("[;:(]")[0].strip())
@@ -115,6 +132,7 @@ record ChecksPage(List<RowVerdict> verdicts, Map<String, List<RowVerdict>> topic
                 + bySheet().entrySet().stream()
                         .map(sheet -> sheet(sheet.getKey(), sheet.getValue()))
                         .collect(joining())
+                + few()
                 + "\n## Not bound\n\n| row | why |\n|---|---|\n"
                 + verdicts.stream()
                         .filter(verdict -> !BOUND.contains(verdict.fate()))

@@ -16,6 +16,14 @@ public interface Act {
          */
         Outcome<ActResult> on(Workbench bench, ActContext around);
 
+        /**
+         * True where what is wrong with one input is found whatever the others are: it is asked as well where an input could not be
+         * read, so that all faults are said at once.
+         */
+        default boolean saysAllAtOnce() {
+            return false;
+        }
+
         /** True where it takes pieces out of the drawer or puts some in, so that two jobs must not decide at once. */
         default boolean usesDrawer() {
             return false;

@@ -48,6 +48,11 @@ public final class SendOutActs {
             @ActInput("note") String note)
             implements Act.OfJob {
         @Override
+        public boolean saysAllAtOnce() {
+            return true;
+        }
+
+        @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
             Outcome<Item> known = part(bench, item);
             List<Refusal> refusals = new ArrayList<>(known.refusals());
@@ -106,6 +111,11 @@ public final class SendOutActs {
             @ActInput("note") String note)
             implements Act.OfJob {
         @Override
+        public boolean saysAllAtOnce() {
+            return true;
+        }
+
+        @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {
             Outcome<Item> known = part(bench, item);
             List<Refusal> refusals = new ArrayList<>(known.refusals());
@@ -120,14 +130,16 @@ public final class SendOutActs {
                                     fact.label())
                             .placed("more." + fact.name(), fact.label());
                     refusals.addAll(read.refusals());
-                    readings.put(fact.name(), read.isOk() ? read.orElseThrow() : List.of());
+                    if (read.isOk()) {
+                        readings.put(fact.name(), read.orElseThrow());
+                    }
                 }
             }
-            boolean read = readings.values().stream().noneMatch(List::isEmpty);
             Outcome<PlainSheet> sheet = PlainSheet.of(work, more, readings, around.units());
-            if (read || !sheet.isOk()) {
-                refusals.addAll(sheet.refusals());
-            }
+            sheet.refusals().stream()
+                    .filter(more -> refusals.stream().noneMatch(one -> one.key().equals(more.key())))
+                    .toList()
+                    .forEach(refusals::add);
             if (!refusals.isEmpty()) {
                 return Outcome.refused(refusals);
             }
@@ -170,6 +182,11 @@ public final class SendOutActs {
             @ActInput("why it may go in all the same") String overruledBecause)
             implements Act.OfJob {
         private static final Range STANDARD = new Range(0, 10);
+
+        @Override
+        public boolean saysAllAtOnce() {
+            return true;
+        }
 
         @Override
         public Outcome<ActResult> on(Workbench bench, ActContext around) {

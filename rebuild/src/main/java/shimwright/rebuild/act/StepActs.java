@@ -34,6 +34,9 @@ public final class StepActs {
             @ActInput("torques that were read or set, by fastener")
             Map<String, String> torques,
 
+            @ActInput("whether such a torque was read or set on the wrench: read or set; needed with one")
+            String torqueIs,
+
             @ActInput("reason") String time)
             implements Act.OfJob {
         @Override
@@ -43,7 +46,9 @@ public final class StepActs {
                 return refused(step);
             }
             String how = trial(bench, step) ? Entry.Tightened.TRIAL : Entry.Tightened.NOMINAL;
-            return tightened(bench.unit(), found.get(), torques, how, around).map(tightened -> {
+            Outcome<List<Entry.Tightened>> bolts =
+                    tightened(bench.unit(), found.get(), new Torques(torques, torqueIs), how, around);
+            return bolts.map(tightened -> {
                 Entry.StepDone done =
                         new Entry.StepDone(step, note, found.get().todo(), tightened, used(bench.unit(), found.get()));
                 return with(bench, overruled(bench, step, time), done, "Kept");
@@ -88,24 +93,49 @@ public final class StepActs {
         return reads || (!waiting.isEmpty() && waiting.stream().allMatch(next -> next.phase() == Step.Phase.TRIAL));
     }
 
+    /** Torques that were typed by fastener, and whether they were read or set. */
+    private record Torques(Map<String, String> typed, String read) {
+        boolean saysNot() {
+            return typed.values().stream().anyMatch(text -> !text.isBlank())
+                    && !read.equals("read")
+                    && !read.equals("set");
+        }
+
+        String of(String fastener) {
+            return typed.getOrDefault(fastener, "").strip();
+        }
+
+        String how(String fastener) {
+            return (read.equals("read") ? Entry.Tightened.READ : Entry.Tightened.SET) + ": " + of(fastener);
+        }
+    }
+
     private static Outcome<List<Entry.Tightened>> tightened(
-            Unit unit, Step step, Map<String, String> typed, String how, ActContext around) {
-        List<Refusal> strange = typed.keySet().stream()
+            Unit unit, Step step, Torques torques, String how, ActContext around) {
+        List<Refusal> strange = torques.typed().keySet().stream()
                 .filter(id -> !step.fasteners().contains(id))
                 .map(id -> new Refusal(
                         "torques." + id, "fastener " + id, "this step tightens no such fastener", "Look at the step"))
                 .toList();
-        if (!strange.isEmpty()) {
-            return Outcome.refused(strange);
-        }
-        return Outcome.all(step.fasteners().stream()
-                .map(id -> tightenedOne(step, unit.fastener(id), typed.getOrDefault(id, ""), how, around))
+        Outcome<List<Entry.Tightened>> read = Outcome.all(step.fasteners().stream()
+                .map(id -> tightenedOne(step, unit.fastener(id), torques, how, around))
                 .toList());
+        List<Refusal> refusals = new ArrayList<>(strange);
+        if (torques.saysNot()) {
+            refusals.add(new Refusal(
+                    "torqueIs",
+                    "torque as typed",
+                    "nobody says whether it was read or set",
+                    "Choose: as read, or as the wrench was set"));
+        }
+        refusals.addAll(read.refusals());
+        return refusals.isEmpty() ? read : Outcome.refused(refusals);
     }
 
     private static Outcome<Entry.Tightened> tightenedOne(
-            Step step, Fastener fastener, String typed, String how, ActContext around) {
-        if (typed.isBlank()) {
+            Step step, Fastener fastener, Torques torques, String how, ActContext around) {
+        String typed = torques.of(fastener.id());
+        if (typed.isEmpty()) {
             return Outcome.ok(tightened(step, fastener, fastener.torque(), how));
         }
         return Quantities.parse(
@@ -116,7 +146,7 @@ public final class StepActs {
                         TypedReadings.range(Kind.TORQUE))
                 .placed("torques." + fastener.id(), "torque of " + fastener.where())
                 .map(ParsedQuantity::si)
-                .map(si -> tightened(step, fastener, si, "as typed: " + typed.strip()));
+                .map(si -> tightened(step, fastener, si, torques.how(fastener.id())));
     }
 
     private static Entry.Tightened tightened(Step step, Fastener fastener, double torque, String how) {

@@ -263,7 +263,8 @@ public sealed interface Entry {
      * A fastener as it was tightened.
      *
      * @param torque N·m in SI
-     * @param how {@code nominal}: the torque of the unit file, said to be done; any other words as typed
+     * @param how {@code nominal}: the wrench set to the torque of the unit file, said to be done; else whether it was read or set, and
+     *     what was typed
      */
     record Tightened(String fastener, String where, int quantity, String thread, double torque, String how) {
         /** Tightened as the unit file says. */
@@ -271,6 +272,12 @@ public sealed interface Entry {
 
         /** The same, for a reading with trial pieces only. */
         public static final String TRIAL = "for a trial reading";
+
+        /** Begins what was read on a wrench or gauge. */
+        public static final String READ = "as read";
+
+        /** Begins what the wrench was set to, and where it gave way nobody read. */
+        public static final String SET = "as wrench setting";
 
         /** Said with others to have been tightened before, at which torque nobody said. */
         public static final String BEFORE = "said to be done before";

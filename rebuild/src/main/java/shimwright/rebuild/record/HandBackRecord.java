@@ -109,7 +109,17 @@ public record HandBackRecord(
      * @param guess true where it is a guess
      */
     public record Tightened(
-            String step, Entry.Tightened what, Said<Entry.StepDone> done, String origin, boolean guess) {}
+            String step, Entry.Tightened what, Said<Entry.StepDone> done, String origin, boolean guess) {
+        /** True where the wrench was set to the torque of the unit file and nobody read another. */
+        public boolean bySetting() {
+            return what.how().equals(Entry.Tightened.NOMINAL);
+        }
+
+        /** Whether it was read or is what the wrench was set to, in words. */
+        public String how() {
+            return bySetting() ? Entry.Tightened.SET : what.how();
+        }
+    }
 
     /**
      * A check of a step's hold point as read.

@@ -23,6 +23,16 @@ record FinishedSize(double lower, double upper) {
     /** A reading of the mate may be off by so many standard uncertainties, as in guard bands of JCGM 106:2012. */
     private static final double COVERAGE = 2;
 
+    /** What the size of a round part follows from, by the names of {@link OtherWork#facts}. */
+    static List<String> asks(OtherWork work) {
+        return switch (work.size()) {
+            case TO_ITS_MATE -> List.of("mate", "mateU", "fitLeast", "fitMost");
+            case TYPED -> List.of("sizeLeast", "sizeMost");
+            case FOR_A_SEAL -> List.of("shaft", "bore");
+            case NONE -> List.of();
+        };
+    }
+
     static Outcome<FinishedSize> of(OtherWork work, SentFacts facts, Working working) {
         return switch (work.size()) {
             case TO_ITS_MATE -> toMate(work, facts, working);

@@ -44,13 +44,11 @@ public record PlainSheet(
      */
     public static Outcome<PlainSheet> of(
             OtherWork work, Map<String, String> typed, Map<String, List<Double>> readings, UnitSystem system) {
-        return SentFacts.of(work, typed, readings, system).flatMap(facts -> written(work, facts));
-    }
-
-    private static Outcome<PlainSheet> written(OtherWork work, SentFacts facts) {
-        Working working = new Working();
         List<Refusal> refusals = new ArrayList<>();
-        if (!facts.read("mate").isEmpty() && facts.maybe("mateU").isEmpty()) {
+        SentFacts facts = SentFacts.of(work, typed, readings, system, refusals);
+        if (!facts.read("mate").isEmpty()
+                && facts.maybe("mateU").isEmpty()
+                && refusals.stream().noneMatch(one -> one.key().equals("more.mateU"))) {
             refusals.add(new Refusal(
                     "more.mateU", "the mate", "its uncertainty is not known", "Say what a reading may be off by"));
         }
@@ -58,20 +56,22 @@ public record PlainSheet(
             refusals.add(
                     new Refusal("more.hardMost", "hardness", "the most is below the least", "Look which is which"));
         }
-        if (!refusals.isEmpty()) {
-            return Outcome.refused(refusals);
+        Working working = new Working();
+        Optional<FinishedSize> size = Optional.empty();
+        if (work.round() && FinishedSize.asks(work).stream().allMatch(facts::has)) {
+            Outcome<FinishedSize> found = FinishedSize.of(work, facts, working);
+            refusals.addAll(found.refusals());
+            size = found.isOk() ? Optional.of(found.orElseThrow()) : Optional.empty();
+        } else if (work.round() && refusals.isEmpty()) {
+            refusals.add(new Refusal("more.mate", "the mate", "its readings cannot be read", "Type them again"));
         }
-        if (!work.round()) {
-            return Outcome.ok(new PlainSheet(
-                    words(work, facts, Optional.empty()), numbers(work, facts, Optional.empty()),
-                    accept(work, facts, Optional.empty()), List.of()));
-        }
-        return FinishedSize.of(work, facts, working)
-                .map(size -> new PlainSheet(
-                        words(work, facts, Optional.of(size)),
-                        numbers(work, facts, Optional.of(size)),
-                        accept(work, facts, Optional.of(size)),
-                        working.worked("").working()));
+        return refusals.isEmpty()
+                ? Outcome.ok(new PlainSheet(
+                        words(work, facts, size),
+                        numbers(work, facts, size),
+                        accept(work, facts, size),
+                        working.worked("").working()))
+                : Outcome.refused(refusals);
     }
 
     private static Map<String, Double> numbers(OtherWork work, SentFacts facts, Optional<FinishedSize> size) {

@@ -1,6 +1,5 @@
 package shimwright.rebuild.sendout;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,11 +23,14 @@ record SentFacts(Map<String, String> words, Map<String, Double> numbers, Map<Str
      *
      * @param typed by name
      * @param readings what was read of those that are typed as readings, by name, SI; an empty list where nothing was
-     * @return refused with everything that is missing or cannot be read
+     * @param refusals gets everything that is missing or cannot be read; the facts then lack it
      */
-    static Outcome<SentFacts> of(
-            OtherWork work, Map<String, String> typed, Map<String, List<Double>> readings, UnitSystem system) {
-        List<Refusal> refusals = new ArrayList<>();
+    static SentFacts of(
+            OtherWork work,
+            Map<String, String> typed,
+            Map<String, List<Double>> readings,
+            UnitSystem system,
+            List<Refusal> refusals) {
         Map<String, String> words = new LinkedHashMap<>();
         Map<String, Double> numbers = new LinkedHashMap<>();
         for (OtherWork.Fact fact : work.facts()) {
@@ -67,7 +69,12 @@ record SentFacts(Map<String, String> words, Map<String, Double> numbers, Map<Str
                 }
             }
         }
-        return refusals.isEmpty() ? Outcome.ok(new SentFacts(words, numbers, readings)) : Outcome.refused(refusals);
+        return new SentFacts(words, numbers, readings);
+    }
+
+    /** True where it was typed and could be read. */
+    boolean has(String name) {
+        return numbers.containsKey(name) || !read(name).isEmpty();
     }
 
     String said(String name) {

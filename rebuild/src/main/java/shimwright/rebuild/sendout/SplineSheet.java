@@ -71,18 +71,68 @@ public record SplineSheet(
         });
         Outcome<SplineRework.Case> read = SplineRework.SHEET.read(typed, system).map(bound -> bound.value());
         Outcome<Worked<SplineRework.Result>> worked = read.flatMap(SplineRework::work);
-        worked.refusals().forEach(refusal -> refusals.add(refusal.placed("in." + refusal.key(), refusal.place())));
+        Optional<SplineRework.Case> known =
+                read.isOk() ? Optional.of(read.orElseThrow()) : SplineFaults.filled(typed, read.refusals(), system);
+        worked.refusals().forEach(refusal -> refusals.add(inTheSheet(refusal)));
+        known.filter(filled -> !read.isOk())
+                .map(filled -> SplineFaults.beside(filled, read.refusals()))
+                .orElse(List.of())
+                .forEach(refusal -> refusals.add(inTheSheet(refusal)));
         More said = more(more, system, refusals);
-        if (read.isOk() && hardened(read.orElseThrow()) && said.hardLeast().isEmpty()) {
+        known.ifPresent(c -> beside(c, read.refusals(), said, refusals));
+        return refusals.isEmpty()
+                ? written(read.orElseThrow(), worked.orElseThrow(), said, more)
+                : Outcome.refused(refusals);
+    }
+
+    private static Refusal inTheSheet(Refusal refusal) {
+        return refusal.placed("in." + refusal.key(), refusal.place());
+    }
+
+    /** What hangs on both, the worksheet and what is said beside it, as far as either could be read. */
+    private static void beside(SplineRework.Case c, List<Refusal> unread, More said, List<Refusal> refusals) {
+        boolean asked = refusals.stream().anyMatch(one -> one.key().startsWith("more.hard"));
+        if (!asked
+                && SplineFaults.known(unread, "flanks")
+                && hardened(c)
+                && said.hardLeast().isEmpty()) {
             refusals.add(new Refusal(
                     "more.hardLeast",
                     "hardness after the work",
                     "the flanks were hardened and no hardness is asked for",
                     "Say the least hardness in HRC that it must come back with"));
         }
-        return refusals.isEmpty()
-                ? written(read.orElseThrow(), worked.orElseThrow(), said, more)
-                : Outcome.refused(refusals);
+        if (said.hardMost().orElse(99) < said.hardLeast().orElse(0)) {
+            refusals.add(
+                    new Refusal("more.hardMost", "hardness", "the most is below the least", "Look which is which"));
+        }
+        boolean home = SplineFaults.known(
+                        unread, "teeth", "module", "diametralPitch", "pressureAngle", "clearance", "tolerance")
+                && refusals.stream().noneMatch(one -> SplineFaults.GOES_HOME.contains(one.key()));
+        if (home) {
+            SplineHome.of(fit(c, said), new Working()).refusals().stream()
+                    .map(SplineFaults::ofHome)
+                    .forEach(refusals::add);
+        }
+    }
+
+    private static double module(SplineRework.Case c) {
+        return Optional.ofNullable(c.module())
+                .orElseGet(
+                        () -> 0.0254 / Optional.ofNullable(c.diametralPitch()).orElse(1.0));
+    }
+
+    private static SplineHome.Fit fit(SplineRework.Case c, More said) {
+        return new SplineHome.Fit(
+                c.teeth() * module(c),
+                c.pressureAngle(),
+                c.clearance(),
+                c.clearance() + c.tolerance(),
+                said.length(),
+                said.hubOutside(),
+                said.shaftBore(),
+                said.spare(),
+                said.ceiling());
     }
 
     private static boolean hardened(SplineRework.Case c) {
@@ -153,26 +203,12 @@ public record SplineSheet(
         SplineRework.Result result = worked.result();
         Working working = new Working();
         boolean shaft = c.part() == SplineRework.Part.SHAFT;
-        double module = Optional.ofNullable(c.module())
-                .orElseGet(
-                        () -> 0.0254 / Optional.ofNullable(c.diametralPitch()).orElse(1.0));
-        double diameter = c.teeth() * module;
-        SplineHome.Fit fit = new SplineHome.Fit(
-                diameter,
-                c.pressureAngle(),
-                c.clearance(),
-                c.clearance() + c.tolerance(),
-                said.length(),
-                said.hubOutside(),
-                said.shaftBore(),
-                said.spare(),
-                said.ceiling());
-        return SplineHome.of(fit, working).map(home -> {
+        return SplineHome.of(fit(c, said), working).map(home -> {
             List<Line> lines = new ArrayList<>(worked.working());
             lines.addAll(working.worked("").working());
             Map<String, Double> numbers = new LinkedHashMap<>();
             numbers.put("teeth", (double) c.teeth());
-            numbers.put("module", module);
+            numbers.put("module", module(c));
             numbers.put("angle", c.pressureAngle());
             numbers.put("pin", shaft ? c.shaftPin() : c.hubPin());
             numbers.put("arc", result.target());

@@ -117,7 +117,7 @@ final class Builder {
 
     private static Act.OfJob done(Workbench bench, Step step) {
         boolean late = ClockRules.broken(bench, step.id()).stream().anyMatch(broken -> !broken.early());
-        return new StepActs.Done(step.id(), "", Map.of(), late ? "wiped off and laid anew" : "");
+        return new StepActs.Done(step.id(), "", Map.of(), "", late ? "wiped off and laid anew" : "");
     }
 
     private Act.OfJob last(Workbench bench) {

@@ -50,7 +50,7 @@ final class Scripted {
             List<String[]> lines = script.getOrDefault(step.id(), List.of());
             lines.forEach(line -> ahead.add(bench -> act(bench, step, line)));
             attests(step, lines).forEach(act -> ahead.add(bench -> act));
-            ahead.add(bench -> new StepActs.Done(step.id(), "", Map.of(), "the script has no clock"));
+            ahead.add(bench -> new StepActs.Done(step.id(), "", Map.of(), "", "the script has no clock"));
         }
         ahead.add(bench -> new HandBackActs.HandBack("12 months", "", "quiet"));
     }

@@ -64,7 +64,7 @@ final class WrongTaps {
         }
         return Optional.of(
                 switch (which) {
-                    case 0 -> new StepActs.Done(any(free.isEmpty() ? open : free), "", Map.of(), WHY);
+                    case 0 -> new StepActs.Done(any(free.isEmpty() ? open : free), "", Map.of(), "", WHY);
                     case 1 -> new StepActs.DoneOutOfOrder(any(open), WHY);
                     case 2 -> new StepActs.Undo(any(done), WHY);
                     case 3 -> new StepActs.LeaveOut(any(open), WHY);

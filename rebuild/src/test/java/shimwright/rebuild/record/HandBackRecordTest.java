@@ -307,7 +307,7 @@ class HandBackRecordTest {
                 new ShopFloor(job.shop(), Map.of(), Set.of()),
                 UnitSystem.METRIC,
                 job.lying().now());
-        new StepActs.Done(step, "", Map.of(), "")
+        new StepActs.Done(step, "", Map.of(), "", "")
                 .on(job.lying(), around)
                 .orElseThrow()
                 .entries()

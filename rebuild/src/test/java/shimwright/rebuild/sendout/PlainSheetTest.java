@@ -114,6 +114,26 @@ class PlainSheetTest {
                 .containsExactlyElementsOf(needed);
     }
 
+    /** One thing missing hides none of what is wrong besides. */
+    @Test
+    void whatDoesNotFitIsSaidBesideWhatIsMissing() {
+        Map<String, String> typed = typed(OtherWork.GROUND_SEAT);
+        typed.put("keepCool", "");
+        typed.put("runOut", "3 kg");
+        typed.put("hardLeast", "60");
+        typed.put("hardMost", "50");
+        assertThat(sheet(OtherWork.GROUND_SEAT, typed, 59.960, 60.000).refusals())
+                .extracting(Refusal::key)
+                .containsExactlyInAnyOrder("more.keepCool", "more.runOut", "more.hardMost", "more.fitMost");
+        Map<String, String> bore = typed(OtherWork.REGROUND_BORE);
+        bore.put("sizeMost", "59.980");
+        bore.put("datum", "");
+        bore.remove("mateU");
+        assertThat(sheet(OtherWork.REGROUND_BORE, bore, 60.000).refusals())
+                .extracting(Refusal::key)
+                .containsExactlyInAnyOrder("more.sizeMost", "more.datum", "more.mateU");
+    }
+
     /** Every size within the limits has the play that is wanted to every size that the mate may truly have, two standard uncertainties round each reading. */
     @Property(tries = 300)
     void theFitHoldsWhateverTheMateTrulyIs(

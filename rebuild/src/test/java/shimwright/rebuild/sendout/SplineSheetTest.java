@@ -174,6 +174,38 @@ class SplineSheetTest {
                 .isEqualTo("55 to 60 HRC; nitrided 0.3 deep");
     }
 
+    /** What is said of a fault that is there alone is said as well where others are there: nobody sends the form twice. */
+    @Test
+    void eachFaultIsSaidAmongAllOthersToo() {
+        Map<String, Map<String, String>> faults = new LinkedHashMap<>();
+        faults.put("a pin that is no number", Map.of("in.hubPin", "x"));
+        faults.put("a size that no tooth has", Map.of("in.overPins", "30 mm"));
+        faults.put("hard flanks without a plan", Map.of("in.flanks", "case hardened", "more.hardLeast", "55"));
+        faults.put("a dial without its radius", Map.of("in.dialPlay", "0.1 mm"));
+        faults.put("nothing kept cool", Map.of("more.keepCool", " "));
+        faults.put("hardness the wrong way round", Map.of("more.hardLeast", "60", "more.hardMost", "50"));
+        faults.put("a hub inside its spline", Map.of("more.hubOutside", "40 mm", "in.clearance", "-0.02 mm"));
+        faults.put("run-out in kilograms", Map.of("more.runOut", "3 kg"));
+        List<String> together = said(faults.values().stream().toList());
+        faults.forEach((what, fault) -> assertThat(together).as(what).containsAll(said(List.of(fault))));
+        assertThat(together).doesNotHaveDuplicates().contains("in.hardnessPlan", "more.hubOutside");
+    }
+
+    private static List<String> said(List<Map<String, String>> faults) {
+        Map<String, String> in = pair();
+        Map<String, String> more = more();
+        for (Map<String, String> fault : faults) {
+            fault.forEach(
+                    (key, text) -> (key.startsWith("in.") ? in : more).put(key.substring(key.indexOf('.') + 1), text));
+        }
+        List<String> keys = SplineSheet.of(in, more, UnitSystem.METRIC).refusals().stream()
+                .map(Refusal::key)
+                .filter(key -> faults.size() == 1 || !key.isEmpty())
+                .toList();
+        assertThat(keys).isNotEmpty();
+        return keys;
+    }
+
     @ParameterizedTest
     @CsvSource({
         "54.110, 1, IN",

@@ -15,7 +15,6 @@ import shimwright.bench.web.kit.Behind;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.mechanics.outcome.Outcome;
-import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.Acts;
@@ -181,7 +180,11 @@ public final class ActRoutes {
                 form.get(),
                 form.get().sound()
                         ? desk.act(ctx.pathParam("job"), act, door.signed(ctx, form.get()))
-                        : Outcome.refused(form.get().faults()));
+                        : Outcome.refused(desk.amiss(
+                                ctx.pathParam("job"),
+                                act,
+                                form.get().faults(),
+                                door.signed(ctx, form.get()).units())));
     }
 
     private void inShop(Context ctx) {
@@ -234,8 +237,7 @@ public final class ActRoutes {
                     ok.value().entries().stream().map(ActRoutes::entry).toList());
             answer(ctx, 201, kept);
         } else {
-            List<Refusal> refusals = form.sound() ? done.refusals() : form.faults();
-            ApiRoutes.refuse(ctx, 422, "", refusals);
+            ApiRoutes.refuse(ctx, 422, "", done.refusals());
         }
     }
 

@@ -48,7 +48,9 @@ public final class Pages {
     public static void act(Context ctx, Desk desk, Door door, Form form, Act.OfJob act, Again again, Next next) {
         String job = ctx.pathParam("job");
         if (!form.sound()) {
-            again.show(ctx, form.faults(), form.typed());
+            List<Refusal> faults =
+                    desk.amiss(job, act, form.faults(), door.signed(ctx, form).units());
+            again.show(ctx, faults, form.typed());
             return;
         }
         Outcome<Desk.Done> done = desk.act(job, act, door.signed(ctx, form));
