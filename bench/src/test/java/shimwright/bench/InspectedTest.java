@@ -40,6 +40,13 @@ class InspectedTest {
         return all;
     }
 
+    /** The form with another text in one of its fields. */
+    private static String[] instead(String[] fields, String field, String text) {
+        String[] all = fields.clone();
+        all[Arrays.asList(all).indexOf(field) + 1] = text;
+        return all;
+    }
+
     private static String inDays(int days) {
         return LocalDate.now(ZoneId.systemDefault()).plusDays(days).toString();
     }
@@ -307,6 +314,10 @@ class InspectedTest {
         HttpResponse<String> refused = bench.keep(JOB + "/sendout", asked());
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body()).contains("Say what must stay cool").contains("23.400 mm");
+        // no day, a hub pin that is no number and nothing kept cool: said in one round
+        assertThat(bench.keep(JOB + "/sendout", instead(instead(asked(), "due", ""), "in-hubPin", "thin"))
+                        .body())
+                .contains("Choose the day", "thin", "Say what must stay cool");
         HttpResponse<String> kept =
                 bench.keep(JOB + "/sendout", with(asked(), "more-keepCool", "the seal land, under 120 °C"));
         assertThat(kept.statusCode())

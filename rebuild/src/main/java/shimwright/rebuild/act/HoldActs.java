@@ -116,8 +116,10 @@ public final class HoldActs {
             }
             double mean =
                     read.values().stream().mapToDouble(of::value).average().orElseThrow();
+            boolean high = of.upper().map(limit -> mean > limit.si()).orElse(false);
             return DragAdvice.of(bench.unit(), of)
                     .flatMap(drag -> drag.says(mean, around.units()))
+                    .or(() -> DragAdvice.look(of, high))
                     .map(words -> " " + words)
                     .orElse("");
         }

@@ -3,6 +3,7 @@ package shimwright.rebuild.clearance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -21,6 +22,10 @@ import shimwright.rebuild.unit.model.UnitType.Check;
  */
 public record DragAdvice(Clearance clearance, Drag drag) {
     private static final double SAME = 1e-9;
+    private static final Pattern TURNS = Pattern.compile("(?i)turn|drag|preload|pull");
+    private static final String LOOK = " at the bearings: ";
+    private static final String HEAVY = "dirt, no oil, a cup that is not home, a seal on the shaft.";
+    private static final String LIGHT = "used ones turn easier, and a cup that is not home settles.";
 
     /** The drag of a check of torque: the one of a clearance with the same limits; empty where none or several have them. */
     public static Optional<DragAdvice> of(Unit unit, Check check) {
@@ -40,20 +45,22 @@ public record DragAdvice(Clearance clearance, Drag drag) {
     }
 
     /**
-     * What to change for a drag that is not within its limits; empty where it is, or where nobody knows its rise.
+     * What to change for a drag that is not within its limits; empty where it is. Where nobody knows its rise it says which way, and how the
+     * rise is found.
      *
      * @param torque as read, N·m
      */
     public Optional<String> says(double torque, UnitSystem units) {
         boolean high = torque > drag.upper();
-        if ((!high && torque >= drag.lower()) || drag.rise() <= 0) {
+        if (!high && torque >= drag.lower()) {
             return Optional.empty();
+        }
+        if (drag.rise() <= 0) {
+            return Optional.of(unknownRise(high));
         }
         double aim = drag.atZero() - drag.rise() * clearance.aim();
         Position position = clearance.positions().get(0);
-        String look = high
-                ? "Before that look at the bearings: dirt, no oil, a cup that is not home, a seal on the shaft."
-                : "Before that look at the bearings: used ones turn easier, and a cup that is not home settles.";
+        String look = "Before that look" + LOOK + (high ? HEAVY : LIGHT);
         if (torque <= drag.atZero()) {
             return Optional.of(
                     "No more than the bearings alone: there is no preload. Read the play with the trial pack again. "
@@ -67,6 +74,27 @@ public record DragAdvice(Clearance clearance, Drag drag) {
                 + length(Math.abs(more), units) + (more > 0 ? " more" : " less") + " than aimed at: a piece "
                 + length(Math.abs(thicker), units) + (thicker > 0 ? " thicker " : " thinner ") + position.where()
                 + " brings it there. " + look);
+    }
+
+    private String unknownRise(boolean high) {
+        Position position = clearance.positions().get(0);
+        boolean thicker = high == position.effect() > 0;
+        return (high ? "Too much preload: a " : "Too little preload: a ") + (thicker ? "thicker" : "thinner")
+                + " piece "
+                + position.where() + (high ? " lets off." : " takes up.")
+                + " By how much nobody knows here: change it by the thinnest step there is and read again; what the drag"
+                + " changes for that step is its rise, and the next piece follows from it. Before that look" + LOOK
+                + (high ? HEAVY : LIGHT);
+    }
+
+    /**
+     * What to look at where a turning torque is out and no clearance has its limits, of common practice; empty where the words of the check
+     * speak of another torque.
+     */
+    public static Optional<String> look(Check check, boolean high) {
+        return TURNS.matcher(check.what()).find()
+                ? Optional.of("Look" + LOOK + (high ? HEAVY : LIGHT))
+                : Optional.empty();
     }
 
     private static String length(double metres, UnitSystem units) {

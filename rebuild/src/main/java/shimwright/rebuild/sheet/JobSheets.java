@@ -9,10 +9,13 @@ import java.util.Set;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.mechanics.registry.Registry;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.unit.model.Bearing;
 import shimwright.rebuild.unit.model.Consumable;
 import shimwright.rebuild.unit.model.Fastener;
+import shimwright.rebuild.unit.model.GearPair;
 import shimwright.rebuild.unit.model.Joint;
 import shimwright.rebuild.unit.model.Seal;
+import shimwright.rebuild.unit.model.Spline;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.Check;
@@ -39,6 +42,9 @@ public record JobSheets(Job job, Unit unit, UnitSystem units) {
         unit.type().joints().forEach(joint -> all.addAll(of(joint)));
         unit.type().fasteners().forEach(fastener -> all.addAll(parts().of(fastener)));
         unit.type().seals().forEach(seal -> all.addAll(parts().of(seal)));
+        unit.type().gears().forEach(pair -> all.addAll(turning().of(pair)));
+        unit.type().bearings().forEach(bearing -> all.addAll(turning().of(bearing)));
+        unit.type().splines().forEach(spline -> all.addAll(turning().of(spline)));
         unit.type().holdPoints().forEach(hold -> hold.checks().forEach(check -> all.addAll(checks().of(hold, check))));
         all.addAll(parts().oil());
         return List.copyOf(all);
@@ -86,7 +92,7 @@ public record JobSheets(Job job, Unit unit, UnitSystem units) {
                         .anyMatch(name -> name.contains(spec));
     }
 
-    /** Those of an item: its joints, what is screwed into it, its seals. */
+    /** Those of an item: its joints, what is screwed into it, its seals, gears, bearing and splines. */
     public List<JobSheet> ofItem(String item) {
         List<JobSheet> all = new ArrayList<>();
         unit.type().joints().stream().filter(joint -> joint.joins(item)).forEach(joint -> all.addAll(of(joint)));
@@ -100,6 +106,14 @@ public record JobSheets(Job job, Unit unit, UnitSystem units) {
                 all.addAll(parts().of(seal));
             }
         }
+        unit.type().gears().stream()
+                .filter(pair ->
+                        pair.driverItem().equals(item) || pair.drivenItem().equals(item))
+                .forEach(pair -> all.addAll(turning().of(pair)));
+        unit.type().bearings().stream()
+                .filter(bearing -> bearing.items().contains(item))
+                .forEach(bearing -> all.addAll(turning().of(bearing)));
+        all.addAll(turning().splines(item));
         return List.copyOf(all);
     }
 
@@ -146,6 +160,15 @@ public record JobSheets(Job job, Unit unit, UnitSystem units) {
         if (thing instanceof Seal seal) {
             return parts().of(seal);
         }
+        if (thing instanceof GearPair pair) {
+            return turning().of(pair);
+        }
+        if (thing instanceof Bearing bearing) {
+            return turning().of(bearing);
+        }
+        if (thing instanceof Spline spline) {
+            return turning().of(spline);
+        }
         if (thing instanceof Map.Entry<?, ?> read
                 && read.getKey() instanceof HoldPoint hold
                 && read.getValue() instanceof Check check) {
@@ -154,7 +177,7 @@ public record JobSheets(Job job, Unit unit, UnitSystem units) {
         return parts().oil();
     }
 
-    /** The joint, fastener, seal, check or step of that name; the unit itself for its oil. */
+    /** The joint, fastener, seal, pair, bearing, spline, check or step of that name; the unit itself for its oil. */
     private static Optional<?> about(Unit unit, String about) {
         String id = about.substring(about.indexOf(' ') + 1);
         if (about.startsWith(JointFacts.ABOUT)) {
@@ -169,6 +192,21 @@ public record JobSheets(Job job, Unit unit, UnitSystem units) {
         }
         if (about.startsWith(PartFacts.SEAL)) {
             return unit.type().seals().stream()
+                    .filter(one -> one.id().equals(id))
+                    .findFirst();
+        }
+        if (about.startsWith(TurningFacts.GEARS)) {
+            return unit.type().gears().stream()
+                    .filter(one -> one.id().equals(id))
+                    .findFirst();
+        }
+        if (about.startsWith(TurningFacts.BEARING)) {
+            return unit.type().bearings().stream()
+                    .filter(one -> one.id().equals(id))
+                    .findFirst();
+        }
+        if (about.startsWith(TurningFacts.SPLINE)) {
+            return unit.type().splines().stream()
                     .filter(one -> one.id().equals(id))
                     .findFirst();
         }
@@ -191,6 +229,10 @@ public record JobSheets(Job job, Unit unit, UnitSystem units) {
 
     private PartFacts parts() {
         return new PartFacts(job, unit, units);
+    }
+
+    private TurningFacts turning() {
+        return new TurningFacts(job, unit, units);
     }
 
     private CheckFacts checks() {

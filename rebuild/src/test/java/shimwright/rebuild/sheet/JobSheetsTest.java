@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -22,6 +23,7 @@ import shimwright.rebuild.demo.DemoUnit;
 import shimwright.rebuild.demo.DemoWorkbench;
 import shimwright.rebuild.demo.Van7;
 import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Joint;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.UnitType.Check;
@@ -195,5 +197,51 @@ class JobSheetsTest {
         assertThat(drag.says(0.60, UnitSystem.METRIC)).get().asString().contains("0.028 mm thinner");
         assertThat(drag.says(0.25, UnitSystem.METRIC)).get().asString().contains("there is no preload");
         assertThat(drag.says(1.34, UnitSystem.METRIC)).isEmpty();
+    }
+
+    /** A preload whose rise nobody has said, as in a unit that was begun on the bench: which way, and how the rise is found. */
+    @Test
+    void aDragOfAnUnknownRiseSaysWhichWayAndHowToFindIt() {
+        Clearance stack = DemoUnit.A.type().clearances().stream()
+                .filter(one -> one.drag().stream().anyMatch(drag -> drag.lower() == 0.8))
+                .findFirst()
+                .orElseThrow();
+        DragAdvice advice = new DragAdvice(stack, new Clearance.Drag("by hand", 0.8, 1.9, 0, 0, Set.of()));
+        assertThat(stack.positions().get(0).effect()).isPositive();
+        assertThat(advice.says(2.3, UnitSystem.METRIC))
+                .get()
+                .asString()
+                .contains("Too much preload", "a thicker piece", "read again", "bearings: dirt");
+        assertThat(advice.says(0.3, UnitSystem.METRIC))
+                .get()
+                .asString()
+                .contains("Too little preload", "a thinner piece", "used ones turn easier");
+        assertThat(advice.says(1.2, UnitSystem.METRIC)).isEmpty();
+        Check neutral = DemoUnit.A.holdPoint("H35").checks().stream()
+                .filter(check -> check.id().equals("torque"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(DragAdvice.look(neutral, true)).get().asString().contains("a seal on the shaft");
+    }
+
+    /** Gears, bearings and splines open their sheets from the part, with the teeth, modules and sizes of the file. */
+    @Test
+    void gearsBearingsAndSplinesBringTheirOwnData() {
+        JobSheets sheets = sheets(Van7.before("F01"));
+        assertThat(sheets.ofItem("wheel_3"))
+                .extracting(sheet -> sheet.sheet().name())
+                .contains("tooth-strength", "mesh-frequencies");
+        JobSheet teeth = sheets.find("gears g3", "tooth-strength").orElseThrow();
+        assertThat(teeth.typed()).containsEntry("pinionTeeth", "25").containsEntry("gearTeeth", "33");
+        assertThat(teeth.asks(UnitSystem.METRIC)).contains("torque on the pinion", "speed of the pinion");
+        assertThat(sheets.find("bearing PH", "bearing-frequencies")
+                        .orElseThrow()
+                        .typed())
+                .containsEntry("bore", "40 mm")
+                .containsEntry("outside", "80 mm");
+        JobSheet spline = sheets.find("spline G23", "over-pins").orElseThrow();
+        assertThat(spline.typed()).containsEntry("teeth", "23").containsEntry("pin", "1.8 mm");
+        assertThat(sheets.ofItem("wheel_5")).extracting(JobSheet::about).contains("spline G23");
+        assertThat(sheets.all()).extracting(JobSheet::about).contains("spline CL", "gears g1", "bearing PT");
     }
 }
