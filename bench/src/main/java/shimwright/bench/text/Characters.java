@@ -18,6 +18,9 @@ public final class Characters {
      * @param codePoint a Unicode code point
      */
     public static boolean fit(int codePoint) {
+        if (codePoint >= 0x20 && codePoint < 0x7F) {
+            return true;
+        }
         if (codePoint == '\t' || codePoint == '\n' || codePoint == '\r') {
             return true;
         }
@@ -35,7 +38,14 @@ public final class Characters {
      * @return its code point; empty for a sound text
      */
     public static OptionalInt unfit(String text) {
-        return text.codePoints().filter(codePoint -> !fit(codePoint)).findFirst();
+        for (int at = 0; at < text.length(); ) {
+            int codePoint = text.codePointAt(at);
+            if (!fit(codePoint)) {
+                return OptionalInt.of(codePoint);
+            }
+            at += Character.charCount(codePoint);
+        }
+        return OptionalInt.empty();
     }
 
     /**

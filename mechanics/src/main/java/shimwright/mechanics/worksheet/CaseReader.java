@@ -91,8 +91,9 @@ final class CaseReader {
         Map<String, Object> known = new LinkedHashMap<>();
         for (Map.Entry<String, Object> entry : given.entrySet()) {
             String key = entry.getKey();
-            String name =
-                    names.stream().filter(n -> Keys.same(n, key)).findFirst().orElse("");
+            String name = names.contains(key)
+                    ? key
+                    : names.stream().filter(n -> Keys.same(n, key)).findFirst().orElse("");
             if (name.isEmpty()) {
                 String hint = Keys.meant(key, names)
                         .map(meant -> "Did you mean " + meant + "?")

@@ -3,18 +3,21 @@ package shimwright.mechanics.worksheet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Keys as people type them. */
 final class Keys {
+    private static final Pattern BETWEEN = Pattern.compile("[-_\\s]");
+
     private Keys() {}
 
     /** {@code axial-force}, {@code axial_force} and {@code axialForce} are one key. */
     static boolean same(String one, String two) {
-        return plain(one).equals(plain(two));
+        return one.equals(two) || plain(one).equals(plain(two));
     }
 
     private static String plain(String key) {
-        return key.replaceAll("[-_\\s]", "").toLowerCase(Locale.ROOT);
+        return BETWEEN.matcher(key).replaceAll("").toLowerCase(Locale.ROOT);
     }
 
     /** The known key that was probably meant. */

@@ -30,10 +30,10 @@ final class ClosureBranchAndBound {
     private long looked;
     private long allowed;
 
-    private ClosureBranchAndBound(UndoGraph needs, BitSet[] forced) {
+    private ClosureBranchAndBound(UndoGraph needs, ClosureLowerBound charges) {
         this.needs = needs;
-        this.forced = forced;
-        this.charges = new ClosureLowerBound(needs, forced);
+        this.forced = charges.forced();
+        this.charges = charges;
     }
 
     /**
@@ -52,13 +52,17 @@ final class ClosureBranchAndBound {
      * @param budget most nodes of the search tree; when it is used up the best set so far is handed back, not proven
      */
     static Found set(UndoGraph needs, int target, long budget) {
-        return set(needs, needs.forced(), target, budget);
+        return set(needs, new ClosureLowerBound(needs, needs.forced()), target, budget);
     }
 
-    /** The same, with the forced sets worked out before. */
-    static Found set(UndoGraph needs, BitSet[] forced, int target, long budget) {
-        ClosureBranchAndBound search = new ClosureBranchAndBound(needs, forced);
+    /** The same, with what does not hang on the target worked out before; not by two threads at once. */
+    static Found set(UndoGraph needs, ClosureLowerBound charges, int target, long budget) {
+        ClosureBranchAndBound search = new ClosureBranchAndBound(needs, charges);
+        BitSet[] forced = search.forced;
         BitSet start = (BitSet) forced[target].clone();
+        if (search.open(start).isEmpty()) {
+            return new Found(start, needs.of(start), true, 0);
+        }
         search.greedy(start);
         long looked = 0;
         for (long share = Math.min(FIRST, budget); looked < budget; share *= MORE) {

@@ -25,7 +25,7 @@ final class ClosureLowerBound {
     private double[] before = new double[64];
     private int changes;
     private final int[] seen;
-    private int look;
+    private int round;
     private final double[] most;
 
     ClosureLowerBound(UndoGraph needs, BitSet[] forced) {
@@ -37,19 +37,29 @@ final class ClosureLowerBound {
         this.left = new double[n];
         this.seen = new int[n];
         this.most = new double[n];
-        for (int way = 0; way < n; way++) {
-            BitSet all = forced[way];
-            nodes[way] = all.stream().toArray();
-            List<int[]> sets = new ArrayList<>();
-            for (int node : nodes[way]) {
-                for (int[] set : needs.blockers().get(node)) {
-                    if (set.length > 1 && !UndoGraph.hit(set, all)) {
-                        sets.add(set);
-                    }
+    }
+
+    /** What undoing each node forces. */
+    BitSet[] forced() {
+        return forced;
+    }
+
+    /** What a way takes with it and what it opens, worked out when it is first looked at. */
+    private void look(int way) {
+        if (nodes[way] != null) {
+            return;
+        }
+        BitSet all = forced[way];
+        nodes[way] = all.stream().toArray();
+        List<int[]> sets = new ArrayList<>();
+        for (int node : nodes[way]) {
+            for (int[] set : needs.blockers().get(node)) {
+                if (set.length > 1 && !UndoGraph.hit(set, all)) {
+                    sets.add(set);
                 }
             }
-            behind[way] = sets.toArray(int[][]::new);
         }
+        behind[way] = sets.toArray(int[][]::new);
     }
 
     /** What one way carries: its nodes with what each gives, and the sum. */
@@ -108,6 +118,7 @@ final class ClosureLowerBound {
 
     /** What a way can carry: its own nodes and what the sets behind it charge. */
     private double carry(int way, BitSet taken, BitSet out, int depth) {
+        look(way);
         double total = 0;
         for (int node : nodes[way]) {
             if (left[node] > 0) {
@@ -140,11 +151,11 @@ final class ClosureLowerBound {
         int[] which = new int[changes - from];
         double[] given = new double[changes - from];
         int count = 0;
-        look++;
+        round++;
         for (int k = from; k < changes; k++) {
             int node = changed[k];
-            if (seen[node] != look) {
-                seen[node] = look;
+            if (seen[node] != round) {
+                seen[node] = round;
                 which[count] = node;
                 given[count++] = before[k] - left[node];
             }

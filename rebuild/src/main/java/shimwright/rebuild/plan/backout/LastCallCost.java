@@ -122,7 +122,7 @@ public record LastCallCost(Step step, List<Call> calls, List<Jump> jumps, List<L
         private final UndoGraphBuilder ways;
         private final Map<String, Integer> nodes = new LinkedHashMap<>();
         private final UndoGraph needs;
-        private final BitSet[] forced;
+        private final ClosureLowerBound charges;
 
         Prices(Unit unit, Map<String, String> taken, Collection<String> done, Tariff tariff, Set<String> items) {
             this.standing = AssemblyState.of(unit, taken, done);
@@ -131,7 +131,7 @@ public record LastCallCost(Step step, List<Call> calls, List<Jump> jumps, List<L
             Set<String> wanted = items.isEmpty() ? standing.fittedBy().keySet() : items;
             wanted.forEach(id -> nodes.put(id, ways.of(new Target.OfItem(id, Target.Want.REACH))));
             this.needs = ways.needs();
-            this.forced = needs.forced();
+            this.charges = new ClosureLowerBound(needs, needs.forced());
         }
 
         Price of(String item) {
@@ -139,7 +139,7 @@ public record LastCallCost(Step step, List<Call> calls, List<Jump> jumps, List<L
             if (node == null) {
                 throw new IllegalStateException(item + " was not asked for");
             }
-            BitSet set = ClosureBranchAndBound.set(needs, forced, node, BackOut.BUDGET)
+            BitSet set = ClosureBranchAndBound.set(needs, charges, node, BackOut.BUDGET)
                     .set();
             List<Step> steps = ways.steps(set);
             double minutes = steps.stream()

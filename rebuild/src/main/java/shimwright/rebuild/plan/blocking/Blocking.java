@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import shimwright.rebuild.plan.Order;
+import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Item.Shape;
 import shimwright.rebuild.unit.model.Section.Shaft;
 import shimwright.rebuild.unit.model.Step;
@@ -38,11 +39,18 @@ public final class Blocking {
     private final Map<String, Step> built = new LinkedHashMap<>();
     private final Map<String, String> assembly;
     private final Set<String> base = new LinkedHashSet<>();
+    private final Map<String, Item> items = new HashMap<>();
+    /** Answers that hold for an item whatever else is in, once they were asked for. */
+    private final Map<String, Boolean> fromHigh = new HashMap<>();
+
+    private final Map<String, Boolean> fromLow = new HashMap<>();
+    private final Map<String, List<Ring>> together = new HashMap<>();
 
     private Blocking(Unit unit) {
         this.unit = unit;
         this.bodies = RoundBodies.of(unit);
         this.order = Order.of(unit, Map.of());
+        unit.type().items().forEach(item -> items.put(item.id(), item));
         for (Step step : order.steps().values()) {
             step.installs().forEach(item -> fitted.put(item, step));
             step.builds().forEach(item -> built.put(item, step));
@@ -83,7 +91,7 @@ public final class Blocking {
         for (String moving : drawn) {
             for (String standing : drawn) {
                 if (!moving.equals(standing)
-                        && !unit.item(moving).sideways()
+                        && !blocking.item(moving).sideways()
                         && blocking.shutOut(moving, standing).isPresent()
                         && blocking.shutOut(standing, moving).isEmpty()) {
                     first.computeIfAbsent(moving, k -> new LinkedHashSet<>()).add(standing);
@@ -102,7 +110,7 @@ public final class Blocking {
     private List<Finding> findings() {
         Map<String, Finding> byPair = new LinkedHashMap<>();
         for (String moving : bodies.rings().keySet()) {
-            for (String standing : unit.item(moving).sideways() ? Set.<String>of() : obstacles()) {
+            for (String standing : item(moving).sideways() ? Set.<String>of() : obstacles()) {
                 steps(moving, standing)
                         .ifPresent(pair -> shutOut(moving, standing).ifPresent(why -> {
                             Finding found = finding(moving, standing, pair, why);
@@ -165,8 +173,7 @@ public final class Blocking {
     }
 
     private Finding finding(String moving, String standing, Pair pair, String why) {
-        boolean both =
-                !unit.item(standing).sideways() && shutOut(standing, moving).isPresent();
+        boolean both = !item(standing).sideways() && shutOut(standing, moving).isPresent();
         boolean inOrder = leads(pair.moving(), pair.standing());
         boolean contrary = leads(pair.standing(), pair.moving());
         Finding.Kind kind;
@@ -183,8 +190,12 @@ public final class Blocking {
         return new Finding(kind, pair.moving(), pair.standing(), name(moving), name(standing), why);
     }
 
+    private Item item(String id) {
+        return Objects.requireNonNull(items.get(id), id);
+    }
+
     private String name(String item) {
-        return unit.item(item).name();
+        return item(item).name();
     }
 
     /** Why an item cannot go in once another is there; empty where it can, or where no end was open to begin with. */
@@ -205,6 +216,10 @@ public final class Blocking {
 
     /** True where neither its shaft nor what is there from the start stops the item from that end. */
     private boolean open(String moving, boolean fromHighEnd) {
+        return (fromHighEnd ? fromHigh : fromLow).computeIfAbsent(moving, item -> opens(item, fromHighEnd));
+    }
+
+    private boolean opens(String moving, boolean fromHighEnd) {
         Optional<Shaft> around = bodies.around(moving);
         boolean leftBehind = around.isPresent() && !with(moving, around.get());
         if (leftBehind
@@ -245,6 +260,10 @@ public final class Blocking {
 
     /** The rings that move with an item: its own, and on a sub-assembly those of all that one step put on that shaft. */
     private List<Ring> together(String item) {
+        return together.computeIfAbsent(item, this::moved);
+    }
+
+    private List<Ring> moved(String item) {
         List<Ring> own = bodies.rings().getOrDefault(item, List.of());
         Optional<Shaft> around = bodies.around(item).filter(shaft -> with(item, shaft));
         if (around.isPresent()) {
@@ -285,7 +304,7 @@ public final class Blocking {
 
     /** A plate is drawn as a ring and is none, so it is judged on its own axis alone. */
     private boolean round(String item) {
-        return unit.item(item).shape() != Shape.PLATE;
+        return item(item).shape() != Shape.PLATE;
     }
 
     /** Sideways play of an item while one of its rings passes another: what its bore leaves on the shaft there. */

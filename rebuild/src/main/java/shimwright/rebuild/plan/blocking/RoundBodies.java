@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Item.Shape;
@@ -183,12 +182,17 @@ record RoundBodies(Map<String, List<Ring>> rings, Map<String, List<Ring>> walls,
         if (shaft == null) {
             return 0;
         }
-        DoubleStream steps = shaft.steps().stream()
-                .filter(s -> s.get(0) < to && s.get(1) > from)
-                .mapToDouble(s -> s.get(2) / 2);
-        DoubleStream carrier = rings.getOrDefault(shaft.item(), List.of()).stream()
-                .filter(r -> r.line().equals(line) && r.from() < to && r.to() > from)
-                .mapToDouble(Ring::outer);
-        return DoubleStream.concat(steps, carrier).max().orElse(0);
+        double radius = 0;
+        for (List<Double> step : shaft.steps()) {
+            if (step.get(0) < to && step.get(1) > from) {
+                radius = Math.max(radius, step.get(2) / 2);
+            }
+        }
+        for (Ring ring : rings.getOrDefault(shaft.item(), List.of())) {
+            if (ring.line().equals(line) && ring.from() < to && ring.to() > from) {
+                radius = Math.max(radius, ring.outer());
+            }
+        }
+        return radius;
     }
 }

@@ -1,6 +1,9 @@
 package shimwright.rebuild.plan.learn;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -45,11 +48,20 @@ final class BoxComparison {
     private final Job job;
     private final List<Step> steps;
     private final List<BoxDifference> all = new ArrayList<>();
+    /** The last step that fits or builds in an item, by its place in the file. */
+    private final Map<String, Integer> lastStep = new HashMap<>();
+
+    private final Map<Entry.TakenOff, List<Item>> meant = new IdentityHashMap<>();
 
     BoxComparison(Unit unit, Job job) {
         this.unit = unit;
         this.job = job;
         this.steps = unit.type().steps();
+        for (int i = 0; i < steps.size(); i++) {
+            for (String item : fitted(steps.get(i))) {
+                lastStep.put(item, i);
+            }
+        }
     }
 
     List<BoxDifference> all() {
@@ -80,6 +92,10 @@ final class BoxComparison {
 
     /** The items of the file that it is, by id, else by name. */
     private List<Item> items(Entry.TakenOff off) {
+        return meant.computeIfAbsent(off, this::lookedUp);
+    }
+
+    private List<Item> lookedUp(Entry.TakenOff off) {
         List<Item> named = unit.type().items().stream()
                 .filter(item -> off.items().contains(item.id()))
                 .toList();
@@ -95,9 +111,10 @@ final class BoxComparison {
     }
 
     private Optional<Step> fitting(List<Item> items) {
-        return steps.stream()
-                .filter(step -> items.stream().anyMatch(item -> fitted(step).contains(item.id())))
-                .reduce((one, later) -> later);
+        return items.stream()
+                .flatMap(item -> Optional.ofNullable(lastStep.get(item.id())).stream())
+                .max(Comparator.naturalOrder())
+                .map(steps::get);
     }
 
     /** A part that the file does not know goes in after what came off next. */
