@@ -338,6 +338,10 @@ class InspectedTest {
         assertThat(bench.keep(ORDERS + "/work", "sent", sent, "values-pins", "" + upper)
                         .body())
                 .contains("so its uncertainty is not known", "Look at it: dye, before and after");
+        // in inches by mistake: asked about, and not sent back for it
+        assertThat(bench.keep(ORDERS + "/work", read(sent, "" + upper / 25.4, "yes"))
+                        .body())
+                .contains("In inches it would fit", "Where a size is asked about");
         assertThat(bench.keep(ORDERS + "/work", read(sent, (upper + 0.030) + " " + (upper + 0.031), "no"))
                         .body())
                 .contains("not as asked for");

@@ -312,7 +312,8 @@ public final class SplineRework {
             w.caution("Pins and dial differ by more than the errors given: read both again.");
         }
         if (!c.hardnessPlan().isBlank()) {
-            w.caution("Hardness to be checked after the work: " + c.hardnessPlan());
+            String plan = c.hardnessPlan().strip();
+            w.caution("Hardness to be checked after the work: " + plan + (plan.endsWith(".") ? "" : "."));
         }
         w.caution("Build-up: preheat, relieve, finish the flanks last, then check run-out and look for cracks.");
     }

@@ -179,7 +179,8 @@ public final class SendOutActs {
             @ActInput("standard uncertainty where no gauge of the shop has it")
             Map<String, String> uncertainty,
 
-            @ActInput("why it may go in all the same") String overruledBecause)
+            @ActInput("why it may go in all the same") String overruledBecause,
+            @ActInput("why an unlikely size is right") String confirmed)
             implements Act.OfJob {
         private static final Range STANDARD = new Range(0, 10);
 
@@ -213,7 +214,11 @@ public final class SendOutActs {
             return IntakeActs.kept(
                     bench,
                     new Entry.CameBack(
-                            sent, good, Acceptance.summary(read), List.copyOf(read), proven ? "" : overruledBecause),
+                            sent,
+                            good,
+                            TypedReadings.remark(Acceptance.summary(read), confirmed),
+                            List.copyOf(read),
+                            proven ? "" : overruledBecause),
                     good ? "Kept: it may go in" : "Kept: not as asked for, its steps go on waiting");
         }
 
@@ -234,6 +239,10 @@ public final class SendOutActs {
                     accept.what());
             List<Refusal> refusals = new ArrayList<>();
             typed.refusals().forEach(refusal -> refusals.add(refusal.placed(key, accept.what())));
+            if (typed.isOk() && confirmed.isBlank()) {
+                Acceptance.asked(accept, typed.orElseThrow(), around.units())
+                        .forEach(asked -> refusals.add(asked.placed(key, accept.what())));
+            }
             Outcome<Double> u = uncertaintyOf(accept, around);
             refusals.addAll(u.refusals());
             return refusals.isEmpty()

@@ -101,6 +101,20 @@ record ExpectedSize(double low, double high, double least, double most) {
                 .orElse(List.of());
     }
 
+    /** Of limits alone: one that is a least is of a size, from half of it to twice; one that is a most is of a play or an error of form. */
+    static List<ExpectedSize> of(LimitsAlone alone) {
+        Optional<Double> low = alone.lower().map(Quantity::si);
+        Optional<Double> high = alone.upper().map(Quantity::si);
+        if (low.isPresent() && high.isPresent()) {
+            return List.of(between(low.get(), high.get()));
+        }
+        return low
+                .map(l -> new ExpectedSize(l, 1.5 * l, l / 2, 2 * l))
+                .or(() -> high.map(h -> new ExpectedSize(0, h, 0, h * (1 + WORN))))
+                .stream()
+                .toList();
+    }
+
     private static ExpectedSize between(double low, double high) {
         double width = high - low;
         if (low > 0 && width <= NARROW * high) {

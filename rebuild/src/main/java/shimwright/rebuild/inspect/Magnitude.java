@@ -27,6 +27,8 @@ public final class Magnitude {
     private static final double[] SLIPPED_POINT = {0.1, 10, 0.01, 100, 0.001, 1000};
     /** A reading further from the middle one than this many times the allowed spread was not read there. */
     private static final double STRAY = 50;
+    /** A place of a mean is never so many times another; common practice, no source. */
+    private static final double HIDDEN = 8;
 
     private final Measurable measured;
     private final Set<Refusal> asked = new LinkedHashSet<>();
@@ -68,12 +70,43 @@ public final class Magnitude {
                 one.getValue().forEach(r -> size(one.getKey(), measured.value(r) - reference, expected));
             }
             stray(one.getKey(), one.getValue());
+            if (measured.judgedOn() == Statistic.MEAN) {
+                ofMean(one.getKey(), one.getValue(), expected);
+            }
         }
+    }
+
+    /** A reading of a mean that is an eighth of the middle one, or eight times it: the mean would hide that it slipped. */
+    private void ofMean(String piece, List<Double> readings, List<ExpectedSize> expected) {
+        boolean above = !expected.isEmpty() && expected.stream().allMatch(e -> e.low() >= 0);
+        if (!above || readings.size() < 3) {
+            return;
+        }
+        boolean least = expected.stream().allMatch(e -> e.low() > 0);
+        double middle = measured.value(middle(readings));
+        for (double reading : readings) {
+            double ratio = measured.value(reading) / middle;
+            if (middle > 0 && (ratio >= HIDDEN || (least && ratio > 0 && ratio <= 1 / HIDDEN))) {
+                ask(
+                        piece,
+                        shown(reading) + " is far from the others of its mean, about " + shown(middle(readings)),
+                        "Look at its digits and its unit");
+            }
+        }
+    }
+
+    private static double middle(List<Double> readings) {
+        List<Double> sorted = new ArrayList<>(readings);
+        sorted.sort(null);
+        return sorted.get(sorted.size() / 2);
     }
 
     private List<ExpectedSize> expected(int piece) {
         if (measured instanceof Check check) {
             return ExpectedSize.of(check, piece);
+        }
+        if (measured instanceof LimitsAlone alone) {
+            return ExpectedSize.of(alone);
         }
         return measured instanceof WearLimit wear
                 ? ExpectedSize.of(wear).stream().toList()
@@ -118,9 +151,7 @@ public final class Magnitude {
         if (allowed <= 0 || readings.size() < 3) {
             return;
         }
-        List<Double> sorted = new ArrayList<>(readings);
-        sorted.sort(null);
-        double middle = sorted.get(sorted.size() / 2);
+        double middle = middle(readings);
         for (double reading : readings) {
             if (Math.abs(measured.readingFactor() * (reading - middle)) > STRAY * allowed) {
                 ask(

@@ -3,17 +3,24 @@ package shimwright.rebuild.sendout;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import shimwright.mechanics.conformity.Conformity;
 import shimwright.mechanics.conformity.Limits;
 import shimwright.mechanics.conformity.Rule;
 import shimwright.mechanics.conformity.Verdict;
+import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.rebuild.inspect.GaugeReadings;
+import shimwright.rebuild.inspect.LimitsAlone;
+import shimwright.rebuild.inspect.Magnitude;
 import shimwright.rebuild.job.Entry.Accept;
 import shimwright.rebuild.job.Entry.AcceptRead;
+import shimwright.rebuild.unit.model.Quantity;
+import shimwright.rebuild.unit.model.UnitType.CheckKind;
 
 /** What came back against what it is accepted by: each reading with its uncertainty, by the default rule of conformity (JCGM 106:2012). */
 public final class Acceptance {
@@ -47,6 +54,22 @@ public final class Acceptance {
                 String.join(", ", unproven) + " is too near the end of " + asked + " to be proven" + doubt;
         };
         return new AcceptRead(accept.id(), List.copyOf(values), accept.kind(), verdict, accept.what() + ": " + words);
+    }
+
+    /** What is asked about readings that no such part has: a slipped point, inches for millimeters, a sign; empty where all can be. */
+    public static List<Refusal> asked(Accept accept, List<Double> values, UnitSystem system) {
+        if (accept.limits().isEmpty()) {
+            return List.of();
+        }
+        CheckKind kind = accept.kind() == Kind.LENGTH ? CheckKind.LENGTH : CheckKind.NUMBER;
+        LimitsAlone limits = new LimitsAlone(
+                accept.id(), accept.what(), kind, stated(accept, "lower", system), stated(accept, "upper", system));
+        return Magnitude.asked(limits, GaugeReadings.of(values));
+    }
+
+    private static Optional<Quantity> stated(Accept accept, String limit, UnitSystem system) {
+        return Optional.ofNullable(accept.limits().get(limit))
+                .map(si -> new Quantity(si, system.display(accept.kind()).unit(), shown(si, accept.kind(), system)));
     }
 
     /** What is looked at. */

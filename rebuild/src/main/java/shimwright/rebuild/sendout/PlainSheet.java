@@ -201,7 +201,7 @@ public record PlainSheet(
                     "diameter",
                     Kind.LENGTH,
                     Map.of("lower", found.lower(), "upper", found.upper()),
-                    "three places round and both ends, at 20 °C; each reading counts"));
+                    "at 20 °C, three places round and both ends; each reading counts"));
             accept.add(most("round", "out of round", facts, "largest less smallest of one section"));
             accept.add(most("runOut", "run-out", facts, "against " + facts.said("datum")));
         });

@@ -278,7 +278,7 @@ public record SplineSheet(
                 Map.of(
                         "lower", Math.min(r.finished(), r.finishedLoose()),
                         "upper", Math.max(r.finished(), r.finishedLoose())),
-                "three places round and both ends, at 20 °C; each reading counts"));
+                "at 20 °C, three places round and both ends; each reading counts"));
         accept.add(new Accept(
                 "runout",
                 "run-out",

@@ -46,7 +46,10 @@ public record JointAdvice(Joint joint, String says, boolean amiss, List<String> 
                 && classes.map(r -> r.kind() == LimitsAndFits.Result.FitKind.INTERFERENCE_FIT)
                         .orElse(false);
         if (gap.isPresent() && !loose) {
-            result(HeatToFit.SHEET, sheets, units).ifPresent(heat -> say.add(heat(heat, sheets, units)));
+            result(HeatToFit.SHEET, sheets, units)
+                    .map(heat -> heat(heat, sheets, units))
+                    .or(() -> noHeat(sheets, units))
+                    .ifPresent(say::add);
             result(Interference.SHEET, sheets, units).ifPresent(press -> say.add(press(press.press(), units)));
         }
         return new JointAdvice(
@@ -134,6 +137,16 @@ public record JointAdvice(Joint joint, String says, boolean amiss, List<String> 
 
     private static String length(double metres, UnitSystem units) {
         return Quantities.print(metres, Kind.LENGTH, units);
+    }
+
+    /** Why no heat does it, where all that it asks for is known. */
+    private static Optional<String> noHeat(List<JobSheet> sheets, UnitSystem units) {
+        return sheets.stream()
+                .filter(one -> one.sheet().equals(HeatToFit.SHEET))
+                .filter(one -> one.asks(units).isEmpty())
+                .flatMap(one -> one.answer(units).refusals().stream())
+                .map(refusal -> "By heat: " + refusal.fact() + ".")
+                .findFirst();
     }
 
     private static String temperature(double kelvin, UnitSystem units) {

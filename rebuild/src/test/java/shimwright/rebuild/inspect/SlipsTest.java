@@ -32,7 +32,7 @@ import shimwright.rebuild.unit.model.WearLimit.Direction;
  * makes a good part look bad at least asks for a verdict, and is seen there. Not seen by anybody is a single play typed too small. Kinds of slips: common practice, no source.
  */
 class SlipsTest {
-    private static final Map<String, Double> SLIPS = new LinkedHashMap<>();
+    static final Map<String, Double> SLIPS = new LinkedHashMap<>();
 
     static {
         SLIPS.put("a thousand times", 1000.0);
@@ -304,11 +304,51 @@ class SlipsTest {
                 : ChecksFromFile.wear(written.toString());
     }
 
-    private static boolean passes(Measurable measured, double value) {
+    static boolean passes(Measurable measured, double value) {
         GaugeReadings readings = readings(measured, value);
         Outcome<Verdict> verdict = measured instanceof WearLimit wear
                 ? WearJudgement.of(wear, readings, UnitSystem.METRIC).map(WearJudgement::verdict)
                 : Checks.judge((Check) measured, readings, UnitSystem.METRIC).map(Checks.Judged::verdict);
         return verdict.isOk() && verdict.orElseThrow() == Verdict.IN;
+    }
+
+    /** Slips between units that are not inches and millimeters, by kind: factors of ISO 80000 and NIST SP 811, rounded. */
+    private static final Map<String, double[]> UNIT_SLIPS = Map.of(
+            "length", new double[] {2.54, 1 / 2.54, 39.37, 1 / 39.37},
+            "torque", new double[] {1.356, 1 / 1.356, 8.851, 1 / 8.851, 9.807, 1 / 9.807, 12, 1.0 / 12},
+            "force", new double[] {4.448, 1 / 4.448, 9.807, 1 / 9.807},
+            "pressure", new double[] {6.895, 1 / 6.895, 14.5, 1 / 14.5},
+            "angle", new double[] {57.3, 1 / 57.3, 60, 1.0 / 60},
+            "number", new double[] {});
+
+    /** A size that is not good never passes for one unit typed in the field of another. */
+    @Test
+    void noSlipBetweenUnitsMakesABadSizePass() {
+        int tried = 0;
+        for (Map.Entry<String, String> limit : LIMITS.entrySet()) {
+            if (!limit.getKey().contains("size between") && !limit.getKey().contains("a size that")) {
+                continue;
+            }
+            for (String[] kind : KINDS) {
+                Measurable measured = measurable(limit.getKey(), limit.getValue(), kind);
+                for (double bad : bad(limit.getKey())) {
+                    double value = bad
+                            * Double.parseDouble(kind[1])
+                            * measured.bareUnit().factor();
+                    for (double factor : UNIT_SLIPS.getOrDefault(kind[0], new double[] {})) {
+                        tried++;
+                        assertThat(passes(measured, value * factor))
+                                .as("%s %s × %s", limit.getKey(), kind[0], factor)
+                                .isFalse();
+                        if (factor > 2.2 || factor < 0.45) {
+                            assertThat(asked(measured, value * factor))
+                                    .as("%s %s × %s", limit.getKey(), kind[0], factor)
+                                    .isTrue();
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(tried).isGreaterThan(80);
     }
 }

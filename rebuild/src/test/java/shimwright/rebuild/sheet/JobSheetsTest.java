@@ -199,6 +199,20 @@ class JobSheetsTest {
         assertThat(drag.says(1.34, UnitSystem.METRIC)).isEmpty();
     }
 
+    /** So tight that no heat under the ceiling does it: the step says that and not only what the press takes. */
+    @Test
+    void aFitThatHeatAloneDoesNotDoSaysSo() {
+        DemoWorkbench bench = Van7.before("T01");
+        JobSheet press = sheets(bench).find(HEAD_CONE, "interference").orElseThrow();
+        Map<String, String> given = new LinkedHashMap<>(press.typed());
+        given.put("diameter", "40.098, 40.100 mm");
+        kept(bench, keep(bench, HEAD_CONE, "interference", "T01", given));
+        assertThat(JointAdvice.of(bench.job(), DemoUnit.A, joint("head-cone"), UnitSystem.METRIC)
+                        .says())
+                .contains("By heat: no possible heat", "Cold it takes ")
+                .doesNotContain("Outer part to ");
+    }
+
     /** A preload whose rise nobody has said, as in a unit that was begun on the bench: which way, and how the rise is found. */
     @Test
     void aDragOfAnUnknownRiseSaysWhichWayAndHowToFindIt() {
