@@ -1,5 +1,6 @@
 package shimwright.bench;
 
+import java.util.Optional;
 import shimwright.bench.print.PdfPaper;
 import shimwright.bench.web.kit.Paper;
 import shimwright.rebuild.job.Head;
@@ -23,5 +24,10 @@ final class SignedPaper implements Paper {
         byte[] signed = signing.sign(pdf(xhtml), stream, head);
         signing.remember(Signing.Occasion.PRINTED, stream, head);
         return signed;
+    }
+
+    @Override
+    public Optional<String> signed(String stream, Head head) {
+        return signing.line(stream, head);
     }
 }

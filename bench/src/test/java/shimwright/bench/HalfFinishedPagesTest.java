@@ -173,6 +173,8 @@ class HalfFinishedPagesTest {
                         job + "/strip/questions",
                         job + "/differs",
                         job + "/learn",
+                        job + "/guide",
+                        job + "/benchsheet",
                         job + "/tags"));
         assertThat(bench.post(job + "/strip/order").statusCode()).isIn(200, 422);
         there(

@@ -102,6 +102,10 @@ class PagesTest {
                     "sheets",
                     "tags",
                     "differs",
+                    "guide",
+                    "guide.pdf",
+                    "benchsheet",
+                    "benchsheet.pdf",
                     "record.pdf")) {
                 assertThat(own.get("/job/job-v-0093/" + tab).statusCode())
                         .as(tab)

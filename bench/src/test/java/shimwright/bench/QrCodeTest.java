@@ -36,8 +36,10 @@ class QrCodeTest {
         }
         for (String dark : code.path().split("M")) {
             if (!dark.isEmpty()) {
-                String[] at = dark.replaceFirst("h.*", "").split(" ");
-                page[Integer.parseInt(at[1])][Integer.parseInt(at[0])] = false;
+                String[] at = dark.split("[ hv]");
+                for (int x = 0; x < Integer.parseInt(at[2]); x++) {
+                    page[Integer.parseInt(at[1])][Integer.parseInt(at[0]) + x] = false;
+                }
             }
         }
         assertThat(read(page, code.size())).isEqualTo(text);

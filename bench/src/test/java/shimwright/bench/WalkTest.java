@@ -173,7 +173,7 @@ class WalkTest {
             String flat = record.replaceAll("\\s+", " ");
             String set = flat.substring(flat.indexOf("Appendix A"), flat.indexOf("Appendix B"));
             String c = set.substring(set.indexOf("input shaft end play"), set.indexOf("5th driven wheel under its"));
-            assertThat(c).contains("d52-03 (0.352 mm) + d52-09 (0.681 mm)").contains("0.240, 0.320 mm");
+            assertThat(c).contains("0.352 mm (d52-03) + 0.681 mm (d52-09)").contains("0.240, 0.320 mm");
             assertThat(number(c, "predicted ")).isCloseTo(0.0423, within(TOLERANCE_MM));
             assertThat(number(c, "Set to ")).isCloseTo(0.0433, within(TOLERANCE_MM));
             assertThat(number(c, "At working heat ")).isCloseTo(0.0433 + 0.1156, within(TOLERANCE_MM));

@@ -41,6 +41,8 @@ import shimwright.bench.web.plan.LearnPages;
 import shimwright.bench.web.plan.PeoplePages;
 import shimwright.bench.web.plan.PlanPages;
 import shimwright.bench.web.plan.SidesPages;
+import shimwright.bench.web.record.BenchSheetPages;
+import shimwright.bench.web.record.GuidePages;
 import shimwright.bench.web.record.RecordPages;
 import shimwright.bench.web.sheet.JobSheetPages;
 import shimwright.bench.web.sheet.PartPages;
@@ -112,6 +114,8 @@ public final class Server {
             new ClearancePages(desk, door).routes(config.routes);
             new SharedShimsPages(desk, door, shims).routes(config.routes);
             new RecordPages(desk, door, paper).routes(config.routes);
+            new BenchSheetPages(desk, door, paper).routes(config.routes);
+            new GuidePages(desk, door, paper).routes(config.routes);
             new SheetPages(door, paper, sheets).routes(config.routes);
             new JobSheetPages(desk, door, sheets).routes(config.routes);
             new PartPages(door).routes(config.routes);

@@ -1,5 +1,7 @@
 package shimwright.rebuild.job;
 
+import java.util.Optional;
+
 /**
  * What a shop signs, and what it remembers apart from its data folder, so that it can be told later whether something
  * kept here is gone or was made anew.
@@ -15,6 +17,11 @@ public interface Signing {
         @Override
         public byte[] sign(byte[] document, String stream, Head head) {
             return document;
+        }
+
+        @Override
+        public Optional<String> line(String stream, Head head) {
+            return Optional.empty();
         }
     };
 
@@ -55,4 +62,12 @@ public interface Signing {
      * @param head of that stream when the document was made
      */
     byte[] sign(byte[] document, String stream, Head head);
+
+    /**
+     * One line that signs a job's head alone, to be printed where a camera can read it; empty where nothing is signed.
+     *
+     * @param stream the job's stream
+     * @param head of that stream
+     */
+    Optional<String> line(String stream, Head head);
 }

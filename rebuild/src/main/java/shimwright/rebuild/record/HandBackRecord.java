@@ -168,7 +168,7 @@ public record HandBackRecord(
                         .sorted(java.util.Comparator.comparingLong(Said::number))
                         .toList(),
                 pictures(job),
-                History.of(job));
+                History.of(job, unit));
     }
 
     /** The pictures of a job in order. */

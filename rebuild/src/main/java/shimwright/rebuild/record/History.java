@@ -2,27 +2,31 @@ package shimwright.rebuild.record;
 
 import java.time.Instant;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Quantities;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.job.Entry;
-import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Mistakes;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * Everything that was kept of a job, a line an entry, in order: what stands in no other part of the record is found here. The
- * words come from the entries alone, so that they never change.
+ * words come from the entries, so that they never change; the file that the job stands on only names what they speak of.
  */
 public final class History {
     private static final Map<Class<? extends Entry.OfJob>, Function<Entry.OfJob, String>> WORDS = words();
+    private static final Map<Class<? extends Entry.OfJob>, BiFunction<Entry.OfJob, PlaceNames, String>> NAMED =
+            SettingWords.all();
 
     private History() {}
 
@@ -45,7 +49,8 @@ public final class History {
     public record Line(long number, Instant at, String by, Part part, String words, boolean struck) {}
 
     /** All lines of a job. */
-    public static List<Line> of(Job job) {
+    public static List<Line> of(Job job, Unit unit) {
+        PlaceNames names = PlaceNames.of(unit);
         Set<String> mistakes = Mistakes.of(job.entries());
         return job.entries().stream()
                 .filter(kept -> kept.body() instanceof Entry.OfJob)
@@ -54,7 +59,7 @@ public final class History {
                         kept.draft().at(),
                         kept.draft().by(),
                         part((Entry.OfJob) kept.body()),
-                        say((Entry.OfJob) kept.body()),
+                        say((Entry.OfJob) kept.body(), names),
                         mistakes.contains(kept.draft().id())
                                 || job.struck().containsKey(kept.draft().id())))
                 .toList();
@@ -108,7 +113,7 @@ public final class History {
     public record Last(String id, String words) {}
 
     /** The entry that was kept last; empty where nothing but the intake is there. */
-    public static Optional<Last> last(Job job) {
+    public static Optional<Last> last(Job job, Unit unit) {
         Set<String> mistakes = Mistakes.of(job.entries());
         return job.entries().stream()
                 .filter(kept -> !mistakes.contains(kept.draft().id()))
@@ -119,11 +124,15 @@ public final class History {
                         && !(kept.body() instanceof Entry.PictureMarked))
                 .reduce((earlier, later) -> later)
                 .filter(kept -> !(kept.body() instanceof Entry.JobOpened))
-                .map(kept -> new Last(kept.draft().id(), say((Entry.OfJob) kept.body())));
+                .map(kept -> new Last(kept.draft().id(), say((Entry.OfJob) kept.body(), PlaceNames.of(unit))));
     }
 
     /** An entry in words. */
-    static String say(Entry.OfJob entry) {
+    private static String say(Entry.OfJob entry, PlaceNames names) {
+        BiFunction<Entry.OfJob, PlaceNames, String> named = NAMED.get(entry.getClass());
+        if (named != null) {
+            return named.apply(entry, names);
+        }
         Function<Entry.OfJob, String> words = WORDS.get(entry.getClass());
         if (words == null) {
             throw new IllegalStateException("no words for " + entry.getClass().getSimpleName());
@@ -133,7 +142,9 @@ public final class History {
 
     /** The types of entries that have a line. */
     public static Set<Class<? extends Entry.OfJob>> covered() {
-        return WORDS.keySet();
+        Set<Class<? extends Entry.OfJob>> all = new LinkedHashSet<>(WORDS.keySet());
+        all.addAll(NAMED.keySet());
+        return Set.copyOf(all);
     }
 
     private static <E extends Entry.OfJob> void put(
@@ -193,7 +204,6 @@ public final class History {
         after(words);
         money(words);
         steps(words);
-        settings(words);
         return Map.copyOf(words);
     }
 
@@ -307,40 +317,7 @@ public final class History {
                 e -> "Hold point " + e.hold() + " at " + e.step() + " passed by decision" + because(e.reason()));
     }
 
-    private static void settings(Map<Class<? extends Entry.OfJob>, Function<Entry.OfJob, String>> words) {
-        put(
-                words,
-                Entry.PackIn.class,
-                e -> "In for the reading of clearance " + e.clearance() + ": "
-                        + e.pieces().entrySet().stream()
-                                .map(place -> place.getKey() + " " + pieces(place.getValue()))
-                                .collect(Collectors.joining("; ")));
-        put(
-                words,
-                Entry.RoundRead.class,
-                e -> "Clearance " + e.clearance() + " read" + tail(values(e.values(), Kind.LENGTH)) + tail(e.gauge()));
-        put(words, Entry.RoundStruck.class, e -> "A reading struck" + because(e.reason()));
-        put(
-                words,
-                Entry.PackChosen.class,
-                e -> "Pack for clearance " + e.clearance() + " at " + e.position() + ": " + pieces(e.pieces())
-                        + ", predicted " + length(e.predicted()) + because(e.overruledBecause()));
-        put(
-                words,
-                Entry.ClearanceAccepted.class,
-                e -> "Clearance " + e.clearance() + " accepted at " + length(e.value())
-                        + because(e.overruledBecause()));
-    }
-
-    private static String pieces(List<PieceIn> pieces) {
-        return pieces.isEmpty()
-                ? "none"
-                : pieces.stream()
-                        .map(piece -> piece.piece() + " (" + length(piece.thickness()) + ")")
-                        .collect(Collectors.joining(" + "));
-    }
-
-    private static String values(List<Double> values, Kind kind) {
+    static String values(List<Double> values, Kind kind) {
         return values.stream()
                 .map(value -> Quantities.print(value, kind, UnitSystem.METRIC))
                 .collect(Collectors.joining(", "));
@@ -353,19 +330,15 @@ public final class History {
                 .collect(Collectors.joining(", "));
     }
 
-    private static String length(double length) {
-        return Quantities.print(length, Kind.LENGTH, UnitSystem.METRIC);
-    }
-
     private static String brief(String hash) {
         return hash.length() > 12 ? hash.substring(0, 12) : hash;
     }
 
-    private static String tail(String text) {
+    static String tail(String text) {
         return text.isBlank() ? "" : ", " + text;
     }
 
-    private static String because(String reason) {
+    static String because(String reason) {
         return reason.isBlank() ? "" : ", because " + reason;
     }
 }

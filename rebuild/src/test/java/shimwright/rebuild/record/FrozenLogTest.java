@@ -66,7 +66,7 @@ class FrozenLogTest {
                         setting.accepted() != null || setting.clearance().id().matches("[bd]"));
         assertThat(record.holds()).isNotEmpty();
         assertThat(record.torques()).isNotEmpty();
-        assertThat(History.of(job)).hasSize(job.entries().size());
+        assertThat(History.of(job, unit(job.variant()))).hasSize(job.entries().size());
         assertThat(job.entries()).extracting(LogEntry::body).hasAtLeastOneElementOfType(Entry.HandedBack.class);
     }
 }

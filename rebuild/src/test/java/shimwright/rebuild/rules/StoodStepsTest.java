@@ -44,7 +44,7 @@ class StoodStepsTest {
         assertThat(bench.lying().job().stepsDone()).containsAll(ids);
         assertThat(StoodSteps.before(bench.lying(), "c", Phase.TRIAL).steps())
                 .doesNotContainAnyElementsOf(before.steps());
-        assertThat(History.of(bench.lying().job()))
+        assertThat(History.of(bench.lying().job(), bench.lying().unit()))
                 .anyMatch(line -> line.words().startsWith("Said to be done already: " + ids.get(0)));
         assertThat(against(bench, said))
                 .contains("step " + ids.get(0) + ": this step is already done.")

@@ -39,4 +39,11 @@ public final class LogSigning implements Signing {
                         .behind(document))
                 .orElse(document);
     }
+
+    @Override
+    public Optional<String> line(String stream, Head head) {
+        return shop.get()
+                .map(known -> owner.sign(SignedHead.What.RECORD, known, stream, head, Optional.empty())
+                        .line());
+    }
 }

@@ -36,6 +36,9 @@ public record SignedHead(
             + " key=([0-9a-f]{88}) signature=([0-9a-f]{128})");
     private static final String NO_DOCUMENT = Head.EMPTY.hash();
     private static final String COMMENT = "\n%";
+    private static final Pattern PDF_END = Pattern.compile("startxref\\s+([0-9]{1,12})\\s+%%EOF\\s*\\z");
+    private static final int LONGEST_END = 60;
+    private static final int LONGEST_LINE = 2_000;
 
     /** Signs. */
     static SignedHead by(SigningKey key, What what, String shop, String stream, Head head, Optional<String> document) {
@@ -87,23 +90,50 @@ public record SignedHead(
         }
     }
 
-    /** The document with this line behind it as a comment. */
+    /**
+     * The document with this line behind it as a comment. A PDF that is to be kept ends with its mark of the end and nothing
+     * behind it (ISO 19005-2, 6.1.3), so where its table begins is said once more behind the line.
+     */
     public byte[] behind(byte[] content) {
-        byte[] tail = (COMMENT + line() + "\n").getBytes(StandardCharsets.US_ASCII);
+        return with(content, end(content));
+    }
+
+    private byte[] with(byte[] content, String end) {
+        byte[] tail = (COMMENT + line() + "\n" + end).getBytes(StandardCharsets.US_ASCII);
         byte[] both = Arrays.copyOf(content, content.length + tail.length);
         System.arraycopy(tail, 0, both, content.length, tail.length);
         return both;
+    }
+
+    /** The last lines of a PDF, from where its table begins; empty for any other document. */
+    private static String end(byte[] content) {
+        String text = new String(content, StandardCharsets.ISO_8859_1);
+        Matcher end = PDF_END.matcher(text.substring(Math.max(0, text.length() - LONGEST_END)));
+        return text.startsWith("%PDF-") && end.find() ? "startxref\n" + end.group(1) + "\n%%EOF\n" : "";
+    }
+
+    /** What a code on paper holds: the line alone, without a document. */
+    public static Optional<SignedHead> scanned(byte[] content) {
+        return content.length > LONGEST_LINE
+                ? Optional.empty()
+                : of(new String(content, StandardCharsets.ISO_8859_1).strip())
+                        .filter(SignedHead::isSound)
+                        .filter(signed -> signed.document.equals(NO_DOCUMENT));
     }
 
     /** The line at the end of a document, if it is whole, its signature fits and the document is the one signed. */
     public static Optional<SignedHead> endOf(byte[] both) {
         String text = new String(both, StandardCharsets.ISO_8859_1);
         int at = text.lastIndexOf(COMMENT + "shimwright 1 ");
-        if (at < 0 || !text.endsWith("\n")) {
+        int ends = text.indexOf('\n', at + 1);
+        if (at < 0 || ends < 0) {
             return Optional.empty();
         }
-        return of(text.substring(at + COMMENT.length(), text.length() - 1))
+        byte[] content = Arrays.copyOf(both, at);
+        return of(text.substring(at + COMMENT.length(), ends))
                 .filter(SignedHead::isSound)
-                .filter(signed -> signed.document.equals(Disk.hash(Arrays.copyOf(both, at))));
+                .filter(signed -> signed.document.equals(Disk.hash(content)))
+                .filter(signed ->
+                        Arrays.equals(both, signed.behind(content)) || Arrays.equals(both, signed.with(content, "")));
     }
 }

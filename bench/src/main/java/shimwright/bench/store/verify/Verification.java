@@ -167,7 +167,9 @@ public final class Verification {
     public VerificationReport record(Path file, Optional<Shop> shop) {
         VerificationReport.Gathering report = new VerificationReport.Gathering();
         guarded(report, file, () -> {
-            Optional<SignedHead> end = SignedHead.endOf(Files.readAllBytes(file));
+            byte[] content = Files.readAllBytes(file);
+            Optional<SignedHead> scanned = SignedHead.scanned(content);
+            Optional<SignedHead> end = scanned.isPresent() ? scanned : SignedHead.endOf(content);
             if (end.isEmpty() || end.get().what() != SignedHead.What.RECORD) {
                 report.fault(Fault.at(
                         file,
@@ -176,8 +178,9 @@ public final class Verification {
                 return;
             }
             SignedHead signed = end.get();
-            report.sound("record of " + signed.stream() + " at its entry "
-                    + signed.head().count() + ", hash " + signed.head().hash() + ", as it was signed");
+            report.sound(
+                    (scanned.isPresent() ? "code of the record of " : "record of ") + signed.stream() + " at its entry "
+                            + signed.head().count() + ", hash " + signed.head().hash() + ", as it was signed");
             keys.check(report, file, signed);
             if (shop.isPresent()) {
                 Head head = signed.head();

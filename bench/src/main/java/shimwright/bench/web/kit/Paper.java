@@ -1,5 +1,6 @@
 package shimwright.bench.web.kit;
 
+import java.util.Optional;
 import shimwright.rebuild.job.Head;
 
 /** Makes a PDF of a page; handed in, so that the pages do not know how paper is made. */
@@ -20,5 +21,15 @@ public interface Paper {
      */
     default byte[] record(String xhtml, String stream, Head head) {
         return pdf(xhtml);
+    }
+
+    /**
+     * The line that signs a job's head, for a code on the paper itself; empty where the shop signs nothing.
+     *
+     * @param stream the job's stream
+     * @param head of that stream
+     */
+    default Optional<String> signed(String stream, Head head) {
+        return Optional.empty();
     }
 }

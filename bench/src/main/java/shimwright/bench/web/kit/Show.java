@@ -172,16 +172,11 @@ public record Show(UnitSystem system, ZoneId zone) {
         return length(Math.abs(metres));
     }
 
-    /** Pieces of a pack, each with its thickness. */
+    /** Pieces of a pack, each by its thickness with its tag behind it. */
     public String pieces(List<PieceIn> pieces) {
         return pieces.stream()
-                .map(piece -> piece.piece() + " (" + length(piece.thickness()) + ")")
+                .map(piece -> length(piece.thickness()) + " (" + piece.piece() + ")")
                 .collect(Collectors.joining(" + "));
-    }
-
-    /** Pieces of a pack by their tags alone. */
-    public String tags(List<PieceIn> pieces) {
-        return pieces.stream().map(PieceIn::piece).collect(Collectors.joining(" + "));
     }
 
     /** How thick a pack is. */

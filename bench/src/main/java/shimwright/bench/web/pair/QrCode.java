@@ -37,13 +37,19 @@ public final class QrCode {
         return modules.getWidth();
     }
 
-    /** The dark modules as the path of an SVG whose unit is one module. */
+    /** The dark modules as the path of an SVG whose unit is one module, those in a row as one. */
     public String path() {
         StringBuilder path = new StringBuilder();
         for (int y = 0; y < modules.getHeight(); y++) {
             for (int x = 0; x < modules.getWidth(); x++) {
-                if (modules.get(x, y)) {
-                    path.append("M").append(x).append(' ').append(y).append("h1v1h-1Z");
+                int from = x;
+                while (x < modules.getWidth() && modules.get(x, y)) {
+                    x++;
+                }
+                if (x > from) {
+                    int wide = x - from;
+                    path.append("M").append(from).append(' ').append(y);
+                    path.append("h").append(wide).append("v1h-").append(wide).append('Z');
                 }
             }
         }

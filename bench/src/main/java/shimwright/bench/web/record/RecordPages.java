@@ -18,6 +18,7 @@ import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.HandBackActs;
 import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.UnitChanges;
+import shimwright.rebuild.job.Head;
 import shimwright.rebuild.money.Labour;
 import shimwright.rebuild.workbench.PinnedUnit;
 
@@ -70,7 +71,7 @@ public final class RecordPages {
     private void record(Context ctx, List<Refusal> faults, Map<String, String> typed) {
         Pages.bench(ctx, desk, door).ifPresent(bench -> {
             Page page = door.page(ctx, "Record", "record", bench, faults, typed);
-            Map<String, Object> values = values(bench, page, RecordPicture.onPage(bench));
+            Map<String, Object> values = values(bench, page, RecordPicture.onPage(bench), false);
             values.put("labour", labour(bench, page.show()));
             values.put("after", AfterView.of(bench));
             newer(bench).ifPresent(file -> {
@@ -99,9 +100,15 @@ public final class RecordPages {
                 .filter(file -> file.unit(bench.job().variant()).isPresent());
     }
 
-    private Map<String, Object> values(JobOnBench bench, Page page, List<RecordPicture> pictures) {
+    private Map<String, Object> values(JobOnBench bench, Page page, List<RecordPicture> pictures, boolean onPaper) {
         Map<String, Object> values = new LinkedHashMap<>();
-        values.put("record", RecordView.of(bench, page.show(), pictures));
+        String stream = bench.job().id();
+        Head head = bench.job().head();
+        values.put(
+                "record",
+                RecordView.of(
+                        bench, page.show(), pictures, HeadCode.of(stream, head, paper.signed(stream, head)), onPaper));
+        values.put("shop", bench.shop().facts().getOrDefault("name", ""));
         return values;
     }
 
@@ -111,7 +118,8 @@ public final class RecordPages {
             return;
         }
         Page page = door.page(ctx, "Record", "record", bench.get());
-        Map<String, Object> values = values(bench.get(), page, RecordPicture.onPaper(bench.get(), desk.pictures()));
+        Map<String, Object> values =
+                values(bench.get(), page, RecordPicture.onPaper(bench.get(), desk.pictures()), true);
         values.put("page", page);
         byte[] pdf = paper.record(
                 door.render("paper", values),

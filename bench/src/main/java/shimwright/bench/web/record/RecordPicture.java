@@ -27,12 +27,20 @@ public record RecordPicture(int place, MarkedPicture of, String source, long wid
 
     private static final int BARE = 152;
 
+    private static final int FRONT = 150;
+
     /** Dots of a picture for each px of paper, so that it is sharp in print. */
     private static final int SHARP = 2;
 
     /** How large it stands on paper; empty on a page. */
     public String box() {
         return wide == 0 ? "" : "width: " + wide + "px; height: " + high + "px";
+    }
+
+    /** How large it stands on the first page on paper: four are beside each other; empty on a page. */
+    public String inFront() {
+        double less = wide == 0 ? 1 : Math.min(1, Math.min(FRONT / (double) wide, FRONT / (double) high));
+        return wide == 0 ? "" : "width: " + Math.round(less * wide) + "px; height: " + Math.round(less * high) + "px";
     }
 
     /** How wide it stands with its words on paper; empty on a page. */

@@ -1,19 +1,24 @@
 package shimwright.bench.web.record;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.section.SectionDrawing;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.picture.section.SectionView;
 import shimwright.bench.web.clearance.ReadingPlots;
 import shimwright.bench.web.kit.Drawings;
+import shimwright.bench.web.kit.MarkedPicture;
 import shimwright.bench.web.kit.Show;
+import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.registry.Registry;
 import shimwright.mechanics.working.Line;
 import shimwright.mechanics.worksheet.SheetField;
@@ -21,17 +26,30 @@ import shimwright.mechanics.worksheet.Worksheet;
 import shimwright.rebuild.clearance.EtchedDeviation;
 import shimwright.rebuild.inspect.Identification;
 import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.record.BeforeAndAfter;
+import shimwright.rebuild.record.FrontPage;
+import shimwright.rebuild.record.FrontPicture;
 import shimwright.rebuild.record.HandBackRecord;
 import shimwright.rebuild.record.HandBackRecord.HoldReading;
 import shimwright.rebuild.record.HandBackRecord.Setting;
 import shimwright.rebuild.record.History;
+import shimwright.rebuild.record.PartsFitted;
+import shimwright.rebuild.record.PlaceNames;
 import shimwright.rebuild.unit.model.Step;
 
 /**
  * The record as page and paper show it.
  *
  * @param data the record
+ * @param front what its first page says
+ * @param code the head with its signature, for a camera
+ * @param fitted parts that are in the unit
+ * @param names what short ids stand for
+ * @param numbers of entries within the log of the job, by their ids
+ * @param shown numbers of entries that stand in another part than the log
+ * @param torques where torques come from
  * @param told how the variant was told
  * @param verdicts the section with each part by its verdict; empty where nothing was looked at
  * @param settings clearances with their drawings
@@ -42,6 +60,13 @@ import shimwright.rebuild.unit.model.Step;
  */
 public record RecordView(
         HandBackRecord data,
+        FrontPage front,
+        HeadCode code,
+        List<PartsFitted> fitted,
+        PlaceNames names,
+        Map<String, Long> numbers,
+        Set<Long> shown,
+        TorqueSources torques,
         String told,
         String verdicts,
         List<Drawn> settings,
@@ -50,26 +75,15 @@ public record RecordView(
         List<RecordPicture> pictures,
         String signer) {
 
-    /**
-     * Width of a drawing in px: A4 between the margins of paper.jte is 178 mm, 672 px, and what was accepted is drawn beside
-     * it, so that a clearance with its figures and working stands on one page.
-     */
-    private static final double PAPER = 345;
+    /** Width in px for which a drawing is lettered that stands on paper as the narrower of two columns. */
+    private static final double PAPER = 300;
+
+    private static final double PAGE = 345;
 
     private static final double WHOLE = 660;
 
     /** A clearance with its pictures and the working kept when it was accepted. */
-    public record Drawn(Setting setting, String drawing, String limits, List<Line> working) {
-        /** The pieces that are in for it, by place. */
-        public String pieces() {
-            return setting.chosen().stream()
-                    .map(said -> said.what().position() + ": "
-                            + said.what().pieces().stream()
-                                    .map(piece -> piece.piece())
-                                    .collect(Collectors.joining(" + ")))
-                    .collect(Collectors.joining("; "));
-        }
-    }
+    public record Drawn(Setting setting, String drawing, String limits, List<Line> working) {}
 
     /** Hold points of one step. */
     public record StepHolds(String step, String todo, List<HoldReading> readings) {}
@@ -80,7 +94,7 @@ public record RecordView(
     /** What was kept on one day. */
     public record HistoryDay(String day, List<History.Line> lines) {}
 
-    static RecordView of(JobOnBench bench, Show show, List<RecordPicture> pictures) {
+    static RecordView of(JobOnBench bench, Show show, List<RecordPicture> pictures, HeadCode code, boolean onPaper) {
         HandBackRecord data = HandBackRecord.of(bench.job(), bench.unit());
         Set<String> fitted = bench.unit().itemsIn(bench.job().stepsDone());
         List<Drawn> drawn = new ArrayList<>();
@@ -95,7 +109,7 @@ public record RecordView(
                                     EtchedDeviation.drawn(bench.unit(), bench.job()),
                                     state,
                                     "rec-" + id,
-                                    SectionView.FULL.in(show.system()).forWidth(PAPER))
+                                    SectionView.FULL.in(show.system()).forWidth(onPaper ? PAPER : PAGE))
                             : "",
                     accepted != null ? ReadingPlots.accepted(setting.clearance(), accepted.what(), show) : "",
                     working(setting)));
@@ -103,10 +117,18 @@ public record RecordView(
         String told = Identification.of(
                         bench.unit().type(), bench.job().opened().tellTales())
                 .say();
+        Map<String, Long> numbers = numbers(bench.job());
         return new RecordView(
                 data,
+                FrontPage.of(data),
+                code,
+                PartsFitted.of(bench.unit(), bench.job()),
+                PlaceNames.of(bench.unit()),
+                numbers,
+                shown(data, numbers),
+                TorqueSources.of(data),
                 told,
-                verdicts(bench, data, show),
+                verdicts(bench, data, show, onPaper),
                 List.copyOf(drawn),
                 holds(data),
                 history(data.history(), show),
@@ -115,14 +137,14 @@ public record RecordView(
     }
 
     /** The unit by its verdicts, tinted and hatched as on the page of the inspection. */
-    private static String verdicts(JobOnBench bench, HandBackRecord data, Show show) {
+    private static String verdicts(JobOnBench bench, HandBackRecord data, Show show, boolean onPaper) {
         return data.decisions().isEmpty()
                 ? ""
                 : SectionDrawing.svg(
                         bench.unit(),
                         Drawings.verdicts(bench.unit(), bench.job()),
                         "rec-verdicts",
-                        SectionView.FULL.in(show.system()).forWidth(WHOLE));
+                        SectionView.FULL.in(show.system()).forWidth(onPaper ? PAPER : WHOLE));
     }
 
     private static List<StepHolds> holds(HandBackRecord data) {
@@ -162,6 +184,97 @@ public record RecordView(
             case CLEARANCES -> "Clearances";
             case HANDING_BACK -> "Handing back";
         };
+    }
+
+    /** A picture of the first page with what it is of. */
+    public record InFront(RecordPicture picture, String label) {}
+
+    /** The pictures of the first page. */
+    public List<InFront> inFront() {
+        return FrontPicture.of(data.job(), data.unit()).stream()
+                .map(one -> new InFront(pictures.get(one.place() - 1), one.label()))
+                .toList();
+    }
+
+    /** What a reading found before it came apart; empty where it was not read. */
+    public Optional<BeforeAndAfter> asFound(Setting setting) {
+        return data.asFound().stream()
+                .filter(row -> row.reading().again().equals(setting.clearance().id()))
+                .filter(row ->
+                        row.reading().kind() == Kind.LENGTH && row.value().isPresent())
+                .findFirst();
+    }
+
+    /** The number of a reading within the log of its job; empty where it was not read. */
+    public String number(HoldReading reading) {
+        Said<Entry.CheckRead> read = reading.read();
+        return read == null ? "" : String.valueOf(numbers.getOrDefault(read.id(), 0L));
+    }
+
+    /** True for an entry that stands with its number in another part, and needs no line of its own. */
+    public boolean elsewhere(History.Line line) {
+        return shown.contains(line.number());
+    }
+
+    /** The number of each entry within the log of its job, by its id. */
+    private static Map<String, Long> numbers(Job job) {
+        Map<String, Long> numbers = new HashMap<>();
+        job.entries().forEach(kept -> numbers.put(kept.draft().id(), kept.streamNumber()));
+        return Map.copyOf(numbers);
+    }
+
+    private static Set<Long> shown(HandBackRecord data, Map<String, Long> numbers) {
+        Set<Long> shown = new HashSet<>();
+        for (HoldReading reading :
+                Stream.concat(data.holds().stream(), data.proofs().stream()).toList()) {
+            Said<Entry.CheckRead> read = reading.read();
+            if (read != null) {
+                shown.add(numbers.getOrDefault(read.id(), 0L));
+            }
+        }
+        return Set.copyOf(shown);
+    }
+
+    /** A mark that leads to a part of the evidence. */
+    public record Bookmark(String id, String title) {}
+
+    /** The parts that this record has, as the reader of a file finds them beside its pages. */
+    public List<Bookmark> bookmarks() {
+        List<Bookmark> marks = new ArrayList<>();
+        mark(marks, true, "whatitis", "What it is");
+        mark(marks, true, "found", "Found and decided");
+        mark(marks, !data.asFound().isEmpty(), "asfound", "As found, and now");
+        mark(marks, !fitted.isEmpty(), "fitted", "Parts fitted");
+        mark(marks, !data.job().sent().isEmpty(), "sent", "Ordered and sent out");
+        mark(marks, true, "set", "A: how each clearance was set");
+        mark(marks, !data.torques().isEmpty(), "tightened", "Tightened");
+        mark(marks, true, "proof", "Proof");
+        mark(marks, true, "overruled", "Overruled");
+        mark(marks, !data.notes().isEmpty(), "notes", "Notes");
+        mark(marks, !data.pictures().isEmpty(), "pictures", "Pictures");
+        mark(marks, !holds.isEmpty(), "holds", "B: hold points");
+        mark(marks, true, "log", "C: everything that was kept");
+        mark(marks, !data.job().worked().isEmpty(), "sheets", "D: worked out");
+        mark(marks, true, "whole", "This record is whole");
+        return List.copyOf(marks);
+    }
+
+    private static void mark(List<Bookmark> marks, boolean there, String id, String title) {
+        if (there) {
+            marks.add(new Bookmark(id, title));
+        }
+    }
+
+    /** What a note is about, in words. */
+    public String about(String about) {
+        String rest = about.substring(about.indexOf(' ') + 1);
+        if (about.startsWith("clearance ")) {
+            return names.clearance(rest);
+        }
+        String words = about.startsWith("item ")
+                ? MarkedPicture.about(data.unit(), "part " + rest)
+                : MarkedPicture.about(data.unit(), about);
+        return words.isEmpty() ? "the job" : words;
     }
 
     /** Who kept most of the entries. */

@@ -20,10 +20,8 @@ class ShowTest {
     private static final List<PieceIn> PACK = List.of(new PieceIn("d-02", 1.03e-3, 0), new PieceIn("d-07", 0.21e-3, 0));
 
     @Test
-    void aPackIsShownByPiecesByTagsAndAsAWhole() {
-        assertThat(SHOW.pieces(PACK))
-                .isEqualTo("d-02 (" + SHOW.length(1.03e-3) + ") + d-07 (" + SHOW.length(0.21e-3) + ")");
-        assertThat(SHOW.tags(PACK)).isEqualTo("d-02 + d-07");
+    void aPackIsShownByPiecesAndAsAWhole() {
+        assertThat(SHOW.pieces(PACK)).isEqualTo(SHOW.length(1.03e-3) + " (d-02) + " + SHOW.length(0.21e-3) + " (d-07)");
         assertThat(SHOW.thickness(PACK)).isEqualTo(SHOW.length(1.24e-3)).startsWith("1.24");
         assertThat(SHOW.pieces(List.of())).isEmpty();
     }

@@ -1,0 +1,23 @@
+package shimwright.bench.web.record;
+
+import java.util.Optional;
+import shimwright.bench.web.pair.QrCode;
+import shimwright.rebuild.job.Head;
+
+/**
+ * The head of a job's log as a code that a camera reads.
+ *
+ * @param code what is printed
+ * @param signed true where the shop's signature is in it
+ */
+public record HeadCode(QrCode code, boolean signed) {
+    /**
+     * The code of a head.
+     *
+     * @param signature the line that signs it; empty where the shop signs nothing
+     */
+    static HeadCode of(String stream, Head head, Optional<String> signature) {
+        String plain = "shimwright head stream=" + stream + " count=" + head.count() + " hash=" + head.hash();
+        return new HeadCode(new QrCode(signature.orElse(plain)), signature.isPresent());
+    }
+}
