@@ -30,8 +30,6 @@ import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.job.Summaries;
-import shimwright.rebuild.learn.Memories;
-import shimwright.rebuild.learn.Taught;
 import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.workbench.PinnedUnit;
 import shimwright.rebuild.workbench.ShopFloor;
@@ -54,6 +52,7 @@ public final class Desk {
     private final Clock clock;
     private final FoldCache streams;
     private final EarlierJobs earlier;
+    private final ReadAhead<Job> ahead;
     private final PlanCache plans;
     private final UnitVersions versions;
     private final Recent<Workbench> benches =
@@ -76,6 +75,7 @@ public final class Desk {
         this.clock = clock;
         this.streams = new FoldCache(log, summaries);
         this.earlier = new EarlierJobs(streams);
+        this.ahead = new ReadAhead<>(streams::atHand, line -> streams.job(line.job()));
         this.versions = new UnitVersions(this, log, shelf);
         this.plans = new PlanCache(clock, SearchBudget.page(), SearchBudget.proof(), PlanCache.behind());
     }
@@ -140,10 +140,20 @@ public final class Desk {
      * @param most how many at most
      */
     public List<Job> jobs(String unitType, int most) {
+        return newest(unitType, most).stream()
+                .flatMap(line -> streams.job(line.job()).stream())
+                .toList();
+    }
+
+    /** The same, without those that are still being read behind the page. */
+    public SoFar<Job> jobsSoFar(String unitType, int most) {
+        return ahead.of(newest(unitType, most));
+    }
+
+    private List<JobSummary> newest(String unitType, int most) {
         return lines().stream()
                 .filter(line -> line.unitType().equals(unitType))
                 .limit(most)
-                .flatMap(line -> streams.job(line.job()).stream())
                 .toList();
     }
 
@@ -190,21 +200,12 @@ public final class Desk {
                         () -> earlier.of(
                                 lines(),
                                 bench.job().opened().unitType(),
-                                bench.job().id()),
-                        () -> earlier.all(
-                                lines(),
-                                bench.job().opened().unitType(),
                                 bench.job().id())));
     }
 
-    /** What the last jobs of a unit type that were handed back teach. */
-    public Memories earlier(String unitType) {
+    /** What the jobs of a unit type that were handed back teach. */
+    public Lessons lessons(String unitType) {
         return earlier.of(lines(), unitType, "");
-    }
-
-    /** All that the jobs of a unit type that were handed back teach. */
-    public Taught taught(String unitType) {
-        return earlier.all(lines(), unitType, "");
     }
 
     private Optional<Workbench> workbench(String id) {

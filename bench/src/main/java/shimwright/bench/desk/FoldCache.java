@@ -119,6 +119,10 @@ final class FoldCache {
             return job;
         }
 
+        private synchronized boolean at(Head of) {
+            return head.equals(of);
+        }
+
         private int size() {
             return fold.size();
         }
@@ -133,6 +137,12 @@ final class FoldCache {
             return Optional.empty();
         }
         return jobs.of(stream, Going::new).job();
+    }
+
+    /** Whether a job as its line has it is held in memory. */
+    boolean atHand(JobSummary line) {
+        Going going = jobs.get(line.job());
+        return going != null && going.at(line.head());
     }
 
     /** Names of all jobs, in order of their first entry. */

@@ -24,26 +24,38 @@ import shimwright.rebuild.workbench.Workbench;
 public final class JobOnBench {
     private final Workbench bench;
     private final Supplier<PlanCache.Shown> planner;
-    private final Supplier<Memories> earlier;
-    private final Supplier<Taught> taught;
+    private final Supplier<Lessons> earlier;
+    private volatile @Nullable Lessons lessons;
     private volatile PlanCache.@Nullable Shown shown;
 
-    JobOnBench(
-            Workbench bench, Supplier<PlanCache.Shown> planner, Supplier<Memories> earlier, Supplier<Taught> taught) {
+    JobOnBench(Workbench bench, Supplier<PlanCache.Shown> planner, Supplier<Lessons> earlier) {
         this.bench = bench;
         this.planner = planner;
         this.earlier = earlier;
-        this.taught = taught;
     }
 
     /** What the newest earlier jobs of the type knew, by the place where it matters. */
     public Memories earlier() {
-        return earlier.get();
+        return lessons().memories();
     }
 
-    /** All that earlier jobs of the type teach. */
+    /** All that earlier jobs of the type teach, as far as they are read. */
     public Taught taught() {
-        return taught.get();
+        return lessons().taught();
+    }
+
+    /** False while earlier jobs of the type are still being read. */
+    public boolean earlierRead() {
+        return lessons().all();
+    }
+
+    private Lessons lessons() {
+        Lessons known = lessons;
+        if (known == null) {
+            known = earlier.get();
+            lessons = known;
+        }
+        return known;
     }
 
     /** The bench as a value. */

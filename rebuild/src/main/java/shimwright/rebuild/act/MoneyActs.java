@@ -51,7 +51,12 @@ public final class MoneyActs {
             Map<String, OpenItem> known = new LinkedHashMap<>();
             chances.keySet().forEach(key -> known.put(key, new OpenItem(key, key, -1, -1, "as typed")));
             QuoteBasis basis = QuoteBasis.of(
-                    bench.unit(), bench.job(), bench.order().steps().keySet(), known, bench.zone());
+                    bench.unit(),
+                    bench.job(),
+                    bench.shop(),
+                    bench.order().steps().keySet(),
+                    known,
+                    bench.zone());
             List<Entry.QuoteLine> may = new ArrayList<>();
             List<String> unpriced = new ArrayList<>();
             for (OpenItem item : basis.open()) {

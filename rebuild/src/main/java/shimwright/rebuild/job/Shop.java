@@ -223,6 +223,12 @@ public record Shop(
         return List.copyOf(one);
     }
 
+    /** The number that holds in place of this one; itself where it stands. */
+    public String holdsNow(String part) {
+        List<Entry.NumberReplaced> one = inPlaceOf(part);
+        return one.isEmpty() ? part : one.get(one.size() - 1).by();
+    }
+
     /** The changes of the shop's file of a unit type, in order. */
     public List<LogEntry> unitFile(String type) {
         return List.copyOf(unitFiles.getOrDefault(type, List.of()));

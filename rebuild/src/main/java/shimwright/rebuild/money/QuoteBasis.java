@@ -15,12 +15,12 @@ import shimwright.rebuild.complaint.Suspect;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.record.Findings;
 import shimwright.rebuild.record.Standings;
 import shimwright.rebuild.supply.Cover;
 import shimwright.rebuild.supply.KitCover;
 import shimwright.rebuild.supply.Need;
-import shimwright.rebuild.supply.Needs;
 import shimwright.rebuild.supply.OrderList;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Unit;
@@ -56,20 +56,22 @@ public record QuoteBasis(
      * The basis of a job.
      *
      * @param unit as the job builds it
+     * @param shop whose numbers hold
      * @param steps of the job, done or not
      * @param chances by wear limit, see {@link #chances}
      */
-    public static QuoteBasis of(Unit unit, Job job, Set<String> steps, Map<String, OpenItem> chances, ZoneId zone) {
+    public static QuoteBasis of(
+            Unit unit, Job job, Shop shop, Set<String> steps, Map<String, OpenItem> chances, ZoneId zone) {
         Set<String> ahead = new LinkedHashSet<>(steps);
         ahead.removeAll(job.stepsDone());
-        OrderList list = OrderList.of(unit, job);
+        OrderList list = OrderList.of(unit, job, shop);
         List<OpenItem> open = new ArrayList<>();
         int unread = 0;
         for (WearLimit wear : unit.type().wearLimits()) {
             Optional<Entry.Decision> verdict =
                     waiting(unit, job, wear).isEmpty() ? Standings.worst(unit, job, wear) : Optional.empty();
             if (verdict.isEmpty()) {
-                Optional<OpenItem> may = open(unit, job, wear, chances);
+                Optional<OpenItem> may = open(unit, job, shop, wear, chances);
                 may.ifPresent(open::add);
                 unread += may.isEmpty() ? 1 : 0;
             } else if (verdict.get() == Entry.Decision.REWORK
@@ -98,7 +100,8 @@ public record QuoteBasis(
         return "rework-" + wear.id();
     }
 
-    private static Optional<OpenItem> open(Unit unit, Job job, WearLimit wear, Map<String, OpenItem> chances) {
+    private static Optional<OpenItem> open(
+            Unit unit, Job job, Shop shop, WearLimit wear, Map<String, OpenItem> chances) {
         Optional<Entry.Found> found = Findings.latest(job, wear.id());
         List<String> waiting = waiting(unit, job, wear);
         boolean waits = !waiting.isEmpty();
@@ -117,7 +120,7 @@ public record QuoteBasis(
         if (bought.isEmpty() || (chance == null && !waits)) {
             return Optional.empty();
         }
-        OptionalLong price = KitCover.price(unit, Needs.whole(unit, bought));
+        OptionalLong price = KitCover.price(unit, bought, shop);
         return Optional.of(new OpenItem(
                 wear.id(),
                 wear.what(),

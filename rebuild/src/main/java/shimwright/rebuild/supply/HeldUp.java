@@ -18,7 +18,7 @@ public final class HeldUp {
 
     /** What holds up each step that is not done, in the order of the unit's steps; a step that nothing holds up is not there. */
     public static Map<String, List<Need>> of(Unit unit, Job job) {
-        List<Need> needs = Needs.of(unit, job, true);
+        List<Need> needs = Needs.of(unit, job, true, OneNumber.EACH);
         Map<String, List<Need>> byStep = new LinkedHashMap<>();
         for (Step step : needs.isEmpty() ? List.<Step>of() : unit.type().steps()) {
             List<Need> missing =

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
-import shimwright.rebuild.unit.model.Item;
+import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.unit.model.Kit;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -85,9 +85,9 @@ public final class KitCover {
         this.known = greedy();
     }
 
-    /** The cheapest cover of what is needed, from the kits that hold for the unit's variant and the parts named in them. */
-    public static Cover of(Unit unit, List<Need> needs) {
-        return of(needs, unit.type().kits(), singles(unit.type().kits()));
+    /** The cheapest cover of what is needed, from kits and the parts that are named in them with a price. */
+    static Cover of(List<Need> needs, List<Kit> kits) {
+        return of(needs, kits, singles(kits));
     }
 
     /**
@@ -108,11 +108,12 @@ public final class KitCover {
                 : line.part().equals(need.key());
     }
 
-    /** What needs cost bought one by one, hundredths of the currency; empty where one of them has no price. */
-    public static OptionalLong price(Unit unit, List<Need> needs) {
-        Map<String, Cover.Single> singles = singles(unit.type().kits());
+    /** What items cost bought one by one, hundredths of the currency; empty where one of them has no price. */
+    public static OptionalLong price(Unit unit, List<String> items, Shop shop) {
+        OneNumber numbers = OneNumber.of(unit, shop);
+        Map<String, Cover.Single> singles = singles(numbers.kits(unit.type().kits()));
         long sum = 0;
-        for (Need need : needs) {
+        for (Need need : Needs.whole(unit, items, numbers)) {
             Cover.Single single = singles.get(need.key());
             if (single == null) {
                 return OptionalLong.empty();
@@ -276,17 +277,17 @@ public final class KitCover {
 
     /**
      * Lines of a kit that bear another part number than the item of this unit has, where the kit has no line with that number: so a kit
-     * for another variant, or a wrong list, shows.
+     * for another variant, or a wrong list, shows. Numbers of which one took the place of the other are one.
      */
-    public static List<Kit.Line> wrong(Unit unit, Kit kit) {
+    public static List<Kit.Line> wrong(Unit unit, Kit kit, OneNumber numbers) {
         return kit.contents().stream()
                 .filter(line -> !line.part().isBlank())
                 .filter(line -> unit.type().items().stream()
                         .filter(item ->
                                 item.id().equals(line.item()) && !item.part().isBlank())
-                        .map(Item::part)
+                        .map(item -> numbers.of(item.part()))
                         .anyMatch(part -> kit.contents().stream()
-                                .noneMatch(other -> other.part().equals(part))))
+                                .noneMatch(other -> numbers.of(other.part()).equals(part))))
                 .toList();
     }
 }

@@ -33,7 +33,12 @@ public final class Needs {
 
     /** What is still needed, in the order of the unit's items. */
     public static List<Need> of(Unit unit, Job job) {
-        return of(unit, job, false);
+        return of(unit, job, false, OneNumber.EACH);
+    }
+
+    /** The same, with numbers of which one took the place of the other as one. */
+    public static List<Need> of(Unit unit, Job job, OneNumber numbers) {
+        return of(unit, job, false, numbers);
     }
 
     /**
@@ -41,26 +46,26 @@ public final class Needs {
      *
      * @param sure leaves out what may be meant or not: one of several was judged or destroyed, and nobody said which
      */
-    static List<Need> of(Unit unit, Job job, boolean sure) {
-        Map<String, Set<String>> why = reasons(unit, job, sure);
+    static List<Need> of(Unit unit, Job job, boolean sure, OneNumber numbers) {
+        Map<String, Set<String>> why = reasons(unit, job, sure, numbers);
         settled(unit, job).forEach(why::remove);
         Map<String, List<Item>> byKey = new LinkedHashMap<>();
         unit.type().items().stream()
                 .filter(item -> JudgedPiece.parts(item).stream().anyMatch(why::containsKey))
-                .forEach(item ->
-                        byKey.computeIfAbsent(key(item), k -> new ArrayList<>()).add(item));
+                .forEach(item -> byKey.computeIfAbsent(numbers.of(key(item)), k -> new ArrayList<>())
+                        .add(item));
         return byKey.entrySet().stream()
                 .map(e -> need(unit, e.getKey(), e.getValue(), why))
                 .toList();
     }
 
     /** Items as they would be needed, whatever the job says of them. */
-    public static List<Need> whole(Unit unit, List<String> items) {
+    static List<Need> whole(Unit unit, List<String> items, OneNumber numbers) {
         Map<String, List<Item>> byKey = new LinkedHashMap<>();
         unit.type().items().stream()
                 .filter(item -> items.contains(item.id()))
-                .forEach(item ->
-                        byKey.computeIfAbsent(key(item), k -> new ArrayList<>()).add(item));
+                .forEach(item -> byKey.computeIfAbsent(numbers.of(key(item)), k -> new ArrayList<>())
+                        .add(item));
         return byKey.entrySet().stream()
                 .map(e -> need(unit, e.getKey(), e.getValue(), every(e.getValue())))
                 .toList();
@@ -104,7 +109,7 @@ public final class Needs {
     }
 
     /** Why each single part is to be had new. */
-    private static Map<String, Set<String>> reasons(Unit unit, Job job, boolean sure) {
+    private static Map<String, Set<String>> reasons(Unit unit, Job job, boolean sure, OneNumber numbers) {
         Map<String, Set<String>> why = new LinkedHashMap<>();
         for (Standings.Standing standing : Standings.all(unit, job)) {
             standing.judged()
@@ -124,7 +129,7 @@ public final class Needs {
         // a bearing is renewed whole
         unit.type().bearings().stream()
                 .filter(bearing -> bearing.items().stream().anyMatch(why::containsKey))
-                .forEach(bearing -> together(why, unit, bearing));
+                .forEach(bearing -> together(why, unit, bearing, numbers));
         return why;
     }
 
@@ -166,13 +171,13 @@ public final class Needs {
                 .forEach(one -> JudgedPiece.parts(one).forEach(part -> say(why, part, reason)));
     }
 
-    private static void together(Map<String, Set<String>> why, Unit unit, Bearing bearing) {
+    private static void together(Map<String, Set<String>> why, Unit unit, Bearing bearing, OneNumber numbers) {
         Set<String> parts = bearing.items().stream()
                 .filter(why::containsKey)
-                .map(item -> key(unit.item(item)))
+                .map(item -> numbers.of(key(unit.item(item))))
                 .collect(Collectors.toSet());
         bearing.items().stream()
-                .filter(item -> !why.containsKey(item) && parts.contains(key(unit.item(item))))
+                .filter(item -> !why.containsKey(item) && parts.contains(numbers.of(key(unit.item(item)))))
                 .toList()
                 .forEach(item -> say(why, item, "with its other ring"));
     }

@@ -41,8 +41,9 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
      * @param check what is measured on it when it comes
      * @param why it is needed
      * @param parts the single parts that it takes the place of
-     * @param number of the unit file; empty where the part has none
+     * @param number of the unit file, several where one took the place of another; empty where the part has none
      * @param replaced what has taken the place of that number, one after another
+     * @param listed that the kit's list has a number that holds no more; empty where it has not
      * @param pieces how many
      */
     public record Line(
@@ -56,6 +57,7 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
             List<String> parts,
             String number,
             List<Entry.NumberReplaced> replaced,
+            String listed,
             int pieces) {
         public Line {
             items = List.copyOf(items);
@@ -77,7 +79,9 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
 
         /** What to look at when it comes, with the number that it has in place of another. */
         public String look() {
-            return Stream.of(instead(), check).filter(text -> !text.isEmpty()).collect(Collectors.joining("; "));
+            return Stream.of(instead(), listed, check)
+                    .filter(text -> !text.isEmpty())
+                    .collect(Collectors.joining("; "));
         }
     }
 
@@ -88,60 +92,92 @@ public record OrderList(List<Need> needs, Cover cover, List<Line> lines, List<Ki
 
     /** What a job has to order now, by the numbers that the shop knows to have taken the place of those of the unit file. */
     public static OrderList of(Unit unit, Job job, Shop shop) {
-        List<Need> needs = Needs.of(unit, job);
-        Cover cover = KitCover.of(unit, needs);
-        List<Line> lines = new ArrayList<>();
-        Map<String, Integer> given = new LinkedHashMap<>();
+        OneNumber numbers = OneNumber.of(unit, shop);
+        List<Need> needs = Needs.of(unit, job, numbers);
+        List<Kit> kits = numbers.kits(unit.type().kits());
+        Cover cover = KitCover.of(needs, kits);
+        Lines lines = new Lines(unit, numbers);
         for (Need need : needs) {
             int left = need.pieces();
             for (Kit kit : unit.type().kits()) {
                 int brings = cover.kits().getOrDefault(kit.id(), 0)
                         * kit.contents().stream()
-                                .filter(line -> KitCover.has(line, need))
+                                .filter(line -> numbers.has(line, need))
                                 .mapToInt(Kit.Line::quantity)
                                 .sum();
                 int taken = Math.min(left, brings);
                 if (taken > 0) {
-                    lines.add(line(kit.id() + "/" + need.key(), need, taken, "kit " + kit.id(), 0, given, shop));
+                    lines.ofKit(kit, need, taken);
                     left -= taken;
                 }
             }
         }
         cover.singles()
-                .forEach(single -> lines.add(line(
+                .forEach(single -> lines.add(
                         single.need().key(),
                         single.need(),
                         single.pieces(),
                         single.from(),
                         single.pieces() * single.price(),
-                        given,
-                        shop)));
-        cover.without().forEach(need -> lines.add(line(need.key(), need, left(need, given), "", 0, given, shop)));
-        return new OrderList(needs, cover, lines, unit.type().kits());
+                        ""));
+        cover.without().forEach(need -> lines.add(need.key(), need, lines.left(need), "", 0, ""));
+        return new OrderList(needs, cover, lines.made, unit.type().kits());
     }
 
-    private static int left(Need need, Map<String, Integer> given) {
-        return need.pieces() - given.getOrDefault(need.key(), 0);
-    }
+    /** The lines while they are made. */
+    private static final class Lines {
+        private final Unit unit;
+        private final OneNumber numbers;
+        private final List<Line> made = new ArrayList<>();
+        private final Map<String, Integer> given = new LinkedHashMap<>();
 
-    /** The next so many pieces of a need; all of its parts where several of them are one piece, as cup and cone are. */
-    private static Line line(
-            String key, Need need, int pieces, String from, double price, Map<String, Integer> given, Shop shop) {
-        int first = given.getOrDefault(need.key(), 0);
-        given.put(need.key(), first + pieces);
-        List<String> parts = need.parts().size() == need.pieces()
-                ? need.parts().subList(first, Math.min(first + pieces, need.pieces()))
-                : need.parts();
-        List<String> items = parts.isEmpty()
-                ? need.items()
-                : parts.stream().map(JudgedPiece::item).distinct().toList();
-        String number = need.items().contains(need.key()) ? "" : need.key();
-        List<Entry.NumberReplaced> replaced = number.isEmpty() ? List.of() : shop.inPlaceOf(number);
-        String numbered = replaced.isEmpty()
-                ? need.numbered()
-                : replaced.get(replaced.size() - 1).by() + " " + need.name();
-        String what = numbered + (pieces > 1 ? ", " + pieces + " pieces" : "");
-        return new Line(key, what, items, from, price, need.check(), need.why(), parts, number, replaced, pieces);
+        Lines(Unit unit, OneNumber numbers) {
+            this.unit = unit;
+            this.numbers = numbers;
+        }
+
+        private int left(Need need) {
+            return need.pieces() - given.getOrDefault(need.key(), 0);
+        }
+
+        private void ofKit(Kit kit, Need need, int pieces) {
+            String listed = numbers.listed(kit, need, inUnit(need));
+            add(kit.id() + "/" + need.key(), need, pieces, "kit " + kit.id(), 0, listed);
+        }
+
+        /** The part numbers of a need that the unit file has. */
+        private List<String> inUnit(Need need) {
+            return need.items().stream()
+                    .map(item -> unit.item(item).part())
+                    .filter(part -> !part.isBlank())
+                    .distinct()
+                    .toList();
+        }
+
+        /** The next so many pieces of a need; all of its parts where several of them are one piece, as cup and cone are. */
+        private void add(String key, Need need, int pieces, String from, double price, String listed) {
+            int first = given.getOrDefault(need.key(), 0);
+            given.put(need.key(), first + pieces);
+            List<String> parts = need.parts().size() == need.pieces()
+                    ? need.parts().subList(first, Math.min(first + pieces, need.pieces()))
+                    : need.parts();
+            List<String> items = parts.isEmpty()
+                    ? need.items()
+                    : parts.stream().map(JudgedPiece::item).distinct().toList();
+            List<Entry.NumberReplaced> replaced = numbers.replaced(inUnit(need));
+            String numbered = replaced.isEmpty()
+                    ? need.numbered()
+                    : replaced.get(replaced.size() - 1).by() + " " + need.name();
+            String number = String.join(
+                    ", ",
+                    inUnit(need).stream()
+                            .filter(one -> replaced.isEmpty()
+                                    || !numbers.replaced(List.of(one)).isEmpty())
+                            .toList());
+            String what = numbered + (pieces > 1 ? ", " + pieces + " pieces" : "");
+            made.add(new Line(
+                    key, what, items, from, price, need.check(), need.why(), parts, number, replaced, listed, pieces));
+        }
     }
 
     /** The line of that key. */

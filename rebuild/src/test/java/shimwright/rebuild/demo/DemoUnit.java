@@ -23,10 +23,13 @@ public final class DemoUnit {
         return TYPE;
     }
 
+    /** Its file as it ships. */
+    public static String text() {
+        return text("/units/ambleholt-l5-74.yaml");
+    }
+
     private static UnitType read() {
-        return UnitFiles.read("ambleholt-l5-74.yaml", text("/units/ambleholt-l5-74.yaml"))
-                .outcome()
-                .orElseThrow();
+        return UnitFiles.read("ambleholt-l5-74.yaml", text()).outcome().orElseThrow();
     }
 
     /** The other invented unit: three shafts in line, an intermediate plate, one rail. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobOnBench;
+import shimwright.bench.desk.SoFar;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.kit.Pages;
@@ -18,6 +19,7 @@ import shimwright.rebuild.act.ComplaintActs;
 import shimwright.rebuild.complaint.Advice;
 import shimwright.rebuild.complaint.CauseTables;
 import shimwright.rebuild.complaint.Hum;
+import shimwright.rebuild.job.Job;
 
 /** The complaint: what it does, what may be wrong, and what to look at first. */
 public final class ComplaintPages {
@@ -52,9 +54,10 @@ public final class ComplaintPages {
     }
 
     /** What the complaint of a job comes to, with what earlier jobs of its type teach. */
-    private Advice advice(JobOnBench bench) {
-        return Advice.of(
-                bench.unit(), bench.job(), desk.jobs(bench.job().opened().unitType(), EARLIER));
+    private ComplaintView view(JobOnBench bench) {
+        SoFar<Job> earlier = desk.jobsSoFar(bench.job().opened().unitType(), EARLIER);
+        Advice advice = Advice.of(bench.unit(), bench.job(), earlier.values());
+        return ComplaintView.of(CauseTables.shipped(), advice, bench.job(), earlier.all());
     }
 
     void complaint(Context ctx, List<Refusal> faults, Map<String, String> typed) {
@@ -72,13 +75,7 @@ public final class ComplaintPages {
                     ctx,
                     "complaint",
                     door.page(ctx, "What is wrong with it", "complaint", bench, all, again),
-                    Map.of(
-                            "view",
-                            ComplaintView.of(CauseTables.shipped(), advice(bench), bench.job()),
-                            "hums",
-                            hums,
-                            "heard",
-                            heard));
+                    Map.of("view", view(bench), "hums", hums, "heard", heard));
         });
     }
 

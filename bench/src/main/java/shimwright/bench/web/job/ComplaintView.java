@@ -22,6 +22,7 @@ import shimwright.rebuild.job.Job.Said;
  * @param symptoms that stand now
  * @param apart how far it was apart; empty where nobody said
  * @param looked what was looked at, the newest first
+ * @param all false while earlier boxes are still being read
  */
 public record ComplaintView(
         CauseTables tables,
@@ -29,11 +30,12 @@ public record ComplaintView(
         Map<String, String> answers,
         List<String> symptoms,
         String apart,
-        List<Said<Entry.SuspectLooked>> looked) {
+        List<Said<Entry.SuspectLooked>> looked,
+        boolean all) {
     /** So many suspects are shown at once. */
     private static final int SHOWN = 8;
 
-    static ComplaintView of(CauseTables tables, Advice advice, Job job) {
+    static ComplaintView of(CauseTables tables, Advice advice, Job job, boolean all) {
         Said<Entry.ComplaintSaid> complaint = job.inspection().complaint();
         List<Said<Entry.SuspectLooked>> looked = job.inspection().looked().values().stream()
                 .sorted((one, other) -> Long.compare(other.number(), one.number()))
@@ -44,7 +46,8 @@ public record ComplaintView(
                 complaint == null ? Map.of() : complaint.what().answers(),
                 complaint == null ? List.of() : complaint.what().symptoms(),
                 complaint == null ? "" : complaint.what().apart(),
-                looked);
+                looked,
+                all);
     }
 
     /** Whether anything was said or seen yet. */

@@ -20,6 +20,7 @@ import shimwright.rebuild.act.OrderActs;
 import shimwright.rebuild.supply.KitCover;
 import shimwright.rebuild.supply.Need;
 import shimwright.rebuild.supply.Needs;
+import shimwright.rebuild.supply.OneNumber;
 import shimwright.rebuild.supply.OrderList;
 import shimwright.rebuild.unit.model.Kit;
 
@@ -119,17 +120,18 @@ public final class OrderPages {
     public record KitAgainst(Kit kit, List<Need> has, List<Need> lacks, List<Kit.Line> wrong) {}
 
     private static List<KitAgainst> kits(JobOnBench bench) {
-        List<Need> needs = Needs.of(bench.unit(), bench.job());
+        OneNumber numbers = OneNumber.of(bench.unit(), bench.shop());
+        List<Need> needs = Needs.of(bench.unit(), bench.job(), numbers);
         return bench.bench().file().type().kits().stream()
                 .map(kit -> new KitAgainst(
                         kit,
-                        needs.stream().filter(need -> has(kit, need)).toList(),
-                        needs.stream().filter(need -> !has(kit, need)).toList(),
-                        KitCover.wrong(bench.unit(), kit)))
+                        needs.stream().filter(need -> has(kit, need, numbers)).toList(),
+                        needs.stream().filter(need -> !has(kit, need, numbers)).toList(),
+                        KitCover.wrong(bench.unit(), kit, numbers)))
                 .toList();
     }
 
-    private static boolean has(Kit kit, Need need) {
-        return kit.contents().stream().anyMatch(line -> KitCover.has(line, need));
+    private static boolean has(Kit kit, Need need, OneNumber numbers) {
+        return kit.contents().stream().anyMatch(line -> numbers.has(line, need));
     }
 }

@@ -38,7 +38,7 @@ public record PartPhotos(
         return new PartPhotos(
                 Map.of(),
                 desk.shop().unitPictures(type.id()),
-                desk.earlier(type.id()).photos());
+                desk.lessons(type.id()).memories().photos());
     }
 
     /** Those of an item and of all its pieces. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobOnBench;
+import shimwright.bench.desk.SoFar;
 import shimwright.bench.web.kit.CsvRow;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Page;
@@ -62,9 +63,10 @@ public final class MoneyPages {
     }
 
     private MoneyView view(JobOnBench bench) {
-        List<Job> earlier = desk.jobs(bench.job().opened().unitType(), EARLIER);
-        Advice advice = Advice.of(bench.unit(), bench.job(), earlier);
-        return MoneyView.of(bench, QuoteBasis.chances(bench.unit(), bench.job(), advice, earlier));
+        SoFar<Job> earlier = desk.jobsSoFar(bench.job().opened().unitType(), EARLIER);
+        Advice advice = Advice.of(bench.unit(), bench.job(), earlier.values());
+        return MoneyView.of(
+                bench, QuoteBasis.chances(bench.unit(), bench.job(), advice, earlier.values()), earlier.all());
     }
 
     private void money(Context ctx, List<Refusal> faults, Map<String, String> typed) {

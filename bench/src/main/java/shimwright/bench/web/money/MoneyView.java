@@ -21,11 +21,12 @@ import shimwright.rebuild.money.WorkTime;
  * @param consent how it stands with the owner
  * @param time at the bench by the log
  * @param invoice what it came to
+ * @param all false while earlier boxes are still being read
  */
-public record MoneyView(String rate, QuoteBasis basis, Consent consent, WorkTime time, Invoice invoice) {
+public record MoneyView(String rate, QuoteBasis basis, Consent consent, WorkTime time, Invoice invoice, boolean all) {
     private static final double PERCENT = 100;
 
-    static MoneyView of(JobOnBench bench, Map<String, OpenItem> chances) {
+    static MoneyView of(JobOnBench bench, Map<String, OpenItem> chances, boolean all) {
         String rate = rate(bench);
         QuoteBasis basis = basis(bench, chances);
         return new MoneyView(
@@ -33,7 +34,8 @@ public record MoneyView(String rate, QuoteBasis basis, Consent consent, WorkTime
                 basis,
                 Consent.of(bench.job(), reckoned(basis, rate)),
                 WorkTime.of(bench.job(), bench.bench().zone()),
-                Invoice.of(bench.job(), rate));
+                Invoice.of(bench.job(), rate),
+                all);
     }
 
     /** How it stands with the owner of a job. */
@@ -49,6 +51,7 @@ public record MoneyView(String rate, QuoteBasis basis, Consent consent, WorkTime
         return QuoteBasis.of(
                 bench.unit(),
                 bench.job(),
+                bench.shop(),
                 bench.order().steps().keySet(),
                 chances,
                 bench.bench().zone());

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import shimwright.bench.desk.Desk;
+import shimwright.bench.desk.Lessons;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.kit.Page;
@@ -15,7 +16,6 @@ import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.Range;
 import shimwright.rebuild.learn.FigureRow;
 import shimwright.rebuild.learn.StockAdvice;
-import shimwright.rebuild.learn.Taught;
 import shimwright.rebuild.unit.model.UnitType;
 
 /** What shows over the jobs of a type: their readings in a row with the limits of a chart, and what the drawer should hold for them; with what is known of part numbers. */
@@ -48,9 +48,11 @@ public final class OverJobsPages {
             Page page = door.page(ctx, "Over the jobs", "", null);
             String asked = ctx.queryParam("of");
             String of = asked == null ? "" : asked;
-            List<FigureRow> trends = FigureRow.of(type, desk.taught(type.id()).figures());
+            Lessons lessons = desk.lessons(type.id());
+            List<FigureRow> trends = FigureRow.of(type, lessons.taught().figures());
             Map<String, Object> more = new LinkedHashMap<>();
             more.put("type", type);
+            more.put("all", lessons.all());
             more.put("view", OverJobsView.of(of.isEmpty() ? trends : FigureRow.about(trends, of), of, page.show()));
             more.put("back", Pages.cameFrom(ctx, Map.of()));
             door.show(ctx, "overjobs", page, more);
@@ -70,13 +72,15 @@ public final class OverJobsPages {
             double step = form.raw("step").isEmpty()
                     ? StockAdvice.STEP
                     : form.quantity("step", Kind.LENGTH, "step between sizes", new Range(1e-6, 1e-3));
-            Taught taught = desk.taught(type.id());
+            Lessons lessons = desk.lessons(type.id());
             Page page = door.page(ctx, "What the drawer should hold", "", null, form.faults(), form.typed());
             Map<String, Object> more = new LinkedHashMap<>();
             more.put("type", type);
+            more.put("all", lessons.all());
             more.put(
                     "places",
-                    StockAdvice.of(type, taught.wished(), desk.shop(), new StockAdvice.Asked(jobs, sure, step)));
+                    StockAdvice.of(
+                            type, lessons.taught().wished(), desk.shop(), new StockAdvice.Asked(jobs, sure, step)));
             more.put("step", step);
             more.put("back", Pages.cameFrom(ctx, Map.of()));
             door.show(ctx, "stock", page, more);

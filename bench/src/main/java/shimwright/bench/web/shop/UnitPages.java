@@ -104,7 +104,7 @@ public final class UnitPages {
     }
 
     private Optional<OwnTimes> times(UnitType type) {
-        return StepTimes.of(type, desk.earlier(type.id()));
+        return StepTimes.of(type, desk.lessons(type.id()).memories());
     }
 
     private UnitEdit times(Context ctx, Form form) {
