@@ -55,13 +55,19 @@ public record CauseTables(List<CheckQuestion> questions, List<StripDepth> openin
     }
 
     private static List<CheckQuestion> readQuestions() {
+        Map<String, Map<String, String>> means = new LinkedHashMap<>();
+        for (Table.Row row : Table.resource("/complaint/debris.csv").rows()) {
+            means.computeIfAbsent(row.text("question"), question -> new LinkedHashMap<>())
+                    .put(row.text("answer"), row.text("means"));
+        }
         Map<String, CheckQuestion> read = new LinkedHashMap<>();
         for (Table.Row row : Table.resource("/complaint/questions.csv").rows()) {
+            String id = row.text("question");
             CheckQuestion before = read.getOrDefault(
-                    row.text("question"), new CheckQuestion(row.text("question"), row.text("asks"), Map.of()));
+                    id, new CheckQuestion(id, row.text("asks"), Map.of(), means.getOrDefault(id, Map.of())));
             Map<String, String> answers = new LinkedHashMap<>(before.answers());
             answers.put(row.text("answer"), row.text("words"));
-            read.put(before.id(), new CheckQuestion(before.id(), before.asks(), answers));
+            read.put(id, new CheckQuestion(id, before.asks(), answers, before.means()));
         }
         return List.copyOf(read.values());
     }

@@ -10,9 +10,11 @@ import java.util.Map;
  * @param id short
  * @param asks in words
  * @param answers what can be answered, words by short id, in order
+ * @param means what an answer tells, by its id, where somebody has to be told
  */
-public record CheckQuestion(String id, String asks, Map<String, String> answers) {
+public record CheckQuestion(String id, String asks, Map<String, String> answers, Map<String, String> means) {
     public CheckQuestion {
         answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
+        means = Map.copyOf(means);
     }
 }

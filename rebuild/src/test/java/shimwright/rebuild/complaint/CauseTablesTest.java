@@ -82,4 +82,16 @@ class CauseTablesTest {
                 .containsExactlyInAnyOrder(
                         "dirt in a taper", "cup askew after a second heating", "side shims changed left for right");
     }
+
+    @Test
+    void whatLiesOnTheMagnetAndHowTheOilLooksIsExplained() {
+        assertThat(TABLES.questions().stream()
+                        .filter(question -> !question.means().isEmpty())
+                        .map(CheckQuestion::id))
+                .containsExactly("magnet", "oil");
+        TABLES.questions().stream()
+                .filter(question -> !question.means().isEmpty())
+                .forEach(question ->
+                        assertThat(question.means().keySet()).isEqualTo(question.answers().keySet()));
+    }
 }

@@ -63,7 +63,7 @@ class RankingTest {
     /** Two causes with shares 3 and 1 and chances 1/4 and 3/4 of the answer are as likely as each other (T. Bayes). */
     @Test
     void sharesAndAnswersAreWeighedByTheRuleOfBayes() {
-        CheckQuestion question = new CheckQuestion("q", "?", Map.of("a", "a", "b", "b"));
+        CheckQuestion question = new CheckQuestion("q", "?", Map.of("a", "a", "b", "b"), Map.of());
         CauseTables two = new CauseTables(
                 List.of(question),
                 List.of(new StripDepth("o", "o", 0, "")),

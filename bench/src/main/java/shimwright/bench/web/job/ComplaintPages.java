@@ -57,7 +57,7 @@ public final class ComplaintPages {
     private ComplaintView view(JobOnBench bench) {
         SoFar<Job> earlier = desk.jobsSoFar(bench.job().opened().unitType(), EARLIER);
         Advice advice = Advice.of(bench.unit(), bench.job(), earlier.values());
-        return ComplaintView.of(CauseTables.shipped(), advice, bench.job(), earlier.all());
+        return ComplaintView.of(CauseTables.shipped(), advice, bench, earlier.all());
     }
 
     void complaint(Context ctx, List<Refusal> faults, Map<String, String> typed) {

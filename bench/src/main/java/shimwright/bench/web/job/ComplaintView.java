@@ -2,11 +2,14 @@ package shimwright.bench.web.job;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import shimwright.bench.desk.JobOnBench;
 import shimwright.rebuild.complaint.Advice;
 import shimwright.rebuild.complaint.CaseBefore;
 import shimwright.rebuild.complaint.CauseTables;
+import shimwright.rebuild.complaint.OwnersWords;
 import shimwright.rebuild.complaint.LookOrder;
 import shimwright.rebuild.complaint.Ranking;
 import shimwright.rebuild.complaint.StripDepth;
@@ -22,6 +25,7 @@ import shimwright.rebuild.job.Job.Said;
  * @param symptoms that stand now
  * @param apart how far it was apart; empty where nobody said
  * @param looked what was looked at, the newest first
+ * @param proposed what the owner's words say, while nobody has kept anything
  * @param all false while earlier boxes are still being read
  */
 public record ComplaintView(
@@ -31,11 +35,13 @@ public record ComplaintView(
         List<String> symptoms,
         String apart,
         List<Said<Entry.SuspectLooked>> looked,
+        OwnersWords proposed,
         boolean all) {
     /** So many suspects are shown at once. */
     private static final int SHOWN = 8;
 
-    static ComplaintView of(CauseTables tables, Advice advice, Job job, boolean all) {
+    static ComplaintView of(CauseTables tables, Advice advice, JobOnBench bench, boolean all) {
+        Job job = bench.job();
         Said<Entry.ComplaintSaid> complaint = job.inspection().complaint();
         List<Said<Entry.SuspectLooked>> looked = job.inspection().looked().values().stream()
                 .sorted((one, other) -> Long.compare(other.number(), one.number()))
@@ -47,7 +53,29 @@ public record ComplaintView(
                 complaint == null ? List.of() : complaint.what().symptoms(),
                 complaint == null ? "" : complaint.what().apart(),
                 looked,
+                OwnersWords.of(
+                        bench.unit().type(),
+                        complaint == null ? job.opened().said() : List.of()),
                 all);
+    }
+
+    /** What stands ticked for a question: what was kept, or what the owner's words say. */
+    public String answer(String question) {
+        return answers.getOrDefault(question, proposed.answers().getOrDefault(question, ""));
+    }
+
+    /** Whether a symptom of the unit stands ticked. */
+    public boolean ticked(String symptom) {
+        return symptoms.contains(symptom) || proposed.symptoms().contains(symptom);
+    }
+
+    /** What is ticked from the owner's words, in the words of the check. */
+    public List<String> proposedWords() {
+        return tables.questions().stream()
+                .filter(question -> proposed.answers().containsKey(question.id()))
+                .map(question -> Objects.requireNonNull(
+                        question.answers().get(proposed.answers().get(question.id()))))
+                .toList();
     }
 
     /** Whether anything was said or seen yet. */
