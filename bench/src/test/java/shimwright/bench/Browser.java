@@ -286,6 +286,11 @@ final class Browser implements AutoCloseable {
         changes(() -> driver.switchTo().activeElement().sendKeys(Keys.ENTER));
     }
 
+    /** Whether the page has put the keys on this. */
+    boolean keysAre(String css) {
+        return Boolean.TRUE.equals(script("return document.activeElement.matches(\"" + css + "\")"));
+    }
+
     /** Types and presses Enter, and waits until the page has changed. */
     void typeAndSend(String text) {
         changes(() -> typeAndEnter(text));

@@ -42,6 +42,17 @@ class ComplaintTest {
     @Test
     void whatItDoesLeadsToTheFirstLookAndALookToTheNext() {
         browser.open(bench.url(JOB + "/complaint"));
+        // the owner's words stand ticked and count for nothing yet; what was said besides is named
+        assertThat(browser.text())
+                .contains("Ticked from the owner's words, and not kept yet: whines or hums; on the overrun")
+                .contains("Besides, the box growls or rumbles; jumps out of gear; loses oil")
+                .doesNotContain("Look in this order");
+        assertThat(browser.has("input[name='answers-kind'][value='whine']:checked"))
+                .isTrue();
+        assertThat(browser.has("label.choice svg.debris")).isTrue();
+        browser.picture("complaint-owner-phone");
+        browser.script("document.querySelectorAll(\"main input[type=radio][value='']\").forEach(r => r.click());"
+                + "document.querySelectorAll('main input[type=checkbox]:checked').forEach(c => c.click())");
         browser.one("form[action$='/complaint'] button.main").click();
         assertThat(browser.one("section.faults").getText()).contains("nothing is answered", "tap a symptom");
         tap("answers-kind", "growl");

@@ -78,7 +78,7 @@ class FirstShopTest {
         partsHere();
         build();
         clearance();
-        // about ten minutes of one person's taps and keys, the wrong ones and the look at the new parts among them
+        // less than ten minutes of one person's taps and keys, the wrong ones and the look at the new parts among them
         assertThat(hand.seconds()).as(hand.said()).isBetween(120.0, 600.0);
         fits();
     }
@@ -155,13 +155,15 @@ class FirstShopTest {
         String open = ".hold.open form[action$='/check']";
         for (int page = 0; page < 60 && !browser.has("main a[href*='/clearance/']"); page++) {
             if (!browser.has(open)) {
-                press("form[action$='/done'] button");
+                hand.enter("form[action$='/done'] button");
             } else if (browser.has(open + " input[name=values]")) {
                 String check = browser.one(open + " input[name=check]").getDomAttribute("value");
-                type(open + " input[name=values]", READINGS.getOrDefault(check, "nothing for " + check));
-                press(open + " button");
+                hand.send(
+                        open + " input[name=values]",
+                        READINGS.getOrDefault(check, "nothing for " + check),
+                        open + " button");
             } else {
-                press(open + " button[value=yes]");
+                hand.enter(open + " button[value=yes]");
             }
             assertThat(browser.has("main > .faults")).as(browser.text()).isFalse();
         }
@@ -200,7 +202,7 @@ class FirstShopTest {
     }
 
     private void round(String enters, String doesNot) {
-        type("input[name=v1]", enters);
+        hand.typeWhereKeysAre("input[name=v1]", enters);
         type("input[name=v2]", doesNot);
         press("form[action$='/round'] button");
     }

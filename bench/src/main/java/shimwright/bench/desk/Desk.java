@@ -52,7 +52,6 @@ public final class Desk {
     private final Clock clock;
     private final FoldCache streams;
     private final EarlierJobs earlier;
-    private final ReadAhead<Job> ahead;
     private final PlanCache plans;
     private final UnitVersions versions;
     private final Recent<Workbench> benches =
@@ -75,7 +74,6 @@ public final class Desk {
         this.clock = clock;
         this.streams = new FoldCache(log, summaries);
         this.earlier = new EarlierJobs(streams);
-        this.ahead = new ReadAhead<>(streams::atHand, line -> streams.job(line.job()));
         this.versions = new UnitVersions(this, log, shelf);
         this.plans = new PlanCache(clock, SearchBudget.page(), SearchBudget.proof(), PlanCache.behind());
     }
@@ -134,27 +132,16 @@ public final class Desk {
         return lines;
     }
 
-    /**
-     * The jobs of a unit type, the newest first.
-     *
-     * @param most how many at most
-     */
+    /** The jobs of a unit type, the newest first, at most so many. */
     public List<Job> jobs(String unitType, int most) {
-        return newest(unitType, most).stream()
+        return EarlierJobs.newest(lines(), unitType, most).stream()
                 .flatMap(line -> streams.job(line.job()).stream())
                 .toList();
     }
 
     /** The same, without those that are still being read behind the page. */
     public SoFar<Job> jobsSoFar(String unitType, int most) {
-        return ahead.of(newest(unitType, most));
-    }
-
-    private List<JobSummary> newest(String unitType, int most) {
-        return lines().stream()
-                .filter(line -> line.unitType().equals(unitType))
-                .limit(most)
-                .toList();
+        return earlier.jobs(lines(), unitType, most);
     }
 
     /**

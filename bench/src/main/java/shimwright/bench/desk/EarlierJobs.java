@@ -3,6 +3,7 @@ package shimwright.bench.desk;
 import java.util.List;
 import java.util.Optional;
 import shimwright.rebuild.job.Head;
+import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.StoreFailure;
 import shimwright.rebuild.learn.Memories;
 import shimwright.rebuild.learn.Taught;
@@ -22,10 +23,13 @@ final class EarlierJobs {
     private final Recent<Known> known = new Recent<>(HELD, one -> 1);
     private final ReadAhead<Taught> ahead = new ReadAhead<>(this::knows, this::of);
 
+    private final ReadAhead<Job> jobs;
+
     private record Known(Head head, Taught taught) {}
 
     EarlierJobs(FoldCache streams) {
         this.streams = streams;
+        this.jobs = new ReadAhead<>(streams::atHand, line -> streams.job(line.job()));
     }
 
     /**
@@ -48,6 +52,19 @@ final class EarlierJobs {
                 .map(Taught::memories)
                 .toList();
         return new Lessons(Memories.joined(newest), Taught.joined(read.values()), read.all());
+    }
+
+    /** The lines of a unit type, the newest first. */
+    static List<JobSummary> newest(List<JobSummary> lines, String unitType, int most) {
+        return lines.stream()
+                .filter(line -> line.unitType().equals(unitType))
+                .limit(most)
+                .toList();
+    }
+
+    /** The jobs of a unit type as far as they are read, the newest first. */
+    SoFar<Job> jobs(List<JobSummary> lines, String unitType, int most) {
+        return jobs.of(newest(lines, unitType, most));
     }
 
     private boolean knows(JobSummary line) {

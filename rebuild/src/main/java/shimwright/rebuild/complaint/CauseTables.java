@@ -78,7 +78,8 @@ public record CauseTables(List<CheckQuestion> questions, List<StripDepth> openin
                         row.text("opening"),
                         row.text("name"),
                         row.number("minutes"),
-                        row.has("after") ? row.text("after") : ""))
+                        row.has("after") ? row.text("after") : "",
+                        row.has("ends") ? List.of(row.text("ends").split(";")) : List.of()))
                 .toList();
     }
 

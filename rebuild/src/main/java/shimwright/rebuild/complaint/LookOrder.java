@@ -15,8 +15,14 @@ import java.util.Set;
  * and again, the piece of work with the highest chance a minute to what must go before it (W. A. Horn, Single-machine job sequencing
  * with treelike precedence ordering and linear delay penalties, SIAM J. Appl. Math. 23, 1972). Of two as good the one that comes first
  * in the list stands first.
+ *
+ * <p>A look that an opening ends (play and drag while the shafts lie in their bearings, what only the vehicle shows) is taken before that opening
+ * where it is worth it, though by the mean alone it might come later: afterwards it cannot be had.
  */
 public final class LookOrder {
+    /** A look that finds less than this is not taken early because it would be lost. */
+    private static final double WORTH = 0.02;
+
     private LookOrder() {}
 
     /**
@@ -94,7 +100,7 @@ public final class LookOrder {
         double begun = 0;
         double until = 0;
         double found = 0;
-        for (int node : horn(tree)) {
+        for (int node : inTime(tree, made, horn(tree))) {
             until += tree.minutes.get(node);
             List<Suspect> shown = tree.looks.get(node);
             if (shown.isEmpty()) {
@@ -152,6 +158,27 @@ public final class LookOrder {
             tree.add(tree.openings.get(parent), shown, parent, shown.get(0).minutes(), weight);
         });
         return tree;
+    }
+
+    /** The same nodes with looks that an opening ends before it. */
+    private static List<Integer> inTime(Tree tree, Set<String> made, List<Integer> nodes) {
+        List<Integer> order = new ArrayList<>();
+        List<Integer> left = new ArrayList<>(nodes);
+        while (!left.isEmpty()) {
+            int next = left.remove(0);
+            StripDepth opening = tree.openings.get(next);
+            if (tree.looks.get(next).isEmpty() && !made.contains(opening.id())) {
+                List<Integer> lost = left.stream()
+                        .filter(node -> tree.weights.get(node) >= WORTH)
+                        .filter(node -> tree.looks.get(node).stream()
+                                .anyMatch(suspect -> opening.ends().contains(suspect.id())))
+                        .toList();
+                order.addAll(lost);
+                left.removeAll(lost);
+            }
+            order.add(next);
+        }
+        return order;
     }
 
     /** Nodes in the order of least weighted completion. */

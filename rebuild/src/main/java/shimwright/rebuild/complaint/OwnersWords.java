@@ -17,18 +17,23 @@ import shimwright.rebuild.unit.model.UnitType;
  * that are denied in the same breath say nothing, and where two answers would hold the line says nothing of that question.
  *
  * @param symptoms of the unit, by id
- * @param answers by question
+ * @param answers by question, of the first complaint alone
+ * @param others kinds of what else is complained of, by the answer's id
  */
-public record OwnersWords(List<String> symptoms, Map<String, String> answers) {
+public record OwnersWords(List<String> symptoms, Map<String, String> answers, List<String> others) {
+    private static final String KIND = "kind";
+
     /** A denial holds for what follows it so closely. */
-    private static final Pattern DENIED = Pattern.compile("(?i)\\b(no( \\w+)?|(not|never|without|nor|\\w+n't)( \\w+){0,2}) $");
+    private static final Pattern DENIED =
+            Pattern.compile("(?i)\\b(no( \\w+)?|(not|never|without|nor|quiet|silent|\\w+n't)( \\w+){0,2}) $");
 
     /** Words that tell nothing apart. */
     private static final Set<String> EMPTY = Set.of(
-            "a", "an", "and", "at", "all", "by", "in", "into", "is", "it", "of", "on", "one", "only", "or", "out", "that", "the", "to",
-            "up", "when", "with", "will", "take", "taking");
+            "a", "an", "and", "at", "all", "by", "in", "into", "is", "it", "of", "on", "one", "only", "or", "out",
+            "that", "the", "to", "up", "when", "with", "will", "take", "taking");
 
-    private static final List<String> ORDINALS = List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh");
+    private static final List<String> ORDINALS =
+            List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh");
     private static final List<String> FIGURES = List.of("1st", "2nd", "3rd", "4th", "5th", "6th", "7th");
 
     /** Of the words of a symptom, so many of three are in the owner's line. */
@@ -39,6 +44,7 @@ public record OwnersWords(List<String> symptoms, Map<String, String> answers) {
     public OwnersWords {
         symptoms = List.copyOf(symptoms);
         answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
+        others = List.copyOf(others);
     }
 
     private record Way(String question, String answer, Pattern words) {}
@@ -53,22 +59,30 @@ public record OwnersWords(List<String> symptoms, Map<String, String> answers) {
     }
 
     /**
-     * What the lines say; of a question the first line that speaks of it.
+     * What the lines say; of a question the first line that speaks of it. A line that names another kind of trouble is another complaint:
+     * its gear and its load are not those of the first.
      *
      * @param said what the owner said, a line each
      */
     public static OwnersWords of(UnitType type, List<String> said) {
         Map<String, String> answers = new LinkedHashMap<>();
         List<String> symptoms = new ArrayList<>();
+        List<String> others = new ArrayList<>();
         for (String line : said) {
-            answers(line).forEach(answers::putIfAbsent);
+            Map<String, String> says = answers(line);
+            String kind = says.getOrDefault(KIND, "");
+            if (kind.isEmpty() || kind.equals(answers.getOrDefault(KIND, kind))) {
+                says.forEach(answers::putIfAbsent);
+            } else if (!others.contains(kind)) {
+                others.add(kind);
+            }
             type.symptoms().stream()
                     .filter(symptom -> speaksOf(line, symptom.says()))
                     .map(UnitType.Symptom::id)
                     .filter(id -> !symptoms.contains(id))
                     .forEach(symptoms::add);
         }
-        return new OwnersWords(symptoms, answers);
+        return new OwnersWords(symptoms, answers, others);
     }
 
     /** Nothing is proposed. */
@@ -96,10 +110,10 @@ public record OwnersWords(List<String> symptoms, Map<String, String> answers) {
         Map<String, String> answers = new LinkedHashMap<>();
         found.values().forEach(way -> answers.put(way.question(), way.answer()));
         // where oil comes out is asked of what leaks, and pace of what goes in badly
-        if (!"leak".equals(answers.get("kind"))) {
+        if (!"leak".equals(answers.get(KIND))) {
             answers.remove("drips");
         }
-        if (!Set.of("crunch", "stiff").contains(answers.getOrDefault("kind", ""))) {
+        if (!Set.of("crunch", "stiff").contains(answers.getOrDefault(KIND, ""))) {
             answers.remove("haste");
         }
         return answers;

@@ -21,6 +21,10 @@ class CauseTablesTest {
             assertThat(before).as(opening.id()).contains(opening.after());
             assertThat(before.add(opening.id())).as(opening.id()).isTrue();
             assertThat(opening.minutes()).isBetween(0.0, 240.0);
+            // what an opening ends can be had before it
+            assertThat(opening.ends())
+                    .allSatisfy(cause -> assertThat(before)
+                            .contains(TABLES.cause(cause).orElseThrow().after()));
         }
         assertThat(TABLES.causes()).allSatisfy(cause -> assertThat(before).contains(cause.after()));
     }
@@ -91,7 +95,7 @@ class CauseTablesTest {
                 .containsExactly("magnet", "oil");
         TABLES.questions().stream()
                 .filter(question -> !question.means().isEmpty())
-                .forEach(question ->
-                        assertThat(question.means().keySet()).isEqualTo(question.answers().keySet()));
+                .forEach(question -> assertThat(question.means().keySet())
+                        .isEqualTo(question.answers().keySet()));
     }
 }

@@ -90,4 +90,27 @@ class LookOrderTest {
         assertThat(LookOrder.of(tables, Set.of("b"), one).get(0).minutes()).isEqualTo(10);
         assertThat(LookOrder.of(tables, Set.of("b"), one).get(0).opens()).isEmpty();
     }
+
+    /** Play is read while the shafts lie in their bearings, though the likeliest is deeper in. */
+    @Test
+    void whatAnOpeningEndsIsLookedAtBeforeIt() {
+        Cause play = cause("play", 15, "a", 1);
+        Cause deep = cause("deep", 5, "b", 1);
+        List<StripDepth> openings =
+                List.of(new StripDepth("a", "a", 5, ""), new StripDepth("b", "b", 10, "a", List.of("play")));
+        CauseTables tables = new CauseTables(List.of(), openings, List.of(deep, play));
+        List<Suspect> both = List.of(suspect(deep, 0.9), suspect(play, 0.05));
+        assertThat(first(tables, Set.of(), both)).isEqualTo("play");
+        assertThat(LookOrder.of(tables, Set.of(), both))
+                .extracting(LookOrder.Look::minutes)
+                .containsExactly(20.0, 15.0);
+        // too unlikely to be worth it, or too late
+        assertThat(first(tables, Set.of(), List.of(suspect(deep, 0.9), suspect(play, 0.01))))
+                .isEqualTo("deep");
+        assertThat(first(tables, Set.of("b"), both)).isEqualTo("deep");
+    }
+
+    private static String first(CauseTables tables, Set<String> there, List<Suspect> suspects) {
+        return LookOrder.of(tables, there, suspects).get(0).suspects().get(0).id();
+    }
 }

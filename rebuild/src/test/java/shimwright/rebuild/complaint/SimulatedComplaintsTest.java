@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
 /**
  * Complaints drawn from a world whose tables differ from those that ship: each share and each weight is, with a chance of one in five,
@@ -20,7 +21,9 @@ class SimulatedComplaintsTest {
     private static final double DISTURBED = 0.2;
     private static final double ANSWERED = 0.7;
 
-    private final Random random = new Random(20261130);
+    private static final long SEED = 20261130;
+
+    private Random random = new Random(SEED);
 
     private double disturbed(double value) {
         return random.nextDouble() < DISTURBED ? value * Math.pow(3, 2 * random.nextDouble() - 1) : value;
@@ -102,8 +105,11 @@ class SimulatedComplaintsTest {
         return until;
     }
 
-    @Test
-    void theTrueCauseIsAmongTheFirstThreeAndFoundSooner() {
+    /** Of so many complaints: first, among the first three, mean minutes by our order, by the order of the list, by the likeliest first. */
+    private record Figures(int first, int among, int ours, int file, int likeliest) {}
+
+    private Figures figures(long seed) {
+        random = new Random(seed);
         List<Cause> world = TABLES.causes().stream().map(this::disturbed).toList();
         int first = 0;
         int among = 0;
@@ -128,11 +134,30 @@ class SimulatedComplaintsTest {
             file += until(asInFile, truth, shown);
             likeliest += until(ranked, truth, shown);
         }
-        assertThat(among).isGreaterThanOrEqualTo(COMPLAINTS * 80 / 100);
-        assertThat(ours).isLessThan(file).isLessThan(likeliest);
-        assertThat(List.of(first, among, minutes(ours), minutes(file), minutes(likeliest)))
-                .as("first, among three; mean minutes: ours, as in the file, likeliest first")
-                .isEqualTo(List.of(1143, 1682, 206, 590, 218));
+        return new Figures(first, among, minutes(ours), minutes(file), minutes(likeliest));
+    }
+
+    private static void holds(Figures figures) {
+        assertThat(figures.among()).isGreaterThanOrEqualTo(COMPLAINTS * 80 / 100);
+        assertThat(figures.ours()).isLessThan(figures.file()).isLessThan(figures.likeliest());
+    }
+
+    @Test
+    void theTrueCauseIsAmongTheFirstThreeAndFoundSooner() {
+        Figures figures = figures(SEED);
+        holds(figures);
+        assertThat(figures).isEqualTo(new Figures(1143, 1682, 206, 590, 218));
+    }
+
+    /** A single world may be a lucky one: each of twenty others holds by itself. */
+    @Test
+    @EnabledIfSystemProperty(named = "shimwright.figures", matches = "true")
+    void soItIsInTwentyOtherWorlds() {
+        for (int world = 1; world <= 20; world++) {
+            Figures figures = figures(SEED + world);
+            System.out.println(figures);
+            holds(figures);
+        }
     }
 
     private static int minutes(double sum) {

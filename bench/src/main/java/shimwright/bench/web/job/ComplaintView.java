@@ -2,15 +2,15 @@ package shimwright.bench.web.job;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.rebuild.complaint.Advice;
 import shimwright.rebuild.complaint.CaseBefore;
 import shimwright.rebuild.complaint.CauseTables;
-import shimwright.rebuild.complaint.OwnersWords;
+import shimwright.rebuild.complaint.CheckQuestion;
 import shimwright.rebuild.complaint.LookOrder;
+import shimwright.rebuild.complaint.OwnersWords;
 import shimwright.rebuild.complaint.Ranking;
 import shimwright.rebuild.complaint.StripDepth;
 import shimwright.rebuild.complaint.Suspect;
@@ -54,8 +54,7 @@ public record ComplaintView(
                 complaint == null ? "" : complaint.what().apart(),
                 looked,
                 OwnersWords.of(
-                        bench.unit().type(),
-                        complaint == null ? job.opened().said() : List.of()),
+                        bench.unit().type(), complaint == null ? job.opened().said() : List.of()),
                 all);
     }
 
@@ -72,9 +71,18 @@ public record ComplaintView(
     /** What is ticked from the owner's words, in the words of the check. */
     public List<String> proposedWords() {
         return tables.questions().stream()
-                .filter(question -> proposed.answers().containsKey(question.id()))
-                .map(question -> Objects.requireNonNull(
-                        question.answers().get(proposed.answers().get(question.id()))))
+                .map(question ->
+                        question.answers().getOrDefault(proposed.answers().getOrDefault(question.id(), ""), ""))
+                .filter(words -> !words.isEmpty())
+                .toList();
+    }
+
+    /** What else the owner complains of, in the words of the check. */
+    public List<String> otherComplaints() {
+        Map<String, String> kinds =
+                tables.question("kind").map(CheckQuestion::answers).orElse(Map.of());
+        return proposed.others().stream()
+                .map(kind -> kinds.getOrDefault(kind, kind))
                 .toList();
     }
 

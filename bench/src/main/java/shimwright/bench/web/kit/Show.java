@@ -222,12 +222,14 @@ public record Show(UnitSystem system, ZoneId zone) {
                     .collect(Collectors.joining(", "));
         }
         UnitSystem.Display display = display(kind);
-        String unit = " " + display.unit().symbol();
+        String unit = display.unit().symbol();
+        // a degree sign stands close, other units behind a space
+        String behind = Quantities.print(0, display.unit(), 0).endsWith(" " + unit) ? " " + unit : unit;
         return values.stream()
                         .map(v -> Quantities.print(v, display.unit(), display.decimals())
-                                .replace(unit, ""))
+                                .replace(behind, ""))
                         .collect(Collectors.joining(", "))
-                + unit;
+                + behind;
     }
 
     /** A unit as it reads behind the word "in". */

@@ -11,6 +11,7 @@ import shimwright.bench.web.plan.BackOutTarget;
 import shimwright.bench.web.plan.ForecastView;
 import shimwright.bench.web.plan.LearnView;
 import shimwright.mechanics.conformity.Verdict;
+import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.job.Entry.PieceIn;
 
@@ -24,6 +25,12 @@ class ShowTest {
         assertThat(SHOW.pieces(PACK)).isEqualTo(SHOW.length(1.03e-3) + " (d-02) + " + SHOW.length(0.21e-3) + " (d-07)");
         assertThat(SHOW.thickness(PACK)).isEqualTo(SHOW.length(1.24e-3)).startsWith("1.24");
         assertThat(SHOW.pieces(List.of())).isEmpty();
+    }
+
+    @Test
+    void aUnitStandsOnceBehindItsReadings() {
+        assertThat(SHOW.values(List.of(Math.toRadians(1.2)), Kind.ANGLE)).containsOnlyOnce("°");
+        assertThat(SHOW.values(List.of(1e-3, 2e-3), Kind.LENGTH)).isEqualTo("1.000, 2.000 mm");
     }
 
     @Test
