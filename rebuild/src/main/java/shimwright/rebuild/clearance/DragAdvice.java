@@ -92,9 +92,12 @@ public record DragAdvice(Clearance clearance, Drag drag) {
      * speak of another torque.
      */
     public static Optional<String> look(Check check, boolean high) {
-        return TURNS.matcher(check.what()).find()
-                ? Optional.of("Look" + LOOK + (high ? HEAVY : LIGHT))
-                : Optional.empty();
+        return turns(check) ? Optional.of("Look" + LOOK + (high ? HEAVY : LIGHT)) : Optional.empty();
+    }
+
+    /** Whether the words of a check of torque speak of one that turns, and not of one that tightens. */
+    public static boolean turns(Check check) {
+        return TURNS.matcher(check.what()).find();
     }
 
     private static String length(double metres, UnitSystem units) {

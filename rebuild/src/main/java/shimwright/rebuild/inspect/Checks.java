@@ -25,6 +25,11 @@ public final class Checks {
     /** Said where no gauge is known, so that nobody takes a number for a proof. */
     static final String UNCERTAINTY_NOT_KNOWN = " By number alone: no gauge is named, so its uncertainty is not known.";
 
+    private static final String BELOW = "below";
+
+    /** Of a step of the display: less than this is arithmetic and no reading. */
+    private static final double DUST = 1e-3;
+
     private final Check check;
     private final GaugeReadings readings;
     private final UnitSystem system;
@@ -116,7 +121,7 @@ public final class Checks {
         }
         check.lower().ifPresent(limit -> {
             double low = working.line("lower limit", "unit file", reference + limit.si(), kind);
-            against(values.get(0).named(), least, u, new Limits(low, null), "below", limit);
+            against(values.get(0).named(), least, u, new Limits(low, null), BELOW, limit);
         });
         check.upper().ifPresent(limit -> {
             double high = working.line("upper limit", "unit file", reference + limit.si(), kind);
@@ -126,7 +131,8 @@ public final class Checks {
 
     private void against(String named, double value, double u, Limits limits, String side, Quantity limit) {
         Verdict verdict = Conformity.verdict(value, u, Double.POSITIVE_INFINITY, limits, Rule.DEFAULT);
-        String shown = named + Quantities.print(value, kind, system);
+        double apart = Math.abs(value - (side.equals(BELOW) ? limits.low() : limits.high()));
+        String shown = named + shown(value, apart, limit);
         String relative = check.relativeTo().isEmpty() ? "" : " from the reading of " + check.relativeTo();
         if (verdict == Verdict.OUT) {
             wrong.add(shown + " is " + side + " the limit of " + limit + relative);
@@ -134,6 +140,14 @@ public final class Checks {
             unproven.add(shown + " is within the limit of " + limit + relative + ", but "
                     + readings.gauge().map(GaugeError::name).orElse("the gauge") + " cannot prove it");
         }
+    }
+
+    /** Rounded as usual; where that would not show on which side of the limit it lies, in the unit of the limit and with its digits. */
+    private String shown(double value, double apart, Quantity limit) {
+        UnitSystem.Display usual = system.display(kind);
+        double step = usual.unit().factor() * Math.pow(10, -usual.decimals());
+        boolean hidden = kind == Kind.PRESSURE || apart > step * DUST && apart < step;
+        return hidden ? Quantities.brief(value, limit.unit()) : Quantities.print(value, usual.unit(), usual.decimals());
     }
 
     private void spread(String piece, List<Double> all, Quantity limit) {

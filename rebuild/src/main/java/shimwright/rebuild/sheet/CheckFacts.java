@@ -37,6 +37,9 @@ record CheckFacts(Job job, Unit unit, UnitSystem units) {
     private static final String FILE = "unit file";
     private static final Pattern AT_LENGTH = Pattern.compile("at ([0-9.]+ ?mm|[0-9.]+ ?in)");
     private static final Pattern START = Pattern.compile("from ([0-9.]+ ?(?:bar|kPa|psi))");
+    private static final Pattern SPRING = Pattern.compile("(?i)spring");
+    private static final Pattern AIR =
+            Pattern.compile("(?i)from [0-9.]+ ?(?:bar|kPa|psi)|leak|tight|\\bair\\b|\\blos[st]");
     private static final Pattern DURATION = Pattern.compile("([0-9.]+ ?(?:min|s|h))\\b");
     private static final Pattern BORE = Pattern.compile("([0-9]+(?:\\.[0-9]+)?)[x×]");
     private static final double MM = 1e-3;
@@ -47,17 +50,21 @@ record CheckFacts(Job job, Unit unit, UnitSystem units) {
     }
 
     private Optional<JobSheet> sheet(HoldPoint hold, Check check) {
-        if (check.kind() == CheckKind.FORCE && check.what().contains("spring")) {
+        if (check.kind() == CheckKind.FORCE && ofSpring(check)) {
             return Optional.of(made(hold, check, SpringTester.SHEET, spring(hold, check), "rate", "load", "verdict"));
         }
-        if (check.kind() == CheckKind.PRESSURE && START.matcher(check.what()).find()) {
+        if (check.kind() == CheckKind.PRESSURE && AIR.matcher(check.what()).find()) {
             return Optional.of(made(hold, check, LeakProofs.SHEET, leak(hold, check), "leak", "verdict"));
         }
-        return check.kind() == CheckKind.TORQUE
-                ? DragAdvice.of(unit, check)
-                        .map(drag -> made(
-                                hold, check, PreloadDrag.SHEET, drag(hold, check, drag), "preloadLow", "preloadHigh"))
+        Optional<DragAdvice> drag = check.kind() == CheckKind.TORQUE ? DragAdvice.of(unit, check) : Optional.empty();
+        return drag.isPresent() || check.kind() == CheckKind.TORQUE && DragAdvice.turns(check)
+                ? Optional.of(
+                        made(hold, check, PreloadDrag.SHEET, drag(hold, check, drag), "preloadLow", "preloadHigh"))
                 : Optional.empty();
+    }
+
+    private static boolean ofSpring(Check check) {
+        return SPRING.matcher(check.what()).find();
     }
 
     private JobSheet made(
@@ -84,8 +91,7 @@ record CheckFacts(Job job, Unit unit, UnitSystem units) {
             String from = "weakest of " + loads.size() + " at " + hold.id();
             facts.put("readings", new Fact(at + ": " + load, from));
             List<Double> lengths = hold.checks().stream()
-                    .filter(other ->
-                            other.kind() == CheckKind.LENGTH && other.what().contains("spring"))
+                    .filter(other -> other.kind() == CheckKind.LENGTH && ofSpring(other))
                     .findFirst()
                     .map(other -> read(hold, other))
                     .orElse(List.of());
@@ -116,10 +122,12 @@ record CheckFacts(Job job, Unit unit, UnitSystem units) {
         return facts;
     }
 
-    private Map<String, Fact> drag(HoldPoint hold, Check check, DragAdvice drag) {
+    private Map<String, Fact> drag(HoldPoint hold, Check check, Optional<DragAdvice> drag) {
         Map<String, Fact> facts = new LinkedHashMap<>();
-        List<String> items =
-                drag.clearance().loop().stream().map(Clearance.Length::item).toList();
+        List<String> items = drag.stream()
+                .flatMap(advice -> advice.clearance().loop().stream())
+                .map(Clearance.Length::item)
+                .toList();
         List<String> bearings = new ArrayList<>();
         for (Bearing bearing : unit.type().bearings()) {
             Matcher bore = BORE.matcher(bearing.size());

@@ -53,6 +53,20 @@ class ChecksTest {
                 .isEqualTo("Within limits. By number alone: no gauge is named, so its uncertainty is not known.");
     }
 
+    /** A loss of 3 kPa against 2 kPa is 0.00 MPa on the display of stresses, and 29.6 N is 30 N where newtons have no decimals. */
+    @Test
+    void aReadingBesideItsLimitIsSaidInTheDigitsThatShowIt() {
+        assertThat(said("kind: pressure, upper: 2 kPa", 3e3)).startsWith("3 kPa is above the limit of 2 kPa");
+        assertThat(said("kind: force, lower: 30 N", 29.6)).startsWith("29.6 N is below the limit of 30 N");
+        assertThat(said("kind: force, lower: 30 N", 21)).startsWith("21 N is below the limit of 30 N");
+    }
+
+    private static String said(String check, double value) {
+        return Checks.judge(ChecksFromFile.check(check), List.of(value), UnitSystem.METRIC)
+                .orElseThrow()
+                .say();
+    }
+
     @Test
     void aboveIsSaidAsAbove() {
         Checks.Judged drag = judge("H18", "drag", 1.5, 1.55, 1.95);

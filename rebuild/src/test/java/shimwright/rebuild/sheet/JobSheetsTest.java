@@ -236,6 +236,10 @@ class JobSheetsTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(DragAdvice.look(neutral, true)).get().asString().contains("a seal on the shaft");
+        assertThat(sheets(Van7.before("F01")).all())
+                .filteredOn(sheet -> sheet.about().equals("check H35/torque"))
+                .extracting(sheet -> sheet.sheet().name())
+                .containsExactly("preload-drag");
     }
 
     /** Gears, bearings and splines open their sheets from the part, with the teeth, modules and sizes of the file. */
