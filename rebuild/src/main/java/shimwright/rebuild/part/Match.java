@@ -1,6 +1,7 @@
 package shimwright.rebuild.part;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A part that a stamp or measured sizes may mean.
@@ -12,6 +13,17 @@ import java.util.List;
 public record Match(StandardPart part, Certainty certainty, List<String> remarks) {
     public Match {
         remarks = List.copyOf(remarks);
+    }
+
+    /** The same, as sure as said. */
+    Match as(Certainty other) {
+        return new Match(part, other, remarks);
+    }
+
+    /** The same with more remarks. */
+    Match with(List<String> more) {
+        return new Match(
+                part, certainty, Stream.concat(remarks.stream(), more.stream()).toList());
     }
 
     /** How sure a match is. */
