@@ -118,6 +118,9 @@ export function keeps(form) {
         event.preventDefault();
         send(form, event.submitter);
     });
+    form.querySelectorAll("[data-tick-all]").forEach(all => all.addEventListener("change", () => {
+        form.querySelectorAll(`input[type=checkbox][name="${all.dataset.tickAll}"]`).forEach(one => { one.checked = all.checked; });
+    }));
     form.querySelectorAll("[data-send]").forEach(file => file.addEventListener("change", () => form.requestSubmit()));
     // Enter, a foot pedal or a gauge that types like a keyboard: on to the next empty number, then send.
     form.addEventListener("keydown", event => {

@@ -257,7 +257,7 @@ final class Newcomer {
         tally.at("what it does not have");
         String order = "/job/" + job + "/strip/order";
         List<String> gone = door.page(order).select("input[name=gone]").eachAttr("value");
-        tally.tap(3);
+        tally.tap(4);
         form("/job/" + job + "/strip/without", Map.of("gone", gone));
         tally.at("order into the unit");
         form(order, Map.of());
