@@ -125,6 +125,31 @@ class StripDownInHandTest {
         assertThat(browser.text()).contains("oil baffle");
     }
 
+    @Test
+    void aWrongTapPutRightByNameIsTheOtherPart() {
+        String job = job("named");
+        bench.post(job + "/strip", "entry", "strip-named-1", "tap", "magnet", "inTheWay", "last");
+        Document right = bench.page(job + "/strip?right=strip-named-1");
+        assertThat(right.select("datalist option[value=input seal]")).hasSize(1);
+        bench.post(
+                job + "/strip/right",
+                "entry",
+                "strip-named-2",
+                "takenOff",
+                "strip-named-1",
+                "items",
+                "magnet",
+                "gone",
+                "Input seal",
+                "inTheWay",
+                "nothing",
+                "reason",
+                "wrong tap");
+        Document strip = bench.page(job + "/strip");
+        assertThat(strip.select("button[value=magnet]")).hasSize(1);
+        assertThat(strip.select("button[value=input_seal]")).isEmpty();
+    }
+
     /** Parts that never came off are no wrong answer of the first minutes: none is ticked, and all are with one tap. */
     private static void nothingGoesUntilItIsTapped() {
         String ticked = "return document.querySelectorAll('input[name=gone]:checked').length";

@@ -129,7 +129,7 @@ final class FoldCache {
     }
 
     /** The shop's entries, what is in the units, and the shop that comes of both. */
-    private record Stock(Head head, Map<String, String> taken, Shop shop, String mark) {}
+    private record Stock(Head head, List<LogEntry> stream, Map<String, String> taken, Shop shop, String mark) {}
 
     /** The job of a stream; empty where there is none. */
     Optional<Job> job(String stream) {
@@ -172,8 +172,12 @@ final class FoldCache {
         if (before != null && before.head().equals(head) && before.taken().equals(taken)) {
             return before.shop();
         }
-        Shop shop = Shop.of(log.read(JobLog.SHOP), taken);
-        stock = new Stock(head, taken, shop, head.count() + "-" + Integer.toHexString(taken.hashCode()));
+        List<LogEntry> stream = new ArrayList<>(before == null ? List.of() : before.stream());
+        stream.addAll(log.read(JobLog.SHOP, before == null ? Head.EMPTY : before.head()));
+        Shop shop = Shop.of(stream, taken);
+        // what came while it was read belongs to it
+        head = Head.of(stream);
+        stock = new Stock(head, stream, taken, shop, head.count() + "-" + Integer.toHexString(taken.hashCode()));
         return shop;
     }
 

@@ -77,14 +77,17 @@ public final class UnitShelf {
         return asked;
     }
 
-    /** A file as one stands on it; one that lay there before is the same unit, with what was worked out of it. */
+    /** A file as one stands on it; one that lay there before is the same unit, with what was worked out of it, and not hashed again. */
     @SuppressWarnings("ReferenceEquality") // the very one that lay there
     private PinnedUnit unit(ReadFile file) {
         Shelved last = before;
         if (last != null) {
             PinnedUnit known = last.byType().get(file.type().id());
-            if (known != null && known.type() == file.type() && last.byHash().get(known.hash()) == file) {
-                return known;
+            for (Map.Entry<String, ReadFile> there : last.byHash().entrySet()) {
+                if (there.getValue() == file) {
+                    boolean same = known != null && known.hash().equals(there.getKey());
+                    return same ? known : new PinnedUnit(there.getKey(), file.type());
+                }
             }
         }
         return new PinnedUnit(PinnedUnit.hash(file.content()), file.type());

@@ -7,10 +7,15 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import shimwright.bench.ClockedBench;
+import shimwright.rebuild.unit.begin.Construction;
+import shimwright.rebuild.unit.begin.FirstUnit;
+import shimwright.rebuild.unit.edit.AddClearance;
+import shimwright.rebuild.unit.edit.UnitEdit;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.UnitType;
@@ -28,6 +33,10 @@ class RebuiltFromNothingTest {
     private static final Map<String, String> IN_LINE = seen(
             "model=in line&layout=IN_LINE&housing-BELL=yes&housing-PLATE=yes&housing-TAIL=yes&gears=5&straight=4"
                     + "&countershafts=1&cones1=1&cones2=1&cones3=1&cones4=1&cones5=1&reverse=SYNCHRONIZED&shift=SINGLE_RAIL");
+
+    private static final Map<String, String> SET_OF_THREE = seen(
+            "model=set of three&layout=IN_LINE&housing-BELL=yes&housing-PLATE=yes&housing-TAIL=yes&gears=5&straight=4"
+                    + "&countershafts=3&cones1=0&cones2=1&cones3=2&cones4=1&cones5=1&reverse=SYNCHRONIZED&shift=RAILS");
 
     /** The transaxle too, and a second box in line to its hand-back. */
     private static final boolean ALL = Boolean.getBoolean("shimwright.nothing");
@@ -56,6 +65,60 @@ class RebuiltFromNothingTest {
         rebuilt("ambleholt-l5-74", "A", ALONG, false, List.of(1044, 4957, 283), List.of(3656, 3819, 592, 9502));
     }
 
+    /** A box with a set of three countershafts, which is in no file either, with {@code -Dshimwright.nothing=true}. */
+    @Test
+    @EnabledIfSystemProperty(named = "shimwright.nothing", matches = "true")
+    void theBoxWithASetOfThree() {
+        rebuilt(setOfThree(), "A", SET_OF_THREE, true, List.of(), List.of());
+    }
+
+    /** Made as such boxes are, with what the book of it says: plays of the three countershafts and of the input shaft. */
+    private static UnitType setOfThree() {
+        Construction built = new Construction(
+                Construction.Layout.IN_LINE,
+                Set.of(Construction.Housing.PLATE, Construction.Housing.TAIL, Construction.Housing.BELL),
+                List.of(0, 1, 2, 1, 1),
+                4,
+                Construction.Reverse.SYNCHRONIZED,
+                Construction.Shift.RAILS,
+                3);
+        UnitType type = read(FirstUnit.text(built, "Old Works", "set of three").orElseThrow());
+        // what such boxes usually have and this one does not
+        type = read(UnitEdit.text(type, new UnitEdit.RemoveItems(List.of("magnet", "breather")))
+                .orElseThrow());
+        for (int k = 1; k <= 3; k++) {
+            type = with(type, "end play of countershaft " + k, "counter_" + k, 30 + k);
+        }
+        return with(type, "end play of the input shaft", "input_shaft", 44);
+    }
+
+    private static UnitType with(UnitType type, String play, String item, double bore) {
+        String into = type.steps().stream()
+                .filter(step -> step.installs().contains(item))
+                .findFirst()
+                .orElseThrow()
+                .id();
+        AddClearance.Shims shims = new AddClearance.Shims(bore * 1e-3, (bore + 8) * 1e-3, 0.2e-3, 1.2e-3);
+        return read(UnitEdit.text(
+                        type,
+                        new AddClearance(
+                                play,
+                                Clearance.Sense.END_PLAY,
+                                0.05e-3,
+                                0.25e-3,
+                                "told",
+                                "behind the bearing",
+                                shims,
+                                true,
+                                "dial indicator 0.01 mm",
+                                into))
+                .orElseThrow());
+    }
+
+    private static UnitType read(String text) {
+        return UnitFiles.read("three.yaml", text).outcome().orElseThrow();
+    }
+
     private void rebuilt(
             String name,
             String variant,
@@ -65,6 +128,16 @@ class RebuiltFromNothingTest {
             List<Integer> pairs) {
         UnitType shipped =
                 UnitFiles.read(name, DoorWalkTest.file(name)).outcome().orElseThrow();
+        rebuilt(shipped, variant, seen, second, counted, pairs);
+    }
+
+    private void rebuilt(
+            UnitType shipped,
+            String variant,
+            Map<String, String> seen,
+            boolean second,
+            List<Integer> counted,
+            List<Integer> pairs) {
         BoxOnBench box = new BoxOnBench(shipped.resolve(variant));
         try (ClockedBench bench = new ClockedBench(folder, Instant.parse("2026-12-01T08:00:00Z"))) {
             Newcomer person = new Newcomer(bench, box, seen);

@@ -18,6 +18,7 @@ import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job.Said;
 import shimwright.rebuild.plan.learn.AsFound;
 import shimwright.rebuild.plan.learn.FoundLimits;
+import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.workbench.Workbench;
 
 /** The strip-down: what comes off, what was in its way, and the putting right of what was said of it. */
@@ -76,7 +77,10 @@ public final class StripActs {
         }
     }
 
-    /** What was said of something that came off is put right; what was in its way may be another. */
+    /**
+     * What was said of something that came off is put right; what was in its way may be another, and so may the part: another name with
+     * the same items means the item that is called so.
+     */
     @MakesEntries(Entry.TakenOffCorrected.class)
     public record CorrectTakenOff(
             @ActInput(value = "what came off before", missing = "Load the page again")
@@ -105,10 +109,11 @@ public final class StripActs {
                     .takeWhile(said -> !said.id().equals(takenOff))
                     .toList();
             List<String> way = named(inTheWay, before);
+            List<String> meant = meant(bench);
             return said(shims, around)
                     .map(found -> new Entry.TakenOff(
                             gone,
-                            items,
+                            meant,
                             note,
                             way,
                             asOneWith,
@@ -122,6 +127,21 @@ public final class StripActs {
                             bench,
                             new Entry.TakenOffCorrected(takenOff, now, reason),
                             "Put right; what was said before stays in the log"));
+        }
+
+        /** The items as said; where the name alone is another, those of the unit that are called so. */
+        private List<String> meant(Workbench bench) {
+            boolean renamed = bench.job().takenOff().stream()
+                    .filter(said -> said.id().equals(takenOff))
+                    .anyMatch(said -> said.what().items().equals(items)
+                            && !said.what().gone().strip().equalsIgnoreCase(gone.strip()));
+            if (!renamed) {
+                return items;
+            }
+            return bench.unit().type().items().stream()
+                    .filter(item -> item.name().equalsIgnoreCase(gone.strip()))
+                    .map(Item::id)
+                    .toList();
         }
     }
 
@@ -181,9 +201,8 @@ public final class StripActs {
             String key = kind == Kind.TORQUE ? "drag" : kind == Kind.NUMBER ? "count" : "play";
             double most = kind == Kind.TORQUE ? MOST_DRAG : kind == Kind.NUMBER ? MOST_TURNS : MOST_PLAY;
             MeasureUnit bare = around.units().display(kind).unit();
-            List<Outcome<Double>> values = Stream.of(text.split("\\s*[;\n]\\s*|\\s+(?=[-+.,\\d])"))
-                    .filter(part -> !part.isBlank())
-                    .map(part -> Quantities.parse(part.strip(), kind, bare, key, new Range(0, most))
+            List<Outcome<Double>> values = TypedReadings.parts(text).stream()
+                    .map(part -> Quantities.parse(part, kind, bare, key, new Range(0, most))
                             .placed(key, key)
                             .map(read -> read.si()))
                     .toList();

@@ -3,6 +3,8 @@ package shimwright.rebuild.act;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.Kind;
@@ -16,6 +18,7 @@ import shimwright.rebuild.inspect.GaugeReadings;
 /** Readings typed one behind the other. */
 public final class TypedReadings {
     private static final int MOST = 24;
+    private static final Pattern AND_ANOTHER = Pattern.compile("(?<=[.,]\\d{1,6}),\\s+(?=[-+.,\\d])");
 
     private TypedReadings() {}
 
@@ -32,14 +35,7 @@ public final class TypedReadings {
             return Outcome.refused(new Refusal(
                     "values", place, "nothing typed", "Type the readings, apart by a space or a semicolon"));
         }
-        String[] parts =
-                text.contains(";") || text.contains("\n") ? text.split("[;\n]+") : text.split("\\s+(?=[-+.,\\d])");
-        List<String> typed = new ArrayList<>();
-        for (String part : parts) {
-            if (!part.isBlank()) {
-                typed.add(part.strip());
-            }
-        }
+        List<String> typed = parts(text);
         if (typed.size() > MOST) {
             return Outcome.refused(
                     new Refusal("values", place, typed.size() + " readings in one line", "Type at most " + MOST));
@@ -52,6 +48,20 @@ public final class TypedReadings {
                     .map(ParsedQuantity::si));
         }
         return Outcome.all(values);
+    }
+
+    /**
+     * The texts of readings typed one behind the other. A comma with a blank behind it parts two as well, where the one in front has its
+     * decimal sign already; after a whole number it stays a slip, for {@code 0, 30} is no reading of nothing and one of 30.
+     */
+    static List<String> parts(String text) {
+        String apart = AND_ANOTHER.matcher(text).replaceAll(" ");
+        String[] parts =
+                apart.contains(";") || apart.contains("\n") ? apart.split("[;\n]+") : apart.split("\\s+(?=[-+.,\\d])");
+        return Stream.of(parts)
+                .map(String::strip)
+                .filter(part -> !part.isEmpty())
+                .toList();
     }
 
     /**

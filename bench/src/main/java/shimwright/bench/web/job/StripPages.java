@@ -111,9 +111,7 @@ public final class StripPages {
             // where it would stand in the file helps nobody here
             more.put(
                     "refused",
-                    changes.refusals().stream()
-                            .map(fault -> Refusal.at("", fault.fact(), fault.hint()))
-                            .toList());
+                    changes.refusals().stream().map(StripPages::atTheBench).toList());
             more.put("bolts", edit.withoutTorque());
             more.put("off", edit.strip().size());
             more.put("left", left(bench, was));
@@ -123,6 +121,17 @@ public final class StripPages {
                     door.page(ctx, "The order of the strip-down", "strip", bench, faults, typed),
                     more);
         });
+    }
+
+    /** A fault of the file as who strips the box can mend it. */
+    private static Refusal atTheBench(Refusal fault) {
+        boolean circle = fault.fact().contains("steps wait for each other");
+        return Refusal.at(
+                "",
+                fault.fact().replaceFirst("in variant \\S+ steps", "steps"),
+                circle
+                        ? "One of them came off otherwise than was said: put right what it is or what was in its way, or strike it"
+                        : fault.hint());
     }
 
     private static Outcome<OrderChanges> changes(UnitType was, StripDownOrder edit) {

@@ -120,10 +120,11 @@ public record StripView(
 
     /** The readings that taking an item off would end, by name; empty where it ends none. */
     public String ends(String item) {
-        return readings.stream()
+        List<String> names = readings.stream()
                 .filter(reading -> reading.open() && reading.endedBy().contains(item))
                 .map(AsFound::name)
-                .collect(Collectors.joining(", "));
+                .toList();
+        return names.size() > 2 ? names.get(0) + " and " + (names.size() - 1) + " more" : String.join(", ", names);
     }
 
     /** Readings that can still be taken. */

@@ -107,7 +107,11 @@ public final class FirstUnit {
     }
 
     private String about() {
-        String gears = built.gears() + " forward gears, " + built.layout().words();
+        String shafts = built.layout().words();
+        if (built.countershafts() > 1) {
+            shafts = shafts.replace("countershaft", "a set of " + built.countershafts() + " countershafts");
+        }
+        String gears = built.gears() + " forward gears, " + shafts;
         String housings = built.housings().stream()
                 .sorted()
                 .map(housing -> ", " + housing.words())

@@ -251,7 +251,8 @@ final class LearnedOrder {
     private String words(String id) {
         return was.stream()
                 .filter(step -> step.id().equals(id))
-                .map(step -> StripWords.bare(step.todo()))
+                .map(step ->
+                        StripWords.bare(step.todo()).replaceFirst("^Fit ", "").replaceFirst("[.]$", ""))
                 .findFirst()
                 .orElse(id);
     }
