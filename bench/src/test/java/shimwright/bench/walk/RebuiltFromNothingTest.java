@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -83,36 +84,43 @@ class RebuiltFromNothingTest {
                 Construction.Shift.RAILS,
                 3);
         UnitType type = read(FirstUnit.text(built, "Old Works", "set of three").orElseThrow());
-        // what such boxes usually have and this one does not
-        type = read(UnitEdit.text(type, new UnitEdit.RemoveItems(List.of("magnet", "breather")))
-                .orElseThrow());
+        List<UnitEdit> book = new ArrayList<>(List.of(
+                // what such boxes usually have and this one does not
+                new UnitEdit.RemoveItems(List.of("magnet", "breather")),
+                new UnitEdit.Weigh(118),
+                new UnitEdit.Fill("75W-80 GL-4", 2.6e-3, "lower edge of the filler"),
+                new UnitEdit.AddFastener("bell housing", "M12x1.75x40", "8.8", 8, 80, "told", into(type, "bell")),
+                new UnitEdit.AddFastener("tail housing", "M10x1.5x30", "8.8", 10, 45, "told", into(type, "tail")),
+                play("end play of the input shaft", 44, into(type, "input_shaft"))));
         for (int k = 1; k <= 3; k++) {
-            type = with(type, "end play of countershaft " + k, "counter_" + k, 30 + k);
+            book.add(play("end play of countershaft " + k, 30 + k, into(type, "counter_" + k)));
         }
-        return with(type, "end play of the input shaft", "input_shaft", 44);
+        for (UnitEdit fact : book) {
+            type = read(UnitEdit.text(type, fact).orElseThrow());
+        }
+        return type;
     }
 
-    private static UnitType with(UnitType type, String play, String item, double bore) {
-        String into = type.steps().stream()
+    private static String into(UnitType type, String item) {
+        return type.steps().stream()
                 .filter(step -> step.installs().contains(item))
                 .findFirst()
                 .orElseThrow()
                 .id();
-        AddClearance.Shims shims = new AddClearance.Shims(bore * 1e-3, (bore + 8) * 1e-3, 0.2e-3, 1.2e-3);
-        return read(UnitEdit.text(
-                        type,
-                        new AddClearance(
-                                play,
-                                Clearance.Sense.END_PLAY,
-                                0.05e-3,
-                                0.25e-3,
-                                "told",
-                                "behind the bearing",
-                                shims,
-                                true,
-                                "dial indicator 0.01 mm",
-                                into))
-                .orElseThrow());
+    }
+
+    private static UnitEdit play(String name, double bore, String after) {
+        return new AddClearance(
+                name,
+                Clearance.Sense.END_PLAY,
+                0.05e-3,
+                0.25e-3,
+                "told",
+                "behind the bearing",
+                new AddClearance.Shims(bore * 1e-3, (bore + 8) * 1e-3, 0.2e-3, 1.2e-3),
+                true,
+                "dial indicator 0.01 mm",
+                after);
     }
 
     private static UnitType read(String text) {
