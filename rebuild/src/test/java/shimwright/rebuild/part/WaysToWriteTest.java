@@ -126,6 +126,7 @@ class WaysToWriteTest {
                                 && match.part().equals(part));
     }
 
+    // size: a line for each family
     private static List<String> ways(StandardPart part) {
         String name = part.designation();
         return switch (part.family()) {
