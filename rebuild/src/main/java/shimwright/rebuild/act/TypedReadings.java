@@ -50,10 +50,7 @@ public final class TypedReadings {
         return Outcome.all(values);
     }
 
-    /**
-     * The texts of readings typed one behind the other. A comma with a blank behind it parts two as well, where the one in front has its
-     * decimal sign already; after a whole number it stays a slip, for {@code 0, 30} is no reading of nothing and one of 30.
-     */
+    /** The texts of readings typed one behind the other; a comma with a blank behind it parts two as well, also behind a decimal one. */
     static List<String> parts(String text) {
         String apart = AND_ANOTHER.matcher(text).replaceAll(" ");
         String[] parts =

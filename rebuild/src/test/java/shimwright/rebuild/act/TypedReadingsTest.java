@@ -17,10 +17,9 @@ class TypedReadingsTest {
         "'0.30; 0.25', 0.3 0.25",
         "'0,30', 0.3",
         "'0.012 in, 0.25', slip",
-        "'0, 30', slip",
-        "'12, 13', slip",
+        "'12, 13', 12.0 13.0",
     })
-    void aCommaPartsTwoOnlyBehindADecimalSign(String typed, String values) {
+    void aCommaWithABlankPartsTwo(String typed, String values) {
         var read = TypedReadings.parse(typed, Kind.LENGTH, Units.MM, "shims");
         String said = read.isOk()
                 ? String.join(
