@@ -3,9 +3,10 @@
 import {cards} from "./cards.js";
 import {clocks} from "./clocks.js";
 import {drawing} from "./drawing.js";
-import {goesOn, keeps, sendWaiting} from "./forms.js";
+import {goesOn, keeps, sendWaiting, waits} from "./forms.js";
 import {isText} from "./keys.js";
 import {marks} from "./marks.js";
+import {memory, since} from "./memory.js";
 import * as notice from "./notice.js";
 import {hands} from "./hands.js";
 import {others} from "./others.js";
@@ -18,7 +19,7 @@ let look = 0;
 function again() {
     clearTimeout(look);
     const going = document.querySelector("[data-again]");
-    if (!going) return;
+    if (!going || since()) return;
     look = setTimeout(() => {
         if (going.dataset.parts) {
             parts(going.dataset.to, going.dataset.parts.split(" ")).then(again);
@@ -42,6 +43,7 @@ function scrolls() {
 
 onEach(() => {
     document.querySelectorAll("form[data-keep]").forEach(keeps);
+    waits();
     document.querySelectorAll("form[data-on]").forEach(goesOn);
     document.querySelectorAll("[data-here]").forEach(e => { e.value = location.pathname + location.search; });
     document.querySelector(".way [aria-current=page]")?.scrollIntoView({block: "nearest", inline: "center"});
@@ -54,6 +56,7 @@ onEach(() => {
     marks();
     again();
     others();
+    memory();
     notice.say("");
 });
 // a browser moves to the field that waits when it next draws, and keys may come before

@@ -1,7 +1,18 @@
 // The box at the top of a page that says what is not kept, and what became of keys no field took.
 import * as unsent from "./unsent.js";
 
+/** What the buttons do: an entry is taken back, or put right. */
+const does = {};
+/** Of what waits so many are named in one line. */
+const SHOWN = 5;
 let word = "";
+let unfolded = false;
+let pictures = [];
+
+/** Says what is done by the buttons of this box. */
+export function on(acts) {
+    Object.assign(does, acts);
+}
 
 /** One sentence of this moment; empty takes it away. */
 export function say(text) {
@@ -9,48 +20,83 @@ export function say(text) {
     show();
 }
 
-function line(list, text, button, press) {
-    const item = document.createElement("li");
-    item.textContent = text + " ";
-    if (button) {
-        const forget = document.createElement("button");
-        forget.type = "button";
-        forget.className = "second";
-        forget.textContent = button;
-        forget.addEventListener("click", press);
-        item.append(forget);
-    }
-    list.append(item);
+function button(item, words, press) {
+    const made = document.createElement("button");
+    made.type = "button";
+    made.className = "second";
+    made.textContent = words;
+    made.addEventListener("click", press);
+    item.append(" ", made);
 }
 
-function part(box, sentence, fill) {
+/** An entry in the list, with the pictures that wait in it. */
+function line(list, entry, text) {
+    const item = document.createElement("li");
+    item.append(text);
+    for (const [, value] of entry.fields) {
+        if (!(value instanceof File) || !value.size) continue;
+        const picture = new Image();
+        picture.src = URL.createObjectURL(value);
+        picture.alt = value.name;
+        pictures.push(picture.src);
+        item.prepend(picture);
+    }
+    list.append(item);
+    return item;
+}
+
+function part(box, sentence, entries, fill) {
     const p = document.createElement("p");
     p.textContent = sentence;
     box.append(p);
-    if (!fill) return;
+    if (!entries.length) return;
     const list = document.createElement("ul");
-    fill(list);
+    entries.forEach(entry => fill(list, entry));
     box.append(list);
+}
+
+/** What waits, in one line that leaves the screen to the work; opened, each with its pictures and a way back. */
+function folded(box, waiting) {
+    const all = document.createElement("details");
+    const line1 = document.createElement("summary");
+    const last = waiting.slice(-SHOWN).map(entry => entry.words);
+    line1.textContent = (unsent.silent() ? "Not kept yet: the bench server does not answer. " : "Not sent yet. ")
+        + (waiting.length === 1 ? "One entry waits" : waiting.length + " entries wait")
+        + (waiting.some(unsent.loose) ? "; leave this page open, some of it waits only here: " : ", also when this page is closed: ")
+        + (waiting.length > SHOWN ? "… " : "") + last.join("; ");
+    const list = document.createElement("ol");
+    all.append(line1, list);
+    const fill = () => {
+        if (all.open && !list.hasChildNodes()) {
+            waiting.forEach(entry => button(line(list, entry, entry.words), "Take it back", () => does.back(entry.id)));
+        }
+    };
+    all.open = unfolded;
+    fill();
+    all.addEventListener("toggle", () => {
+        unfolded = all.open;
+        fill();
+    });
+    box.append(all);
 }
 
 export function show() {
     const box = document.getElementById("not-kept");
     if (!box) return;
-    const waiting = unsent.waiting();
+    pictures.forEach(URL.revokeObjectURL);
+    pictures = [];
     const refused = unsent.refused();
+    const waiting = unsent.waiting().filter(entry => unsent.silent() || unsent.behind(entry.id));
     box.replaceChildren();
-    if (waiting.length && unsent.silent()) {
-        const loose = waiting.some(entry => entry.file) ? " Leave this page open: a picture waits only here." : "";
-        part(box, "Not kept yet: the bench server does not answer. What waits here is sent by itself, in this order, "
-            + "also when this page was closed." + loose, list => waiting.forEach(entry => line(list, entry.words)));
-    }
     if (refused.length) {
-        part(box, "Sent later and not kept:", list => refused.forEach(entry => line(list,
-            entry.words + ": " + entry.faults.join(" "), "Forget it", () => {
-                unsent.forget(entry.id);
-                show();
-            })));
+        part(box, "Sent later and not kept. Put it right or drop it; what was typed after it waits until then:", refused,
+            (list, entry) => {
+                const item = line(list, entry, entry.words + ": " + entry.faults.join(" "));
+                button(item, "Put it right", () => does.correct(entry.id));
+                button(item, "Drop it", () => does.drop(entry.id));
+            });
     }
-    if (word) part(box, word);
+    if (waiting.length) folded(box, waiting);
+    if (word) part(box, word, []);
     box.hidden = !box.hasChildNodes();
 }

@@ -2,9 +2,10 @@
 // still holds. Where someone is typing or choosing, nothing moves under the hand; a sentence says that there is more.
 import {typedFields} from "./drafts.js";
 import {isText} from "./keys.js";
+import {since} from "./memory.js";
 import {say} from "./notice.js";
 import {go} from "./page.js";
-import {waiting} from "./unsent.js";
+import {behind, waiting} from "./unsent.js";
 
 const LOOK_MS = 2000;
 const MORE = "Another bench has kept something that this page does not show yet. It comes by itself when you have sent or cleared what you typed.";
@@ -15,7 +16,7 @@ let told = "";
 function busy() {
     const now = document.activeElement;
     if (isText(now) && !now.hasAttribute("autofocus") && now.closest("form[data-keep], form[data-on]")) return true;
-    if (document.querySelector("main > .faults") || waiting().length) return true;
+    if (document.querySelector("main > .faults") || waiting().some(entry => !behind(entry.id))) return true;
     return Array.from(document.querySelectorAll("form[data-keep], form[data-on]")).some(form =>
         typedFields(form).some(e => e.value !== e.defaultValue)
         || Array.from(form.elements).some(e => e.type === "file" ? e.files.length
@@ -37,7 +38,7 @@ async function look() {
         try {
             const answer = await fetch("/mark?of=" + encodeURIComponent(location.pathname));
             const now = answer.redirected ? "elsewhere" : answer.ok ? await answer.text() : mark;
-            if (now !== mark && document.body.dataset.mark === mark) {
+            if ((now !== mark || since()) && document.body.dataset.mark === mark) {
                 if (!busy()) await renew();
                 else if (told !== now) say(MORE);
                 told = now;

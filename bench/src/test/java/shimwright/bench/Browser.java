@@ -7,12 +7,16 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.security.cert.Certificate;
 import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.openqa.selenium.By;
@@ -22,6 +26,7 @@ import org.openqa.selenium.OutputType;
 import org.openqa.selenium.SessionNotCreatedException;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.TimeoutException;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -48,6 +53,46 @@ final class Browser implements AutoCloseable {
         ChromeOptions options = new ChromeOptions();
         options.setAcceptInsecureCerts(true);
         return new Browser(options);
+    }
+
+    /** One that keeps what it keeps in a folder, so that another one can go on from there. */
+    static Browser onProfile(Path folder) {
+        ChromeOptions options = new ChromeOptions();
+        options.addArguments("--user-data-dir=" + folder);
+        return new Browser(options);
+    }
+
+    /** One of a device on which the shop's certificate was put among those it trusts: worker and pages alike. */
+    static Browser trusting(Certificate certificate) {
+        try {
+            byte[] hash = MessageDigest.getInstance("SHA-256")
+                    .digest(certificate.getPublicKey().getEncoded());
+            ChromeOptions options = new ChromeOptions();
+            options.addArguments("--ignore-certificate-errors-spki-list="
+                    + Base64.getEncoder().encodeToString(hash));
+            return new Browser(options);
+        } catch (NoSuchAlgorithmException none) {
+            throw new IllegalStateException(none);
+        }
+    }
+
+    /** Ends every process of this browser at once, as an empty battery does; it cannot be used any more. */
+    void batteryGone() {
+        String folder = String.valueOf(
+                ((Map<?, ?>) Objects.requireNonNull(driver.getCapabilities().getCapability("chrome")))
+                        .get("userDataDir"));
+        ProcessHandle.current()
+                .descendants()
+                .filter(process -> process.info().commandLine().orElse("").contains("--user-data-dir=" + folder))
+                .flatMap(process -> Stream.concat(process.parent().stream(), Stream.of(process)))
+                .filter(process -> process.pid() != ProcessHandle.current().pid())
+                .collect(Collectors.toSet())
+                .forEach(ProcessHandle::destroyForcibly);
+        try {
+            driver.quit();
+        } catch (WebDriverException gone) {
+            // nobody is there to be told
+        }
     }
 
     private static String axe() {

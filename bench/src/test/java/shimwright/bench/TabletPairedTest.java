@@ -2,22 +2,29 @@ package shimwright.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.security.KeyStore;
+import java.security.KeyStoreException;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import shimwright.bench.web.pair.ShopCertificate;
 
 /** A tablet-sized browser is paired over TLS, works, is let out, and is out. */
 class TabletPairedTest {
     private static final String OTHER = "127.0.0.2";
+    private static final String NOTHING = "0 workers, 0 lists, 0 words: ";
     private static DemoBench bench;
     private static Browser owner;
     private static Browser tablet;
 
     @BeforeAll
-    static void start() {
+    static void start() throws KeyStoreException {
         bench = DemoBench.with("host", OTHER);
         owner = new Browser();
-        tablet = Browser.trustingAnyCertificate();
+        ShopCertificate certificate =
+                java.util.Objects.requireNonNull(bench.running().entrance().certificate());
+        KeyStore keys = certificate.keys(new char[0]);
+        tablet = Browser.trusting(keys.getCertificate(keys.aliases().nextElement()));
     }
 
     @AfterAll
@@ -74,6 +81,8 @@ class TabletPairedTest {
         assertThat(post(tablet, "/job/job-v-0093/note")).isEqualTo(200);
         assertThat(bench.get("/job/job-v-0093/record").body()).contains("(press tablet)");
 
+        tablet.wait("it keeps the job in hand", () -> kept().contains("/job/job-v-0093/build") ? Boolean.TRUE : null);
+
         owner.open(bench.url("/devices"));
         assertThat(owner.text()).contains("press tablet");
         owner.picture("devices");
@@ -84,6 +93,31 @@ class TabletPairedTest {
         assertThat(tablet.path()).isEqualTo("/pair");
         assertThat(tablet.text()).doesNotContain("V-0093");
         assertThat(post(tablet, "/job/job-v-0093/note")).isEqualTo(403);
+        for (int looks = 0; looks < 20 && !kept().equals(NOTHING); looks++) {
+            tablet.script("return 1");
+        }
+        assertThat(kept()).isEqualTo(NOTHING);
+    }
+
+    /** What the tablet holds of the shop: workers, lists of what was not sent, what it remembers, and pages. */
+    private static String kept() {
+        tablet.script("""
+                window.held = 'not yet';
+                (async () => {
+                    const pages = [];
+                    for (const name of await caches.keys()) {
+                        for (const request of await (await caches.open(name)).keys()) pages.push(new URL(request.url).pathname);
+                    }
+                    const workers = await navigator.serviceWorker.getRegistrations();
+                    const lists = await indexedDB.databases();
+                    window.held = workers.length + ' workers, ' + lists.length + ' lists, ' + localStorage.length + ' words: '
+                        + pages.join(' ');
+                })();
+                return 1""");
+        return tablet.wait("what it holds", () -> {
+            String held = tablet.script("return window.held").toString();
+            return held.equals("not yet") ? null : held;
+        });
     }
 
     private static boolean wide(Browser browser) {

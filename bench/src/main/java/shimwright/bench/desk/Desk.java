@@ -1,6 +1,7 @@
 package shimwright.bench.desk;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -78,8 +79,17 @@ public final class Desk {
         this.plans = new PlanCache(clock, SearchBudget.page(), SearchBudget.proof(), PlanCache.behind());
     }
 
-    /** Who does something, and under which id. */
-    public record Signed(String id, String by, UnitSystem units) {}
+    /**
+     * Who does something, and under which id.
+     *
+     * @param waited how long it lay on the screen on which it was typed before it could be sent; zero where it came at once
+     */
+    public record Signed(String id, String by, UnitSystem units, Duration waited) {
+        /** Something that came at once. */
+        public Signed(String id, String by, UnitSystem units) {
+            this(id, by, units, Duration.ZERO);
+        }
+    }
 
     /**
      * What was kept.
@@ -237,13 +247,13 @@ public final class Desk {
                         "there is no such job, or its unit file is not here",
                         "Look in the shop for its number"));
             }
-            ActContext around =
-                    new ActContext(floor(), signed.units(), bench.get().now());
+            Instant at = SentLater.at(signed, clock.instant(), log);
+            ActContext around = new ActContext(floor(), signed.units(), at);
             Heads heads = act.usesDrawer()
                     ? Heads.ofLog(whole)
                     : Heads.of(job, bench.get().job().head());
-            Outcome<Optional<Done>> kept = Acts.decide(bench.get(), act, around)
-                    .flatMap(decided -> keep(decided, signed, bench.get().now(), heads));
+            Outcome<Optional<Done>> kept =
+                    Acts.decide(bench.get().at(at), act, around).flatMap(decided -> keep(decided, signed, at, heads));
             if (!kept.isOk() || kept.orElseThrow().isPresent()) {
                 return kept.map(Optional::orElseThrow);
             }
@@ -283,7 +293,7 @@ public final class Desk {
         }
         for (int tries = 0; tries < TRIES; tries++) {
             Head whole = log.head();
-            Instant now = clock.instant();
+            Instant now = SentLater.at(signed, clock.instant(), log);
             Outcome<Optional<Done>> kept = Acts.decide(act, new ActContext(floor(), signed.units(), now))
                     .flatMap(decided -> keep(decided, signed, now, Heads.ofLog(whole)));
             if (!kept.isOk() || kept.orElseThrow().isPresent()) {
@@ -302,7 +312,7 @@ public final class Desk {
         List<Draft> drafts = new ArrayList<>();
         for (Entry entry : decided.entries()) {
             String id = drafts.isEmpty() ? signed.id() : signed.id() + "-" + (drafts.size() + 1);
-            drafts.add(new Draft(decided.stream(), id, now, signed.by(), entry));
+            drafts.add(new Draft(decided.stream(), id, now, SentLater.signature(signed), entry));
             Outcome<String> file = content(entry);
             if (!file.isOk()) {
                 return Outcome.refused(file.refusals());

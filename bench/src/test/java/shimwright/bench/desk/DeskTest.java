@@ -7,6 +7,9 @@ import java.lang.reflect.Proxy;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +28,7 @@ import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.JobLog;
+import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.unit.file.UnitFiles;
 import shimwright.rebuild.unit.model.UnitType;
 
@@ -95,6 +99,36 @@ class DeskTest {
                 assertThat(desk.bench(job)).isPresent();
             }
             assertThat(wholeReads).isEmpty();
+        }
+    }
+
+    /** What waited on a screen is dated when it was typed, never before what is kept, and signed with how much later it came. */
+    @Test
+    void whatWaitedIsDatedWhenItWasTyped(@TempDir Path folder) {
+        Instant now = Instant.parse("2026-11-30T20:00:00Z");
+        try (ShopStore store =
+                ShopStore.in(folder, OpenLog.Opening.WRITE, Optional.empty()).orElseThrow()) {
+            Clock clock = Clock.fixed(now, ZoneOffset.UTC);
+            Desk desk = new Desk(store.log(), store.pictures(), new UnitShelf(new Shipped(), store.documents()), clock);
+            for (long minutes : new long[] {90, 25, 40, 0, 7}) {
+                Desk.Signed signed = new Desk.Signed(
+                        "waited-" + minutes, "the bench", UnitSystem.METRIC, Duration.ofMinutes(minutes));
+                desk.act(new ShopActs.AddShims("", "p" + minutes + " SH52 0.30"), signed)
+                        .orElseThrow();
+            }
+            List<Draft> kept =
+                    store.log().read(JobLog.SHOP).stream().map(LogEntry::draft).toList();
+            assertThat(kept)
+                    .extracting(draft -> Duration.between(draft.at(), now).toMinutes())
+                    .containsExactly(90L, 25L, 25L, 0L, 0L);
+            assertThat(kept)
+                    .extracting(Draft::by)
+                    .containsExactly(
+                            "the bench, sent 90 min later",
+                            "the bench, sent 25 min later",
+                            "the bench, sent 40 min later",
+                            "the bench",
+                            "the bench, sent 7 min later");
         }
     }
 

@@ -7,7 +7,7 @@ import java.time.Instant;
  *
  * @param stream the job's id, or {@link JobLog#SHOP}
  * @param id made by the client, so that a post repeated is the same entry
- * @param at when it happened, by the server's clock
+ * @param at when it happened, by the server's clock; of what had to wait on its screen, as long before that as it waited
  * @param by who
  * @param device the paired device it came from; empty at the program's own machine
  * @param body what

@@ -1,5 +1,6 @@
 package shimwright.rebuild.job;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -50,6 +51,9 @@ public interface JobLog {
 
     /** The head of the whole log. */
     Head head();
+
+    /** When the last entry of all streams was kept, by the clock of that moment; empty for a log without any. */
+    Optional<Instant> lastKept();
 
     /** The head of one stream. */
     Head head(String stream);

@@ -1,6 +1,7 @@
 package shimwright.bench.store.log;
 
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -114,6 +115,12 @@ public final class LogQueries implements AutoCloseable {
     /** How far the whole log goes. */
     public Head head() {
         return ask(Sql::head);
+    }
+
+    /** When the last entry was kept; empty for a log without any. */
+    public Optional<Instant> lastKept() {
+        return ask(database -> Sql.entryAt(database, Sql.head(database).count()))
+                .map(row -> row.kept().draft().at());
     }
 
     /** How far a stream goes. */

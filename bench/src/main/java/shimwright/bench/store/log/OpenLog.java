@@ -1,6 +1,5 @@
 package shimwright.bench.store.log;
 
-import java.time.Instant;
 import java.util.Optional;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.JobLog;
@@ -18,9 +17,6 @@ public interface OpenLog extends JobLog, AutoCloseable {
 
     /** What this shop signs and remembers; nothing where it was opened without an owner's folder. */
     Signing signing();
-
-    /** When the last entry was kept, by the clock of that moment; a clock that is behind it was set back. */
-    Optional<Instant> lastKept();
 
     /**
      * Walks the whole log while the program runs. Where it finds something, nothing is kept any more.

@@ -1,5 +1,6 @@
 package shimwright.bench.store.log;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import shimwright.rebuild.job.Head;
@@ -29,6 +30,11 @@ public interface QueriedLog extends JobLog {
     @Override
     default List<String> streams() {
         return readers().streams();
+    }
+
+    @Override
+    default Optional<Instant> lastKept() {
+        return readers().lastKept();
     }
 
     @Override

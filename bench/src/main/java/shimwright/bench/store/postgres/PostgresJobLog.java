@@ -3,7 +3,6 @@ package shimwright.bench.store.postgres;
 import java.io.IOException;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -158,12 +157,6 @@ public final class PostgresJobLog implements OpenLog, QueriedLog {
     public Signing signing() {
         return owner.<Signing>map(folder -> new LogSigning(folder, server.name(), () -> readers.ask(Sql::shop)))
                 .orElse(Signing.NONE);
-    }
-
-    @Override
-    public Optional<Instant> lastKept() {
-        return readers.ask(database -> Sql.entryAt(database, Sql.head(database).count()))
-                .map(row -> row.kept().draft().at());
     }
 
     @Override

@@ -11,7 +11,6 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
@@ -259,12 +258,6 @@ public final class SqliteJobLog implements OpenLog, QueriedLog {
 
     private Optional<String> shop() {
         return readers.ask(Sql::shop);
-    }
-
-    @Override
-    public Optional<Instant> lastKept() {
-        return readers.ask(database -> Sql.entryAt(database, Sql.head(database).count()))
-                .map(row -> row.kept().draft().at());
     }
 
     @Override

@@ -69,6 +69,7 @@ public final class Guard extends Handler.Wrapper {
             server.addBean(new ConnectionLimit(RequestLimits.connections(), server));
         });
         config.routes.before(ctx -> may(config, ctx));
+        ScreenMemory.on(config);
         config.routes.after(ctx -> {
             if ("text/html".equals(ctx.res().getContentType())) {
                 ctx.contentType("text/html; charset=utf-8");
@@ -123,6 +124,7 @@ public final class Guard extends Handler.Wrapper {
             asker.get().on(request);
             return super.handle(request, response, callback);
         }
+        ScreenMemory.forget(response.getHeaders(), entrance.devices().letOut(DeviceCookie.of(request)));
         return stranger(asked, request, response, callback);
     }
 

@@ -47,7 +47,7 @@ final class StripUnit {
                     return desk.act(
                             bench.job().id(),
                             new IntakeActs.MoveUnit(pinned.hash(), variant, why),
-                            new Desk.Signed(signed.id() + "-job", signed.by(), signed.units()));
+                            new Desk.Signed(signed.id() + "-job", signed.by(), signed.units(), signed.waited()));
                 });
     }
 }

@@ -6,6 +6,7 @@ import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.SameSite;
+import java.time.Duration;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,6 +39,7 @@ public final class Door {
 
     private static final int YEAR = 365 * 24 * 3600;
     private static final int LONGEST_NAME = 60;
+    private static final Duration LONGEST_WAIT = Duration.ofDays(31);
 
     private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
     private final Supplier<String> ids;
@@ -130,7 +132,15 @@ public final class Door {
 
     /** Who does what a form says, in which units, under the id that the client made. */
     public Desk.Signed signed(Context ctx, Form form) {
-        return new Desk.Signed(entryId(form), who(ctx), form.system());
+        return new Desk.Signed(entryId(form), who(ctx), form.system(), waited(form));
+    }
+
+    /** How long a post lay on its screen, as the screen says; more than a month is a clock set wrong, and not believed. */
+    private static Duration waited(Form form) {
+        String seconds = form.raw("waited");
+        return seconds.matches("\\d{1,7}") && Integer.parseInt(seconds) <= LONGEST_WAIT.toSeconds()
+                ? Duration.ofSeconds(Integer.parseInt(seconds))
+                : Duration.ZERO;
     }
 
     /** The entry's id as the client made it, or a new one. */

@@ -104,13 +104,29 @@ public final class Devices {
         if (file == null || dot < 0 || !(file.read() instanceof Outcome.Ok<DeviceFile.State> state)) {
             return Optional.empty();
         }
+        Instant now = clock.instant();
+        return keyed(state.value(), key, dot)
+                .filter(device -> device.in(now))
+                .map(device -> new Asker(device.role(), device.name(), device.id(), device.person()));
+    }
+
+    /** True for the key of a device that the owner let out, or that left; one whose time is over was not. */
+    public boolean letOut(String key) {
+        int dot = key.indexOf('.');
+        return file != null
+                && dot >= 0
+                && file.read() instanceof Outcome.Ok<DeviceFile.State> state
+                && keyed(state.value(), key, dot)
+                        .filter(device -> device.revoked() != null)
+                        .isPresent();
+    }
+
+    private static Optional<Device> keyed(DeviceFile.State state, String key, int dot) {
         String id = key.substring(0, dot);
         String hash = Digest.sha256(key.substring(dot + 1));
-        Instant now = clock.instant();
-        return state.value().devices().stream()
-                .filter(device -> device.id().equals(id) && device.in(now) && same(device.keyHash(), hash))
-                .findFirst()
-                .map(device -> new Asker(device.role(), device.name(), device.id(), device.person()));
+        return state.devices().stream()
+                .filter(device -> device.id().equals(id) && same(device.keyHash(), hash))
+                .findFirst();
     }
 
     private static boolean same(String a, String b) {

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import shimwright.bench.web.guard.DeviceCookie;
 import shimwright.bench.web.guard.Entrance;
 import shimwright.bench.web.guard.RefusalLog;
+import shimwright.bench.web.guard.ScreenMemory;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.pair.Asker;
@@ -120,6 +121,7 @@ public final class DevicePages {
             devices.revoke(asker.id(), "itself");
         }
         DeviceCookie.take(ctx);
+        ScreenMemory.forget(ctx);
         door.on(ctx, "/pair", "");
     }
 

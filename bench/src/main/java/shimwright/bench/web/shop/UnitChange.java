@@ -52,7 +52,7 @@ final class UnitChange {
     private Outcome<Desk.Done> moved(Context ctx, Form form, String job, String type, String words) {
         PinnedUnit now = Objects.requireNonNull(desk.shelf().units().get(type), "it was laid there a moment ago");
         Desk.Signed signed = door.signed(ctx, form);
-        Desk.Signed own = new Desk.Signed(signed.id() + "-job", signed.by(), signed.units());
+        Desk.Signed own = new Desk.Signed(signed.id() + "-job", signed.by(), signed.units(), signed.waited());
         return desk.bench(job)
                 .map(bench -> desk.act(
                         job,
