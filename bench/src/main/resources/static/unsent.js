@@ -49,7 +49,10 @@ function database() {
     open ??= new Promise((yes, no) => {
         const asked = indexedDB.open(NAME, 1);
         asked.onupgradeneeded = () => asked.result.createObjectStore(STORE, {keyPath: "n", autoIncrement: true});
-        asked.onsuccess = () => yes(asked.result);
+        asked.onsuccess = () => {
+            asked.result.onclose = () => { open = null; };
+            yes(asked.result);
+        };
         asked.onerror = () => no(asked.error);
     });
     return open;
@@ -77,7 +80,9 @@ export async function load() {
         const kept = (await disk("readonly", store => store.getAll())).filter(entry => !gone.has(entry.id));
         const mine = new Map(list.map(entry => [entry.id, entry]));
         const ids = new Set(kept.map(entry => entry.id));
-        list = [...kept.map(entry => Object.assign(mine.get(entry.id) ?? {}, {faults: undefined}, entry)),
+        // what this page is writing is newer than what lies there
+        list = [...kept.map(entry => writes.has(entry.id) && mine.has(entry.id) ? mine.get(entry.id)
+            : Object.assign(mine.get(entry.id) ?? {}, {faults: undefined}, entry)),
             ...list.filter(entry => loose(entry) && !ids.has(entry.id))];
     } catch (nothing) {
         // a browser that keeps nothing: this page remembers
@@ -97,6 +102,7 @@ function write(entry) {
         } catch (full) {
             // it stays in this page, which says so
         }
+        if (writes.get(entry.id) === after) writes.delete(entry.id);
         tell();
     });
     writes.set(entry.id, after);
@@ -185,6 +191,8 @@ async function run() {
             answer = await post(entry);
         } catch (unreached) {
             unanswered = true;
+            // what waits is not thrown away where the browser wants room
+            navigator.storage?.persist?.();
             return {reached: false, answers};
         }
         answers.push(answer);

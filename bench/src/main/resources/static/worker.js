@@ -29,8 +29,18 @@ function place(url) {
 
 const kept = to => KEPT.test(to.pathname) && Array.from(to.searchParams.keys()).every(name => name === "step");
 
+let keeping = Promise.resolve();
+
+/** Lays a page down, one after the other. */
+function keep(to, html) {
+    keeping = keeping.then(() => lay(to, html)).catch(() => {
+        // a full disk keeps no more
+    });
+    return keeping;
+}
+
 /** Lays a page down with its mark and the time. */
-async function keep(to, html) {
+async function lay(to, html) {
     const mark = /<body data-mark="([^"]*)"/.exec(html);
     if (!mark) return;
     // the word on the last entry was for then
