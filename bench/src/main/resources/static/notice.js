@@ -83,6 +83,10 @@ function folded(box, waiting) {
 export function show() {
     const box = document.getElementById("not-kept");
     if (!box) return;
+    // what stands there as it is stays under the finger
+    const now = JSON.stringify([word, unsent.silent(), unsent.refused(), unsent.waiting().map(e => [e.id, unsent.behind(e.id), unsent.loose(e)])]);
+    if (box.dataset.shown === now) return;
+    box.dataset.shown = now;
     pictures.forEach(URL.revokeObjectURL);
     pictures = [];
     const refused = unsent.refused();

@@ -347,7 +347,7 @@ class NoNetworkTest {
         browser.open(wire.url("/drawer"));
         browser.script("""
                 for (const job of ['one', 'two']) {
-                    navigator.serviceWorker.controller.postMessage({html: '<body data-mark="m">', url: '/job/' + job + '/build'});
+                    navigator.serviceWorker.controller.postMessage({html: '<body data-mark="m">', url: location.origin + '/job/' + job + '/build'});
                 }
                 return 1""");
         browser.wait("only those two are kept", () -> {
