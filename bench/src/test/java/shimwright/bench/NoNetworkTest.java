@@ -216,11 +216,11 @@ class NoNetworkTest {
         browser.changes(() -> browser.script("document.querySelector('form[action$=\"/accept\"]').requestSubmit()"));
 
         assertThat(page(JOB + "/record").text())
-                .containsOnlyOnce("Clearance c read, 0.240 mm, 0.320 mm")
-                .containsOnlyOnce("Clearance c read, 0.250 mm, 0.310 mm")
-                .containsOnlyOnce("Clearance c read, 0.240 mm, 0.310 mm")
-                .containsOnlyOnce("Clearance c read, 0.030 mm, 0.050 mm")
-                .contains("Clearance c read, 0.040 mm, 0.050 mm", "Clearance c accepted at 0.043 mm")
+                .containsOnlyOnce("0.240 mm, 0.320 mm, DI the bench")
+                .containsOnlyOnce("0.250 mm, 0.310 mm, DI the bench")
+                .containsOnlyOnce("0.240 mm, 0.310 mm, DI the bench")
+                .containsOnlyOnce("0.030 mm, 0.050 mm, DI the bench")
+                .contains("0.040 mm, 0.050 mm, DI the bench", "Accepted input shaft end play at 0.043 mm")
                 .containsOnlyOnce("Clock started at step E02: sealant skins, 90 min at most");
     }
 
