@@ -1,3 +1,4 @@
+// size: all that a person does with a browser, one tool for every browser test
 package shimwright.bench;
 
 import java.io.File;

@@ -132,6 +132,7 @@ class HalfFinishedPagesTest {
     }
 
     /** A job on it: some things off, their order looked at and put in, a clearance from shims, steps, parts, papers. */
+    // size: one job on a half-finished unit, page by page
     private static void worked(DemoBench bench, Random random, String type, int n) {
         assertThat(bench.post("/new/" + type, "number", "H-" + n, "owner", "a farm", "said", "it whines")
                         .statusCode())

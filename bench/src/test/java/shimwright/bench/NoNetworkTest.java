@@ -43,6 +43,7 @@ class NoNetworkTest {
             return 1""";
 
     @TempDir
+    @SuppressWarnings("NullAway.Init") // JUnit sets it
     static Path folder;
 
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
@@ -127,7 +128,7 @@ class NoNetworkTest {
     private static void fromMemory(String path) {
         browser.wait(
                 path + " from memory",
-                () -> browser.has("main > .memory") && browser.path().equals(path) ? Boolean.TRUE : null);
+                () -> (browser.has("main > .memory") && browser.path().equals(path)) ? Boolean.TRUE : null);
         assertThat(browser.one("main > .memory").getText())
                 .contains("From the memory of this screen", "ago", "The bench server does not answer");
     }
@@ -146,7 +147,7 @@ class NoNetworkTest {
     private static void roundsAre(String... all) {
         browser.wait(
                 "rounds " + List.of(all),
-                () -> rounds().size() == all.length && rounds().containsAll(List.of(all)) ? Boolean.TRUE : null);
+                () -> (rounds().size() == all.length && rounds().containsAll(List.of(all))) ? Boolean.TRUE : null);
     }
 
     /** What came off, the last first, as the program has it. */
@@ -300,8 +301,8 @@ class NoNetworkTest {
         browser.script("document.querySelector('.donerow button').click()");
         browser.wait(
                 "the next step",
-                () -> browser.has("main > .memory")
-                                && !browser.one(".step .at b").getText().equals(step)
+                () -> (browser.has("main > .memory")
+                                && !browser.one(".step .at b").getText().equals(step))
                         ? Boolean.TRUE
                         : null);
         browser.press("nav.way a[href$='/strip']");

@@ -1,3 +1,4 @@
+// size: the one door to jobs and shop: what is asked of them and what is done to them
 package shimwright.bench.desk;
 
 import java.time.Clock;

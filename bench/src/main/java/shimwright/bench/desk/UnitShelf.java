@@ -85,8 +85,9 @@ public final class UnitShelf {
             PinnedUnit known = last.byType().get(file.type().id());
             for (Map.Entry<String, ReadFile> there : last.byHash().entrySet()) {
                 if (there.getValue() == file) {
-                    boolean same = known != null && known.hash().equals(there.getKey());
-                    return same ? known : new PinnedUnit(there.getKey(), file.type());
+                    return known != null && known.hash().equals(there.getKey())
+                            ? known
+                            : new PinnedUnit(there.getKey(), file.type());
                 }
             }
         }

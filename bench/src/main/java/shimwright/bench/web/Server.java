@@ -76,6 +76,7 @@ public final class Server {
      * @param zone the shop's time zone
      * @param entrance where it listens, and who may come in
      */
+    // size: one line for each room of pages
     public static Javalin of(Desk desk, Paper paper, Supplier<String> ids, ZoneId zone, Entrance entrance) {
         Door door = new Door(ids, zone);
         return Javalin.create(config -> {

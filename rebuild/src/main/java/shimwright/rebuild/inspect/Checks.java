@@ -146,7 +146,7 @@ public final class Checks {
     private String shown(double value, double apart, Quantity limit) {
         UnitSystem.Display usual = system.display(kind);
         double step = usual.unit().factor() * Math.pow(10, -usual.decimals());
-        boolean hidden = kind == Kind.PRESSURE || apart > step * DUST && apart < step;
+        boolean hidden = kind == Kind.PRESSURE || (apart > step * DUST && apart < step);
         return hidden ? Quantities.brief(value, limit.unit()) : Quantities.print(value, usual.unit(), usual.decimals());
     }
 

@@ -3,6 +3,7 @@ package shimwright.rebuild.job;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.quantity.Kind;
@@ -352,6 +353,11 @@ public sealed interface Entry {
         /** All pieces of the items, as it was written before single ones were ordered. */
         public Sent(String what, List<String> items, String to, LocalDate due, int late, String note) {
             this(what, items, to, due, late, note, List.of());
+        }
+
+        /** What it is, as a heading begins. */
+        public String title() {
+            return what.isEmpty() ? what : what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1);
         }
 
         /** The same to somebody and for another day. */

@@ -163,7 +163,7 @@ final class StampReader {
         }
         boolean apart = spaced.apart().contains(longest - 1);
         boolean after = spaced.apart().contains(longest);
-        return one.length() == longest - 1 && !after || one.length() == longest && !apart;
+        return (one.length() == longest - 1 && !after) || (one.length() == longest && !apart);
     }
 
     private static boolean isMeant(Known one, Writing writing) {

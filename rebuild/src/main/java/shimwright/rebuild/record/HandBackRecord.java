@@ -1,3 +1,4 @@
+// size: all parts of a record, and how each is taken from the job
 package shimwright.rebuild.record;
 
 import java.util.ArrayList;

@@ -57,7 +57,7 @@ record CheckFacts(Job job, Unit unit, UnitSystem units) {
             return Optional.of(made(hold, check, LeakProofs.SHEET, leak(hold, check), "leak", "verdict"));
         }
         Optional<DragAdvice> drag = check.kind() == CheckKind.TORQUE ? DragAdvice.of(unit, check) : Optional.empty();
-        return drag.isPresent() || check.kind() == CheckKind.TORQUE && DragAdvice.turns(check)
+        return drag.isPresent() || (check.kind() == CheckKind.TORQUE && DragAdvice.turns(check))
                 ? Optional.of(
                         made(hold, check, PreloadDrag.SHEET, drag(hold, check, drag), "preloadLow", "preloadHigh"))
                 : Optional.empty();

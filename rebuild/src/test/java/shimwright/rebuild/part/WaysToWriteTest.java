@@ -432,6 +432,7 @@ class WaysToWriteTest {
         return all;
     }
 
+    // size: a line for each way to write one
     private static List<String> screw(StandardPart part) {
         String name = part.designation();
         boolean flange = name.contains("flange");

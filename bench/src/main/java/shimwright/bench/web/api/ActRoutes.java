@@ -177,7 +177,6 @@ public final class ActRoutes {
         Act.OfJob act = ActReader.read(type.get(), form.get());
         done(
                 ctx,
-                form.get(),
                 form.get().sound()
                         ? desk.act(ctx.pathParam("job"), act, door.signed(ctx, form.get()))
                         : Outcome.refused(desk.amiss(
@@ -198,7 +197,6 @@ public final class ActRoutes {
         Act.OfShop act = ActReader.read(type.get(), form.get());
         done(
                 ctx,
-                form.get(),
                 form.get().sound()
                         ? desk.act(act, door.signed(ctx, form.get()))
                         : Outcome.refused(form.get().faults()));
@@ -219,7 +217,7 @@ public final class ActRoutes {
         Outcome<Desk.Done> done = desk.pictures()
                 .keep("picture", content)
                 .flatMap(kept -> desk.act(ctx.pathParam("job"), added(form, kept), door.signed(ctx, form)));
-        done(ctx, form, done);
+        done(ctx, done);
     }
 
     private static IntakeActs.AddPicture added(Form form, PictureStore.Picture kept) {
@@ -227,7 +225,7 @@ public final class ActRoutes {
                 form.raw("about"), kept.hash(), kept.mediaType(), kept.size(), form.raw("caption"));
     }
 
-    private static void done(Context ctx, Form form, Outcome<Desk.Done> done) {
+    private static void done(Context ctx, Outcome<Desk.Done> done) {
         if (done instanceof Outcome.Ok<Desk.Done> ok) {
             Map<String, Object> kept = new LinkedHashMap<>();
             kept.put("job", ok.value().stream());

@@ -31,7 +31,6 @@ import shimwright.rebuild.unit.model.Unit;
 public final class Blocking {
     private static final double TOUCH = 2e-5;
 
-    private final Unit unit;
     private final RoundBodies bodies;
     private final Order order;
     private final Map<String, Set<String>> leading = new HashMap<>();
@@ -47,7 +46,6 @@ public final class Blocking {
     private final Map<String, List<Ring>> together = new HashMap<>();
 
     private Blocking(Unit unit) {
-        this.unit = unit;
         this.bodies = RoundBodies.of(unit);
         this.order = Order.of(unit, Map.of());
         unit.type().items().forEach(item -> items.put(item.id(), item));

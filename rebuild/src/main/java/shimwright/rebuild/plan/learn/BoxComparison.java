@@ -51,7 +51,7 @@ final class BoxComparison {
     /** The last step that fits or builds in an item, by its place in the file. */
     private final Map<String, Integer> lastStep = new HashMap<>();
 
-    private final Map<Entry.TakenOff, List<Item>> meant = new IdentityHashMap<>();
+    private final IdentityHashMap<Entry.TakenOff, List<Item>> meant = new IdentityHashMap<>();
 
     BoxComparison(Unit unit, Job job) {
         this.unit = unit;
