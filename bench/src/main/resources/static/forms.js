@@ -107,10 +107,9 @@ export function waits() {
     });
 }
 
-/** The form in which an entry was typed: that very one, else one that sends to the same place. */
+/** The form in which an entry was typed: that very one, for what was meant for one step is not put into the form of the next. */
 function formOf(entry) {
-    const all = Array.from(document.querySelectorAll("form[data-keep]"));
-    return all.find(form => drafts.identity(form) === entry.form) ?? all.find(form => form.getAttribute("action") === entry.action);
+    return Array.from(document.querySelectorAll("form[data-keep]")).find(form => drafts.identity(form) === entry.form);
 }
 
 /** Puts an entry back into its form; says what stood in it where there is none. */

@@ -81,7 +81,11 @@ class ActKeysTest {
                                                 .contains(input.getAnnotation(ActInput.class)
                                                         .value()))
                                 .allMatch(refusal -> inputs.stream().anyMatch(refusal::within));
-                        assertThat(told.stream().filter(refusal -> refusal.within(input.getName())))
+                        // a sheet says at once what else it lacks
+                        assertThat(told.stream()
+                                        .filter(refusal -> refusal.within(input.getName()))
+                                        .filter(refusal -> input.getType() != Map.class
+                                                || refusal.key().equals(input.getName() + ".k")))
                                 .hasSize(1);
                     }
                 }));
@@ -106,8 +110,9 @@ class ActKeysTest {
                             .map(RecordComponent::getName)
                             .toList();
                     if (!needed.isEmpty()) {
-                        assertThat(refusals(act.getKey(), "{}"))
-                                .extracting(Refusal::key)
+                        assertThat(refusals(act.getKey(), "{}").stream()
+                                        .map(Refusal::key)
+                                        .filter(key -> key.indexOf('.') < 0))
                                 .containsExactlyInAnyOrderElementsOf(needed);
                     }
                 }));

@@ -103,6 +103,7 @@ class BenchesTest {
         two.changes(() -> two.one("form[action$='/note'] button").click());
         comes(onlooker, "half a sentence");
         comes(onlooker, "while the other types");
+        comes(one, "half a sentence");
     }
 
     private static String typed(Browser browser, String form, String field) {
