@@ -123,7 +123,7 @@ class MoneyTest {
             assertThat(other.page(MONEY).text()).contains("wants it back as it is");
             other.post(JOB + "/handback", "entry", "declines-4", "warranty", "none: nothing was finished");
             assertThat(other.page(JOB + "/record").text())
-                    .contains("As it is: the owner declined the rebuild", "give it back as it is");
+                    .contains("Handed back as it is: the owner declined the rebuild", "give it back as it is");
             // what is to be paid can still be said
             other.post(MONEY + "/hours", "entry", "declines-5", "hours", "3");
             assertThat(other.page(MONEY).text()).contains("To be paid for: 3.0 h");
