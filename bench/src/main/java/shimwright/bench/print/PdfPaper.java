@@ -69,6 +69,7 @@ public final class PdfPaper {
             font(builder, paper, "DejaVuSans-Bold.ttf", "DejaVu Sans", 700);
             font(builder, paper, "DejaVuSerif.ttf", "DejaVu Serif", 400);
             font(builder, paper, "DejaVuSerif-Bold.ttf", "DejaVu Serif", 700);
+            builder.usePageSupplier(new PaperPages());
             builder.useSVGDrawer(drawings);
             builder.withProducer("Shimwright");
             builder.usePdfAConformance(PdfAConformance.PDFA_2_A);

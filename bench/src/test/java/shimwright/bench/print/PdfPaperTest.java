@@ -7,12 +7,17 @@ import static org.assertj.core.api.Assertions.within;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Size;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -67,6 +72,27 @@ class PdfPaperTest {
             });
         }
         assertThat(FontMappers.instance()).isInstanceOf(NoSystemFonts.class);
+    }
+
+    /** ISO 32000-1:2008, 14.8.2.2.2: a background needs its box, layout does not. */
+    @Test
+    void framesAndGroundsAreDescribedOnceForAllPages() throws IOException {
+        String rows = "<tr><td style=\"border: 1pt solid #000000; background: #eeeeee\">one</td></tr>".repeat(200);
+        try (PDDocument document = Loader.loadPDF(PdfPaper.pdf(page("<table>" + rows + "</table>")))) {
+            assertThat(document.getNumberOfPages()).isGreaterThan(2);
+            List<COSDictionary> layouts = new ArrayList<>();
+            for (PDPage page : document.getPages()) {
+                COSDictionary named = page.getResources().getCOSObject().getCOSDictionary(COSName.PROPERTIES);
+                assertThat(named.keySet())
+                        .allSatisfy(
+                                name -> assertThat(named.getCOSDictionary(name).getNameAsString(COSName.TYPE))
+                                        .isIn("Layout", "Pagination"));
+                layouts.add(named.getCOSDictionary(COSName.getPDFName("Layout")));
+            }
+            assertThat(layouts)
+                    .doesNotContainNull()
+                    .allSatisfy(one -> assertThat(one).isSameAs(layouts.get(0)));
+        }
     }
 
     @Test
