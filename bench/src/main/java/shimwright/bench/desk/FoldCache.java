@@ -249,7 +249,7 @@ final class FoldCache {
                 List<LogEntry> came = log.since(from, AT_ONCE);
                 came.forEach(kept -> changed.add(kept.draft().stream()));
                 LogEntry last = came.get(came.size() - 1);
-                from = new Head(last.number(), last.hash());
+                from = last.head();
             }
         }
         changed.remove(JobLog.SHOP);

@@ -59,7 +59,11 @@ class PlanCacheTest {
 
     private static LogEntry kept(int number, Entry.OfJob entry) {
         return new LogEntry(
-                number, number, new Draft("job-v-1", "e" + number, NOW, "the bench", entry), "h", "h" + number);
+                number,
+                number,
+                new Draft("job-v-1", "e" + number, NOW, "the bench", entry),
+                "%064x".formatted(0),
+                "%064x".formatted(number));
     }
 
     private static void untilOver(PlanCache plans) {

@@ -106,6 +106,11 @@ public final class Fold {
         return taken.size();
     }
 
+    /** Room for one: of most things there is one note, one picture, one round. */
+    private static <T> List<T> few() {
+        return new ArrayList<>(1);
+    }
+
     private void clear() {
         List.of(looked, judged, weighed, choices, done, jumped, leftOut, added, cannot, checks, holdsOverruled)
                 .forEach(Map::clear);
@@ -224,11 +229,11 @@ public final class Fold {
         } else if (entry instanceof Entry.DueMoved e) {
             sent.computeIfPresent(e.sent(), (id, was) -> due(was, e));
         } else if (entry instanceof Entry.NoteMade e) {
-            notes.computeIfAbsent(e.about(), a -> new ArrayList<>()).add(said(kept, e));
+            notes.computeIfAbsent(e.about(), a -> few()).add(said(kept, e));
         } else if (entry instanceof Entry.PictureAdded e) {
-            pictures.computeIfAbsent(e.about(), a -> new ArrayList<>()).add(said(kept, e));
+            pictures.computeIfAbsent(e.about(), a -> few()).add(said(kept, e));
         } else if (entry instanceof Entry.PictureMarked e) {
-            marks.computeIfAbsent(e.on(), a -> new ArrayList<>()).add(said(kept, e));
+            marks.computeIfAbsent(e.on(), a -> few()).add(said(kept, e));
         } else if (entry instanceof Entry.SheetWorked e) {
             worked.put(e.about() + "/" + e.sheet(), said(kept, e));
         } else {
@@ -311,7 +316,7 @@ public final class Fold {
                 strikeAll(place, "read with another pack in");
             }
         } else if (entry instanceof Entry.RoundRead e) {
-            rounds.computeIfAbsent(new Place(e.clearance(), e.phase()), p -> new ArrayList<>())
+            rounds.computeIfAbsent(new Place(e.clearance(), e.phase()), p -> few())
                     .add(said(kept, e));
         } else if (entry instanceof Entry.RoundStruck e) {
             struck.put(e.entry(), e.reason());
@@ -347,7 +352,7 @@ public final class Fold {
         LogEntry last = taken.get(taken.size() - 1);
         return Optional.of(new Job(
                 last.draft().stream(),
-                new Head(last.streamNumber(), last.streamHash()),
+                last.streamHead(),
                 new Job.Intake(opening.what(), opening.at(), moved),
                 new Job.Inspection(
                         complaint,

@@ -75,7 +75,7 @@ public final class LogQueries implements AutoCloseable {
             Draft draft = kept.draft();
             Draft lean =
                     new Draft(stream, draft.id(), draft.at(), once(draft.by()), once(draft.device()), draft.body());
-            found.add(new LogEntry(kept.number(), kept.streamNumber(), lean, kept.hash(), kept.streamHash()));
+            found.add(new LogEntry(kept.number(), kept.streamNumber(), lean, kept.chain(), kept.streamChain()));
         }
 
         private String once(String text) {
