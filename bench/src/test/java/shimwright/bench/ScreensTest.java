@@ -116,6 +116,23 @@ class ScreensTest {
                 .map(e => e.outerHTML.slice(0, 80))
             """;
 
+    private static final String FIGURES = """
+            const faces = ["18px Roboto", "bold 18px Roboto", "bold 18px 'Roboto Slab', Roboto"];
+            return Promise.all(faces.map(face => document.fonts.load(face, "a7"))).then(loaded => faces.map((face, i) => {
+                const pen = document.createElement("canvas").getContext("2d");
+                pen.font = face;
+                return loaded[i].length + " files, "
+                    + new Set(Array.from("0123456789", figure => pen.measureText(figure).width)).size + " width";
+            }))""";
+
+    @Test
+    void figuresOfTheTypefaceThatIsShippedAreEquallyWide() {
+        browser.tablet();
+        browser.open(bench.url("/job/job-v-0093/clearances"));
+        assertThat(browser.script(FIGURES))
+                .isEqualTo(List.of("1 files, 1 width", "1 files, 1 width", "2 files, 1 width"));
+    }
+
     @Test
     void everyPageFitsATabletAndAPhone() {
         for (boolean phone : new boolean[] {false, true}) {

@@ -87,6 +87,7 @@ public final class Server {
                 files.directory = "/static";
                 files.location = Location.CLASSPATH;
             });
+            Typeface.on(config.routes);
             ReadingPage.before(config.routes, desk);
             marks(config, desk);
             SheetWork sheets = new SheetWork();
