@@ -10,8 +10,11 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import shimwright.bench.command.Options;
 import shimwright.bench.store.backup.Backup;
+import shimwright.bench.store.disk.Disk;
+import shimwright.bench.store.sign.OwnerFolder;
 import shimwright.mechanics.outcome.Outcome;
 
 /** The demo shop played once when the program is built, so that each demo need not play it again. */
@@ -66,11 +69,27 @@ final class PlayedDemo {
                     read(URI.create("http://" + HOST + ":" + served.server().port() + "/" + page));
                 }
             }
+            emptyShop();
             return args.isEmpty() ? 0 : keep(folder, Path.of(args.get(0)), err);
         } catch (IOException broken) {
             err.println("The program could not serve itself: " + broken.getMessage());
             return 2;
         }
+    }
+
+    /** The way a new user goes: a folder that is not there yet, and a key that is made for it. */
+    private static void emptyShop() throws IOException {
+        Path folder = Files.createTempDirectory("shimwright-warm-empty-");
+        Clock clock = Clock.systemUTC();
+        Optional<OwnerFolder> owner = Optional.of(new OwnerFolder(folder.resolve("owner"), clock));
+        Outcome<Serving.Running> running =
+                Serving.open(folder.resolve("shop"), new Options(Map.of("port", "0")), false, clock, owner);
+        if (running instanceof Outcome.Ok<Serving.Running> ok) {
+            try (Serving.Running served = ok.value()) {
+                read(URI.create("http://" + HOST + ":" + served.server().port() + "/"));
+            }
+        }
+        Disk.deleteAll(folder);
     }
 
     private static int keep(Path folder, Path to, PrintStream err) {

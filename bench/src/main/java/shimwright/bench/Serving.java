@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ForkJoinPool;
 import shimwright.bench.command.Options;
 import shimwright.bench.demo.DemoShop;
 import shimwright.bench.desk.Desk;
@@ -122,6 +123,8 @@ final class Serving {
     }
 
     private static int start(Path folder, Options options, boolean demo, PrintStream out, PrintStream err) {
+        // beside the opening of the store, on the other core
+        ForkJoinPool.commonPool().execute(Server::makeReady);
         Clock clock = Clock.system(ZoneId.systemDefault());
         Optional<OwnerFolder> owner = demo ? Optional.empty() : Optional.of(BackupCommands.owner(options, clock));
         Outcome<Running> running = open(folder, options, demo, clock, owner);

@@ -80,13 +80,7 @@ public final class Server {
     public static Javalin of(Desk desk, Paper paper, Supplier<String> ids, ZoneId zone, Entrance entrance) {
         Door door = new Door(ids, zone);
         return Javalin.create(config -> {
-            config.startup.showJavalinBanner = false;
             Guard.on(config, entrance);
-            config.staticFiles.add(files -> {
-                files.hostedPath = "/static";
-                files.directory = "/static";
-                files.location = Location.CLASSPATH;
-            });
             Typeface.on(config.routes);
             ReadingPage.before(config.routes, desk);
             marks(config, desk);
@@ -138,6 +132,22 @@ public final class Server {
                 }
             });
             faults(config, door);
+            // last, for it waits for what is made ready beside it
+            files(config);
+        });
+    }
+
+    /** Loads what every server needs and throws it away, so that the first is there sooner; without it nothing is missing. */
+    public static void makeReady() {
+        Javalin.create(Server::files);
+    }
+
+    private static void files(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.staticFiles.add(files -> {
+            files.hostedPath = "/static";
+            files.directory = "/static";
+            files.location = Location.CLASSPATH;
         });
     }
 
