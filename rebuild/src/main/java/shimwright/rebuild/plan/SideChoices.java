@@ -6,12 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.plan.search.SearchBudget;
 import shimwright.rebuild.plan.search.SearchObserver;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.UnitType.Choice;
+import shimwright.rebuild.unit.model.UnitType.Side;
 
 /** Which sides of the choices still open make the cheapest plan: every combination is planned, one after the other. */
 public final class SideChoices {
@@ -25,10 +27,17 @@ public final class SideChoices {
      *
      * @param sides side by choice, every choice of the unit
      * @param plan the plan with it
-     * @param saves minutes of everything priced that it saves against the sides taken, less than 0 where it costs more
+     * @param extra minutes that the unit file adds to the steps for these sides, less than 0 where it takes some away
+     * @param saves minutes of everything priced, the extra with it, that it saves against the sides taken, less than 0 where it
+     *     costs more
      * @param taken true for the sides taken
      */
-    public record Ranked(Map<String, String> sides, Plan plan, double saves, boolean taken) {}
+    public record Ranked(Map<String, String> sides, Plan plan, double extra, double saves, boolean taken) {
+        /** What the sides and their plan cost together, in minutes. */
+        private double value() {
+            return plan.value() + extra;
+        }
+    }
 
     /**
      * All combinations that can be planned, the cheapest first; of those that cost the same the one that changes fewest sides.
@@ -64,19 +73,36 @@ public final class SideChoices {
             BuildState present,
             SearchBudget budget,
             SearchObserver watch) {
-        List<Ranked> ranked = new ArrayList<>(List.of(new Ranked(now, plan, 0, true)));
+        Ranked first = new Ranked(now, plan, extra(unit, now, present), 0, true);
+        List<Ranked> ranked = new ArrayList<>(List.of(first));
         for (Map<String, String> sides : all) {
             if (!sides.equals(now) && !watch.stop().getAsBoolean()) {
                 Outcome<Plan> other = Planner.lay(unit, sides, present, budget, watch, List.of());
                 if (other instanceof Outcome.Ok<Plan> ok) {
-                    ranked.add(new Ranked(
-                            sides, ok.value(), plan.value() - ok.value().value(), false));
+                    Ranked one = new Ranked(sides, ok.value(), extra(unit, sides, present), 0, false);
+                    ranked.add(new Ranked(sides, one.plan(), one.extra(), first.value() - one.value(), false));
                 }
             }
         }
         ranked.sort(
                 Comparator.comparingDouble((Ranked one) -> -one.saves()).thenComparingLong(one -> changed(now, one)));
         return List.copyOf(ranked);
+    }
+
+    /** What the file adds for a side counts while a step that the side names is still to be done. */
+    private static double extra(Unit unit, Map<String, String> sides, BuildState present) {
+        double seconds = 0;
+        for (Choice choice : unit.type().choices()) {
+            Side side = choice.sides().get(sides.getOrDefault(choice.id(), choice.usual()));
+            if (side != null) {
+                List<String> named = Stream.of(side.before(), side.drops(), List.of(side.skips()))
+                        .flatMap(List::stream)
+                        .flatMap(List::stream)
+                        .toList();
+                seconds += present.done().containsAll(named) && !named.isEmpty() ? 0 : side.extra();
+            }
+        }
+        return seconds / 60;
     }
 
     private static long changed(Map<String, String> now, Ranked one) {

@@ -212,6 +212,15 @@ final class RandomUnits {
 
     private Unit unit() {
         UnitType t = DemoUnit.A.type();
+        return unit(
+                new UnitKeys.Renewal(List.of(), List.of(), List.of()),
+                new UnitKeys.Build(holds, windows, steps, List.of(), List.of(), List.of()),
+                new UnitKeys.Handling(t.turnOver(), t.toolTimes(), t.stationChange(), Map.of()));
+    }
+
+    /** A unit of nothing but these, with the stations and tools of the demo unit. */
+    static Unit unit(UnitKeys.Renewal renewal, UnitKeys.Build build, UnitKeys.Handling handling) {
+        UnitType t = DemoUnit.A.type();
         UnitType type = new UnitType(
                 new UnitKeys.Identity(
                         t.format(),
@@ -238,10 +247,10 @@ final class RandomUnits {
                         List.of(),
                         List.of()),
                 new UnitKeys.Setting(Map.of(), List.of(), List.of()),
-                new UnitKeys.Renewal(List.of(), List.of(), List.of()),
-                new UnitKeys.Build(holds, windows, steps, List.of(), List.of(), List.of()),
+                renewal,
+                build,
                 List.of(),
-                new UnitKeys.Handling(t.turnOver(), t.toolTimes(), t.stationChange(), Map.of()),
+                handling,
                 Map.of(),
                 List.of(),
                 List.of());

@@ -18,7 +18,7 @@ import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
 /**
- * Units of 15 to 300 steps by chance: every plan possible by three checks that know nothing of the search, every impossible one
+ * Units of 15 to 300 steps by chance: every plan possible by four checks that know nothing of the search, every impossible one
  * refused with a reason that is true. All 1,000 with {@code -Dshimwright.units=1000}, a part of them from
  * {@code -Dshimwright.units.from} on.
  */
@@ -50,6 +50,9 @@ class RandomUnitsTest {
             assertThat(OrderCheck.wrong(problem, order, plan.cost().total()))
                     .as("unit %d", seed)
                     .isEmpty();
+            StrangersCheck.Verdict verdict = StrangersCheck.check(problem, order);
+            assertThat(verdict.reasons()).as("unit %d", seed).isEmpty();
+            assertThat(verdict.against(plan.cost())).as("unit %d", seed).isEmpty();
             assertThat(plan.bound()).isLessThanOrEqualTo(plan.cost().total() + 1e-9);
         }
     }

@@ -74,7 +74,7 @@ public record SidesView(List<String> said, List<Way> ways) {
                 double saves = one.saves() * 60;
                 String much =
                         (saves > 0 ? "Saves " : "Costs ") + show.span(Math.abs(saves)) + (saves > 0 ? "" : " more");
-                ways.add(new Way(much, why(now.plan().cost(), one.plan().cost(), show), changes));
+                ways.add(new Way(much, why(now, one, show), changes));
             }
         }
         return List.copyOf(ways);
@@ -104,9 +104,12 @@ public record SidesView(List<String> said, List<Way> ways) {
         return changes;
     }
 
-    private static String why(Cost now, Cost other, Show show) {
+    private static String why(Ranked taken, Ranked one, Show show) {
+        Cost now = taken.plan().cost();
+        Cost other = one.plan().cost();
         List<String> parts = new ArrayList<>();
         part(parts, "work", other.work() - now.work(), show);
+        part(parts, "what the unit file adds for the sides", 60 * (one.extra() - taken.extra()), show);
         part(parts, "turning the case", other.turning() - now.turning(), show);
         part(parts, "walking", other.walking() - now.walking(), show);
         part(parts, "laying out tools", other.tools() - now.tools(), show);

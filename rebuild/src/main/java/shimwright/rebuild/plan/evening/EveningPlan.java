@@ -1,6 +1,7 @@
 package shimwright.rebuild.plan.evening;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,8 +9,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import shimwright.rebuild.plan.BuildState;
-import shimwright.rebuild.plan.Order;
 import shimwright.rebuild.plan.Plan;
 import shimwright.rebuild.plan.Planner;
 import shimwright.rebuild.plan.StepSetUps;
@@ -23,23 +24,32 @@ import shimwright.rebuild.plan.model.Window;
 import shimwright.rebuild.plan.verify.OrderVerifier;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
+import shimwright.rebuild.unit.model.UnitType;
 
 /**
  * Takes the steps of a plan in their order as far as the evening goes. No window is opened that could not be closed before the
- * end; a step that would have to wait for something that comes later is passed over, and what comes after it is only done
- * where that takes no more getting ready than the plan has for it, so that nothing is wasted.
+ * end; while one that was open before is served alone and can still be kept, nothing is begun that does not lead to its closing, also where
+ * the hands for it are missing; a step that would have to wait for something that comes later is passed over, and what comes after it is
+ * only done where that takes no more getting ready than the plan has for it, so that nothing is wasted.
  */
 public final class EveningPlan {
     /** Waits up to this are stood through at the bench. */
     private static final double SHORT = 15 * 60;
 
+    private static final double DUST = 0.01;
+
     private final Unit unit;
-    private final Order order;
+    /** Of each step ahead what it waits for, as the plan has it: with what a step done too early should have waited for. */
+    private final Map<String, Set<String>> needs = new HashMap<>();
+
     private final BuildState present;
     private final SequencingProblem problem;
     private final Evening evening;
     private final Map<String, Step> ahead = new LinkedHashMap<>();
     private final Map<String, Double> ready;
+    /** Windows that no order can close in time any more. */
+    private final Set<String> late;
+
     private final List<String> sofar = new ArrayList<>();
     private final Set<String> done = new HashSet<>();
     private final List<Timed> timed = new ArrayList<>();
@@ -50,10 +60,11 @@ public final class EveningPlan {
 
     private EveningPlan(Unit unit, Map<String, String> taken, BuildState present, Plan plan, Evening evening) {
         this.unit = unit;
-        this.order = Order.of(unit, taken);
         this.present = present;
         this.problem = Planner.problem(unit, taken, present);
         this.evening = evening;
+        this.late = plan.late().stream().map(UnitType.Window::id).collect(Collectors.toSet());
+        problem.tasks().forEach(task -> needs.put(task.id(), task.after()));
         this.ready = StepSetUps.before(unit, taken, present, plan);
         plan.ahead().forEach(step -> ahead.put(step.id(), step));
         done.addAll(present.done());
@@ -95,6 +106,8 @@ public final class EveningPlan {
     private void take(Step step) {
         sofar.add(step.id());
         done.add(step.id());
+        // what was passed over in its turn comes all the same where something opened later needs it
+        not.removeIf(passed -> passed.step().equals(step));
         Cost cost = cost(sofar);
         timed.add(new Timed(step, now, cost.elapsed(), cost.waiting() - waited));
         now = cost.elapsed();
@@ -110,8 +123,8 @@ public final class EveningPlan {
             String opener = openers.remove(0);
             for (Window window : problem.windows()) {
                 if (window.opens().equals(opener) && !done.contains(window.closes()) && wanted.add(window.closes())) {
-                    order.leadingTo(window.closes()).stream()
-                            .filter(id -> ahead.containsKey(id) && !done.contains(id) && wanted.add(id))
+                    leading(window.closes()).stream()
+                            .filter(id -> !done.contains(id) && wanted.add(id))
                             .forEach(openers::add);
                     openers.add(window.closes());
                 }
@@ -122,9 +135,17 @@ public final class EveningPlan {
     }
 
     private Optional<NotTonight> hindered(Step step) {
-        List<Step> waitsFor = order.waitsFor(step.id(), done).keySet().stream().toList();
-        if (!waitsFor.isEmpty()) {
-            return not(step, Why.BEHIND, "It waits for " + waitsFor.get(0).id() + ", which is not for this evening.");
+        Set<String> needed = needs.getOrDefault(step.id(), Set.of());
+        for (String id : ahead.keySet()) {
+            if (needed.contains(id) && !done.contains(id)) {
+                return not(step, Why.BEHIND, "It waits for " + id + ", which is not for this evening.");
+            }
+        }
+        Optional<Window> open = servedAlone(step);
+        if (open.isPresent()) {
+            String words = open.get().words() + " runs, and nothing else is begun before "
+                    + open.get().closes() + " has closed it.";
+            return not(step, Why.WINDOW, words);
         }
         List<Step> stretch = stretch(step);
         for (Step one : stretch) {
@@ -142,7 +163,7 @@ public final class EveningPlan {
         }
         if (!closing && cost.elapsed() > evening.seconds()) {
             String time = "takes " + time(cost.elapsed() - now) + " with getting ready, "
-                    + time(Math.max(0, evening.seconds() - now)) + " are left.";
+                    + time(evening.seconds() - now) + " are left.";
             return stretch.size() > 1
                     ? not(
                             step,
@@ -150,6 +171,12 @@ public final class EveningPlan {
                             "It opens a window that is closed by "
                                     + stretch.get(stretch.size() - 1).id() + "; up to there it " + time)
                     : not(step, Why.TOO_LONG, "It " + time);
+        }
+        Optional<Window> missed = missed(stretch, with);
+        if (missed.isPresent()) {
+            String words = missed.get().words()
+                    + " would be closed too late: what is got ready before it tonight differs from the plan.";
+            return not(step, Why.WINDOW, words);
         }
         double planned = stretch.stream()
                 .mapToDouble(one -> ready.getOrDefault(one.id(), 0.0))
@@ -160,6 +187,19 @@ public final class EveningPlan {
                     step, Why.SPARED, "It would take " + time(more) + " more of getting ready now than in its turn.");
         }
         return Optional.empty();
+    }
+
+    /** A window that a stretch opens and would not close in time, at the end of an order. */
+    private Optional<Window> missed(List<Step> stretch, List<String> order) {
+        List<String> opening = stretch.stream().map(Step::id).toList();
+        return problem.windows().stream()
+                .filter(w -> opening.contains(w.opens()) && opening.contains(w.closes()))
+                .filter(w -> ended(order, w.closes()) - ended(order, w.opens()) > w.seconds() + DUST)
+                .findFirst();
+    }
+
+    private double ended(List<String> order, String id) {
+        return cost(order.subList(0, order.indexOf(id) + 1)).elapsed();
     }
 
     private Optional<NotTonight> waiting(Step step, List<Step> stretch, double idle) {
@@ -178,12 +218,41 @@ public final class EveningPlan {
         return not(step, Why.CURES, what + ": it can begin in " + time(idle) + ".");
     }
 
-    /** True where a window is open that the step leads to closing: that is done whatever it takes. */
+    /** True where a window is open that the step leads to closing in time: that is done whatever it takes. */
     private boolean closing(Step step) {
-        return problem.windows().stream()
-                .filter(w -> w.opens().isEmpty() && !done.contains(w.closes()))
-                .anyMatch(w -> w.closes().equals(step.id())
-                        || order.leadingTo(w.closes()).contains(step.id()));
+        return problem.windows().stream().anyMatch(w -> open(w) && closes(w, step));
+    }
+
+    /** A window that is open and served alone, where the step leads to closing no such one. */
+    private Optional<Window> servedAlone(Step step) {
+        List<Window> alone =
+                problem.windows().stream().filter(w -> w.alone() && open(w)).toList();
+        return alone.stream().anyMatch(w -> closes(w, step))
+                ? Optional.empty()
+                : alone.stream().findFirst();
+    }
+
+    /** True where a window is open since before this evening and can still be kept. */
+    private boolean open(Window window) {
+        return window.opens().isEmpty() && !late.contains(window.id()) && !done.contains(window.closes());
+    }
+
+    private boolean closes(Window window, Step step) {
+        return window.closes().equals(step.id()) || leading(window.closes()).contains(step.id());
+    }
+
+    /** All ahead that leads to a step, the step itself left out. */
+    private Set<String> leading(String id) {
+        Set<String> found = new HashSet<>();
+        List<String> further = new ArrayList<>(List.of(id));
+        while (!further.isEmpty()) {
+            for (String need : needs.getOrDefault(further.remove(further.size() - 1), Set.of())) {
+                if (found.add(need)) {
+                    further.add(need);
+                }
+            }
+        }
+        return found;
     }
 
     private static Optional<NotTonight> not(Step step, Why why, String words) {
@@ -214,9 +283,9 @@ public final class EveningPlan {
     }
 
     private static String time(double seconds) {
-        double minutes = seconds / 60;
+        double minutes = Math.max(0, seconds) / 60;
         if (minutes < 120) {
-            return String.format(Locale.ROOT, "%.0f min", Math.ceil(minutes - 1e-9));
+            return String.format(Locale.ROOT, "%.0f min", Math.ceil(Math.max(0, minutes - 1e-9)));
         }
         return minutes < 48 * 60
                 ? String.format(Locale.ROOT, "%.1f h", minutes / 60)

@@ -10,9 +10,9 @@ package shimwright.rebuild.plan.model;
  * @param waiting time in which nothing can be done; it costs what the problem says
  * @param delay what the waiting counts for
  * @param risk expected loss by late finds
- * @param turns how often the case is turned
- * @param walks how often the place is changed
- * @param toolChanges how often a tool is laid out
+ * @param turns how often the case is turned, from an orientation that is known
+ * @param walks how often the place is changed, from one that is known
+ * @param toolChanges how often a tool that takes time is laid out
  */
 public record Cost(
         double work,

@@ -202,7 +202,26 @@ final class StepSense {
                             "side " + name + " makes steps of variant " + variant + " wait for each other: "
                                     + graph.words(cycle),
                             "Add to drops what no longer holds on this side");
+                } else {
+                    unopened(variant, choice, name, usual, graph);
                 }
+            }
+        }
+    }
+
+    /** Windows whose closing waits for the opening usually, and on this side no more. */
+    private void unopened(String variant, Choice choice, String side, StepGraph usual, StepGraph graph) {
+        for (Window window : context.type().windows()) {
+            if (graph.steps().containsKey(window.opens())
+                    && graph.steps().containsKey(window.closes())
+                    && usual.leads(window.opens(), window.closes())
+                    && !graph.leads(window.opens(), window.closes())) {
+                context.fault(
+                        choice,
+                        "sides",
+                        "on side " + side + " of variant " + variant + " " + window.closes() + ", which closes "
+                                + window.id() + ", does not come after " + window.opens(),
+                        "Leave the pair out of drops, or add to before what still holds on this side");
             }
         }
     }

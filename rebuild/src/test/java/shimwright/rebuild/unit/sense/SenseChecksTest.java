@@ -204,6 +204,24 @@ class SenseChecksTest {
                         s -> assertThat(s).contains("W3: opens and closes belong together"));
     }
 
+    @Test
+    void aSideLeavesNoWindowThatIsClosedBeforeItIsOpened() {
+        String sides = UnitFiles.starter() + """
+                windows:
+                  - {id: W1, name: sealant, longest: 90 min, opens: S1, closes: S3, why: it skins}
+                choices:
+                  - id: O1
+                    about: which way
+                    sides:
+                      one: {why: as always}
+                      two: {drops: [[S2, S3]], why: sooner}
+                    usual: one
+                """;
+        assertThat(UnitFileTexts.sentences(sides))
+                .satisfiesExactly(s ->
+                        assertThat(s).contains("on side two of variant A S3, which closes W1, does not come after S1"));
+    }
+
     /** The starter with two variants and these tell-tales. */
     private static String twoVariants(String tellTales) {
         return UnitFiles.starter()
