@@ -222,7 +222,8 @@ public final class Desk {
                     && before.file().hash().equals(file.hash())) {
                 return before.at(now);
             }
-            Workbench bench = new Workbench(job, file, shop, now, clock.getZone());
+            Workbench anew = new Workbench(job, file, shop, now, clock.getZone());
+            Workbench bench = before == null ? anew : anew.following(before);
             benches.put(id, bench);
             return bench;
         });

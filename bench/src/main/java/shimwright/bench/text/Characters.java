@@ -38,7 +38,13 @@ public final class Characters {
      * @return its code point; empty for a sound text
      */
     public static OptionalInt unfit(String text) {
-        for (int at = 0; at < text.length(); ) {
+        int length = text.length();
+        for (int at = 0; at < length; ) {
+            char plain = text.charAt(at);
+            if (plain >= 0x20 && plain < 0x7F) {
+                at++;
+                continue;
+            }
             int codePoint = text.codePointAt(at);
             if (!fit(codePoint)) {
                 return OptionalInt.of(codePoint);

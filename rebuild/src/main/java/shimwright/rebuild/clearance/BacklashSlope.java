@@ -80,7 +80,7 @@ public record BacklashSlope(
 
     private static List<Series> series(Job job, Clearance clearance, Set<String> undone) {
         List<Series> all = new ArrayList<>();
-        Set<String> mistakes = Mistakes.of(job.entries());
+        Set<String> mistakes = Mistakes.of(job);
         List<LogEntry> counting = job.entries().stream()
                 .filter(kept -> !mistakes.contains(kept.draft().id()))
                 .toList();

@@ -132,6 +132,11 @@ public record SharedShims(
 
     /** What there is to choose for one group as it stands; quickly told. */
     public static Asked asked(Unit unit, Job job, Shop shop, List<String> group) {
+        return asked(unit, job, shop, group, id -> Sessions.of(unit, job, shop, id));
+    }
+
+    /** The same, of sessions that are at hand. */
+    public static Asked asked(Unit unit, Job job, Shop shop, List<String> group, Function<String, Session> standing) {
         List<Refusal> refusals = new ArrayList<>();
         Map<String, Position> places = new LinkedHashMap<>();
         List<Drawer.Case.Need> needs = new ArrayList<>();
@@ -139,8 +144,7 @@ public record SharedShims(
         List<Drawer.Case.ReadWith> readWith = new ArrayList<>();
         Map<String, List<PieceIn>> fitted = FittedPieces.now(job);
         Set<String> closed = new LinkedHashSet<>();
-        List<Session> sessions =
-                group.stream().map(id -> Sessions.of(unit, job, shop, id)).toList();
+        List<Session> sessions = group.stream().map(standing).toList();
         String common = common(sessions);
         for (Session session : sessions) {
             String id = session.clearance().id();

@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.LastAsked;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Unit;
 import shimwright.rebuild.unit.model.WearLimit;
@@ -34,6 +37,8 @@ public record Advice(
     private static final String BENCH = "bench";
     /** Below this chance nobody is named. */
     private static final double NAMED = 0.01;
+
+    private static final LastAsked<Map<String, List<WearLimit>>> LIMITS = new LastAsked<>();
 
     public Advice {
         suspects = List.copyOf(suspects);
@@ -80,18 +85,24 @@ public record Advice(
         return suspect.cause() != null && suspect.cause().after().equals(VEHICLE);
     }
 
+    /** Limits that speak of a suspect: by unit, since neither its limits nor its parts change with the job. */
     private static List<WearLimit> limits(Unit unit, Suspect suspect) {
         Cause cause = suspect.cause();
         return cause == null
                 ? List.of()
-                : unit.type().wearLimits().stream()
-                        .filter(wear -> cause.words().matcher(wear.what()).find()
-                                || unit.type().items().stream()
-                                        .filter(item -> wear.items().contains(item.id()))
-                                        .map(Item::name)
-                                        .anyMatch(name ->
-                                                cause.words().matcher(name).find()))
-                        .toList();
+                : LIMITS.of(unit, unit, ConcurrentHashMap::new)
+                        .computeIfAbsent(cause.id(), id -> speakingOf(unit, cause));
+    }
+
+    private static List<WearLimit> speakingOf(Unit unit, Cause cause) {
+        Set<String> items = unit.type().items().stream()
+                .filter(item -> cause.words().matcher(item.name()).find())
+                .map(Item::id)
+                .collect(Collectors.toSet());
+        return unit.type().wearLimits().stream()
+                .filter(wear -> wear.items().stream().anyMatch(items::contains)
+                        || cause.words().matcher(wear.what()).find())
+                .toList();
     }
 
     /** True for a look that is not to be had any more once the unit comes apart. */

@@ -1,6 +1,7 @@
 package shimwright.rebuild.inspect;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -68,7 +69,11 @@ public record JudgedPiece(String id, String name, List<String> parts) {
      */
     public static List<JudgedPiece> of(Unit unit, WearLimit wear) {
         Map<String, Item> known = new LinkedHashMap<>();
-        unit.type().items().forEach(item -> known.putIfAbsent(item.id(), item));
+        Set<String> named = new HashSet<>(wear.items());
+        wear.together().forEach(named::addAll);
+        unit.type().items().stream()
+                .filter(item -> named.contains(item.id()))
+                .forEach(item -> known.putIfAbsent(item.id(), item));
         List<JudgedPiece> pieces = new ArrayList<>();
         Set<String> seen = new LinkedHashSet<>();
         for (String id : wear.items()) {

@@ -12,6 +12,8 @@ import shimwright.rebuild.unit.model.Step.Phase;
  * was said last and for whichever clearance. Trial pieces are none of them.
  */
 public final class FittedPieces {
+    private static final LastAsked<List<LogEntry>> PUTTING = new LastAsked<>();
+
     private FittedPieces() {}
 
     /** As the job stands. */
@@ -26,16 +28,24 @@ public final class FittedPieces {
      */
     public static Map<String, List<PieceIn>> before(Job job, long number) {
         Map<String, List<PieceIn>> in = new LinkedHashMap<>();
-        Set<String> mistakes = Mistakes.of(job.entries());
-        for (LogEntry kept : job.entries()) {
+        for (LogEntry kept : putting(job)) {
             if (kept.number() >= number) {
                 break;
             }
-            if (!mistakes.contains(kept.draft().id())) {
-                in.putAll(put(kept.body()));
-            }
+            in.putAll(put(kept.body()));
         }
         return in;
+    }
+
+    /** The entries of a job that put pieces in for good and count, in order. */
+    static List<LogEntry> putting(Job job) {
+        return PUTTING.of(job.entries(), job.entries(), () -> {
+            Set<String> mistakes = Mistakes.of(job);
+            return job.entries().stream()
+                    .filter(kept -> !put(kept.body()).isEmpty()
+                            && !mistakes.contains(kept.draft().id()))
+                    .toList();
+        });
     }
 
     /** The pieces that an entry puts in for good, by position. */

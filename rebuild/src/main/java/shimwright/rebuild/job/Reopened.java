@@ -1,6 +1,7 @@
 package shimwright.rebuild.job;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -8,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import shimwright.rebuild.job.Entry.PieceIn;
 import shimwright.rebuild.job.Job.Said;
@@ -21,6 +24,9 @@ import shimwright.rebuild.unit.model.Unit;
  * pieces afterwards, a step that led to the reading was undone, or a round of it was struck. A reading with trial pieces hangs on the steps alone.
  */
 public final class Reopened {
+    private static final LastAsked<Map<Job.Place, Map<Long, String>>> CHANGES = new LastAsked<>();
+    private static final LastAsked<List<LogEntry>> UNDONE = new LastAsked<>();
+
     private Reopened() {}
 
     /** What happened, and the number of the entry that says so. */
@@ -48,7 +54,7 @@ public final class Reopened {
     /** The last strike of a round that was read before the acceptance and counted for it. */
     private static Optional<Change> struck(Job job, Said<Entry.ClearanceAccepted> accepted) {
         Entry.ClearanceAccepted what = accepted.what();
-        Set<String> mistakes = Mistakes.of(job.entries());
+        Set<String> mistakes = Mistakes.of(job);
         Set<String> rounds = new HashSet<>();
         Change last = null;
         for (LogEntry kept : job.entries()) {
@@ -70,12 +76,14 @@ public final class Reopened {
     /** The last time that the deviation etched on the part was read as another than before: it moves the limits. */
     private static Optional<Change> etched(Job job, Unit unit, String clearance) {
         String by = unit.clearance(clearance).etchedBy();
-        Set<String> mistakes = Mistakes.of(job.entries());
+        if (by.isEmpty()) {
+            return Optional.empty();
+        }
+        Set<String> mistakes = Mistakes.of(job);
         List<Double> before = List.of();
         Change last = null;
         for (LogEntry kept : job.entries()) {
-            if (!by.isEmpty()
-                    && !mistakes.contains(kept.draft().id())
+            if (!mistakes.contains(kept.draft().id())
                     && kept.body() instanceof Entry.CheckRead read
                     && by.equals(read.hold() + "/" + read.check())) {
                 last = read.values().equals(before)
@@ -115,31 +123,46 @@ public final class Reopened {
      * @return why, by the number of the entry
      */
     public static Map<Long, String> changes(Job job, Unit unit, String clearance, Phase phase) {
+        return CHANGES.of(job, unit, ConcurrentHashMap::new)
+                .computeIfAbsent(
+                        new Job.Place(clearance, phase),
+                        place -> Collections.unmodifiableMap(walked(job, unit, clearance, phase)));
+    }
+
+    private static Map<Long, String> walked(Job job, Unit unit, String clearance, Phase phase) {
         Set<String> steps = leadingTo(job, unit, clearance, phase);
-        Set<String> places = phase == Phase.TRIAL ? Set.of() : places(unit, clearance);
-        Set<String> mistakes = Mistakes.of(job.entries());
-        Map<String, Set<PieceIn>> in = new HashMap<>();
-        Map<Long, String> changes = new LinkedHashMap<>();
-        for (LogEntry kept : job.entries()) {
-            if (mistakes.contains(kept.draft().id())) {
-                continue;
-            }
+        Map<Long, String> changes = new TreeMap<>();
+        for (LogEntry kept : undone(job)) {
             if (kept.body() instanceof Entry.StepUndone undone && steps.contains(undone.step())) {
                 changes.put(kept.number(), "step " + undone.step() + " was undone");
             }
-            for (Map.Entry<String, List<PieceIn>> put :
-                    FittedPieces.put(kept.body()).entrySet()) {
-                Set<PieceIn> now = Set.copyOf(put.getValue());
-                boolean changed = !now.equals(in.put(put.getKey(), now));
-                if (changed && places.contains(put.getKey())) {
+        }
+        Set<String> places = phase == Phase.TRIAL ? Set.of() : places(unit, clearance);
+        Map<String, Set<PieceIn>> in = new HashMap<>();
+        for (LogEntry kept : places.isEmpty() ? List.<LogEntry>of() : FittedPieces.putting(job)) {
+            FittedPieces.put(kept.body()).forEach((position, pieces) -> {
+                Set<PieceIn> now = Set.copyOf(pieces);
+                boolean changed = !now.equals(in.put(position, now));
+                if (changed && places.contains(position)) {
                     changes.put(
                             kept.number(),
                             "the pack of clearance "
-                                    + unit.clearanceOf(put.getKey()).id() + " was changed");
+                                    + unit.clearanceOf(position).id() + " was changed");
                 }
-            }
+            });
         }
         return changes;
+    }
+
+    /** Entries that undo a step and count, in order. */
+    private static List<LogEntry> undone(Job job) {
+        return UNDONE.of(job, job, () -> {
+            Set<String> mistakes = Mistakes.of(job);
+            return job.entries().stream()
+                    .filter(kept -> kept.body() instanceof Entry.StepUndone
+                            && !mistakes.contains(kept.draft().id()))
+                    .toList();
+        });
     }
 
     private static Optional<Change> last(Job job, Unit unit, String clearance, Phase phase) {

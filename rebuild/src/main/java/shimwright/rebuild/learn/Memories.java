@@ -210,7 +210,7 @@ public record Memories(
 
     private static Map<String, List<Remembered>> steps(Job job, String number) {
         Map<String, List<Remembered>> steps = new LinkedHashMap<>();
-        Set<String> mistakes = Mistakes.of(job.entries());
+        Set<String> mistakes = Mistakes.of(job);
         Instant before = Instant.MIN;
         for (LogEntry kept : job.entries()) {
             if (mistakes.contains(kept.draft().id())) {

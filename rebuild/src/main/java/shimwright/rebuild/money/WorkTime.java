@@ -30,7 +30,7 @@ public record WorkTime(Map<LocalDate, Double> byDay) {
     /** The time of a job; what was struck does not count. */
     public static WorkTime of(Job job, ZoneId zone) {
         Map<LocalDate, Double> days = new LinkedHashMap<>();
-        Set<String> mistakes = Mistakes.of(job.entries());
+        Set<String> mistakes = Mistakes.of(job);
         @Nullable Instant before = null;
         for (LogEntry kept : job.entries()) {
             if (mistakes.contains(kept.draft().id())) {

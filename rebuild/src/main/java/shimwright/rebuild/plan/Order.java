@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Step.Why;
 import shimwright.rebuild.unit.model.Unit;
@@ -22,6 +23,10 @@ import shimwright.rebuild.unit.model.UnitType.Side;
  * @param before for each step the steps that must be done first
  */
 public record Order(Map<String, Step> steps, Map<String, Map<String, Why>> before) {
+    /** What was asked last: one page asks many times, always for one unit with the same choices. */
+    private static volatile @Nullable Known last;
+
+    private record Known(Unit unit, Map<String, String> taken, Order order) {}
 
     /**
      * The order of a unit.
@@ -30,6 +35,16 @@ public record Order(Map<String, Step> steps, Map<String, Map<String, Why>> befor
      * @param taken side by choice; a choice without an entry takes its usual side
      */
     public static Order of(Unit unit, Map<String, String> taken) {
+        Known known = last;
+        if (known != null && known.unit().equals(unit) && known.taken().equals(taken)) {
+            return known.order();
+        }
+        Order order = worked(unit, taken);
+        last = new Known(unit, Map.copyOf(taken), order);
+        return order;
+    }
+
+    private static Order worked(Unit unit, Map<String, String> taken) {
         Set<String> skipped = new LinkedHashSet<>();
         List<List<String>> added = new ArrayList<>();
         List<List<String>> dropped = new ArrayList<>();

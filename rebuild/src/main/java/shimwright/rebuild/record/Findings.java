@@ -11,6 +11,7 @@ import shimwright.rebuild.inspect.JudgedPiece;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.job.LastAsked;
 import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Mistakes;
 
@@ -19,6 +20,8 @@ import shimwright.rebuild.job.Mistakes;
  * judges. What was found or decided of all pieces alike holds for each until it has something newer of its own.
  */
 public final class Findings {
+    private static final LastAsked<List<LogEntry>> GROUNDS = new LastAsked<>();
+
     private Findings() {}
 
     /** The key under which findings about the same thing meet. */
@@ -98,13 +101,13 @@ public final class Findings {
 
     /** True where all that was found before a verdict was struck after it. */
     private static boolean lostItsGround(Job job, String about, JudgedPiece piece, Said<Entry.Judged> judged) {
-        if (job.entries().stream().noneMatch(kept -> kept.body() instanceof Entry.EntryStruck)) {
+        Set<String> mistakes = Mistakes.of(job);
+        if (mistakes.isEmpty()) {
             return false;
         }
         Set<String> ground = new LinkedHashSet<>();
-        Set<String> mistakes = Mistakes.of(job.entries());
         boolean struck = false;
-        for (LogEntry kept : job.entries()) {
+        for (LogEntry kept : groundsAndStrikes(job)) {
             boolean before = kept.number() < judged.number();
             boolean mistake = mistakes.contains(kept.draft().id());
             if (before
@@ -120,6 +123,15 @@ public final class Findings {
             }
         }
         return struck;
+    }
+
+    private static List<LogEntry> groundsAndStrikes(Job job) {
+        return GROUNDS.of(
+                job,
+                job,
+                () -> job.entries().stream()
+                        .filter(kept -> kept.body() instanceof Entry.Found || kept.body() instanceof Entry.EntryStruck)
+                        .toList());
     }
 
     /** What needs a verdict and has none that stands, of things that no limit of a unit file is about. */

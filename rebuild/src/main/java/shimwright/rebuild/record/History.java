@@ -51,7 +51,7 @@ public final class History {
     /** All lines of a job. */
     public static List<Line> of(Job job, Unit unit) {
         PlaceNames names = PlaceNames.of(unit);
-        Set<String> mistakes = Mistakes.of(job.entries());
+        Set<String> mistakes = Mistakes.of(job);
         return job.entries().stream()
                 .filter(kept -> kept.body() instanceof Entry.OfJob)
                 .map(kept -> new Line(
@@ -114,7 +114,7 @@ public final class History {
 
     /** The entry that was kept last; empty where nothing but the intake is there. */
     public static Optional<Last> last(Job job, Unit unit) {
-        Set<String> mistakes = Mistakes.of(job.entries());
+        Set<String> mistakes = Mistakes.of(job);
         return job.entries().stream()
                 .filter(kept -> !mistakes.contains(kept.draft().id()))
                 .filter(kept -> kept.body() instanceof Entry.OfJob

@@ -2,6 +2,7 @@ package shimwright.rebuild.record;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +16,7 @@ import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.Decision;
 import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.Job.Said;
+import shimwright.rebuild.job.LastAsked;
 import shimwright.rebuild.unit.model.Item;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
@@ -22,6 +24,9 @@ import shimwright.rebuild.unit.model.WearLimit;
 
 /** How each piece stands at an inspection, and what follows for its item: the worst that stands of any of its pieces. */
 public final class Standings {
+    private static final LastAsked<Map<WearLimit, List<Standing>>> OF = new LastAsked<>();
+    private static final LastAsked<List<Standing>> ALL = new LastAsked<>();
+
     private Standings() {}
 
     /** How a piece stands, from best to worst. */
@@ -79,6 +84,19 @@ public final class Standings {
 
     /** The pieces of one limit. */
     public static List<Standing> of(Unit unit, Job job, WearLimit wear) {
+        List<Standing> known = byLimit(unit, job).get(wear);
+        return known == null ? standings(unit, job, wear) : known;
+    }
+
+    private static Map<WearLimit, List<Standing>> byLimit(Unit unit, Job job) {
+        return OF.of(unit, job, () -> {
+            Map<WearLimit, List<Standing>> byLimit = new IdentityHashMap<>();
+            unit.type().wearLimits().forEach(wear -> byLimit.put(wear, standings(unit, job, wear)));
+            return byLimit;
+        });
+    }
+
+    private static List<Standing> standings(Unit unit, Job job, WearLimit wear) {
         return JudgedPiece.of(unit, wear).stream()
                 .map(piece -> standing(job, wear.id(), wear.what(), piece))
                 .toList();
@@ -99,6 +117,10 @@ public final class Standings {
 
     /** Every piece at every limit, and what was looked at beside them, in the order of the unit file. */
     public static List<Standing> all(Unit unit, Job job) {
+        return ALL.of(unit, job, () -> together(unit, job));
+    }
+
+    private static List<Standing> together(Unit unit, Job job) {
         List<Standing> all = new ArrayList<>();
         unit.type().wearLimits().forEach(wear -> all.addAll(of(unit, job, wear)));
         job.found().stream()
@@ -194,12 +216,16 @@ public final class Standings {
     /** Parts in the unit that stand on a verdict which was changed after they were fitted. */
     public static List<FittedBefore> fittedBefore(Unit unit, Job job) {
         Map<String, FittedBefore> fitted = new LinkedHashMap<>();
+        List<Step> done = job.stepsDone().stream()
+                .flatMap(id -> unit.findStep(id).stream())
+                .toList();
+        Set<String> in = unit.itemsIn(done.stream().map(Step::id).toList());
         for (Standing standing : all(unit, job)) {
             standing.judged()
                     .filter(said -> said.what().decision() != Decision.REUSE)
-                    .ifPresent(said -> standing.piece()
-                            .items()
-                            .forEach(item -> fitting(unit, job, item)
+                    .ifPresent(said -> standing.piece().items().stream()
+                            .filter(in::contains)
+                            .forEach(item -> fitting(job, done, item)
                                     .filter(step -> number(job, step) < said.number())
                                     .ifPresent(step ->
                                             fitted.putIfAbsent(item, new FittedBefore(unit.item(item), step, said)))));
@@ -207,17 +233,11 @@ public final class Standings {
         return List.copyOf(fitted.values());
     }
 
-    /** The step done last that fitted an item which is in the unit now. */
-    private static Optional<Step> fitting(Unit unit, Job job, String item) {
-        List<String> steps = job.stepsDone().stream()
-                .filter(id -> unit.findStep(id).isPresent())
-                .toList();
-        return unit.itemsIn(steps).contains(item)
-                ? steps.stream()
-                        .flatMap(id -> unit.findStep(id).stream())
-                        .filter(step -> step.installs().contains(item))
-                        .max(Comparator.comparingLong(step -> number(job, step)))
-                : Optional.empty();
+    /** The step done last that fitted an item. */
+    private static Optional<Step> fitting(Job job, List<Step> done, String item) {
+        return done.stream()
+                .filter(step -> step.installs().contains(item))
+                .max(Comparator.comparingLong(step -> number(job, step)));
     }
 
     private static long number(Job job, Step step) {

@@ -66,7 +66,7 @@ final class StrikeRules {
         if (found.isEmpty()) {
             return Rules.one("struck", "entry", "this job has no such entry", "Load the page again");
         }
-        Set<String> mistakes = Mistakes.of(job.entries());
+        Set<String> mistakes = Mistakes.of(job);
         if (mistakes.contains(e.entry())) {
             return Rules.one("struck", "entry", "it is struck already", "Nothing more is to be done");
         }

@@ -21,6 +21,23 @@ import shimwright.mechanics.worksheet.Worksheet;
  * @param tells the outputs that say it in a line, by path
  */
 public record JobSheet(String about, String name, Worksheet<?, ?> sheet, Map<String, Fact> facts, List<String> tells) {
+    /** Lines that are remembered: those of a unit or two, which stay as they are while the same is known. */
+    private static final int REMEMBERED = 300;
+
+    private static final Map<Asked, Said> SAID = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Asked, Said> eldest) {
+            return size() > REMEMBERED;
+        }
+    };
+
+    /** All that a line depends on. */
+    private record Asked(String sheet, Map<String, String> typed, List<String> tells, UnitSystem units) {}
+
+    private record Said(Optional<String> line, List<String> asks) {}
+
     public JobSheet {
         facts = Map.copyOf(facts);
         tells = List.copyOf(tells);
@@ -40,16 +57,37 @@ public record JobSheet(String about, String name, Worksheet<?, ?> sheet, Map<Str
 
     /** What it still asks, in words; empty where it answers, or where what is known contradicts itself. */
     public List<String> asks(UnitSystem units) {
-        return answer(units).refusals().stream()
-                .filter(refusal -> !facts.containsKey(refusal.key()))
-                .map(Refusal::place)
-                .distinct()
-                .toList();
+        return said(units).asks();
     }
 
     /** What it says in a line; empty where it has no answer yet. */
     public Optional<String> says(UnitSystem units) {
-        return answer(units) instanceof Outcome.Ok<Answer> ok ? Optional.of(line(ok.value())) : Optional.empty();
+        return said(units).line();
+    }
+
+    private Said said(UnitSystem units) {
+        Asked asked = new Asked(sheet.name(), typed(), tells, units);
+        synchronized (SAID) {
+            Said before = SAID.get(asked);
+            if (before != null) {
+                return before;
+            }
+        }
+        Said said = said(answer(units));
+        synchronized (SAID) {
+            SAID.put(asked, said);
+        }
+        return said;
+    }
+
+    private Said said(Outcome<Answer> answer) {
+        return new Said(
+                answer instanceof Outcome.Ok<Answer> ok ? Optional.of(line(ok.value())) : Optional.empty(),
+                answer.refusals().stream()
+                        .filter(refusal -> !facts.containsKey(refusal.key()))
+                        .map(Refusal::place)
+                        .distinct()
+                        .toList());
     }
 
     /** The outputs that tell, each with what it is. */

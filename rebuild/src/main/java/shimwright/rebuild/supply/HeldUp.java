@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.job.LastAsked;
 import shimwright.rebuild.unit.model.Step;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -14,10 +15,16 @@ import shimwright.rebuild.unit.model.Unit;
  * up, nor does what the unit file does not list.
  */
 public final class HeldUp {
+    private static final LastAsked<Map<String, List<Need>>> LAST = new LastAsked<>();
+
     private HeldUp() {}
 
     /** What holds up each step that is not done, in the order of the unit's steps; a step that nothing holds up is not there. */
     public static Map<String, List<Need>> of(Unit unit, Job job) {
+        return LAST.of(unit, job, () -> byStep(unit, job));
+    }
+
+    private static Map<String, List<Need>> byStep(Unit unit, Job job) {
         List<Need> needs = Needs.of(unit, job, true, OneNumber.EACH);
         Map<String, List<Need>> byStep = new LinkedHashMap<>();
         for (Step step : needs.isEmpty() ? List.<Step>of() : unit.type().steps()) {

@@ -65,11 +65,11 @@ public final class Workbench {
         this.order = Order.of(unit, job.sides());
     }
 
-    private Workbench(Workbench same, Instant now) {
+    private Workbench(Workbench same, Map<String, LastCallCost> lastCalls, Instant now) {
         this.job = same.job;
         this.file = same.file;
         this.sessions = same.sessions;
-        this.lastCalls = same.lastCalls;
+        this.lastCalls = lastCalls;
         this.unit = same.unit;
         this.shop = same.shop;
         this.now = now;
@@ -191,7 +191,15 @@ public final class Workbench {
 
     /** The same bench at another moment; sessions, order and last calls know no clock and are kept. */
     public Workbench at(Instant moment) {
-        return new Workbench(this, moment);
+        return new Workbench(this, lastCalls, moment);
+    }
+
+    /** The same bench with what was worked out for an earlier one of the job, as far as nothing has changed that it depends on. */
+    public Workbench following(Workbench before) {
+        boolean stands = before.unit.equals(unit)
+                && before.job.sides().equals(job.sides())
+                && List.copyOf(before.job.stepsDone()).equals(List.copyOf(job.stepsDone()));
+        return stands ? new Workbench(this, before.lastCalls, now) : this;
     }
 
     /** The bench as it would lie once an entry were kept, for judging one that goes with it. */

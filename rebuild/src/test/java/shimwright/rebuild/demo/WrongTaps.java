@@ -201,7 +201,7 @@ final class WrongTaps {
     static Optional<Act.OfJob> later(Workbench bench, Act.OfJob act, List<LogEntry> entries) {
         LogEntry entry = entries.get(entries.size() - 1);
         Job job = bench.job();
-        Set<String> mistakes = Mistakes.of(job.entries());
+        Set<String> mistakes = Mistakes.of(job);
         String id = entry.draft().id();
         if (mistakes.contains(id) || job.struck().containsKey(id)) {
             return Optional.empty();

@@ -68,7 +68,7 @@ public final class SharedShimsPages {
      */
     public static Optional<SharedShims> chosen(
             Behind<SharedShims.Asked, SharedShims> behind, JobOnBench bench, List<String> group) {
-        SharedShims.Asked asked = SharedShims.asked(bench.unit(), bench.job(), bench.shop(), group);
+        SharedShims.Asked asked = SharedShims.asked(bench.unit(), bench.job(), bench.shop(), group, bench::session);
         return asked.drawer() == null
                 ? Optional.of(asked.worked())
                 : behind.of(bench.job().id() + "/" + group.get(0), asked, asked::worked);

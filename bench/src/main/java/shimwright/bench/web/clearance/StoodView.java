@@ -31,7 +31,7 @@ public record StoodView(StoodSteps before, Optional<LogEntry> said) {
     }
 
     private static Optional<LogEntry> said(Job job) {
-        Set<String> mistakes = Mistakes.of(job.entries());
+        Set<String> mistakes = Mistakes.of(job);
         return job.entries().stream()
                 .filter(kept -> kept.body() instanceof Entry.StepsStood stood
                         && !mistakes.contains(kept.draft().id())

@@ -3,6 +3,7 @@ package shimwright.bench.web.kit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import shimwright.bench.picture.section.SectionDrawing;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.picture.section.SectionView;
@@ -56,15 +57,37 @@ public record Drawings(String wide, String narrow) {
      * @param id of the drawing in its page
      */
     public static Drawings of(String job, Unit unit, SectionState state, String id, Show show) {
-        Place place = new Place(job, id, show.system());
+        SectionView view = SectionView.FULL.in(show.system());
+        return once(
+                new Place(job, id, show.system()),
+                unit,
+                state,
+                () -> new Drawings(
+                        SectionDrawing.svg(unit, state, id, view.forWidth(WIDE)),
+                        SectionDrawing.svg(unit, state, id + "-narrow", view.forWidth(NARROW))));
+    }
+
+    /**
+     * A drawing in one width; drawn once while neither unit nor state changes.
+     *
+     * @param id of the drawing in its page; always drawn in the same width
+     */
+    public static String of(String job, Unit unit, SectionState state, String id, Show show, double width) {
+        SectionView view = SectionView.FULL.in(show.system()).forWidth(width);
+        return once(
+                        new Place(job, id, show.system()),
+                        unit,
+                        state,
+                        () -> new Drawings(SectionDrawing.svg(unit, state, id, view), ""))
+                .wide();
+    }
+
+    private static Drawings once(Place place, Unit unit, SectionState state, Supplier<Drawings> draw) {
         Optional<Drawings> before = before(place, unit, state);
         if (before.isPresent()) {
             return before.get();
         }
-        SectionView view = SectionView.FULL.in(show.system());
-        Drawings drawings = new Drawings(
-                SectionDrawing.svg(unit, state, id, view.forWidth(WIDE)),
-                SectionDrawing.svg(unit, state, id + "-narrow", view.forWidth(NARROW)));
+        Drawings drawings = draw.get();
         synchronized (LATEST) {
             LATEST.put(place, new Drawn(unit, state, drawings));
         }

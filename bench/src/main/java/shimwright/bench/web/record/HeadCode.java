@@ -1,6 +1,7 @@
 package shimwright.bench.web.record;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import shimwright.bench.web.pair.QrCode;
 import shimwright.rebuild.job.Head;
 
@@ -11,6 +12,11 @@ import shimwright.rebuild.job.Head;
  * @param signed true where the shop's signature is in it
  */
 public record HeadCode(QrCode code, boolean signed) {
+    /** The code that was asked last: a record is looked at several times over. */
+    private static volatile @Nullable Drawn last;
+
+    private record Drawn(String text, QrCode code) {}
+
     /**
      * The code of a head.
      *
@@ -18,6 +24,12 @@ public record HeadCode(QrCode code, boolean signed) {
      */
     static HeadCode of(String stream, Head head, Optional<String> signature) {
         String plain = "shimwright head stream=" + stream + " count=" + head.count() + " hash=" + head.hash();
-        return new HeadCode(new QrCode(signature.orElse(plain)), signature.isPresent());
+        String text = signature.orElse(plain);
+        Drawn drawn = last;
+        if (drawn == null || !drawn.text().equals(text)) {
+            drawn = new Drawn(text, new QrCode(text));
+            last = drawn;
+        }
+        return new HeadCode(drawn.code(), signature.isPresent());
     }
 }

@@ -38,6 +38,7 @@ import shimwright.rebuild.record.History;
 import shimwright.rebuild.record.PartsFitted;
 import shimwright.rebuild.record.PlaceNames;
 import shimwright.rebuild.unit.model.Step;
+import shimwright.rebuild.unit.model.Unit;
 
 /**
  * The record as page and paper show it.
@@ -105,11 +106,13 @@ public record RecordView(
             drawn.add(new Drawn(
                     setting,
                     accepted != null
-                            ? SectionDrawing.svg(
+                            ? drawing(
+                                    bench.job(),
                                     EtchedDeviation.drawn(bench.unit(), bench.job()),
                                     state,
                                     "rec-" + id,
-                                    SectionView.FULL.in(show.system()).forWidth(onPaper ? PAPER : PAGE))
+                                    show,
+                                    onPaper ? 0 : PAGE)
                             : "",
                     accepted != null ? ReadingPlots.accepted(setting.clearance(), accepted.what(), show) : "",
                     working(setting)));
@@ -140,11 +143,21 @@ public record RecordView(
     private static String verdicts(JobOnBench bench, HandBackRecord data, Show show, boolean onPaper) {
         return data.decisions().isEmpty()
                 ? ""
-                : SectionDrawing.svg(
+                : drawing(
+                        bench.job(),
                         bench.unit(),
                         Drawings.verdicts(bench.unit(), bench.job()),
                         "rec-verdicts",
-                        SectionView.FULL.in(show.system()).forWidth(onPaper ? PAPER : WHOLE));
+                        show,
+                        onPaper ? 0 : WHOLE);
+    }
+
+    /** A drawing in its width on the page; on paper with none. */
+    private static String drawing(Job job, Unit unit, SectionState state, String id, Show show, double onPage) {
+        return onPage > 0
+                ? Drawings.of(job.id(), unit, state, id, show, onPage)
+                : SectionDrawing.svg(
+                        unit, state, id, SectionView.FULL.in(show.system()).forWidth(PAPER));
     }
 
     private static List<StepHolds> holds(HandBackRecord data) {
