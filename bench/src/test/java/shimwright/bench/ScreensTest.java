@@ -79,6 +79,8 @@ class ScreensTest {
             "/job/job-v-0093/parts",
             "/job/job-v-0093/sendout",
             "/job/job-v-0093/part/item/gear_5",
+            "/job/job-v-0091/guide",
+            "/job/job-v-0093/benchsheet",
             "/units/type/ambleholt-l5-74",
             "/units/type/ambleholt-l5-74/steps",
             "/units/type/ambleholt-l5-74/bearings",
@@ -131,6 +133,54 @@ class ScreensTest {
         browser.open(bench.url("/job/job-v-0093/clearances"));
         assertThat(browser.script(FIGURES))
                 .isEqualTo(List.of("1 files, 1 width", "1 files, 1 width", "2 files, 1 width"));
+    }
+
+    /** Letters of drawings below 12 px, and what is tapped below 44 px, a main act below 56; a link within a sentence is part of its text. */
+    private static final String TOO_SMALL = """
+            const found = [];
+            document.querySelectorAll('svg text').forEach(text => {
+                const matrix = text.getScreenCTM();
+                if (!text.textContent.trim() || !matrix || text.getBoundingClientRect().width === 0) {
+                    return;
+                }
+                const px = parseFloat(getComputedStyle(text).fontSize)
+                    * Math.min(Math.hypot(matrix.a, matrix.c), Math.hypot(matrix.b, matrix.d));
+                if (px < 11.95) {
+                    found.push(px.toFixed(1) + ' px: ' + text.textContent.slice(0, 30));
+                }
+            });
+            document.querySelectorAll('a[href], button, summary, select, textarea, input:not([type=hidden])').forEach(e => {
+                const style = getComputedStyle(e);
+                const of = e.matches('[type=checkbox], [type=radio]') && e.closest('label') || e;
+                const box = of.getBoundingClientRect();
+                const sentence = e.matches('a') && style.display === 'inline' && !e.closest('svg');
+                if (box.width < 2 || style.visibility === 'hidden' || sentence || e.matches('.sr, .views > input, .beside > input')) {
+                    return;
+                }
+                const least = e.matches('button.main, a.button.main') ? 55.5 : 43.5;
+                if (box.height < least || box.width < 43.5) {
+                    found.push(Math.round(box.width) + 'x' + Math.round(box.height) + ': ' + e.outerHTML.slice(0, 80));
+                }
+            });
+            return found.slice(0, 6);
+            """;
+
+    /** A few pages in each run, all with {@code -Dshimwright.axe=true}. */
+    @Test
+    void lettersAndTargetsAreLargeEnoughHoweverItIsHeld() {
+        List<String> found = new ArrayList<>();
+        List<String> pages = Boolean.getBoolean("shimwright.axe") ? everyPage() : LOOKED_INTO;
+        List<Runnable> sizes = List.of(browser::tablet, browser::phone, browser::phoneOnItsSide);
+        for (int size = 0; size < sizes.size(); size++) {
+            sizes.get(size).run();
+            for (String page : pages) {
+                browser.open(bench.url(page));
+                String at = List.of("tablet ", "phone ", "phone on its side ").get(size) + page + ": ";
+                ((List<?>) browser.script(TOO_SMALL)).forEach(one -> found.add(at + one));
+            }
+        }
+        browser.tablet();
+        assertThat(found).isEmpty();
     }
 
     @Test

@@ -19,7 +19,7 @@ import shimwright.bench.picture.svg.TextMetrics;
 public final class PlanDiagram {
     private static final double LEFT = 4;
     private static final double BAND = 20;
-    private static final double BOX = 40;
+    private static final double BOX = 48;
     private static final double LANE = 19;
     private static final double LEAST = 47;
     private static final double MOST = 96;

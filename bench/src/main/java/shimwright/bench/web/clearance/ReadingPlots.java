@@ -26,9 +26,10 @@ import shimwright.rebuild.unit.model.Clearance.Method;
 
 /** The plots of a session and of the record: hands numbers that are already computed to the pictures. */
 public final class ReadingPlots {
-    private static final double COLUMN = 620;
+    /** Of a phone; on a tablet its letters grow with it, to be read at arm's length. */
+    private static final double COLUMN = 362;
     /** Beside the drawing of a record. */
-    private static final double BESIDE = 312;
+    private static final double BESIDE = 280;
 
     private static final double K = 2;
 

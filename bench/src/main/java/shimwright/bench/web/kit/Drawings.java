@@ -20,8 +20,8 @@ import shimwright.rebuild.unit.model.Unit;
  * @param narrow for a phone
  */
 public record Drawings(String wide, String narrow) {
-    private static final double WIDE = 620;
-    private static final double NARROW = 370;
+    private static final double WIDE = 540;
+    private static final double NARROW = 362;
 
     /** Drawings that are remembered: the latest of each page of the jobs that are worked on. */
     private static final int REMEMBERED = 60;

@@ -79,9 +79,9 @@ public record RecordView(
     /** Width in px for which a drawing is lettered that stands on paper as the narrower of two columns. */
     private static final double PAPER = 300;
 
-    private static final double PAGE = 345;
+    private static final double PAGE = 300;
 
-    private static final double WHOLE = 660;
+    private static final double WHOLE = 330;
 
     /** A clearance with its pictures and the working kept when it was accepted. */
     public record Drawn(Setting setting, String drawing, String limits, List<Line> working) {}
