@@ -1,6 +1,7 @@
 package shimwright.rebuild.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,10 +21,18 @@ import shimwright.rebuild.unit.model.UnitType.HoldPoint;
 final class LateFindRisk {
     private final Order order;
     private final Map<String, Set<String>> leading;
+    /** Of each step those that stand right upon it. */
+    private final Map<String, List<String>> upon = new HashMap<>();
 
     private LateFindRisk(Order order, Map<String, Set<String>> leading) {
         this.order = order;
         this.leading = leading;
+        order.before()
+                .forEach((later, needs) -> needs.forEach((earlier, why) -> {
+                    if (physical(why)) {
+                        upon.computeIfAbsent(earlier, key -> new ArrayList<>()).add(later);
+                    }
+                }));
     }
 
     /**
@@ -64,27 +73,23 @@ final class LateFindRisk {
         return culprits;
     }
 
-    /** Steps that stand on the culprits and need not come after the find. */
+    /** Steps that stand on the culprits and need not come after the find, in file order. */
     private List<Step> standingOn(Set<String> culprits, Step find) {
         Set<String> on = new HashSet<>(culprits);
-        List<Step> found = new ArrayList<>();
-        boolean moved = true;
-        while (moved) {
-            moved = false;
-            for (Step step : order.steps().values()) {
-                boolean stands = order.before().getOrDefault(step.id(), Map.of()).entrySet().stream()
-                        .anyMatch(e -> on.contains(e.getKey()) && physical(e.getValue()));
-                if (stands && on.add(step.id())) {
-                    moved = true;
-                    boolean later =
-                            step.id().equals(find.id()) || before(step.id()).contains(find.id());
-                    if (!later && !outAgain(step, find)) {
-                        found.add(step);
-                    }
+        List<String> further = new ArrayList<>(culprits);
+        while (!further.isEmpty()) {
+            for (String next : upon.getOrDefault(further.remove(further.size() - 1), List.of())) {
+                if (on.add(next)) {
+                    further.add(next);
                 }
             }
         }
-        return found;
+        on.removeAll(culprits);
+        on.remove(find.id());
+        return order.steps().values().stream()
+                .filter(step -> on.contains(step.id()))
+                .filter(step -> !before(step.id()).contains(find.id()) && !outAgain(step, find))
+                .toList();
     }
 
     private static boolean physical(Why why) {

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
@@ -75,7 +76,8 @@ public final class Planner {
                             problem,
                             Finishing.of(unit, order, present, problem, found),
                             List.of(),
-                            true));
+                            true,
+                            false));
         }
         Set<String> open = problem.start().open().keySet();
         for (Set<String> late : known ? late(problem) : List.of(open)) {
@@ -87,7 +89,7 @@ public final class Planner {
                         .filter(w -> late.contains(w.id()))
                         .toList();
                 Finishing.Finished finished = Finishing.of(unit, order, present, passed, found);
-                return Outcome.ok(plan(unit, order, present, passed, finished, windows, known));
+                return Outcome.ok(plan(unit, order, present, passed, finished, windows, known, false));
             }
             known &= attempt.impossible();
         }
@@ -96,7 +98,8 @@ public final class Planner {
 
     /**
      * The plan from before less what is done since, at once and without looking for a better one: for a page that is to be
-     * shown while a better plan is looked for. A step that came back comes as soon as it can.
+     * shown while a better plan is looked for. A step that came back comes as soon as it can. Why each step stands where it does is
+     * worked out when it is asked for.
      *
      * @param before steps of the plan before, in order
      * @return empty where no possible order was found so, which does not say that there is none; its bound is a quick one
@@ -108,14 +111,14 @@ public final class Planner {
         Set<String> open = problem.start().open().keySet();
         if (kept.isPresent() || open.isEmpty()) {
             return kept.map(
-                    found -> plan(unit, order, present, problem, Finishing.Finished.as(found), List.of(), true));
+                    found -> plan(unit, order, present, problem, Finishing.Finished.as(found), List.of(), true, true));
         }
         SequencingProblem passed = UnitProblem.of(unit, order, present, open);
         List<Window> perhaps = unit.type().windows().stream()
                 .filter(w -> open.contains(w.id()))
                 .toList();
         return Search.kept(passed, before)
-                .map(found -> plan(unit, order, present, passed, Finishing.Finished.as(found), perhaps, false));
+                .map(found -> plan(unit, order, present, passed, Finishing.Finished.as(found), perhaps, false, true));
     }
 
     /**
@@ -180,7 +183,8 @@ public final class Planner {
             SequencingProblem problem,
             Finishing.Finished answer,
             List<Window> late,
-            boolean known) {
+            boolean known,
+            boolean onward) {
         List<String> faults = OrderVerifier.faults(problem, answer.order(), answer.cost());
         if (!faults.isEmpty()) {
             throw new IllegalStateException("an impossible plan was found: " + String.join("; ", faults));
@@ -190,6 +194,8 @@ public final class Planner {
                 .toList();
         int total = order.steps().size();
         double minutes = ahead.stream().mapToDouble(Step::duration).sum() / 60;
+        Supplier<List<StepReason>> because = () ->
+                Reasons.of(unit, order, problem, answer.order(), answer.cost().total());
         return new Plan(
                 total,
                 total - ahead.size(),
@@ -200,7 +206,7 @@ public final class Planner {
                 known && answer.proven(),
                 answer.more(),
                 answer.left(),
-                Reasons.of(unit, order, problem, answer.order(), answer.cost().total()),
+                onward ? new WhenAsked<>(because) : because.get(),
                 broken(order, present),
                 known ? late : List.of(),
                 remarks(unit, order, present, known ? List.of() : late));

@@ -150,6 +150,10 @@ final class UnitProblem {
     private Task task(Step step) {
         Set<String> after = new LinkedHashSet<>();
         needs(step.id(), after, new HashSet<>());
+        unit.type().windows().stream()
+                .filter(window -> window.closes().equals(step.id()) && ahead(window.opens()))
+                .filter(window -> !backwards(window))
+                .forEach(window -> after.add(window.opens()));
         int in = (int) step.installs().stream()
                 .filter(unit.type().heavy()::containsKey)
                 .count();
@@ -186,6 +190,21 @@ final class UnitProblem {
         }
     }
 
+    /** True where the step that opens a window waits for the one that closes it, as sides that contradict each other may have it. */
+    private boolean backwards(UnitType.Window window) {
+        if (handsOn && leading.getOrDefault(window.closes(), Set.of()).contains(window.opens())) {
+            return false;
+        }
+        Set<String> found = new LinkedHashSet<>();
+        List<String> further = new ArrayList<>(List.of(window.opens()));
+        while (!further.isEmpty()) {
+            Set<String> needed = new LinkedHashSet<>();
+            needs(further.remove(further.size() - 1), needed, new HashSet<>());
+            needed.stream().filter(found::add).forEach(further::add);
+        }
+        return found.contains(window.closes());
+    }
+
     private void cures(String to, List<Lag> lags, Map<String, Double> waits) {
         order.before().getOrDefault(to, Map.of()).forEach((from, why) -> {
             Consumable cure = why == Why.WAITS ? cure(from) : null;
@@ -211,7 +230,7 @@ final class UnitProblem {
         List<Window> windows = new ArrayList<>();
         for (UnitType.Window window : type.windows()) {
             boolean opened = done.contains(window.opens());
-            if (ahead(window.closes()) && (opened || ahead(window.opens()))) {
+            if (ahead(window.closes()) && (opened || (ahead(window.opens()) && !backwards(window)))) {
                 boolean passed = late.contains(window.id());
                 double gone = present.ago().getOrDefault(window.opens(), 0.0);
                 windows.add(new Window(
