@@ -11,6 +11,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import shimwright.bench.command.CalcCommand;
 import shimwright.bench.command.Options;
 import shimwright.bench.store.backup.Backup;
 import shimwright.bench.store.disk.Disk;
@@ -24,7 +25,13 @@ final class PlayedDemo {
             "",
             "job/job-v-0093/card",
             "job/job-v-0093/build",
+            "job/job-v-0093/plan",
+            "job/job-v-0093/inspect",
+            "job/job-v-0093/clearances",
             "job/job-v-0093/clearance/c",
+            "job/job-v-0093/orders",
+            "sheets",
+            "units",
             "job/job-v-0091/record",
             "job/job-v-0091/record.pdf");
 
@@ -70,6 +77,7 @@ final class PlayedDemo {
                 }
             }
             emptyShop();
+            CalcCommand.run(List.of("involute", "angle=20"), new PrintStream(OutputStream.nullOutputStream()), err);
             return args.isEmpty() ? 0 : keep(folder, Path.of(args.get(0)), err);
         } catch (IOException broken) {
             err.println("The program could not serve itself: " + broken.getMessage());
