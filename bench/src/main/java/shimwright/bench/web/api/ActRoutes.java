@@ -27,7 +27,6 @@ import shimwright.rebuild.job.PictureStore;
 import shimwright.rebuild.workbench.PinnedUnit;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -35,7 +34,6 @@ import tools.jackson.databind.json.JsonMapper;
  * Quantities are texts with their unit; a bare number is in millimetres, newton metres and so on.
  */
 public final class ActRoutes {
-    private static final ObjectMapper JSON = JsonMapper.builder().build();
     private static final int LARGEST_PICTURE = 12 * 1024 * 1024;
 
     private final Desk desk;
@@ -242,7 +240,7 @@ public final class ActRoutes {
     /** A body of JSON as a form: texts and numbers by name, lists as name1, name2…, objects as name-key. */
     static Optional<Form> form(Context ctx) {
         try {
-            JsonNode body = ctx.body().isBlank() ? JSON.createObjectNode() : JSON.readTree(ctx.body());
+            JsonNode body = ctx.body().isBlank() ? JsonMapper.shared().createObjectNode() : JsonMapper.shared().readTree(ctx.body());
             if (!body.isObject()) {
                 ApiRoutes.refuse(ctx, 400, "body", "it is no JSON object", "Send the inputs by name");
                 return Optional.empty();

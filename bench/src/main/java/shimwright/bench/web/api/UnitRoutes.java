@@ -28,7 +28,6 @@ import shimwright.rebuild.unit.model.UnitType;
 import shimwright.rebuild.workbench.PinnedUnit;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -36,7 +35,6 @@ import tools.jackson.databind.json.JsonMapper;
  * the keys of the file and its values as the file writes them.
  */
 public final class UnitRoutes {
-    private static final ObjectMapper JSON = JsonMapper.builder().build();
     private static final String UNIT = ApiRoutes.ROOT + "/units/{type}";
     private static final String ENTRY = UNIT + "/entries/{section}/{id}";
 
@@ -168,7 +166,7 @@ public final class UnitRoutes {
         }
         Map<String, Object> fields = new LinkedHashMap<>();
         try {
-            JsonNode body = JSON.readTree(ctx.body());
+            JsonNode body = JsonMapper.shared().readTree(ctx.body());
             if (!body.isObject()) {
                 ApiRoutes.refuse(ctx, 400, "body", "it is no JSON object", "Send the keys of the entry");
                 return;
