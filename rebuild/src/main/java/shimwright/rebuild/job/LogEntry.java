@@ -9,14 +9,14 @@ package shimwright.rebuild.job;
  * @param chain SHA-256 over the previous entry's hash and this entry's text
  * @param streamChain the same along its stream alone
  */
-public record LogEntry(long number, long streamNumber, Draft draft, Digest chain, Digest streamChain) {
+public record LogEntry(long number, long streamNumber, Draft draft, ChainHash chain, ChainHash streamChain) {
     /**
      * An entry with its hashes as they are written, 64 hexadecimal digits each.
      *
      * @throws IllegalArgumentException for anything else
      */
     public LogEntry(long number, long streamNumber, Draft draft, String hash, String streamHash) {
-        this(number, streamNumber, draft, Digest.of(hash), Digest.of(streamHash));
+        this(number, streamNumber, draft, ChainHash.of(hash), ChainHash.of(streamHash));
     }
 
     /** The hash along the whole log, lower-case hex. */

@@ -10,7 +10,7 @@ import java.util.HexFormat;
  * @param third bits 127 to 64
  * @param fourth bits 63 to 0
  */
-public record Digest(long first, long second, long third, long fourth) {
+public record ChainHash(long first, long second, long third, long fourth) {
     private static final int DIGITS = 16;
 
     /**
@@ -19,11 +19,11 @@ public record Digest(long first, long second, long third, long fourth) {
      * @param hex 64 hexadecimal digits
      * @throws IllegalArgumentException for any other text
      */
-    public static Digest of(String hex) {
+    public static ChainHash of(String hex) {
         if (hex.length() != 4 * DIGITS) {
             throw new IllegalArgumentException("a hash has 64 digits: " + hex);
         }
-        return new Digest(word(hex, 0), word(hex, 1), word(hex, 2), word(hex, 3));
+        return new ChainHash(word(hex, 0), word(hex, 1), word(hex, 2), word(hex, 3));
     }
 
     private static long word(String hex, int at) {
