@@ -72,6 +72,7 @@ final class Beam {
         long wanted = value;
         long last = successors.made + states;
         put(root);
+        successors.wanted(wanted);
         for (int k = root.count; k <= until; k++) {
             Layer layer = layers[k];
             if (layer == null) {
@@ -92,6 +93,7 @@ final class Beam {
                 grown++;
                 if (node.count == until) {
                     wanted = ends.reached(trail.to(node), node);
+                    successors.wanted(wanted);
                     continue;
                 }
                 int from = trail.add(node);

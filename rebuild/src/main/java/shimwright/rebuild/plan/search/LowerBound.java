@@ -4,21 +4,20 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What the rest of a plan costs at least: the larger of unavoidable set-ups, and, for every
  * wait, the time up to its beginning, the wait and all that follows it, less the work. Tools are counted by chains of tasks, turning
  * and walking exactly where they count alone; where it says more about the problem as a whole, all by assignment;
- * once it was made sharper, all set-ups of some of the tasks exactly.
+ * once it was made sharper, all set-ups and risks of some of the tasks exactly.
  */
 final class LowerBound {
     private final CompiledProblem c;
     private final SetUpBound tables;
     private final StandBound stands;
     private final @Nullable Assignment assignment;
-    private @Nullable SubsetBound some;
+    private @Nullable SubsetBounds some;
     private final List<Wait> waits = new ArrayList<>();
 
     /** A wait, or all waits for one task together; the last of them begins when all before every one of them is done. */
@@ -71,17 +70,24 @@ final class LowerBound {
         return new Wait(List.copyOf(lags), to, least, begun ? new SetUpBound(c, mask) : null, tail);
     }
 
-    /** From now on counts for some of the tasks exactly, in tables of no more than so many bytes. */
-    void sharpen(long bytes, BooleanSupplier stop) {
-        some = SubsetBounds.of(c, bytes, stop);
+    /** From now on with these as well. */
+    void sharpen(SubsetBounds bounds) {
+        some = bounds;
     }
 
-    /** Cost still to come at least, counted as {@link Node#cost} counts; quickly, without the assignment. */
-    long least(StateCursor at) {
+    /**
+     * Cost still to come at least, counted as {@link Node#cost} counts; quickly, without the assignment.
+     *
+     * @param limit where it is more, how much more is not looked for
+     */
+    long least(StateCursor at, long limit) {
         SetUpBound.Parts parts = tables.parts(at);
-        long setUps = some == null
-                ? parts.tools() + Math.max(parts.stands(), stands.least(at))
-                : Math.max(parts.tools() + parts.stands(), some.least(at));
+        long cost = CompiledProblem.UNITS
+                * (parts.tools() + (some == null ? Math.max(parts.stands(), stands.least(at)) : parts.stands()));
+        if (some != null && cost < limit) {
+            cost = Math.max(cost, some.least(at, limit));
+        }
+        long setUps = cost / CompiledProblem.UNITS + (cost % CompiledProblem.UNITS == 0 ? 0 : 1);
         long idle = 0;
         if (c.waiting > 0 && !waits.isEmpty()) {
             long left = left(c.all, at);
@@ -91,7 +97,7 @@ final class LowerBound {
                 }
             }
         }
-        return CompiledProblem.UNITS * setUps + c.waiting * idle;
+        return cost + c.waiting * idle;
     }
 
     /** True where the assignment may say more than {@link #least}. */

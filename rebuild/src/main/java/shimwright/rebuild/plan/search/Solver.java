@@ -15,6 +15,15 @@ final class Solver {
 
     /** States made before it is worth making tables for a bound. */
     private static final long PLAIN = 30_000;
+    /** Looks for bounds with tables between two beams at least, and by state made since the beam before. */
+    private static final long LOOKS = 1_000_000;
+
+    private static final long LOOKS_BY_STATE = 10;
+    /** The part of these where all cost lies between neighbours, of which some tasks say little. */
+    private static final long ARCS = 20;
+
+    /** The part of the memory that such tables take, in quarters. */
+    private static final long QUARTERS = 3;
 
     private static final long MOST_TAKEN = 50_000_000;
     /** Stretches of the best order that are put in a better one: how many tasks, and the beam. */
@@ -26,6 +35,7 @@ final class Solver {
 
     private final CompiledProblem c;
     private final long plain;
+    private final int first;
     private final Successors successors;
     private final SearchObserver watch;
     private final Random random = new Random(1);
@@ -42,19 +52,24 @@ final class Solver {
     private long bound;
     private boolean exhausted;
     private boolean tables;
+    private boolean grows;
+    /** Bounds with tables; null before it is time for them, and where there are none. */
+    private @Nullable SubsetBounds some;
 
     Solver(CompiledProblem c, SearchObserver watch) {
-        this(c, watch, PLAIN);
+        this(c, watch, PLAIN, SubsetBounds.FIRST);
     }
 
     /**
      * A search not yet begun.
      *
      * @param plain states made before the bound is made sharper by tables; less than 0 for at once
+     * @param first looks for the first of the bounds in them
      */
-    Solver(CompiledProblem c, SearchObserver watch, long plain) {
+    Solver(CompiledProblem c, SearchObserver watch, long plain, int first) {
         this.c = c;
         this.plain = plain;
+        this.first = first;
         this.watch = watch;
         this.successors = new Successors(c);
         this.arcs = ArcExchange.of(c).orElse(null);
@@ -80,16 +95,16 @@ final class Solver {
                 kept = false;
             });
         }
-        sharpen(budget);
+        sharpen(budget, looks(0));
         int width = 1;
         boolean wider = true;
         while (wider && !proven()) {
             long before = successors.made;
             int allowed = Math.min(width, budget.widest());
             wider = beam(allowed, budget)
-                    && successors.made < budget.states()
+                    && states() < budget.states()
                     && !watch.stop().getAsBoolean();
-            sharpen(budget);
+            sharpen(budget, looks(successors.made - before));
             width = allowed < NARROW ? allowed * 4 : allowed * 2;
             if (!proven()) {
                 near(Math.min(MOST_TAKEN, TAKEN * (successors.made - before)));
@@ -98,22 +113,40 @@ final class Solver {
         }
     }
 
-    /** Bounds with tables from now on, where it is time. */
-    private void sharpen(SearchBudget budget) {
-        if (!tables && successors.made > plain && !proven()) {
+    private long looks(long states) {
+        return Math.max(LOOKS, LOOKS_BY_STATE * states) / (arcs == null ? 1 : ARCS);
+    }
+
+    /** Bounds with tables from now on, where it is time, and sharper ones each time. */
+    private void sharpen(SearchBudget budget, long looks) {
+        if (!tables && successors.made > plain && found() && !proven()) {
             tables = true;
-            successors.sharpen(budget.bytes() / 2, watch.stop());
+            some = SubsetBounds.of(c, budget.bytes() * QUARTERS / 4, first, watch.stop());
+            grows = some != null;
+            if (some != null) {
+                successors.sharpen(some);
+            }
+        }
+        if (some != null && grows && !proven()) {
+            grows = some.grow(value, Math.min(looks, Math.max(0, budget.states() - states())));
+            bound = Math.max(bound, some.low());
+            keepIfBetter(some.order());
+            successors.wanted(value);
             root = successors.root();
             bound = Math.max(bound, root.bound);
             report();
         }
     }
 
+    private void keepIfBetter(int[] order) {
+        Evaluation.counted(c, order).filter(cost -> cost < value).ifPresent(cost -> better(order, cost));
+    }
+
     /** Sends a beam; false where a wider one would not fit. */
     private boolean beam(int width, SearchBudget budget) {
-        long bytes = tables ? budget.bytes() / 2 : budget.bytes();
+        long bytes = tables ? budget.bytes() * (4 - QUARTERS) / 4 : budget.bytes();
         Beam beam = new Beam(c, successors, width, bytes, watch.stop());
-        long states = Math.max(budget.states() - successors.made, (long) c.n * c.n);
+        long states = Math.max(budget.states() - states(), (long) c.n * c.n);
         long least = beam.send(root, value, states, c.n, (tasks, end) -> {
             if (end.cost < value) {
                 better(successors.path(tasks), end.cost);
@@ -131,7 +164,7 @@ final class Solver {
         if (found()) {
             int[] order =
                     arcs == null ? new Exchange(c, best, watch.stop()).best(most) : arcs.best(best, most, watch.stop());
-            Evaluation.counted(c, order).filter(cost -> cost < value).ifPresent(cost -> better(order, cost));
+            keepIfBetter(order);
         }
     }
 
@@ -184,7 +217,7 @@ final class Solver {
     }
 
     long states() {
-        return successors.made;
+        return successors.made + (some == null ? 0 : some.made());
     }
 
     /** Least cost of any order, as far as known, with the work. */
@@ -198,6 +231,6 @@ final class Solver {
 
     private void report() {
         double reached = value == CompiledProblem.NEVER ? Double.POSITIVE_INFINITY : (value + fixed) / SECOND;
-        watch.progress().accept(new SearchObserver.Progress(reached, bound() / SECOND, successors.made));
+        watch.progress().accept(new SearchObserver.Progress(reached, bound() / SECOND, states()));
     }
 }

@@ -2,7 +2,6 @@ package shimwright.rebuild.plan.search;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
 /** States that follow a state. */
@@ -19,6 +18,7 @@ final class Successors {
     /** The only tasks to be done; null for all. */
     private long @Nullable [] only;
 
+    private long wanted = CompiledProblem.NEVER;
     private int looks;
     /** True once the assignment was made ready for the state grown last. */
     private boolean sharp;
@@ -45,9 +45,14 @@ final class Successors {
         return root;
     }
 
-    /** From now on bounds with tables of no more than so many bytes. */
-    void sharpen(long bytes, BooleanSupplier stop) {
-        bound.sharpen(bytes, stop);
+    /** From now on with these bounds as well. */
+    void sharpen(SubsetBounds bounds) {
+        bound.sharpen(bounds);
+    }
+
+    /** From now on states are wanted below this cost; how much more others cost at least is not looked for. */
+    void wanted(long cost) {
+        wanted = cost;
     }
 
     /** From now on nothing else is done than these; null for all again. */
@@ -141,7 +146,7 @@ final class Successors {
     private Node finish(long least, int trail, int task) {
         made++;
         Node next = new Node(cursor, trail, task);
-        next.bound = Math.max(least, next.cost + bound.least(cursor));
+        next.bound = Math.max(least, next.cost + bound.least(cursor, wanted - next.cost));
         next.number = made;
         return next;
     }

@@ -40,7 +40,7 @@ class EnumerationTest {
             assertThat(OrderCheck.wrong(problem, answer.order(), answer.cost().total()))
                     .as("problem %d", seed)
                     .isEmpty();
-            Solver tables = new Solver(CompiledProblem.of(problem), SearchObserver.nobody(), -1);
+            Solver tables = new Solver(CompiledProblem.of(problem), SearchObserver.nobody(), -1, seed % 4);
             tables.run(new SearchBudget(4096, 1_000_000, 1 << 20));
             assertThat(tables.proven()).as("problem %d with tables", seed).isTrue();
             assertThat(tables.bound() / Solver.SECOND)
