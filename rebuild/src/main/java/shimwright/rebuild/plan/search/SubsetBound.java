@@ -253,7 +253,7 @@ final class SubsetBound {
                         laidBy(task, kit),
                         limit - f.costs[k]);
             }
-            order[k] = (f.costs[k] + Math.max(0, f.lows[k])) << INDEX | k;
+            order[k] = ((f.costs[k] + Math.max(0, f.lows[k])) << INDEX) | k;
         }
         Arrays.sort(order);
         return order;

@@ -61,8 +61,8 @@ final class SubsetTable {
             slot = room(home(number, stand, done));
             System.arraycopy(done, 0, keys, slot * words, words);
         }
-        values[slot] =
-                (2 * Math.min(value, largest) + (exact && value <= largest ? 1 : 0)) << shift | key(number, stand);
+        long known = 2 * Math.min(value, largest) + (exact && value <= largest ? 1 : 0);
+        values[slot] = (known << shift) | key(number, stand);
     }
 
     private int room(int home) {
@@ -77,7 +77,7 @@ final class SubsetTable {
     }
 
     private static long key(int number, int stand) {
-        return (long) stand << NUMBERS | number;
+        return ((long) stand << NUMBERS) | number;
     }
 
     private int home(int number, int stand, long[] done) {
@@ -86,7 +86,7 @@ final class SubsetTable {
             hash = (hash ^ word) * 0xC2B2AE3D27D4EB4FL;
             hash ^= hash >>> 29;
         }
-        return (int) ((hash * 0x9E3779B97F4A7C15L >>> 32) * slots >>> 32);
+        return (int) ((((hash * 0x9E3779B97F4A7C15L) >>> 32) * slots) >>> 32);
     }
 
     private int slot(int number, int stand, long[] done) {
