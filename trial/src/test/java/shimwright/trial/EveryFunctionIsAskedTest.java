@@ -48,7 +48,6 @@ class EveryFunctionIsAskedTest {
             entry("mechanics.measure.VonNeumann", PUBLISHED),
             entry("mechanics.quantity.Units.all", LOOKED_AT),
             entry("rebuild.inspect.GaugeReadings.taken", LOOKED_AT),
-            entry("rebuild.job.LogEntry.head", LOOKED_AT),
             entry("rebuild.plan.estimate.ThreePoint.sd", PUBLISHED),
             entry("rebuild.plan.learn.Learning", LOOKED_AT),
             entry("rebuild.plan.people.People.open", LOOKED_AT),
