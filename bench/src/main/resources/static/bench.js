@@ -12,6 +12,7 @@ import {hands} from "./hands.js";
 import {others} from "./others.js";
 import {pad} from "./pad.js";
 import {go, onEach, parts} from "./page.js";
+import {said} from "./words.js";
 
 let look = 0;
 
@@ -37,7 +38,7 @@ function scrolls() {
         if (wide.scrollWidth <= wide.clientWidth) return;
         wide.tabIndex = 0;
         wide.setAttribute("role", "group");
-        wide.setAttribute("aria-label", "Wider than the screen: move it sideways");
+        wide.setAttribute("aria-label", said("Wider than the screen: move it sideways"));
     });
 }
 

@@ -1,4 +1,5 @@
 // Clocks that run down on the page: they are of the log, so every screen shows the same. One that ends is heard.
+import {said} from "./words.js";
 const AGAIN_MS = 15000;
 
 let sound = null;
@@ -35,7 +36,7 @@ export function tick() {
         const over = left < 0;
         timer.classList.toggle("over", over && timer.dataset.must === "true");
         timer.querySelector(".left").textContent = over
-            ? (timer.dataset.must === "true" ? "over by " + spoken(left) : "ended") : spoken(left) + " left";
+            ? (timer.dataset.must === "true" ? said("over by {0}", spoken(left)) : said("ended")) : said("{0} left", spoken(left));
         const button = timer.querySelector("[data-heard]");
         if (button) button.hidden = !over || heard(timer);
         calls ||= over && !heard(timer);

@@ -1,4 +1,5 @@
 // What is typed and not yet kept stays in this browser, each field of each form for itself.
+import {said as inWords} from "./words.js";
 const DRAFTS = "shimwright.draft:";
 const UNTYPED = ["hidden", "radio", "checkbox", "file"];
 
@@ -57,11 +58,11 @@ function restored(form) {
     const said = document.createElement("p");
     said.className = "restored";
     said.setAttribute("role", "status");
-    said.textContent = "What you had typed here is back. ";
+    said.textContent = inWords("What you had typed here is back.") + " ";
     const afresh = document.createElement("button");
     afresh.type = "button";
     afresh.className = "quiet";
-    afresh.textContent = "Start afresh";
+    afresh.textContent = inWords("Start afresh");
     afresh.addEventListener("click", () => {
         dropDrafts(form);
         for (const field of typedFields(form)) field.value = field.defaultValue;

@@ -5,6 +5,7 @@ import * as memory from "./memory.js";
 import * as notice from "./notice.js";
 import * as page from "./page.js";
 import * as unsent from "./unsent.js";
+import {said as inWords} from "./words.js";
 
 const AGAIN_MS = 3000;
 let retry = 0;
@@ -119,7 +120,7 @@ function refill(entry) {
         drafts.refill(form, entry.fields);
         // it never was away: it stands there as it was sent
         form.querySelector(".restored")?.remove();
-    } else if (entry.words) notice.say("The form you sent is not on this page any more. In it stood: " + entry.words);
+    } else if (entry.words) notice.say(inWords("The form you sent is not on this page any more. In it stood: {0}", entry.words));
     return form;
 }
 
@@ -127,7 +128,7 @@ function refill(entry) {
 function refused(answer, entry, buttons) {
     if (!page.show(answer.html, answer.entry.page, {push: false})) {
         buttons.forEach(b => { b.disabled = false; });
-        notice.say("Not kept: the bench server could not take it (" + answer.status + "). What you typed is still here.");
+        notice.say(inWords("Not kept: the bench server could not take it ({0}). What you typed is still here.", String(answer.status)));
         return null;
     }
     return refill(entry);
@@ -138,7 +139,7 @@ async function correct(id) {
     const entry = unsent.get(id);
     const answer = await unsent.again(id);
     if (!answer) {
-        notice.say("The bench server does not answer, so it cannot be put right yet.");
+        notice.say(inWords("The bench server does not answer, so it cannot be put right yet."));
     } else if (answer.ok) {
         page.show(answer.html, answer.url);
         sendWaiting();
@@ -155,7 +156,7 @@ async function back(id, again) {
     const entry = unsent.get(id);
     await unsent.drop(id);
     waits();
-    if (again) notice.say("Taken back, and not sent: " + entry.words);
+    if (again) notice.say(inWords("Taken back, and not sent: {0}", entry.words));
     if (again && formOf(entry)) refill(entry);
     sendWaiting();
 }
@@ -178,7 +179,7 @@ export async function sendWaiting() {
         const to = new URL(last.url).pathname === location.pathname ? last.url : location.href;
         await page.go(to, {push: false, top: false});
     } else if (last) {
-        notice.say("What waited was sent. This page shows it when you have finished typing and open it again.");
+        notice.say(inWords("What waited was sent. This page shows it when you have finished typing and open it again."));
     }
     again();
 }

@@ -1,6 +1,7 @@
 // Keys pressed while a page is on its way, as a gauge that types like a keyboard presses them: they wait and go into the
 // page that comes. Enter then does what ends a reading; it never presses a button of a page that nobody has seen.
 import {say} from "./notice.js";
+import {said} from "./words.js";
 
 const HELD = ["Enter", "Tab", "Backspace"];
 const READING = /^[\d.,+−-]$/;
@@ -96,7 +97,7 @@ function feed() {
 
 function spill(keys) {
     const words = keys.map(key => key === "Enter" || key === "Tab" ? "  " : key).join("").trim();
-    if (words) say("Typed while the page changed, and in no field: " + words + ". Type it again where it belongs.");
+    if (words) say(said("Typed while the page changed, and in no field: {0}. Type it again where it belongs.", words));
 }
 
 /** A reading typed where no field waits: it goes to the first empty field for a reading, never to a button. */
@@ -111,7 +112,7 @@ function withoutField(event) {
     if (event.key === "Enter" && stray) {
         event.preventDefault();
         event.stopImmediatePropagation();
-        say("Typed where no field waits: " + stray + ". Type it again where it belongs.");
+        say(said("Typed where no field waits: {0}. Type it again where it belongs.", stray));
         stray = "";
     } else if (READING.test(event.key) || (stray && event.key.length === 1)) {
         const field = stray ? null : emptyPad(null);

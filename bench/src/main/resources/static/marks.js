@@ -1,5 +1,6 @@
 // Marks on a picture: drawn with a finger, a mouse or the arrow keys, kept as lines of the form in shares of the picture.
 import {say} from "./notice.js";
+import {said} from "./words.js";
 
 const NS = "http://www.w3.org/2000/svg";
 const WIDE = 1000;
@@ -67,7 +68,7 @@ function board(box) {
     const words = form.querySelector("[data-marktext]");
     const high = WIDE * Number(box.dataset.tall);
     const svg = element("svg", {class: "draw", viewBox: `0 0 ${WIDE} ${high}`, tabindex: "0", role: "application",
-        "aria-label": "Draw here: arrow keys move the cross, Enter sets a point"});
+        "aria-label": said("Draw here: arrow keys move the cross, Enter sets a point")});
     let now = null;
     let cross = [0.5, 0.5];
     box.append(svg);
@@ -91,7 +92,7 @@ function board(box) {
         if (tool() !== "text") now = {shape: tool(), at: [...at, ...at], text: ""};
         else if (words.value.trim()) write([...kept(), {shape: "text", at, text: words.value.trim().replace(/;/g, ",")}]);
         else {
-            say("Type first what is to stand there, then tap its place.");
+            say(said("Type first what is to stand there, then tap its place."));
             words.focus();
         }
         show();

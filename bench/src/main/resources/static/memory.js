@@ -1,5 +1,6 @@
 // The job in hand in the memory of this screen: the worker keeps each page that is seen, and while nothing else is to be done
 // the pages that come next are fetched for it. Only where the browser allows a worker: on this machine, or by TLS it trusts.
+import {said} from "./words.js";
 const WORKER = "/static/worker.js";
 const PAGES = "shimwright.pages";
 const IDLE_MS = 2500;
@@ -83,7 +84,7 @@ export function memory() {
 
 function ago(at) {
     const minutes = Math.round((Date.now() - at) / 60000);
-    return minutes < 1 ? "less than a minute ago" : minutes < 120 ? minutes + " min ago" : Math.round(minutes / 60) + " h ago";
+    return minutes < 1 ? said("less than a minute ago") : minutes < 120 ? said("{0} min ago", minutes) : said("{0} h ago", Math.round(minutes / 60));
 }
 
 setInterval(() => document.querySelectorAll(".memory [data-ago]").forEach(e => { e.textContent = ago(since()); }), 30000);

@@ -1,5 +1,6 @@
 // The box at the top of a page that says what is not kept, and what became of keys no field took.
 import * as unsent from "./unsent.js";
+import {said} from "./words.js";
 
 /** What the buttons do: an entry is taken back, or put right. */
 const does = {};
@@ -60,15 +61,15 @@ function folded(box, waiting) {
     const all = document.createElement("details");
     const line1 = document.createElement("summary");
     const last = waiting.slice(-SHOWN).map(entry => entry.words);
-    line1.textContent = (unsent.silent() ? "Not kept yet: the bench server does not answer. " : "Not sent yet. ")
-        + (waiting.length === 1 ? "One entry waits" : waiting.length + " entries wait")
-        + (waiting.some(unsent.loose) ? "; leave this page open, some of it waits only here: " : ", also when this page is closed: ")
+    line1.textContent = said(unsent.silent() ? "Not kept yet: the bench server does not answer." : "Not sent yet.") + " "
+        + (waiting.length === 1 ? said("One entry waits") : said("{0} entries wait", waiting.length))
+        + said(waiting.some(unsent.loose) ? "; leave this page open, some of it waits only here:" : ", also when this page is closed:") + " "
         + (waiting.length > SHOWN ? "… " : "") + last.join("; ");
     const list = document.createElement("ol");
     all.append(line1, list);
     const fill = () => {
         if (all.open && !list.hasChildNodes()) {
-            waiting.forEach(entry => button(line(list, entry, entry.words), "Take it back", () => does.back(entry.id)));
+            waiting.forEach(entry => button(line(list, entry, entry.words), said("Take it back"), () => does.back(entry.id)));
         }
     };
     all.open = unfolded;
@@ -93,11 +94,11 @@ export function show() {
     const waiting = unsent.waiting().filter(entry => unsent.silent() || unsent.behind(entry.id));
     box.replaceChildren();
     if (refused.length) {
-        part(box, "Sent later and not kept. Put it right or drop it; what was typed after it waits until then:", refused,
+        part(box, said("Sent later and not kept. Put it right or drop it; what was typed after it waits until then:"), refused,
             (list, entry) => {
                 const item = line(list, entry, entry.words + ": " + entry.faults.join(" "));
-                button(item, "Put it right", () => does.correct(entry.id));
-                button(item, "Drop it", () => does.drop(entry.id));
+                button(item, said("Put it right"), () => does.correct(entry.id));
+                button(item, said("Drop it"), () => does.drop(entry.id));
             });
     }
     if (waiting.length) folded(box, waiting);

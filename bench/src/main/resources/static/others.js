@@ -6,6 +6,7 @@ import {since} from "./memory.js";
 import {say} from "./notice.js";
 import {go} from "./page.js";
 import {behind, waiting} from "./unsent.js";
+import {said} from "./words.js";
 
 const LOOK_MS = 2000;
 const MORE = "Another bench has kept something that this page does not show yet. It comes by itself when you have sent or cleared what you typed.";
@@ -40,7 +41,7 @@ async function look() {
             const now = answer.redirected ? "elsewhere" : answer.ok ? await answer.text() : mark;
             if ((now !== mark || since()) && document.body.dataset.mark === mark) {
                 if (!busy()) await renew();
-                else if (told !== now) say(MORE);
+                else if (told !== now) say(said(MORE));
                 told = now;
             }
         } catch (unreached) {

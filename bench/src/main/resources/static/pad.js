@@ -1,5 +1,6 @@
 // A number pad for greasy hands, shown on touch screens while a reading is typed. It never covers the field it types into.
 import * as keys from "./keys.js";
+import {said} from "./words.js";
 
 const KEYS = ["7", "8", "9", ".", "−", "⌫", "4", "5", "6", "0", " ", "±", "1", "2", "3", "mm", "in", "Enter"];
 const AIR = 12;
@@ -32,7 +33,7 @@ function button(key) {
     const made = document.createElement("button");
     made.type = "button";
     made.tabIndex = -1;
-    made.textContent = key === " " ? "␣" : key;
+    made.textContent = key === " " ? "␣" : key === "Enter" ? said("Enter") : key;
     if (key === "Enter") made.className = "go";
     if (key === "mm" || key === "in") made.dataset.unit = key;
     made.addEventListener("pointerdown", event => {

@@ -1,6 +1,7 @@
 // Pages come into the one that stands: keys, unsent entries and clocks live on, and no key falls between two pages.
 import * as keys from "./keys.js";
 import {say} from "./notice.js";
+import {said} from "./words.js";
 
 let started = () => {};
 let shown = address(location);
@@ -48,7 +49,7 @@ export async function go(url, how = {}) {
         came = page && show(await answer.text(), answer.url, how);
         if (!came) location.assign(url);
     } catch (unreached) {
-        say("The bench server does not answer, so this page stays. Try again.");
+        say(said("The bench server does not answer, so this page stays. Try again."));
     } finally {
         keys.release(came);
     }

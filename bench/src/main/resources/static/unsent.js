@@ -1,6 +1,7 @@
 // Entries on their way: each is written down under its own id before anything else, with its pictures, and they go one after
 // the other. The server keeps an id once, so sending again does no harm; only its answer takes an entry off the list. One
 // that is refused stays, and what was typed after it on the same job waits behind it.
+import {said as inWords} from "./words.js";
 const NAME = "shimwright.unsent";
 const STORE = "entries";
 const PATIENCE_MS = 30000;
@@ -139,7 +140,7 @@ export async function drop(id) {
 function sentences(answer) {
     const said = new DOMParser().parseFromString(answer.html, "text/html");
     const faults = Array.from(said.querySelectorAll("main > .faults li"), li => li.textContent.trim());
-    return faults.length ? faults : ["the bench server could not take it (" + answer.status + ")"];
+    return faults.length ? faults : [inWords("the bench server could not take it ({0})", String(answer.status))];
 }
 
 /** What is sent: with a picture as a form with parts, and with how long it waited, so that its clocks count from then. */

@@ -3,6 +3,7 @@ package shimwright.rebuild.act;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.money.Rate;
@@ -12,6 +13,7 @@ import shimwright.rebuild.rules.ShopWeights;
 final class ShopFacts {
     private static final Pattern TIME = Pattern.compile("([01]?\\d|2[0-3])([:.][0-5]\\d)?");
     private static final Pattern HOURS = Pattern.compile("\\d{1,2}([.]\\d{1,2})?");
+    private static final Set<String> WORDS = Set.of("", "en", "en-GB", "en-US", "de");
     private static final int WEEK = 7;
     private static final double DAY = 24;
 
@@ -36,6 +38,14 @@ final class ShopFacts {
         if (!rate.isEmpty() && Rate.of(rate).isEmpty()) {
             faults.add(new Refusal(
                     "fact.rate", "rate an hour", "\"" + rate + "\" has not one number in it", "Write it as 60 EUR"));
+        }
+        String words = facts.getOrDefault("words", "").strip();
+        if (!WORDS.contains(words)) {
+            faults.add(new Refusal(
+                    "fact.words",
+                    "words of the trade",
+                    "\"" + words + "\" is no language that is here",
+                    "Choose one of en, en-GB, en-US and de"));
         }
         minutes(facts, ShopWeights.DAY_SOONER, "what a day sooner is worth", faults);
         minutes(facts, ShopWeights.FINISH_BEGUN, "what finishing what is begun may cost", faults);

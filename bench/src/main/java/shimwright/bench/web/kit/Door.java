@@ -2,6 +2,7 @@ package shimwright.bench.web.kit;
 
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
+import gg.jte.TemplateOutput;
 import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
@@ -21,6 +22,8 @@ import shimwright.bench.text.Characters;
 import shimwright.bench.web.guard.RequestDenied;
 import shimwright.bench.web.guard.RequestLimits;
 import shimwright.bench.web.pair.Asker;
+import shimwright.bench.web.words.WordedOutput;
+import shimwright.bench.web.words.Words;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.mechanics.quantity.UnitSystem;
 
@@ -44,10 +47,19 @@ public final class Door {
     private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
     private final Supplier<String> ids;
     private final ZoneId zone;
+    private final ShopSpeech speech;
 
-    public Door(Supplier<String> ids, ZoneId zone) {
+    /**
+     * A door.
+     *
+     * @param ids makes ids for entries where the browser did not
+     * @param zone the shop's time zone
+     * @param facts what the shop has said of itself
+     */
+    public Door(Supplier<String> ids, ZoneId zone, Supplier<Map<String, String>> facts) {
         this.ids = ids;
         this.zone = zone;
+        this.speech = new ShopSpeech(facts);
     }
 
     /** The units of measure that the person at this screen chose. */
@@ -163,6 +175,7 @@ public final class Door {
             List<Refusal> faults,
             Map<String, String> typed) {
         String said = ctx.queryParam("said");
+        Held held = Held.of(remembered(ctx, HELD));
         return new Page(
                 title,
                 new Show(system(ctx), zone),
@@ -173,7 +186,8 @@ public final class Door {
                 name(ctx),
                 said == null ? "" : said,
                 Optional.ofNullable(ctx.<String>attribute(MARK)).orElse(""),
-                Held.of(remembered(ctx, HELD)),
+                held,
+                speech.words(held),
                 ids.get());
     }
 
@@ -183,12 +197,22 @@ public final class Door {
         all.put("page", page);
         ctx.status(page.refused() ? 422 : 200);
         String html = render(template, all);
-        ctx.html(page.refused() ? FieldFaults.marked(html, ctx.path(), page.typed(), page.faults()) : html);
+        ctx.html(page.refused() ? FieldFaults.marked(html, ctx.path(), page) : html);
     }
 
-    /** The text of a template with its values. */
+    /** The text of a template with its values, in the words of the page among them; a paper that is evidence stays in English. */
     public String render(String template, Map<String, Object> values) {
-        StringOutput out = new StringOutput();
+        return render(template, values, values.get("page") instanceof Page page ? page.words() : Words.PLAIN);
+    }
+
+    /** The text of a part of a page with its values, in the words of the screen that asks. */
+    public String render(Context ctx, String template, Map<String, Object> values) {
+        return render(template, values, speech.words(Held.of(remembered(ctx, HELD))));
+    }
+
+    private String render(String template, Map<String, Object> values, Words words) {
+        boolean plain = words.plain() || ShopSpeech.evidence(template);
+        TemplateOutput out = plain ? new StringOutput() : WordedOutput.in(words);
         engine.render(template + ".jte", values, out);
         return Characters.harmless(out.toString());
     }

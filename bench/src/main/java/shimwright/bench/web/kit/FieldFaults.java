@@ -10,6 +10,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import shimwright.bench.text.Characters;
+import shimwright.bench.web.words.Words;
 import shimwright.mechanics.outcome.Refusal;
 
 /** A refused page says each fault also at the field that it speaks of, in the form that was sent. */
@@ -24,10 +25,10 @@ final class FieldFaults {
      *
      * @param html as the template made it
      * @param path where the form was sent
-     * @param typed what was sent, by field
-     * @param faults all faults of the page
+     * @param said the page: what was sent, all its faults and its words
      */
-    static String marked(String html, String path, Map<String, String> typed, List<Refusal> faults) {
+    static String marked(String html, String path, Page said) {
+        List<Refusal> faults = said.faults();
         if (faults.stream().allMatch(fault -> fault.key().isEmpty())) {
             return html;
         }
@@ -36,7 +37,7 @@ final class FieldFaults {
         for (int i = 0; i < faults.size(); i++) {
             Refusal fault = faults.get(i);
             String id = "fault-" + (i + 1);
-            field(page, path, typed, fault.key()).ifPresent(field -> mark(field, id, fault));
+            field(page, path, said.typed(), fault.key()).ifPresent(field -> mark(field, id, fault, said.words()));
         }
         return Characters.harmless(page.outerHtml());
     }
@@ -70,12 +71,12 @@ final class FieldFaults {
                         typed.getOrDefault(hidden.attr("name"), hidden.val()).equals(hidden.val()));
     }
 
-    private static void mark(Element field, String id, Refusal fault) {
+    private static void mark(Element field, String id, Refusal fault, Words said) {
         boolean first = !field.hasAttr("aria-invalid");
         String described = first ? "" : field.attr("aria-describedby") + " ";
         field.attr("aria-invalid", "true").attr("aria-describedby", described + id);
         Element words = new Element("small").addClass("fault").id(id);
-        words.text("✗ " + Refusal.at("", fault.fact(), fault.hint()).sentence());
+        words.text("✗ " + said.ours(Refusal.at("", fault.fact(), fault.hint()).sentence()));
         Element behind = field;
         for (Element next = field.nextElementSibling();
                 next != null && next.hasClass("fault");

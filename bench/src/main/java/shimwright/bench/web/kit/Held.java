@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
+import shimwright.bench.web.words.Words;
 
 /**
  * How a screen stands at the bench and is held, as the person at it chose.
@@ -15,14 +17,23 @@ import java.util.Set;
  * @param silent true where no tone is given when a clock ends
  * @param awake true where the screen is kept on while a job is open
  * @param pedal key that a pedal presses, as browsers name it; empty for none
+ * @param speech code of the words of its pages; empty for those of the shop
  */
 public record Held(
-        String light, boolean left, boolean gloves, boolean aloud, boolean silent, boolean awake, String pedal) {
+        String light,
+        boolean left,
+        boolean gloves,
+        boolean aloud,
+        boolean silent,
+        boolean awake,
+        String pedal,
+        String speech) {
     /** As every screen begins. */
-    public static final Held USUAL = new Held("", false, false, false, false, false, "");
+    public static final Held USUAL = new Held("", false, false, false, false, false, "", "");
 
     private static final Set<String> LIGHTS = Set.of("dark", "bright");
     private static final String PEDAL = "pedal-";
+    private static final String SPEECH = "words-";
 
     /** As kept in a cookie; words that are none of ours are passed over. */
     public static Held of(String kept) {
@@ -34,11 +45,17 @@ public record Held(
                 words.contains("aloud"),
                 words.contains("silent"),
                 words.contains("awake"),
-                words.stream()
-                        .filter(word -> word.matches(PEDAL + "[A-Za-z0-9]{1,20}"))
-                        .map(word -> word.substring(PEDAL.length()))
-                        .findFirst()
-                        .orElse(""));
+                named(words, PEDAL, key -> key.matches("[A-Za-z0-9]{1,20}")),
+                named(words, SPEECH, Words.codes()::contains));
+    }
+
+    private static String named(List<String> words, String name, Predicate<String> ours) {
+        return words.stream()
+                .filter(word -> word.startsWith(name))
+                .map(word -> word.substring(name.length()))
+                .filter(ours)
+                .findFirst()
+                .orElse("");
     }
 
     /** As a form says it. */
@@ -51,7 +68,8 @@ public record Held(
                 form.raw("aloud"),
                 form.raw("tone"),
                 form.raw("awake"),
-                PEDAL + form.raw("pedal").strip()));
+                PEDAL + form.raw("pedal").strip(),
+                SPEECH + form.raw("speech")));
     }
 
     /** For a cookie, and as classes of the page. */
@@ -72,6 +90,9 @@ public record Held(
         List<String> words = new ArrayList<>(words());
         if (!pedal.isEmpty()) {
             words.add(PEDAL + pedal);
+        }
+        if (!speech.isEmpty()) {
+            words.add(SPEECH + speech);
         }
         return String.join(".", words);
     }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.JobOnBench;
+import shimwright.bench.web.words.Ours;
+import shimwright.bench.web.words.Words;
 import shimwright.mechanics.outcome.Refusal;
 
 /**
@@ -22,6 +24,7 @@ import shimwright.mechanics.outcome.Refusal;
  * @param said a short good-news sentence after a post; empty for none
  * @param mark changes with what this page shows; empty for a page that shows nothing of the log
  * @param held how the screen is held
+ * @param words in which it is said
  * @param entryId id for the entry that the page's first form makes when the script does not make one
  */
 public record Page(
@@ -35,7 +38,13 @@ public record Page(
         String said,
         String mark,
         Held held,
+        Words words,
         String entryId) {
+
+    /** A word or sentence of the program where a value stands, to be said in the words of the page. */
+    public Ours ours(String text) {
+        return new Ours(text);
+    }
 
     /** What was typed in a field, to show it again. */
     public String typed(String field) {

@@ -89,7 +89,7 @@ public final class ShopPages {
             Pages.lost(ctx, door, "There is no such job here.");
             return;
         }
-        ctx.html(door.render("card", Map.of("card", card.get())));
+        ctx.html(door.render(ctx, "card", Map.of("card", card.get())));
     }
 
     private void drawer(Context ctx, List<Refusal> faults, Map<String, String> typed) {

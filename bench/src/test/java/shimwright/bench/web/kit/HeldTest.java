@@ -12,6 +12,8 @@ class HeldTest {
         "dark.left.gloves.aloud.silent.awake.pedal-F8, dark.left.gloves.aloud.silent.awake.pedal-F8",
         "pedal-PageDown.bright, bright.pedal-PageDown",
         "purple.pedal-<x>.left.., left",
+        "words-de.pedal-F8, pedal-F8.words-de",
+        "words-xx.left, left",
         "pedal-, ''"
     })
     void whatIsKeptIsReadAgainAndWhatIsNotOursIsPassedOver(String kept, String again) {

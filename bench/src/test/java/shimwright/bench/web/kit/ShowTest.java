@@ -10,6 +10,7 @@ import shimwright.bench.web.clearance.ClearanceView;
 import shimwright.bench.web.plan.BackOutTarget;
 import shimwright.bench.web.plan.ForecastView;
 import shimwright.bench.web.plan.LearnView;
+import shimwright.bench.web.words.Words;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.quantity.UnitSystem;
@@ -70,6 +71,7 @@ class ShowTest {
                 "",
                 "",
                 Held.USUAL,
+                Words.PLAIN,
                 "");
         assertThat(page.typedLines("values")).containsExactly("1", "", "3");
         assertThat(page.typedLinesIn("read-C31", "values")).containsExactly("1", "", "3");

@@ -1,0 +1,140 @@
+package shimwright.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Attribute;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Pages in other words: what is sent, linked and drawn is the same, and what somebody typed stays as it was typed. */
+class GermanPagesTest {
+    private static final Set<String> READ = Set.of("placeholder", "aria-label", "title", "alt", "lang");
+
+    private static DemoBench bench;
+
+    @BeforeAll
+    static void start() {
+        bench = DemoBench.fresh();
+    }
+
+    @AfterAll
+    static void stop() {
+        bench.close();
+    }
+
+    private static Document page(String words, String path) {
+        bench.post("/held", "speech", words);
+        return Jsoup.parse(bench.get(path).body());
+    }
+
+    /** Every mark with what is not read of it; ids that each page makes anew are left out. */
+    private static List<String> bones(Document page) {
+        List<String> bones = new ArrayList<>();
+        for (Element element : page.select("body, body *")) {
+            StringBuilder bone = new StringBuilder(element.tagName());
+            for (Attribute attribute : element.attributes()) {
+                if (!READ.contains(attribute.getKey()) && !element.attr("name").equals("entry")) {
+                    bone.append(' ').append(attribute);
+                }
+            }
+            bones.add(bone.toString());
+        }
+        return bones;
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/",
+                "/setup",
+                "/new",
+                "/new/ambleholt-l5-74",
+                "/job/job-v-0093/build",
+                "/job/job-v-0093/build?step=K02",
+                "/job/job-v-0093/clearances",
+                "/job/job-v-0093/clearance/a",
+                "/job/job-v-0093/clearance/c",
+                "/job/job-v-0093/inspect?limit=C10",
+                "/job/job-v-0093/guide",
+                "/job/job-v-0093/benchsheet"
+            })
+    void aPageInGermanIsTheSamePage(String path) {
+        Document german = page("de", path);
+        Document english = page("en", path);
+        assertThat(german.select("html").attr("lang")).isEqualTo("de");
+        assertThat(english.select("html").attr("lang")).isEqualTo("en");
+        assertThat(german.select("span[lang=en]").eachText())
+                .as("left in English")
+                .isEmpty();
+        assertThat(bones(german)).isEqualTo(bones(english));
+        assertThat(german.body().text()).isNotEqualTo(english.body().text());
+    }
+
+    @Test
+    void whatIsRefusedIsSaidInGerman() {
+        bench.post("/held", "speech", "de");
+        Document refused = Jsoup.parse(bench.post(
+                        "/job/job-v-0093/clearance/c/round",
+                        "entry",
+                        "german-round-1",
+                        "phase",
+                        "trial",
+                        "v1",
+                        "abc",
+                        "v2",
+                        "24")
+                .body());
+        assertThat(refused.select(".faults li").eachText())
+                .contains(
+                        "Messuhr 1: \"abc\" ist keine Zahl. Geben Sie eine Länge ein, etwa 0.24 mm.",
+                        "Messuhr 2: \"24\" liegt über 10 mm. Das ist der größte Wert, der hier genommen wird.");
+    }
+
+    @Test
+    void whatSomebodyTypedStaysAsItWasTyped() {
+        bench.post("/held", "speech", "de");
+        bench.post("/job/job-v-0093/note", "entry", "german-note-001", "step", "E02", "text", "Done");
+        bench.post(
+                "/job/job-v-0093/note",
+                "entry",
+                "german-note-002",
+                "step",
+                "E02",
+                "text",
+                "grey colour <b>of</b> the tyre");
+        assertThat(page("de", "/job/job-v-0093/build?step=E02").select(".found").eachText())
+                .anyMatch(note -> note.startsWith("Done "))
+                .anyMatch(note -> note.startsWith("grey colour <b>of</b> the tyre "));
+        assertThat(page("en-US", "/job/job-v-0093/build?step=E02")
+                        .select(".found")
+                        .eachText())
+                .anyMatch(note -> note.startsWith("grey colour <b>of</b> the tyre "));
+    }
+
+    @Test
+    void aShopChoosesTheWordsAndEachScreenMayHaveItsOwn() {
+        assertThat(page("", "/setup").select("h2").eachText()).contains("Millimetres or inches");
+        assertThat(page("en-US", "/setup").select("h2").eachText()).contains("Millimeters or inches");
+        bench.post("/held", "speech", "");
+        bench.post("/setup", "entry", "words-of-shop-1", "fact-words", "en-US");
+        assertThat(page("", "/setup").select("h2").eachText()).contains("Millimeters or inches");
+        assertThat(page("de", "/setup").select("h2").eachText()).contains("Millimeter oder Zoll");
+        assertThat(Jsoup.parse(bench.post("/setup", "entry", "words-of-shop-2", "fact-words", "xx")
+                                .body())
+                        .select(".faults li")
+                        .eachText())
+                .contains("Wörter des Fachs: \"xx\" ist keine Sprache, die es hier gibt."
+                        + " Wählen Sie eine von en, en-GB, en-US und de.");
+        bench.post("/setup", "entry", "words-of-shop-3", "fact-words", "en");
+        assertThat(page("", "/setup").select("h2").eachText()).contains("Millimetres or inches");
+    }
+}
