@@ -24,7 +24,7 @@ import shimwright.rebuild.unit.model.WearLimit;
 
 /** How each piece stands at an inspection, and what follows for its item: the worst that stands of any of its pieces. */
 public final class Standings {
-    private static final LastAsked<Map<WearLimit, List<Standing>>> OF = new LastAsked<>();
+    private static final LastAsked<IdentityHashMap<WearLimit, List<Standing>>> OF = new LastAsked<>();
     private static final LastAsked<List<Standing>> ALL = new LastAsked<>();
 
     private Standings() {}
@@ -88,9 +88,9 @@ public final class Standings {
         return known == null ? standings(unit, job, wear) : known;
     }
 
-    private static Map<WearLimit, List<Standing>> byLimit(Unit unit, Job job) {
+    private static IdentityHashMap<WearLimit, List<Standing>> byLimit(Unit unit, Job job) {
         return OF.of(unit, job, () -> {
-            Map<WearLimit, List<Standing>> byLimit = new IdentityHashMap<>();
+            IdentityHashMap<WearLimit, List<Standing>> byLimit = new IdentityHashMap<>();
             unit.type().wearLimits().forEach(wear -> byLimit.put(wear, standings(unit, job, wear)));
             return byLimit;
         });

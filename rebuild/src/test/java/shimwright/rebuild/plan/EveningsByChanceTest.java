@@ -46,10 +46,6 @@ class EveningsByChanceTest {
             SequencingProblem problem,
             Evening evening,
             Tonight tonight) {
-        Set<String> open() {
-            return problem.start().open().keySet();
-        }
-
         List<String> steps() {
             return tonight.steps().stream().map(timed -> timed.step().id()).toList();
         }

@@ -298,8 +298,10 @@ public final class StrangersCheck {
     }
 
     private void kept(Window window) {
-        double opened = window.opens().isEmpty() ? -problem.start().open().get(window.id()) : ends.get(window.opens());
-        double open = ends.get(window.closes()) - opened;
+        double opened = window.opens().isEmpty()
+                ? -Objects.requireNonNull(problem.start().open().get(window.id()))
+                : Objects.requireNonNull(ends.get(window.opens()));
+        double open = Objects.requireNonNull(ends.get(window.closes())) - opened;
         if (open > window.seconds() + SAME) {
             reasons.add(window.words() + " is open for " + open + " s, at most " + window.seconds());
         }

@@ -240,7 +240,9 @@ public final class ActRoutes {
     /** A body of JSON as a form: texts and numbers by name, lists as name1, name2…, objects as name-key. */
     static Optional<Form> form(Context ctx) {
         try {
-            JsonNode body = ctx.body().isBlank() ? JsonMapper.shared().createObjectNode() : JsonMapper.shared().readTree(ctx.body());
+            JsonNode body = ctx.body().isBlank()
+                    ? JsonMapper.shared().createObjectNode()
+                    : JsonMapper.shared().readTree(ctx.body());
             if (!body.isObject()) {
                 ApiRoutes.refuse(ctx, 400, "body", "it is no JSON object", "Send the inputs by name");
                 return Optional.empty();

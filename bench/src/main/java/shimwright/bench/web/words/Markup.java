@@ -85,7 +85,7 @@ final class Markup {
             case VERBATIM -> verbatim();
             case SHOWN -> words(text.indexOf('"', at));
             case HIDDEN -> marks(after(text.indexOf('"', at)), State.TAG);
-            case TAG -> tag();
+            default -> tag();
         }
     }
 

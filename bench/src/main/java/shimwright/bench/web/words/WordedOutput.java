@@ -139,7 +139,7 @@ public final class WordedOutput extends OwaspHtmlTemplateOutput {
         if (parts.isEmpty()) {
             return;
         }
-        if (parts.size() == 1 && !parts.get(0).value() || !whole()) {
+        if ((parts.size() == 1 && !parts.get(0).value()) || !whole()) {
             parts.forEach(part ->
                     page.writeContent(part.value() ? shown(part) : words.piece(part.text(), begun.takesMarks())));
         }

@@ -2,6 +2,7 @@ package shimwright.rebuild.plan.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -57,8 +58,7 @@ class SubsetBoundTest {
         int given = 0;
         for (int seed = 0; seed < 300; seed++) {
             CompiledProblem c = CompiledProblem.of(RandomProblems.small(seed));
-            SubsetBounds bounds = SubsetBounds.of(c, 1 << 16, seed % 4, () -> false);
-            assertThat(bounds).isNotNull();
+            SubsetBounds bounds = Objects.requireNonNull(SubsetBounds.of(c, 1 << 16, seed % 4, () -> false));
             bounds.grow(NEVER, NEVER);
             assertThat(bounds.complete()).isTrue();
             int[] order = bounds.order();
