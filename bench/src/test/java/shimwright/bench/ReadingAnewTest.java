@@ -42,9 +42,10 @@ import shimwright.rebuild.job.StoreFailure;
 
 /** After a change of the program a large shop is read once: pages say how far it is, and what was read is kept on the way. */
 class ReadingAnewTest {
-    private static final int JOBS = 500;
     private static final int NOTES = 42;
     private static final int KEPT_EVERY = 200;
+    /** So many that nothing is left to be written once the last was read. */
+    private static final int JOBS = 3 * KEPT_EVERY;
 
     private final HttpClient client = HttpClient.newHttpClient();
     private final Semaphore jobsToRead = new Semaphore(0);

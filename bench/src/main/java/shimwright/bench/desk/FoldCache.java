@@ -228,9 +228,11 @@ final class FoldCache {
             }
         }
         seen = now;
+        // how far the whole shop was read is kept also where no line of it is left to be written
+        int atLeast = anew == null ? LINES_AT_RISK : 0;
         anew = null;
         listed(otherPieces);
-        write(LINES_AT_RISK);
+        write(atLeast);
     }
 
     /** Folds of jobs that went on since the lines were last worked out, up to {@code now} at least. */
