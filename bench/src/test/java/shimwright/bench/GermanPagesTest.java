@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import shimwright.bench.web.words.Words;
 
 /** Pages in other words: what is sent, linked and drawn is the same, and what somebody typed stays as it was typed. */
 class GermanPagesTest {
@@ -136,5 +137,18 @@ class GermanPagesTest {
                         + " Wählen Sie eine von en, en-GB, en-US und de.");
         bench.post("/setup", "entry", "words-of-shop-3", "fact-words", "en");
         assertThat(page("", "/setup").select("h2").eachText()).contains("Millimetres or inches");
+    }
+
+    /** The choices are written down where a fact is decided and where pages are said: both know the same. */
+    @Test
+    void aShopMayChooseAllThatIsOffered() {
+        for (String code : List.of("en-GB", "en-US", "de", "en")) {
+            assertThat(Words.codes()).hasSize(4).contains(code);
+            bench.post("/setup", "entry", "words-offered-" + code, "fact-words", code);
+            assertThat(page("", "/setup")
+                            .select("select[name=fact-words] option[selected]")
+                            .eachAttr("value"))
+                    .containsExactly(code);
+        }
     }
 }

@@ -3,7 +3,7 @@ package shimwright.rebuild.job;
 import java.util.HexFormat;
 
 /**
- * A hash of 256 bits, held in a third of the memory that its text takes: of each entry of each open job there are two.
+ * A hash of 256 bits, held in less than half of the memory that its text takes: of each entry of each open job there are two.
  *
  * @param first bits 255 to 192
  * @param second bits 191 to 128
