@@ -95,7 +95,7 @@ class ScreensTest {
     private static DemoBench bench;
     private static Browser browser;
 
-    private static List<String> everyPage() {
+    static List<String> everyPage() {
         return Stream.concat(PAGES.stream(), FURTHER.stream()).toList();
     }
 

@@ -12,6 +12,9 @@ final class Markup {
     /** Elements whose text is no sentence of ours, or would be sent. */
     private static final Set<String> VERBATIM = Set.of("script", "style", "textarea");
 
+    /** An article that ends so is evidence: it reads alike on every screen. */
+    private static final String EVIDENCE = " lang=\"en\"";
+
     private final String text;
     private final List<Piece> pieces = new ArrayList<>();
     private State state;
@@ -90,7 +93,7 @@ final class Markup {
     }
 
     private void verbatim() {
-        marks(text.indexOf("</", at), State.TAG);
+        marks(text.indexOf("</" + tag, at), State.TAG);
         if (state == State.TAG) {
             state = open();
         }
@@ -144,7 +147,8 @@ final class Markup {
             marks(-1, State.TAG);
         } else if (text.charAt(to) == '>') {
             boolean bare = tag.equals("option") && text.startsWith("<option>", Math.max(0, to - "<option".length()));
-            marks(to + 1, VERBATIM.contains(tag) || bare ? State.VERBATIM : State.WORDS);
+            boolean evidence = tag.equals("article") && text.substring(0, to).endsWith(EVIDENCE);
+            marks(to + 1, VERBATIM.contains(tag) || bare || evidence ? State.VERBATIM : State.WORDS);
         } else {
             marks(to + 1, SHOWN.contains(attribute(to)) ? State.SHOWN : State.HIDDEN);
         }
