@@ -141,11 +141,20 @@ public final class Words {
 
     private Optional<String> said(String text, int fewest) {
         return sentence(text, fewest)
-                .or(() -> parts(
-                        SENTENCES,
-                        text,
-                        part -> sentence(part, fewest)
-                                .or(() -> parts(CLAUSES, part, clause -> sentence(clause, fewest)))));
+                .or(() -> parts(SENTENCES, text, part -> sentence(part, fewest).or(() -> clauses(part, fewest))));
+    }
+
+    /** A sentence of several clauses: none is said in other words than the rest of it. */
+    private Optional<String> clauses(String sentence, int fewest) {
+        List<String> said = new ArrayList<>();
+        for (String clause : CLAUSES.split(sentence)) {
+            Optional<String> here = sentence(clause, fewest);
+            if (here.isEmpty() && Catalogue.words(clause) > 0) {
+                return Optional.empty();
+            }
+            said.add(here.orElse(clause));
+        }
+        return said.size() > 1 ? Optional.of(String.join(" ", said)) : Optional.empty();
     }
 
     /** A text of several parts, each in these words where it is known; empty where none is. */
@@ -168,22 +177,37 @@ public final class Words {
         if (catalogue.entries().containsKey(key) && Catalogue.words(key) >= fewest) {
             return usage == null ? catalogue.said(key, List.of(), List.of()) : Optional.of(usage.said(text));
         }
-        return placed(catalogue, key, fewest)
+        return headed(catalogue, key, fewest)
+                .or(() -> placed(catalogue, key, fewest))
                 .or(() -> catalogue
                         .match(key, Math.max(fewest, FEWEST_OF_OURS))
                         .flatMap(match -> filled(catalogue, match)));
     }
 
+    /** A sentence that stands with a capital here and without one in the catalogue, as the name of a field does. */
+    private Optional<String> headed(Catalogue known, String text, int fewest) {
+        if (text.isEmpty() || usage != null || Catalogue.words(text) < fewest) {
+            return Optional.empty();
+        }
+        String name = Character.toLowerCase(text.charAt(0)) + text.substring(1);
+        return known.entries().containsKey(name)
+                ? known.said(name, List.of(), List.of())
+                        .map(said -> Character.toUpperCase(said.charAt(0)) + said.substring(1))
+                : Optional.empty();
+    }
+
     /** What is said of a place: "job number: nothing typed." */
     private Optional<String> placed(Catalogue known, String text, int fewest) {
         int colon = text.indexOf(": ");
-        if (usage != null || colon < 0 || !known.entries().containsKey(text.substring(0, colon + 1))) {
+        if (usage != null || colon < 0) {
             return Optional.empty();
         }
-        Optional<String> place = known.said(text.substring(0, colon + 1), List.of(), List.of());
+        Optional<String> place = known.said(text.substring(0, colon + 1), List.of(), List.of())
+                .or(() -> known.said(text.substring(0, colon), List.of(), List.of())
+                        .map(said -> said + ":"));
         String rest = text.substring(colon + 2);
         Optional<String> fact = said(rest, fewest);
-        return fewest > 0 && fact.isEmpty() ? fact : place.map(said -> said + " " + fact.orElse(rest));
+        return fact.isEmpty() && Catalogue.words(rest) > 0 ? fact : place.map(said -> said + " " + fact.orElse(rest));
     }
 
     /** A sentence with its values in the other words; a value that is such a sentence itself is one there as well. */
