@@ -53,6 +53,13 @@ public record JudgedPiece(String id, String name, List<String> parts) {
                 .map(item -> new JudgedPiece(part, name(item, part), List.of(part)));
     }
 
+    /** What an entry calls a piece by its id, in words: the id itself where the unit has none of that name. */
+    public static String named(Unit unit, String id) {
+        return Stream.of(id.split("\\+"))
+                .map(part -> part(unit, part).map(JudgedPiece::name).orElse(part))
+                .collect(Collectors.joining(" with "));
+    }
+
     private static String name(Item item, String part) {
         int number = part.indexOf(NUMBER);
         return number < 0 ? item.name() : item.name() + ", " + part.substring(number + 1) + " of " + item.quantity();

@@ -10,6 +10,7 @@ import shimwright.mechanics.diagram.Diagram;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.quantity.Kind;
 import shimwright.mechanics.working.Worked;
+import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.UnitType;
 
 /**
@@ -51,12 +52,12 @@ public record FigureRow(String name, List<Figure> figures, Outcome<Worked<Indivi
 
     private static String name(UnitType type, Figure figure) {
         if (figure.which() == Figure.Of.CHECK) {
-            return figure.what().isEmpty() ? figure.id() : figure.id() + " " + figure.what();
+            return figure.what().isEmpty() ? figure.id() : figure.what();
         }
         return type.clearances().stream()
                         .filter(clearance -> clearance.id().equals(figure.id()))
                         .findFirst()
-                        .map(clearance -> clearance.id() + " " + clearance.name())
+                        .map(Clearance::name)
                         .orElse(figure.id())
                 + ", " + figure.which().words();
     }

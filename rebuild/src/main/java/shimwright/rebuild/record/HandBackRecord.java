@@ -230,7 +230,7 @@ public record HandBackRecord(
             decisions.put(
                     key,
                     new Decision(
-                            before == null ? named(unit, judged.what(), judged.piece()) : before.what(),
+                            before == null ? named(unit, judged) : before.what(),
                             before == null ? "" : before.found(),
                             judged.decision().name().toLowerCase(java.util.Locale.ENGLISH),
                             judged.reason(),
@@ -241,11 +241,15 @@ public record HandBackRecord(
         return List.copyOf(decisions.values());
     }
 
+    private static String named(Unit unit, Entry.Judged judged) {
+        return judged.limit().equals(Entry.Judged.PART)
+                ? JudgedPiece.named(unit, judged.piece())
+                : named(unit, judged.what(), judged.piece());
+    }
+
     /** What was looked at, with the piece that it was looked at on. */
     private static String named(Unit unit, String what, String piece) {
-        String on = Stream.of(piece.split("\\+"))
-                .map(part -> JudgedPiece.part(unit, part).map(JudgedPiece::name).orElse(part))
-                .collect(Collectors.joining(" with "));
+        String on = JudgedPiece.named(unit, piece);
         return piece.isEmpty() || on.equals(what) ? what : on + ": " + what;
     }
 

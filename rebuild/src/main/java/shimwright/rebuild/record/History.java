@@ -173,16 +173,6 @@ public final class History {
         put(words, Entry.TakenOffCorrected.class, e -> "Off, put right: " + off(e.now()) + because(e.reason()));
         put(
                 words,
-                Entry.Found.class,
-                e -> "Found: " + e.what() + tail(e.piece()) + tail(values(e.values(), e.kind())) + tail(e.words())
-                        + tail(e.outcome()));
-        put(
-                words,
-                Entry.Judged.class,
-                e -> "Decided: " + e.what() + tail(e.piece()) + ", "
-                        + e.decision().name().toLowerCase(Locale.ROOT) + because(e.reason()));
-        put(
-                words,
                 Entry.Weighed.class,
                 e -> "At stake" + tail(e.limit()) + tail(e.piece()) + ": " + numbers(e.numbers()) + tail(e.words()));
         put(words, Entry.Sent.class, e -> "Ordered or sent out: " + e.what() + tail(e.to()) + ", due " + e.due());

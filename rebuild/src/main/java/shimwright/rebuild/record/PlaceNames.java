@@ -2,6 +2,9 @@ package shimwright.rebuild.record;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import shimwright.rebuild.inspect.JudgedPiece;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Unit;
 
@@ -10,11 +13,13 @@ import shimwright.rebuild.unit.model.Unit;
  *
  * @param clearances names by id
  * @param places where shims lie, by id
+ * @param parts single parts by id
  */
-public record PlaceNames(Map<String, String> clearances, Map<String, String> places) {
+public record PlaceNames(Map<String, String> clearances, Map<String, String> places, Map<String, String> parts) {
     public PlaceNames {
         clearances = Map.copyOf(clearances);
         places = Map.copyOf(places);
+        parts = Map.copyOf(parts);
     }
 
     /** Those of a unit. */
@@ -25,12 +30,24 @@ public record PlaceNames(Map<String, String> clearances, Map<String, String> pla
             clearances.put(clearance.id(), clearance.name());
             clearance.positions().forEach(place -> places.putIfAbsent(place.id(), place.where()));
         }
-        return new PlaceNames(clearances, places);
+        Map<String, String> parts = new HashMap<>();
+        unit.type()
+                .items()
+                .forEach(item ->
+                        JudgedPiece.parts(item).forEach(part -> parts.put(part, JudgedPiece.named(unit, part))));
+        return new PlaceNames(clearances, places, parts);
     }
 
     /** A clearance; its id where the file has it no more. */
     public String clearance(String id) {
         return clearances.getOrDefault(id, id);
+    }
+
+    /** A piece of one part or of several; its id where the file has it no more. */
+    public String piece(String id) {
+        return Stream.of(id.split("\\+"))
+                .map(part -> parts.getOrDefault(part, part))
+                .collect(Collectors.joining(" with "));
     }
 
     /** A place for shims; its id where the file has it no more. */

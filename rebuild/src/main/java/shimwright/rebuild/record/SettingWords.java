@@ -6,6 +6,7 @@ import static shimwright.rebuild.record.History.values;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
@@ -15,7 +16,7 @@ import shimwright.mechanics.quantity.UnitSystem;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Entry.PieceIn;
 
-/** Words for what is read and chosen to set a clearance: the place by its name, a piece by its size. */
+/** Words for what was found and decided of a part, and for what is read and chosen to set a clearance: all by their names, a piece by its size. */
 final class SettingWords {
     private SettingWords() {}
 
@@ -44,6 +45,19 @@ final class SettingWords {
                 Entry.ClearanceAccepted.class,
                 (e, names) -> "Accepted " + names.clearance(e.clearance()) + " at " + length(e.value())
                         + because(e.overruledBecause()));
+        put(
+                words,
+                Entry.Found.class,
+                (e, names) -> "Found: " + e.what() + tail(names.piece(e.piece())) + tail(values(e.values(), e.kind()))
+                        + tail(e.words()) + tail(e.outcome()));
+        put(
+                words,
+                Entry.Judged.class,
+                (e, names) -> "Decided: "
+                        + (e.limit().equals(Entry.Judged.PART)
+                                ? names.piece(e.piece())
+                                : e.what() + tail(names.piece(e.piece())))
+                        + ", " + e.decision().name().toLowerCase(Locale.ROOT) + because(e.reason()));
         return Map.copyOf(words);
     }
 

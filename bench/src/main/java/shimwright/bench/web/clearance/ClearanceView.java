@@ -1,7 +1,10 @@
 package shimwright.bench.web.clearance;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.section.SectionState;
@@ -17,6 +20,7 @@ import shimwright.rebuild.clearance.Session;
 import shimwright.rebuild.clearance.Session.Stage;
 import shimwright.rebuild.job.Shop;
 import shimwright.rebuild.record.BeforeAndAfter;
+import shimwright.rebuild.record.PlaceNames;
 import shimwright.rebuild.unit.model.Clearance;
 import shimwright.rebuild.unit.model.Clearance.Position;
 import shimwright.rebuild.unit.model.Step.Phase;
@@ -144,6 +148,25 @@ public record ClearanceView(
     /** The tags of the same, apart by spaces. */
     public static String tagsOf(String offered) {
         return offered.substring(offered.indexOf('=') + 1).replace('+', ' ');
+    }
+
+    /**
+     * An offer of packs chosen together in words: each place by its name, each piece by its size with its tag behind it.
+     *
+     * @param offered each as "place=tag+tag"
+     * @param places names of places by id
+     * @param drawer all pieces of the shop by tag
+     */
+    public static List<String> laid(
+            List<String> offered, PlaceNames places, Map<String, Shop.Piece> drawer, Show show) {
+        return offered.stream()
+                .map(one -> places.place(placeOf(one)) + ": "
+                        + Stream.of(tagsOf(one).split(" "))
+                                .map(tag -> drawer.containsKey(tag)
+                                        ? show.length(drawer.get(tag).thickness()) + " (" + tag + ")"
+                                        : tag)
+                                .collect(Collectors.joining(" + ")))
+                .toList();
     }
 
     /** True where a round, counted from 1, was used. */

@@ -56,8 +56,15 @@ public final class SharedShimsPages {
                 ctx,
                 "together",
                 door.page(ctx, "Chosen together", "clearances", bench.get(), faults, typed),
-                together.<Map<String, Object>>map(
-                                made -> Map.of("group", group, "together", made, "sessions", sessions))
+                together.<Map<String, Object>>map(made -> Map.of(
+                                "group",
+                                group,
+                                "together",
+                                made,
+                                "sessions",
+                                sessions,
+                                "drawer",
+                                bench.get().shop().pieces()))
                         .orElse(Map.of("group", group, "sessions", sessions)));
     }
 

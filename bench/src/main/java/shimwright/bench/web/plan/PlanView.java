@@ -1,9 +1,11 @@
 package shimwright.bench.web.plan;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.plan.PlanDiagram;
 import shimwright.bench.picture.plan.PlanDiagram.Box;
@@ -29,6 +31,9 @@ import shimwright.rebuild.unit.model.UnitType.Choice;
  */
 public record PlanView(
         Plan plan, Drawings drawing, List<String> figures, Map<String, String> because, List<HeldUpBy> heldUp) {
+    /** So many steps are named one after another before the rest is counted. */
+    private static final int MOST_NAMED = 3;
+
     private static final double WIDE = 1120;
     private static final double NARROW = 362;
 
@@ -131,12 +136,10 @@ public record PlanView(
             said.add("Where " + taste
                     + " of the steps come is only a matter of taste within the limits that \"Why here\" names.");
         }
-        List<String> hands = plan.ahead().stream()
-                .filter(step -> step.persons() > 1)
-                .map(Step::id)
-                .toList();
+        List<Step> hands =
+                plan.ahead().stream().filter(step -> step.persons() > 1).toList();
         if (!hands.isEmpty()) {
-            said.add("A second pair of hands is needed for " + String.join(", ", hands) + ".");
+            said.add("A second pair of hands is needed for " + named(hands) + ".");
         }
         plan.late()
                 .forEach(window ->
@@ -144,17 +147,29 @@ public record PlanView(
         return said;
     }
 
+    /** A step by its mark, with the first sentence of what is done at it. */
+    static String named(Step step) {
+        int end = step.todo().indexOf(". ");
+        String first = end < 0 ? step.todo() : step.todo().substring(0, end);
+        return step.id() + " (" + (first.endsWith(".") ? first.substring(0, first.length() - 1) : first) + ")";
+    }
+
+    /** The first steps of some, each with what is done at it, and how many more there are. */
+    private static String named(Collection<Step> steps) {
+        String first = steps.stream().limit(MOST_NAMED).map(PlanView::named).collect(Collectors.joining(", "));
+        return steps.size() <= MOST_NAMED ? first : first + " and " + (steps.size() - MOST_NAMED) + " more";
+    }
+
     /** Why a step stands where it stands, in a sentence or two. */
-    public static String words(Unit unit, java.util.Collection<String> done, StepReason why, Show show) {
+    public static String words(Unit unit, Collection<String> done, StepReason why, Show show) {
         List<String> said = new ArrayList<>();
         why.waitsFor().forEach((step, because) -> {
             if (!done.contains(step.id())) {
-                said.add("after " + step.id() + ": " + unit.reason(why.step().id(), step.id()));
+                said.add("after " + named(step) + ": " + unit.reason(why.step().id(), step.id()));
             }
         });
         if (!why.heldUp().isEmpty()) {
-            said.add("waiting for it: "
-                    + String.join(", ", why.heldUp().stream().map(Step::id).toList()));
+            said.add("waiting for it: " + named(why.heldUp()));
         }
         why.opens().forEach(window -> said.add("opens " + window.name() + ", " + show.span(window.longest())));
         why.closes().forEach(window -> said.add("closes " + window.name()));
