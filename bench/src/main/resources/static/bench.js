@@ -37,7 +37,8 @@ function scrolls() {
     document.querySelectorAll(".scroll, .planpicture, .record").forEach(wide => {
         if (wide.scrollWidth <= wide.clientWidth) return;
         wide.tabIndex = 0;
-        wide.setAttribute("role", "group");
+        // an article is named as it is
+        if (wide.tagName !== "ARTICLE") wide.setAttribute("role", "group");
         wide.setAttribute("aria-label", said("Wider than the screen: move it sideways"));
     });
 }

@@ -41,6 +41,8 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 final class Browser implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(40);
 
+    private static final Duration PATIENCE_FOR_EVERY_ELEMENT = Duration.ofMinutes(3);
+
     private static final String AXE = axe();
 
     private final ChromeDriver driver;
@@ -365,6 +367,7 @@ final class Browser implements AutoCloseable {
 
     /** What the accessibility checks of axe-core find on the page as it stands, each with its rule and where. */
     List<?> barriers() {
+        driver.manage().timeouts().scriptTimeout(PATIENCE_FOR_EVERY_ELEMENT);
         driver.executeScript(AXE);
         return (List<?>) Objects.requireNonNull(driver.executeAsyncScript("""
                 const done = arguments[arguments.length - 1];

@@ -68,7 +68,7 @@ class GermanPagesTest {
     /** One page of each kind in each run, all with {@code -Dshimwright.figures=true}. */
     private static List<String> pages() {
         return Boolean.getBoolean("shimwright.figures")
-                ? Stream.of(SOME, ScreensTest.everyPage(), BESIDE)
+                ? Stream.of(SOME, EveryPage.ofTheDemo(), BESIDE)
                         .flatMap(List::stream)
                         .distinct()
                         .filter(path -> !path.matches(".*/part/.*|.*/learn/steps"))
@@ -118,7 +118,7 @@ class GermanPagesTest {
 
     @Test
     void everyPageRouteIsAmongThem() {
-        List<String> listed = Stream.of(SOME, ScreensTest.everyPage(), BESIDE)
+        List<String> listed = Stream.of(SOME, EveryPage.ofTheDemo(), BESIDE)
                 .flatMap(List::stream)
                 .map(path -> path.replaceFirst("\\?.*", ""))
                 .toList();

@@ -243,7 +243,7 @@ class InspectedTest {
     }
 
     /** The pair as measured, all but what must not get hot. */
-    private static String[] asked() {
+    static String[] asked() {
         return new String[] {
             "item",
             "side_gears",

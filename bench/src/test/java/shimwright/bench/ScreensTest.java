@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -19,84 +21,51 @@ import org.openqa.selenium.WebElement;
 class ScreensTest {
     private static final String OPEN = "document.querySelectorAll('details').forEach(d => d.open = true)";
 
-    private static final List<String> PAGES = List.of(
-            "/",
-            "/drawer",
-            "/setup",
-            "/units",
-            "/gauges",
-            "/gauges?kind=feeler",
-            "/devices",
-            "/new",
-            "/new/ambleholt-l5-74",
-            "/job/job-v-0093/strip",
-            "/job/job-v-0093/inspect?limit=C10",
-            "/job/job-v-0093/orders",
-            "/job/job-v-0093/sendout/other/seal_track",
-            "/job/job-v-0093/money",
-            "/job/job-v-0093/tags",
-            "/job/job-v-0093/complaint",
-            "/job/job-v-0093/sides",
-            "/job/job-v-0093/differs",
-            "/job/job-v-0093/build",
-            "/job/job-v-0093/build?step=K02",
-            "/job/job-v-0093/sheets",
-            "/job/job-v-0093/sheet/interference?about=joint+head-cone&step=T01",
-            "/job/job-v-0093/plan",
-            "/job/job-v-0093/plan?begin=18:30&hours=2.5&spread=30&arrives=",
-            "/job/job-v-0093/people",
-            "/job/job-v-0093/back",
-            "/job/job-v-0093/back?to=step:K02",
-            "/job/job-v-0093/clearances",
-            "/job/job-v-0093/together",
-            "/job/job-v-0093/clearance/c",
-            "/job/job-v-0093/clearance/a",
-            "/job/job-v-0093/clearance/e",
-            "/job/job-v-0093/proof",
-            "/job/job-v-0093/record",
-            "/job/job-v-0091/record",
-            "/sheets",
-            "/sheets?q=end+float",
-            "/parts?stamp=M8",
-            "/begin",
-            "/units/type/ambleholt-l5-74?item=sP",
-            "/units/type/ambleholt-l5-74/fasteners",
-            "/units/type/ambleholt-l5-74/clearances/entry?id=c",
-            "/units/type/ambleholt-l5-74/history",
-            "/sheets/tightening",
-            "/sheets/end-play?rounds=0.24/0.32&gauge.step=x",
-            "/sheets/mesh-forces?" + SheetPagesTest.example("mesh-forces"),
-            "/sheets/interference?" + SheetPagesTest.example("interference"));
-
-    /** Looked at in pictures and by axe-core, and too many for each run. */
-    private static final List<String> FURTHER = List.of(
-            "/held",
-            "/numbers",
-            "/overjobs/ambleholt-l5-74",
-            "/overjobs/ambleholt-l5-74/drawer",
-            "/job/job-v-0093/learn",
-            "/job/job-v-0093/learn/steps",
-            "/job/job-v-0093/parts",
-            "/job/job-v-0093/sendout",
-            "/job/job-v-0093/part/item/gear_5",
-            "/job/job-v-0091/guide",
-            "/job/job-v-0093/benchsheet",
-            "/units/type/ambleholt-l5-74",
-            "/units/type/ambleholt-l5-74/steps",
-            "/units/type/ambleholt-l5-74/bearings",
-            "/units/type/ambleholt-l5-74/kits",
-            "/units/type/ambleholt-l5-74/wear_limits",
-            "/units/type/ambleholt-l5-74/bundle",
-            "/tag");
-
     private static final List<String> LOOKED_INTO =
             List.of("/", "/job/job-v-0093/build", "/job/job-v-0093/clearance/c", "/job/job-v-0093/proof");
 
     private static DemoBench bench;
     private static Browser browser;
 
-    static List<String> everyPage() {
-        return Stream.concat(PAGES.stream(), FURTHER.stream()).toList();
+    private static @Nullable DemoBench empty;
+    private static List<String> allPages = List.of();
+
+    /** With {@code -Dshimwright.axe=true} every page, with {@code 2/5} the second of five slices of these, else a few. */
+    private static final String WANTED = System.getProperty("shimwright.axe", "");
+
+    /** Addresses of every page. */
+    private static List<String> everyPage() throws IOException {
+        if (allPages.isEmpty()) {
+            DemoBench nothingKept = DemoBench.at(Files.createTempDirectory("shimwright-empty-"));
+            empty = nothingKept;
+            allPages = Stream.concat(
+                            Stream.concat(EveryPage.ofTheDemo().stream(), EveryPage.kept(bench).stream())
+                                    .map(bench::url),
+                            EveryPage.OF_AN_EMPTY_SHOP.stream().map(nothingKept::url))
+                    .toList();
+        }
+        return allPages;
+    }
+
+    /** A page within its shop, to be named by. */
+    private static String path(String page) {
+        return page.startsWith(bench.url("/"))
+                ? page.substring(bench.url("").length())
+                : page.replaceFirst("^[^/]*//[^/]*", "/empty");
+    }
+
+    private static List<String> lookedInto() throws IOException {
+        if (WANTED.isEmpty()) {
+            return LOOKED_INTO.stream().map(bench::url).toList();
+        }
+        String[] slice = WANTED.equals("true") ? new String[] {"1", "1"} : WANTED.split("/", -1);
+        int first = Integer.parseInt(slice[0]) - 1;
+        int slices = Integer.parseInt(slice[1]);
+        List<String> pages = everyPage();
+        return IntStream.range(0, pages.size())
+                .filter(i -> i % slices == first)
+                .mapToObj(pages::get)
+                .toList();
     }
 
     @BeforeAll
@@ -109,6 +78,9 @@ class ScreensTest {
     static void stop() {
         browser.close();
         bench.close();
+        if (empty != null) {
+            empty.close();
+        }
     }
 
     static final String SMALL_TARGETS = """
@@ -126,6 +98,13 @@ class ScreensTest {
                 return loaded[i].length + " files, "
                     + new Set(Array.from("0123456789", figure => pen.measureText(figure).width)).size + " width";
             }))""";
+
+    /** A page as it stands when everything on it has come and everything folded is open. */
+    private static void unfolded(String page) {
+        browser.open(page);
+        browser.wait("all of " + page, () -> browser.has("[data-again]") ? null : true);
+        browser.script(OPEN);
+    }
 
     @Test
     void figuresOfTheTypefaceThatIsShippedAreEquallyWide() {
@@ -162,20 +141,29 @@ class ScreensTest {
                     found.push(Math.round(box.width) + 'x' + Math.round(box.height) + ': ' + e.outerHTML.slice(0, 80));
                 }
             });
-            return found.slice(0, 6);
+            const drawn = Array.from(document.querySelectorAll('img[src*="/part/"]')).filter(e => e.getBoundingClientRect().width > 2);
+            return Promise.all(drawn.map(async e => {
+                const svg = new DOMParser().parseFromString(await (await fetch(e.src)).text(), 'image/svg+xml');
+                const of = e.getBoundingClientRect().width / svg.documentElement.viewBox.baseVal.width;
+                svg.querySelectorAll('text').forEach(text => {
+                    const size = parseFloat(text.closest('[font-size]')?.getAttribute('font-size') ?? 16);
+                    if (size * of < 11.95) {
+                        found.push((size * of).toFixed(1) + ' px in ' + e.getAttribute('src') + ': ' + text.textContent.slice(0, 30));
+                    }
+                });
+            })).then(() => found.slice(0, 6));
             """;
 
-    /** A few pages in each run, all with {@code -Dshimwright.axe=true}. */
     @Test
-    void lettersAndTargetsAreLargeEnoughHoweverItIsHeld() {
+    void lettersAndTargetsAreLargeEnoughHoweverItIsHeld() throws IOException {
         List<String> found = new ArrayList<>();
-        List<String> pages = Boolean.getBoolean("shimwright.axe") ? everyPage() : LOOKED_INTO;
+        List<String> pages = lookedInto();
         List<Runnable> sizes = List.of(browser::tablet, browser::phone, browser::phoneOnItsSide);
         for (int size = 0; size < sizes.size(); size++) {
             sizes.get(size).run();
             for (String page : pages) {
-                browser.open(bench.url(page));
-                String at = List.of("tablet ", "phone ", "phone on its side ").get(size) + page + ": ";
+                unfolded(page);
+                String at = List.of("tablet ", "phone ", "phone on its side ").get(size) + path(page) + ": ";
                 ((List<?>) browser.script(TOO_SMALL)).forEach(one -> found.add(at + one));
             }
         }
@@ -191,7 +179,7 @@ class ScreensTest {
             } else {
                 browser.tablet();
             }
-            for (String page : PAGES) {
+            for (String page : EveryPage.PAGES) {
                 browser.open(bench.url(page));
                 Object width = browser.script("return document.documentElement.scrollWidth - window.innerWidth");
                 assertThat(((Number) width).intValue())
@@ -205,11 +193,11 @@ class ScreensTest {
         browser.tablet();
     }
 
-    /** A few pages in each run, all with {@code -Dshimwright.axe=true}: axe-core looks at every element for some seconds. */
+    /** axe-core looks at every element for some seconds. */
     @Test
-    void axeFindsNothingOnAnyPageAtEitherSize() {
+    void axeFindsNothingOnAnyPageAtEitherSize() throws IOException {
         List<String> found = new ArrayList<>();
-        List<String> pages = Boolean.getBoolean("shimwright.axe") ? everyPage() : LOOKED_INTO;
+        List<String> pages = lookedInto();
         for (boolean phone : new boolean[] {false, true}) {
             if (phone) {
                 browser.phone();
@@ -217,9 +205,74 @@ class ScreensTest {
                 browser.tablet();
             }
             for (String page : pages) {
-                browser.open(bench.url(page));
+                unfolded(page);
                 browser.barriers()
-                        .forEach(barrier -> found.add((phone ? "phone " : "tablet ") + page + ": " + barrier));
+                        .forEach(barrier -> found.add((phone ? "phone " : "tablet ") + path(page) + ": " + barrier));
+            }
+        }
+        browser.tablet();
+        assertThat(found).isEmpty();
+    }
+
+    /**
+     * What of a step lies outside the screen or under something as the page comes: what is to be done, the act itself, and the button that
+     * keeps what is typed.
+     */
+    private static final String OFF_SCREEN = """
+            const act = document.querySelector('main .naming > button.main') ?? document.querySelector('main [autofocus]');
+            const keep = act?.matches('input') && act.form.querySelector('button:not([type=button])');
+            return [document.querySelector('h1.order'), act, keep].filter(e => e).filter(e => {
+                const box = e.getBoundingClientRect();
+                const there = document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2);
+                return box.top < 0 || box.bottom > innerHeight || box.left < 0 || box.right > innerWidth || !e.contains(there);
+            }).map(e => Math.round(e.getBoundingClientRect().bottom) + ' of ' + innerHeight + ' px: ' + e.outerHTML.slice(0, 60));
+            """;
+
+    /** Of each kind: something must be new, a yes or no, readings to be typed, a clearance, much to be tightened, rounds, one that is set. */
+    private static final List<String> KINDS_OF_STEP = List.of(
+            "build?step=B02",
+            "build?step=D02",
+            "build?step=D08",
+            "build?step=E04",
+            "build?step=Q07",
+            "build?step=X05",
+            "clearance/f",
+            "clearance/e");
+
+    /** The handful in each run, with {@code -Dshimwright.axe} every step of the plan and every clearance. */
+    @Test
+    void aStepIsDoneWithoutScrolling() {
+        bench.keep("/job/job-v-0093/clearance/f/trial", "phase", "final", "in-ring", "r22-03");
+        List<String> pages = WANTED.isEmpty()
+                ? KINDS_OF_STEP.stream().map(step -> "/job/job-v-0093/" + step).toList()
+                : Stream.concat(
+                                bench
+                                        .page("/job/job-v-0093/plan")
+                                        .select("ol.plan:not(.done) a[href*='build?step=']")
+                                        .eachAttr("href")
+                                        .stream(),
+                                bench
+                                        .page("/job/job-v-0093/clearances")
+                                        .select("a[href*='/clearance/']")
+                                        .eachAttr("href")
+                                        .stream())
+                        .distinct()
+                        .toList();
+        assertThat(pages).hasSizeGreaterThanOrEqualTo(KINDS_OF_STEP.size());
+        List<String> found = new ArrayList<>();
+        for (boolean phone : new boolean[] {false, true}) {
+            if (phone) {
+                browser.phoneOnItsSide();
+            } else {
+                browser.touchTablet();
+            }
+            for (String page : pages) {
+                browser.open(bench.url(page));
+                List<?> off = (List<?>) browser.script(OFF_SCREEN);
+                if (!off.isEmpty()) {
+                    browser.picture("off-screen" + page.replaceAll("[^A-Za-z0-9]+", "-"));
+                }
+                off.forEach(one -> found.add((phone ? "phone on its side " : "tablet ") + page + ": " + one));
             }
         }
         browser.tablet();
@@ -237,8 +290,8 @@ class ScreensTest {
             Files.createDirectories(folder);
             size.getValue().run();
             for (String page : everyPage()) {
-                browser.open(bench.url(page));
-                String name = page.replaceAll("[^a-z0-9]+", " ").trim().replace(' ', '-');
+                browser.open(page);
+                String name = path(page).replaceAll("[^a-z0-9]+", " ").trim().replace(' ', '-');
                 name = name.isEmpty() ? "first" : name.substring(0, Math.min(name.length(), 60));
                 Files.write(folder.resolve(name + ".webp"), browser.whole(3));
             }

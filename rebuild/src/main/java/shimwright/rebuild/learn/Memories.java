@@ -205,7 +205,10 @@ public record Memories(
                 .boxed()
                 .toList();
         return new Remembered(
-                number, values, Kind.LENGTH, pieces.isEmpty() ? "accepted" : "accepted, with the pieces after it");
+                number,
+                values,
+                Kind.LENGTH,
+                pieces.isEmpty() ? "accepted" : "the first is what was accepted, the others are the pieces fitted");
     }
 
     private static Map<String, List<Remembered>> steps(Job job, String number) {
@@ -253,6 +256,9 @@ public record Memories(
         return gap.compareTo(AT_ONE_GO) > 0 || gap.toMinutes() < 1
                 ? Optional.empty()
                 : Optional.of(new Remembered(
-                        job, List.of((double) gap.toMinutes() * MINUTE), Kind.TIME, "from the entry before"));
+                        job,
+                        List.of((double) gap.toMinutes() * MINUTE),
+                        Kind.TIME,
+                        "counted from what was kept before it"));
     }
 }

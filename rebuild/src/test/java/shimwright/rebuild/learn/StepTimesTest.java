@@ -36,7 +36,7 @@ class StepTimesTest {
     }
 
     private static Remembered took(String job, double minutes) {
-        return new Remembered(job, List.of(minutes * 60), Kind.TIME, "from the entry before");
+        return new Remembered(job, List.of(minutes * 60), Kind.TIME, "counted from what was kept before it");
     }
 
     private static Memories of(String step, Remembered... took) {

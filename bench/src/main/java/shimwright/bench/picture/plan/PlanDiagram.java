@@ -21,7 +21,7 @@ public final class PlanDiagram {
     private static final double BAND = 20;
     private static final double BOX = 48;
     private static final double LANE = 19;
-    private static final double LEAST = 47;
+    private static final double LEAST = 49;
     private static final double MOST = 96;
     private static final double PER_MINUTE = 1.1;
     private static final double KEY = 20;

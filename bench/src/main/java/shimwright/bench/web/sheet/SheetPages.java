@@ -94,7 +94,8 @@ public final class SheetPages {
             return;
         }
         Page page = door.page(ctx, view.get().sheet().title(), "", null);
-        byte[] pdf = paper.pdf(door.render("sheetpaper", Map.of("page", page, "view", view.get())));
+        byte[] pdf = paper.pdf(door.render(
+                "sheetpaper", Map.of("page", page, "view", view.get().onPaper())));
         ctx.contentType("application/pdf");
         ctx.header(
                 "Content-Disposition",
@@ -190,7 +191,7 @@ public final class SheetPages {
                 waiting,
                 FormField.elsewhere(slots, faults),
                 faults.size(),
-                answer == null ? List.of() : SheetPictures.of(answer),
+                answer == null ? List.of() : SheetPictures.of(answer, SheetPictures.SCREEN),
                 query(drawn(typed, draws), show.system()),
                 query(sheet.example(), UnitSystem.METRIC),
                 job == null ? null : job.carrying(UnitWords.carried(sheet, typed, show.system())));

@@ -9,24 +9,31 @@ import shimwright.mechanics.worksheet.Answer;
 import shimwright.mechanics.worksheet.Shape;
 import shimwright.mechanics.worksheet.ShownValue;
 
-/** The pictures of an answered worksheet, for screen and paper alike. */
+/** The pictures of an answered worksheet. */
 final class SheetPictures {
-    private static final double WIDTH = 620;
+    /** So wide that letters keep their size on a phone. */
+    static final double SCREEN = 350;
+
+    static final double PAPER = 620;
     private static final double K = 2;
     private static final int MOST_BUDGETS = 3;
 
     private SheetPictures() {}
 
-    /** SVG of each picture: what the sheet draws, then where the uncertainty comes from. */
-    static List<String> of(Answer answer) {
+    /**
+     * SVG of each picture: what the sheet draws, then where the uncertainty comes from.
+     *
+     * @param width of each, in px of the screen or points of the paper
+     */
+    static List<String> of(Answer answer, double width) {
         List<String> pictures = new ArrayList<>();
         for (Diagram diagram : answer.diagrams()) {
-            pictures.add(drawn(diagram, new Plots.Page("picture-" + pictures.size(), WIDTH, answer.system())));
+            pictures.add(drawn(diagram, new Plots.Page("picture-" + pictures.size(), width, answer.system())));
         }
         answer.shown().stream()
                 .filter(shown -> !shown.budget().isEmpty())
                 .limit(MOST_BUDGETS)
-                .forEach(shown -> pictures.add(budget(shown, answer)));
+                .forEach(shown -> pictures.add(budget(shown, answer, width)));
         return pictures;
     }
 
@@ -69,7 +76,7 @@ final class SheetPictures {
                 page);
     }
 
-    private static String budget(ShownValue shown, Answer answer) {
+    private static String budget(ShownValue shown, Answer answer, double width) {
         return Plots.budgetBars(
                 shown.field().shape() == Shape.BUDGET
                         ? "Where the uncertainty comes from"
@@ -77,6 +84,6 @@ final class SheetPictures {
                 shown.budget().stream()
                         .map(part -> new Plots.Share(part.name(), part.share()))
                         .toList(),
-                new Plots.Page("budget-" + shown.field().name(), WIDTH, answer.system()));
+                new Plots.Page("budget-" + shown.field().name(), width, answer.system()));
     }
 }

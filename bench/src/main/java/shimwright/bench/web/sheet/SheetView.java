@@ -41,6 +41,26 @@ public record SheetView(
         String example,
         @Nullable SheetInJob job) {
 
+    /** The same with pictures as wide as a sheet of paper. */
+    SheetView onPaper() {
+        return answer == null
+                ? this
+                : new SheetView(
+                        sheet,
+                        topic,
+                        slots,
+                        draws,
+                        asked,
+                        answer,
+                        waiting,
+                        elsewhere,
+                        faults,
+                        SheetPictures.of(answer, SheetPictures.PAPER),
+                        query,
+                        example,
+                        job);
+    }
+
     /** Names of what says how it is drawn. */
     public DrawOptions drawNames() {
         return DrawOptions.ADDRESS;

@@ -20,7 +20,8 @@ import shimwright.rebuild.learn.FigureRow;
  * @param boxes jobs of which there is any
  */
 public record OverJobsView(List<Row> rows, long boxes) {
-    private static final double WIDTH = 620;
+    /** So wide that letters keep their size on a phone. */
+    private static final double WIDTH = 350;
 
     /**
      * One number over the jobs.
