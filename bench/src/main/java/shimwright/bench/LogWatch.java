@@ -12,6 +12,7 @@ import shimwright.rebuild.job.StoreFailure;
 final class LogWatch {
     private static final int PAPER_SECONDS = 5;
     private static final int SETTLE_SECONDS = 20;
+    private static final int LOOK_AGAIN_SECONDS = 60;
 
     private LogWatch() {}
 
@@ -27,8 +28,25 @@ final class LogWatch {
                 .execute(() -> running.units()
                         .faults()
                         .forEach(fault -> err.println("Not on the shelf: " + fault.sentence())));
-        CompletableFuture.delayedExecutor(PAPER_SECONDS, TimeUnit.SECONDS).execute(PdfPaper::makeReady);
+        CompletableFuture.delayedExecutor(PAPER_SECONDS, TimeUnit.SECONDS).execute(() -> settle(log));
         CompletableFuture.delayedExecutor(SETTLE_SECONDS, TimeUnit.SECONDS).execute(() -> walk(log, err));
+    }
+
+    /** Paper is made ready where there is something to print, and what the start left in memory is given back. */
+    private static void settle(OpenLog log) {
+        paper(log);
+        // once, on a small heap: without it 15 MB of what was read are held until the heap is full
+        System.gc();
+    }
+
+    /** An empty shop has paper made ready once its first entry is kept. */
+    private static void paper(OpenLog log) {
+        if (log.head().count() > 0) {
+            PdfPaper.makeReady();
+        } else {
+            CompletableFuture.delayedExecutor(LOOK_AGAIN_SECONDS, TimeUnit.SECONDS)
+                    .execute(() -> paper(log));
+        }
     }
 
     private static void walk(OpenLog log, PrintStream err) {

@@ -14,6 +14,7 @@ import java.util.Optional;
 import shimwright.bench.command.CalcCommand;
 import shimwright.bench.command.Options;
 import shimwright.bench.store.backup.Backup;
+import shimwright.bench.store.disk.DataFolder;
 import shimwright.bench.store.disk.Disk;
 import shimwright.bench.store.sign.OwnerFolder;
 import shimwright.mechanics.outcome.Outcome;
@@ -100,9 +101,17 @@ final class PlayedDemo {
         Disk.deleteAll(folder);
     }
 
-    private static int keep(Path folder, Path to, PrintStream err) {
+    /** A backup, and with it the lines of its jobs as this program works them out, so that a demo need not fold them first. */
+    private static int keep(Path folder, Path to, PrintStream err) throws IOException {
         Outcome<Backup.Made> made = Backup.make(folder, to);
-        return made instanceof Outcome.Ok<Backup.Made> ? 0 : Serving.refused(made.refusals(), err);
+        if (!(made instanceof Outcome.Ok<Backup.Made>)) {
+            return Serving.refused(made.refusals(), err);
+        }
+        Path lines = new DataFolder(folder).summaries();
+        if (Files.exists(lines)) {
+            Files.copy(lines, new DataFolder(to).summaries());
+        }
+        return 0;
     }
 
     private static void read(URI page) throws IOException {

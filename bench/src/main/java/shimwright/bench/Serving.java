@@ -34,6 +34,7 @@ import shimwright.bench.web.guard.Entrance;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
 import shimwright.rebuild.job.Signing;
+import shimwright.rebuild.job.StoreFailure;
 
 /** Opens a data folder and serves it. Clock and ids are born here. */
 final class Serving {
@@ -178,6 +179,10 @@ final class Serving {
                         }
                         Optional<SummaryFile> summaries = summaries(folder);
                         Desk desk = new Desk(kept.log(), kept.pictures(), shelf, clock, summaries.map(file -> file));
+                        if (desk.readingAnew().isEmpty()) {
+                            // what the first page shows is read while the port is opened
+                            ForkJoinPool.commonPool().execute(() -> readShop(desk));
+                        }
                         Javalin server = Server.of(
                                 desk,
                                 new SignedPaper(kept.log().signing()),
@@ -200,6 +205,14 @@ final class Serving {
             }
             return running;
         });
+    }
+
+    private static void readShop(Desk desk) {
+        try {
+            desk.shop();
+        } catch (StoreFailure broken) {
+            // the page says what is wrong with the log
+        }
     }
 
     /** Summaries hold for one build only; a program that was not started by its launcher does not know which it is. */

@@ -89,7 +89,7 @@ public final class ShopMeasure {
         command.add(System.getProperty("java.home") + "/bin/java");
         command.addAll(List.of("-Xms24m", "-Xmx256m", "-XX:+UseSerialGC", "-XX:MinHeapFreeRatio=20"));
         command.addAll(
-                List.of("-XX:MaxHeapFreeRatio=40", "-XX:MaxNewSize=20m", "-XX:TieredStopAtLevel=1", "-Xshare:auto"));
+                List.of("-XX:MaxHeapFreeRatio=40", "-XX:MaxNewSize=12m", "-XX:TieredStopAtLevel=1", "-Xshare:auto"));
         command.add("-Dshimwright.build=" + ShopGrowth.BUILD);
         command.addAll(List.of("-cp", System.getProperty("java.class.path")));
         command.add(main);

@@ -46,7 +46,7 @@ public final class Desk {
     private static final int TRIES = 50;
 
     /** Entries of all jobs together whose benches are held in memory. */
-    private static final long ENTRIES = 40_000;
+    private static final long ENTRIES = 35_000;
 
     private final JobLog log;
     private final PictureStore pictures;

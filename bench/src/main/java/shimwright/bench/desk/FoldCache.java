@@ -25,7 +25,7 @@ import shimwright.rebuild.job.Summaries;
  */
 final class FoldCache {
     /** Entries of all folded jobs together that are held in memory. */
-    private static final long ENTRIES = 40_000;
+    private static final long ENTRIES = 35_000;
 
     private static final int AT_ONCE = 500;
 

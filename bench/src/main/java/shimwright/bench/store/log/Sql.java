@@ -20,6 +20,9 @@ import shimwright.rebuild.job.Head;
 public final class Sql {
     private static final int BUSY_MILLISECONDS = 10_000;
 
+    /** Held by each connection; more lies in the machine's own memory of files. */
+    private static final int CACHE_KILOBYTES = 512;
+
     private Sql() {}
 
     /** A connection that may write: every commit is synced before it returns. */
@@ -49,6 +52,7 @@ public final class Sql {
         SQLiteConfig config = new SQLiteConfig();
         config.enforceForeignKeys(true);
         config.setBusyTimeout(BUSY_MILLISECONDS);
+        config.setCacheSize(-CACHE_KILOBYTES);
         return config;
     }
 
