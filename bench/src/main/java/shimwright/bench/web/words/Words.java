@@ -126,6 +126,9 @@ public final class Words {
         if (catalogue == null || text.length() < Catalogue.FEWEST_WORDS * 2 || text.indexOf(' ') < 0) {
             return text;
         }
+        if (foreign() && Days.is(text)) {
+            return Days.german(text);
+        }
         String known = values.get(text);
         if (known == null) {
             known = said(text, Catalogue.FEWEST_WORDS).orElse(text);

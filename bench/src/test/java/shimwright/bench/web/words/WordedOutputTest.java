@@ -77,6 +77,8 @@ class WordedOutputTest {
                 .isEqualTo(
                         "Gesetzt: die letzten 3 Durchgänge zählen. Einbauen a + b, 0.40 mm: 0.050 mm erwartet, 97.5 % sicher"
                                 + " innerhalb von 0.020 mm bis 0.080 mm.");
+        assertThat(german.value("3 Nov 2026, 09:05")).isEqualTo("03.11.2026, 09:05");
+        assertThat(german.value("seen on 3 Nov 2026")).isEqualTo("seen on 3 Nov 2026");
         assertThat(german.value("the fork was bent")).isEqualTo("the fork was bent");
         assertThat(Words.of("no such").plain()).isTrue();
     }
