@@ -399,18 +399,18 @@ final class Browser implements AutoCloseable {
         }
     }
 
-    /** The page from its top as a WebP picture, at most so many screens of it. */
-    byte[] whole(int screens) {
+    /** The page from its top as a small WebP picture, at most so many screens of it, at this share of its size. */
+    byte[] whole(int screens, double scale) {
         Map<?, ?> size =
                 (Map<?, ?>) script("return {width: innerWidth, height: Math.min(document.documentElement.scrollHeight, "
                         + screens + " * innerHeight)}");
         Map<String, Object> clip =
-                Map.of("x", 0, "y", 0, "width", size.get("width"), "height", size.get("height"), "scale", 1);
+                Map.of("x", 0, "y", 0, "width", size.get("width"), "height", size.get("height"), "scale", scale);
         return Base64.getDecoder().decode(wait("a picture", () -> {
             try {
                 return (String) driver.executeCdpCommand(
                                 "Page.captureScreenshot",
-                                Map.of("format", "webp", "quality", 55, "captureBeyondViewport", true, "clip", clip))
+                                Map.of("format", "webp", "quality", 32, "captureBeyondViewport", true, "clip", clip))
                         .get("data");
             } catch (TimeoutException crowded) {
                 return null;

@@ -28,7 +28,11 @@ final class Days {
             return text;
         }
         String time = day.group(4) == null ? "" : day.group(4);
-        return twice(day.group(1)) + '.' + twice(String.valueOf(MONTHS.indexOf(day.group(2)) + 1)) + '.' + day.group(3)
+        return twice(day.group(1))
+                + '.'
+                + twice(String.valueOf(MONTHS.indexOf(day.group(2)) + 1))
+                + '.'
+                + day.group(3)
                 + time;
     }
 

@@ -14,6 +14,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import shimwright.mechanics.registry.Registry;
+import shimwright.mechanics.registry.Topics;
+import shimwright.mechanics.worksheet.Shape;
+import shimwright.mechanics.worksheet.SheetField;
+import shimwright.mechanics.worksheet.Worksheet;
 
 /** The pages that can be read in German are read in German wholly: each sentence of their templates is in the catalogue. */
 class GermanTest {
@@ -33,6 +38,29 @@ class GermanTest {
         Set<String> missing = new TreeSet<>();
         templates().forEach(template -> missing(template).forEach(sentence -> missing.add(template + ": " + sentence)));
         assertThat(missing).isEmpty();
+    }
+
+    /** What a worksheet is called, what it answers and what it asks for; much of what comes out stays in English. */
+    @Test
+    void everyWorksheetNamesItselfAndItsFields() {
+        Set<String> missing = new TreeSet<>();
+        Topics.all().forEach(topic -> missing.add(topic.title()));
+        for (Worksheet<?, ?> sheet : Registry.all()) {
+            missing.add(sheet.title());
+            missing.add(sheet.doc());
+            sheet.inputs().forEach(field -> meanings(field, missing));
+        }
+        assertThat(missing).hasSizeGreaterThan(700);
+        missing.removeIf(GERMAN.entries()::containsKey);
+        assertThat(missing).isEmpty();
+    }
+
+    private static void meanings(SheetField field, Set<String> into) {
+        if (field.shape() == Shape.RECORD) {
+            field.children().forEach(child -> meanings(child, into));
+        } else {
+            into.add(field.meaning());
+        }
     }
 
     /** A script asks for its sentences by name. */
