@@ -400,7 +400,7 @@ final class Browser implements AutoCloseable {
     }
 
     /** The page from its top as a small WebP picture, at most so many screens of it, at this share of its size. */
-    byte[] whole(int screens, double scale) {
+    byte[] whole(double screens, double scale) {
         Map<?, ?> size =
                 (Map<?, ?>) script("return {width: innerWidth, height: Math.min(document.documentElement.scrollHeight, "
                         + screens + " * innerHeight)}");

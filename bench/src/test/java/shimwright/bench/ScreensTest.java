@@ -279,7 +279,7 @@ class ScreensTest {
         assertThat(found).isEmpty();
     }
 
-    /** The upper two screens of each page at three sizes, small enough to be kept, into {@code docs/pictures}: {@code docs/pictures/make}. */
+    /** The upper one and a half or two screens of each page at three sizes, small enough to be kept, into {@code docs/pictures}: {@code docs/pictures/make}. */
     @Test
     @EnabledIfSystemProperty(named = "shimwright.pictures", matches = "true")
     void aPictureOfEveryPage() throws IOException {
@@ -293,7 +293,9 @@ class ScreensTest {
                 browser.open(page);
                 String name = path(page).replaceAll("[^a-z0-9]+", " ").trim().replace(' ', '-');
                 name = name.isEmpty() ? "first" : name.substring(0, Math.min(name.length(), 60));
-                Files.write(folder.resolve(name + ".webp"), browser.whole(2, 0.75));
+                Files.write(
+                        folder.resolve(name + ".webp"),
+                        size.getKey().equals("phone") ? browser.whole(2, 0.7) : browser.whole(1.5, 0.6));
             }
         }
         browser.tablet();
