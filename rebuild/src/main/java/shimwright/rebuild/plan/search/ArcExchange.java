@@ -7,65 +7,77 @@ import java.util.function.BooleanSupplier;
 
 /**
  * A better order near a given one where all cost lies between neighbours: nothing runs, nothing is at risk, and each task leaves the
- * case, the person and the tools as it needs them. What two stretches that change places cost more is then the sum of three
- * differences. Two by chance (always the same chance) change places where that costs less, and where it costs more the less likely the
- * more it costs and the longer it has gone on (simulated annealing: Kirkpatrick, Gelatt, Vecchi, Science 220, 1983); at the end every
- * two that lie side by side are looked at.
+ * case, the person and the tools as it needs them. Two stretches that lie side by side change places where that costs less; what that
+ * costs is the sum of three differences, and what each task must come before is looked up as a stretch grows, so that no exchange is
+ * followed through the order (path-preserving exchange of three arcs with labels and a stack of tasks to look at: L. M. Gambardella,
+ * M. Dorigo, INFORMS Journal on Computing 12, 2000). Then three stretches change places by chance (always the same chance), what lies
+ * round them is bettered again, and the order is kept where it is not dearer, and where it is, the less likely the more.
  */
 final class ArcExchange {
-    /** Pairs tried by chance for a task that may be taken, and most in one go. */
-    private static final int PAIRS = 30;
+    /** Of a task: so many of the nearest that may follow it are tried. */
+    private static final int NEAREST = 12;
+    /** Exchanges looked at for a task that may be taken. */
+    private static final int LOOKS = 200;
 
-    private static final long MOST_PAIRS = 16_000_000;
-    /** Cycles without anything better after which only a few pairs are tried. */
-    private static final int PATIENCE = 4;
+    /** Cycles without anything better after which a part of one is looked at in one go, and which. */
+    private static final int PATIENCE = 6;
 
-    private static final long FEW = 200_000;
-    /** Pairs tried until it is cold; then it begins again from the best. */
-    private static final long CYCLE = 4_000_000;
-    /** Of the mean cost between neighbours: what may be dearer at the beginning, by turns, and at the end. */
-    private static final double[] HOT = {0.3, 0.6, 0.15, 0.1};
+    private static final int PARTS = 4;
+    /** Longest stretch that changes places by chance, and tries to find three that may. */
+    private static final int LONGEST = 50;
 
-    private static final double COLD = 0.02;
-    /** Pairs after which it grows colder and is asked whether to stop. */
-    private static final int ASKED = 1024;
+    private static final int TRIES = 2000;
+    /** Tries after which two are enough. */
+    private static final int FEW_TRIES = 10;
+    /** Rounds after which it is asked whether to stop. */
+    private static final int ASKED = 64;
+    /** Of the mean cost between neighbours: how much dearer an order may be that is gone on from at first. */
+    private static final double WARM = 0.5;
+    /** Exchanges looked at by pair of tasks from warm to cold; then it begins again from the best. */
+    private static final long CYCLE = 40_000;
 
     private final CompiledProblem c;
+    private final int n;
+    /** From a task, or the start as the last row, to a task, or the end as the last column. */
     private final long[][] apart;
+
+    private final int[][] nearest;
+    /** What must come after a task with nothing between. */
+    private final int[][] next;
+
     private final Random random = new Random(1);
-    private int[] order;
+    private final int[] order;
     private final int[] at;
     private final int[] part;
-    /** Of a place in the order: where the first task that waits for the one there stands. */
-    private final int[] first;
-
+    private final int[] stack;
+    private final boolean[] stacked;
+    private int height;
     private final long[] stretch;
     private long cost;
     private int[] best;
     private long least;
-    private int turn;
+    private long looks;
     private int vain;
+    /** The exchange found: what it saves, and where its stretches begin, meet and end. */
+    private long saved;
+
+    private int from;
+    private int middle;
+    private int to;
 
     private ArcExchange(CompiledProblem c) {
         this.c = c;
-        this.apart = new long[c.n + 1][c.n + 1];
-        StateCursor from = new StateCursor(c);
-        for (int j = 0; j < c.n; j++) {
-            apart[c.n][j] = from.setUp(j);
-            from.orientation = c.ready.orientation[j] < 0 ? from.orientation : c.ready.orientation[j];
-            from.place = c.ready.place[j] < 0 ? from.place : c.ready.place[j];
-            from.kit = c.ready.kit[j] < 0 ? from.kit : c.ready.kit[j];
-            for (int k = 0; k < c.n; k++) {
-                apart[j][k] = from.setUp(k);
-            }
-            from.start();
-        }
-        this.order = new int[0];
+        this.n = c.n;
+        this.apart = Arcs.apart(c);
+        this.next = Arcs.next(c);
+        this.nearest = Arcs.nearest(c, apart, NEAREST);
+        this.order = new int[n + 1];
+        this.at = new int[n + 1];
+        this.part = new int[n];
+        this.stack = new int[n + 1];
+        this.stacked = new boolean[n + 1];
+        this.stretch = Bits.empty(n);
         this.best = order;
-        this.at = new int[c.n];
-        this.part = new int[c.n];
-        this.first = new int[c.n];
-        this.stretch = Bits.empty(c.n);
     }
 
     /** For a problem in which all cost lies between neighbours; empty for another. */
@@ -88,148 +100,281 @@ final class ArcExchange {
      */
     int[] best(int[] given, long most, BooleanSupplier stop) {
         set(given);
+        for (int task = n; task >= 0; task--) {
+            push(task);
+        }
         descend();
         best = order.clone();
         least = cost;
-        long left = Math.min(most * PAIRS, vain < PATIENCE ? MOST_PAIRS : FEW);
-        while (left > 0 && !stop.getAsBoolean()) {
+        long whole = CYCLE * n * n;
+        long last = looks + Math.min(most * LOOKS, vain < PATIENCE ? whole : whole / PARTS);
+        while (looks < last && !stop.getAsBoolean()) {
             long before = least;
-            anneal(Math.min(left, CYCLE), HOT[turn++ % HOT.length], stop);
-            vain = least < before ? 0 : left < CYCLE ? vain : vain + 1;
-            left -= CYCLE;
+            long cycle = Math.min(whole, last - looks);
+            if (!cool(WARM * cost / n, cycle, stop)) {
+                break;
+            }
+            vain = least < before ? 0 : cycle < whole ? vain : vain + 1;
         }
-        return best;
+        return Arrays.copyOf(best, n);
     }
 
-    /** Tries so many pairs, from hot to cold, and is at the best order known afterwards. */
-    private void anneal(long pairs, double hot, BooleanSupplier stop) {
-        double mean = (double) cost / c.n;
-        double heat = 0;
-        for (long pair = 0; pair < pairs; pair++) {
-            if (pair % ASKED == 0) {
-                if (stop.getAsBoolean()) {
-                    break;
-                }
-                heat = mean * hot * Math.pow(COLD / hot, (double) pair / pairs);
-            }
-            if (change(heat) && cost < least) {
-                least = cost;
-                best = order.clone();
-            }
-        }
+    /** Betters orders near the best one, going on from dearer ones less and less; false where no stretches change places. */
+    private boolean cool(double warm, long most, BooleanSupplier stop) {
+        long begun = looks;
         set(best);
-        descend();
-        best = order.clone();
-        least = cost;
-    }
-
-    /** Changes two stretches by chance where they may change places and chance will have it; false where nothing was changed. */
-    private boolean change(double heat) {
-        int from = random.nextInt(c.n - 1);
-        int middle = from + 1 + length(c.n - 1 - from);
-        int end = middle + 1 + length(c.n - middle);
-        Arrays.fill(stretch, 0);
-        for (int k = from; k < middle; k++) {
-            Bits.add(stretch, order[k]);
+        int[] kept = order.clone();
+        for (int round = 1; looks - begun < most; round++) {
+            double heat = warm * (begun + most - looks) / most;
+            long was = cost;
+            looks += n;
+            if (!kick()) {
+                return false;
+            }
+            descend();
+            if (cost < least) {
+                least = cost;
+                System.arraycopy(order, 0, best, 0, n);
+            }
+            if (cost <= was || random.nextDouble() < Math.exp((was - cost) / heat)) {
+                System.arraycopy(order, 0, kept, 0, n);
+            } else {
+                set(kept, was);
+            }
+            if (round % ASKED == 0 && stop.getAsBoolean()) {
+                return true;
+            }
         }
-        int to = middle;
-        while (to < end && !Bits.meets(c.ancestors[order[to]], stretch)) {
-            to++;
-        }
-        if (to == middle) {
-            return false;
-        }
-        long more = apart[from == 0 ? c.n : order[from - 1]][order[middle]]
-                + apart[order[to - 1]][order[from]]
-                + (to == c.n ? 0 : apart[order[middle - 1]][order[to]])
-                - apart(from - 1, from)
-                - apart(middle - 1, middle)
-                - apart(to - 1, to);
-        if (more > 0 && random.nextDouble() >= Math.exp(-more / heat)) {
-            return false;
-        }
-        swap(from, middle, to);
-        cost += more;
         return true;
     }
 
-    /** A length from 0 to less than a room, short ones more often. */
-    private int length(int room) {
-        return random.nextInt(1 + random.nextInt(room));
-    }
-
     private void set(int[] to) {
-        order = to.clone();
-        cost = 0;
-        for (int k = 0; k < c.n; k++) {
-            cost += apart(k - 1, k);
+        long sum = apart[n][to[0]];
+        for (int k = 1; k < n; k++) {
+            sum += apart[to[k - 1]][to[k]];
         }
-        place(0, c.n);
+        set(to, sum);
     }
 
-    private long apart(int from, int to) {
-        return to == c.n ? 0 : apart[from < 0 ? c.n : order[from]][order[to]];
-    }
-
-    /** Writes down where the tasks of a stretch stand, and what those before them wait for. */
-    private void place(int from, int to) {
-        for (int k = from; k < to; k++) {
+    private void set(int[] to, long sum) {
+        System.arraycopy(to, 0, order, 0, n);
+        order[n] = n;
+        for (int k = 0; k <= n; k++) {
             at[order[k]] = k;
         }
-        for (int k = 0; k < to; k++) {
-            int soonest = c.n;
-            for (int next : c.after[order[k]]) {
-                soonest = Math.min(soonest, at[next]);
-            }
-            first[k] = soonest;
+        cost = sum;
+    }
+
+    private void push(int task) {
+        if (!stacked[task]) {
+            stacked[task] = true;
+            stack[height++] = task;
         }
     }
 
+    /** Makes exchanges that cost less, beginning after the tasks on the stack, until none is left there. */
     private void descend() {
-        int still = 0;
-        int from = 0;
-        while (still < c.n) {
-            if (improve(from)) {
-                still = 0;
-            } else {
-                still++;
-                from = from + 1 == c.n ? 0 : from + 1;
+        while (height > 0) {
+            int task = stack[--height];
+            stacked[task] = false;
+            saved = 0;
+            after(task);
+            if (saved > 0) {
+                push(task);
+                cost -= saved;
+                swap();
             }
         }
     }
 
-    /** Makes the best exchange whose first stretch begins here, where one costs less. */
-    private boolean improve(int from) {
-        long most = 0;
-        int bestMiddle = 0;
-        int bestTo = 0;
-        int bar = c.n;
-        for (int middle = from + 1; middle < bar; middle++) {
-            bar = Math.min(bar, first[middle - 1]);
-            long open = apart(from - 1, from) + apart(middle - 1, middle) - apart(from - 1, middle);
-            for (int to = middle + 1; to <= bar; to++) {
-                long less = open
-                        + apart(to - 1, to)
-                        - apart[order[to - 1]][order[from]]
-                        - (to == c.n ? 0 : apart[order[middle - 1]][order[to]]);
-                if (less > most) {
-                    most = less;
-                    bestMiddle = middle;
-                    bestTo = to;
+    /** Task at a place, the start before the first. */
+    private int task(int place) {
+        return place < 0 ? n : order[place];
+    }
+
+    /** Looks for the exchange that saves most of those in which what now follows a task is replaced by something nearer. */
+    private void after(int task) {
+        int place = task == n ? -1 : at[task];
+        looks++;
+        long[] row = apart[task];
+        long now = row[order[place + 1]];
+        for (int nearer : nearest[task]) {
+            long open = now - row[nearer];
+            if (open <= 0) {
+                break;
+            }
+            int there = at[nearer];
+            if (there > place + 1) {
+                if (there < n) {
+                    first(place, there, open);
+                }
+                second(place, there, open);
+            } else if (there <= place) {
+                third(place, there, open);
+            }
+        }
+    }
+
+    /** The first stretch begins after a place, the second where the nearer one stands; it is looked how far it may reach. */
+    private void first(int place, int there, long open) {
+        int bar = n;
+        for (int k = place + 1; k < there; k++) {
+            for (int later : next[order[k]]) {
+                bar = Math.min(bar, at[later]);
+            }
+        }
+        looks += Math.max(1, bar - there) + (there - place) / 2;
+        int head = order[place + 1];
+        long[] row = apart[order[there - 1]];
+        long with = open + row[order[there]];
+        for (int end = there + 1; end <= bar; end++) {
+            int tail = order[end - 1];
+            long less = with + apart[tail][order[end]] - apart[tail][head] - row[order[end]];
+            if (less > saved) {
+                keep(less, place + 1, there, end);
+            }
+        }
+    }
+
+    /** The second stretch lies between a place and where the nearer one stands; it is looked how far before it the first may begin. */
+    private void second(int place, int there, long open) {
+        int tail = order[there - 1];
+        long with = open + apart[tail][order[there]];
+        int head = order[place + 1];
+        for (int begin = place; begin >= 0; begin--) {
+            for (int later : next[order[begin]]) {
+                if (at[later] > place && at[later] < there) {
+                    return;
+                }
+            }
+            looks++;
+            long[] row = apart[task(begin - 1)];
+            long less = with + row[order[begin]] - row[head] - apart[tail][order[begin]];
+            if (less > saved) {
+                keep(less, begin, place + 1, there);
+            }
+        }
+    }
+
+    /** The first stretch begins where the nearer one stands, the second ends at a place; it is looked where they may meet. */
+    private void third(int place, int there, long open) {
+        long[] row = apart[task(there - 1)];
+        int after = order[place + 1];
+        long with = open + row[order[there]];
+        int reach = there;
+        looks += place - there;
+        for (int meet = there + 1; meet <= place; meet++) {
+            int end = order[meet - 1];
+            for (int later : next[end]) {
+                reach = at[later] <= place ? Math.max(reach, at[later]) : reach;
+            }
+            if (reach < meet) {
+                long less = with + apart[end][order[meet]] - row[order[meet]] - apart[end][after];
+                if (less > saved) {
+                    keep(less, there, meet, place + 1);
                 }
             }
         }
-        if (most > 0) {
-            swap(from, bestMiddle, bestTo);
-            place(from, bestTo);
-            cost -= most;
-        }
-        return most > 0;
     }
 
-    private void swap(int from, int middle, int to) {
+    private void keep(long less, int begin, int meet, int end) {
+        saved = less;
+        from = begin;
+        middle = meet;
+        to = end;
+    }
+
+    /** The two stretches change places; those at their ends are looked at next. */
+    private void swap() {
+        push(task(from - 1));
+        push(order[from]);
+        push(order[middle - 1]);
+        push(order[middle]);
+        push(order[to - 1]);
+        push(order[to]);
         System.arraycopy(order, from, part, 0, middle - from);
         System.arraycopy(order, middle, order, from, to - middle);
         System.arraycopy(part, 0, order, from + to - middle, middle - from);
+        for (int k = from; k < to; k++) {
+            at[order[k]] = k;
+        }
+    }
+
+    /** Three stretches by chance are put the last first, or two change places; false where none were found that may. */
+    private boolean kick() {
+        for (int tries = 0; tries < TRIES; tries++) {
+            from = random.nextInt(n - 1);
+            middle = from + 1 + random.nextInt(Math.min(LONGEST, n - 1 - from));
+            to = reach(from, middle, Math.min(n, middle + 1 + random.nextInt(LONGEST)));
+            looks += to - from;
+            if (to > middle) {
+                int begin = from;
+                int second = middle;
+                int third = to;
+                int room = Math.min(n - to, 1 + random.nextInt(LONGEST));
+                int end = room == 0 ? third : reach(begin, third, third + room);
+                if (end > third) {
+                    turned(begin, second, third, end);
+                    return true;
+                }
+                if (tries > FEW_TRIES) {
+                    turned(begin, second, second, third);
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Stretches from begin, second and third on, in the order third, second, begin. */
+    private void turned(int begin, int second, int third, int end) {
+        long before = between(begin, end);
+        from = begin;
+        middle = third;
+        to = end;
+        int[] old = Arrays.copyOfRange(order, begin, end);
+        push(task(begin - 1));
+        push(order[second - 1]);
+        push(order[third - 1]);
+        push(order[end - 1]);
+        push(order[begin]);
+        push(order[second]);
+        push(order[third]);
+        push(order[end]);
+        int filled = begin;
+        for (int k = third; k < end; k++) {
+            order[filled++] = old[k - begin];
+        }
+        for (int k = second; k < third; k++) {
+            order[filled++] = old[k - begin];
+        }
+        for (int k = begin; k < second; k++) {
+            order[filled++] = old[k - begin];
+        }
+        for (int k = begin; k < end; k++) {
+            at[order[k]] = k;
+        }
+        cost += between(begin, end) - before;
+    }
+
+    private long between(int begin, int end) {
+        long sum = 0;
+        for (int k = begin; k <= end; k++) {
+            sum += apart[task(k - 1)][order[k]];
+        }
+        return sum;
+    }
+
+    /** How far from the meeting place on nothing has to come after anything since the beginning. */
+    private int reach(int begin, int meet, int end) {
+        Arrays.fill(stretch, 0);
+        for (int k = begin; k < meet; k++) {
+            Bits.add(stretch, order[k]);
+        }
+        int reached = meet;
+        while (reached < end && !Bits.meets(c.ancestors[order[reached]], stretch)) {
+            reached++;
+        }
+        return reached;
     }
 }

@@ -50,7 +50,7 @@ class ArcExchangeTest {
             CompiledProblem c = CompiledProblem.of(problem);
             int[] given = c.topological.clone();
             ArcExchange exchange = ArcExchange.of(c).orElseThrow();
-            int[] order = exchange.best(given, 20_000, () -> false);
+            int[] order = exchange.best(given, 200, () -> false);
             List<String> ids =
                     Arrays.stream(order).mapToObj(task -> c.task(task).id()).toList();
             assertThat(OrderVerifier.follow(problem, ids).faults())
@@ -63,7 +63,7 @@ class ArcExchangeTest {
                     .isGreaterThanOrEqualTo(least);
             best += cost / Solver.SECOND + c.work / 1e3 == least ? 1 : 0;
             better += cost < Evaluation.counted(c, given).orElseThrow() ? 1 : 0;
-            int[] again = exchange.best(order, 1_000, () -> false);
+            int[] again = exchange.best(order, 50, () -> false);
             assertThat(Evaluation.counted(c, again).orElseThrow()).isLessThanOrEqualTo(cost);
         }
         assertThat(better).isGreaterThan(50);
