@@ -10,6 +10,7 @@ import shimwright.bench.desk.JobOnBench;
 import shimwright.bench.picture.section.SectionState;
 import shimwright.bench.web.kit.Drawings;
 import shimwright.bench.web.kit.Show;
+import shimwright.mechanics.axial.shim.Drawer;
 import shimwright.mechanics.conformity.Verdict;
 import shimwright.mechanics.working.Line;
 import shimwright.rebuild.act.ClearanceActs;
@@ -167,6 +168,15 @@ public record ClearanceView(
                                         : tag)
                                 .collect(Collectors.joining(" + ")))
                 .toList();
+    }
+
+    /** What a drawer advises, with the first offer said as {@link #laid} says it. */
+    public static String advice(Drawer.Result result, PlaceNames places, Map<String, Shop.Piece> drawer, Show show) {
+        List<String> best =
+                result.offers().isEmpty() ? List.of() : result.offers().get(0).pieces();
+        return best.isEmpty()
+                ? result.advice()
+                : result.advice().replace(String.join(", ", best), String.join("; ", laid(best, places, drawer, show)));
     }
 
     /** True where a round, counted from 1, was used. */
