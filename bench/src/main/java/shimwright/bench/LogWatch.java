@@ -41,11 +41,15 @@ final class LogWatch {
 
     /** An empty shop has paper made ready once its first entry is kept. */
     private static void paper(OpenLog log) {
-        if (log.head().count() > 0) {
-            PdfPaper.makeReady();
-        } else {
-            CompletableFuture.delayedExecutor(LOOK_AGAIN_SECONDS, TimeUnit.SECONDS)
-                    .execute(() -> paper(log));
+        try {
+            if (log.head().count() > 0) {
+                PdfPaper.makeReady();
+            } else {
+                CompletableFuture.delayedExecutor(LOOK_AGAIN_SECONDS, TimeUnit.SECONDS)
+                        .execute(() -> paper(log));
+            }
+        } catch (StoreFailure broken) {
+            // the pages say what is wrong with the log; paper needs none of this to be right
         }
     }
 
