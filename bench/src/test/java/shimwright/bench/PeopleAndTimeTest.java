@@ -2,6 +2,9 @@ package shimwright.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
@@ -39,6 +42,30 @@ class PeopleAndTimeTest {
         assertThat(page.select("ol.plan a").size()).isEqualTo(ahead);
         assertThat(bench.page("/job/job-v-0091/people").text())
                 .contains("All steps are done; there is nothing to share.");
+    }
+
+    /** A step's mark alone where a sentence of the program names it. */
+    private static final Pattern BARE = Pattern.compile(
+            "(?:needed for|until before|right after|with|[Ss]tep|hold points) [A-Z]{1,2}\\d{2}\\b(?! \\(|, \\p{L})");
+
+    @Test
+    void aSentenceThatNamesAStepSaysWhatIsDoneAtIt() {
+        for (String page : List.of(
+                JOB + "/people",
+                JOB + "/plan",
+                JOB + "/back?to=step:K02",
+                JOB + "/clearance/a",
+                "/job/job-v-0091/clearance/c")) {
+            assertThat(BARE.matcher(bench.page(page).select("main").text())
+                            .results()
+                            .map(MatchResult::group))
+                    .as(page)
+                    .isEmpty();
+        }
+        assertThat(bench.page(JOB + "/people").text()).contains("help is still needed for D08 (Right cover with");
+        assertThat(bench.page("/").select("a.job .unit").eachText())
+                .isNotEmpty()
+                .allMatch(name -> !name.contains("ambleholt-l5"));
     }
 
     @Test

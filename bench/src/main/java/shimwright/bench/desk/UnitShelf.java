@@ -109,6 +109,14 @@ public final class UnitShelf {
         return Optional.ofNullable(units().get(id)).map(PinnedUnit::type);
     }
 
+    /** The unit type of that id; empty also where the files were not wanted yet: none is read for it. */
+    public Optional<UnitType> typeAtHand(String id) {
+        Shelved now = shelved;
+        return now == null
+                ? Optional.empty()
+                : Optional.ofNullable(now.byType().get(id)).map(PinnedUnit::type);
+    }
+
     /** Why files of the shop are not on the shelf. */
     public List<Refusal> faults() {
         return shelved().faults();

@@ -24,7 +24,7 @@ final class PackChange {
         String closed = on.stream()
                 .filter(Step::oneWay)
                 .findFirst()
-                .map(step -> "step " + step.id() + " is done and closes over the pack")
+                .map(step -> "step " + step.named() + " is done and closes over the pack")
                 .orElse("");
         List<String> undo = new ArrayList<>(on.stream().map(Step::id).toList());
         fitting.ifPresent(step -> undo.add(0, step.id()));
@@ -68,8 +68,8 @@ final class PackChange {
 
     private static String undoing(Unit unit, Job job, Clearance clearance, Reading current) {
         List<String> steps = unit.stepsReading(clearance.id(), current.phase()).stream()
-                .map(Step::id)
-                .filter(job.stepsDone()::contains)
+                .filter(step -> job.stepsDone().contains(step.id()))
+                .map(Step::named)
                 .toList();
         return current.rounds().isEmpty() || steps.isEmpty()
                 ? ""

@@ -30,6 +30,9 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * choices, steps done, budget and hint always give the same plan.
  */
 public final class Planner {
+    /** How many hold points a remark names; how many more there are stands behind them. */
+    private static final int MOST_NAMED = 3;
+
     private Planner() {}
 
     /**
@@ -252,18 +255,27 @@ public final class Planner {
         if (unit.type().stationChange() == 0) {
             remarks.add("The unit file gives no time for changing the station, so it is not priced.");
         }
-        List<String> unpriced = order.steps().values().stream()
+        List<HoldPoint> unpriced = order.steps().values().stream()
                 .map(Step::hold)
                 .filter(id -> !id.isEmpty())
                 .distinct()
-                .filter(id -> chance(unit.holdPoint(id)) == 0)
+                .map(unit::holdPoint)
+                .filter(hold -> chance(hold) == 0)
                 .toList();
         if (!unpriced.isEmpty()) {
-            remarks.add("Without a chance in the unit file no late find is priced for hold points "
-                    + String.join(", ", unpriced) + ".");
+            remarks.add("Without a chance in the unit file no late find is priced for hold points " + named(unpriced)
+                    + ".");
         }
         UnknownTimes.unknown(unit, order, present).ifPresent(remarks::add);
         return List.copyOf(remarks);
+    }
+
+    private static String named(List<HoldPoint> holds) {
+        String first = holds.stream()
+                .limit(MOST_NAMED)
+                .map(hold -> hold.id() + " (" + hold.what() + ")")
+                .collect(Collectors.joining(", "));
+        return holds.size() <= MOST_NAMED ? first : first + " and " + (holds.size() - MOST_NAMED) + " more";
     }
 
     private static double chance(HoldPoint hold) {

@@ -109,7 +109,7 @@ class ChangedChoicesTest {
                                 + "count.");
         assertThat(bench.session("b").change().undoing())
                 .isEqualTo(
-                        "Undoing step T04 opens this reading again: its 3 rounds no longer count, and it is read anew.");
+                        "Undoing step T04 (Turn ten times each way) opens this reading again: its 3 rounds no longer count, and it is read anew.");
         for (String step : bench.session("b").change().undoFirst()) {
             assertThat(bench.job().stepsDone()).contains(step);
         }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import shimwright.bench.picture.plan.SwimlaneDiagram;
 import shimwright.bench.picture.plan.SwimlaneDiagram.Bar;
 import shimwright.bench.web.kit.Show;
@@ -77,7 +76,7 @@ public record PeopleView(
         if (!alone.fetched().isEmpty()) {
             double help = alone.fetched().stream().mapToDouble(Step::duration).sum();
             said.add("Alone, help is still needed for "
-                    + alone.fetched().stream().map(Step::id).collect(Collectors.joining(", ")) + ", "
+                    + PlanView.named(alone.fetched()) + ", "
                     + hours(help) + " of it.");
         }
         said.add(proof("With two", two));

@@ -147,16 +147,9 @@ public record PlanView(
         return said;
     }
 
-    /** A step by its mark, with the first sentence of what is done at it. */
-    static String named(Step step) {
-        int end = step.todo().indexOf(". ");
-        String first = end < 0 ? step.todo() : step.todo().substring(0, end);
-        return step.id() + " (" + (first.endsWith(".") ? first.substring(0, first.length() - 1) : first) + ")";
-    }
-
     /** The first steps of some, each with what is done at it, and how many more there are. */
-    private static String named(Collection<Step> steps) {
-        String first = steps.stream().limit(MOST_NAMED).map(PlanView::named).collect(Collectors.joining(", "));
+    static String named(Collection<Step> steps) {
+        String first = steps.stream().limit(MOST_NAMED).map(Step::named).collect(Collectors.joining(", "));
         return steps.size() <= MOST_NAMED ? first : first + " and " + (steps.size() - MOST_NAMED) + " more";
     }
 
@@ -165,7 +158,7 @@ public record PlanView(
         List<String> said = new ArrayList<>();
         why.waitsFor().forEach((step, because) -> {
             if (!done.contains(step.id())) {
-                said.add("after " + named(step) + ": " + unit.reason(why.step().id(), step.id()));
+                said.add("after " + step.named() + ": " + unit.reason(why.step().id(), step.id()));
             }
         });
         if (!why.heldUp().isEmpty()) {
@@ -178,12 +171,15 @@ public record PlanView(
         }
         if (why.putOff().isPresent() && Math.abs(why.putOff().getAsDouble()) >= 30) {
             double cost = why.putOff().getAsDouble();
-            said.add("put off until before " + (why.lastBefore().isEmpty() ? "the end" : why.lastBefore()) + " it "
-                    + (cost > 0 ? "costs " : "saves ") + show.span(Math.abs(cost)));
+            said.add("put off until before "
+                    + (why.lastBefore().isEmpty()
+                            ? "the end"
+                            : unit.step(why.lastBefore()).named()) + " it " + (cost > 0 ? "costs " : "saves ")
+                    + show.span(Math.abs(cost)));
         }
         if (!why.asWellAfter().isEmpty()) {
-            said.add("a matter of taste: it could as well come later, up to right after " + why.asWellAfter()
-                    + ", and cost the same");
+            said.add("a matter of taste: it could as well come later, up to right after "
+                    + unit.step(why.asWellAfter()).named() + ", and cost the same");
         }
         return String.join("; ", said);
     }

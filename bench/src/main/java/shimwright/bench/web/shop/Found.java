@@ -2,6 +2,7 @@ package shimwright.bench.web.shop;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import shimwright.bench.desk.JobSummary;
 
@@ -21,8 +22,9 @@ public record Found(List<JobCard> cards, int hidden) {
      *
      * @param lines of all jobs, the newest first
      * @param find a part of a number, an owner or a unit's name in any case; empty for what a bench wants to see first
+     * @param model maker and model of a unit type by its id; empty where they are not at hand
      */
-    static Found in(List<JobSummary> lines, String find) {
+    static Found in(List<JobSummary> lines, String find, UnaryOperator<String> model) {
         String word = find.toLowerCase(Locale.ROOT);
         List<JobSummary> shown = word.isEmpty()
                 ? Stream.concat(
@@ -33,7 +35,10 @@ public record Found(List<JobCard> cards, int hidden) {
                         .filter(line -> says(line, word))
                         .limit(LOOKED_FOR)
                         .toList();
-        return new Found(shown.stream().map(JobCard::of).toList(), lines.size() - shown.size());
+        List<JobCard> cards = shown.stream()
+                .map(line -> JobCard.of(line, model.apply(line.unitType())))
+                .toList();
+        return new Found(cards, lines.size() - shown.size());
     }
 
     private static boolean says(JobSummary line, String word) {

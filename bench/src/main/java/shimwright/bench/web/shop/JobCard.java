@@ -14,26 +14,22 @@ public record JobCard(
         String job, String number, String owner, boolean closed, String unitName, String where, int done, int total) {
     private static final String HANDED_BACK = "Handed back";
 
-    /** What its entries alone say: neither unit file nor plan is asked for. */
-    static JobCard of(JobSummary line) {
-        return of(line, line.closed() ? HANDED_BACK : "Open it to see what is next");
+    /**
+     * What its entries alone say: neither unit file nor plan is asked for.
+     *
+     * @param model maker and model of the unit; empty where that is not at hand yet, and comes with what is next
+     */
+    static JobCard of(JobSummary line, String model) {
+        return of(line, model, line.closed() ? HANDED_BACK : "Open it to see what is next");
     }
 
     /** A job whose unit file is not here. */
     static JobCard offShelf(JobSummary line) {
-        return of(line, "its unit type is not on this shelf");
+        return of(line, line.unitType() + " " + line.variant(), "its unit type is not on this shelf");
     }
 
-    private static JobCard of(JobSummary line, String where) {
-        return new JobCard(
-                line.job(),
-                line.number(),
-                line.owner(),
-                line.closed(),
-                line.unitType() + " " + line.variant(),
-                where,
-                line.done(),
-                0);
+    private static JobCard of(JobSummary line, String unitName, String where) {
+        return new JobCard(line.job(), line.number(), line.owner(), line.closed(), unitName, where, line.done(), 0);
     }
 
     /** The whole of it, with the step that its plan names. */

@@ -52,7 +52,7 @@ public final class ShopPages {
         Page page = door.page(ctx, "The shop", "", null, faults, typed);
         String asked = ctx.queryParam("find");
         String find = asked == null ? "" : asked.strip();
-        Found found = Found.in(desk.lines(), find);
+        Found found = Found.in(desk.lines(), find, this::model);
         Shop shop = desk.shop();
         long loose =
                 shop.pieces().values().stream().filter(Shop.Piece::inDrawer).count();
@@ -65,6 +65,14 @@ public final class ShopPages {
         more.put("toAsk", toAsk());
         more.put("today", page.show().date(desk.now()).toString());
         door.show(ctx, "shop", page, more);
+    }
+
+    /** Maker and model of a unit type, as long as they need not be read for it: the first page waits for no unit file. */
+    private String model(String type) {
+        return desk.shelf()
+                .typeAtHand(type)
+                .map(known -> known.maker() + " " + known.model())
+                .orElse("");
     }
 
     /** The jobs whose owner is to be asked how it goes, the soonest first. */

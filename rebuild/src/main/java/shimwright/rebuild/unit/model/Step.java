@@ -250,6 +250,13 @@ public record Step(
         return undoing.destroys();
     }
 
+    /** Its mark with the first sentence of what is done, as another sentence names it. */
+    public String named() {
+        int end = todo().indexOf(". ");
+        String first = end < 0 ? todo() : todo().substring(0, end);
+        return id() + " (" + (first.endsWith(".") ? first.substring(0, first.length() - 1) : first) + ")";
+    }
+
     /** The hold point accepted with the step; empty for none. */
     public String hold() {
         return care.hold();
