@@ -17,6 +17,7 @@ import shimwright.mechanics.thread.ThreadStrips;
 import shimwright.mechanics.thread.Tightening;
 import shimwright.mechanics.worksheet.Worksheet;
 import shimwright.rebuild.job.Job;
+import shimwright.rebuild.unit.begin.FirstUnit;
 import shimwright.rebuild.unit.edit.BoltText;
 import shimwright.rebuild.unit.model.Fastener;
 import shimwright.rebuild.unit.model.Seal;
@@ -112,7 +113,8 @@ record PartFacts(Job job, Unit unit, UnitSystem units) {
             String vg = grade.group(2);
             viscosity.put("grade", new Fact(vg == null ? "gear SAE " + grade.group(1) : vg, FILE));
         }
-        String name = unit.type().fluid().spec();
+        String spec = unit.type().fluid().spec();
+        String name = spec.equals(FirstUnit.UNKNOWN) ? "oil, which the unit file does not name yet" : spec;
         return List.of(
                 sheet(OIL, name, OilFills.SHEET, fill, "volume", "levelShift"),
                 sheet(OIL, name, OilViscosity.SHEET, viscosity, "viscosity", "index"));

@@ -14,6 +14,9 @@ import shimwright.rebuild.unit.begin.PartList.Part;
 
 /** The first unit file of a box that is in no file: usual parts, a usual order that is marked as such, a scheme for a drawing. */
 public final class FirstUnit {
+    /** What stands in the file where nobody can say it yet. */
+    public static final String UNKNOWN = "not known yet";
+
     private static final String USUAL = "usual";
     private static final String TIMED = "    origin: common practice\n";
     private static final int LONGEST = 80;
@@ -92,7 +95,7 @@ public final class FirstUnit {
         out.append("model: ").append(quoted(model)).append('\n');
         out.append("about: ").append(quoted(about())).append('\n');
         out.append("mass: 0 kg\nrated_torque: 0 N.m\n");
-        out.append("fluid: {spec: not known yet, volume: 0 L, level: not known yet}\n");
+        out.append("fluid: {spec: " + UNKNOWN + ", volume: 0 L, level: " + UNKNOWN + "}\n");
         out.append("variants:\n  A: {name: ").append(quoted(model)).append("}\ntell_tales: []\n");
         out.append("materials:\n");
         out.append("  casting: {name: cast aluminum, expansion: 21.8 um/m/K, hot_rise: 60 K}\n");
