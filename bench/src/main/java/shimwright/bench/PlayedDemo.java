@@ -59,8 +59,8 @@ final class PlayedDemo {
     }
 
     /**
-     * Plays the demo shop into a new folder and serves its main pages to itself: what the launcher runs after a build,
-     * to learn which classes a start needs.
+     * Plays the demo shop into a new folder, serves its main pages to itself and keeps a few entries: what the launcher runs after a
+     * build, to learn which classes a start and the first minutes need.
      *
      * @param args one folder that does not exist yet, where the played shop is laid as a backup
      */
@@ -79,10 +79,24 @@ final class PlayedDemo {
             }
             emptyShop();
             CalcCommand.run(List.of("involute", "angle=20"), new PrintStream(OutputStream.nullOutputStream()), err);
-            return args.isEmpty() ? 0 : keep(folder, Path.of(args.get(0)), err);
+            int kept = args.isEmpty() ? 0 : keep(folder, Path.of(args.get(0)), err);
+            evening(folder, err);
+            return kept;
         } catch (IOException broken) {
             err.println("The program could not serve itself: " + broken.getMessage());
             return 2;
+        }
+    }
+
+    /** What is kept first in an evening, once the shop was laid aside. */
+    private static void evening(Path folder, PrintStream err) throws IOException {
+        if (Serving.open(folder, new Options(Map.of("port", "0")), false, Clock.systemUTC())
+                instanceof Outcome.Ok<Serving.Running> ok) {
+            try (Serving.Running served = ok.value()) {
+                List<String> refused = FirstEntries.keep(
+                        "http://" + HOST + ":" + served.server().port() + "/");
+                refused.forEach(err::println);
+            }
         }
     }
 
