@@ -26,10 +26,14 @@ public final class Words {
             "en-US", "English, as in the US",
             "de", "Deutsch");
     private static final Pattern SENTENCES = Pattern.compile("(?<=[.?!]) ");
+    private static final Pattern COLON = Pattern.compile(": ");
     private static final Pattern CLAUSES = Pattern.compile("(?<=[:;]) ");
 
     /** A sentence with values that has fewer words of its own would be found in many a text. */
     private static final int FEWEST_OF_OURS = 2;
+
+    /** What is said of a place names so many places within each other; each more would double the work for a text that is not known. */
+    private static final int MOST_PLACES = 4;
 
     /** Values come again on each page of a job; so many are remembered. */
     private static final int MOST_VALUES = 4000;
@@ -202,12 +206,15 @@ public final class Words {
     /** What is said of a place: "job number: nothing typed." */
     private Optional<String> placed(Catalogue known, String text, int fewest) {
         int colon = text.indexOf(": ");
-        if (usage != null || colon < 0) {
+        if (usage != null || colon < 0 || COLON.matcher(text).results().count() > MOST_PLACES) {
             return Optional.empty();
         }
         Optional<String> place = known.said(text.substring(0, colon + 1), List.of(), List.of())
                 .or(() -> known.said(text.substring(0, colon), List.of(), List.of())
                         .map(said -> said + ":"));
+        if (place.isEmpty()) {
+            return place;
+        }
         String rest = text.substring(colon + 2);
         Optional<String> fact = said(rest, fewest);
         return fact.isEmpty() && Catalogue.words(rest) > 0 ? fact : place.map(said -> said + " " + fact.orElse(rest));

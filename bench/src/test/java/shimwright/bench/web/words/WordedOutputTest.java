@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 /** What a template says is said in other words; what is a value is left, and safe. */
 class WordedOutputTest {
@@ -81,6 +82,17 @@ class WordedOutputTest {
         assertThat(german.value("seen on 3 Nov 2026")).isEqualTo("seen on 3 Nov 2026");
         assertThat(german.value("the fork was bent")).isEqualTo("the fork was bent");
         assertThat(Words.of("no such").plain()).isTrue();
+    }
+
+    /** A note of many short pieces is left as it was typed, and at once: looking for places within places doubled with each colon. */
+    @Test
+    @Timeout(value = 20, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void aTextOfManyColonsIsLeftAtOnce() {
+        for (String piece : List.of("a: ", "Note: ", "job number: ", "job number: x. ", "a: b. ", "a; b: c. ")) {
+            String typed = (piece.repeat(40) + "the fork was bent").strip();
+            assertThat(Words.of("de").value(typed)).endsWith("the fork was bent");
+            assertThat(Words.of("de").ours(typed)).endsWith("the fork was bent");
+        }
     }
 
     @Test
