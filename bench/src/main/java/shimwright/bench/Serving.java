@@ -19,6 +19,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.TimeUnit;
 import shimwright.bench.command.Options;
 import shimwright.bench.demo.DemoShop;
 import shimwright.bench.desk.Desk;
@@ -50,7 +51,8 @@ final class Serving {
      * A running server.
      *
      * @param summaries of the job log; empty where each start works them out
-     * @param settled done when what may wait until the first page is shown has been done
+     * @param shown done a second after the start, or at once when it is closed: what may wait for the first page waits so long
+     * @param settled done when what may wait has been done
      */
     record Running(
             Javalin server,
@@ -59,12 +61,14 @@ final class Serving {
             UnitFolder units,
             Entrance entrance,
             Desk desk,
+            CompletableFuture<Void> shown,
             CompletableFuture<Void> settled)
             implements AutoCloseable {
         @Override
         public void close() {
             server.stop();
             desk.stopReading();
+            shown.complete(null);
             settled.handle((nothing, broken) -> broken == null).join();
             summaries.ifPresent(SummaryFile::close);
             log.close();
@@ -76,6 +80,7 @@ final class Serving {
         if (!(options instanceof Outcome.Ok<Options> ok)) {
             return refused(options.refusals(), err);
         }
+        makeReady();
         try {
             Path folder = ok.value().has("data")
                     ? Path.of(ok.value().get("data", ""))
@@ -115,7 +120,18 @@ final class Serving {
             err.println("Say where the shop's data lies: ./shimwright serve --data DIR");
             return REFUSED;
         }
+        makeReady();
         return start(Path.of(ok.value().get("data", "")), ok.value(), false, out, err);
+    }
+
+    /** Begins what every start needs beside the opening of the store, on the other core. */
+    @SuppressWarnings("ReturnValueIgnored")
+    private static void makeReady() {
+        ForkJoinPool.commonPool().execute(() -> {
+            // the rules of time zones are looked for in every library there is
+            ZoneId.systemDefault();
+            Server.makeReady();
+        });
     }
 
     static int refused(List<Refusal> refusals, PrintStream err) {
@@ -124,8 +140,6 @@ final class Serving {
     }
 
     private static int start(Path folder, Options options, boolean demo, PrintStream out, PrintStream err) {
-        // beside the opening of the store, on the other core
-        ForkJoinPool.commonPool().execute(Server::makeReady);
         Clock clock = Clock.system(ZoneId.systemDefault());
         Optional<OwnerFolder> owner = demo ? Optional.empty() : Optional.of(BackupCommands.owner(options, clock));
         Outcome<Running> running = open(folder, options, demo, clock, owner);
@@ -193,12 +207,11 @@ final class Serving {
                         if (!listening.isOk()) {
                             summaries.ifPresent(SummaryFile::close);
                         }
-                        return listening.map(open -> new Running(
-                                open, kept.log(), summaries, units, entrance, desk, CompletableFuture.runAsync(() -> {
-                                    desk.readingAnew().ifPresent(jobs -> desk.lines());
-                                    desk.versions().makeUp();
-                                    desk.pinOlderJobs("the program");
-                                })));
+                        return listening.map(open -> {
+                            CompletableFuture<Void> shown = new CompletableFuture<>();
+                            return new Running(
+                                    open, kept.log(), summaries, units, entrance, desk, shown, settle(desk, shown));
+                        });
                     });
             if (!(running instanceof Outcome.Ok<Running>)) {
                 kept.close();
@@ -207,9 +220,21 @@ final class Serving {
         });
     }
 
+    /** Does at once what a page has to wait for, the rest when the first page is shown or a second is over. */
+    private static CompletableFuture<Void> settle(Desk desk, CompletableFuture<Void> shown) {
+        CompletableFuture<Void> read =
+                CompletableFuture.runAsync(() -> desk.readingAnew().ifPresent(jobs -> desk.lines()));
+        return read.thenCombineAsync(shown.completeOnTimeout(null, 1, TimeUnit.SECONDS), (lines, page) -> {
+            desk.versions().makeUp();
+            desk.versions().pinOlderJobs("the program");
+            return null;
+        });
+    }
+
     private static void readShop(Desk desk) {
         try {
-            desk.shop();
+            desk.shopSummary();
+            desk.lines();
         } catch (StoreFailure broken) {
             // the page says what is wrong with the log
         }

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,7 +18,6 @@ import shimwright.rebuild.act.Act;
 import shimwright.rebuild.act.ActContext;
 import shimwright.rebuild.act.ActResult;
 import shimwright.rebuild.act.Acts;
-import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.LaysFile;
 import shimwright.rebuild.act.ShopActs;
 import shimwright.rebuild.job.AppendResult;
@@ -76,7 +76,7 @@ public final class Desk {
         this.clock = clock;
         this.streams = new FoldCache(log, summaries);
         this.earlier = new EarlierJobs(streams);
-        this.versions = new UnitVersions(this, log, shelf);
+        this.versions = new UnitVersions(this, log, shelf, streams);
         this.plans = new PlanCache(clock, SearchBudget.page(), SearchBudget.proof(), PlanCache.behind());
     }
 
@@ -175,6 +175,16 @@ public final class Desk {
         return streams.shop();
     }
 
+    /** What the first page says of the shop, without reading all of it. */
+    public ShopSummary shopSummary() {
+        return streams.shopSummary();
+    }
+
+    /** What the shop is and how it works, by name, without reading all of it. */
+    public Map<String, String> facts() {
+        return streams.facts();
+    }
+
     /** The shop outside of any job, with the unit files as another bench of it left them. */
     public ShopFloor floor() {
         versions.makeUp();
@@ -182,7 +192,7 @@ public final class Desk {
     }
 
     /** The unit file that a job stands on; one older than that stands on the shelf's file of its unit type. */
-    private Optional<PinnedUnit> file(Job job) {
+    Optional<PinnedUnit> file(Job job) {
         Optional<PinnedUnit> file = job.unitFile().isEmpty()
                 ? Optional.ofNullable(shelf.units().get(job.opened().unitType()))
                 : shelf.pinned(job.unitFile());
@@ -382,28 +392,5 @@ public final class Desk {
     private static Outcome<Done> otherwise() {
         return Outcome.refused(Refusal.of(
                 "entry", "this entry is already kept and says something else", "Load the page again and look"));
-    }
-
-    /**
-     * Jobs of before unit files were kept with them get the file that the shelf has now, so that from here on nothing of
-     * them changes.
-     *
-     * @param by who signs it
-     */
-    public void pinOlderJobs(String by) {
-        for (JobSummary line : lines()) {
-            if (line.unitFile().isEmpty()) {
-                streams.job(line.job()).ifPresent(job -> pin(job, by));
-            }
-        }
-    }
-
-    private void pin(Job job, String by) {
-        file(job)
-                .ifPresent(file -> act(
-                        job.id(),
-                        new IntakeActs.MoveUnit(
-                                file.hash(), job.variant(), "unit files are kept with their jobs from now on"),
-                        new Signed("pin-" + job.id(), by, UnitSystem.METRIC)));
     }
 }

@@ -48,6 +48,7 @@ final class FoldCache {
     private Set<String> names = Set.of();
     private Map<String, String> taken = Map.of();
     private @Nullable Stock stock;
+    private @Nullable ShopSummary shopSummary;
 
     /**
      * The streams of a log.
@@ -76,6 +77,10 @@ final class FoldCache {
     private void begin(Summaries kept) {
         Head upTo = kept.upTo();
         for (Summaries.Summary summary : kept.all()) {
+            if (summary.stream().equals(JobLog.SHOP)) {
+                shopSummary = ShopSummary.read(summary.head(), summary.text()).orElse(null);
+                continue;
+            }
             Optional<JobSummary> line = JobSummary.read(summary.stream(), summary.head(), summary.text());
             if (line.isEmpty()) {
                 known.clear();
@@ -179,6 +184,29 @@ final class FoldCache {
         head = Head.of(stream);
         stock = new Stock(head, stream, taken, shop, head.count() + "-" + Integer.toHexString(taken.hashCode()));
         return shop;
+    }
+
+    /** What the first page says of the shop: its gauges, and the pieces that lie in the drawer. */
+    synchronized ShopSummary shopSummary() {
+        return summary().without(taken.keySet());
+    }
+
+    /** What the shop is and how it works, by name. */
+    synchronized Map<String, String> facts() {
+        return summary().facts();
+    }
+
+    private ShopSummary summary() {
+        catchUp();
+        ShopSummary there = shopSummary;
+        if (there == null || !there.head().equals(log.head(JobLog.SHOP))) {
+            Shop shop = shop();
+            there = ShopSummary.of(Objects.requireNonNull(stock).head(), shop);
+            shopSummary = there;
+            unwritten.put(JobLog.SHOP, new Summaries.Summary(JobLog.SHOP, there.head(), there.text()));
+            write(1);
+        }
+        return there;
     }
 
     /** A word that changes whenever the shop does, as {@link #shop} gives it. */

@@ -10,9 +10,12 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import shimwright.mechanics.outcome.Outcome;
 import shimwright.mechanics.outcome.Refusal;
+import shimwright.mechanics.quantity.UnitSystem;
+import shimwright.rebuild.act.IntakeActs;
 import shimwright.rebuild.act.LaysFile;
 import shimwright.rebuild.act.UnitActs;
 import shimwright.rebuild.job.Entry;
+import shimwright.rebuild.job.Job;
 import shimwright.rebuild.job.JobLog;
 import shimwright.rebuild.job.LogEntry;
 import shimwright.rebuild.job.Shop;
@@ -28,11 +31,13 @@ public final class UnitVersions {
     private final Desk desk;
     private final JobLog log;
     private final UnitShelf shelf;
+    private final FoldCache streams;
 
-    UnitVersions(Desk desk, JobLog log, UnitShelf shelf) {
+    UnitVersions(Desk desk, JobLog log, UnitShelf shelf, FoldCache streams) {
         this.desk = desk;
         this.log = log;
         this.shelf = shelf;
+        this.streams = streams;
     }
 
     /**
@@ -213,5 +218,28 @@ public final class UnitVersions {
                     .flatMap(last -> text(type, last.change().after()))
                     .ifPresent(text -> shelf.lay(type, text.getBytes(StandardCharsets.UTF_8)));
         }
+    }
+
+    /**
+     * Jobs of before unit files were kept with them get the file that the shelf has now, so that from here on nothing of
+     * them changes.
+     *
+     * @param by who signs it
+     */
+    public void pinOlderJobs(String by) {
+        for (JobSummary line : streams.lines()) {
+            if (line.unitFile().isEmpty()) {
+                streams.job(line.job()).ifPresent(job -> pin(job, by));
+            }
+        }
+    }
+
+    private void pin(Job job, String by) {
+        desk.file(job)
+                .ifPresent(file -> desk.act(
+                        job.id(),
+                        new IntakeActs.MoveUnit(
+                                file.hash(), job.variant(), "unit files are kept with their jobs from now on"),
+                        new Desk.Signed("pin-" + job.id(), by, UnitSystem.METRIC)));
     }
 }

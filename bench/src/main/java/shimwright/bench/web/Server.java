@@ -78,7 +78,7 @@ public final class Server {
      */
     // size: one line for each room of pages
     public static Javalin of(Desk desk, Paper paper, Supplier<String> ids, ZoneId zone, Entrance entrance) {
-        Door door = new Door(ids, zone, () -> desk.shop().facts());
+        Door door = new Door(ids, zone, desk::facts);
         return Javalin.create(config -> {
             Guard.on(config, entrance);
             Typeface.on(config.routes);

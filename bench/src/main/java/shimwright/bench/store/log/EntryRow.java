@@ -2,6 +2,7 @@ package shimwright.bench.store.log;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import shimwright.rebuild.job.Head;
 import shimwright.rebuild.job.LogEntry;
 
@@ -44,6 +45,11 @@ public record EntryRow(long number, long streamNumber, EntryText written, String
 
     String type() {
         return written.type();
+    }
+
+    /** When it was kept; what it says is not read. */
+    Instant at() {
+        return Instant.parse(written.at());
     }
 
     /** Whether this row is the one that follows {@code log} in the whole log. */

@@ -120,7 +120,7 @@ public final class LogQueries implements AutoCloseable {
     /** When the last entry was kept; empty for a log without any. */
     public Optional<Instant> lastKept() {
         return ask(database -> Sql.entryAt(database, Sql.head(database).count()))
-                .map(row -> row.kept().draft().at());
+                .map(EntryRow::at);
     }
 
     /** How far a stream goes. */

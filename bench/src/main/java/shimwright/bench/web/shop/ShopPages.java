@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import shimwright.bench.desk.Desk;
 import shimwright.bench.desk.JobSummary;
+import shimwright.bench.desk.ShopSummary;
 import shimwright.bench.web.kit.Door;
 import shimwright.bench.web.kit.Form;
 import shimwright.bench.web.kit.Page;
@@ -53,15 +54,12 @@ public final class ShopPages {
         String asked = ctx.queryParam("find");
         String find = asked == null ? "" : asked.strip();
         Found found = Found.in(desk.lines(), find, this::model);
-        Shop shop = desk.shop();
-        long loose =
-                shop.pieces().values().stream().filter(Shop.Piece::inDrawer).count();
-        List<Shop.Gauge> gauges = List.copyOf(shop.gauges().values());
+        ShopSummary shop = desk.shopSummary();
         Map<String, Object> more = new LinkedHashMap<>();
         more.put("found", found);
         more.put("find", find);
-        more.put("loose", loose);
-        more.put("gauges", gauges);
+        more.put("loose", (long) shop.pieces().size());
+        more.put("gauges", shop.gauges());
         more.put("toAsk", toAsk());
         more.put("today", page.show().date(desk.now()).toString());
         door.show(ctx, "shop", page, more);
