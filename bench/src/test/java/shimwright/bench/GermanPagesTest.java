@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import shimwright.bench.web.words.Words;
 
 /** Pages in other words: what is sent, linked and drawn is the same, and what somebody typed stays as it was typed. */
@@ -132,6 +133,16 @@ class GermanPagesTest {
                 .distinct()
                 .toList();
         assertThat(alone).isEmpty();
+    }
+
+    /** What may be typed is said in German below each field of a worksheet; an example and a choice by name are what is typed. */
+    @ParameterizedTest
+    @ValueSource(strings = {"/sheets/tightening", "/sheets/end-play", "/sheets/mesh-forces", "/sheets/interference"})
+    void whatAFieldOfAWorksheetTakesIsSaidInGerman(String path) {
+        assertThat(page("de", path).select("small[id$=-hint]").eachText())
+                .isNotEmpty()
+                .noneMatch(hint ->
+                        hint.matches(".*\\b(?:a number|to|such as|at least|at most|one a line|one round)\\b.*"));
     }
 
     /** What a record shows is evidence: it reads alike on every screen, and the page around it says that it is English. */
