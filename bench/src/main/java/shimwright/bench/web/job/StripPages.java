@@ -111,7 +111,10 @@ public final class StripPages {
             // where it would stand in the file helps nobody here
             more.put(
                     "refused",
-                    changes.refusals().stream().map(StripPages::atTheBench).toList());
+                    changes.refusals().stream()
+                            .map(StripPages::atTheBench)
+                            .distinct()
+                            .toList());
             more.put("bolts", edit.withoutTorque());
             more.put("off", edit.strip().size());
             more.put("left", left(bench, was));
