@@ -45,7 +45,10 @@ class OwnWayTest {
                 .contains("Not kept.")
                 .contains("Say how it came about");
         post("Q01", "jumped", "reason", "the oven was hot");
-        assertThat(browser.text()).contains("Kept: done out of order").contains("Q01 was done before E04");
+        assertThat(browser.text())
+                .contains("Kept: done out of order")
+                .contains("Q01 (Spacer S5")
+                .contains(") was done before E04");
         // the plan begins where the bench really is
         browser.open(bench.url(JOB + "/plan"));
         assertThat(browser.one("ol.plan li").getText()).startsWith("E02");
