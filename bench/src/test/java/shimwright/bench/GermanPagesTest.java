@@ -145,6 +145,26 @@ class GermanPagesTest {
                         hint.matches(".*\\b(?:a number|to|such as|at least|at most|one a line|one round)\\b.*"));
     }
 
+    /** What a worksheet warns of, what stands in its working and where that is from. */
+    @ParameterizedTest
+    @ValueSource(strings = {"end-play", "synchro-capacity", "thread-wires", "key"})
+    void whatAWorksheetAnswersIsSaidInGerman(String sheet) {
+        assertThat(page("de", "/sheets/" + sheet + "?" + SheetPagesTest.example(sheet))
+                        .select("p.caution, table.working td")
+                        .eachText())
+                .hasSizeGreaterThan(5)
+                .noneMatch(said -> said.matches(".*\\b(?:the|of|and|from|with)\\b.*"));
+    }
+
+    /** Why a step stands where it stands is said reason by reason; the names of steps are the unit's. */
+    @Test
+    void whyAStepStandsWhereItDoesIsSaidInGerman() {
+        assertThat(page("de", "/job/job-v-0093/plan").select("details.why p").eachText())
+                .isNotEmpty()
+                .noneMatch(why -> why.contains("waiting for it") || why.contains("must be there first"))
+                .anyMatch(why -> why.contains("darauf wartet: "));
+    }
+
     /** What a record shows is evidence: it reads alike on every screen, and the page around it says that it is English. */
     @Test
     void theEvidenceOfARecordReadsAlikeOnEveryScreen() {

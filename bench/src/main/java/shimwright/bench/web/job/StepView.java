@@ -52,7 +52,7 @@ import shimwright.rebuild.unit.model.UnitType.Window;
  * @param takes what it takes
  * @param lastCall what it shuts in, and what that costs; null where it is done or none is next
  * @param hands that it needs more than one person, and which steps after it do; empty where it does not
- * @param because why it stands here; empty where the plan does not have it ahead
+ * @param because why it stands here, reason by reason; empty where the plan does not have it ahead
  * @param checks its hold point
  * @param cautions the usual cautions
  * @param ahead the steps after it
@@ -72,7 +72,7 @@ public record StepView(
         Takes takes,
         @Nullable LastCallCost lastCall,
         String hands,
-        String because,
+        List<String> because,
         List<HoldPoints.CheckStanding> checks,
         List<String> cautions,
         List<Step> ahead,
@@ -172,7 +172,7 @@ public record StepView(
                     new Takes(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
                     null,
                     "",
-                    "",
+                    List.of(),
                     List.of(),
                     List.of(),
                     ahead,
@@ -318,14 +318,14 @@ public record StepView(
                 + (next.isEmpty() ? " for the last time." : "; next such steps: " + String.join(", ", next) + ".");
     }
 
-    private static String because(JobOnBench bench, Step step, Show show) {
+    private static List<String> because(JobOnBench bench, Step step, Show show) {
         return bench.plan() instanceof Outcome.Ok<Plan> ok
                 ? ok.value().because().stream()
                         .filter(why -> why.step().equals(step))
                         .map(why -> PlanView.words(bench.unit(), bench.job().stepsDone(), why, show))
                         .findFirst()
-                        .orElse("")
-                : "";
+                        .orElse(List.of())
+                : List.of();
     }
 
     private static Drawings drawing(JobOnBench bench, @Nullable Step step, Show show) {

@@ -26,11 +26,11 @@ import shimwright.rebuild.unit.model.UnitType.Choice;
  * @param plan the plan
  * @param drawing the plan as a picture, for a tablet and for a phone
  * @param figures what the order costs, as sentences
- * @param because why a step stands where it stands, by step
+ * @param because why a step stands where it stands, reason by reason, by step
  * @param heldUp what must be new and is neither ordered nor here
  */
 public record PlanView(
-        Plan plan, Drawings drawing, List<String> figures, Map<String, String> because, List<HeldUpBy> heldUp) {
+        Plan plan, Drawings drawing, List<String> figures, Map<String, List<String>> because, List<HeldUpBy> heldUp) {
     /** So many steps are named one after another before the rest is counted. */
     private static final int MOST_NAMED = 3;
 
@@ -77,7 +77,7 @@ public record PlanView(
                 .toList();
         Map<String, String> stations = new LinkedHashMap<>();
         bench.unit().type().stations().forEach((id, station) -> stations.put(id, station.name()));
-        Map<String, String> because = new LinkedHashMap<>();
+        Map<String, List<String>> because = new LinkedHashMap<>();
         plan.because()
                 .forEach(why -> because.put(
                         why.step().id(), words(bench.unit(), bench.job().stepsDone(), why, show)));
@@ -153,8 +153,8 @@ public record PlanView(
         return steps.size() <= MOST_NAMED ? first : first + " and " + (steps.size() - MOST_NAMED) + " more";
     }
 
-    /** Why a step stands where it stands, in a sentence or two. */
-    public static String words(Unit unit, Collection<String> done, StepReason why, Show show) {
+    /** Why a step stands where it stands, reason by reason. */
+    public static List<String> words(Unit unit, Collection<String> done, StepReason why, Show show) {
         List<String> said = new ArrayList<>();
         why.waitsFor().forEach((step, because) -> {
             if (!done.contains(step.id())) {
@@ -181,6 +181,6 @@ public record PlanView(
             said.add("a matter of taste: it could as well come later, up to right after "
                     + unit.step(why.asWellAfter()).named() + ", and cost the same");
         }
-        return String.join("; ", said);
+        return said;
     }
 }

@@ -66,9 +66,9 @@ public record TonightView(
      *
      * @param time from and to, times of day
      * @param note getting ready and waiting before it; empty for none
-     * @param why why it stands here in the plan; empty where nothing is to be said
+     * @param why why it stands here in the plan, reason by reason; empty where nothing is to be said
      */
-    public record Line(Step step, String time, String note, String why) {}
+    public record Line(Step step, String time, String note, List<String> why) {}
 
     /**
      * Steps that are not for tonight for one reason.
@@ -88,7 +88,8 @@ public record TonightView(
         return titles;
     }
 
-    static TonightView of(Context ctx, Door door, JobOnBench bench, Plan plan, Map<String, String> because, Show show) {
+    static TonightView of(
+            Context ctx, Door door, JobOnBench bench, Plan plan, Map<String, List<String>> because, Show show) {
         LocalDateTime now = bench.bench().now().atZone(show.zone()).toLocalDateTime();
         String kept = door.remembered(ctx, "tonight");
         String typed = ctx.queryParam("until");
@@ -125,7 +126,7 @@ public record TonightView(
         return (percent.matches("\\d{1,2}") ? Double.parseDouble(percent) : 30) / 100 * OF_SHARE;
     }
 
-    private static Line line(Timed timed, Instant now, Map<String, String> because, Show show) {
+    private static Line line(Timed timed, Instant now, Map<String, List<String>> because, Show show) {
         Step step = timed.step();
         double ready = timed.ends() - timed.begins() - timed.waits() - step.duration();
         List<String> notes = new ArrayList<>();
@@ -139,7 +140,7 @@ public record TonightView(
                 step,
                 at(now, timed.begins(), show) + " to " + at(now, timed.ends(), show),
                 String.join(", ", notes),
-                because.getOrDefault(step.id(), ""));
+                because.getOrDefault(step.id(), List.of()));
     }
 
     private static String at(Instant now, double seconds, Show show) {
