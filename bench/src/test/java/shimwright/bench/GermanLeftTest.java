@@ -31,8 +31,8 @@ class GermanLeftTest {
             Pattern.CASE_INSENSITIVE);
     private static final List<String> HEARD = List.of("placeholder", "aria-label", "title", "alt");
 
-    /** So many were left on 1 December 2026. */
-    private static final int LEFT = 3013;
+    /** So many were left on 1 December 2026, and a few more, for times of day are among them. */
+    private static final int LEFT = 2170;
 
     @Test
     void noMoreIsLeftThanWasCounted() throws IOException {

@@ -35,7 +35,7 @@ public final class Words {
     /** What is said of a place names so many places within each other; each more would double the work for a text that is not known. */
     private static final int MOST_PLACES = 4;
 
-    /** Values come again on each page of a job; so many are remembered. */
+    /** Values, and words of the program, come again on each page of a job; so many of each are remembered. */
     private static final int MOST_VALUES = 4000;
 
     private static final int LONGEST_VALUE = 400;
@@ -48,6 +48,7 @@ public final class Words {
     private final Map<String, String> pieces = new ConcurrentHashMap<>();
     private final Map<String, String> marked = new ConcurrentHashMap<>();
     private final Map<String, String> values = new ConcurrentHashMap<>();
+    private final Map<String, String> own = new ConcurrentHashMap<>();
 
     private Words(String language, @Nullable Catalogue catalogue, @Nullable Usage usage) {
         this.language = language;
@@ -122,7 +123,7 @@ public final class Words {
         if (catalogue == null) {
             return text;
         }
-        return usage != null ? usage.said(text) : said(text, 0).orElse(text);
+        return usage != null ? usage.said(text) : remembered(own, text, 0);
     }
 
     /** A value: a sentence that the program is known to say, or left as it is. */
@@ -133,14 +134,18 @@ public final class Words {
         if (foreign() && Days.is(text)) {
             return Days.german(text);
         }
-        String known = values.get(text);
+        return remembered(values, text, Catalogue.FEWEST_WORDS);
+    }
+
+    private String remembered(Map<String, String> memory, String text, int fewest) {
+        String known = memory.get(text);
         if (known == null) {
-            known = said(text, Catalogue.FEWEST_WORDS).orElse(text);
-            if (values.size() >= MOST_VALUES) {
-                values.clear();
+            known = said(text, fewest).orElse(text);
+            if (memory.size() >= MOST_VALUES) {
+                memory.clear();
             }
             if (text.length() <= LONGEST_VALUE) {
-                values.put(text, known);
+                memory.put(text, known);
             }
         }
         return known;
