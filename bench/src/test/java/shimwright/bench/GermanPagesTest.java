@@ -162,6 +162,7 @@ class GermanPagesTest {
         assertThat(page("de", "/job/job-v-0093/plan").select("details.why p").eachText())
                 .isNotEmpty()
                 .noneMatch(why -> why.contains("waiting for it") || why.contains("must be there first"))
+                .noneMatch(why -> why.contains(".;") || why.contains(".."))
                 .anyMatch(why -> why.contains("darauf wartet: "));
     }
 

@@ -153,12 +153,17 @@ public record PlanView(
         return steps.size() <= MOST_NAMED ? first : first + " and " + (steps.size() - MOST_NAMED) + " more";
     }
 
+    private static String withoutStop(String sentence) {
+        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+    }
+
     /** Why a step stands where it stands, reason by reason. */
     public static List<String> words(Unit unit, Collection<String> done, StepReason why, Show show) {
         List<String> said = new ArrayList<>();
         why.waitsFor().forEach((step, because) -> {
             if (!done.contains(step.id())) {
-                said.add("after " + step.named() + ": " + unit.reason(why.step().id(), step.id()));
+                said.add("after " + step.named() + ": "
+                        + withoutStop(unit.reason(why.step().id(), step.id())));
             }
         });
         if (!why.heldUp().isEmpty()) {
