@@ -19,12 +19,13 @@ final class ArcExchange {
     /** Exchanges looked at for a task that may be taken. */
     private static final int LOOKS = 200;
 
-    /** Cycles without anything better after which a part of one is looked at in one go, and which. */
-    private static final int PATIENCE = 6;
+    /** Exchanges looked at by pair of tasks in one go, so many without anything better after which it is less, and what part then. */
+    private static final long AT_ONCE = 40_000;
 
+    private static final long PATIENCE = 6 * AT_ONCE;
     private static final int PARTS = 4;
     /** Longest stretch that changes places by chance, and tries to find three that may. */
-    private static final int LONGEST = 50;
+    private static final int LONGEST = 8;
 
     private static final int TRIES = 2000;
     /** Tries after which two are enough. */
@@ -32,9 +33,11 @@ final class ArcExchange {
     /** Rounds after which it is asked whether to stop. */
     private static final int ASKED = 64;
     /** Of the mean cost between neighbours: how much dearer an order may be that is gone on from at first. */
-    private static final double WARM = 0.5;
-    /** Exchanges looked at by pair of tasks from warm to cold; then it begins again from the best. */
-    private static final long CYCLE = 40_000;
+    private static final double WARM = 1;
+    /** Exchanges looked at by pair of tasks from warm to cold, at first and at most: each time twice as many, begun again from the best. */
+    private static final long SHORT_CYCLE = 2_500;
+
+    private static final long LONG_CYCLE = 160_000;
 
     private final CompiledProblem c;
     private final int n;
@@ -54,10 +57,18 @@ final class ArcExchange {
     private int height;
     private final long[] stretch;
     private long cost;
-    private int[] best;
-    private long least;
+    private final int[] best;
+    private long least = Long.MAX_VALUE;
     private long looks;
-    private int vain;
+    /** Looks when the best was found. */
+    private long gained;
+    /** The order gone on with from call to call, its cost, and where it stands between warm and cold. */
+    private final int[] kept;
+
+    private long keptCost;
+    private long cycle;
+    private long begun;
+    private double warm;
     /** The exchange found: what it saves, and where its stretches begin, meet and end. */
     private long saved;
 
@@ -77,7 +88,8 @@ final class ArcExchange {
         this.stack = new int[n + 1];
         this.stacked = new boolean[n + 1];
         this.stretch = Bits.empty(n);
-        this.best = order;
+        this.best = new int[n + 1];
+        this.kept = new int[n + 1];
     }
 
     /** For a problem in which all cost lies between neighbours; empty for another. */
@@ -94,7 +106,7 @@ final class ArcExchange {
     }
 
     /**
-     * The best order found, never dearer than the given one.
+     * The best order found, never dearer than the given one. Asked again it goes on where it stopped.
      *
      * @param most most tasks to take on the way
      */
@@ -104,48 +116,54 @@ final class ArcExchange {
             push(task);
         }
         descend();
-        best = order.clone();
-        least = cost;
-        long whole = CYCLE * n * n;
-        long last = looks + Math.min(most * LOOKS, vain < PATIENCE ? whole : whole / PARTS);
-        while (looks < last && !stop.getAsBoolean()) {
-            long before = least;
-            long cycle = Math.min(whole, last - looks);
-            if (!cool(WARM * cost / n, cycle, stop)) {
-                break;
+        keepIfBest();
+        long pairs = (long) n * n;
+        long whole = AT_ONCE * pairs;
+        long last = looks + Math.min(most * LOOKS, looks - gained < PATIENCE * pairs ? whole : whole / PARTS);
+        boolean moves = true;
+        while (moves && looks < last && !stop.getAsBoolean()) {
+            if (looks - begun >= cycle) {
+                System.arraycopy(best, 0, kept, 0, n);
+                keptCost = least;
+                cycle = cycle == 0 ? SHORT_CYCLE * pairs : Math.min(2 * cycle, LONG_CYCLE * pairs);
+                begun = looks;
+                warm = WARM * least / n;
             }
-            vain = least < before ? 0 : cycle < whole ? vain : vain + 1;
+            moves = cool(Math.min(last, begun + cycle), stop);
         }
         return Arrays.copyOf(best, n);
     }
 
-    /** Betters orders near the best one, going on from dearer ones less and less; false where no stretches change places. */
-    private boolean cool(double warm, long most, BooleanSupplier stop) {
-        long begun = looks;
-        set(best);
-        int[] kept = order.clone();
-        for (int round = 1; looks - begun < most; round++) {
-            double heat = warm * (begun + most - looks) / most;
-            long was = cost;
+    /** Betters orders near the one kept, going on from dearer ones less and less; false where no stretches change places. */
+    private boolean cool(long last, BooleanSupplier stop) {
+        set(kept, keptCost);
+        for (int round = 1; looks < last; round++) {
+            double heat = warm * Math.max(0, begun + cycle - looks) / cycle;
             looks += n;
             if (!kick()) {
                 return false;
             }
             descend();
-            if (cost < least) {
-                least = cost;
-                System.arraycopy(order, 0, best, 0, n);
-            }
-            if (cost <= was || random.nextDouble() < Math.exp((was - cost) / heat)) {
+            keepIfBest();
+            if (cost <= keptCost || random.nextDouble() < Math.exp((keptCost - cost) / heat)) {
                 System.arraycopy(order, 0, kept, 0, n);
+                keptCost = cost;
             } else {
-                set(kept, was);
+                set(kept, keptCost);
             }
             if (round % ASKED == 0 && stop.getAsBoolean()) {
                 return true;
             }
         }
         return true;
+    }
+
+    private void keepIfBest() {
+        if (cost < least) {
+            least = cost;
+            gained = looks;
+            System.arraycopy(order, 0, best, 0, n);
+        }
     }
 
     private void set(int[] to) {
