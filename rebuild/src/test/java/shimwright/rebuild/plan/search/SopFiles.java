@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -69,5 +70,35 @@ final class SopFiles {
             tasks.add(new Task("n" + i, "node " + i, 0, "n" + i, Set.of(), after, 0));
         }
         return SequencingProblem.of(tasks, new SetUps(stands, turn, 1, 0, Map.of()));
+    }
+
+    /** What an order costs, counted from the file's own numbers alone; a fault where it breaks what the file says. */
+    static long cost(String file, List<String> order) throws IOException {
+        String text = text(file);
+        int[] entries = Arrays.stream(text.substring(text.indexOf("EDGE_WEIGHT_SECTION") + 19)
+                        .replace("EOF", "")
+                        .trim()
+                        .split("\\s+"))
+                .mapToInt(Integer::parseInt)
+                .toArray();
+        int n = entries[0];
+        int[] path =
+                order.stream().mapToInt(id -> Integer.parseInt(id.substring(1))).toArray();
+        if (path.length != n
+                || path[0] != 0
+                || path[n - 1] != n - 1
+                || Set.copyOf(order).size() != n) {
+            throw new IllegalStateException("not a path through all nodes from the first to the last: " + order);
+        }
+        long cost = 0;
+        for (int k = 1; k < n; k++) {
+            cost += entries[1 + path[k - 1] * n + path[k]];
+            for (int before = 0; before < k; before++) {
+                if (entries[1 + path[before] * n + path[k]] < 0) {
+                    throw new IllegalStateException(path[k] + " must come before " + path[before]);
+                }
+            }
+        }
+        return cost;
     }
 }

@@ -39,31 +39,35 @@ class SopTest {
         assertThat(answer.proven()).isTrue();
     }
 
-    /** The ones that are not proven in seconds: no order below the optimum, no bound above it, and the figures printed. */
+    /**
+     * The ones that are not proven in seconds: no order below what is published as least possible, no bound above the best order
+     * published, and the figures printed. Where the two differ (a list in a stored public solver of decision diagrams, its
+     * repository not shown) the best published need not be the best there is.
+     */
     @ParameterizedTest
     @EnabledIfSystemProperty(named = "shimwright.figures", matches = "true")
     @CsvSource({
-        "ft53.2, 8026",
-        "ft53.3, 10262",
-        "ft70.1, 39313",
-        "ft70.2, 40419",
-        "ft70.3, 42535",
-        "kro124p.1, 39420",
-        "kro124p.2, 41336",
-        "kro124p.3, 49499",
-        "p43.1, 28140",
-        "p43.2, 28480",
-        "prob.100, 1163",
-        "rbg150a, 1750",
-        "ry48p.1, 15805",
-        "ry48p.2, 16666",
-        "ry48p.3, 19894"
+        "ft53.2, 8026, 8026",
+        "ft53.3, 10262, 10262",
+        "ft70.1, 39313, 39313",
+        "ft70.2, 40101, 40419",
+        "ft70.3, 42535, 42535",
+        "kro124p.1, 38762, 39420",
+        "kro124p.2, 39841, 41336",
+        "kro124p.3, 43904, 49499",
+        "p43.1, 28140, 28140",
+        "p43.2, 28480, 28480",
+        "prob.100, 1045, 1163",
+        "rbg150a, 1750, 1750",
+        "ry48p.1, 15805, 15805",
+        "ry48p.2, 16074, 16666",
+        "ry48p.3, 19490, 19894"
     })
-    void noOrderBelowAndNoBoundAboveThePublishedOptimum(String name, double optimum) throws IOException {
+    void noOrderBelowAndNoBoundAboveWhatIsPublished(String name, double least, double best) throws IOException {
         assumeThat(SopFiles.has(name + ".sop")).isTrue();
-        Solution answer = solve(name, optimum, Long.MAX_VALUE / 4, Integer.getInteger("shimwright.seconds", 60));
-        assertThat(answer.cost().total()).isGreaterThanOrEqualTo(optimum);
-        assertThat(answer.bound()).isLessThanOrEqualTo(optimum);
+        Solution answer = solve(name, best, Long.MAX_VALUE / 4, Integer.getInteger("shimwright.seconds", 60));
+        assertThat(answer.cost().total()).isGreaterThanOrEqualTo(least);
+        assertThat(answer.bound()).isLessThanOrEqualTo(best);
     }
 
     private static Solution solve(String name, double optimum, long states, double seconds) throws IOException {
@@ -88,6 +92,8 @@ class SopTest {
                     answer.states());
         }
         assertThat(OrderVerifier.faults(problem, answer.order(), answer.cost())).isEmpty();
+        assertThat(SopFiles.cost(name + ".sop", answer.order()))
+                .isEqualTo((long) answer.cost().total());
         return answer;
     }
 }
