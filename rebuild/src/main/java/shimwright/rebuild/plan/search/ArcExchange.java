@@ -18,8 +18,7 @@ final class ArcExchange {
     private static final int NEAREST = 12;
     /** Exchanges looked at for a task that may be taken. */
     private static final int LOOKS = 200;
-
-    /** Exchanges looked at by pair of tasks in one go, so many without anything better after which it is less, and what part then. */
+    /** Looks in one go, by pair that may stand either way; so many in vain after which they are fewer, and what part then. */
     private static final long AT_ONCE = 40_000;
 
     private static final long PATIENCE = 6 * AT_ONCE;
@@ -32,12 +31,12 @@ final class ArcExchange {
     private static final int FEW_TRIES = 10;
     /** Rounds after which it is asked whether to stop. */
     private static final int ASKED = 64;
-    /** Of the mean cost between neighbours: how much dearer an order may be that is gone on from at first. */
+    /** Of the mean cost between neighbours: how much dearer an order gone on from may be at first, and twice that by turns. */
     private static final double WARM = 1;
-    /** Exchanges looked at by pair of tasks from warm to cold, at first and at most: each time twice as many, begun again from the best. */
+    /** Looks by such pair from warm to cold at first; begun anew from the best, every second time twice as long, so many times. */
     private static final long SHORT_CYCLE = 2_500;
 
-    private static final long LONG_CYCLE = 160_000;
+    private static final int DOUBLED = 6;
 
     private final CompiledProblem c;
     private final int n;
@@ -47,6 +46,8 @@ final class ArcExchange {
     private final int[][] nearest;
     /** What must come after a task with nothing between. */
     private final int[][] next;
+    /** Twice the pairs of tasks that may stand either way. */
+    private final long pairs;
 
     private final Random random = new Random(1);
     private final int[] order;
@@ -67,6 +68,7 @@ final class ArcExchange {
 
     private long keptCost;
     private long cycle;
+    private int cycles;
     private long begun;
     private double warm;
     /** The exchange found: what it saves, and where its stretches begin, meet and end. */
@@ -79,6 +81,10 @@ final class ArcExchange {
     private ArcExchange(CompiledProblem c) {
         this.c = c;
         this.n = c.n;
+        this.pairs = Math.max(
+                n,
+                (long) n * n
+                        - 2 * Arrays.stream(c.ancestors).mapToLong(Bits::count).sum());
         this.apart = Arcs.apart(c);
         this.next = Arcs.next(c);
         this.nearest = Arcs.nearest(c, apart, NEAREST);
@@ -117,7 +123,6 @@ final class ArcExchange {
         }
         descend();
         keepIfBest();
-        long pairs = (long) n * n;
         long whole = AT_ONCE * pairs;
         long last = looks + Math.min(most * LOOKS, looks - gained < PATIENCE * pairs ? whole : whole / PARTS);
         boolean moves = true;
@@ -125,9 +130,10 @@ final class ArcExchange {
             if (looks - begun >= cycle) {
                 System.arraycopy(best, 0, kept, 0, n);
                 keptCost = least;
-                cycle = cycle == 0 ? SHORT_CYCLE * pairs : Math.min(2 * cycle, LONG_CYCLE * pairs);
+                cycle = (SHORT_CYCLE << Math.min(cycles / 2, DOUBLED)) * pairs;
                 begun = looks;
-                warm = WARM * least / n;
+                warm = WARM * (1 + cycles % 2) * least / n;
+                cycles++;
             }
             moves = cool(Math.min(last, begun + cycle), stop);
         }
