@@ -332,17 +332,14 @@ final class ArcExchange {
             to = reach(from, middle, Math.min(n, middle + 1 + random.nextInt(LONGEST)));
             looks += to - from;
             if (to > middle) {
-                int begin = from;
-                int second = middle;
-                int third = to;
                 int room = Math.min(n - to, 1 + random.nextInt(LONGEST));
-                int end = room == 0 ? third : reach(begin, third, third + room);
-                if (end > third) {
-                    turned(begin, second, third, end);
+                int end = room == 0 ? to : reach(from, to, to + room);
+                if (end > to) {
+                    turned(from, middle, to, end);
                     return true;
                 }
                 if (tries > FEW_TRIES) {
-                    turned(begin, second, second, third);
+                    turned(from, middle, middle, to);
                     return true;
                 }
             }
@@ -353,9 +350,6 @@ final class ArcExchange {
     /** Stretches from begin, second and third on, in the order third, second, begin. */
     private void turned(int begin, int second, int third, int end) {
         long before = between(begin, end);
-        from = begin;
-        middle = third;
-        to = end;
         int[] old = Arrays.copyOfRange(order, begin, end);
         push(task(begin - 1));
         push(order[second - 1]);
