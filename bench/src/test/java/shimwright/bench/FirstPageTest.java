@@ -26,6 +26,7 @@ import shimwright.rebuild.job.Draft;
 import shimwright.rebuild.job.Entry;
 import shimwright.rebuild.job.Heads;
 import shimwright.rebuild.job.JobLog;
+import shimwright.rebuild.job.Shop;
 
 /** The first page says what the log says and waits for no unit file and no plan; what is next comes after. */
 class FirstPageTest {
@@ -74,6 +75,16 @@ class FirstPageTest {
         assertThat(more).isNotEqualTo(first);
         bench.restart();
         assertThat(shown()).isEqualTo(more);
+        // the same as the whole shop says, also of pieces that are in units
+        Shop shop = bench.running().desk().shop();
+        assertThat(bench.running().desk().shopSummary().pieces())
+                .containsExactlyElementsOf(shop.pieces().values().stream()
+                        .filter(Shop.Piece::inDrawer)
+                        .map(Shop.Piece::id)
+                        .toList());
+        assertThat(bench.running().desk().shopSummary().gauges())
+                .containsExactlyElementsOf(shop.gauges().values());
+        assertThat(bench.running().desk().facts()).isEqualTo(shop.facts());
     }
 
     /** The first page without the names of units, which come with the card where nothing has read the unit file yet. */
